@@ -1,0 +1,30 @@
+namespace ColdSim.Tests;
+
+/// <summary>Marks a test whose expected values come from outside this project, and says from where.</summary>
+/// <remarks>
+/// Every <c>[InlineData]</c> row of a marked theory counts as one outside value, a marked fact as one.
+/// <see cref="OutsideValuesTests"/> counts them: none may be derived by us.
+/// </remarks>
+[AttributeUsage(AttributeTargets.Method)]
+public sealed class OutsideAttribute(string source, Field field) : Attribute
+{
+    /// <summary>Author and year or standard, as listed in docs/sources.md; or "common practice, no source".</summary>
+    public string Source { get; } = source;
+
+    public Field Field { get; } = field;
+
+    /// <summary>True where the value was recalled and not read; such values do not count towards the forty.</summary>
+    public bool FromMemory { get; init; }
+}
+
+public enum Field
+{
+    Propane,
+    Cylinder,
+    HeatTransfer,
+    MoistAir,
+    SunAndSky,
+    Infiltration,
+    Furnace,
+    Coach,
+}
