@@ -1,0 +1,24 @@
+namespace ColdSim.Model;
+
+/// <summary>A span of the clock that comes again every day, such as 22:00 to 06:30; it may pass midnight.</summary>
+/// <param name="From_s">Start, seconds after local midnight, 0 to 86,400.</param>
+/// <param name="To_s">End, seconds after local midnight, 0 to 86,400; at or before <paramref name="From_s"/> means the next day.</param>
+public readonly record struct ClockWindow(double From_s, double To_s)
+{
+    private const double Day_s = 86_400;
+
+    /// <summary>Whether the clock stands inside: the start belongs to the window, the end does not.</summary>
+    /// <param name="clock_s">Seconds after local midnight, 0 to 86,400.</param>
+    public bool Contains(double clock_s)
+        => From_s < To_s ? clock_s >= From_s && clock_s < To_s : clock_s >= From_s || clock_s < To_s;
+
+    /// <summary>Seconds until the window next opens or closes; never zero. [s]</summary>
+    /// <param name="clock_s">Seconds after local midnight, 0 to 86,400.</param>
+    public double UntilEdge_s(double clock_s) => Math.Min(Until(From_s, clock_s), Until(To_s, clock_s));
+
+    private static double Until(double edge_s, double clock_s)
+    {
+        double wait_s = (edge_s - clock_s) % Day_s;
+        return wait_s <= 0 ? wait_s + Day_s : wait_s;
+    }
+}

@@ -1,0 +1,98 @@
+namespace ColdSim.Model.Cylinder;
+
+/// <summary>How the cylinder stands.</summary>
+public enum Orientation
+{
+    /// <summary>Axis vertical, as portable cylinders must stand for vapour withdrawal.</summary>
+    Upright,
+
+    /// <summary>Axis horizontal, as frame-mounted tanks lie.</summary>
+    Horizontal,
+}
+
+/// <summary>One propane cylinder as its maker's plate, its fill and its place describe it. SI units.</summary>
+/// <remarks>Values are not checked here; the readers at the border check them, and <c>CylinderBody</c> refuses impossible geometry.</remarks>
+public sealed record CylinderSpecification
+{
+    /// <summary>What people call it, such as "20 lb".</summary>
+    public required string Name { get; init; }
+
+    /// <summary>How it stands.</summary>
+    public Orientation Orientation { get; init; } = Orientation.Upright;
+
+    /// <summary>Inside volume, the water capacity. [m³]</summary>
+    public required double Volume_m3 { get; init; }
+
+    /// <summary>Outside diameter of the shell. [m]</summary>
+    public required double OutsideDiameter_m { get; init; }
+
+    /// <summary>Shell thickness, for the dry wall as a fin. [m]</summary>
+    public double WallThickness_m { get; init; } = 0.0020;
+
+    /// <summary>Conductivity of the shell. [W/(m·K)]</summary>
+    public double WallConductivity_W_mK { get; init; } = 48;
+
+    /// <summary>Mass of the shell, which moves with the liquid's temperature. [kg]</summary>
+    public required double MetalMass_kg { get; init; }
+
+    /// <summary>Specific heat of the shell. [J/(kg·K)]</summary>
+    public double MetalHeat_J_kgK { get; init; } = 460;
+
+    /// <summary>Empty mass as stamped: shell, collar, foot ring and valve. [kg]</summary>
+    public required double Tare_kg { get; init; }
+
+    /// <summary>The legal filling: 42 % of the water capacity by mass unless the scenario says otherwise. [kg]</summary>
+    public required double LegalFill_kg { get; init; }
+
+    /// <summary>Propane in it at the start, liquid and vapour together. [kg]</summary>
+    public required double Contents_kg { get; init; }
+
+    /// <summary>Temperature at the start; null takes the outside air's. [K]</summary>
+    public double? InitialTemperature_K { get; init; }
+
+    /// <summary>Gauge pressure at which the relief valve starts to discharge. [Pa gauge]</summary>
+    public double ReliefPressure_Pa { get; init; } = 375 * 6894.757293168361;
+
+    /// <summary>Where it stands, as heat sees it.</summary>
+    public CylinderSurroundings Surroundings { get; init; } = new();
+}
+
+/// <summary>What surrounds a cylinder: wind, sky and sun, each computed or fixed to a measured number.</summary>
+public sealed record CylinderSurroundings
+{
+    /// <summary>Wind at the cylinder as a fraction of the weather's wind: 1 in the open at mast height, 0 in a closed locker.</summary>
+    public double WindShelter_frac { get; init; } = 0.3;
+
+    /// <summary>Part of the open half-space of sky that the side wall sees: 1 in the open, 0 under a cover.</summary>
+    public double SkyView_frac { get; init; } = 0.5;
+
+    /// <summary>Part of the sun that reaches the wall: 1 in the open, 0 in shade.</summary>
+    public double SunExposure_frac { get; init; }
+
+    /// <summary>Long-wave emissivity of the outside.</summary>
+    public double Emissivity_frac { get; init; } = 0.92;
+
+    /// <summary>Short-wave absorptance of the outside.</summary>
+    public double SolarAbsorptance_frac { get; init; } = 0.3;
+
+    /// <summary>Film between wall and liquid. [W/(m²·K)]</summary>
+    public double InsideFilm_W_m2K { get; init; } = 130;
+
+    /// <summary>Whole conductance between liquid and air, if measured; replaces everything below and above. [W/K]</summary>
+    public double? FixedConductance_W_K { get; init; }
+
+    /// <summary>Convective film, if fixed. [W/(m²·K)]</summary>
+    public double? FixedConvection_W_m2K { get; init; }
+
+    /// <summary>Radiative film to surroundings at air temperature, if fixed; the sky is then left out. [W/(m²·K)]</summary>
+    public double? FixedRadiation_W_m2K { get; init; }
+
+    /// <summary>Height of dry wall that counts as wetted, if fixed. [m]</summary>
+    public double? FixedFin_m { get; init; }
+
+    /// <summary>Frost thickness, if fixed; then nothing is deposited. [m]</summary>
+    public double? FixedFrost_m { get; init; }
+
+    /// <summary>Sun absorbed, if fixed. [W]</summary>
+    public double? FixedSun_W { get; init; }
+}

@@ -1,0 +1,65 @@
+namespace ColdSim.Model.Engine;
+
+/// <summary>What can happen at an instant of a run.</summary>
+public enum EventKind
+{
+    /// <summary>The thermostat calls for heat. Value: inside air. [K]</summary>
+    HeatCalled,
+
+    /// <summary>The thermostat is satisfied. Value: inside air. [K]</summary>
+    HeatSatisfied,
+
+    /// <summary>The burner lights. Value: delivery pressure. [Pa gauge]</summary>
+    BurnerOn,
+
+    /// <summary>The burner goes out at the end of a call. Value: inside air. [K]</summary>
+    BurnerOff,
+
+    /// <summary>A try at ignition fails for want of pressure. Value: delivery pressure. [Pa gauge]</summary>
+    IgnitionFailed,
+
+    /// <summary>The flame is lost for want of pressure. Value: delivery pressure. [Pa gauge]</summary>
+    FlameLost,
+
+    /// <summary>The furnace locks out. Value: inside air. [K]</summary>
+    Lockout,
+
+    /// <summary>The furnace tries again by itself after lockout. Value: inside air. [K]</summary>
+    LockoutRetry,
+
+    /// <summary>Somebody awake resets the furnace. Value: inside air. [K]</summary>
+    LockoutReset,
+
+    /// <summary>What is asked for is no longer given. Value: cylinder pressure. [Pa gauge]</summary>
+    ShortBegins,
+
+    /// <summary>What is asked for is given again, or nothing is asked any more. Value: cylinder pressure. [Pa gauge]</summary>
+    ShortEnds,
+
+    /// <summary>The last liquid has boiled off. Value: vapour left. [kg]</summary>
+    LiquidGone,
+
+    /// <summary>Vapour left in a dry cylinder has cooled to liquid again. Value: vapour. [kg]</summary>
+    LiquidAgain,
+
+    /// <summary>Inside air falls through the freezing point of water. Value: outside air. [K]</summary>
+    InsideFreezing,
+
+    /// <summary>Inside air rises through the freezing point of water. Value: outside air. [K]</summary>
+    InsideThawed,
+
+    /// <summary>The liquid fills the cylinder; the run ends there. Value: liquid temperature. [K]</summary>
+    LiquidFull,
+
+    /// <summary>The relief valve would open; the run ends there. Value: liquid temperature. [K]</summary>
+    ReliefPressure,
+
+    /// <summary>The weather file ends before the run. Value: 0.</summary>
+    WeatherEnds,
+}
+
+/// <summary>Something that happened, and when.</summary>
+/// <param name="Time_s">Seconds since the run's start.</param>
+/// <param name="Kind">What.</param>
+/// <param name="Value">The number that goes with the kind.</param>
+public readonly record struct SimulationEvent(double Time_s, EventKind Kind, double Value);

@@ -1,0 +1,30 @@
+namespace ColdSim.Model.Site;
+
+/// <summary>Where the coach stands.</summary>
+public sealed record SiteSpecification
+{
+    /// <summary>A name for the reports.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>Height above sea level. [m]</summary>
+    public double Elevation_m { get; init; }
+
+    /// <summary>North positive; null where the scenario gives no position. [°]</summary>
+    public double? Latitude_deg { get; init; }
+
+    /// <summary>East positive; null where the scenario gives no position. [°]</summary>
+    public double? Longitude_deg { get; init; }
+
+    /// <summary>Part of the sunlight that the ground throws back; snow by default.</summary>
+    public double GroundAlbedo_frac { get; init; } = 0.6;
+}
+
+/// <summary>When somebody is up, and so can reset a furnace that has locked out.</summary>
+public sealed record Occupancy
+{
+    /// <summary>Hours in which somebody is awake.</summary>
+    public IReadOnlyList<ClockWindow> AwakeHours { get; init; } = [new(6.5 * 3600, 22.5 * 3600)];
+
+    /// <summary>How long a lockout stands before somebody awake has noticed and reset it. [s]</summary>
+    public double ResetAfter_s { get; init; } = 900;
+}
