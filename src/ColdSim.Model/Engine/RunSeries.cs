@@ -1,0 +1,79 @@
+namespace ColdSim.Model.Engine;
+
+/// <summary>The curves of a run at an even spacing of one minute, SI units, one array a curve.</summary>
+/// <remarks>
+/// Sample i stands at <c>i × 60 s</c> after the start. Levels are taken at the sample; rates (<see cref="Asked_W"/>,
+/// <see cref="Given_W"/>, <see cref="Burner_frac"/>) are means over the minute that ends there, so that a short burner
+/// cycle is neither lost nor doubled.
+/// </remarks>
+public sealed class RunSeries
+{
+    /// <summary>Spacing of the samples. [s]</summary>
+    public const double Spacing_s = 60;
+
+    /// <summary>Makes room for a run.</summary>
+    /// <param name="duration_s">Length of the run. [s]</param>
+    public RunSeries(double duration_s)
+    {
+        int n = (int)Math.Floor(duration_s / Spacing_s) + 1;
+        Outside_K = new double[n];
+        Wind_m_s = new double[n];
+        Inside_K = new double[n];
+        SetPoint_K = new double[n];
+        Liquid_K = new double[n];
+        CylinderPressure_Pa = new double[n];
+        DeliveryPressure_Pa = new double[n];
+        Propane_kg = new double[n];
+        Asked_W = new double[n];
+        Given_W = new double[n];
+        CanGiveNow_W = new double[n];
+        CanKeepGiving_W = new double[n];
+        HeatIntoCylinder_W = new double[n];
+        Burner_frac = new double[n];
+    }
+
+    /// <summary>Samples filled so far.</summary>
+    public int Count { get; internal set; }
+
+    /// <summary>Outside air. [K]</summary>
+    public double[] Outside_K { get; }
+
+    /// <summary>Wind at mast height. [m/s]</summary>
+    public double[] Wind_m_s { get; }
+
+    /// <summary>Inside air; NaN without a coach. [K]</summary>
+    public double[] Inside_K { get; }
+
+    /// <summary>Set point in force; NaN without a thermostat. [K]</summary>
+    public double[] SetPoint_K { get; }
+
+    /// <summary>Liquid and shell. [K]</summary>
+    public double[] Liquid_K { get; }
+
+    /// <summary>Cylinder pressure. [Pa gauge]</summary>
+    public double[] CylinderPressure_Pa { get; }
+
+    /// <summary>Delivery pressure at the appliances. [Pa gauge]</summary>
+    public double[] DeliveryPressure_Pa { get; }
+
+    /// <summary>Propane left, liquid and vapour. [kg]</summary>
+    public double[] Propane_kg { get; }
+
+    /// <summary>Gas asked for, as gross heat, mean of the minute. [W]</summary>
+    public double[] Asked_W { get; }
+
+    /// <summary>Gas given, as gross heat, mean of the minute. [W]</summary>
+    public double[] Given_W { get; }
+
+    /// <summary>Gas that cylinder and regulator could give at this instant at full delivery pressure, as gross heat. [W]</summary>
+    public double[] CanGiveNow_W { get; }
+
+    /// <summary>Gas that the cylinder could keep giving in this weather at this fill, as gross heat. [W]</summary>
+    public double[] CanKeepGiving_W { get; }
+
+    /// <summary>Heat from outside into liquid and shell. [W]</summary>
+    public double[] HeatIntoCylinder_W { get; }
+
+    /// <summary>Part of the minute with the furnace lit.</summary>
+    public double[] Burner_frac { get; }
+}

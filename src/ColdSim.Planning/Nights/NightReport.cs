@@ -1,0 +1,122 @@
+using UnitsNet;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>One night, from noon to noon or the part of it that was run.</summary>
+public sealed record NightReport
+{
+    /// <summary>1 for the first night.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>First instant counted.</summary>
+    public required DateTimeOffset From { get; init; }
+
+    /// <summary>Last instant counted.</summary>
+    public required DateTimeOffset To { get; init; }
+
+    /// <summary>How it went.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>Lowest outside air.</summary>
+    public required Temperature OutsideLow { get; init; }
+
+    /// <summary>Lowest inside air; null without a coach.</summary>
+    public required Temperature? InsideLow { get; init; }
+
+    /// <summary>When it was coldest inside; null without a coach.</summary>
+    public required DateTimeOffset? InsideLowAt { get; init; }
+
+    /// <summary>Time with the furnace lit.</summary>
+    public required Duration BurnerTime { get; init; }
+
+    /// <summary>Times the furnace lit.</summary>
+    public required int BurnerStarts { get; init; }
+
+    /// <summary>Gas drawn from the cylinder.</summary>
+    public required Mass GasUsed { get; init; }
+
+    /// <summary>The same as gross heat.</summary>
+    public required Energy GasHeat { get; init; }
+
+    /// <summary>Propane left at dawn, liquid and vapour; null where the run does not reach it.</summary>
+    public required Mass? LeftAtDawn { get; init; }
+
+    /// <summary>Propane left at the last instant counted.</summary>
+    public required Mass LeftAtEnd { get; init; }
+
+    /// <summary>Lowest cylinder pressure, gauge.</summary>
+    public required Pressure CylinderPressureLow { get; init; }
+
+    /// <summary>Lowest temperature of liquid and shell.</summary>
+    public required Temperature LiquidLow { get; init; }
+
+    /// <summary>Lowest delivery pressure while gas was asked for, gauge; null where none was asked.</summary>
+    public required Pressure? DeliveryPressureLow { get; init; }
+
+    /// <summary>First undersupply, however short; null where there was none.</summary>
+    public required DateTimeOffset? FirstShort { get; init; }
+
+    /// <summary>Undersupply in all.</summary>
+    public required Duration ShortTime { get; init; }
+
+    /// <summary>Propane left when it first ran short.</summary>
+    public required Mass? LeftAtFirstShort { get; init; }
+
+    /// <summary>When it was dry; null where it was not.</summary>
+    public required DateTimeOffset? DryAt { get; init; }
+
+    /// <summary>Deepest fall of inside air below the set point for want of gas; zero where there was none.</summary>
+    public required TemperatureDelta BelowSetPoint { get; init; }
+
+    /// <summary>When inside first fell to freezing; null where it did not.</summary>
+    public required DateTimeOffset? FreezingAt { get; init; }
+
+    /// <summary>At the coldest hour outside: the gas, as gross heat, that the cylinder could keep giving.</summary>
+    public required Power SteadySupplyAtLow { get; init; }
+
+    /// <summary>The liquid temperature that <see cref="SteadySupplyAtLow"/> allows, without which it means nothing.</summary>
+    public required Temperature AllowedLiquid { get; init; }
+
+    /// <summary>At the coldest hour outside: the gas asked for, as gross heat, averaged over that hour.</summary>
+    public required Power DemandAtLow { get; init; }
+}
+
+/// <summary>The whole run in one row.</summary>
+public sealed record RunSummary
+{
+    /// <summary>The worst night's verdict.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>Nights counted.</summary>
+    public required int Nights { get; init; }
+
+    /// <summary>Nights that held.</summary>
+    public required int NightsHeld { get; init; }
+
+    /// <summary>First undersupply of a night that did not hold.</summary>
+    public required DateTimeOffset? FirstShort { get; init; }
+
+    /// <summary>When the cylinder was dry.</summary>
+    public required DateTimeOffset? DryAt { get; init; }
+
+    /// <summary>Gas drawn over the run.</summary>
+    public required Mass GasUsed { get; init; }
+
+    /// <summary>The same as gross heat.</summary>
+    public required Energy GasHeat { get; init; }
+
+    /// <summary>Propane at the start.</summary>
+    public required Mass LeftAtStart { get; init; }
+
+    /// <summary>Propane at the end.</summary>
+    public required Mass LeftAtEnd { get; init; }
+
+    /// <summary>Lowest outside air.</summary>
+    public required Temperature OutsideLow { get; init; }
+
+    /// <summary>Lowest inside air; null without a coach.</summary>
+    public required Temperature? InsideLow { get; init; }
+
+    /// <summary>Undersupply in all.</summary>
+    public required Duration ShortTime { get; init; }
+}

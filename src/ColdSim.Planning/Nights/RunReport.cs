@@ -1,0 +1,90 @@
+using ColdSim.Model.Engine;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>What a reported event is, in the words of the person's question.</summary>
+public enum ReportedKind
+{
+    /// <summary>The burner lights.</summary>
+    BurnerOn,
+
+    /// <summary>The burner goes out, satisfied.</summary>
+    BurnerOff,
+
+    /// <summary>A try at ignition fails.</summary>
+    IgnitionFailed,
+
+    /// <summary>The flame is lost.</summary>
+    FlameLost,
+
+    /// <summary>The furnace locks out.</summary>
+    Lockout,
+
+    /// <summary>The furnace tries again by itself.</summary>
+    LockoutRetry,
+
+    /// <summary>Somebody resets it.</summary>
+    LockoutReset,
+
+    /// <summary>Supply falls short of demand.</summary>
+    ShortBegins,
+
+    /// <summary>Supply meets demand again.</summary>
+    ShortEnds,
+
+    /// <summary>The last liquid boils off.</summary>
+    LiquidGone,
+
+    /// <summary>No liquid is left and an appliance is undersupplied.</summary>
+    Dry,
+
+    /// <summary>Inside falls to freezing.</summary>
+    InsideFreezing,
+
+    /// <summary>Inside rises above freezing.</summary>
+    InsideThawed,
+
+    /// <summary>Liquid fills the cylinder; the run ends.</summary>
+    LiquidFull,
+
+    /// <summary>The relief valve would open; the run ends.</summary>
+    ReliefPressure,
+
+    /// <summary>The weather ends before the run.</summary>
+    WeatherEnds,
+}
+
+/// <summary>An event with its instant and what stood at that instant. SI units.</summary>
+/// <param name="Time">When.</param>
+/// <param name="Kind">What.</param>
+/// <param name="Inside_K">Inside air; NaN without a coach. [K]</param>
+/// <param name="Liquid_K">Liquid and shell. [K]</param>
+/// <param name="CylinderPressure_Pa">Cylinder pressure. [Pa gauge]</param>
+/// <param name="Left_kg">Propane left. [kg]</param>
+public readonly record struct ReportedEvent(
+    DateTimeOffset Time, ReportedKind Kind, double Inside_K, double Liquid_K, double CylinderPressure_Pa, double Left_kg);
+
+/// <summary>Everything a run says.</summary>
+public sealed record RunReport
+{
+    /// <summary>The question.</summary>
+    public required Scenario Scenario { get; init; }
+
+    /// <summary>The whole run in one row.</summary>
+    public required RunSummary Summary { get; init; }
+
+    /// <summary>Night by night.</summary>
+    public required IReadOnlyList<NightReport> Nights { get; init; }
+
+    /// <summary>What happened, in order.</summary>
+    public required IReadOnlyList<ReportedEvent> Events { get; init; }
+
+    /// <summary>How well energy and mass close.</summary>
+    public required LedgerBalance Ledger { get; init; }
+
+    /// <summary>The curves at one-minute spacing.</summary>
+    public required RunSeries Series { get; init; }
+
+    /// <summary>Why the run ended.</summary>
+    public required RunEnd End { get; init; }
+}

@@ -1,0 +1,36 @@
+using ColdSim.Model;
+using ColdSim.Model.Weather;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Planning;
+
+/// <summary>One question to the simulator: this rig, this weather, from then on.</summary>
+public sealed record Scenario
+{
+    /// <summary>What the person called it.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>What stands there.</summary>
+    public required Rig Rig { get; init; }
+
+    /// <summary>The weather over it.</summary>
+    public required WeatherSeries Weather { get; init; }
+
+    /// <summary>When the run starts; its offset is the clock of the run.</summary>
+    public required DateTimeOffset Start { get; init; }
+
+    /// <summary>How many nights to run, each ending at noon; null runs to the end of the weather.</summary>
+    public int? Nights { get; init; }
+
+    /// <summary>Longest time step. [s]</summary>
+    public double Step_s { get; init; } = DefaultStep_s;
+
+    /// <summary>What holding, short and dry mean here.</summary>
+    public NightCriteria Criteria { get; init; } = new();
+
+    /// <summary>What was taken because the scenario does not say it, in plain words, for the report.</summary>
+    public IReadOnlyList<string> Assumptions { get; init; } = [];
+
+    /// <summary>The step that is taken unless asked otherwise. [s]</summary>
+    public const double DefaultStep_s = 60;
+}
