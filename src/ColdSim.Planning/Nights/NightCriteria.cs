@@ -38,8 +38,8 @@ public enum Verdict
     Holds,
 
     /// <summary>Demand outran supply with liquid still in the cylinder.</summary>
-    Short,
+    RunsShort,
 
     /// <summary>The cylinder ran out.</summary>
-    Dry,
+    RunsDry,
 }
