@@ -1,0 +1,87 @@
+using System.Globalization;
+
+namespace ColdSim.App.Text;
+
+/// <summary>The units a person reads.</summary>
+internal enum UnitSystem
+{
+    /// <summary>Degrees Fahrenheit, pounds, pounds per square inch, BTU.</summary>
+    Us,
+
+    /// <summary>Degrees Celsius, kilograms, kilopascals, kilowatts.</summary>
+    Si,
+}
+
+/// <summary>Turns SI numbers into what a person reads, in one unit system; the same words everywhere.</summary>
+internal sealed class UnitStyle(UnitSystem system)
+{
+    private const double Pound_kg = 0.45359237;
+    private const double Psi_Pa = 6894.757293168361;
+    private const double InchOfWater_Pa = 249.08890833333;
+    private const double BtuPerHour_W = 0.29307107017222;
+    private const double Btu_J = 1055.05585262;
+    private const double MilePerHour_m_s = 0.44704;
+
+    public static UnitStyle Us { get; } = new(UnitSystem.Us);
+
+    public static UnitStyle Si { get; } = new(UnitSystem.Si);
+
+    public bool IsUs => system == UnitSystem.Us;
+
+    public string TemperatureUnit => IsUs ? "°F" : "°C";
+
+    public string MassUnit => IsUs ? "lb" : "kg";
+
+    public string PressureUnit => IsUs ? "psi" : "kPa";
+
+    public string DeliveryUnit => IsUs ? "inH2O" : "mbar";
+
+    public string PowerUnit => IsUs ? "BTU/h" : "kW";
+
+    public string EnergyUnit => IsUs ? "BTU" : "MJ";
+
+    public string SpeedUnit => IsUs ? "mph" : "m/s";
+
+    public double TemperatureIn(double kelvin) => IsUs ? kelvin * 1.8 - 459.67 : kelvin - 273.15;
+
+    public double DifferenceIn(double kelvin) => IsUs ? kelvin * 1.8 : kelvin;
+
+    public double MassIn(double kg) => IsUs ? kg / Pound_kg : kg;
+
+    public double PressureIn(double pa) => IsUs ? pa / Psi_Pa : pa / 1000;
+
+    public double DeliveryIn(double pa) => IsUs ? pa / InchOfWater_Pa : pa / 100;
+
+    public double PowerIn(double watt) => IsUs ? watt / BtuPerHour_W : watt / 1000;
+
+    public double EnergyIn(double joule) => IsUs ? joule / Btu_J : joule / 1e6;
+
+    public double SpeedIn(double m_s) => IsUs ? m_s / MilePerHour_m_s : m_s;
+
+    public string Temperature(double kelvin) => $"{Number(TemperatureIn(kelvin), IsUs ? 0 : 1)} {TemperatureUnit}";
+
+    public string Difference(double kelvin) => $"{Number(DifferenceIn(kelvin), 1)} {TemperatureUnit}";
+
+    public string Mass(double kg) => $"{Number(MassIn(kg), IsUs ? 1 : 2)} {MassUnit}";
+
+    public string Pressure(double pa) => $"{Number(PressureIn(pa), IsUs ? 1 : 0)} {PressureUnit}";
+
+    public string Delivery(double pa) => $"{Number(DeliveryIn(pa), 1)} {DeliveryUnit}";
+
+    public string Power(double watt) => IsUs
+        ? $"{(Math.Round(PowerIn(watt) / 100) * 100).ToString("#,0", CultureInfo.InvariantCulture)} {PowerUnit}"
+        : $"{Number(PowerIn(watt), 2)} {PowerUnit}";
+
+    public string Energy(double joule) => IsUs
+        ? $"{(Math.Round(EnergyIn(joule) / 1000) * 1000).ToString("#,0", CultureInfo.InvariantCulture)} {EnergyUnit}"
+        : $"{Number(EnergyIn(joule), 0)} {EnergyUnit}";
+
+    public string Speed(double m_s) => $"{Number(SpeedIn(m_s), 0)} {SpeedUnit}";
+
+    /// <summary>A number with fixed decimals, invariant, without a minus before zero.</summary>
+    public static string Number(double value, int decimals)
+    {
+        string text = value.ToString("F" + decimals, CultureInfo.InvariantCulture);
+        return text.StartsWith('-') && text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? text[1..] : text;
+    }
+}
