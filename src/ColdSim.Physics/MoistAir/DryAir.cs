@@ -7,8 +7,8 @@ namespace ColdSim.Physics.MoistAir;
 /// </remarks>
 public static class DryAir
 {
-    /// <summary>Gas constant of dry air, J/(kg K).</summary>
-    public const double GasConstant_J_kgK = 287.055;
+    /// <summary>Gas constant of dry air, J/(kg K): 8.314462618/0.0289652.</summary>
+    public const double GasConstant_J_kgK = 287.05;
 
     /// <summary>Specific heat at constant pressure, J/(kg K); varies by 0.2 % from -50 to 40 °C.</summary>
     public const double SpecificHeat_J_kgK = 1006;
