@@ -90,7 +90,7 @@ public class PressureVesselTests
         foreach (double s in (double[])[0.1, 0.3, 0.7, 0.9])
         {
             double area = 0;
-            const int n = 1_000;
+            const int n = 20_000;
             for (int i = 0; i < n; i++)
             {
                 // a: latitude from the rim; b: round the axis.

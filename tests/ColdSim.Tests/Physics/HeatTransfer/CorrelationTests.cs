@@ -39,12 +39,12 @@ public class CorrelationTests
         => Assert.Equal(228.8979005514989, VerticalPlate.Nusselt(0.7e10, 0.7) * VerticalPlate.CylinderCorrection(1e10, 0.7, 2.5, 1.0), 1e-9);
 
     [Fact]
-    public void Air_forms_stay_within_half_a_percent_of_the_full_ones()
+    public void Air_forms_stay_within_half_a_percent_of_the_full_ones_and_of_wind_within_1_2_percent()
         => Gen.Select(Gen.Double[2, 11], Gen.Double[0.70, 0.73]).Sample((log, pr) =>
         {
             double x = Math.Pow(10, log);
             return Near(VerticalPlate.NusseltAir(x), VerticalPlate.Nusselt(x, pr)) && Near(HorizontalCylinder.NusseltAir(x), HorizontalCylinder.Nusselt(x, pr))
-                && Near(CrossFlow.NusseltAir(x / 1e4), CrossFlow.Nusselt(x / 1e4, pr) * Math.Cbrt(0.713 / pr));
+                && Math.Abs((CrossFlow.NusseltAir(x) / CrossFlow.Nusselt(x, pr)) - 1) < 0.012;
 
             static bool Near(double a, double b) => Math.Abs((a / b) - 1) < 5e-3;
         });
@@ -82,11 +82,11 @@ public class CorrelationTests
     }
 
     // Film 300 K: textbook air tables give ν 15.89e-6, α 22.5e-6, so g β ΔT L³/(ν α) = 9.807/300 · 20 · 0.027/(15.89e-6 · 22.5e-6).
-    // 1 %: three printed digits, and other property fits.
+    // Its density of 1.161 kg/m³ is that at one bar. 1 %: three printed digits, and other property fits.
     [Fact]
     [Outside("Incropera and DeWitt", Field.HeatTransfer, FromMemory = true)]
     public void Rayleigh_number_agrees_with_textbook_air_at_300_K()
-        => Assert.Equal(1, FreeConvection.Rayleigh(290, 310, 0.3, 101_325) / (9.807 / 300 * 20 * 0.027 / (15.89e-6 * 22.5e-6)), 0.01);
+        => Assert.Equal(1, FreeConvection.Rayleigh(290, 310, 0.3, 1e5) / (9.807 / 300 * 20 * 0.027 / (15.89e-6 * 22.5e-6)), 0.01);
 
     [Fact]
     public void Reynolds_number_is_density_wind_and_length_over_viscosity()

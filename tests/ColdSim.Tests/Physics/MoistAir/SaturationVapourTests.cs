@@ -43,10 +43,10 @@ public class SaturationVapourTests
             => SaturationVapour.Pressure_Pa(t + more) > SaturationVapour.Pressure_Pa(t));
 
     [Fact]
-    public void Short_formula_stays_within_three_parts_in_a_thousand_of_the_long_one()
+    public void Short_formula_stays_within_half_a_percent_of_the_long_one()
     {
-        Gen.Double[233.15, 313.15].Sample(t => Math.Abs((MagnusFormula.OverWater_Pa(t) / SaturationVapour.PressureOverWater_Pa(t)) - 1) < 3e-3);
-        Gen.Double[203.15, 273.15].Sample(t => Math.Abs((MagnusFormula.OverIce_Pa(t) / SaturationVapour.PressureOverIce_Pa(t)) - 1) < 5e-3);
+        Gen.Double[233.15, 313.15].Sample(t => Math.Abs((MagnusFormula.OverWater_Pa(t) / SaturationVapour.PressureOverWater_Pa(t)) - 1) < 5e-3);
+        Gen.Double[203.15, 273.15].Sample(t => Math.Abs((MagnusFormula.OverIce_Pa(t) / SaturationVapour.PressureOverIce_Pa(t)) - 1) < 2e-3);
     }
 
     [Fact]

@@ -40,16 +40,16 @@ public class SunAndSkyTests
     public void Haurwitz_clear_sky_matches_pvlib(double altitude_deg, double expected_W_m2)
         => Assert.Equal(expected_W_m2, ClearSky.Haurwitz_W_m2(Math.Sin(altitude_deg * Degree)), 1e-9);
 
-    // 0.2 W/m²: the example rounds the emissivity to 0.815 and uses σ 5.6697e-8.
+    // 1 part in 1000: the example's emissivity, 0.815, is the formula's 0.8145 rounded up, and it goes on with that; its σ is 5.6697e-8.
     [Fact]
     [Outside("EnergyPlus auxiliary programs", Field.SunAndSky)]
     public void Clark_Allen_sky_sends_the_worked_radiation_at_293_K_and_dew_point_283_K()
-        => Assert.Equal(340.6, 5.6697e-8 * Math.Pow(SkyTemperature.ClarkAllenWalton_K(293, 283, 0), 4), 0.2);
+        => Assert.Equal(340.6, 5.6697e-8 * Math.Pow(SkyTemperature.ClarkAllenWalton_K(293, 283, 0), 4), 0.34);
 
     [Fact]
     [Outside("EnergyPlus auxiliary programs", Field.SunAndSky)]
     public void Clark_Allen_emissivity_is_the_worked_one()
-        => Assert.Equal(0.815, Math.Pow(SkyTemperature.ClarkAllenWalton_K(293, 283, 0) / 293, 4), 0.0005);
+        => Assert.Equal(0.815, Math.Pow(SkyTemperature.ClarkAllenWalton_K(293, 283, 0) / 293, 4), 0.0008);
 
     [Fact]
     public void Sun_stands_due_south_at_its_highest_and_a_day_has_one_noon()
