@@ -106,6 +106,10 @@ public class ScenarioFaultTests
         => Assert.Equal("none.toml:1:1: the scenario cannot be opened: there is no such file", Assert.Single(ScenarioReader.Read("none.toml").Problems).ToString());
 
     [Fact]
+    public void Nesting_without_end_is_a_fault()
+        => Assert.StartsWith("s.toml:1:1: not TOML: ", Assert.Single(Fixtures.Faults("a = " + new string('[', 100_000))), StringComparison.Ordinal);
+
+    [Fact]
     public void Damage_to_a_scenario_is_told_and_never_thrown()
     {
         byte[] whole = Encoding.UTF8.GetBytes(string.Join('\n', ScenarioReaderTests.ExampleLines()));
