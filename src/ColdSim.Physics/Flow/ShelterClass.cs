@@ -1,20 +1,20 @@
 namespace ColdSim.Physics.Flow;
 
-/// <summary>How a site shelters from wind, in the five classes of the ASHRAE basic infiltration model.</summary>
+/// <summary>How the near surroundings break the wind; the numbers are those of the ASHRAE Handbook of Fundamentals.</summary>
 public enum ShelterClass
 {
-    /// <summary>Class 1: nothing around, such as an open lake or desert.</summary>
+    /// <summary>Class 1: nothing in the wind's way, such as a frozen lake or a desert.</summary>
     None = 1,
 
-    /// <summary>Class 2: isolated in the country, ordinary open ground.</summary>
+    /// <summary>Class 2: standing alone in ordinary country.</summary>
     Isolated = 2,
 
-    /// <summary>Class 3: trees or other rigs across the way.</summary>
-    Scattered = 3,
+    /// <summary>Class 3: other buildings, rigs or trees across the road.</summary>
+    AcrossTheRoad = 3,
 
-    /// <summary>Class 4: trees or rigs all round at some distance.</summary>
+    /// <summary>Class 4: things all round, more than their own height away.</summary>
     Surrounded = 4,
 
-    /// <summary>Class 5: walls, trees or rigs immediately beside.</summary>
+    /// <summary>Class 5: things right beside, closer than their own height.</summary>
     Adjacent = 5,
 }

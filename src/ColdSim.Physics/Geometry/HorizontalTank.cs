@@ -1,0 +1,156 @@
+namespace ColdSim.Physics.Geometry;
+
+/// <summary>A lying cylinder, such as a tank fixed to a motorhome's frame.</summary>
+/// <remarks>
+/// With θ the half angle of the wetted arc, level = r (1 - cos θ) and volume = L r² (θ - sin θ cos θ) + (π/6) r³ (1 - cos θ)² (2 + cos θ):
+/// the second part is both heads, exactly. The inverse is tabulated over the cube root of the volume at construction, where it is smooth, and polished by Newton.
+/// </remarks>
+public sealed class HorizontalTank : PressureVessel
+{
+    private const int Cells = 64;
+
+    // Cube root of one half: the table covers the lower half, the upper is its mirror image.
+    private const double LastRoot = 0.7937005259840998;
+
+    private readonly double straight_m3;
+    private readonly double heads_m3;
+    private readonly double[] angles = new double[Cells + 1];
+    private readonly double[] slopes = new double[Cells + 1];
+
+    /// <summary>A tank of given volume and diameter; its length follows.</summary>
+    /// <param name="volume_m3">Inside volume (water capacity), 0.0001 to 100 m³.</param>
+    /// <param name="outsideDiameter_m">Outside diameter, 0.02 to 5 m.</param>
+    /// <param name="wallThickness_m">Wall thickness, 0 to a tenth of the diameter; 0 takes inside and outside as one.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension outside its range, or heads that alone hold more than the volume.</exception>
+    public HorizontalTank(double volume_m3, double outsideDiameter_m, double wallThickness_m = 0)
+        : base(volume_m3, outsideDiameter_m, wallThickness_m)
+    {
+        straight_m3 = StraightLength_m * InsideRadius_m * InsideRadius_m;
+        heads_m3 = Math.PI / 6 * InsideRadius_m * InsideRadius_m * InsideRadius_m;
+        for (int i = 1; i <= Cells; i++)
+        {
+            double root = LastRoot * i / Cells;
+            angles[i] = Solve(Volume_m3 * root * root * root);
+            double sin = Math.Sin(angles[i]);
+            slopes[i] = 3 * root * root * Volume_m3 / Slope(sin) * (LastRoot / Cells);
+        }
+
+        // Near the bottom volume goes with θ³ and the inverse starts straight; its first chord is slope enough, as Newton polishes it.
+        slopes[0] = angles[1];
+    }
+
+    /// <summary>Length of the body outside, heads included, m.</summary>
+    public double Length_m => StraightLength_m + OutsideRadius_m;
+
+    /// <inheritdoc/>
+    public override double Height_m => OutsideDiameter_m;
+
+    /// <inheritdoc/>
+    public override double FullLevel_m => 2 * InsideRadius_m;
+
+    /// <inheritdoc/>
+    public override double LiquidLevel_m(double liquidVolume_m3)
+        => liquidVolume_m3 <= 0.5 * Volume_m3 ? LowLevel_m(liquidVolume_m3) : FullLevel_m - LowLevel_m(Volume_m3 - liquidVolume_m3);
+
+    /// <inheritdoc/>
+    public override double VolumeAtLevel_m3(double level_m)
+        => level_m <= InsideRadius_m ? LowVolume_m3(HalfAngle(level_m)) : Volume_m3 - LowVolume_m3(HalfAngle(FullLevel_m - level_m));
+
+    /// <inheritdoc/>
+    public override double WettedArea_m2(double level_m)
+        => (2 * OutsideRadius_m * StraightLength_m * HalfAngle(level_m))
+            + (OutsideRadius_m * OutsideRadius_m * SideOfEllipsoid.AreaBelow(level_m / InsideRadius_m));
+
+    /// <inheritdoc/>
+    public override double FinRootLength_m(double level_m)
+    {
+        // The liquid's surface ends in half an ellipse at either head, similar to the head's own meridian.
+        double x = Math.Clamp(1 - (level_m / InsideRadius_m), -1, 1);
+        return (2 * StraightLength_m) + (4 * EllipsoidalHead.QuarterMeridian * OutsideRadius_m * Math.Sqrt(1 - (x * x)));
+    }
+
+    /// <inheritdoc/>
+    public override double ProjectedWettedArea_m2(double level_m)
+    {
+        double angle = HalfAngle(level_m);
+        double scaled_m = Math.Clamp(level_m, 0, FullLevel_m) * (OutsideRadius_m / InsideRadius_m);
+        return (StraightLength_m * scaled_m) + (0.5 * OutsideRadius_m * OutsideRadius_m * Segment(angle, Math.Sin(angle), Math.Cos(angle)));
+    }
+
+    private double LowLevel_m(double volume_m3)
+    {
+        if (volume_m3 <= 0)
+        {
+            return 0;
+        }
+
+        double position = Math.Cbrt(volume_m3 / Volume_m3) * (Cells / LastRoot);
+        int i = Math.Min((int)position, Cells - 1);
+        double f = position - i;
+        double rise = angles[i + 1] - angles[i];
+        double angle = angles[i] + (f * (rise + ((1 - f) * (((slopes[i] - rise) * (1 - f)) + ((rise - slopes[i + 1]) * f)))));
+        return Polish(volume_m3, angle);
+    }
+
+    // One turn is enough from the table; more are needed only in the first cell and for tanks that are nearly all head.
+    private double Polish(double volume_m3, double angle)
+    {
+        for (int turn = 0; ; turn++)
+        {
+            (double sin, double cos) = Math.SinCos(angle);
+            double change = (volume_m3 - LowVolume_m3(angle, sin, cos)) / Slope(sin);
+            if (Math.Abs(change) < 1e-7 * angle || turn == 60)
+            {
+                // The error left is the square of the change, so the new sine needs no second call.
+                double half = Math.Sin(0.5 * (angle + change));
+                return 2 * InsideRadius_m * half * half;
+            }
+
+            angle = Math.Min(angle + change, 0.5 * Math.PI * (1 + 1e-9));
+        }
+    }
+
+    private double Solve(double volume_m3)
+    {
+        double low = 0;
+        double high = 0.5 * Math.PI;
+        for (int i = 0; i < 60; i++)
+        {
+            double middle = 0.5 * (low + high);
+            (low, high) = LowVolume_m3(middle) < volume_m3 ? (middle, high) : (low, middle);
+        }
+
+        return 0.5 * (low + high);
+    }
+
+    private double Slope(double sin) => sin * sin * ((2 * straight_m3) + (3 * heads_m3 * sin));
+
+    private double LowVolume_m3(double angle)
+    {
+        (double sin, double cos) = Math.SinCos(angle);
+        return LowVolume_m3(angle, sin, cos);
+    }
+
+    private double LowVolume_m3(double angle, double sin, double cos)
+    {
+        // 1 - cos θ without cancellation.
+        double rise = sin * sin / (1 + cos);
+        return (straight_m3 * Segment(angle, sin, cos)) + (heads_m3 * rise * rise * (2 + cos));
+    }
+
+    private double HalfAngle(double level_m)
+        => 2 * Math.Asin(Math.Sqrt(Math.Clamp(level_m / (2 * InsideRadius_m), 0, 1)));
+
+    // θ - sin θ cos θ: the circular segment for radius 1; by its series where the difference would lose digits.
+    private static double Segment(double angle, double sin, double cos)
+    {
+        if (angle > 0.5)
+        {
+            return angle - (sin * cos);
+        }
+
+        double y = 4 * angle * angle;
+        return angle * y / 6
+            * (1 - (y / 20 * (1 - (y / 42 * (1 - (y / 72 * (1 - (y / 110 * (1 - (y / 156 * (1 - (y / 210))))))))))));
+    }
+}

@@ -1,0 +1,58 @@
+using ColdSim.Physics.Propane;
+using Xunit;
+
+namespace ColdSim.Tests.Physics.Propane;
+
+public class ReferenceEquationTests
+{
+    // The paper's table of values for checking programs; eight printed digits. T K, mol/dm3, MPa, cv, cp J/(mol K), w m/s.
+    [Theory, Outside("Lemmon2009", Field.Propane)]
+    [InlineData(200, 14, 2.3795138, 61.078424, 93.475362, 1381.9552)]
+    [InlineData(300, 12, 19.053797, 73.972542, 108.61529, 958.40520)]
+    [InlineData(300, 0.4, 0.84694991, 69.021875, 85.753997, 221.88959)]
+    [InlineData(400, 5, 6.6462840, 97.017439, 271.07044, 194.65847)]
+    public void Matches_the_check_points_of_Lemmon_2009(double t_K, double mol_L, double p_MPa, double cv, double cp, double w_m_s)
+    {
+        PropaneState s = ReferenceEquation.At(t_K, mol_L * 1000 * PropaneConstants.MolarMass_kg_mol);
+        Assert.Equal(1, s.Pressure_Pa / (p_MPa * 1e6), 2e-7);
+        Assert.Equal(1, s.Cv_J_kgK * PropaneConstants.MolarMass_kg_mol / cv, 2e-7);
+        Assert.Equal(1, s.Cp_J_kgK * PropaneConstants.MolarMass_kg_mol / cp, 2e-7);
+        Assert.Equal(1, s.SpeedOfSound_m_s / w_m_s, 2e-7);
+    }
+
+    [Fact, Outside("CoolPropFluids", Field.Propane)]
+    public void Matches_the_state_stored_with_an_open_property_library()
+    {
+        PropaneState s = ReferenceEquation.At(406.879, 4500 * PropaneConstants.MolarMass_kg_mol);
+        Assert.Equal(1, s.Pressure_Pa / 6_838_746.441, 1e-8);
+        Assert.Equal(1, s.Enthalpy_J_kg * PropaneConstants.MolarMass_kg_mol / 29379.952339, 1e-8);
+        Assert.Equal(1, s.Entropy_J_kgK * PropaneConstants.MolarMass_kg_mol / 101.690465, 1e-8);
+    }
+
+    [Fact]
+    public void Enthalpy_and_entropy_are_on_the_refrigeration_zero_at_0_C()
+    {
+        // By convention (IIR) 200 kJ/kg and 1 kJ/(kg K) on saturated liquid at 0 °C; a1 and a2 are rounded to 7 digits.
+        PropaneState l = PhaseEquilibrium.At(273.15).Liquid;
+        Assert.Equal(200_000, l.Enthalpy_J_kg, 0.05);
+        Assert.Equal(1000, l.Entropy_J_kgK, 1e-3);
+    }
+
+    [Theory]
+    [InlineData(195)]
+    [InlineData(250)]
+    [InlineData(310)]
+    [InlineData(352)]
+    public void Derivatives_agree_with_differences(double t_K)
+    {
+        const double h = 1e-4;
+        double rho = PhaseEquilibrium.At(t_K).Liquid.Density_kg_m3 * 1.01;
+        PropaneState s = ReferenceEquation.At(t_K, rho);
+        double byDensity = (ReferenceEquation.At(t_K, rho + h).Pressure_Pa - ReferenceEquation.At(t_K, rho - h).Pressure_Pa) / (2 * h);
+        double byTemperature = (ReferenceEquation.At(t_K + h, rho).Pressure_Pa - ReferenceEquation.At(t_K - h, rho).Pressure_Pa) / (2 * h);
+        double cv = (ReferenceEquation.At(t_K + h, rho).InternalEnergy_J_kg - ReferenceEquation.At(t_K - h, rho).InternalEnergy_J_kg) / (2 * h);
+        Assert.Equal(1, s.PressureByDensity / byDensity, 1e-6);
+        Assert.Equal(1, s.PressureByTemperature_Pa_K / byTemperature, 1e-6);
+        Assert.Equal(1, s.Cv_J_kgK / cv, 1e-6);
+    }
+}
