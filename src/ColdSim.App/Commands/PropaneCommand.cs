@@ -55,7 +55,7 @@ internal static class PropaneCommand
                 $"coldsim: temperature: {text} is {UnitStyle.Number(t_C, 1)} °C; it must be from -80 to 80 °C (-112 to 176 °F)");
         }
 
-        return temperature.Kelvins;
+        return Math.Clamp(temperature.Kelvins, Zero_K + Lowest_C, Zero_K + Highest_C);
     }
 
     private static void WriteJson(Host host, double t_K, SaturatedPropane state)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ColdSim.App.Text;
 using ColdSim.Planning.Quick;
 
 namespace ColdSim.App.Commands;

@@ -90,20 +90,20 @@ internal sealed class TonightQuestion
     }
 
     private double? Temperature(Option<string?> option, double min_C, double max_C)
-        => Value(option, QuantityText.TryParseTemperature, t => t.Kelvins, min_C + Zero_K, max_C + Zero_K,
+        => Value<UnitsNet.Temperature>(option, QuantityText.TryParseTemperature, t => t.Kelvins, min_C + Zero_K, max_C + Zero_K,
             FormattableString.Invariant($"{min_C} to {max_C} °C ({min_C * 1.8 + 32:0} to {max_C * 1.8 + 32:0} °F)"));
 
     private double? Power(Option<string?> option, double min_W, double max_W)
-        => Value(option, QuantityText.TryParsePower, p => (double)p.Watts, min_W, max_W, "0.5 to 60 kW (1,700 to 205,000 BTU/h)");
+        => Value<UnitsNet.Power>(option, QuantityText.TryParsePower, p => (double)p.Watts, min_W, max_W, "0.5 to 60 kW (1,700 to 205,000 BTU/h)");
 
     private double? Length(Option<string?> option, double min_m, double max_m, string range)
-        => Value(option, QuantityText.TryParseLength, l => l.Meters, min_m, max_m, range);
+        => Value<UnitsNet.Length>(option, QuantityText.TryParseLength, l => l.Meters, min_m, max_m, range);
 
     private double? Speed(Option<string?> option)
-        => Value(option, QuantityText.TryParseSpeed, s => s.MetersPerSecond, 0, 50, "0 to 50 m/s (110 mph)");
+        => Value<UnitsNet.Speed>(option, QuantityText.TryParseSpeed, s => s.MetersPerSecond, 0, 50, "0 to 50 m/s (110 mph)");
 
     private double? Part(Option<string?> option)
-        => Value(option, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 1");
+        => Value<UnitsNet.Ratio>(option, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 1");
 
     private TimeOnly? Clock(Option<string?> option)
     {
