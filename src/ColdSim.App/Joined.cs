@@ -34,6 +34,6 @@ internal static class Joined
 
     /// <summary>Apart, so that no screen code is loaded before a screen opens.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Show(RunReport report, UnitStyle units, bool color)
+    private static int Show(RunReport report, UnitStyle units, bool color)
         => throw new NotSupportedException("the screen is not there yet");
 }

@@ -45,7 +45,8 @@ internal static class CommandLine
     {
         RootCommand root = CommandTree.Of(host);
         ParseResult parsed = root.Parse(words, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
-        if (parsed.Action is ParseErrorAction || UsageFault.SwallowedOption(parsed) is not null)
+        bool lost = parsed.Action is HelpWithExamples && parsed.UnmatchedTokens.Count > 0;
+        if (lost || parsed.Action is ParseErrorAction || UsageFault.SwallowedOption(parsed) is not null)
             throw CommandFault.Input(UsageFault.Lines(parsed));
         return await parsed.InvokeAsync(
             new InvocationConfiguration

@@ -7,7 +7,7 @@ namespace ColdSim.App.Commands;
 /// <summary>Options that several commands have, and the makings of options.</summary>
 internal static class CommonOptions
 {
-    public static Argument<string> File(string description) => new("file") { HelpName = "FILE", Description = description };
+    public static Argument<string> File(string description) => new("FILE") { Description = description };
 
     public static Option<string> Units()
         => Choice("--units", "Units to print: us (°F, lb, psi, BTU) or si (°C, kg, kPa, kW).", ["us", "si"], "us");

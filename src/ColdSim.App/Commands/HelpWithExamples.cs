@@ -17,7 +17,8 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
     private static readonly string[] RootExamples =
     [
         "coldsim                                   the screen, on the demo",
-        "coldsim tonight --low \"-8 °F\" --cylinder \"20 lb\" --left 1/3 --furnace \"25000 BTU/h\"",
+        "coldsim tonight --low \"-8 °F\" --cylinder \"20 lb\" --left 1/3 \\",
+        "    --furnace \"25000 BTU/h\"               tonight, without a file",
         "coldsim new trip.toml                     a scenario to fill in",
         "coldsim run trip.toml                     every night of it",
     ];
@@ -28,8 +29,14 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
 
     public override int Invoke(ParseResult parseResult)
     {
-        _usual.Invoke(parseResult);
         TextWriter to = parseResult.InvocationConfiguration.Output;
+        using StringWriter usual = new();
+        parseResult.InvocationConfiguration.Output = usual;
+        _usual.Invoke(parseResult);
+        parseResult.InvocationConfiguration.Output = to;
+        foreach (string line in usual.ToString().TrimEnd().Split('\n'))
+            to.WriteLine(line.TrimEnd());
+        to.WriteLine();
         to.WriteLine("Examples:");
         foreach (string example in parseResult.CommandResult.Command is ExampleCommand c ? c.Examples : RootExamples)
             to.WriteLine($"  {example}");

@@ -1,7 +1,7 @@
+using ColdSim.App.Text;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Nights;
-using ColdSim.App.Text;
 
 namespace ColdSim.App.Commands;
 
@@ -47,8 +47,8 @@ internal sealed record Parts
     /// <summary>Saturated propane at a temperature. [K]</summary>
     public required Func<double, SaturatedPropane> Propane { get; init; }
 
-    /// <summary>Opens the screen on a report and comes back when it is closed.</summary>
-    public required Action<RunReport, UnitStyle, bool> Show { get; init; }
+    /// <summary>Opens the screen on a report, in colour or not, and comes back with an exit code when it is closed.</summary>
+    public required Func<RunReport, UnitStyle, bool, int> Show { get; init; }
 
     /// <summary>The short cautions under every answer.</summary>
     public required Func<IReadOnlyList<string>> Cautions { get; init; }

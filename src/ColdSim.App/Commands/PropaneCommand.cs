@@ -12,13 +12,14 @@ internal static class PropaneCommand
     private const double Lowest_C = -80;
     private const double Highest_C = 80;
     private const double Zero_K = 273.15;
+    private const double Lowest_K = 193.15;
+    private const double Highest_K = 353.15;
     private const double Rounding_K = 1e-9;
 
     public static Command Of(Host host)
     {
-        Argument<string[]> temperature = new("temperature")
+        Argument<string[]> temperature = new("TEMPERATURE")
         {
-            HelpName = "TEMPERATURE",
             Description = "With its unit, such as \"-20 °C\" or -4F; from -80 to 80 °C.",
             Arity = ArgumentArity.OneOrMore,
         };
@@ -55,7 +56,7 @@ internal static class PropaneCommand
                 $"coldsim: temperature: {text} is {UnitStyle.Number(t_C, 1)} °C; it must be from -80 to 80 °C (-112 to 176 °F)");
         }
 
-        return Math.Clamp(temperature.Kelvins, Zero_K + Lowest_C, Zero_K + Highest_C);
+        return Math.Clamp(temperature.Kelvins, Lowest_K, Highest_K);
     }
 
     private static void WriteJson(Host host, double t_K, SaturatedPropane state)

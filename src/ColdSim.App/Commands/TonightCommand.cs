@@ -15,11 +15,14 @@ internal static class TonightCommand
         ExampleCommand command = new(
             "tonight",
             "Answer for one night without any file: does this cylinder carry this furnace?",
-            "coldsim tonight --low \"-8 °F\" --cylinder \"20 lb\" --left 1/3 --furnace \"25000 BTU/h\"",
+            "coldsim tonight --low \"-8 °F\" --cylinder \"20 lb\" --left 1/3 \\",
+            "    --furnace \"25000 BTU/h\"",
             "coldsim tonight --low -22C --cylinder 30lb --left \"9 kg\" --furnace \"7 kW\" \\",
-            "    --length \"7 m\" --grade good --units si")
-        { units, json, fail };
+            "    --length \"7 m\" --grade good --units si");
         options.AddTo(command);
+        command.Options.Add(units);
+        command.Options.Add(json);
+        command.Options.Add(fail);
         command.SetAction(async (parsed, cancel) =>
         {
             QuickQuestion question = TonightQuestion.From(parsed, options, host);

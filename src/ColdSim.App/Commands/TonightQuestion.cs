@@ -73,6 +73,8 @@ internal sealed class TonightQuestion
     {
         if (_parsed.GetValue(_options.Left) is not { } text)
             return null;
+        if (text.Trim().Equals("full", StringComparison.OrdinalIgnoreCase))
+            return full_kg;
         bool part = QuantityText.TryParseRatio(text, out UnitsNet.Ratio ratio, out _);
         if (!part && !QuantityText.TryParseMass(text, out _, out _))
         {

@@ -32,7 +32,6 @@ internal static class ViewCommand
         if (!host.CanShow)
             throw CommandFault.Input("coldsim: the screen needs a terminal; 'coldsim run FILE' prints the same, and 'coldsim --help' tells more");
         RunReport report = await CheckedRun.OfAsync(read(), host, cancel).ConfigureAwait(false);
-        host.Parts.Show(report, units, host.Color);
-        return ExitCode.Done;
+        return host.Parts.Show(report, units, host.Color);
     }
 }

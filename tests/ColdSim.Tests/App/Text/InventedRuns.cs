@@ -108,7 +108,7 @@ internal static class InventedRuns
         Verdict = Verdict.RunsDry,
         InsideLow = Temperature.FromDegreesFahrenheit(21),
         DryAt = Noon.AddHours(40.5),
-        FreezingAt = Noon.AddHours(41.9),
+        FreezingAt = Noon.AddMinutes(2514),
         LeftAtDawn = Mass.FromPounds(0.1),
         LeftAtEnd = Mass.FromPounds(0.1),
         LeftAtFirstShort = Mass.FromPounds(0.8),
@@ -140,7 +140,7 @@ internal static class InventedRuns
             At(39.2, ReportedKind.ShortBegins, 60.8, -37, 3.1, 0.8),
             At(40.4, ReportedKind.LiquidGone, 55, -30, 8, 0.2),
             At(40.5, ReportedKind.Dry, 54, -30, 1, 0.1),
-            At(41.9, ReportedKind.InsideFreezing, 32, -22, 0.2, 0.1),
+            At(41.901, ReportedKind.InsideFreezing, 32, -22, 0.2, 0.1),
         ]);
 
     public static RunReport Report(IReadOnlyList<NightReport> nights, IReadOnlyList<ReportedEvent> events, Scenario? scenario = null) => new()
