@@ -11,6 +11,9 @@ public sealed class RunSeries
     /// <summary>Spacing of the samples. [s]</summary>
     public const double Spacing_s = 60;
 
+    private double[]? _canGiveNow_W;
+    private double[]? _canKeepGiving_W;
+
     /// <summary>Makes room for a run.</summary>
     /// <param name="duration_s">Length of the run. [s]</param>
     public RunSeries(double duration_s)
@@ -26,14 +29,14 @@ public sealed class RunSeries
         Propane_kg = new double[n];
         Asked_W = new double[n];
         Given_W = new double[n];
-        CanGiveNow_W = new double[n];
-        CanKeepGiving_W = new double[n];
         HeatIntoCylinder_W = new double[n];
         Burner_frac = new double[n];
+        FrostMass_kg_m2 = new double[n];
+        FrostThickness_m = new double[n];
     }
 
     /// <summary>Samples filled so far.</summary>
-    public int Count { get; internal set; }
+    public int Count { get; set; }
 
     /// <summary>Outside air. [K]</summary>
     public double[] Outside_K { get; }
@@ -65,15 +68,36 @@ public sealed class RunSeries
     /// <summary>Gas given, as gross heat, mean of the minute. [W]</summary>
     public double[] Given_W { get; }
 
-    /// <summary>Gas that cylinder and regulator could give at this instant at full delivery pressure, as gross heat. [W]</summary>
-    public double[] CanGiveNow_W { get; }
+    /// <summary>
+    /// Gas that cylinder and regulator could give at this instant at full delivery pressure, as gross heat; worked out at the
+    /// first look. [W]
+    /// </summary>
+    public double[] CanGiveNow_W => _canGiveNow_W ??= Worked(Outlook is null ? null : Outlook.CanGiveNow_W);
 
-    /// <summary>Gas that the cylinder could keep giving in this weather at this fill, as gross heat. [W]</summary>
-    public double[] CanKeepGiving_W { get; }
+    /// <summary>
+    /// Gas that the cylinder could keep giving in this weather at this fill, as gross heat; worked out at the first look. [W]
+    /// </summary>
+    public double[] CanKeepGiving_W => _canKeepGiving_W ??= Worked(Outlook is null ? null : Outlook.CanKeepGiving_W);
 
     /// <summary>Heat from outside into liquid and shell. [W]</summary>
     public double[] HeatIntoCylinder_W { get; }
 
     /// <summary>Part of the minute with the furnace lit.</summary>
     public double[] Burner_frac { get; }
+
+    /// <summary>Frost on the cylinder's wall. [kg/m²]</summary>
+    public double[] FrostMass_kg_m2 { get; }
+
+    /// <summary>Depth of that frost. [m]</summary>
+    public double[] FrostThickness_m { get; }
+
+    /// <summary>What supply is read off with; null leaves both supply curves at zero.</summary>
+    public SupplyOutlook? Outlook { get; init; }
+
+    private double[] Worked(Func<RunSeries, int, double>? at_W)
+    {
+        double[] values = new double[Outside_K.Length];
+        for (int i = 0; at_W is not null && i < Count; i++) values[i] = at_W(this, i);
+        return values;
+    }
 }

@@ -1,10 +1,19 @@
 using ColdSim.Model.Site;
+using ColdSim.Physics.MoistAir;
+using ColdSim.Physics.SunAndSky;
 
 namespace ColdSim.Model.Weather;
 
-/// <summary>Weather over time, linear between its rows; knots in seconds since its first row.</summary>
+/// <summary>Weather over time, linear between its rows; time in seconds since its first row.</summary>
+/// <remarks>
+/// Sky temperature (Berdahl and Martin 1984), vapour pressure and sun on walls are worked out once at the rows and are linear
+/// between them too. Missing pressure is the standard atmosphere's at the site's elevation.
+/// </remarks>
 public sealed class WeatherSeries
 {
+    private readonly double[] _time_s;
+    private readonly WeatherSample[] _samples;
+
     /// <summary>Builds the series from rows in order of time.</summary>
     /// <param name="rows">At least two, strictly ascending instants.</param>
     /// <param name="defaults">What stands in for missing columns and values.</param>
@@ -19,6 +28,15 @@ public sealed class WeatherSeries
             throw new ArgumentException("Weather needs at least two rows.", nameof(rows));
         First = rows[0].Time;
         Last = rows[^1].Time;
+        _time_s = new double[rows.Count];
+        _samples = new WeatherSample[rows.Count];
+        for (int i = 0; i < rows.Count; i++)
+        {
+            _time_s[i] = (rows[i].Time - First).TotalSeconds;
+            if (i > 0 && _time_s[i] <= _time_s[i - 1])
+                throw new ArgumentException($"Row {i + 1} does not come after row {i}.", nameof(rows));
+            _samples[i] = Sample(rows[i], defaults, site);
+        }
     }
 
     /// <summary>Instant of the first row.</summary>
@@ -26,4 +44,60 @@ public sealed class WeatherSeries
 
     /// <summary>Instant of the last row.</summary>
     public DateTimeOffset Last { get; }
+
+    /// <summary>Number of rows.</summary>
+    public int Count => _time_s.Length;
+
+    /// <summary>The weather at a time.</summary>
+    /// <param name="time_s">Seconds since <see cref="First"/>; beyond the ends the end row holds. [s]</param>
+    /// <param name="row">The row before, kept by the caller between calls so that a walk through time needs no search.</param>
+    public WeatherSample At(double time_s, ref int row)
+    {
+        int last = _time_s.Length - 2;
+        row = Math.Clamp(row, 0, last);
+        while (row < last && time_s >= _time_s[row + 1]) row++;
+        while (row > 0 && time_s < _time_s[row]) row--;
+        double x = Math.Clamp((time_s - _time_s[row]) / (_time_s[row + 1] - _time_s[row]), 0, 1);
+        ref readonly WeatherSample a = ref _samples[row];
+        ref readonly WeatherSample b = ref _samples[row + 1];
+        return new WeatherSample(
+            a.Air_K + x * (b.Air_K - a.Air_K),
+            a.Wind_m_s + x * (b.Wind_m_s - a.Wind_m_s),
+            a.VapourPressure_Pa + x * (b.VapourPressure_Pa - a.VapourPressure_Pa),
+            a.Sky_K + x * (b.Sky_K - a.Sky_K),
+            a.Pressure_Pa + x * (b.Pressure_Pa - a.Pressure_Pa),
+            a.WindowSun_W_m2 + x * (b.WindowSun_W_m2 - a.WindowSun_W_m2),
+            a.CylinderSun_W_m2 + x * (b.CylinderSun_W_m2 - a.CylinderSun_W_m2));
+    }
+
+    /// <summary>Time of the first row after a time, where the slopes change; infinite past the end. [s]</summary>
+    /// <param name="time_s">Seconds since <see cref="First"/>. [s]</param>
+    /// <param name="row">As in <see cref="At"/>.</param>
+    public double NextRow_s(double time_s, int row)
+    {
+        for (int i = Math.Max(row, 0); i < _time_s.Length; i++)
+        {
+            if (_time_s[i] > time_s) return _time_s[i];
+        }
+
+        return double.PositiveInfinity;
+    }
+
+    private static WeatherSample Sample(in WeatherRow row, WeatherDefaults defaults, SiteSpecification site)
+    {
+        double vapour_Pa = row.DewPoint_K is double dew_K
+            ? SaturationVapour.PressureOverWater_Pa(dew_K)
+            : Humidity.VapourPressure_Pa(row.Air_K, defaults.RelativeHumidity_frac);
+        double dewPoint_K = row.DewPoint_K ?? SaturationVapour.DewPoint_K(vapour_Pa);
+        double cloud = row.Cloud_frac ?? defaults.Cloud_frac;
+        (double windows, double cylinder) = SunOnWalls.From(row.Sun_W_m2 ?? defaults.Sun_W_m2, row.Time, site);
+        return new WeatherSample(
+            row.Air_K,
+            row.Wind_m_s ?? defaults.Wind_m_s,
+            vapour_Pa,
+            SkyTemperature.BerdahlMartin_K(row.Air_K, dewPoint_K, cloud),
+            row.Pressure_Pa ?? StandardAtmosphere.Pressure_Pa(site.Elevation_m),
+            windows,
+            cylinder);
+    }
 }

@@ -7,7 +7,7 @@ namespace ColdSim.Physics.Geometry;
 /// </remarks>
 public sealed class HorizontalTank : PressureVessel
 {
-    private const int Cells = 64;
+    private const int Cells = 256;
 
     // Cube root of one half: the table covers the lower half, the upper is its mirror image.
     private const double LastRoot = 0.7937005259840998;
@@ -27,12 +27,15 @@ public sealed class HorizontalTank : PressureVessel
     {
         straight_m3 = StraightLength_m * InsideRadius_m * InsideRadius_m;
         heads_m3 = Math.PI / 6 * InsideRadius_m * InsideRadius_m * InsideRadius_m;
-        for (int i = 1; i <= Cells; i++)
+
+        // From half full down: each root is below the last, and Newton on a convex curve from above cannot overshoot.
+        double angle = 0.5 * Math.PI;
+        for (int i = Cells; i > 0; i--)
         {
             double root = LastRoot * i / Cells;
-            angles[i] = Solve(Volume_m3 * root * root * root);
-            double sin = Math.Sin(angles[i]);
-            slopes[i] = 3 * root * root * Volume_m3 / Slope(sin) * (LastRoot / Cells);
+            angle = Solve(Volume_m3 * root * root * root, angle);
+            angles[i] = angle;
+            slopes[i] = 3 * root * root * Volume_m3 / Slope(Math.Sin(angle)) * (LastRoot / Cells);
         }
 
         // Near the bottom volume goes with θ³ and the inverse starts straight; its first chord is slope enough, as Newton polishes it.
@@ -101,26 +104,27 @@ public sealed class HorizontalTank : PressureVessel
             double change = (volume_m3 - LowVolume_m3(angle, sin, cos)) / Slope(sin);
             if (Math.Abs(change) < 1e-7 * angle || turn == 60)
             {
-                // The error left is the square of the change, so the new sine needs no second call.
-                double half = Math.Sin(0.5 * (angle + change));
-                return 2 * InsideRadius_m * half * half;
+                // 1 - cos(angle + change) to second order: the third is below 1e-21, and no second sine is called.
+                return InsideRadius_m * ((sin * sin / (1 + cos)) + (change * (sin + (0.5 * change * cos))));
             }
 
             angle = Math.Min(angle + change, 0.5 * Math.PI * (1 + 1e-9));
         }
     }
 
-    private double Solve(double volume_m3)
+    private double Solve(double volume_m3, double angle)
     {
-        double low = 0;
-        double high = 0.5 * Math.PI;
-        for (int i = 0; i < 60; i++)
+        for (int turn = 0; turn < 60; turn++)
         {
-            double middle = 0.5 * (low + high);
-            (low, high) = LowVolume_m3(middle) < volume_m3 ? (middle, high) : (low, middle);
+            double change = (volume_m3 - LowVolume_m3(angle)) / Slope(Math.Sin(angle));
+            angle += change;
+            if (Math.Abs(change) < 1e-13 * angle)
+            {
+                break;
+            }
         }
 
-        return 0.5 * (low + high);
+        return angle;
     }
 
     private double Slope(double sin) => sin * sin * ((2 * straight_m3) + (3 * heads_m3 * sin));

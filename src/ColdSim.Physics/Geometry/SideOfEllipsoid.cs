@@ -7,7 +7,7 @@ namespace ColdSim.Physics.Geometry;
 /// </remarks>
 internal static class SideOfEllipsoid
 {
-    private const int Cells = 128;
+    private const int Cells = 256;
     private static readonly double[] Areas = new double[Cells + 1];
     private static readonly double[] Slopes = new double[Cells + 1];
 

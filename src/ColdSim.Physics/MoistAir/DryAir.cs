@@ -7,8 +7,8 @@ namespace ColdSim.Physics.MoistAir;
 /// </remarks>
 public static class DryAir
 {
-    /// <summary>Gas constant of dry air, J/(kg K).</summary>
-    public const double GasConstant_J_kgK = 287.055;
+    /// <summary>Gas constant of dry air, J/(kg K): 8.314462618/0.0289652.</summary>
+    public const double GasConstant_J_kgK = 287.05;
 
     /// <summary>Specific heat at constant pressure, J/(kg K); varies by 0.2 % from -50 to 40 °C.</summary>
     public const double SpecificHeat_J_kgK = 1006;
@@ -24,7 +24,7 @@ public static class DryAir
     public static double Conductivity_W_mK(double t_K)
         => 2.64638e-3 * t_K * Math.Sqrt(t_K) / (t_K + (245.4 * Math.Exp(-27.6310211 / t_K)));
 
-    /// <summary>Prandtl number at <paramref name="t_K"/>: 0.72 at 230 K to 0.71 at 300 K.</summary>
+    /// <summary>Prandtl number at <paramref name="t_K"/>: 0.729 at 230 K to 0.707 at 300 K.</summary>
     // viscosity * cp / conductivity with the common factor T^1.5 cancelled.
     public static double Prandtl(double t_K)
         => 1.458e-6 / 2.64638e-3 * SpecificHeat_J_kgK * (t_K + (245.4 * Math.Exp(-27.6310211 / t_K))) / (t_K + 110.4);

@@ -1,3 +1,6 @@
+using ColdSim.Model.Engine;
+using UnitsNet;
+
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Runs a scenario and reads the nights off it.</summary>
@@ -5,10 +8,114 @@ public static class NightRun
 {
     /// <summary>Runs the scenario from its start.</summary>
     /// <param name="scenario">The question.</param>
-    /// <param name="progress">Told the part done, 0 to 1, now and then; may be null.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <returns>Everything the run says. Look at <c>Ledger.Closes</c> before trusting it.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    public static RunReport Of(Scenario scenario, IProgress<double>? progress = null, CancellationToken cancel = default)
-        => throw new NotSupportedException();
+    /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>
+    public static RunReport Of(Scenario scenario, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        NightCalendar calendar = new(scenario);
+        SimulationSettings settings = new()
+        {
+            Start = scenario.Start,
+            Duration_s = calendar.Duration_s,
+            Step_s = scenario.Step_s,
+            Undersupplied_frac = scenario.Criteria.Undersupplied.DecimalFractions,
+        };
+        Simulation simulation = new(scenario.Rig, scenario.Weather, settings);
+        RunSeries series = new(calendar.Duration_s) { Outlook = new SupplyOutlook(scenario.Rig, scenario.Weather, scenario.Start) };
+        NightWatch watch = new(scenario, calendar, new SeriesRecorder(series));
+        SimulationResult result = simulation.Run(watch, cancel);
+
+        List<NightReport> nights = [];
+        foreach (NightTally tally in watch.Nights)
+        {
+            // A boundary reached exactly opens a night in which nothing was run.
+            if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, series));
+        }
+
+        return new RunReport
+        {
+            Scenario = scenario,
+            Nights = nights,
+            Summary = Summarise(nights, scenario),
+            Events = watch.Events,
+            Ledger = result.Ledger,
+            Series = series,
+            End = result.End,
+        };
+    }
+
+    private static NightReport Report(int number, NightTally t, Scenario scenario, RunSeries series)
+    {
+        DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
+        bool coach = double.IsFinite(t.InsideLow_K);
+        double used_kg = t.PropaneAtStart_kg - t.PropaneAtEnd_kg;
+        int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
+        bool isShort = !double.IsNaN(t.FirstShort_s);
+        return new NightReport
+        {
+            Number = number,
+            From = scenario.Start.AddSeconds(t.From_s),
+            To = scenario.Start.AddSeconds(t.To_s),
+            Verdict = Judge(t, scenario.Criteria),
+            OutsideLow = Temperature.FromKelvins(t.OutsideLow_K),
+            InsideLow = coach ? Temperature.FromKelvins(t.InsideLow_K) : null,
+            InsideLowAt = coach ? At(t.InsideLowAt_s) : null,
+            BurnerTime = Duration.FromSeconds(t.Burner_s),
+            BurnerStarts = t.BurnerStarts,
+            GasUsed = Mass.FromKilograms(used_kg),
+            GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            LeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? null : Mass.FromKilograms(t.PropaneAtDawn_kg),
+            LeftAtEnd = Mass.FromKilograms(t.PropaneAtEnd_kg),
+            CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
+            LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
+            DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
+            FirstShort = At(t.FirstShort_s),
+            ShortTime = Duration.FromSeconds(t.Short_s),
+            LeftAtFirstShort = isShort ? Mass.FromKilograms(t.PropaneAtFirstShort_kg) : null,
+            DryAt = At(t.Dry_s),
+            BelowSetPoint = TemperatureDelta.FromKelvins(t.BelowSetPoint_K),
+            FreezingAt = At(t.Freezing_s),
+            SteadySupplyAtLow = Power.FromWatts(series.Outlook!.CanKeepGiving_W(series, low)),
+            AllowedLiquid = Temperature.FromKelvins(series.Outlook.AllowedLiquid_K),
+            DemandAtLow = Power.FromWatts(MeanAsked_W(series, low)),
+        };
+    }
+
+    private static Verdict Judge(NightTally t, NightCriteria criteria)
+        => !double.IsNaN(t.Dry_s) ? Verdict.RunsDry
+            : t.Short_s > criteria.ShortAllowance.Seconds || t.BelowSetPoint_K > criteria.BelowSetPoint.Kelvins ? Verdict.RunsShort
+            : Verdict.Holds;
+
+    // Over the hour around a sample, so that a burner's cycles even out.
+    private static double MeanAsked_W(RunSeries series, int sample)
+    {
+        int from = Math.Max(1, sample - 29), to = Math.Min(series.Count - 1, sample + 30);
+        if (to < from) return 0;
+        double sum_W = 0;
+        for (int i = from; i <= to; i++) sum_W += series.Asked_W[i];
+        return sum_W / (to - from + 1);
+    }
+
+    private static RunSummary Summarise(List<NightReport> nights, Scenario scenario)
+    {
+        double used_kg = nights.Sum(n => n.GasUsed.Kilograms);
+        return new RunSummary
+        {
+            Verdict = nights.Max(n => n.Verdict),
+            Nights = nights.Count,
+            NightsHeld = nights.Count(n => n.Verdict == Verdict.Holds),
+            FirstShort = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort,
+            DryAt = nights.FirstOrDefault(n => n.DryAt is not null)?.DryAt,
+            GasUsed = Mass.FromKilograms(used_kg),
+            GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinder.Contents_kg),
+            LeftAtEnd = nights[^1].LeftAtEnd,
+            OutsideLow = Temperature.FromKelvins(nights.Min(n => n.OutsideLow.Kelvins)),
+            InsideLow = nights[0].InsideLow is null ? null : Temperature.FromKelvins(nights.Min(n => n.InsideLow!.Value.Kelvins)),
+            ShortTime = Duration.FromSeconds(nights.Sum(n => n.ShortTime.Seconds)),
+        };
+    }
 }

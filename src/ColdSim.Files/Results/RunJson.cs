@@ -1,0 +1,153 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+using UnitsNet;
+
+namespace ColdSim.Files.Results;
+
+/// <summary>A run as JSON, for programs; docs/json.md describes every key.</summary>
+/// <remarks>Numbers carry their unit in the key; times are ISO 8601 with offset; what does not apply is null.</remarks>
+public static class RunJson
+{
+    private const double Zero_K = 273.15;
+
+    /// <summary>Writes the run.</summary>
+    /// <param name="report">What it says.</param>
+    /// <param name="output">Takes UTF-8 text; stays open.</param>
+    public static void Write(RunReport report, Stream output)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(output);
+        JsonWriterOptions options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+        using (Utf8JsonWriter json = new(output, options))
+        {
+            json.WriteStartObject();
+            json.WriteString("title", report.Scenario.Title);
+            Time(json, "start", report.Scenario.Start);
+            json.WriteString("end", WireNames.Of(report.End));
+            Summary(json, report.Summary);
+            json.WriteStartArray("nights");
+            foreach (NightReport night in report.Nights)
+                Night(json, night);
+            json.WriteEndArray();
+            json.WriteStartArray("events");
+            foreach (ReportedEvent reported in report.Events)
+                Event(json, reported);
+            json.WriteEndArray();
+            Ledger(json, report.Ledger);
+            json.WriteStartArray("assumptions");
+            foreach (string assumption in report.Scenario.Assumptions)
+                json.WriteStringValue(assumption);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        output.WriteByte((byte)'\n');
+    }
+
+    private static void Summary(Utf8JsonWriter json, RunSummary summary)
+    {
+        json.WriteStartObject("summary");
+        json.WriteString("verdict", WireNames.Of(summary.Verdict));
+        json.WriteNumber("nights", summary.Nights);
+        json.WriteNumber("nights_held", summary.NightsHeld);
+        Time(json, "first_short", summary.FirstShort);
+        Time(json, "dry_at", summary.DryAt);
+        Number(json, "gas_used_kg", summary.GasUsed.Kilograms);
+        Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
+        Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
+        Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
+        Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
+        Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
+        Number(json, "short_time_s", summary.ShortTime.Seconds);
+        json.WriteEndObject();
+    }
+
+    private static void Night(Utf8JsonWriter json, NightReport night)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("number", night.Number);
+        Time(json, "from", night.From);
+        Time(json, "to", night.To);
+        json.WriteString("verdict", WireNames.Of(night.Verdict));
+        Number(json, "outside_low_c", night.OutsideLow.DegreesCelsius);
+        Number(json, "inside_low_c", night.InsideLow?.DegreesCelsius);
+        Time(json, "inside_low_at", night.InsideLowAt);
+        Number(json, "burner_time_s", night.BurnerTime.Seconds);
+        json.WriteNumber("burner_starts", night.BurnerStarts);
+        Number(json, "gas_used_kg", night.GasUsed.Kilograms);
+        Number(json, "gas_heat_mj", night.GasHeat.Megajoules);
+        Number(json, "left_at_dawn_kg", night.LeftAtDawn?.Kilograms);
+        Number(json, "left_at_end_kg", night.LeftAtEnd.Kilograms);
+        Number(json, "pressure_min_kpa_gauge", night.CylinderPressureLow.Kilopascals);
+        Number(json, "liquid_temperature_min_c", night.LiquidLow.DegreesCelsius);
+        Number(json, "delivery_pressure_min_kpa_gauge", night.DeliveryPressureLow?.Kilopascals);
+        Time(json, "first_short", night.FirstShort);
+        Number(json, "short_time_s", night.ShortTime.Seconds);
+        Number(json, "left_at_first_short_kg", night.LeftAtFirstShort?.Kilograms);
+        Time(json, "dry_at", night.DryAt);
+        Number(json, "below_set_point_k", night.BelowSetPoint.Kelvins);
+        Time(json, "freezing_at", night.FreezingAt);
+        Number(json, "steady_supply_at_low_w", Watts(night.SteadySupplyAtLow));
+        Number(json, "allowed_liquid_temperature_c", night.AllowedLiquid.DegreesCelsius);
+        Number(json, "demand_at_low_w", Watts(night.DemandAtLow));
+        json.WriteEndObject();
+    }
+
+    private static void Event(Utf8JsonWriter json, ReportedEvent reported)
+    {
+        json.WriteStartObject();
+        Time(json, "time", reported.Time);
+        json.WriteString("kind", WireNames.Of(reported.Kind));
+        Number(json, "inside_c", reported.Inside_K - Zero_K);
+        Number(json, "liquid_temperature_c", reported.Liquid_K - Zero_K);
+        Number(json, "pressure_kpa_gauge", reported.CylinderPressure_Pa / 1000);
+        Number(json, "left_kg", reported.Left_kg);
+        json.WriteEndObject();
+    }
+
+    private static void Ledger(Utf8JsonWriter json, LedgerBalance ledger)
+    {
+        json.WriteStartObject("ledger");
+        json.WriteBoolean("closes", ledger.Closes);
+        Exact(json, "energy_residual", ledger.WorstEnergy_frac);
+        Exact(json, "mass_residual", ledger.Mass_frac);
+        Exact(json, "cylinder_energy_residual", ledger.CylinderEnergy_frac);
+        Exact(json, "coach_energy_residual", ledger.CoachEnergy_frac);
+        Exact(json, "fuel_energy_residual", ledger.FuelEnergy_frac);
+        Exact(json, "cylinder_energy_j", ledger.CylinderEnergy_J);
+        Exact(json, "coach_energy_j", ledger.CoachEnergy_J);
+        Exact(json, "fuel_energy_j", ledger.FuelEnergy_J);
+        Exact(json, "mass_kg", ledger.Mass_kg);
+        json.WriteEndObject();
+    }
+
+    private static double Watts(Power power) => (double)power.Watts;
+
+    private static void Time(Utf8JsonWriter json, string key, DateTimeOffset? time)
+    {
+        if (time is { } instant)
+            json.WriteString(key, instant.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
+        else
+            json.WriteNull(key);
+    }
+
+    // Rounded to a millionth, which is finer than any model here and hides the noise of unit conversions.
+    private static void Number(Utf8JsonWriter json, string key, double? value)
+    {
+        if (value is { } number && double.IsFinite(number))
+            json.WriteNumber(key, Math.Round(number, 6) + 0.0);
+        else
+            json.WriteNull(key);
+    }
+
+    private static void Exact(Utf8JsonWriter json, string key, double value)
+    {
+        if (double.IsFinite(value))
+            json.WriteNumber(key, value);
+        else
+            json.WriteNull(key);
+    }
+}

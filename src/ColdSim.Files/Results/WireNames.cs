@@ -1,0 +1,46 @@
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Files.Results;
+
+/// <summary>The words that verdicts, events and endings have in JSON. They are a promise: they may grow, not change.</summary>
+internal static class WireNames
+{
+    public static string Of(Verdict verdict) => verdict switch
+    {
+        Verdict.Holds => "holds",
+        Verdict.RunsShort => "runs_short",
+        Verdict.RunsDry => "runs_dry",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, null),
+    };
+
+    public static string Of(ReportedKind kind) => kind switch
+    {
+        ReportedKind.BurnerOn => "burner_on",
+        ReportedKind.BurnerOff => "burner_off",
+        ReportedKind.IgnitionFailed => "ignition_failed",
+        ReportedKind.FlameLost => "flame_lost",
+        ReportedKind.Lockout => "lockout",
+        ReportedKind.LockoutRetry => "lockout_retry",
+        ReportedKind.LockoutReset => "lockout_reset",
+        ReportedKind.ShortBegins => "short_begins",
+        ReportedKind.ShortEnds => "short_ends",
+        ReportedKind.LiquidGone => "liquid_gone",
+        ReportedKind.Dry => "dry",
+        ReportedKind.InsideFreezing => "inside_freezing",
+        ReportedKind.InsideThawed => "inside_thawed",
+        ReportedKind.LiquidFull => "liquid_full",
+        ReportedKind.ReliefPressure => "relief_pressure",
+        ReportedKind.WeatherEnds => "weather_ends",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
+    };
+
+    public static string Of(RunEnd end) => end switch
+    {
+        RunEnd.Complete => "complete",
+        RunEnd.WeatherEnded => "weather_ended",
+        RunEnd.LiquidFull => "liquid_full",
+        RunEnd.ReliefPressure => "relief_pressure",
+        _ => throw new ArgumentOutOfRangeException(nameof(end), end, null),
+    };
+}

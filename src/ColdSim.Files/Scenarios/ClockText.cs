@@ -1,0 +1,67 @@
+using System.Globalization;
+using ColdSim.Files.Toml;
+using ColdSim.Model;
+
+namespace ColdSim.Files.Scenarios;
+
+/// <summary>Clock times "06:30" and spans "22:00-06:30".</summary>
+internal static class ClockText
+{
+    public const string AcceptedSpan = "accepted: a span such as \"22:00-06:30\"";
+
+    /// <summary>A time of day.</summary>
+    public static TimeOnly? Clock(this SectionReader section, string key)
+    {
+        const string accepted = "accepted: a time such as \"07:00\"";
+        switch (section.Value(key))
+        {
+            case null: return null;
+            case TomlMoment { Date: false } moment: return TimeOnly.FromDateTime(moment.Value.DateTime);
+            case TomlText text when TryTime(text.Value, out TimeOnly time): return time;
+            case TomlText text:
+                section.Reading.Report(text.Place, $"'{key}' is \"{text.Value}\"", accepted);
+                return null;
+            case { } other:
+                section.Reading.Report(other.Place, $"'{key}' is {other.Kind}", accepted);
+                return null;
+        }
+    }
+
+    /// <summary>One span.</summary>
+    public static ClockWindow? Span(this SectionReader section, string key)
+        => section.Value(key) is { } value ? Span(section, key, value) : null;
+
+    /// <summary>A list of spans, or one span alone.</summary>
+    public static IReadOnlyList<ClockWindow>? Spans(this SectionReader section, string key)
+    {
+        switch (section.Value(key))
+        {
+            case null: return null;
+            case TomlList list: return [.. list.Items.Select(i => Span(section, key, i)).Where(w => w is not null).Select(w => w!.Value)];
+            case { } one: return Span(section, key, one) is { } window ? [window] : [];
+        }
+    }
+
+    private static ClockWindow? Span(SectionReader section, string key, TomlValue value)
+    {
+        if (value is TomlText text)
+        {
+            string[] ends = text.Value.Split('-', '–', '−');
+            if (ends.Length == 2 && TryTime(ends[0], out TimeOnly from) && TryTime(ends[1], out TimeOnly to))
+            {
+                if (from != to)
+                    return new ClockWindow(Seconds(from), Seconds(to));
+                section.Reading.Report(text.Place, $"'{key}' begins and ends at {ends[0].Trim()}", AcceptedSpan);
+                return null;
+            }
+        }
+        string found = value is TomlText bad ? $"\"{bad.Value}\"" : value.Kind;
+        section.Reading.Report(value.Place, $"'{key}' is {found}", AcceptedSpan);
+        return null;
+    }
+
+    private static double Seconds(TimeOnly time) => time.ToTimeSpan().TotalSeconds;
+
+    private static bool TryTime(string text, out TimeOnly time)
+        => TimeOnly.TryParseExact(text.Trim(), ["H:mm", "HH:mm", "HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out time);
+}

@@ -1,0 +1,39 @@
+using System.Globalization;
+using ColdSim.Files.Toml;
+
+namespace ColdSim.Files.Scenarios;
+
+/// <summary>What one reading of a scenario gathers on its way.</summary>
+/// <param name="file">The scenario's name in messages.</param>
+/// <param name="partial">Whether parts did not parse; then nothing is called missing, for it may only be unread.</param>
+internal sealed class Reading(string file, bool partial)
+{
+    /// <summary>Every fault so far.</summary>
+    public List<FileProblem> Problems { get; } = [];
+
+    /// <summary>What was taken because the scenario does not say it.</summary>
+    public List<string> Assumptions { get; } = [];
+
+    /// <summary>What is allowed and probably not meant.</summary>
+    public List<string> Warnings { get; } = [];
+
+    /// <summary>Every section and key that was asked for.</summary>
+    public SortedSet<(string Section, string Key)> Vocabulary { get; } = [];
+
+    /// <summary>The scenario's name in messages.</summary>
+    public string File => file;
+
+    public void Report(TextPlace place, string what, string? accepted = null, string? nearest = null)
+        => Problems.Add(new FileProblem(file, place.Line, place.Column, what, accepted, nearest));
+
+    /// <summary>Reports that something is not there.</summary>
+    public void Missing(TextPlace place, string what, string? accepted = null)
+    {
+        if (!partial)
+            Report(place, what, accepted);
+    }
+
+    public void Assume(FormattableString text) => Assumptions.Add(text.ToString(CultureInfo.InvariantCulture));
+
+    public void Warn(FormattableString text) => Warnings.Add(text.ToString(CultureInfo.InvariantCulture));
+}

@@ -1,0 +1,127 @@
+using System.Text;
+using ColdSim.Files.Scenarios.Sections;
+using ColdSim.Files.Toml;
+using ColdSim.Model;
+using ColdSim.Model.Coach;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Furnace;
+using ColdSim.Model.Gas;
+using ColdSim.Model.Site;
+using ColdSim.Model.Supply;
+using ColdSim.Model.Thermostat;
+using ColdSim.Model.Weather;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Files.Scenarios;
+
+/// <summary>Reads a scenario and its weather; docs/scenario.md describes every key.</summary>
+/// <remarks>All faults are gathered and reported together; none is ever repaired by a default.</remarks>
+public static class ScenarioReader
+{
+    /// <summary>Reads a scenario file; its weather file is looked for beside it.</summary>
+    /// <param name="path">The file.</param>
+    public static ReadResult Read(string path)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        try
+        {
+            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path));
+            return ReadText(text.TrimStart('\uFEFF'), path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? ""));
+        }
+        catch (DecoderFallbackException)
+        {
+            return Failed(new FileProblem(path, 1, 1, "not a text in UTF-8"));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return Failed(new FileProblem(path, 1, 1, "the scenario cannot be opened: " + FileTrouble.Words(e)));
+        }
+    }
+
+    /// <summary>Reads a scenario's text.</summary>
+    /// <param name="text">TOML.</param>
+    /// <param name="name">Its name in messages.</param>
+    /// <param name="weather">Opens the weather file it names.</param>
+    public static ReadResult ReadText(string text, string name, IWeatherSource weather)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(weather);
+        return Read(text, name, weather, out _);
+    }
+
+    /// <summary>The same, and what was gathered on the way.</summary>
+    internal static ReadResult Read(string text, string name, IWeatherSource source, out Reading reading)
+    {
+        TomlTree tree = TomlTree.Read(text, name);
+        reading = new Reading(name, tree.HasSyntaxErrors);
+        reading.Problems.AddRange(tree.Problems);
+        Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root), source);
+        IReadOnlyList<FileProblem> problems = FileProblem.InOrder(reading.Problems, name);
+        return new ReadResult { Scenario = problems.Count == 0 ? scenario : null, Problems = problems, Warnings = reading.Warnings };
+    }
+
+    private static Scenario? ReadTree(SectionReader root, IWeatherSource source)
+    {
+        Reading reading = root.Reading;
+        string title = root.Text("title") ?? "Untitled";
+        SiteSpecification site = PlaceSection.Read(root.Section("place"));
+        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source);
+        RunSection run = RunSection.Read(root.Section("run"), weather);
+        GasSpecification gas = GasSection.Read(root.Section("gas"));
+        CylinderSpecification? cylinder = CylinderSection.Read(root.Section("cylinder"));
+        RegulatorSpecification regulator = RegulatorSection.Read(root.Section("regulator"));
+        FurnaceSpecification? furnace = FurnaceSection.Read(root.Section("furnace"));
+        ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
+        (Occupancy occupancy, double people_W) = PeopleSection.Read(root.Section("people"));
+        CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
+        IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
+        NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
+        root.Finish();
+        CheckTogether(root, furnace, thermostat, coach, draws, people_W);
+        if (reading.Problems.Count > 0 || cylinder is null)
+            return null;
+        return new Scenario
+        {
+            Title = title,
+            Rig = new Rig
+            {
+                Site = site,
+                Gas = gas,
+                Cylinder = cylinder,
+                Regulator = regulator,
+                Coach = coach,
+                Thermostat = thermostat,
+                Furnace = furnace,
+                Draws = draws,
+                Occupancy = occupancy,
+            },
+            Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
+            Start = run.Start,
+            Nights = run.Nights,
+            Step_s = run.Step_s,
+            Criteria = criteria,
+            Assumptions = [.. reading.Assumptions],
+        };
+    }
+
+    private static void CheckTogether(
+        SectionReader root, FurnaceSpecification? furnace, ThermostatSpecification? thermostat, CoachSpecification? coach,
+        IReadOnlyList<ConstantDraw> draws, double people_W)
+    {
+        Reading reading = root.Reading;
+        if (furnace is not null && coach is null)
+            reading.Missing(root.PlaceOf("furnace"), "a furnace without a coach", "accepted: [furnace] together with [coach] and [thermostat]");
+        if (furnace is not null && thermostat is null)
+            reading.Missing(root.PlaceOf("furnace"), "a furnace without a thermostat", "accepted: [furnace] together with [coach] and [thermostat]");
+        if (furnace is null && draws.Count == 0)
+            reading.Warn($"neither a [furnace] nor a [[draw]]: nothing draws gas");
+        if (coach is null && draws.Any(d => d.HeatToCoach_frac > 0))
+            reading.Warn($"a [[draw]] gives heat_to_coach, and there is no [coach]");
+        if (coach is null && people_W > 0)
+            reading.Warn($"[people] counts people, and there is no [coach] for them to warm");
+    }
+
+    private static ReadResult Failed(FileProblem problem) => new() { Scenario = null, Problems = [problem], Warnings = [] };
+}

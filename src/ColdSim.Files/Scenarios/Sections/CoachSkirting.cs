@@ -1,0 +1,72 @@
+using ColdSim.Files.Quantities;
+using ColdSim.Model.Coach;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary><c>[coach.skirting]</c>: a skirt makes a buffer under the floor, between inside, outside air and ground.</summary>
+/// <remarks>
+/// The buffer stores nothing here, so the star of its three conductances is replaced by the triangle that carries the same
+/// heat: floor to air F·O/S and floor to ground F·G/S, with S their sum.
+/// </remarks>
+internal sealed class CoachSkirting
+{
+    private static readonly QuantityKey Area = new("area", Dimension.Area, "0.5 m²", "60 m²");
+    private static readonly QuantityKey U = new("u", Dimension.HeatTransferCoefficient, "0.2 W/m²K", "8 W/m²K");
+    private static readonly QuantityKey Ventilation = new("ventilation", Dimension.Conductance, "0 W/K", "200 W/K");
+    private static readonly QuantityKey Ground = new("ground", Dimension.HeatTransferCoefficient, "0 W/m²K", "5 W/m²K");
+    private static readonly QuantityKey GroundTemperature = new("ground_temperature", Dimension.Temperature, "-20 °C", "20 °C");
+
+    // Vinyl skirt with still air inside and films; two air changes an hour of a buffer 0.6 m high; frozen to cool soil.
+    private const double U_W_m2K = 2.9;
+    private const double Ventilation_W_m2K = 0.4;
+    private const double Ground_W_m2K = 0.5;
+    private const double UsualGroundTemperature_K = 273.15;
+
+    private readonly CoachSurfaces _surfaces;
+    private readonly double _floor_W_K;
+    private readonly double _toAir_W_K;
+    private readonly double _toGround_W_K;
+
+    private CoachSkirting(CoachSurfaces surfaces, double toAir_W_K, double toGround_W_K, double groundTemperature_K)
+    {
+        _surfaces = surfaces;
+        _floor_W_K = surfaces.Items.Where(surfaces.IsFloor).Sum(i => i.Conductance_W_K);
+        (_toAir_W_K, _toGround_W_K, GroundTemperature_K) = (toAir_W_K, toGround_W_K, groundTemperature_K);
+    }
+
+    /// <summary>From inside to the ground through floor and buffer.</summary>
+    public double Ground_W_K => _floor_W_K * _toGround_W_K / (_floor_W_K + _toAir_W_K + _toGround_W_K);
+
+    public double GroundTemperature_K { get; }
+
+    /// <summary>The breakdown with the floors' part to air only.</summary>
+    public IReadOnlyList<HeatLossItem> Over(IReadOnlyList<HeatLossItem> items)
+        => [.. items.Select(i => _surfaces.IsFloor(i)
+            ? new HeatLossItem(i.Name + ", skirted", i.Conductance_W_K * _toAir_W_K / (_floor_W_K + _toAir_W_K + _toGround_W_K))
+            : i)];
+
+    public static CoachSkirting? Read(SectionReader section, CoachSurfaces surfaces)
+    {
+        double area_m2 = section.Present ? section.Require(Area) : section.Get(Area, double.NaN);
+        double? u = section.Get(U);
+        double? ventilation = section.Get(Ventilation);
+        double? ground = section.Get(Ground);
+        double? temperature = section.Get(GroundTemperature);
+        section.Finish();
+        if (!section.Present)
+            return null;
+        double ventilation_W_K = ventilation ?? (Ventilation_W_m2K * surfaces.Floor_m2);
+        if (!section.Has("u"))
+            section.Reading.Assume($"coach: u of the skirting not given, taken as {U_W_m2K} W/m²K");
+        if (!section.Has("ventilation"))
+            section.Reading.Assume($"coach: ventilation of the skirting not given, taken as {ventilation_W_K:0.#} W/K");
+        if (!section.Has("ground"))
+            section.Reading.Assume($"coach: ground under the skirting not given, taken as {Ground_W_m2K} W/m²K of floor");
+        if (!section.Has("ground_temperature"))
+            section.Reading.Assume($"coach: ground_temperature not given, taken as 0 °C");
+        if (surfaces.Floor_m2 <= 0)
+            section.Reading.Missing(section.Place, "skirting without a floor", "accepted: a [[coach.surface]] of kind = \"floor\"");
+        return new CoachSkirting(surfaces, (area_m2 * (u ?? U_W_m2K)) + ventilation_W_K,
+            (ground ?? Ground_W_m2K) * surfaces.Floor_m2, temperature ?? UsualGroundTemperature_K);
+    }
+}

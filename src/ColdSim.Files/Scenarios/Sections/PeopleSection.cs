@@ -1,0 +1,29 @@
+using ColdSim.Files.Quantities;
+using ColdSim.Model.Site;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary><c>[people]</c>: who is there, and when they are up.</summary>
+internal static class PeopleSection
+{
+    private static readonly QuantityKey ResetAfter = new("reset_after", Dimension.Duration, "0 s", "24 h");
+
+    // Sensible heat of one person at rest; common practice.
+    private const double Person_W = 75;
+
+    /// <summary>Who is up when, and the heat of those who are there. [W]</summary>
+    public static (Occupancy Occupancy, double Heat_W) Read(SectionReader section)
+    {
+        Occupancy defaults = new();
+        if (!section.Has("awake"))
+            section.Reading.Assume($"people: awake not given, taken as 06:30-22:30, when somebody resets a locked-out furnace");
+        Occupancy occupancy = new()
+        {
+            AwakeHours = section.Spans("awake") ?? defaults.AwakeHours,
+            ResetAfter_s = section.Get(ResetAfter, defaults.ResetAfter_s),
+        };
+        int count = section.Whole("count", 0, 20) ?? 0;
+        section.Finish();
+        return (occupancy, count * Person_W);
+    }
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using ColdSim.Files.Quantities;
+using ColdSim.Files.Toml;
+using ColdSim.Planning;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary><c>[run]</c>: from when, how long, in what steps.</summary>
+/// <param name="Start">When the run starts.</param>
+/// <param name="Nights">How many nights; null to the end of the weather.</param>
+/// <param name="Step_s">Longest time step.</param>
+internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step_s)
+{
+    private static readonly QuantityKey Step = new("step", Dimension.Duration, "1 s", "5 min");
+
+    private const string AcceptedStart = "accepted: a date and time with offset, without quotes, such as 2025-01-14T16:00:00-07:00";
+
+    public static RunSection Read(SectionReader section, WeatherSection weather)
+    {
+        DateTimeOffset? start = ReadStart(section, weather.Offset);
+        int? nights = section.Whole("nights", 1, 400);
+        double step_s = section.Get(Step, Scenario.DefaultStep_s);
+        section.Finish();
+        if (weather.Rows.Count < 2)
+            return new RunSection(start ?? default, nights, step_s);
+        DateTimeOffset first = weather.Rows[0].Time;
+        DateTimeOffset last = weather.Rows[^1].Time;
+        if (start is null)
+        {
+            if (!section.Has("start"))
+                section.Reading.Assume($"run: start not given, taken as the weather's first row, {Shown(first)}");
+            start = first;
+        }
+        else if (start < first || start >= last)
+        {
+            section.Report("start", $"the start {Shown(start.Value)} lies outside the weather", $"accepted: from {Shown(first)} to before {Shown(last)}");
+        }
+        if (nights is { } count && EndOf(start.Value, count) > last)
+            section.Reading.Warn($"run: the weather ends on {Shown(last)}, before night {count} does");
+        return new RunSection(start.Value, nights, step_s);
+    }
+
+    // Nights end at noon by the run's clock.
+    private static DateTimeOffset EndOf(DateTimeOffset start, int nights)
+    {
+        DateTimeOffset noon = new(start.Date.AddHours(12), start.Offset);
+        return start < noon ? noon.AddDays(nights - 1) : noon.AddDays(nights);
+    }
+
+    private static DateTimeOffset? ReadStart(SectionReader section, TimeSpan? offset)
+    {
+        switch (section.Value("start"))
+        {
+            case null: return null;
+            case TomlMoment { Offset: true } moment: return moment.Value;
+            case TomlMoment { Date: true, Time: true, Value.Year: > 1 and < 9999 } local when offset is { } stated:
+                return new DateTimeOffset(local.Value.DateTime, stated);
+            case TomlMoment { Date: true, Time: true } local:
+                section.Reading.Report(local.Place, "'start' has no offset from UTC", AcceptedStart);
+                return null;
+            case { } other:
+                section.Reading.Report(other.Place, $"'start' is {other.Kind}", AcceptedStart);
+                return null;
+        }
+    }
+
+    private static string Shown(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture);
+}

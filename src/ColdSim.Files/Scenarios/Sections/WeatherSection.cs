@@ -1,0 +1,87 @@
+using System.Globalization;
+using ColdSim.Files.Quantities;
+using ColdSim.Files.Weather;
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary><c>[weather]</c>: the weather file, and what stands in for what it does not have.</summary>
+/// <param name="Rows">Empty where the file cannot be read.</param>
+/// <param name="StandIns">For missing columns and values.</param>
+/// <param name="Offset">Offset of times written without one.</param>
+internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDefaults StandIns, TimeSpan? Offset)
+{
+    private static readonly QuantityKey Wind = new("wind", Dimension.Speed, "0 m/s", "60 m/s");
+    private static readonly QuantityKey Humidity = new("humidity", Dimension.Ratio, "1 %", "100 %");
+    private static readonly QuantityKey Cloud = new("cloud", Dimension.Ratio, "0", "1");
+    private static readonly QuantityKey Sun = new("sun", Dimension.Irradiance, "0 W/m²", "1,400 W/m²");
+
+    public static WeatherSection Read(SectionReader section, IWeatherSource source)
+    {
+        WeatherDefaults defaults = new();
+        TimeSpan? offset = ReadOffset(section);
+        WeatherDefaults standIns = new()
+        {
+            Wind_m_s = section.Get(Wind, defaults.Wind_m_s),
+            RelativeHumidity_frac = section.Get(Humidity, defaults.RelativeHumidity_frac),
+            Cloud_frac = section.Get(Cloud, defaults.Cloud_frac),
+            Sun_W_m2 = section.Get(Sun, defaults.Sun_W_m2),
+        };
+        string? file = section.Text("file");
+        section.Finish();
+        if (!section.Present)
+            section.Reading.Missing(section.Place, "the scenario has no [weather]");
+        else if (!section.Has("file"))
+            section.Lacks("file", "accepted: the name of a weather CSV");
+        IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, offset);
+        NameStandIns(section.Reading, rows, standIns);
+        return new WeatherSection(rows, standIns, offset);
+    }
+
+    private static IReadOnlyList<WeatherRow> ReadFile(SectionReader section, IWeatherSource source, string file, TimeSpan? offset)
+    {
+        if (!source.TryOpen(file, out TextReader? text, out string shown) || text is null)
+        {
+            section.Reading.Report(section.Value("file")!.Place, $"the weather file '{file}' cannot be opened: {shown}");
+            return [];
+        }
+        using (text)
+        {
+            WeatherResult weather = WeatherCsv.Read(text, shown, offset);
+            section.Reading.Problems.AddRange(weather.Problems);
+            section.Reading.Warnings.AddRange(weather.Warnings);
+            return weather.Rows;
+        }
+    }
+
+    private static TimeSpan? ReadOffset(SectionReader section)
+    {
+        if (section.Text("offset") is not { } text)
+            return null;
+        if (InstantText.TryOffset(text, out TimeSpan offset))
+            return offset;
+        section.Reading.Report(section.Value("offset")!.Place, $"'offset' is \"{text}\"", "accepted: an offset from UTC such as \"-07:00\" or \"Z\"");
+        return null;
+    }
+
+    private static void NameStandIns(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults standIns)
+    {
+        if (rows.Count == 0)
+            return;
+        Name("wind", r => r.Wind_m_s, $"{standIns.Wind_m_s:0.0##} m/s");
+        Name("humidity", r => r.DewPoint_K, $"{standIns.RelativeHumidity_frac * 100:0.#} %");
+        Name("cloud", r => r.Cloud_frac, $"{standIns.Cloud_frac * 100:0.#} %");
+        Name("sun", r => r.Sun_W_m2, $"{standIns.Sun_W_m2:0.#} W/m²");
+        Name("pressure", r => r.Pressure_Pa, $"the standard atmosphere's at the place's elevation");
+
+        void Name(string what, Func<WeatherRow, double?> value, FormattableString standIn)
+        {
+            int without = rows.Count(r => value(r) is null);
+            string taken = standIn.ToString(CultureInfo.InvariantCulture);
+            if (without == rows.Count)
+                reading.Assume($"{what}: not in the weather file, taken as {taken}");
+            else if (without > 0)
+                reading.Assume($"{what}: missing in {without} of {rows.Count} rows of weather, there taken as {taken}");
+        }
+    }
+}

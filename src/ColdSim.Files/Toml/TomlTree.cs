@@ -1,0 +1,224 @@
+using System.Globalization;
+using Tomlyn;
+using Tomlyn.Parsing;
+using Tomlyn.Syntax;
+
+namespace ColdSim.Files.Toml;
+
+/// <summary>Turns Tomlyn's syntax tree into tables of values with their places, and gathers what is wrong on the way.</summary>
+/// <remarks>Lines that do not parse are complained of once and left out, so that the rest is still checked.</remarks>
+internal sealed class TomlTree
+{
+    private readonly string _file;
+    private readonly List<FileProblem> _problems = [];
+    private readonly HashSet<int> _brokenLines = [];
+    private readonly string[] _lines;
+
+    private TomlTree(string text, string file)
+    {
+        _file = file;
+        _lines = text.Split('\n');
+        Root = new TomlTable(new TextPlace(1, 1), "");
+    }
+
+    /// <summary>The top level.</summary>
+    public TomlTable Root { get; }
+
+    /// <summary>Syntax errors and keys given twice.</summary>
+    public IReadOnlyList<FileProblem> Problems => _problems;
+
+    /// <summary>Whether something did not parse, so that what is missing may only be unread.</summary>
+    public bool HasSyntaxErrors => _brokenLines.Count > 0;
+
+    /// <summary>Reads a text; never throws for its content.</summary>
+    public static TomlTree Read(string text, string file)
+    {
+        TomlTree tree = new(text, file);
+        DocumentSyntax document = SyntaxParser.Parse(text, file, validate: false);
+        tree.AddSyntaxErrors(document);
+        foreach (KeyValueSyntax pair in document.KeyValues)
+            tree.AddPair(tree.Root, pair);
+        foreach (TableSyntaxBase table in document.Tables)
+            tree.AddTable(table);
+        return tree;
+    }
+
+    private void AddSyntaxErrors(DocumentSyntax document)
+    {
+        foreach (DiagnosticMessage message in document.Diagnostics)
+        {
+            TextPlace place = Place(message.Span);
+            if (!_brokenLines.Add(place.Line))
+                continue;
+            Add(place, SyntaxWords.Of(message.Message), SyntaxWords.Hint(Line(place.Line)));
+        }
+    }
+
+    private void AddTable(TableSyntaxBase syntax)
+    {
+        TextPlace place = Place(syntax.OpenBracket?.Span ?? syntax.Span);
+        if (syntax.Name is null || _brokenLines.Contains(place.Line))
+            return;
+        List<(string Name, TextPlace Place)> path = Path(syntax.Name);
+        if (path.Count == 0)
+            return;
+        TomlTable? parent = Root;
+        foreach ((string name, TextPlace namePlace) in path.Take(path.Count - 1))
+            parent = parent is null ? null : Step(parent, name, namePlace);
+        if (parent is null)
+            return;
+        TomlTable? table = syntax is TableArraySyntax ? Append(parent, path[^1].Name, place) : Open(parent, path[^1].Name, place);
+        if (table is null)
+            return;
+        foreach (KeyValueSyntax pair in syntax.Items)
+            AddPair(table, pair);
+    }
+
+    private TomlTable? Open(TomlTable parent, string name, TextPlace place)
+    {
+        if (!parent.Entries.TryGetValue(name, out TomlEntry? there))
+        {
+            TomlTable made = new(place, Join(parent, name)) { HasHeader = true };
+            parent.Entries.Add(name, new TomlEntry(place, made));
+            return made;
+        }
+        if (there.Value is TomlTable { HasHeader: false } opened)
+        {
+            TomlTable headed = new(place, opened.Name) { HasHeader = true };
+            foreach ((string key, TomlEntry entry) in opened.Entries)
+                headed.Entries.Add(key, entry);
+            parent.Entries[name] = new TomlEntry(place, headed);
+            return headed;
+        }
+        Twice(place, $"[{Join(parent, name)}]", there.KeyPlace);
+        return there.Value as TomlTable;
+    }
+
+    private TomlTable? Append(TomlTable parent, string name, TextPlace place)
+    {
+        TomlTable made = new(place, Join(parent, name)) { HasHeader = true };
+        if (!parent.Entries.TryGetValue(name, out TomlEntry? there))
+        {
+            parent.Entries.Add(name, new TomlEntry(place, new TomlTables(place, [made])));
+            return made;
+        }
+        if (there.Value is TomlTables tables)
+        {
+            tables.Items.Add(made);
+            return made;
+        }
+        Twice(place, $"[[{Join(parent, name)}]]", there.KeyPlace);
+        return null;
+    }
+
+    // Walks into a table on the way to a deeper one; of a list of tables the last is meant.
+    private TomlTable? Step(TomlTable parent, string name, TextPlace place)
+    {
+        if (!parent.Entries.TryGetValue(name, out TomlEntry? there))
+        {
+            TomlTable made = new(place, Join(parent, name));
+            parent.Entries.Add(name, new TomlEntry(place, made));
+            return made;
+        }
+        switch (there.Value)
+        {
+            case TomlTable table: return table;
+            case TomlTables tables: return tables.Items[^1];
+            default:
+                Twice(place, $"'{Join(parent, name)}'", there.KeyPlace);
+                return null;
+        }
+    }
+
+    private void AddPair(TomlTable table, KeyValueSyntax pair)
+    {
+        if (pair.Key is null)
+            return;
+        List<(string Name, TextPlace Place)> path = Path(pair.Key);
+        if (path.Count == 0 || (_brokenLines.Contains(path[0].Place.Line) && pair.Value is null))
+            return;
+        TomlTable? owner = table;
+        foreach ((string name, TextPlace place) in path.Take(path.Count - 1))
+            owner = owner is null ? null : Step(owner, name, place);
+        if (owner is null)
+            return;
+        (string key, TextPlace keyPlace) = path[^1];
+        if (owner.Entries.TryGetValue(key, out TomlEntry? there))
+        {
+            Twice(keyPlace, $"key '{key}'" + (owner.Name.Length == 0 ? "" : $" in [{owner.Name}]"), there.KeyPlace);
+            return;
+        }
+        owner.Entries.Add(key, new TomlEntry(keyPlace, Value(pair.Value, keyPlace, Join(owner, key))));
+    }
+
+    private TomlValue Value(ValueSyntax? syntax, TextPlace fallback, string name)
+    {
+        if (syntax is null)
+            return new TomlBroken(fallback);
+        TextPlace place = Place(syntax.Span);
+        if (_brokenLines.Contains(place.Line))
+            return new TomlBroken(place);
+        return syntax switch
+        {
+            StringValueSyntax text => new TomlText(place, text.Value ?? ""),
+            IntegerValueSyntax whole => new TomlNumber(place, whole.Value, true, whole.Value.ToString(CultureInfo.InvariantCulture)),
+            FloatValueSyntax number => new TomlNumber(place, number.Value, false, number.Value.ToString(CultureInfo.InvariantCulture)),
+            BooleanValueSyntax flag => new TomlFlag(place, flag.Value),
+            DateTimeValueSyntax moment => Moment(place, moment.Value),
+            ArraySyntax list => new TomlList(place, [.. list.Items.Select(i => Value(i.Value, place, name))]),
+            InlineTableSyntax table => Inline(table, place, name),
+            _ => new TomlBroken(place),
+        };
+    }
+
+    private static TomlMoment Moment(TextPlace place, TomlDateTime value) => new(
+        place,
+        value.DateTime,
+        value.Kind is TomlDateTimeKind.OffsetDateTimeByZ or TomlDateTimeKind.OffsetDateTimeByNumber,
+        value.Kind != TomlDateTimeKind.LocalTime,
+        value.Kind != TomlDateTimeKind.LocalDate);
+
+    private TomlTable Inline(InlineTableSyntax syntax, TextPlace place, string name)
+    {
+        TomlTable table = new(place, name) { HasHeader = true };
+        foreach (InlineTableItemSyntax item in syntax.Items)
+        {
+            if (item.KeyValue is not null)
+                AddPair(table, item.KeyValue);
+        }
+        return table;
+    }
+
+    private static List<(string, TextPlace)> Path(KeySyntax syntax)
+    {
+        List<(string, TextPlace)> path = [];
+        Append(syntax.Key);
+        foreach (DottedKeyItemSyntax part in syntax.DotKeys)
+            Append(part.Key);
+        return path;
+
+        void Append(BareKeyOrStringValueSyntax? part)
+        {
+            string? name = part switch
+            {
+                BareKeySyntax bare => bare.Key?.Text,
+                StringValueSyntax quoted => quoted.Value,
+                _ => null,
+            };
+            if (name is not null && part is not null)
+                path.Add((name, Place(part.Span)));
+        }
+    }
+
+    private void Twice(TextPlace place, string what, TextPlace first)
+        => Add(place, $"{what} is given twice", FormattableString.Invariant($"it stands first in line {first.Line}"));
+
+    private void Add(TextPlace place, string what, string? accepted)
+        => _problems.Add(new FileProblem(_file, place.Line, place.Column, what, accepted));
+
+    private string Line(int number) => number <= _lines.Length ? _lines[number - 1].TrimEnd('\r') : "";
+
+    private static string Join(TomlTable parent, string name) => parent.Name.Length == 0 ? name : parent.Name + "." + name;
+
+    private static TextPlace Place(SourceSpan span) => new(span.Start.Line + 1, span.Start.Column + 1);
+}

@@ -1,0 +1,39 @@
+using System.Globalization;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>Gathers what is wrong with a weather file; after the first few only their number is kept.</summary>
+internal sealed class WeatherFaults(string file)
+{
+    private const int Shown = 20;
+
+    private readonly List<FileProblem> _problems = [];
+    private readonly List<string> _warnings = [];
+    private int _more;
+    private int _lastLine;
+
+    public string File => file;
+
+    public bool Any => _problems.Count > 0;
+
+    public IReadOnlyList<string> Warnings => _warnings;
+
+    public void Report(int line, int column, string what, string? accepted = null, string? nearest = null)
+    {
+        if (_problems.Count < Shown)
+            _problems.Add(new FileProblem(file, line, column, what, accepted, nearest));
+        else
+            (_more, _lastLine) = (_more + 1, _more == 0 ? line : _lastLine);
+    }
+
+    public void Warn(FormattableString text) => _warnings.Add(text.ToString(CultureInfo.InvariantCulture));
+
+    public IReadOnlyList<FileProblem> Problems()
+    {
+        IReadOnlyList<FileProblem> ordered = FileProblem.InOrder(_problems, file);
+        if (_more == 0)
+            return ordered;
+        string rest = _more == 1 ? "and 1 more fault in this file" : FormattableString.Invariant($"and {_more} more faults in this file");
+        return [.. ordered, new FileProblem(file, Math.Max(_lastLine, ordered[^1].Line), 1, rest)];
+    }
+}

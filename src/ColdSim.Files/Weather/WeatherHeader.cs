@@ -1,0 +1,97 @@
+using ColdSim.Files.Quantities;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>The first row of a weather file: which field is what, in which unit.</summary>
+internal sealed class WeatherHeader
+{
+    private const string TimeHeading = "time";
+
+    private readonly Dictionary<WeatherColumn, (int Field, UnitSpelling Unit, string Heading)> _columns = [];
+
+    /// <summary>The time's field.</summary>
+    public int Time { get; private set; } = -1;
+
+    /// <summary>How many fields a row has.</summary>
+    public int Count { get; private init; }
+
+    public bool Has(WeatherColumn column) => _columns.ContainsKey(column);
+
+    public (int Field, UnitSpelling Unit, string Heading) Of(WeatherColumn column) => _columns[column];
+
+    /// <summary>Reads the headings; null where time or air cannot be read.</summary>
+    public static WeatherHeader? Read(IReadOnlyList<string> headings, int line, WeatherFaults faults)
+    {
+        WeatherHeader header = new() { Count = headings.Count };
+        int column = 1;
+        if (headings.Count == 1 && headings[0].Contains(';'))
+        {
+            faults.Report(line, 1, "the fields are parted by ';'", "accepted: commas");
+            return null;
+        }
+        for (int field = 0; field < headings.Count; field++)
+        {
+            header.Add(headings[field], field, line, column, faults);
+            column += headings[field].Length + 1;
+        }
+        if (header.Time < 0)
+            faults.Report(line, 1, "no column 'time'", $"accepted: {TimeHeading} and {WeatherColumn.Air.Example}, and any of "
+                + string.Join(", ", WeatherColumn.All.Skip(1).Select(c => c.Example)));
+        if (!header.Has(WeatherColumn.Air) && !header._airRefused)
+            faults.Report(line, 1, "no column 'air'", $"accepted: {WeatherColumn.Air.Example}");
+        return header.Time < 0 || !header.Has(WeatherColumn.Air) ? null : header;
+    }
+
+    private bool _airRefused;
+
+    private void Add(string heading, int field, int line, int column, WeatherFaults faults)
+    {
+        (string name, string? unit) = Split(heading);
+        if (name == TimeHeading)
+        {
+            if (Time >= 0)
+                faults.Report(line, column, $"column '{name}' stands twice");
+            Time = field;
+            return;
+        }
+        if (WeatherColumn.All.FirstOrDefault(c => c.Headings.Contains(name)) is not { } known)
+        {
+            string? nearest = NearestName.Of(name, WeatherColumn.All.SelectMany(c => c.Headings).Append(TimeHeading));
+            if (nearest is not null)
+                faults.Report(line, column, $"unknown column '{name}'", null, nearest);
+            else
+                faults.Warn($"{faults.File}: column '{heading.Trim()}' is not used");
+            return;
+        }
+        if (unit is null)
+        {
+            Refuse(known, faults, line, column, $"column '{name}' has no unit", $"accepted: its unit in brackets, such as {known.Example}");
+            return;
+        }
+        if (SpellingTable.Find(known.Dimension, unit) is not { } spelling)
+        {
+            string what = SpellingTable.IsUnit(unit) ? $"'{unit}' is not a unit of {known.Dimension.Word()}" : $"unknown unit '{unit}'";
+            Refuse(known, faults, line, column, $"column '{name}': {what}", "accepted: " + string.Join(", ", SpellingTable.Accepted(known.Dimension)));
+            return;
+        }
+        if (!_columns.TryAdd(known, (field, spelling, heading.Trim())))
+            faults.Report(line, column, $"column '{known.Name}' stands twice");
+    }
+
+    private void Refuse(WeatherColumn column, WeatherFaults faults, int line, int at, string what, string accepted)
+    {
+        _airRefused |= column == WeatherColumn.Air;
+        faults.Report(line, at, what, accepted);
+    }
+
+    private static (string Name, string? Unit) Split(string heading)
+    {
+        string text = heading.Trim().TrimStart('\uFEFF');
+        int open = text.IndexOfAny(['[', '(']);
+        if (open < 0 || text[^1] is not (']' or ')'))
+            return (Plain(text), null);
+        return (Plain(text[..open]), text[(open + 1)..^1].Trim());
+    }
+
+    private static string Plain(string name) => name.Trim().Replace('_', ' ').ToLowerInvariant();
+}

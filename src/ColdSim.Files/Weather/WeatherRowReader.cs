@@ -1,0 +1,91 @@
+using System.Text;
+using ColdSim.Files.Quantities;
+using ColdSim.Model.Weather;
+using CsvHelper;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>Reads the record a CSV reader stands on as a row of weather.</summary>
+internal sealed class WeatherRowReader(CsvReader csv, WeatherHeader header, TimeSpan? offset, WeatherFaults faults)
+{
+    private int Line => (int)csv.LineNumber;
+
+    /// <summary>The row; null, and a fault, where its time or air cannot be read.</summary>
+    public WeatherRow? Read()
+    {
+        if (csv.FieldCount != header.Count)
+        {
+            string hint = csv.FieldCount > header.Count ? "; a decimal comma, perhaps" : "";
+            faults.Report(Line, 1, FormattableString.Invariant($"{csv.FieldCount} fields under {header.Count} headings{hint}"),
+                FormattableString.Invariant($"accepted: {header.Count} fields, numbers with a point"));
+            return null;
+        }
+        DateTimeOffset? time = Time();
+        double? air = Value(WeatherColumn.Air);
+        if (air is null && csv.GetString(header.Of(WeatherColumn.Air).Field).AsSpan().IsWhiteSpace())
+            Report(WeatherColumn.Air, "is empty", "accepted: a temperature in every row");
+        double? humidity = Value(WeatherColumn.Humidity);
+        double? dewPoint = Value(WeatherColumn.DewPoint) ?? (air is { } a && humidity is { } h ? DewPoint.From(a, h) : null);
+        double? wind = Value(WeatherColumn.Wind);
+        double? sun = Value(WeatherColumn.Sun);
+        double? cloud = Value(WeatherColumn.Cloud);
+        double? pressure = Value(WeatherColumn.Pressure);
+        if (time is not { } instant)
+            return null;
+        // A row with a faulty number still holds its place in time, so that no gap is reported for it.
+        return new WeatherRow(instant, air ?? double.NaN, wind, dewPoint, sun, cloud, pressure);
+    }
+
+    private DateTimeOffset? Time()
+    {
+        string text = csv.GetString(header.Time);
+        InstantText.Outcome outcome = InstantText.TryRead(text, offset, out DateTimeOffset time);
+        if (outcome == InstantText.Outcome.Read)
+            return time;
+        if (outcome == InstantText.Outcome.WithoutOffset)
+        {
+            faults.Report(Line, ColumnOf(header.Time), $"time: '{text.Trim()}' has no offset from UTC",
+                "accepted: such as 2025-01-14T17:00-07:00, or offset = \"-07:00\" under [weather]");
+        }
+        else
+        {
+            faults.Report(Line, ColumnOf(header.Time), $"time: '{text.Trim()}' is not a date and time", InstantText.Accepted);
+        }
+        return null;
+    }
+
+    private double? Value(WeatherColumn column)
+    {
+        if (!header.Has(column))
+            return null;
+        (int field, UnitSpelling unit, _) = header.Of(column);
+        string text = csv.GetString(field).Trim();
+        if (text.Length == 0)
+            return null;
+        if (!NumberText.TryRead(text, out double value, out string rest, out string fault) || rest.Length > 0)
+        {
+            if (fault.StartsWith("a decimal", StringComparison.Ordinal))
+                Report(column, fault, null);
+            else
+                Report(column, $"'{text}' is not a number", "accepted: a number, or nothing where it is not known");
+            return null;
+        }
+        double si = unit.ToSi(value);
+        (double low, double high) = column.Limits;
+        if (si >= low - 1e-9 && si <= high + 1e-9)
+            return si;
+        Report(column, $"{text} is out of range", $"accepted: {column.Low} to {column.High}");
+        return null;
+    }
+
+    private void Report(WeatherColumn column, string what, string? accepted)
+        => faults.Report(Line, ColumnOf(header.Of(column).Field), $"{header.Of(column).Heading}: {what}", accepted);
+
+    private int ColumnOf(int field)
+    {
+        int column = 1;
+        for (int i = 0; i < field; i++)
+            column += Encoding.UTF8.GetCharCount(csv.GetRawSpan(i)) + 1;
+        return column;
+    }
+}

@@ -1,0 +1,48 @@
+using ColdSim.Physics.Geometry;
+
+namespace ColdSim.Model.Cylinder;
+
+/// <summary>A cylinder as a vessel with a heat capacity, made once from its specification.</summary>
+/// <remarks>Liquid, vapour and shell are one temperature; the shell above the liquid acts as a fin towards it.</remarks>
+public sealed class CylinderBody
+{
+    /// <summary>Works out the vessel.</summary>
+    /// <param name="specification">What the cylinder is.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter and a volume that do not make a vessel with 2:1 heads.</exception>
+    public CylinderBody(CylinderSpecification specification)
+    {
+        ArgumentNullException.ThrowIfNull(specification);
+        Specification = specification;
+        Vessel = specification.Orientation == Orientation.Upright
+            ? new UprightCylinder(specification.Volume_m3, specification.OutsideDiameter_m)
+            : new HorizontalTank(specification.Volume_m3, specification.OutsideDiameter_m);
+        ShellHeat_J_K = specification.MetalMass_kg * specification.MetalHeat_J_kgK;
+    }
+
+    /// <summary>What the cylinder is.</summary>
+    public CylinderSpecification Specification { get; }
+
+    /// <summary>Its geometry.</summary>
+    public PressureVessel Vessel { get; }
+
+    /// <summary>Heat capacity of the shell. [J/K]</summary>
+    public double ShellHeat_J_K { get; }
+
+    /// <summary>What is in it.</summary>
+    /// <param name="mass_kg">Propane. [kg]</param>
+    /// <param name="t_K">Temperature. [K]</param>
+    public CylinderContents Contents(double mass_kg, double t_K) => CylinderContents.Of(mass_kg, Specification.Volume_m3, t_K);
+
+    /// <summary>Energy stored in propane and shell, from the state alone. [J]</summary>
+    /// <param name="mass_kg">Propane. [kg]</param>
+    /// <param name="t_K">Temperature. [K]</param>
+    public double StoredEnergy_J(double mass_kg, double t_K) => Contents(mass_kg, t_K).InternalEnergy_J + ShellHeat_J_K * t_K;
+
+    /// <summary>How fast liquid and shell warm while heat comes in and vapour is drawn. [K/s]</summary>
+    /// <param name="contents">What is in it.</param>
+    /// <param name="heat_W">Heat from outside. [W]</param>
+    /// <param name="draw_kg_s">Vapour drawn. [kg/s]</param>
+    /// <remarks>[m′c′ + m″c″ + m_w c_w] dT/dt = Q − ṁ h_fg ρ′/(ρ′ − ρ″), written with ∂U/∂T of the two-phase contents.</remarks>
+    public double Warming_K_s(in CylinderContents contents, double heat_W, double draw_kg_s)
+        => (heat_W - draw_kg_s * contents.DrawHeat_J_kg) / (contents.HeatCapacity_J_K + ShellHeat_J_K);
+}

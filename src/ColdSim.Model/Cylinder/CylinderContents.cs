@@ -1,0 +1,43 @@
+using ColdSim.Physics.Propane;
+
+namespace ColdSim.Model.Cylinder;
+
+/// <summary>What is in a cylinder at a mass and a temperature: liquid with vapour, or vapour alone. SI units.</summary>
+/// <param name="Pressure_Pa">Absolute pressure. [Pa]</param>
+/// <param name="LiquidMass_kg">Liquid; negative without liquid, by as much as is missing to saturate the space. [kg]</param>
+/// <param name="LiquidVolume_m3">Volume of the liquid, 0 without. [m³]</param>
+/// <param name="VapourEnthalpy_J_kg">Enthalpy that leaves with each mass of vapour. [J/kg]</param>
+/// <param name="DrawHeat_J_kg">Heat that each mass of vapour drawn takes from what stays. [J/kg]</param>
+/// <param name="HeatCapacity_J_K">∂U/∂T of the propane at constant mass and volume. [J/K]</param>
+/// <param name="InternalEnergy_J">Internal energy of the propane. [J]</param>
+public readonly record struct CylinderContents(
+    double Pressure_Pa,
+    double LiquidMass_kg,
+    double LiquidVolume_m3,
+    double VapourEnthalpy_J_kg,
+    double DrawHeat_J_kg,
+    double HeatCapacity_J_K,
+    double InternalEnergy_J)
+{
+    /// <summary>Whether there is liquid.</summary>
+    public bool HasLiquid => LiquidMass_kg > 0;
+
+    /// <summary>The contents of a volume.</summary>
+    /// <param name="mass_kg">Propane. [kg]</param>
+    /// <param name="volume_m3">Inside volume. [m³]</param>
+    /// <param name="t_K">Temperature of everything in it. [K]</param>
+    public static CylinderContents Of(double mass_kg, double volume_m3, double t_K)
+    {
+        TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
+        if (two.LiquidMass_kg > 0)
+        {
+            return new CylinderContents(two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
+                two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J);
+        }
+
+        // Vapour alone: the same equation of state, so pressure and energy go on without a jump where the last liquid went.
+        PropaneState v = ReferenceEquation.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
+        return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
+            t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg);
+    }
+}

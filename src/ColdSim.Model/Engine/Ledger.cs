@@ -1,0 +1,75 @@
+namespace ColdSim.Model.Engine;
+
+/// <summary>Adds up what flowed and holds it against what is stored at the ends.</summary>
+/// <remarks>
+/// Stored energy and mass come from the first and the last state alone; the fluxes come from the steps between. Nothing is
+/// counted from the increments it checks, so a flux that the equations and the books see differently shows as a residual.
+/// </remarks>
+internal sealed class Ledger
+{
+    // Below these throughputs a run is idle, and a residual is held against the floor instead.
+    private const double EnergyFloor_J = 1000;
+    private const double MassFloor_kg = 1e-3;
+
+    private readonly FluxKind _misread;
+    private readonly double _factor;
+    private double _drawn_kg, _burnt_kg, _unburnt_kg;
+    private double _cylinderHeat_J, _enthalpy_J, _useful_J, _flue_J, _gains_J, _loss_J, _ground_J;
+    private double _cylinderThrough_J, _coachThrough_J;
+
+    /// <summary>An empty ledger, or one that misreads a flux by a factor, for testing that this is noticed.</summary>
+    public Ledger(FluxKind misread = FluxKind.None, double factor = 1) => (_misread, _factor) = (misread, factor);
+
+    /// <summary>Enters what flowed in a step.</summary>
+    public void Post(in Fluxes f)
+    {
+        double heat_J = Read(FluxKind.CylinderHeat, f.CylinderHeat_J);
+        double enthalpy_J = Read(FluxKind.VapourEnthalpy, f.VapourEnthalpy_J);
+        _drawn_kg += Read(FluxKind.Drawn, f.Drawn_kg);
+        _burnt_kg += Read(FluxKind.Burnt, f.Burnt_kg);
+        _unburnt_kg += f.Unburnt_kg;
+        _cylinderHeat_J += heat_J;
+        _enthalpy_J += enthalpy_J;
+        _cylinderThrough_J += Math.Abs(heat_J) + Math.Abs(enthalpy_J);
+
+        double useful_J = Read(FluxKind.Useful, f.Useful_J);
+        double gains_J = Read(FluxKind.Gains, f.Gains_J);
+        double loss_J = Read(FluxKind.Loss, f.Loss_J);
+        double ground_J = Read(FluxKind.Ground, f.Ground_J);
+        _useful_J += useful_J;
+        _flue_J += Read(FluxKind.Flue, f.Flue_J);
+        _gains_J += gains_J;
+        _loss_J += loss_J;
+        _ground_J += ground_J;
+        _coachThrough_J += Math.Abs(useful_J) + Math.Abs(gains_J) + Math.Abs(loss_J) + Math.Abs(ground_J);
+    }
+
+    /// <summary>Closes the books.</summary>
+    /// <param name="start">What was stored at the start.</param>
+    /// <param name="end">What is stored at the end.</param>
+    /// <param name="heatingValue_J_kg">Gross heat of the gas. [J/kg]</param>
+    public LedgerBalance Close(in Stored start, in Stored end, double heatingValue_J_kg)
+    {
+        double cylinder_J = _cylinderHeat_J - _enthalpy_J - (end.Cylinder_J - start.Cylinder_J);
+        double coach_J = _useful_J + _gains_J - _loss_J - _ground_J - (end.Coach_J - start.Coach_J);
+
+        // What left the cylinder, by its states, must come out as useful heat, flue loss or unburnt gas.
+        double gone_kg = start.Propane_kg - end.Propane_kg;
+        double fuel_J = (gone_kg - _unburnt_kg) * heatingValue_J_kg - _useful_J - _flue_J;
+        double mass_kg = gone_kg - _drawn_kg;
+        double taken_kg = _drawn_kg - _burnt_kg - _unburnt_kg;
+        if (Math.Abs(taken_kg) > Math.Abs(mass_kg)) mass_kg = taken_kg;
+
+        double massThrough_kg = Math.Max(_burnt_kg + _unburnt_kg, MassFloor_kg);
+        return new LedgerBalance(
+            cylinder_J, cylinder_J / Math.Max(_cylinderThrough_J, EnergyFloor_J),
+            coach_J, coach_J / Math.Max(_coachThrough_J, EnergyFloor_J),
+            fuel_J, fuel_J / (massThrough_kg * heatingValue_J_kg),
+            mass_kg, mass_kg / massThrough_kg);
+    }
+
+    private double Read(FluxKind kind, double amount) => kind == _misread ? amount * _factor : amount;
+}
+
+/// <summary>What is stored at an instant.</summary>
+internal readonly record struct Stored(double Cylinder_J, double Coach_J, double Propane_kg);

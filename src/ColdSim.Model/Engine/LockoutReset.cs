@@ -1,0 +1,24 @@
+using ColdSim.Model.Site;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>When somebody awake would reset a furnace that has locked out.</summary>
+internal sealed class LockoutReset(Occupancy occupancy, RunClock clock)
+{
+    /// <summary>The time of the reset; infinite where nobody ever gets up. [s]</summary>
+    /// <param name="lockedAt_s">When it locked out. [s]</param>
+    /// <remarks>Somebody awake notices after a while; somebody asleep notices on getting up.</remarks>
+    public double At_s(double lockedAt_s)
+    {
+        double noticed_s = lockedAt_s + occupancy.ResetAfter_s;
+        double clock_s = clock.At_s(noticed_s);
+        double wait_s = double.PositiveInfinity;
+        foreach (ClockWindow awake in occupancy.AwakeHours)
+        {
+            if (awake.Contains(clock_s)) return noticed_s;
+            wait_s = Math.Min(wait_s, new ClockWindow(awake.From_s, awake.From_s).UntilEdge_s(clock_s));
+        }
+
+        return noticed_s + wait_s;
+    }
+}

@@ -1,0 +1,171 @@
+using ColdSim.Model.Coach;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Furnace;
+using ColdSim.Model.Supply;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>What is held still over one step: the surroundings' grip on cylinder and coach, and what burns.</summary>
+internal readonly record struct StepConditions(
+    HeatCoupling Cylinder, CoachCoupling Coach, double Outside_K, double AirPressure_Pa, bool FurnaceLit);
+
+/// <summary>The equations of cylinder, gas supply and coach together, and their step forward in time.</summary>
+/// <remarks>
+/// Fourth-order Runge–Kutta on propane, liquid temperature, inside air, furnishings and sensor at once, so that a starved burner
+/// and the coach it cools feel each other within the step. Fluxes are integrated with the same weights for the ledger.
+/// </remarks>
+internal sealed class Plant
+{
+    /// <summary>The furnace's place among the loads.</summary>
+    public const int FurnaceLoad = 0;
+
+    private readonly double _heatingValue_J_kg;
+    private readonly double _furnaceEfficiency_frac;
+    private readonly double[] _heatToCoach_frac;
+    private readonly double _sensorLag_s;
+    private readonly bool _hasSensor;
+
+    public Plant(Rig rig)
+    {
+        _heatingValue_J_kg = rig.Gas.HeatingValue_J_kg;
+        Cylinder = new CylinderBody(rig.Cylinder);
+        Coach = rig.Coach is null ? null : new CoachBody(rig.Coach);
+        _hasSensor = rig.Thermostat is not null && Coach is not null;
+        _sensorLag_s = rig.Thermostat?.SensorLag_s ?? 0;
+        _furnaceEfficiency_frac = rig.Furnace?.Efficiency_frac ?? 0;
+
+        // The furnace always has the first place, at no flow where there is none, so that places never shift.
+        List<GasLoad> loads = [rig.Furnace is null
+            ? new GasLoad(0, 1)
+            : new GasLoad(FurnaceInput.At_W(rig.Furnace, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
+        foreach (ConstantDraw draw in rig.Draws) loads.Add(new GasLoad(draw.Input_W / _heatingValue_J_kg, draw.FullPressure_Pa));
+        Loads = loads;
+        _heatToCoach_frac = [.. rig.Draws.Select(d => d.HeatToCoach_frac)];
+        Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg);
+        Supply = new GasSupply(Regulator, loads);
+    }
+
+    public CylinderBody Cylinder { get; }
+
+    public CoachBody? Coach { get; }
+
+    public TwoStageRegulator Regulator { get; }
+
+    public GasSupply Supply { get; }
+
+    public IReadOnlyList<GasLoad> Loads { get; }
+
+    public double HeatingValue_J_kg => _heatingValue_J_kg;
+
+    /// <summary>The longest step that the fastest node allows. [s]</summary>
+    public double LongestStep_s()
+    {
+        double fastest_s = _hasSensor && _sensorLag_s > 0 ? _sensorLag_s : double.PositiveInfinity;
+        if (Coach is not null)
+        {
+            // Twice the envelope's conductance leaves room for infiltration.
+            double grip_W_K = (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0) + 2 * Coach.Envelope_W_K
+                + Coach.Specification.GroundConductance_W_K;
+            fastest_s = Math.Min(fastest_s, Coach.Specification.AirCapacity_J_K / grip_W_K);
+            if (Coach.HasFurnishings)
+                fastest_s = Math.Min(fastest_s, Coach.Specification.FurnishingsCapacity_J_K / Coach.Specification.Coupling_W_K);
+        }
+
+        return 0.5 * fastest_s;
+    }
+
+    /// <summary>What stands in the books for a state.</summary>
+    public Stored StoredAt(in PlantState s) => new(
+        Cylinder.StoredEnergy_J(s.Propane_kg, s.Cylinder_K),
+        Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0,
+        s.Propane_kg);
+
+    /// <summary>What flows from the regulator at a state.</summary>
+    public SupplyPoint SupplyAt(in PlantState s, double airPressure_Pa, out CylinderContents contents)
+    {
+        contents = Cylinder.Contents(s.Propane_kg, s.Cylinder_K);
+        return Supply.At(contents.Pressure_Pa, airPressure_Pa, s.Cylinder_K);
+    }
+
+    /// <summary>How fast liquid and shell warm at a state. [K/s]</summary>
+    public double Warming_K_s(in PlantState s, in StepConditions c)
+    {
+        Rates(s, c, out PlantState rate, out _);
+        return rate.Cylinder_K;
+    }
+
+    /// <summary>The state after a step, and what flowed in it.</summary>
+    public PlantState Step(in PlantState s, in StepConditions c, double step_s, out Fluxes flowed)
+    {
+        double half_s = 0.5 * step_s, sixth_s = step_s / 6;
+        Rates(s, c, out PlantState k1, out Fluxes f1);
+        Rates(Along(s, k1, half_s), c, out PlantState k2, out Fluxes f2);
+        Rates(Along(s, k2, half_s), c, out PlantState k3, out Fluxes f3);
+        Rates(Along(s, k3, step_s), c, out PlantState k4, out Fluxes f4);
+
+        double Sum(double a, double b, double c, double d) => sixth_s * (a + 2 * (b + c) + d);
+        flowed = new Fluxes(
+            Sum(f1.Drawn_kg, f2.Drawn_kg, f3.Drawn_kg, f4.Drawn_kg),
+            Sum(f1.CylinderHeat_J, f2.CylinderHeat_J, f3.CylinderHeat_J, f4.CylinderHeat_J),
+            Sum(f1.VapourEnthalpy_J, f2.VapourEnthalpy_J, f3.VapourEnthalpy_J, f4.VapourEnthalpy_J),
+            Sum(f1.Burnt_kg, f2.Burnt_kg, f3.Burnt_kg, f4.Burnt_kg),
+            Sum(f1.Unburnt_kg, f2.Unburnt_kg, f3.Unburnt_kg, f4.Unburnt_kg),
+            Sum(f1.Useful_J, f2.Useful_J, f3.Useful_J, f4.Useful_J),
+            Sum(f1.Flue_J, f2.Flue_J, f3.Flue_J, f4.Flue_J),
+            Sum(f1.Gains_J, f2.Gains_J, f3.Gains_J, f4.Gains_J),
+            Sum(f1.Loss_J, f2.Loss_J, f3.Loss_J, f4.Loss_J),
+            Sum(f1.Ground_J, f2.Ground_J, f3.Ground_J, f4.Ground_J));
+        return new PlantState(
+            s.Propane_kg + Sum(k1.Propane_kg, k2.Propane_kg, k3.Propane_kg, k4.Propane_kg),
+            s.Cylinder_K + Sum(k1.Cylinder_K, k2.Cylinder_K, k3.Cylinder_K, k4.Cylinder_K),
+            s.Air_K + Sum(k1.Air_K, k2.Air_K, k3.Air_K, k4.Air_K),
+            s.Furnishings_K + Sum(k1.Furnishings_K, k2.Furnishings_K, k3.Furnishings_K, k4.Furnishings_K),
+            s.Sensor_K + Sum(k1.Sensor_K, k2.Sensor_K, k3.Sensor_K, k4.Sensor_K));
+    }
+
+    private static PlantState Along(in PlantState s, in PlantState rate, double t_s) => new(
+        s.Propane_kg + t_s * rate.Propane_kg,
+        s.Cylinder_K + t_s * rate.Cylinder_K,
+        s.Air_K + t_s * rate.Air_K,
+        s.Furnishings_K + t_s * rate.Furnishings_K,
+        s.Sensor_K + t_s * rate.Sensor_K);
+
+    private void Rates(in PlantState s, in StepConditions c, out PlantState rate, out Fluxes flux)
+    {
+        SupplyPoint point = SupplyAt(s, c.AirPressure_Pa, out CylinderContents contents);
+        double heat_W = c.Cylinder.Heat_W(s.Cylinder_K);
+        double warming_K_s = Cylinder.Warming_K_s(contents, heat_W, point.Flow_kg_s);
+
+        double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point);
+        double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
+        double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
+        double useful_W = burnt_kg_s * _heatingValue_J_kg * _furnaceEfficiency_frac;
+        bool warms = Coach is not null;
+        for (int i = 0; i < _heatToCoach_frac.Length; i++)
+        {
+            double taken_kg_s = Supply.Taken_kg_s(i + 1, point);
+            burnt_kg_s += taken_kg_s;
+            if (warms) useful_W += taken_kg_s * _heatingValue_J_kg * _heatToCoach_frac[i];
+        }
+
+        double flue_W = burnt_kg_s * _heatingValue_J_kg - useful_W;
+        double enthalpy_W = point.Flow_kg_s * contents.VapourEnthalpy_J_kg;
+        if (Coach is null)
+        {
+            rate = new PlantState(-point.Flow_kg_s, warming_K_s, 0, 0, 0);
+            flux = new Fluxes(point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, 0, 0, 0);
+            return;
+        }
+
+        CoachSpecification coach = Coach.Specification;
+        double loss_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
+        double ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
+        double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
+        double air_K_s = (useful_W + c.Coach.Gains_W - loss_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
+        double furnishings_K_s = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
+        double sensor_K_s = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
+        rate = new PlantState(-point.Flow_kg_s, warming_K_s, air_K_s, furnishings_K_s, sensor_K_s);
+        flux = new Fluxes(
+            point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, c.Coach.Gains_W, loss_W, ground_W);
+    }
+}

@@ -1,0 +1,420 @@
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Furnace;
+using ColdSim.Model.Numerics;
+using ColdSim.Model.Supply;
+using ColdSim.Model.Thermostat;
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>One run of one rig through its weather, from its start to its end. Deterministic.</summary>
+/// <remarks>
+/// Between instants at which something switches, the continuous equations are stepped forward. Switches known ahead (clock hours,
+/// purges, weather rows) are landed on; those found by the equations (the thermostat's band, a lost flame, the last liquid,
+/// freezing) are located by stepping again to the instant itself. The loop allocates nothing.
+/// </remarks>
+public sealed class Simulation
+{
+    private const double Freezing_K = 273.15;
+    private const double EventTolerance_s = 1e-3;
+
+    // Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows.
+    private const double VapourStep_s = 5;
+    private const int StepsBetweenCancelChecks = 256;
+
+    // A board or valve may move a few times at one instant; more means that two switches chase each other.
+    private const int MovesAtOneInstant = 100;
+
+    private readonly Rig _rig;
+    private readonly WeatherSeries _weather;
+    private readonly SimulationSettings _settings;
+    private readonly Plant _plant;
+    private readonly ThermostatControl? _thermostat;
+    private readonly FurnaceControl? _furnace;
+    private readonly DrawControl[] _draws;
+    private readonly SupplyWatch _watch;
+    private readonly RunClock _clock;
+    private readonly LockoutReset _reset;
+    private readonly Ledger _ledger;
+    private readonly double _weatherStart_s;
+    private readonly double _longestStep_s;
+
+    private IRunObserver _observer = null!;
+    private PlantState _state;
+    private FrostLayer _frost;
+    private double _time_s;
+    private double _nextClockEdge_s;
+    private double _warming_K_s;
+    private int _weatherRow;
+    private WeatherSample _sample;
+    private bool _hasLiquid;
+    private bool _freezing;
+    private RunEnd? _ended;
+
+    /// <summary>Puts a rig into its weather.</summary>
+    /// <param name="rig">What stands there.</param>
+    /// <param name="weather">The weather; must cover the start.</param>
+    /// <param name="settings">How to run.</param>
+    /// <exception cref="ArgumentException">A start outside the weather, a furnace without coach or thermostat, or a step that is not above zero.</exception>
+    public Simulation(Rig rig, WeatherSeries weather, SimulationSettings settings)
+        : this(rig, weather, settings, new Ledger())
+    {
+    }
+
+    internal Simulation(Rig rig, WeatherSeries weather, SimulationSettings settings, Ledger ledger)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(weather);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (settings.Start < weather.First || settings.Start >= weather.Last)
+            throw new ArgumentException($"The start {settings.Start:O} is outside the weather, {weather.First:O} to {weather.Last:O}.", nameof(settings));
+        if (!(settings.Step_s > 0) || !(settings.Duration_s > 0))
+            throw new ArgumentException("Step and duration must be above zero.", nameof(settings));
+        if (rig.Furnace is not null && (rig.Coach is null || rig.Thermostat is null))
+            throw new ArgumentException("A furnace needs a coach and a thermostat.", nameof(rig));
+
+        (_rig, _weather, _settings, _ledger) = (rig, weather, settings, ledger);
+        _plant = new Plant(rig);
+        _thermostat = rig.Thermostat is null || rig.Coach is null ? null : new ThermostatControl(rig.Thermostat);
+        _furnace = rig.Furnace is null ? null : new FurnaceControl(rig.Furnace);
+        _draws = [.. rig.Draws.Select(d => new DrawControl(d))];
+        _watch = new SupplyWatch(settings.Undersupplied_frac);
+        List<ClockWindow> windows = [.. rig.Draws.SelectMany(d => d.Hours)];
+        if (rig.Thermostat is not null) windows.Add(rig.Thermostat.NightHours);
+        _clock = new RunClock(settings.Start, windows);
+        _reset = new LockoutReset(rig.Occupancy, _clock);
+        _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
+        _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
+    }
+
+    /// <summary>The regulator and cylinder of this run, for reading supply off its curves afterwards.</summary>
+    internal Plant Plant => _plant;
+
+    /// <summary>Runs from start to end. A simulation runs once.</summary>
+    /// <param name="observer">Told of every step and event.</param>
+    /// <param name="cancel">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public SimulationResult Run(IRunObserver observer, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(observer);
+        _observer = observer;
+        double weatherEnd_s = (_weather.Last - _settings.Start).TotalSeconds;
+        double end_s = Math.Min(_settings.Duration_s, weatherEnd_s);
+        Begin();
+        Stored start = _plant.StoredAt(_state);
+        Switch();
+
+        for (int steps = 0; _ended is null && _time_s < end_s; steps++)
+        {
+            if (steps % StepsBetweenCancelChecks == 0) cancel.ThrowIfCancellationRequested();
+            Advance(NextStop_s(end_s));
+            Switch();
+        }
+
+        if (_ended is null && end_s < _settings.Duration_s)
+        {
+            _ended = RunEnd.WeatherEnded;
+            Tell(EventKind.WeatherEnds, 0);
+        }
+
+        return new SimulationResult(
+            _ended ?? RunEnd.Complete, _time_s, _ledger.Close(start, _plant.StoredAt(_state), _plant.HeatingValue_J_kg));
+    }
+
+    private void Begin()
+    {
+        _sample = _weather.At(_weatherStart_s, ref _weatherRow);
+        SetClock();
+        double inside_K = _rig.Coach is null ? double.NaN
+            : _rig.Coach.InitialTemperature_K ?? _thermostat?.SetPoint_K ?? _sample.Air_K;
+        _state = new PlantState(
+            _rig.Cylinder.Contents_kg,
+            _rig.Cylinder.InitialTemperature_K ?? _sample.Air_K,
+            inside_K,
+            inside_K,
+            _thermostat is null ? double.NaN : inside_K);
+        _hasLiquid = _plant.Cylinder.Contents(_state.Propane_kg, _state.Cylinder_K).HasLiquid;
+        _freezing = inside_K < Freezing_K;
+    }
+
+    // The next time that must be landed on: the grid, the clock, the weather's rows, timers, the end.
+    private double NextStop_s(double end_s)
+    {
+        double grid_s = (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s;
+        double stop_s = Math.Min(Math.Min(grid_s, end_s), Math.Min(_nextClockEdge_s, _time_s + LongestStep_s()));
+        stop_s = Math.Min(stop_s, _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
+        if (_furnace is not null) stop_s = Math.Min(stop_s, _furnace.PhaseEnds_s);
+        if (_thermostat is not null && _thermostat.MayChangeFrom_s > _time_s) stop_s = Math.Min(stop_s, _thermostat.MayChangeFrom_s);
+        foreach (DrawControl draw in _draws) stop_s = Math.Min(stop_s, draw.RetryAt_s);
+        return stop_s;
+    }
+
+    private double LongestStep_s()
+        => !_hasLiquid && _plant.Supply.Asked_kg_s > 0 ? Math.Min(VapourStep_s, _longestStep_s) : _longestStep_s;
+
+    private void Advance(double stop_s)
+    {
+        double step_s = stop_s - _time_s;
+        StepConditions conditions = ConditionsOver(step_s);
+        PlantState next = _plant.Step(_state, conditions, step_s, out Fluxes flowed);
+        double toEvent_s = step_s;
+        for (Guard guard = Guard.Thermostat; guard < Guard.None; guard++)
+        {
+            if (Past(guard, next, conditions.AirPressure_Pa) > 0)
+                toEvent_s = Math.Min(toEvent_s, Locate(guard, conditions, toEvent_s));
+        }
+
+        if (toEvent_s < step_s)
+        {
+            step_s = toEvent_s;
+            stop_s = _time_s + step_s;
+            next = _plant.Step(_state, conditions, step_s, out flowed);
+        }
+
+        Moment from = Look();
+        bool lit = _furnace?.IsLit ?? false;
+        double asked_kg_s = AskedFor_kg_s();
+        _warming_K_s = (next.Cylinder_K - _state.Cylinder_K) / step_s;
+        _ledger.Post(flowed);
+        _frost = _frost.After(conditions.Cylinder, step_s);
+        _state = next;
+        _time_s = stop_s;
+        _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
+        double heating = _plant.HeatingValue_J_kg;
+        _observer.Stepped(new StepRecord(
+            from, Look(), asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, lit, _watch.Undersupplied));
+    }
+
+    // Surroundings are taken at the middle of the step, where their error over the step is of second order.
+    private StepConditions ConditionsOver(double step_s)
+    {
+        WeatherSample middle = _weather.At(_weatherStart_s + _time_s + 0.5 * step_s, ref _weatherRow);
+        double liquid_K = _state.Cylinder_K + 0.5 * step_s * _warming_K_s;
+        return new StepConditions(
+            CylinderFilm.At(_plant.Cylinder, middle, _state.Propane_kg, liquid_K, _frost),
+            _plant.Coach?.At(middle, _state.Air_K) ?? default,
+            middle.Air_K,
+            middle.Pressure_Pa,
+            _furnace?.IsLit ?? false);
+    }
+
+    private double Locate(Guard guard, in StepConditions conditions, double within_s)
+    {
+        Crossing crossing = new(this, guard, conditions);
+        double atStart = crossing.At(0), atEnd = crossing.At(within_s);
+        if (atStart > 0 || atEnd <= 0) return within_s;
+        return FalsePosition.Root(ref crossing, 0, atStart, within_s, atEnd, EventTolerance_s);
+    }
+
+    // How far a state is past a switching point; above 0 it switches.
+    private double Past(Guard guard, in PlantState s, double air_Pa)
+    {
+        switch (guard)
+        {
+            case Guard.Thermostat:
+                return _thermostat is null || _time_s < _thermostat.MayChangeFrom_s ? -1 : _thermostat.Past_K(s.Sensor_K);
+            case Guard.Flame:
+                return _plant.Supply.Asked_kg_s <= 0 ? -1 : FlamePast_Pa(_plant.SupplyAt(s, air_Pa, out _));
+            case Guard.Supply:
+                return _plant.Supply.Asked_kg_s <= 0 || Waiting()
+                    ? -1
+                    : _watch.Past_frac(_plant.Supply.WorstTaken_frac(_plant.SupplyAt(s, air_Pa, out _)));
+            case Guard.Liquid:
+                double liquid_kg = _plant.Cylinder.Contents(s.Propane_kg, s.Cylinder_K).LiquidMass_kg;
+                return _hasLiquid ? -liquid_kg : liquid_kg;
+            case Guard.Freezing:
+                return _plant.Coach is null ? -1 : _freezing ? s.Air_K - Freezing_K : Freezing_K - s.Air_K;
+            case Guard.LiquidFull:
+                return _plant.Cylinder.Contents(s.Propane_kg, s.Cylinder_K).LiquidVolume_m3 - _rig.Cylinder.Volume_m3;
+            case Guard.Relief:
+                return _plant.Cylinder.Contents(s.Propane_kg, s.Cylinder_K).Pressure_Pa - air_Pa - _rig.Cylinder.ReliefPressure_Pa;
+            default:
+                return -1;
+        }
+    }
+
+    // How far delivery is below what keeps some open flame alight.
+    private double FlamePast_Pa(in SupplyPoint point)
+    {
+        if (point.IsFull) return -1;
+        double past_Pa = _furnace is { IsLit: true } ? _rig.Furnace!.DropOutPressure_Pa - point.Delivery_Pa : -1;
+        for (int i = 0; i < _draws.Length; i++)
+        {
+            if (_draws[i].ValveOpen) past_Pa = Math.Max(past_Pa, _rig.Draws[i].MinimumPressure_Pa - point.Delivery_Pa);
+        }
+
+        return past_Pa;
+    }
+
+    // Everything that switches at this instant, until nothing does.
+    private void Switch()
+    {
+        if (_time_s >= _nextClockEdge_s) SetClock();
+        CheckContents();
+        for (int moves = 0; moves < MovesAtOneInstant && SwitchOnce(); moves++)
+        {
+        }
+
+        WatchSupply();
+        CheckFreezing();
+    }
+
+    private void SetClock()
+    {
+        double clock_s = _clock.At_s(_time_s);
+        _thermostat?.SetClock(clock_s);
+        foreach (DrawControl draw in _draws) draw.SetClock(clock_s);
+        OpenValves();
+        _nextClockEdge_s = _clock.NextEdge_s(_time_s);
+    }
+
+    private bool SwitchOnce()
+    {
+        bool moved = false;
+        if (_thermostat is not null && _thermostat.Update(_state.Sensor_K, _time_s))
+        {
+            Tell(_thermostat.Calls ? EventKind.HeatCalled : EventKind.HeatSatisfied, _state.Air_K);
+            moved = true;
+        }
+
+        if (_furnace is not null)
+        {
+            double delivery_Pa = Delivery_Pa();
+            FurnaceChange change = _furnace.Update(_thermostat!.Calls, delivery_Pa, _time_s, _reset.At_s(_time_s));
+            OpenValves();
+            TellFurnace(change, delivery_Pa);
+            moved |= change != FurnaceChange.None;
+        }
+
+        foreach (DrawControl draw in _draws) moved |= draw.Update(Delivery_Pa(), _time_s);
+        OpenValves();
+        return moved;
+    }
+
+    private void OpenValves()
+    {
+        if (_furnace is not null) _plant.Supply.Set(Plant.FurnaceLoad, _furnace.ValveOpen);
+        for (int i = 0; i < _draws.Length; i++) _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _draws[i].ValveOpen);
+    }
+
+    private void TellFurnace(FurnaceChange change, double delivery_Pa)
+    {
+        switch (change)
+        {
+            case FurnaceChange.Lit:
+                Tell(EventKind.BurnerOn, delivery_Pa);
+                break;
+            case FurnaceChange.Out:
+                Tell(EventKind.BurnerOff, _state.Air_K);
+                break;
+            case FurnaceChange.IgnitionFailed:
+                Tell(EventKind.IgnitionFailed, delivery_Pa);
+                break;
+            case FurnaceChange.FlameLost:
+                Tell(EventKind.FlameLost, delivery_Pa);
+                break;
+            case FurnaceChange.LockedOut:
+                Tell(EventKind.Lockout, _state.Air_K);
+                break;
+            case FurnaceChange.Retries:
+                Tell(EventKind.LockoutRetry, _state.Air_K);
+                break;
+            case FurnaceChange.Reset:
+                Tell(EventKind.LockoutReset, _state.Air_K);
+                break;
+        }
+    }
+
+    private void WatchSupply()
+    {
+        double worst_frac = _plant.Supply.WorstTaken_frac(_plant.SupplyAt(_state, _sample.Pressure_Pa, out CylinderContents contents));
+        if (_watch.Update(Waiting(), worst_frac))
+            Tell(_watch.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, contents.Pressure_Pa - _sample.Pressure_Pa);
+    }
+
+    private bool Waiting() => SupplyWatch.Waiting(_thermostat?.Calls ?? false, _furnace, _draws);
+
+    private void CheckContents()
+    {
+        CylinderContents contents = _plant.Cylinder.Contents(_state.Propane_kg, _state.Cylinder_K);
+        if (contents.HasLiquid != _hasLiquid)
+        {
+            _hasLiquid = contents.HasLiquid;
+            Tell(_hasLiquid ? EventKind.LiquidAgain : EventKind.LiquidGone, _state.Propane_kg);
+        }
+
+        if (contents.LiquidVolume_m3 >= _rig.Cylinder.Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull);
+        else if (contents.Pressure_Pa - _sample.Pressure_Pa >= _rig.Cylinder.ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure);
+    }
+
+    private void CheckFreezing()
+    {
+        if (_plant.Coach is null || _state.Air_K < Freezing_K == _freezing) return;
+        _freezing = !_freezing;
+        Tell(_freezing ? EventKind.InsideFreezing : EventKind.InsideThawed, _sample.Air_K);
+    }
+
+    private void End(RunEnd end, EventKind kind)
+    {
+        if (_ended is not null) return;
+        _ended = end;
+        Tell(kind, _state.Cylinder_K);
+    }
+
+    // A furnace that waits to be lit asks for its gas although its valve is shut.
+    private double AskedFor_kg_s()
+    {
+        double asked_kg_s = _plant.Supply.Asked_kg_s;
+        if (_furnace is { WantsGas: true, ValveOpen: false } && _thermostat!.Calls) asked_kg_s += _plant.Loads[Plant.FurnaceLoad].Full_kg_s;
+        for (int i = 0; i < _draws.Length; i++)
+        {
+            if (_draws[i].WantsGas) asked_kg_s += _plant.Loads[Plant.FurnaceLoad + 1 + i].Full_kg_s;
+        }
+
+        return asked_kg_s;
+    }
+
+    private double Delivery_Pa()
+    {
+        SupplyPoint point = _plant.SupplyAt(_state, _sample.Pressure_Pa, out CylinderContents contents);
+        return _plant.Supply.Delivery_Pa(point, contents.Pressure_Pa, _sample.Pressure_Pa, _state.Cylinder_K);
+    }
+
+    private Moment Look()
+    {
+        SupplyPoint point = _plant.SupplyAt(_state, _sample.Pressure_Pa, out CylinderContents contents);
+        return new Moment(
+            _time_s,
+            _sample.Air_K,
+            _sample.Wind_m_s,
+            _state.Air_K,
+            _thermostat?.SetPoint_K ?? double.NaN,
+            _state.Cylinder_K,
+            contents.Pressure_Pa - _sample.Pressure_Pa,
+            _plant.Supply.Delivery_Pa(point, contents.Pressure_Pa, _sample.Pressure_Pa, _state.Cylinder_K),
+            _state.Propane_kg,
+            _frost.Mass_kg_m2,
+            _frost.Thickness_m);
+    }
+
+    private void Tell(EventKind kind, double value) => _observer.Happened(new SimulationEvent(_time_s, kind, value), Look());
+
+    private enum Guard
+    {
+        Thermostat,
+        Flame,
+        Supply,
+        Liquid,
+        Freezing,
+        LiquidFull,
+        Relief,
+        None,
+    }
+
+    // How far past a switching point the state is after part of the step.
+    private readonly struct Crossing(Simulation run, Guard guard, StepConditions conditions) : IFunction
+    {
+        public double At(double part_s)
+            => run.Past(guard, part_s > 0 ? run._plant.Step(run._state, conditions, part_s, out _) : run._state, conditions.AirPressure_Pa);
+    }
+}

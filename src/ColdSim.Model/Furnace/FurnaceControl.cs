@@ -1,0 +1,190 @@
+namespace ColdSim.Model.Furnace;
+
+/// <summary>What the furnace is doing.</summary>
+public enum FurnacePhase
+{
+    /// <summary>Nothing.</summary>
+    Idle,
+
+    /// <summary>Fan before ignition.</summary>
+    PrePurge,
+
+    /// <summary>Valve open, spark, no flame yet.</summary>
+    Trial,
+
+    /// <summary>Burning.</summary>
+    Lit,
+
+    /// <summary>Fan between tries.</summary>
+    RetryPurge,
+
+    /// <summary>Fan after the flame.</summary>
+    PostPurge,
+
+    /// <summary>Locked out.</summary>
+    Lockout,
+}
+
+/// <summary>What the board just did.</summary>
+public enum FurnaceChange
+{
+    /// <summary>Nothing.</summary>
+    None,
+
+    /// <summary>Went on to another phase without anything worth telling.</summary>
+    Moved,
+
+    /// <summary>Lit.</summary>
+    Lit,
+
+    /// <summary>Went out, satisfied.</summary>
+    Out,
+
+    /// <summary>A try failed.</summary>
+    IgnitionFailed,
+
+    /// <summary>The flame was lost.</summary>
+    FlameLost,
+
+    /// <summary>Locked out.</summary>
+    LockedOut,
+
+    /// <summary>Tries again by itself.</summary>
+    Retries,
+
+    /// <summary>Was reset by somebody.</summary>
+    Reset,
+}
+
+/// <summary>The ignition board: purge, tries, flame, lockout.</summary>
+/// <remarks>
+/// Tries count from the start of a call for heat; a lost flame is followed by another try. A flame that has stood for ten minutes
+/// starts the count anew. A locked-out furnace tries again by itself after the lockout time, or earlier when somebody awake
+/// resets it.
+/// </remarks>
+public sealed class FurnaceControl
+{
+    private const double FlameProved_s = 600;
+
+    private readonly FurnaceSpecification _specification;
+    private int _tries;
+    private double _litAt_s;
+    private bool _resetByHand;
+
+    /// <summary>A furnace at rest.</summary>
+    /// <param name="specification">Its board.</param>
+    public FurnaceControl(FurnaceSpecification specification)
+    {
+        ArgumentNullException.ThrowIfNull(specification);
+        _specification = specification;
+    }
+
+    /// <summary>What it is doing.</summary>
+    public FurnacePhase Phase { get; private set; }
+
+    /// <summary>When the phase ends by the clock; infinite where it does not. [s]</summary>
+    public double PhaseEnds_s { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>Whether the gas valve is open.</summary>
+    public bool ValveOpen => Phase is FurnacePhase.Trial or FurnacePhase.Lit;
+
+    /// <summary>Whether it burns.</summary>
+    public bool IsLit => Phase == FurnacePhase.Lit;
+
+    /// <summary>Whether the fan runs.</summary>
+    public bool FanRuns => Phase is not (FurnacePhase.Idle or FurnacePhase.Lockout);
+
+    /// <summary>Whether it waits to be lit because pressure was too low.</summary>
+    public bool WantsGas { get; private set; }
+
+    /// <summary>Takes one step of the board, if one is due.</summary>
+    /// <param name="calls">Whether the thermostat calls.</param>
+    /// <param name="delivery_Pa">Delivery pressure with the valve as it stands. [Pa gauge]</param>
+    /// <param name="time_s">Now. [s]</param>
+    /// <param name="resetAt_s">When somebody would reset a lockout that begins now. [s]</param>
+    /// <returns>What it did; call again until it did nothing.</returns>
+    public FurnaceChange Update(bool calls, double delivery_Pa, double time_s, double resetAt_s)
+    {
+        bool due = time_s >= PhaseEnds_s;
+        switch (Phase)
+        {
+            case FurnacePhase.Idle when calls:
+            case FurnacePhase.PostPurge when calls:
+                _tries = 0;
+                return Go(FurnacePhase.PrePurge, time_s + _specification.PrePurge_s);
+
+            case FurnacePhase.PostPurge when due:
+                return Go(FurnacePhase.Idle);
+
+            case FurnacePhase.PrePurge or FurnacePhase.RetryPurge or FurnacePhase.Trial when !calls:
+                WantsGas = false;
+                return Go(FurnacePhase.PostPurge, time_s + _specification.PostPurge_s);
+
+            case FurnacePhase.PrePurge or FurnacePhase.RetryPurge when due:
+                _tries++;
+                return Go(FurnacePhase.Trial, time_s + _specification.TrialForIgnition_s);
+
+            case FurnacePhase.Trial when delivery_Pa >= _specification.IgnitionPressure_Pa:
+                WantsGas = false;
+                _litAt_s = time_s;
+                return Go(FurnacePhase.Lit, FurnaceChange.Lit);
+
+            case FurnacePhase.Trial when due:
+                return Fail(FurnaceChange.IgnitionFailed, time_s, resetAt_s);
+
+            case FurnacePhase.Trial:
+                WantsGas = true;
+                return FurnaceChange.None;
+
+            case FurnacePhase.Lit when !calls:
+                Go(FurnacePhase.PostPurge, time_s + _specification.PostPurge_s);
+                return FurnaceChange.Out;
+
+            case FurnacePhase.Lit when delivery_Pa < _specification.DropOutPressure_Pa:
+                if (time_s - _litAt_s >= FlameProved_s) _tries = 0;
+                return Fail(FurnaceChange.FlameLost, time_s, resetAt_s);
+
+            case FurnacePhase.Lockout when due:
+                _tries = 0;
+                bool byHand = _resetByHand;
+                if (calls) Go(FurnacePhase.PrePurge, time_s + _specification.PrePurge_s);
+                else
+                {
+                    WantsGas = false;
+                    Go(FurnacePhase.Idle);
+                }
+
+                return byHand ? FurnaceChange.Reset : FurnaceChange.Retries;
+
+            default:
+                return FurnaceChange.None;
+        }
+    }
+
+    private FurnaceChange Fail(FurnaceChange how, double time_s, double resetAt_s)
+    {
+        WantsGas = true;
+        if (_tries < _specification.Tries)
+        {
+            Go(FurnacePhase.RetryPurge, time_s + _specification.RetryPurge_s);
+            return how;
+        }
+
+        double byItself_s = time_s + _specification.Lockout_s;
+        _resetByHand = resetAt_s < byItself_s;
+        Go(FurnacePhase.Lockout, Math.Min(byItself_s, resetAt_s));
+        return FurnaceChange.LockedOut;
+    }
+
+    private FurnaceChange Go(FurnacePhase phase, double until_s = double.PositiveInfinity)
+    {
+        (Phase, PhaseEnds_s) = (phase, until_s);
+        return FurnaceChange.Moved;
+    }
+
+    private FurnaceChange Go(FurnacePhase phase, FurnaceChange change)
+    {
+        Go(phase);
+        return change;
+    }
+}

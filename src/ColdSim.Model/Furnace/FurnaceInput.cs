@@ -1,0 +1,30 @@
+using ColdSim.Physics.MoistAir;
+
+namespace ColdSim.Model.Furnace;
+
+/// <summary>The furnace's input at a site's altitude.</summary>
+public static class FurnaceInput
+{
+    private const double CodePerThousandFeet_frac = 0.04;
+    private const double CodeFrom_m = 2000 * 0.3048;
+    private const double ThousandFeet_m = 304.8;
+
+    /// <summary>Input at full delivery pressure. [W]</summary>
+    /// <param name="specification">The furnace.</param>
+    /// <param name="elevation_m">Height of the site. [m]</param>
+    /// <remarks>
+    /// Fixed orifice: at a fixed gauge pressure mass flow goes with the square root of the gas's density, and that with air pressure.
+    /// Code percentage: 4 % per 1,000 ft above sea level where the site is above 2,000 ft (NFPA 54 / ANSI Z223.1, orifice table).
+    /// </remarks>
+    public static double At_W(FurnaceSpecification specification, double elevation_m)
+    {
+        ArgumentNullException.ThrowIfNull(specification);
+        double factor = specification.Altitude switch
+        {
+            AltitudeRule.FixedOrifice => Math.Sqrt(StandardAtmosphere.Pressure_Pa(elevation_m) / StandardAtmosphere.SeaLevel_Pa),
+            AltitudeRule.CodePercentage when elevation_m <= CodeFrom_m => 1,
+            _ => Math.Max(0, 1 - CodePerThousandFeet_frac * elevation_m / ThousandFeet_m),
+        };
+        return specification.Input_W * factor;
+    }
+}

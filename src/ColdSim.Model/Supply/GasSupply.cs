@@ -1,0 +1,157 @@
+using ColdSim.Model.Numerics;
+
+namespace ColdSim.Model.Supply;
+
+/// <summary>Regulator and open appliances together: the one delivery pressure at which what passes is what is taken.</summary>
+/// <remarks>
+/// The regulator passes less the higher the delivery pressure, the appliances take more: they meet at one pressure. While the
+/// cylinder stands clearly above the least pressure that feeds everything, that is known without solving.
+/// </remarks>
+public sealed class GasSupply
+{
+    // Above the least sufficient pressure by this much nothing needs solving; covers the drift allowed before it is found anew.
+    private const double ClearlyAbove = 1.05;
+    private const double DriftOfGas_K = 10;
+    private const double DriftOfAir_Pa = 500;
+
+    private readonly TwoStageRegulator _regulator;
+    private readonly GasLoad[] _loads;
+    private readonly bool[] _open;
+    private double _asked_kg_s;
+    private double _fullPressure_Pa;
+    private double _sufficient_Pa = double.NaN;
+    private double _sufficientAt_K;
+    private double _sufficientAt_Pa;
+
+    /// <summary>Connects appliances to a regulator, all shut.</summary>
+    /// <param name="regulator">The regulator.</param>
+    /// <param name="loads">The appliances, in an order the caller keeps.</param>
+    public GasSupply(TwoStageRegulator regulator, IReadOnlyList<GasLoad> loads)
+    {
+        ArgumentNullException.ThrowIfNull(regulator);
+        ArgumentNullException.ThrowIfNull(loads);
+        _regulator = regulator;
+        _loads = [.. loads];
+        _open = new bool[_loads.Length];
+    }
+
+    /// <summary>Gas that the open appliances would take at full delivery. [kg/s]</summary>
+    public double Asked_kg_s => _asked_kg_s;
+
+    /// <summary>Opens or shuts an appliance's valve.</summary>
+    /// <param name="load">Its place in the list.</param>
+    /// <param name="open">Open or shut.</param>
+    public void Set(int load, bool open)
+    {
+        if (_open[load] == open) return;
+        _open[load] = open;
+        _asked_kg_s = 0;
+        _fullPressure_Pa = 0;
+        for (int i = 0; i < _loads.Length; i++)
+        {
+            if (!_open[i]) continue;
+            _asked_kg_s += _loads[i].Full_kg_s;
+            _fullPressure_Pa = Math.Max(_fullPressure_Pa, _loads[i].FullPressure_Pa);
+        }
+
+        _sufficient_Pa = double.NaN;
+    }
+
+    /// <summary>Whether an appliance's valve is open.</summary>
+    public bool IsOpen(int load) => _open[load];
+
+    /// <summary>What flows at a cylinder pressure.</summary>
+    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    public SupplyPoint At(double cylinder_Pa, double air_Pa, double gas_K)
+    {
+        if (_asked_kg_s <= 0) return new SupplyPoint(0, double.NaN);
+        if (double.IsNaN(_sufficient_Pa) || Math.Abs(gas_K - _sufficientAt_K) > DriftOfGas_K
+            || Math.Abs(air_Pa - _sufficientAt_Pa) > DriftOfAir_Pa)
+        {
+            _sufficient_Pa = _regulator.SufficientInlet_Pa(_asked_kg_s, _fullPressure_Pa, air_Pa, gas_K);
+            (_sufficientAt_K, _sufficientAt_Pa) = (gas_K, air_Pa);
+        }
+
+        if (cylinder_Pa > ClearlyAbove * _sufficient_Pa) return new SupplyPoint(_asked_kg_s, double.NaN);
+        return Solve(cylinder_Pa, air_Pa, gas_K);
+    }
+
+    /// <summary>What one open appliance gets at a supply point. [kg/s]</summary>
+    public double Taken_kg_s(int load, in SupplyPoint point)
+        => !_open[load] ? 0 : point.IsFull ? _loads[load].Full_kg_s : _loads[load].Full_kg_s * _loads[load].Taken_frac(point.Delivery_Pa);
+
+    /// <summary>The smallest part of its full gas that any open appliance gets; 1 where none is open.</summary>
+    public double WorstTaken_frac(in SupplyPoint point)
+    {
+        double worst = 1;
+        if (point.IsFull) return worst;
+        for (int i = 0; i < _loads.Length; i++)
+        {
+            if (_open[i]) worst = Math.Min(worst, _loads[i].Taken_frac(point.Delivery_Pa));
+        }
+
+        return worst;
+    }
+
+    /// <summary>Delivery pressure at a supply point, also where it is full. [Pa gauge]</summary>
+    /// <param name="point">What <see cref="At"/> gave.</param>
+    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    public double Delivery_Pa(in SupplyPoint point, double cylinder_Pa, double air_Pa, double gas_K)
+    {
+        if (!point.IsFull) return point.Delivery_Pa;
+        double highest_Pa = Math.Max(0, Math.Min(_regulator.LockUp_Pa, cylinder_Pa - air_Pa));
+        if (point.Flow_kg_s <= 0) return highest_Pa;
+        double regulated_Pa = _regulator.RegulatedDelivery_Pa(point.Flow_kg_s, cylinder_Pa, air_Pa, gas_K);
+        if (!double.IsNaN(regulated_Pa)) return regulated_Pa;
+
+        // A stage is wide open, yet all is given: follow the regulator down from lock-up to the flow.
+        FlowExcess excess = new(_regulator, point.Flow_kg_s, cylinder_Pa, air_Pa, gas_K);
+        return FalsePosition.Root(ref excess, highest_Pa, -point.Flow_kg_s, 0, excess.At(0), 1e-6 * highest_Pa);
+    }
+
+    /// <summary>Gas that regulator and cylinder could give now at a delivery pressure. [kg/s]</summary>
+    /// <param name="delivery_Pa">Delivery pressure to keep. [Pa gauge]</param>
+    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    public double CanGiveNow_kg_s(double delivery_Pa, double cylinder_Pa, double air_Pa, double gas_K)
+        => _regulator.Flow_kg_s(delivery_Pa, cylinder_Pa, air_Pa, gas_K);
+
+    private SupplyPoint Solve(double cylinder_Pa, double air_Pa, double gas_K)
+    {
+        Shortage shortage = new(this, cylinder_Pa, air_Pa, gas_K);
+        double atFull = shortage.At(_fullPressure_Pa);
+        if (atFull <= 0) return new SupplyPoint(_asked_kg_s, double.NaN);
+        if (cylinder_Pa <= air_Pa) return new SupplyPoint(0, 0);
+        double delivery_Pa = FalsePosition.Root(ref shortage, 0, shortage.At(0), _fullPressure_Pa, atFull, 1e-7 * _fullPressure_Pa);
+        return new SupplyPoint(Taken_kg_s(delivery_Pa), delivery_Pa);
+    }
+
+    private double Taken_kg_s(double delivery_Pa)
+    {
+        double sum_kg_s = 0;
+        for (int i = 0; i < _loads.Length; i++)
+        {
+            if (_open[i]) sum_kg_s += _loads[i].Full_kg_s * _loads[i].Taken_frac(delivery_Pa);
+        }
+
+        return sum_kg_s;
+    }
+
+    // What appliances would take less what the regulator passes, over delivery pressure.
+    private readonly struct Shortage(GasSupply supply, double cylinder_Pa, double air_Pa, double gas_K) : IFunction
+    {
+        public double At(double delivery_Pa)
+            => supply.Taken_kg_s(delivery_Pa) - supply._regulator.Flow_kg_s(delivery_Pa, cylinder_Pa, air_Pa, gas_K);
+    }
+
+    private readonly struct FlowExcess(
+        TwoStageRegulator regulator, double flow_kg_s, double cylinder_Pa, double air_Pa, double gas_K) : IFunction
+    {
+        public double At(double delivery_Pa) => regulator.Flow_kg_s(delivery_Pa, cylinder_Pa, air_Pa, gas_K) - flow_kg_s;
+    }
+}

@@ -1,0 +1,66 @@
+using ColdSim.Physics.Flow;
+
+namespace ColdSim.Model.Supply;
+
+/// <summary>One stage of a regulator: an orifice that a spring opens as the pressure behind it falls.</summary>
+/// <remarks>
+/// Flow by the compressible orifice law on absolute pressures, choked or not; opening linear in gauge pressure from lock-up (shut)
+/// to wide open. A stage that is wide open is no regulator any more, only a hole.
+/// </remarks>
+internal readonly struct SpringOrifice
+{
+    private readonly double _area_m2;
+    private readonly double _lockUp_Pa;
+    private readonly double _wideOpen_Pa;
+
+    /// <summary>Sizes the orifice so that it passes a flow wide open.</summary>
+    /// <param name="setPoint_Pa">Outlet set point. [Pa gauge]</param>
+    /// <param name="droop_Pa">From set point up to lock-up and down to wide open. [Pa]</param>
+    /// <param name="rated_kg_s">Flow it passes wide open. [kg/s]</param>
+    /// <param name="ratedInlet_Pa">Inlet at that flow. [Pa absolute]</param>
+    /// <param name="seaLevel_Pa">Air pressure at which the rating holds. [Pa]</param>
+    /// <param name="gas_K">Gas temperature at which the rating holds. [K]</param>
+    public SpringOrifice(double setPoint_Pa, double droop_Pa, double rated_kg_s, double ratedInlet_Pa, double seaLevel_Pa, double gas_K)
+    {
+        _lockUp_Pa = setPoint_Pa + droop_Pa;
+        _wideOpen_Pa = setPoint_Pa - droop_Pa;
+        _area_m2 = rated_kg_s / Orifice.MassFlux_kg_m2s(ratedInlet_Pa, gas_K, seaLevel_Pa + _wideOpen_Pa);
+    }
+
+    /// <summary>Outlet pressure at which it shuts. [Pa gauge]</summary>
+    public double LockUp_Pa => _lockUp_Pa;
+
+    /// <summary>Flow at given pressures. [kg/s]</summary>
+    /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
+    /// <param name="outlet_Pa">Behind it. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure, on which the spring works. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    public double Flow_kg_s(double inlet_Pa, double outlet_Pa, double air_Pa, double gas_K)
+    {
+        double opening = Opening(outlet_Pa - air_Pa);
+        return opening <= 0 ? 0 : opening * _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
+    }
+
+    /// <summary>Outlet pressure at which it passes a flow while regulating; NaN where it is wide open and cannot. [Pa gauge]</summary>
+    /// <param name="flow_kg_s">Flow. [kg/s]</param>
+    /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    /// <remarks>The spring's band is narrow against the pressures, so the orifice hardly feels it and three passes settle the value.</remarks>
+    public double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
+    {
+        double band_Pa = _lockUp_Pa - _wideOpen_Pa;
+        double outlet_Pa = _lockUp_Pa;
+        for (int i = 0; i < 4; i++)
+        {
+            double full_kg_s = _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, air_Pa + outlet_Pa);
+            double opening = flow_kg_s / full_kg_s;
+            if (!(opening < 1)) return double.NaN;
+            outlet_Pa = _lockUp_Pa - band_Pa * opening;
+        }
+
+        return outlet_Pa;
+    }
+
+    private double Opening(double outlet_Pa) => Math.Clamp((_lockUp_Pa - outlet_Pa) / (_lockUp_Pa - _wideOpen_Pa), 0, 1);
+}

@@ -1,0 +1,51 @@
+namespace ColdSim.Model.Thermostat;
+
+/// <summary>The thermostat's switch: calls below the band, is satisfied above it, and keeps its shortest times.</summary>
+public sealed class ThermostatControl
+{
+    private readonly ThermostatSpecification _specification;
+    private double _mayChangeFrom_s;
+
+    /// <summary>A thermostat that is not calling.</summary>
+    /// <param name="specification">Its settings.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A differential that is not above zero would chatter.</exception>
+    public ThermostatControl(ThermostatSpecification specification)
+    {
+        ArgumentNullException.ThrowIfNull(specification);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(specification.Differential_K);
+        _specification = specification;
+    }
+
+    /// <summary>Whether it calls for heat.</summary>
+    public bool Calls { get; private set; }
+
+    /// <summary>The set point in force. [K]</summary>
+    public double SetPoint_K { get; private set; }
+
+    /// <summary>The time before which it may not switch. [s]</summary>
+    public double MayChangeFrom_s => _mayChangeFrom_s;
+
+    /// <summary>Takes the set point that belongs to the clock.</summary>
+    /// <param name="clock_s">Seconds after local midnight. [s]</param>
+    public void SetClock(double clock_s)
+        => SetPoint_K = _specification.NightHours.Contains(clock_s) ? _specification.NightSetPoint_K : _specification.DaySetPoint_K;
+
+    /// <summary>How far the sensor is past the point where the switch would turn; at or above 0 it wants to. [K]</summary>
+    /// <param name="sensor_K">The sensor. [K]</param>
+    public double Past_K(double sensor_K)
+        => Calls
+            ? sensor_K - (SetPoint_K + 0.5 * _specification.Differential_K)
+            : SetPoint_K - 0.5 * _specification.Differential_K - sensor_K;
+
+    /// <summary>Turns the switch if it wants to and may.</summary>
+    /// <param name="sensor_K">The sensor. [K]</param>
+    /// <param name="time_s">Now. [s]</param>
+    /// <returns>Whether it turned.</returns>
+    public bool Update(double sensor_K, double time_s)
+    {
+        if (Past_K(sensor_K) < 0 || time_s < _mayChangeFrom_s) return false;
+        Calls = !Calls;
+        _mayChangeFrom_s = time_s + (Calls ? _specification.MinimumRun_s : _specification.MinimumOff_s);
+        return true;
+    }
+}

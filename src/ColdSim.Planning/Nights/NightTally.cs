@@ -1,0 +1,78 @@
+using ColdSim.Model.Engine;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>Counts over one night while the run goes through it. SI units.</summary>
+internal sealed class NightTally
+{
+    public double From_s { get; init; }
+
+    public double To_s { get; set; }
+
+    public double OutsideLow_K { get; private set; } = double.PositiveInfinity;
+
+    public double OutsideLowAt_s { get; private set; }
+
+    public double InsideLow_K { get; private set; } = double.PositiveInfinity;
+
+    public double InsideLowAt_s { get; private set; }
+
+    public double LiquidLow_K { get; private set; } = double.PositiveInfinity;
+
+    public double CylinderPressureLow_Pa { get; private set; } = double.PositiveInfinity;
+
+    public double DeliveryLow_Pa { get; private set; } = double.PositiveInfinity;
+
+    public double Burner_s { get; private set; }
+
+    public int BurnerStarts { get; set; }
+
+    public double PropaneAtStart_kg { get; private set; } = double.NaN;
+
+    public double PropaneAtEnd_kg { get; private set; } = double.NaN;
+
+    public double PropaneAtDawn_kg { get; set; } = double.NaN;
+
+    public double Short_s { get; private set; }
+
+    public double FirstShort_s { get; private set; } = double.NaN;
+
+    public double PropaneAtFirstShort_kg { get; private set; }
+
+    public double Dry_s { get; set; } = double.NaN;
+
+    public double BelowSetPoint_K { get; set; }
+
+    public double Freezing_s { get; set; } = double.NaN;
+
+    /// <summary>Takes in a step, or the part of one that lies in this night.</summary>
+    public void Add(in StepRecord record)
+    {
+        double step_s = record.To.Time_s - record.From.Time_s;
+        if (double.IsNaN(PropaneAtStart_kg)) Begin(record.From);
+        See(record.To);
+        PropaneAtEnd_kg = record.To.Propane_kg;
+        To_s = record.To.Time_s;
+        if (record.BurnerLit) Burner_s += step_s;
+        if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
+        if (!record.Undersupplied) return;
+        Short_s += step_s;
+        if (!double.IsNaN(FirstShort_s)) return;
+        FirstShort_s = record.From.Time_s;
+        PropaneAtFirstShort_kg = record.From.Propane_kg;
+    }
+
+    private void Begin(in Moment m)
+    {
+        PropaneAtStart_kg = m.Propane_kg;
+        See(m);
+    }
+
+    private void See(in Moment m)
+    {
+        if (m.Outside_K < OutsideLow_K) (OutsideLow_K, OutsideLowAt_s) = (m.Outside_K, m.Time_s);
+        if (m.Inside_K < InsideLow_K) (InsideLow_K, InsideLowAt_s) = (m.Inside_K, m.Time_s);
+        LiquidLow_K = Math.Min(LiquidLow_K, m.Liquid_K);
+        CylinderPressureLow_Pa = Math.Min(CylinderPressureLow_Pa, m.CylinderPressure_Pa);
+    }
+}

@@ -1,0 +1,114 @@
+using ColdSim.Model.Engine;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>Watches a run and tells its nights apart.</summary>
+internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, SeriesRecorder recorder) : IRunObserver
+{
+    private readonly List<NightTally> _nights = [];
+    private readonly List<ReportedEvent> _events = new(256 + (int)(calendar.Duration_s / 120));
+    private readonly WantOfGas _wantOfGas = new();
+    private bool _liquidGone;
+    private bool _dryTold;
+
+    public IReadOnlyList<NightTally> Nights => _nights;
+
+    public IReadOnlyList<ReportedEvent> Events => _events;
+
+    public void Stepped(in StepRecord record)
+    {
+        recorder.Stepped(record);
+        int night = calendar.NightOf(record.From.Time_s);
+        double end_s = calendar.End_s(night);
+        if (record.To.Time_s <= end_s)
+        {
+            Count(night, record);
+            return;
+        }
+
+        // A step over noon is cut there; steps are short, so what changes in it is taken as even.
+        double x = (end_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
+        Moment noon = record.To with
+        {
+            Time_s = end_s,
+            Propane_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg),
+        };
+        Count(night, record with { To = noon });
+        Count(night + 1, record with { From = noon });
+    }
+
+    public void Happened(in SimulationEvent happened, in Moment moment)
+    {
+        NightTally night = At(calendar.NightOf(moment.Time_s));
+        switch (happened.Kind)
+        {
+            case EventKind.BurnerOn:
+                night.BurnerStarts++;
+                break;
+            case EventKind.LiquidGone:
+                _liquidGone = true;
+                break;
+            case EventKind.LiquidAgain:
+                _liquidGone = false;
+                _dryTold = false;
+                return;
+            case EventKind.InsideFreezing when double.IsNaN(night.Freezing_s):
+                night.Freezing_s = moment.Time_s;
+                break;
+            case EventKind.HeatCalled or EventKind.HeatSatisfied:
+                return;
+        }
+
+        Tell(Kind(happened.Kind), moment);
+    }
+
+    private void Count(int number, in StepRecord record)
+    {
+        NightTally night = At(number);
+        if (_liquidGone && record.Undersupplied && double.IsNaN(night.Dry_s))
+        {
+            night.Dry_s = record.From.Time_s;
+            if (!_dryTold) Tell(ReportedKind.Dry, record.From);
+            _dryTold = true;
+        }
+
+        double dawn_s = calendar.ClockIn_s(number, scenario.Criteria.Dawn);
+        if (dawn_s >= record.From.Time_s && dawn_s <= record.To.Time_s)
+        {
+            double x = (dawn_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
+            night.PropaneAtDawn_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg);
+        }
+
+        night.Add(record);
+        night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _wantOfGas.Below_K(record));
+    }
+
+    private NightTally At(int number)
+    {
+        while (_nights.Count <= number) _nights.Add(new NightTally { From_s = calendar.Begin_s(_nights.Count) });
+        return _nights[number];
+    }
+
+    private void Tell(ReportedKind kind, in Moment m) => _events.Add(new ReportedEvent(
+        scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg));
+
+    private static ReportedKind Kind(EventKind kind) => kind switch
+    {
+        EventKind.BurnerOn => ReportedKind.BurnerOn,
+        EventKind.BurnerOff => ReportedKind.BurnerOff,
+        EventKind.IgnitionFailed => ReportedKind.IgnitionFailed,
+        EventKind.FlameLost => ReportedKind.FlameLost,
+        EventKind.Lockout => ReportedKind.Lockout,
+        EventKind.LockoutRetry => ReportedKind.LockoutRetry,
+        EventKind.LockoutReset => ReportedKind.LockoutReset,
+        EventKind.ShortBegins => ReportedKind.ShortBegins,
+        EventKind.ShortEnds => ReportedKind.ShortEnds,
+        EventKind.LiquidGone => ReportedKind.LiquidGone,
+        EventKind.InsideFreezing => ReportedKind.InsideFreezing,
+        EventKind.InsideThawed => ReportedKind.InsideThawed,
+        EventKind.LiquidFull => ReportedKind.LiquidFull,
+        EventKind.ReliefPressure => ReportedKind.ReliefPressure,
+        EventKind.WeatherEnds => ReportedKind.WeatherEnds,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind that is reported."),
+    };
+}

@@ -1,0 +1,25 @@
+using ColdSim.Model.Engine;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>How far inside has fallen for want of gas, and for no other reason.</summary>
+/// <remarks>
+/// Counted from the set point, or from where inside stood when gas ran short if that was lower, so that a furnace that is too small
+/// and a set point just raised are not laid to the gas. The count stands until inside is back where it was.
+/// </remarks>
+internal sealed class WantOfGas
+{
+    private double _reference_K = double.NaN;
+
+    /// <summary>Takes in a step.</summary>
+    /// <returns>How far inside is below the reference; 0 while nothing was short. [K]</returns>
+    public double Below_K(in StepRecord record)
+    {
+        if (record.Undersupplied && double.IsNaN(_reference_K)) _reference_K = record.From.Inside_K;
+        if (double.IsNaN(_reference_K)) return 0;
+        _reference_K = Math.Min(_reference_K, record.To.SetPoint_K);
+        double below_K = _reference_K - record.To.Inside_K;
+        if (!record.Undersupplied && below_K <= 0) _reference_K = double.NaN;
+        return Math.Max(0, below_K);
+    }
+}

@@ -1,0 +1,126 @@
+using ColdSim.Physics.HeatTransfer;
+using CsCheck;
+using Xunit;
+
+namespace ColdSim.Tests.Physics.HeatTransfer;
+
+public class WallTests
+{
+    // Table A.2, rounded there to two decimals; emissivity 0.9 and 0 °C as in the annex.
+    [Theory]
+    [InlineData(1, 0.08)]
+    [InlineData(2, 0.06)]
+    [InlineData(3, 0.05)]
+    [InlineData(4, 0.04)]
+    [InlineData(5, 0.04)]
+    [InlineData(7, 0.03)]
+    [InlineData(10, 0.02)]
+    [Outside("ISO 6946", Field.Coach)]
+    public void Outside_film_by_wind_matches_ISO_6946_table_A_2(double wind_m_s, double expected_m2K_W)
+        => Assert.Equal(expected_m2K_W, SurfaceResistance.OutsideInWind_m2K_W(wind_m_s, 0.9, 273.15), 0.005);
+
+    // Films of a wall, a roof and a floor, inside and outside together.
+    [Theory]
+    [InlineData(SurfaceResistance.InsideHorizontal_m2K_W, 0.13)]
+    [InlineData(SurfaceResistance.InsideUpward_m2K_W, 0.10)]
+    [InlineData(SurfaceResistance.InsideDownward_m2K_W, 0.17)]
+    [Outside("ISO 6946", Field.Coach)]
+    public void Bare_sheet_between_still_films_has_the_resistance_of_both_films(double inside_m2K_W, double printed_m2K_W)
+        => Assert.Equal(printed_m2K_W + 0.04, Assembly.Series_m2K_W(inside_m2K_W, 0, SurfaceResistance.Outside_m2K_W), 1e-12);
+
+    [Fact]
+    public void Wall_without_bridges_has_one_resistance_whichever_way_it_is_counted()
+    {
+        double[] shares = [0.85, 0.15];
+        double layer = Assembly.LayerResistance_m2K_W(0.038, 0.036);
+        double upper = Assembly.Parallel_m2K_W(shares, [layer + 0.17, layer + 0.17]);
+        double lower = Assembly.Series_m2K_W(0.17, Assembly.Parallel_m2K_W(shares, [layer, layer]));
+        Assert.Equal(upper, lower, 1e-12);
+        Assert.Equal(upper, Assembly.Combined_m2K_W(upper, lower), 1e-12);
+    }
+
+    [Fact]
+    public void Planes_at_one_temperature_never_insulate_better_than_straight_paths()
+        => Gen.Select(Gen.Double[0.001, 0.999], Gen.Double[0.01, 5], Gen.Double[0.01, 5], Gen.Double[0.05, 1]).Sample((share, a, b, films) =>
+        {
+            double upper = Assembly.Parallel_m2K_W([share, 1 - share], [a + films, b + films]);
+            double lower = films + Assembly.Parallel_m2K_W([share, 1 - share], [a, b]);
+            double combined = Assembly.Combined_m2K_W(Math.Max(upper, lower), lower);
+            return lower <= upper * (1 + 1e-12) && combined >= lower * (1 - 1e-12) && combined <= Math.Max(upper, lower);
+        });
+
+    [Fact]
+    public void Method_is_left_where_the_limits_differ_by_more_than_half()
+    {
+        Assert.True(Assembly.IsWithinMethod(1.5, 1.0));
+        Assert.False(Assembly.IsWithinMethod(1.51, 1.0));
+    }
+
+    [Fact]
+    public void Linear_radiation_gives_the_fourth_power_law_exactly()
+        => Gen.Select(Gen.Double[220, 320], Gen.Double[221, 320], Gen.Double[0.05, 1]).Sample((s, r, eps) =>
+            Math.Abs((Radiation.LinearCoefficient_W_m2K(eps, s, r) * (r - s)) - (eps * 5.670374419e-8 * (Math.Pow(r, 4) - Math.Pow(s, 4)))) < 1e-9);
+
+    [Fact]
+    public void Fin_is_its_whole_length_when_it_conducts_well_and_one_over_m_when_it_is_long()
+    {
+        Assert.Equal(0.2, Fin.EffectiveLength_m(0, 50, 0.002, 0.2));
+        Assert.Equal(0.2, Fin.EffectiveLength_m(1e-9, 50, 0.002, 0.2), 1e-9);
+        Assert.Equal(0.1, Fin.EffectiveLength_m(10, 50, 0.002, 1e6), 1e-12);
+    }
+
+    [Fact]
+    public void Fin_solves_its_own_equation()
+    {
+        // Heat through the root, from 20 000 slices of the fin equation marched from the tip, against the closed form.
+        const double h = 8, k = 50, t = 0.002, length = 0.25;
+        const int n = 20_000;
+        double dx = length / n, theta = 1, flux = 0;
+        for (int i = 0; i < n; i++)
+        {
+            double middle = theta + (flux * 0.5 * dx / (k * t));
+            flux += h * middle * dx;
+            theta += flux * dx / (k * t);
+        }
+
+        Assert.Equal(flux / theta / h, Fin.EffectiveLength_m(h, k, t, length), 1e-5);
+    }
+
+    [Fact]
+    public void Longer_or_thicker_fins_never_take_less()
+        => Gen.Select(Gen.Double[1, 60], Gen.Double[0.2, 200], Gen.Double[0.001, 0.01], Gen.Double[0, 1], Gen.Double[1, 2]).Sample((h, k, t, length, more) =>
+        {
+            double now = Fin.EffectiveLength_m(h, k, t, length);
+            return now <= length && Fin.EffectiveLength_m(h, k, t, length * more) >= now && Fin.EffectiveLength_m(h, k, t * more, length) >= now;
+        });
+
+    [Fact]
+    public void Frost_is_denser_nearer_to_freezing_within_limits_and_conducts_better_when_denser()
+    {
+        Assert.Equal(80, Frost.Density_kg_m3(250));
+        Assert.Equal(500, Frost.Density_kg_m3(273.1));
+        Assert.Equal(650 * Math.Exp(0.277 * -5), Frost.Density_kg_m3(268.15), 1e-9);
+        Gen.Select(Gen.Double[240, 273], Gen.Double[0, 2]).Sample((t, more) => Frost.Density_kg_m3(t + more) >= Frost.Density_kg_m3(t));
+        Gen.Select(Gen.Double[80, 490], Gen.Double[1, 10]).Sample((rho, more) => Frost.Conductivity_W_mK(rho + more) > Frost.Conductivity_W_mK(rho));
+        Assert.InRange(Frost.Conductivity_W_mK(80), 0.025, 2.2);
+    }
+
+    [Fact]
+    public void Sublimation_takes_melting_and_boiling_together()
+        => Assert.Equal(Frost.LatentHeatOfSublimation_J_kg, Frost.LatentHeatOfFusion_J_kg + Frost.LatentHeatOfVaporisation_J_kg, 1e3);
+
+    [Fact]
+    public void Mass_transfer_follows_the_Lewis_relation()
+        => Assert.Equal(4 / (1.34 * 1006 * Math.Pow(Frost.Lewis, 2.0 / 3)), Frost.MassTransferCoefficient_m_s(4, 1.34), 1e-8);
+
+    [Fact]
+    public void Bad_layers_are_refused_with_name_value_and_limits()
+    {
+        ArgumentOutOfRangeException e = Assert.Throws<ArgumentOutOfRangeException>(() => Assembly.LayerResistance_m2K_W(0.04, 0));
+        Assert.Equal(("conductivity_W_mK", (object)0.0), (e.ParamName, e.ActualValue));
+        Assert.Contains("0.001 to 1000 W/(m K)", e.Message, StringComparison.Ordinal);
+        Assert.Contains("add up to 0.9", Assert.Throws<ArgumentException>(() => Assembly.Parallel_m2K_W([0.5, 0.4], [1, 1])).Message, StringComparison.Ordinal);
+        Assert.Contains("2 shares of area for 1 resistances", Assert.Throws<ArgumentException>(() => Assembly.Parallel_m2K_W([0.5, 0.5], [1])).Message, StringComparison.Ordinal);
+        Assert.Equal("lower_m2K_W", Assert.Throws<ArgumentOutOfRangeException>(() => Assembly.Combined_m2K_W(1, 2)).ParamName);
+    }
+}
