@@ -9,7 +9,7 @@ internal static class CoachShelter
     [
         ("none", ShelterClass.None),
         ("isolated", ShelterClass.Isolated),
-        ("scattered", ShelterClass.Scattered),
+        ("scattered", ShelterClass.AcrossTheRoad),
         ("surrounded", ShelterClass.Surrounded),
         ("adjacent", ShelterClass.Adjacent),
     ];
