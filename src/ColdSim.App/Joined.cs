@@ -2,6 +2,9 @@ using System.Runtime.CompilerServices;
 using ColdSim.App.Commands;
 using ColdSim.App.Text;
 using ColdSim.Files;
+using ColdSim.Files.Results;
+using ColdSim.Files.Scenarios;
+using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Nights;
 
@@ -12,18 +15,34 @@ internal static class Joined
 {
     public static Parts Parts() => new()
     {
-        ReadScenario = _ => throw new NotSupportedException("reading scenario files is not there yet"),
-        ReadDemo = () => throw new NotSupportedException("the demo is not there yet"),
+        ReadScenario = path => Reading(ScenarioReader.Read(path)),
+        ReadDemo = () => Reading(ScenarioReader.ReadText(Demo.Scenario(), Demo.Name, new DemoWeather())),
         Run = NightRun.Of,
-        WriteJson = (_, _) => throw new NotSupportedException("writing JSON is not there yet"),
-        WriteCsv = (_, _) => throw new NotSupportedException("writing CSV is not there yet"),
+        WriteJson = RunJson.Write,
+        WriteCsv = SeriesCsv.Write,
         WriteFile = AtomicFile.Write,
-        StarterText = () => throw new NotSupportedException("the starter scenario is not there yet"),
-        FindCylinder = _ => throw new NotSupportedException("the common cylinders are not there yet"),
-        CylinderNames = [],
+        WriteStarter = StarterScenario.Write,
+        FindCylinder = Cylinder,
+        CylinderNames = () => [.. StandardSizes.All.Select(s => s.Name)],
         Propane = Propane,
         Show = Show,
         Cautions = () => [],
+    };
+
+    private static ScenarioReading Reading(ReadResult result)
+        => new(result.Scenario, [.. result.Problems.Select(p => p.ToString())], result.Warnings);
+
+    private static CylinderSpecification? Cylinder(string name) => StandardSizes.Find(name) is not { } size ? null : new()
+    {
+        Name = size.Name,
+        Orientation = size.Orientation,
+        Volume_m3 = size.Volume_m3,
+        OutsideDiameter_m = size.OutsideDiameter_m,
+        WallThickness_m = size.WallThickness_m,
+        MetalMass_kg = size.ShellMass_kg,
+        Tare_kg = size.Tare_kg,
+        LegalFill_kg = size.LegalFill_kg,
+        Contents_kg = size.LegalFill_kg,
     };
 
     private static SaturatedPropane Propane(double t_K) => new(

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 
 namespace ColdSim.App.Commands;
 
@@ -9,7 +8,7 @@ internal static class NewCommand
     public static Command Of(Host host)
     {
         Argument<string> file = CommonOptions.File("File to write; it must not exist yet.");
-        ExampleCommand command = new("new", "Write a commented scenario to start from.", "coldsim new trip.toml") { file };
+        ExampleCommand command = new("new", "Write a commented scenario to start from, with weather beside it.", "coldsim new trip.toml") { file };
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(file);
@@ -18,9 +17,9 @@ internal static class NewCommand
             string? folder = Path.GetDirectoryName(Path.GetFullPath(path));
             if (!Directory.Exists(folder))
                 throw CommandFault.Input($"coldsim: there is no folder '{Path.GetDirectoryName(path)}'");
-            byte[] text = Encoding.UTF8.GetBytes(host.Parts.StarterText());
-            host.Parts.WriteFile(path, stream => stream.Write(text));
-            host.Out.WriteLine($"{path} written; fill it in, then 'coldsim check {path}' and 'coldsim run {path}'.");
+            string weather = host.Parts.WriteStarter(path);
+            host.Out.WriteLine($"{path} written, with invented weather in {weather}.");
+            host.Out.WriteLine($"Fill them in, then 'coldsim check {path}' and 'coldsim run {path}'.");
             return ExitCode.Done;
         });
         return command;

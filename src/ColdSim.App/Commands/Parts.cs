@@ -24,7 +24,7 @@ internal sealed record Parts
     public required Func<ScenarioReading> ReadDemo { get; init; }
 
     /// <summary>Runs a scenario.</summary>
-    public required Func<Scenario, IProgress<double>?, CancellationToken, RunReport> Run { get; init; }
+    public required Func<Scenario, CancellationToken, RunReport> Run { get; init; }
 
     /// <summary>Writes a report as one JSON document.</summary>
     public required Action<RunReport, Stream> WriteJson { get; init; }
@@ -35,14 +35,14 @@ internal sealed record Parts
     /// <summary>Writes a whole file or none.</summary>
     public required Action<string, Action<Stream>> WriteFile { get; init; }
 
-    /// <summary>The commented scenario to start from.</summary>
-    public required Func<string> StarterText { get; init; }
+    /// <summary>Writes a commented scenario to start from, and its weather beside it; gives the weather's file.</summary>
+    public required Func<string, string> WriteStarter { get; init; }
 
     /// <summary>A common cylinder by its name, legally full; null where there is none.</summary>
     public required Func<string, CylinderSpecification?> FindCylinder { get; init; }
 
     /// <summary>The names of the common cylinders.</summary>
-    public required IReadOnlyList<string> CylinderNames { get; init; }
+    public required Func<IReadOnlyList<string>> CylinderNames { get; init; }
 
     /// <summary>Saturated propane at a temperature. [K]</summary>
     public required Func<double, SaturatedPropane> Propane { get; init; }

@@ -62,7 +62,7 @@ internal sealed class TonightQuestion
             return null;
         if (parts.FindCylinder(name) is not { } cylinder)
         {
-            _faults.Add($"--cylinder: '{name}' is not a common size; there are {string.Join(", ", parts.CylinderNames)}");
+            _faults.Add($"--cylinder: '{name}' is not a common size; there are {string.Join(", ", parts.CylinderNames())}");
             return null;
         }
 

@@ -10,7 +10,7 @@ public class OtherCommandTests
     [Fact]
     public void Check_shows_the_heat_loss_and_runs_nothing()
     {
-        Shell shell = new() { Parts = Shell.Standing with { Run = (_, _, _) => throw new InvalidOperationException("ran") } };
+        Shell shell = new() { Parts = Shell.Standing with { Run = (_, _) => throw new InvalidOperationException("ran") } };
         Assert.Equal(0, shell.Run("check", Shell.AnyFile));
         Snapshot.Match(shell.Out);
     }

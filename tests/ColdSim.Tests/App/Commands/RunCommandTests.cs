@@ -124,7 +124,7 @@ public class RunCommandTests
     [Fact]
     public void An_unexpected_exception_is_one_line()
     {
-        Shell shell = new() { Parts = Shell.Standing with { Run = (_, _, _) => throw new InvalidOperationException("two\nlines") } };
+        Shell shell = new() { Parts = Shell.Standing with { Run = (_, _) => throw new InvalidOperationException("two\nlines") } };
         Assert.Equal(3, shell.Run("run", Shell.AnyFile));
         Assert.Equal("coldsim: internal error: two lines (InvalidOperationException)\n", shell.Error);
     }
@@ -140,7 +140,7 @@ public class RunCommandTests
             {
                 Parts = Shell.Standing with
                 {
-                    Run = (scenario, _, cancel) =>
+                    Run = (_, cancel) =>
                     {
                         source.Cancel();
                         cancel.ThrowIfCancellationRequested();
@@ -226,40 +226,27 @@ public class RunCommandTests
     }
 
     [Fact]
-    public void Progress_shows_on_a_terminal_after_a_second_and_is_wiped()
+    public async Task A_run_of_over_a_second_gives_a_sign_of_life_on_a_terminal_and_wipes_it()
     {
-        SteppedClock clock = new();
-        Shell shell = new()
+        Shell shell = new() { Terminal = true };
+        shell.Parts = Shell.Standing with
         {
-            Terminal = true,
-            Clock = clock,
-            Parts = Shell.Standing with
+            Run = (_, _) =>
             {
-                Run = (scenario, progress, _) =>
-                {
-                    progress!.Report(0.1);
-                    clock.Step(TimeSpan.FromSeconds(1.5));
-                    progress.Report(0.5);
-                    progress.Report(0.6);
-                    return InventedRuns.HoldsThenShort;
-                },
+                SpinWait.SpinUntil(() => shell.HasComplained, TimeSpan.FromSeconds(30));
+                return InventedRuns.HoldsThenShort;
             },
         };
-        Assert.Equal(0, shell.Run("run", Shell.AnyFile));
-        Assert.Equal("\rrunning,  50 %\r              \r", shell.Error);
-        shell.Terminal = false;
-        Assert.Equal(0, shell.Run("run", Shell.AnyFile));
-        Assert.Equal("", shell.Error);
+        Assert.Equal(0, await shell.RunAsync(["run", Shell.AnyFile], CancellationToken.None));
+        Assert.StartsWith("\rrunning for 1 s", shell.Error, StringComparison.Ordinal);
+        Assert.EndsWith("\r                   \r", shell.Error, StringComparison.Ordinal);
     }
 
-    private sealed class SteppedClock : TimeProvider
+    [Fact]
+    public void A_short_run_gives_none()
     {
-        private long _now;
-
-        public void Step(TimeSpan by) => _now += by.Ticks;
-
-        public override long TimestampFrequency => TimeSpan.TicksPerSecond;
-
-        public override long GetTimestamp() => _now;
+        Shell shell = new() { Terminal = true };
+        Assert.Equal(0, shell.Run("run", Shell.AnyFile));
+        Assert.Equal("", shell.Error);
     }
 }

@@ -12,6 +12,8 @@ namespace ColdSim.Tests.App.Commands;
 /// <summary>Runs command lines in this process, with captured output and stand-ins for the rest of the program.</summary>
 internal sealed class Shell
 {
+    private StringWriter? _error;
+
     public const string Document = "{\"invented\":true}\n";
 
     /// <summary>A file that exists, because the commands look before they read.</summary>
@@ -27,17 +29,24 @@ internal sealed class Shell
 
     public string Error { get; private set; } = "";
 
+    /// <summary>Whether a run that is still going has put something on standard error.</summary>
+    public bool HasComplained => _error?.GetStringBuilder().Length > 0;
+
     public static Parts Standing { get; } = new()
     {
         ReadScenario = _ => new(InventedRuns.Scenario, [], []),
         ReadDemo = () => new(InventedRuns.Scenario with { Title = "Demo" }, [], []),
-        Run = (scenario, _, _) => InventedRuns.Report([InventedRuns.Holds], [], scenario),
+        Run = (scenario, _) => InventedRuns.Report([InventedRuns.Holds], [], scenario),
         WriteJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCsv = (_, writer) => writer.WriteLine("time,invented"),
         WriteFile = AtomicFile.Write,
-        StarterText = () => "# invented starter\n",
+        WriteStarter = path =>
+        {
+            File.WriteAllText(path, "# invented starter\n");
+            return "beside.csv";
+        },
         FindCylinder = name => name is "20 lb" or "20lb" ? InventedRuns.Rig.Cylinder : null,
-        CylinderNames = ["20 lb"],
+        CylinderNames = () => ["20 lb"],
         Propane = t_K => new(
             PropaneSaturation.Pressure_Pa(t_K), PropaneSaturation.LiquidDensity_kg_m3(t_K),
             PropaneSaturation.VapourDensity_kg_m3(t_K), PropaneSaturation.LatentHeat_J_kg(t_K)),
@@ -51,6 +60,7 @@ internal sealed class Shell
     {
         using MemoryStream output = new();
         using StringWriter error = new() { NewLine = "\n" };
+        _error = error;
         int code;
         using (Host host = new(output, error, Parts)
         {
@@ -70,14 +80,14 @@ internal sealed class Shell
     }
 
     /// <summary>A shell whose runs end in this report, whatever is asked.</summary>
-    public static Shell Ending(RunReport report) => new() { Parts = Standing with { Run = (_, _, _) => report } };
+    public static Shell Ending(RunReport report) => new() { Parts = Standing with { Run = (_, _) => report } };
 
     /// <summary>A shell that keeps the scenario it was asked to run.</summary>
     public static Shell Keeping(Action<Scenario> keep) => new()
     {
         Parts = Standing with
         {
-            Run = (scenario, _, _) =>
+            Run = (scenario, _) =>
             {
                 keep(scenario);
                 return InventedRuns.Report([InventedRuns.Holds], [], scenario);
