@@ -68,9 +68,12 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public string Delivery(double pa) => $"{Number(DeliveryIn(pa), 1)} {DeliveryUnit}";
 
-    public string Power(double watt) => IsUs
-        ? $"{(Math.Round(PowerIn(watt) / 100) * 100).ToString("#,0", CultureInfo.InvariantCulture)} {PowerUnit}"
-        : $"{Number(PowerIn(watt), 2)} {PowerUnit}";
+    public string Power(double watt) => $"{PowerNumber(watt)} {PowerUnit}";
+
+    /// <summary>A power for a row that names its unit once.</summary>
+    public string PowerNumber(double watt) => IsUs
+        ? (Math.Round(PowerIn(watt) / 100) * 100).ToString("#,0", CultureInfo.InvariantCulture)
+        : Number(PowerIn(watt), 2);
 
     public string Energy(double joule) => IsUs
         ? $"{(Math.Round(EnergyIn(joule) / 1000) * 1000).ToString("#,0", CultureInfo.InvariantCulture)} {EnergyUnit}"

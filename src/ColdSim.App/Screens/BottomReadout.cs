@@ -1,0 +1,34 @@
+namespace ColdSim.App.Screens;
+
+/// <summary>The values at the cursor in a few rows below the curves.</summary>
+internal static class BottomReadout
+{
+    private static readonly int[] FourAcross = [0, 17, 37, 58];
+    private static readonly int[] TwoAcross = [0, 30];
+
+    public static void Draw(Sheet sheet, ScreenPlan plan, NightView view)
+    {
+        int y = plan.ReadoutRow;
+        string time = CursorWords.Time(view);
+        sheet.Put(0, y, time, Ink.Pointer);
+        sheet.Put(time.Length + 2, y, Fitting.Cut(CursorWords.Event(view), sheet.Width - time.Length - 2));
+        int[] lefts = plan.ReadingsAcross == 4 ? FourAcross : TwoAcross;
+        int count = 0;
+        foreach (Reading reading in Reading.At(view).SelectMany(r => r))
+        {
+            int x = lefts[count % lefts.Length], row = y + 1 + count++ / lefts.Length;
+            sheet.Put(x, row, reading.Brief);
+            sheet.Put(x + reading.Brief.Length + 1, row, reading.Value, Ink.Strong);
+        }
+
+        if (plan.Legend)
+            sheet.Put(0, y + 1 + count / lefts.Length, Fitting.Join(Legend(view), "  ", sheet.Width));
+    }
+
+    private static IEnumerable<string> Legend(NightView view)
+    {
+        EventWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
+        return present.Length == 0 ? [""]
+            : present.Select((w, i) => $"{(i == 0 ? "events: " : "")}{w.Letter} {w.Legend}");
+    }
+}

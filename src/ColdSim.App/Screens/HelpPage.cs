@@ -1,0 +1,76 @@
+using ColdSim.App.Text;
+
+namespace ColdSim.App.Screens;
+
+/// <summary>Keys, how to read the curves, event letters and cautions.</summary>
+internal static class HelpPage
+{
+    private const int LineWidth = ScreenPlan.LeastWidth;
+
+    private static readonly string[] Keys =
+    [
+        "KEYS",
+        "  Left, Right           10 minutes; with Shift or Ctrl 1",
+        "  Up, Down, PgUp, PgDn  an hour back, an hour on",
+        "  Home, End             start and end of the night",
+        "  e, E or Tab           next, previous event of the run",
+        "  n, p                  next, previous night",
+        "  l                     list of the night's events",
+        "  u                     US or metric units",
+        "  ? or Esc              close help; Esc never quits",
+        "  q, Ctrl-Q, Ctrl-C     quit",
+        "  mouse click           puts the time cursor there",
+        "",
+        "READING THE CURVES",
+        "  ⠒⠒⠒ no gaps, ⠒ ⠒ dashed, ⡙⡙⡙ speckled; each name stands",
+        "  on the left and where its curve ends.",
+        "  demand      gas asked for, as gross heat; the highest",
+        "              in each column",
+        "  given       gas got; less than demand is running short",
+        "  can give    what cylinder and regulator can give now at",
+        "              full delivery pressure",
+        "  can keep    what the cylinder could keep giving in this",
+        "              weather at this fill",
+        "  ↑           the curve runs above the strip",
+        "  burner lit  part of the time: blank never, . little,",
+        "              - half, + most, # always; then its hours",
+        "  Pressures are gauge. Axes are one for all nights.",
+        "",
+    ];
+
+    private static readonly string[] Letters =
+    [
+        "EVENT LETTERS",
+        .. EventWords.Marked.Select(EventWords.Of).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {w.Sentence}"),
+        "",
+        "CAUTIONS",
+        .. Cautions.Lines.SelectMany(c => Fitting.Wrap(c, LineWidth - 4).Select((line, i) => (i == 0 ? "  - " : "    ") + line)),
+    ];
+
+    public static IReadOnlyList<string> Lines { get; } = [.. Keys, .. Letters];
+
+    public static void Draw(Sheet sheet, int row)
+    {
+        int rows = sheet.Height - 4;
+        if (sheet.Width >= 2 * LineWidth && rows >= Math.Max(Keys.Length, Letters.Length))
+        {
+            Column(sheet, 0, Keys, 0, rows);
+            Column(sheet, sheet.Width / 2, Letters, 0, rows);
+            Footer(sheet, "end of help");
+            return;
+        }
+
+        int first = Math.Min(row, Math.Max(0, Lines.Count - rows));
+        Column(sheet, 0, Lines, first, rows);
+        Footer(sheet, first + rows < Lines.Count ? "↓ more below, cautions at the end" : "end of help");
+    }
+
+    private static void Column(Sheet sheet, int x, IReadOnlyList<string> lines, int first, int rows)
+    {
+        for (int i = first; i < Math.Min(lines.Count, first + rows); i++)
+            sheet.Put(x, 3 + i - first, lines[i], lines[i].StartsWith(' ') ? Ink.Plain : Ink.Strong);
+    }
+
+    private static void Footer(Sheet sheet, string where)
+        => sheet.Put(0, sheet.Height - 1, Fitting.Join([where, "? or Esc back", "q quit", "↑↓ scroll"], "  ", sheet.Width));
+}

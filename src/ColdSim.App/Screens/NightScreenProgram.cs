@@ -1,0 +1,85 @@
+using System.Runtime.InteropServices;
+using ColdSim.App.Text;
+using ColdSim.Planning.Nights;
+using Terminal.Gui.App;
+
+namespace ColdSim.App.Screens;
+
+/// <summary>Opens the night screen on the terminal and leaves the terminal as it was.</summary>
+internal static class NightScreenProgram
+{
+    private const int Quit = 0;
+    private const int Refused = 2;
+    private const int Broken = 70;
+    private const int EndedBySignal = 128;
+
+    /// <summary>Shows a run until the person quits.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="units">The units to start with.</param>
+    /// <param name="color">False writes no colour code; NO_COLOR does the same.</param>
+    /// <returns>0 after quitting, 2 where there is no terminal or no night, 70 after an error, 128 and the signal's number after a signal.</returns>
+    public static int Show(RunReport report, UnitStyle units, bool color)
+    {
+        if (Refusal(report) is string why)
+        {
+            Console.Error.WriteLine(why);
+            return Refused;
+        }
+
+        int signal = 0;
+        try
+        {
+            using IApplication app = Application.Create().Init();
+            app.Driver!.Force16Colors = true;
+            using SignalWatch watch = new(number =>
+            {
+                signal = number;
+                app.Invoke(() => app.RequestStop());
+            });
+            using NightScreen screen = new(NightView.Open(report, units), color && !NoColor);
+            app.Run(screen);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            Console.Error.WriteLine($"coldsim: the screen stopped: {e.Message}");
+            return Broken;
+        }
+
+        return signal == 0 ? Quit : EndedBySignal + signal;
+    }
+
+    private static bool NoColor => Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 };
+
+    private static string? Refusal(RunReport report)
+    {
+        if (Console.IsInputRedirected || Console.IsOutputRedirected || Environment.GetEnvironmentVariable("TERM") == "dumb")
+            return "coldsim: the screen needs a terminal for input and output; use another command for text, or run it in a terminal.";
+        return report.Nights.Count == 0 ? "coldsim: this run holds no night to show." : null;
+    }
+
+    /// <summary>Hears the signals that ask a program to end.</summary>
+    private sealed class SignalWatch : IDisposable
+    {
+        private readonly PosixSignalRegistration[] _registrations;
+
+        public SignalWatch(Action<int> onSignal) => _registrations =
+        [
+            Register(PosixSignal.SIGHUP, 1, onSignal),
+            Register(PosixSignal.SIGINT, 2, onSignal),
+            Register(PosixSignal.SIGTERM, 15, onSignal),
+        ];
+
+        public void Dispose()
+        {
+            foreach (PosixSignalRegistration registration in _registrations)
+                registration.Dispose();
+        }
+
+        private static PosixSignalRegistration Register(PosixSignal signal, int number, Action<int> onSignal)
+            => PosixSignalRegistration.Create(signal, context =>
+            {
+                context.Cancel = true;
+                onSignal(number);
+            });
+    }
+}

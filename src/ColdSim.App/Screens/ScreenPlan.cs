@@ -1,0 +1,82 @@
+namespace ColdSim.App.Screens;
+
+/// <summary>Which row and column everything on the curves page gets, for a width and a height.</summary>
+internal sealed record ScreenPlan
+{
+    public const int LeastWidth = 60;
+    public const int LeastHeight = 16;
+    public const int SideWidth = 34;
+
+    /// <summary>Below the two rows of the header.</summary>
+    public const int FirstStrip = 2;
+    private const int Footer = 1;
+    private const int WideReadout = 80;
+
+    /// <summary>How strips share the room, and which of them go first when there is too little.</summary>
+    private static readonly int[] Weights = [4, 3, 4, 2];
+    private static readonly int[] FirstToGo = [3, 1, 0, 2];
+
+    public required bool Fits { get; init; }
+
+    /// <summary>Whether the readout stands on the right instead of below.</summary>
+    public bool Side { get; init; }
+
+    public Place Place { get; init; }
+
+    /// <summary>Rows of each strip; 0 where it is left out.</summary>
+    public IReadOnlyList<int> StripRows { get; init; } = [];
+
+    public bool Burner { get; init; }
+
+    public bool Legend { get; init; }
+
+    /// <summary>Readings beside each other below the curves.</summary>
+    public int ReadingsAcross { get; init; }
+
+    public int AfterStrips => FirstStrip + StripRows.Sum();
+
+    public int BurnerRow => AfterStrips;
+
+    public int EventRow => AfterStrips + (Burner ? 1 : 0);
+
+    public int ClockRow => EventRow + 1;
+
+    public int ReadoutRow => ClockRow + 1;
+
+    public static ScreenPlan For(int width, int height)
+    {
+        if (width < LeastWidth || height < LeastHeight)
+            return new() { Fits = false };
+        bool side = width >= 116 && height >= 34;
+        int across = width >= WideReadout ? 4 : 2;
+        int readout = side ? 0 : 1 + 12 / across;
+        int room = height - FirstStrip - Footer - 2 - readout;
+        bool burner = room >= 9, legend = !side && room >= 12;
+        int taken = side ? SideWidth : 0;
+        return new()
+        {
+            Fits = true,
+            Side = side,
+            Place = new(Place.LeftMargin, width - taken - Place.LeftMargin - Place.RightMargin),
+            StripRows = Share(room - (burner ? 1 : 0) - (legend ? 1 : 0)),
+            Burner = burner,
+            Legend = legend,
+            ReadingsAcross = across,
+        };
+    }
+
+    /// <summary>Two rows each at least, or none; the rest by weight.</summary>
+    private static int[] Share(int room)
+    {
+        int[] rows = [2, 2, 2, 2];
+        foreach (int gone in FirstToGo.TakeWhile(_ => rows.Sum() > room))
+            rows[gone] = 0;
+        while (rows.Sum() < room)
+        {
+            int next = Enumerable.Range(0, rows.Length).Where(i => rows[i] > 0).MinBy(i => (double)rows[i] / Weights[i]);
+            rows[next]++;
+        }
+
+        return rows;
+    }
+}

@@ -1,0 +1,52 @@
+namespace ColdSim.App.Screens;
+
+/// <summary>Draws a curve into dots.</summary>
+internal static class Stroking
+{
+    public static void Draw(DotGrid grid, ReadOnlySpan<Extent> columns, ValueAxis axis, Stroke stroke)
+    {
+        (double Low, double High)? before = null;
+        for (int c = 0; c < columns.Length; c++)
+        {
+            if (columns[c].IsNone)
+            {
+                before = null;
+                continue;
+            }
+
+            (double Low, double High) now = (axis.Dot(columns[c].Low, grid.Dots), axis.Dot(columns[c].High, grid.Dots));
+            if (stroke == Stroke.Speckled)
+                Speckle(grid, c, now.High);
+            else if (stroke == Stroke.Line || c / 2 % 2 == 0)
+                Upright(grid, c, Joined(now, before));
+            before = now;
+        }
+    }
+
+    /// <summary>Stretches a column to meet the one before it, so that a steep curve stays in one piece.</summary>
+    private static (double Low, double High) Joined((double Low, double High) now, (double Low, double High)? before)
+        => before is not (double low, double high) ? now
+            : high < now.Low - 1 ? (high + 1, now.High)
+            : low > now.High + 1 ? (now.Low, low - 1) : now;
+
+    private static void Upright(DotGrid grid, int column, (double Low, double High) range)
+    {
+        int bottom = (int)Math.Clamp(range.Low, -1, grid.Dots);
+        int top = (int)Math.Clamp(range.High, -1, grid.Dots);
+        for (int dot = bottom; dot <= top; dot++)
+            grid.Set(column, dot);
+    }
+
+    private static void Speckle(DotGrid grid, int column, double high)
+    {
+        int top = (int)Math.Clamp(high, 0, grid.Dots - 1);
+        if (high < 1)
+            return;
+        grid.Set(column, top);
+        for (int dot = 0; dot < top; dot++)
+        {
+            if (dot % 2 == 0 && (dot / 2 + column) % 2 == 0)
+                grid.Set(column, dot);
+        }
+    }
+}

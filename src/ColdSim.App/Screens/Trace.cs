@@ -1,0 +1,77 @@
+namespace ColdSim.App.Screens;
+
+/// <summary>How a curve is drawn, so that two in one strip differ without colour.</summary>
+internal enum Stroke
+{
+    /// <summary>Without a gap.</summary>
+    Line,
+
+    /// <summary>A cell on, a cell off.</summary>
+    Dashes,
+
+    /// <summary>A line at the top with loose dots below it, down to the axis.</summary>
+    Speckled,
+}
+
+/// <summary>Lowest and highest value in one column of dots; NaN where there is none.</summary>
+internal readonly record struct Extent(double Low, double High)
+{
+    public static Extent None { get; } = new(double.NaN, double.NaN);
+
+    public bool IsNone => double.IsNaN(Low);
+
+    public Extent With(double value) => double.IsNaN(value) ? this
+        : IsNone ? new(value, value) : new(Math.Min(Low, value), Math.Max(High, value));
+}
+
+/// <summary>One curve of a strip: samples of the whole run, and how to read and draw them.</summary>
+/// <param name="Name">What its labels say.</param>
+/// <param name="Samples">One a minute, in SI.</param>
+/// <param name="Read">From SI to what a person reads.</param>
+/// <param name="Axis">The axis it is read on.</param>
+/// <param name="Stroke">How it is drawn.</param>
+internal sealed record Trace(string Name, double[] Samples, Func<double, double> Read, ValueAxis Axis, Stroke Stroke)
+{
+    /// <summary>Three cells that show the stroke.</summary>
+    public string Key => Stroke switch
+    {
+        Stroke.Line => "⠒⠒⠒",
+        Stroke.Dashes => "⠒ ⠒",
+        _ => "⡙⡙⡙",
+    };
+
+    /// <summary>Lowest and highest over some samples.</summary>
+    public static Extent Over(double[] samples, Func<double, double> read, int from, int to)
+    {
+        Extent all = Extent.None;
+        for (int i = from; i < to; i++)
+            all = all.With(read(samples[i]));
+        return all;
+    }
+
+    /// <summary>The night in columns of dots; a column narrower than a minute takes its nearest sample.</summary>
+    public Extent[] Columns(NightSpan span, int columns)
+    {
+        Extent[] extents = new Extent[columns];
+        for (int c = 0; c < columns; c++)
+        {
+            int from = span.From + (int)((long)c * span.Length / columns);
+            int to = span.From + (int)((long)(c + 1) * span.Length / columns);
+            extents[c] = Over(Samples, Read, from, Math.Max(from + 1, to));
+        }
+
+        return extents;
+    }
+
+    /// <summary>The last value of the night; NaN if there is none.</summary>
+    public double End(NightSpan span)
+    {
+        for (int i = span.To - 1; i >= span.From; i--)
+        {
+            if (!double.IsNaN(Samples[i]))
+                return Read(Samples[i]);
+        }
+
+        return double.NaN;
+    }
+}
