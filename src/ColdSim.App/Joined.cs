@@ -13,6 +13,8 @@ namespace ColdSim.App;
 /// <summary>Joins the commands to the rest of the program; nothing here runs before a command needs it.</summary>
 internal static class Joined
 {
+    private const int ScreenBroke = 70;
+
     public static Parts Parts() => new()
     {
         ReadScenario = path => Reading(ScenarioReader.Read(path)),
@@ -26,7 +28,7 @@ internal static class Joined
         CylinderNames = () => [.. StandardSizes.All.Select(s => s.Name)],
         Propane = Propane,
         Show = Show,
-        Cautions = () => [],
+        Cautions = () => Text.Cautions.Short,
     };
 
     private static ScenarioReading Reading(ReadResult result)
@@ -54,5 +56,5 @@ internal static class Joined
     /// <summary>Apart, so that no screen code is loaded before a screen opens.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static int Show(RunReport report, UnitStyle units, bool color)
-        => throw new NotSupportedException("the screen is not there yet");
+        => Screens.NightScreenProgram.Show(report, units, color) is var code && code == ScreenBroke ? ExitCode.Internal : code;
 }

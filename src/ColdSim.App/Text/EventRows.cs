@@ -11,25 +11,32 @@ internal static class EventRows
 {
     public static IReadOnlyList<EventRow> Of(IReadOnlyList<ReportedEvent> events)
     {
-        ReportedEvent[] told = [.. events.Where(e => e.Kind is not (ReportedKind.BurnerOn or ReportedKind.BurnerOff))];
         List<EventRow> rows = [];
-        for (int i = 0; i < told.Length;)
-        {
-            int next = told[i].Kind switch
-            {
-                ReportedKind.ShortBegins => Shorts(told, i, rows),
-                ReportedKind.IgnitionFailed => Failures(told, i, rows),
-                _ => Single(told, i, rows),
-            };
-            i = next;
-        }
-
+        IEnumerable<ReportedEvent> told = events.Where(e => e.Kind is not (ReportedKind.BurnerOn or ReportedKind.BurnerOff));
+        foreach (IGrouping<DateOnly, ReportedEvent> night in told.GroupBy(Night))
+            AddNight(LockoutCycles.Fold([.. night]), rows);
         return rows;
     }
 
-    private static int Single(ReportedEvent[] told, int i, List<EventRow> rows)
+    private static DateOnly Night(ReportedEvent e) => DateOnly.FromDateTime((e.Time - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
+
+    private static void AddNight(LockoutCycles night, List<EventRow> rows)
     {
-        rows.Add(new(told[i], Words(told[i].Kind)));
+        ReportedEvent[] told = night.Told;
+        for (int i = 0; i < told.Length;)
+        {
+            i = told[i].Kind switch
+            {
+                ReportedKind.ShortBegins => Shorts(told, i, rows),
+                ReportedKind.IgnitionFailed => Failures(told, i, rows),
+                _ => Single(told, i, rows, night),
+            };
+        }
+    }
+
+    private static int Single(ReportedEvent[] told, int i, List<EventRow> rows, LockoutCycles night)
+    {
+        rows.Add(new(told[i], i == night.MoreLockoutsAt ? $"furnace locks out {night.MoreLockouts} times more" : Words(told[i].Kind)));
         return i + 1;
     }
 
@@ -56,8 +63,7 @@ internal static class EventRows
 
         if (times == 0)
         {
-            DateTimeOffset? until = EndOf(told, i);
-            rows.Add(new(told[i], until is { } to ? $"gas runs short, for {Span(to - told[i].Time)}" : "gas runs short, to the end"));
+            rows.Add(new(told[i], "gas runs short"));
             return i + 1;
         }
 
@@ -65,17 +71,6 @@ internal static class EventRows
             ? $"gas is short for {Span(total)}"
             : $"gas is short {times} times, {Span(total)}"));
         return end;
-    }
-
-    private static DateTimeOffset? EndOf(ReportedEvent[] told, int begin)
-    {
-        for (int i = begin + 1; i < told.Length; i++)
-        {
-            if (told[i].Kind == ReportedKind.ShortEnds)
-                return told[i].Time;
-        }
-
-        return null;
     }
 
     private static string Span(TimeSpan span) => ClockText.Span(Duration.FromSeconds(span.TotalSeconds));

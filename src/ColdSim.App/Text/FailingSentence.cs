@@ -32,9 +32,10 @@ internal static class FailingSentence
 
         if (night.DryAt is not { } dry || dry - night.From < Same)
             return "is dry from its start";
-        return night.FirstShort is { } first && dry - first > Same
-            ? $"runs short at {ClockText.Clock(first)}{(left == "" ? "" : left + " left")} and dry at {ClockText.Clock(dry)}"
-            : $"runs dry at {ClockText.Clock(dry)}";
+        if (night.FirstShort is not { } first || dry - first <= Same)
+            return $"runs dry at {ClockText.Clock(dry)}";
+        string begins = first - night.From < Same ? "is short from its start" : "runs short";
+        return $"{begins} at {ClockText.Clock(first)}{(left == "" ? "" : left + " left")} and dry at {ClockText.Clock(dry)}";
     }
 
     private static string StillIn(string left) => left == "" ? "" : left + " of propane still in the cylinder";
@@ -71,9 +72,9 @@ internal static class FailingSentence
         if (night.InsideLow is not { } low || night.InsideLowAt is not { } at)
             yield break;
         string lowest = $"{NightSentence.Temperature(low, units)} at {ClockText.Clock(at)}";
-        yield return night.FreezingAt is { } freezing
-            ? $"inside falls to freezing at {ClockText.Clock(freezing)} and to {lowest}"
-            : $"inside falls to {lowest}";
+        yield return night.FreezingAt is not { } freezing ? $"inside falls to {lowest}"
+            : freezing - night.From < Same ? $"inside is freezing from its start and falls to {lowest}"
+            : $"inside falls to freezing at {ClockText.Clock(freezing)} and to {lowest}";
     }
 
     private static IEnumerable<string> ShortTime(NightReport night)

@@ -16,7 +16,7 @@ public class EventListTests
     [Fact]
     public void Repeats_fold_into_one_row() => Assert.Equal(
         [
-            "gas runs short, for 1 h 12 min",
+            "gas runs short",
             "flame lost",
             "ignition fails, 3 tries",
             "furnace locks out",
@@ -27,8 +27,28 @@ public class EventListTests
         EventRows.Of(InventedRuns.Events).Select(r => r.What));
 
     [Fact]
-    public void A_short_spell_without_an_end_lasts_to_the_end()
-        => Assert.Equal("gas runs short, to the end", Assert.Single(EventRows.Of([InventedRuns.Events[2]])).What);
+    public void A_short_spell_without_an_end_has_no_length()
+        => Assert.Equal("gas runs short", Assert.Single(EventRows.Of([InventedRuns.Events[2]])).What);
+
+    [Fact]
+    public void A_round_of_lockouts_is_told_once_and_then_counted()
+    {
+        ReportedEvent begin = InventedRuns.Events[2];
+        List<ReportedEvent> events = [];
+        foreach ((ReportedKind kind, int i) in Enumerable.Range(0, 5).SelectMany(_ => (ReportedKind[])[
+            ReportedKind.ShortBegins, ReportedKind.FlameLost, ReportedKind.IgnitionFailed, ReportedKind.IgnitionFailed, ReportedKind.Lockout,
+            ReportedKind.InsideFreezing, ReportedKind.LockoutReset, ReportedKind.ShortEnds, ReportedKind.InsideThawed]).Select((k, i) => (k, i)))
+        {
+            events.Add(begin with { Kind = kind, Time = begin.Time.AddMinutes(i) });
+        }
+
+        Assert.Equal(
+            [
+                "gas runs short", "flame lost", "ignition fails, 2 tries", "furnace locks out",
+                "inside falls to freezing", "furnace locks out 4 times more", "gas is enough again",
+            ],
+            EventRows.Of(events).Select(r => r.What));
+    }
 
     [Fact]
     public void A_long_list_is_cut_and_says_by_how_much()

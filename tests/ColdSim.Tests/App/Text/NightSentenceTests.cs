@@ -69,6 +69,12 @@ public class NightSentenceTests
         Sentence(InventedRuns.Dry with { DryAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
 
     [Fact]
+    public void A_night_that_begins_short_and_freezing_and_runs_dry_says_so() => Assert.StartsWith(
+        "Friday night, 15 to 16 January, is short from its start at 12:00 with 0.8 lb left and dry at 04:30: no liquid is left; "
+        + "inside is freezing from its start and falls to 21 °F at 07:12,",
+        Sentence(InventedRuns.Dry with { FirstShort = InventedRuns.Noon.AddDays(1), FreezingAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
+
+    [Fact]
     public void Lockouts_are_counted_within_their_night()
     {
         ReportedEvent lockout = InventedRuns.Events.First(e => e.Kind == ReportedKind.Lockout);
