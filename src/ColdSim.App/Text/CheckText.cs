@@ -10,7 +10,7 @@ internal static class CheckText
     {
         List<TextSection> sections =
         [
-            new(scenario.Title, [.. Wrap.Lines(Setting(scenario, units)), .. Wrap.Lines(Weather(scenario.Weather))]),
+            new(scenario.Title, [.. Wrap.Lines(Setting(scenario, units)), .. Wrap.Lines(Weather(scenario.Weather, units))]),
             new("Heat loss", HeatLossTable.Lines(scenario.Rig, units)),
         ];
         if (scenario.Assumptions.Count > 0)
@@ -33,6 +33,16 @@ internal static class CheckText
             + $"{units.Mass(scenario.Rig.Cylinder.LegalFill_kg)}{furnace}.";
     }
 
-    private static string Weather(WeatherSeries weather)
-        => $"Weather from {ClockText.Start(weather.First)} to {ClockText.Start(weather.Last)}.";
+    private static string Weather(WeatherSeries weather, UnitStyle units)
+        => $"Weather from {ClockText.Start(weather.First)} to {ClockText.Start(weather.Last)}, "
+            + $"at its coldest {units.Temperature(Coldest_K(weather))}.";
+
+    private static double Coldest_K(WeatherSeries weather)
+    {
+        double end_s = (weather.Last - weather.First).TotalSeconds, coldest_K = double.PositiveInfinity;
+        int row = 0;
+        for (double t_s = 0; t_s <= end_s; t_s += 3600)
+            coldest_K = Math.Min(coldest_K, weather.At(t_s, ref row).Air_K);
+        return coldest_K;
+    }
 }

@@ -1,3 +1,4 @@
+using ColdSim.App;
 using ColdSim.App.Text;
 using ColdSim.Tests.App.Text;
 using Snapshooter.Xunit;
@@ -42,6 +43,35 @@ public class OtherCommandTests
         {
             Directory.Delete(folder, recursive: true);
         }
+    }
+
+    [Fact]
+    public void What_new_writes_passes_check()
+    {
+        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
+        try
+        {
+            string path = Path.Combine(folder, "trip.toml");
+            Shell shell = new() { Parts = Joined.Parts() };
+            Assert.Equal(0, shell.Run("new", path));
+            Assert.Contains("trip.weather.csv", shell.Out, StringComparison.Ordinal);
+            Assert.Equal(0, shell.Run("check", path));
+            Assert.Equal("", shell.Error);
+            Assert.Contains("Nothing is wrong with it", shell.Out, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void A_common_cylinder_is_found_by_its_name_and_a_wrong_one_lists_them()
+    {
+        Shell shell = new() { Parts = Joined.Parts() };
+        Assert.Equal(2, shell.Run("tonight", "--low", "-8F", "--cylinder", "21 lb", "--left", "1/3", "--furnace", "7 kW"));
+        Assert.Contains("there are 5 lb, 10 lb, 20 lb", shell.Error, StringComparison.Ordinal);
+        Assert.Equal("20 lb", Joined.Parts().FindCylinder("20lb")!.Name);
     }
 
     [Fact]
