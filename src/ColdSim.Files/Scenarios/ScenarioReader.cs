@@ -74,7 +74,7 @@ public static class ScenarioReader
         RegulatorSpecification regulator = RegulatorSection.Read(root.Section("regulator"));
         FurnaceSpecification? furnace = FurnaceSection.Read(root.Section("furnace"));
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
-        (Occupancy occupancy, double people_W) = PeopleSection.Read(root.Section("people"));
+        (Occupancy occupancy, double people_W) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
         IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));

@@ -178,7 +178,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, bool prese
             if (_known.Contains(key))
                 continue;
             bool isTable = entry.Value is TomlTable { HasHeader: true } or TomlTables;
-            string what = isTable ? $"unknown table [{Join(key)}]" : $"unknown key '{key}' in {Title}";
+            string what = isTable ? $"unknown table [{Join(key)}]" : $"unknown key '{key}' {(table.Name.Length == 0 ? "at" : "in")} {Title}";
             string? nearest = NearestName.Of(key, _known);
             Reading.Report(entry.KeyPlace, what, nearest is null ? "accepted: " + string.Join(", ", _known) : null, nearest);
         }

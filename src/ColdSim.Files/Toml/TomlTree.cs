@@ -14,6 +14,8 @@ internal sealed class TomlTree
     private readonly HashSet<int> _brokenLines = [];
     private readonly string[] _lines;
 
+    private const int MostBrokenLines = 20;
+
     private TomlTree(string text, string file)
     {
         _file = file;
@@ -34,8 +36,7 @@ internal sealed class TomlTree
     public static TomlTree Read(string text, string file)
     {
         TomlTree tree = new(text, file);
-        DocumentSyntax document = SyntaxParser.Parse(text, file, validate: false);
-        tree.AddSyntaxErrors(document);
+        DocumentSyntax document = tree.Parse();
         foreach (KeyValueSyntax pair in document.KeyValues)
             tree.AddPair(tree.Root, pair);
         foreach (TableSyntaxBase table in document.Tables)
@@ -43,21 +44,32 @@ internal sealed class TomlTree
         return tree;
     }
 
-    private void AddSyntaxErrors(DocumentSyntax document)
+    // One unclosed quotation mark turns everything after it inside out. So the first line that does not parse is put aside,
+    // and the text parsed again, until it parses or is hopeless.
+    private DocumentSyntax Parse()
     {
-        foreach (DiagnosticMessage message in document.Diagnostics)
+        while (true)
         {
-            TextPlace place = Place(message.Span);
-            if (!_brokenLines.Add(place.Line))
-                continue;
-            Add(place, SyntaxWords.Of(message.Message), SyntaxWords.Hint(Line(place.Line)));
+            DocumentSyntax document = SyntaxParser.Parse(string.Join('\n', _lines), _file, validate: false);
+            DiagnosticMessage? first = document.Diagnostics.OrderBy(m => m.Span.Start.Line).ThenBy(m => m.Span.Start.Column).FirstOrDefault();
+            if (first is null)
+                return document;
+            TextPlace place = Place(first.Span);
+            if (_brokenLines.Count == MostBrokenLines || place.Line > _lines.Length || !_brokenLines.Add(place.Line))
+            {
+                _brokenLines.Add(place.Line);
+                return new DocumentSyntax();
+            }
+            string line = _lines[place.Line - 1].TrimEnd('\r');
+            Add(place, SyntaxWords.Of(first.Message), SyntaxWords.Hint(line));
+            _lines[place.Line - 1] = BrokenHeader.Mend(line);
         }
     }
 
     private void AddTable(TableSyntaxBase syntax)
     {
         TextPlace place = Place(syntax.OpenBracket?.Span ?? syntax.Span);
-        if (syntax.Name is null || _brokenLines.Contains(place.Line))
+        if (syntax.Name is null)
             return;
         List<(string Name, TextPlace Place)> path = Path(syntax.Name);
         if (path.Count == 0)
@@ -135,7 +147,7 @@ internal sealed class TomlTree
         if (pair.Key is null)
             return;
         List<(string Name, TextPlace Place)> path = Path(pair.Key);
-        if (path.Count == 0 || (_brokenLines.Contains(path[0].Place.Line) && pair.Value is null))
+        if (path.Count == 0)
             return;
         TomlTable? owner = table;
         foreach ((string name, TextPlace place) in path.Take(path.Count - 1))
@@ -156,8 +168,6 @@ internal sealed class TomlTree
         if (syntax is null)
             return new TomlBroken(fallback);
         TextPlace place = Place(syntax.Span);
-        if (_brokenLines.Contains(place.Line))
-            return new TomlBroken(place);
         return syntax switch
         {
             StringValueSyntax text => new TomlText(place, text.Value ?? ""),
@@ -215,8 +225,6 @@ internal sealed class TomlTree
 
     private void Add(TextPlace place, string what, string? accepted)
         => _problems.Add(new FileProblem(_file, place.Line, place.Column, what, accepted));
-
-    private string Line(int number) => number <= _lines.Length ? _lines[number - 1].TrimEnd('\r') : "";
 
     private static string Join(TomlTable parent, string name) => parent.Name.Length == 0 ? name : parent.Name + "." + name;
 

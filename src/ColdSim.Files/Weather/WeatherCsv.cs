@@ -79,7 +79,8 @@ public static class WeatherCsv
         // A row that could not be read leaves a gap that is not in the file.
         if (!skipped)
             WeatherGaps.Check(times, faults);
-        FillColumns(rows, header, faults);
+        if (!faults.Any)
+            FillColumns(rows, header, faults);
     }
 
     private static bool Follows((DateTimeOffset Time, int Line) last, DateTimeOffset time, int line, WeatherFaults faults)

@@ -29,13 +29,30 @@ public readonly record struct CylinderContents(
     public static CylinderContents Of(double mass_kg, double volume_m3, double t_K)
     {
         TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
-        if (two.LiquidMass_kg > 0)
-        {
-            return new CylinderContents(two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
-                two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J);
-        }
+        return two.LiquidMass_kg > 0 ? WithLiquid(two) : VapourAlone(two, mass_kg, volume_m3, t_K);
+    }
 
-        // Vapour alone: the same equation of state, so pressure and energy go on without a jump where the last liquid went.
+    /// <summary>The contents of a volume in a phase that is known, also a little past the point where it ends.</summary>
+    /// <param name="withLiquid">Whether liquid and vapour are there, or vapour alone.</param>
+    /// <param name="mass_kg">Propane. [kg]</param>
+    /// <param name="volume_m3">Inside volume. [m³]</param>
+    /// <param name="t_K">Temperature of everything in it. [K]</param>
+    /// <remarks>
+    /// A time step that ends where the last liquid goes must see one set of equations throughout; the heat of a draw jumps there.
+    /// </remarks>
+    public static CylinderContents In(bool withLiquid, double mass_kg, double volume_m3, double t_K)
+    {
+        TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
+        return withLiquid ? WithLiquid(two) : VapourAlone(two, mass_kg, volume_m3, t_K);
+    }
+
+    private static CylinderContents WithLiquid(in TwoPhaseContents two) => new(
+        two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
+        two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J);
+
+    // The same equation of state, so pressure and energy go on without a jump where the last liquid went.
+    private static CylinderContents VapourAlone(in TwoPhaseContents two, double mass_kg, double volume_m3, double t_K)
+    {
         PropaneState v = ReferenceEquation.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
         return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
             t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg);

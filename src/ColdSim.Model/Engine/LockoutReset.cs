@@ -1,9 +1,10 @@
+using ColdSim.Model.Furnace;
 using ColdSim.Model.Site;
 
 namespace ColdSim.Model.Engine;
 
 /// <summary>When somebody awake would reset a furnace that has locked out.</summary>
-internal sealed class LockoutReset(Occupancy occupancy, RunClock clock)
+internal sealed class LockoutReset(Occupancy occupancy, RunClock clock) : ILockoutReset
 {
     /// <summary>The time of the reset; infinite where nobody ever gets up. [s]</summary>
     /// <param name="lockedAt_s">When it locked out. [s]</param>

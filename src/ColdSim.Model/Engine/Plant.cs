@@ -7,7 +7,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>What is held still over one step: the surroundings' grip on cylinder and coach, and what burns.</summary>
 internal readonly record struct StepConditions(
-    HeatCoupling Cylinder, CoachCoupling Coach, double Outside_K, double AirPressure_Pa, bool FurnaceLit);
+    HeatCoupling Cylinder, CoachCoupling Coach, double Outside_K, double AirPressure_Pa, bool HasLiquid, bool FurnaceLit);
 
 /// <summary>The equations of cylinder, gas supply and coach together, and their step forward in time.</summary>
 /// <remarks>
@@ -81,17 +81,10 @@ internal sealed class Plant
         s.Propane_kg);
 
     /// <summary>What flows from the regulator at a state.</summary>
-    public SupplyPoint SupplyAt(in PlantState s, double airPressure_Pa, out CylinderContents contents)
+    public SupplyPoint SupplyAt(in PlantState s, double airPressure_Pa, bool hasLiquid, out CylinderContents contents)
     {
-        contents = Cylinder.Contents(s.Propane_kg, s.Cylinder_K);
+        contents = CylinderContents.In(hasLiquid, s.Propane_kg, Cylinder.Specification.Volume_m3, s.Cylinder_K);
         return Supply.At(contents.Pressure_Pa, airPressure_Pa, s.Cylinder_K);
-    }
-
-    /// <summary>How fast liquid and shell warm at a state. [K/s]</summary>
-    public double Warming_K_s(in PlantState s, in StepConditions c)
-    {
-        Rates(s, c, out PlantState rate, out _);
-        return rate.Cylinder_K;
     }
 
     /// <summary>The state after a step, and what flowed in it.</summary>
@@ -132,7 +125,7 @@ internal sealed class Plant
 
     private void Rates(in PlantState s, in StepConditions c, out PlantState rate, out Fluxes flux)
     {
-        SupplyPoint point = SupplyAt(s, c.AirPressure_Pa, out CylinderContents contents);
+        SupplyPoint point = SupplyAt(s, c.AirPressure_Pa, c.HasLiquid, out CylinderContents contents);
         double heat_W = c.Cylinder.Heat_W(s.Cylinder_K);
         double warming_K_s = Cylinder.Warming_K_s(contents, heat_W, point.Flow_kg_s);
 

@@ -41,6 +41,7 @@ public sealed class Simulation
 
     private IRunObserver _observer = null!;
     private PlantState _state;
+    private Standing _standing;
     private FrostLayer _frost;
     private double _time_s;
     private double _nextClockEdge_s;
@@ -135,6 +136,8 @@ public sealed class Simulation
             _thermostat is null ? double.NaN : inside_K);
         _hasLiquid = _plant.Cylinder.Contents(_state.Propane_kg, _state.Cylinder_K).HasLiquid;
         _freezing = inside_K < Freezing_K;
+        OpenValves();
+        _standing = StandingAt(_state, _sample.Pressure_Pa);
     }
 
     // The next time that must be landed on: the grid, the clock, the weather's rows, timers, the end.
@@ -157,10 +160,11 @@ public sealed class Simulation
         double step_s = stop_s - _time_s;
         StepConditions conditions = ConditionsOver(step_s);
         PlantState next = _plant.Step(_state, conditions, step_s, out Fluxes flowed);
+        Standing then = StandingAt(next, conditions.AirPressure_Pa);
         double toEvent_s = step_s;
         for (Guard guard = Guard.Thermostat; guard < Guard.None; guard++)
         {
-            if (Past(guard, next, conditions.AirPressure_Pa) > 0)
+            if (Past(guard, next, then) > 0)
                 toEvent_s = Math.Min(toEvent_s, Locate(guard, conditions, toEvent_s));
         }
 
@@ -180,6 +184,7 @@ public sealed class Simulation
         _state = next;
         _time_s = stop_s;
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
+        _standing = StandingAt(_state, _sample.Pressure_Pa);
         double heating = _plant.HeatingValue_J_kg;
         _observer.Stepped(new StepRecord(
             from, Look(), asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, lit, _watch.Undersupplied));
@@ -195,6 +200,7 @@ public sealed class Simulation
             _plant.Coach?.At(middle, _state.Air_K) ?? default,
             middle.Air_K,
             middle.Pressure_Pa,
+            _hasLiquid,
             _furnace?.IsLit ?? false);
     }
 
@@ -206,41 +212,32 @@ public sealed class Simulation
         return FalsePosition.Root(ref crossing, 0, atStart, within_s, atEnd, EventTolerance_s);
     }
 
-    // How far a state is past a switching point; above 0 it switches.
-    private double Past(Guard guard, in PlantState s, double air_Pa)
+    private Standing StandingAt(in PlantState s, double air_Pa)
     {
-        switch (guard)
-        {
-            case Guard.Thermostat:
-                return _thermostat is null || _time_s < _thermostat.MayChangeFrom_s ? -1 : _thermostat.Past_K(s.Sensor_K);
-            case Guard.Flame:
-                return _plant.Supply.Asked_kg_s <= 0 ? -1 : FlamePast_Pa(_plant.SupplyAt(s, air_Pa, out _));
-            case Guard.Supply:
-                return _plant.Supply.Asked_kg_s <= 0 || Waiting()
-                    ? -1
-                    : _watch.Past_frac(_plant.Supply.WorstTaken_frac(_plant.SupplyAt(s, air_Pa, out _)));
-            case Guard.Liquid:
-                double liquid_kg = _plant.Cylinder.Contents(s.Propane_kg, s.Cylinder_K).LiquidMass_kg;
-                return _hasLiquid ? -liquid_kg : liquid_kg;
-            case Guard.Freezing:
-                return _plant.Coach is null ? -1 : _freezing ? s.Air_K - Freezing_K : Freezing_K - s.Air_K;
-            case Guard.LiquidFull:
-                return _plant.Cylinder.Contents(s.Propane_kg, s.Cylinder_K).LiquidVolume_m3 - _rig.Cylinder.Volume_m3;
-            case Guard.Relief:
-                return _plant.Cylinder.Contents(s.Propane_kg, s.Cylinder_K).Pressure_Pa - air_Pa - _rig.Cylinder.ReliefPressure_Pa;
-            default:
-                return -1;
-        }
+        SupplyPoint point = _plant.SupplyAt(s, air_Pa, _hasLiquid, out CylinderContents contents);
+        return new Standing(contents, point, air_Pa);
     }
 
-    // How far delivery is below what keeps some open flame alight.
-    private double FlamePast_Pa(in SupplyPoint point)
+    // How far a state is past a switching point; above 0 it switches.
+    private double Past(Guard guard, in PlantState s, in Standing at) => guard switch
     {
-        if (point.IsFull) return -1;
-        double past_Pa = _furnace is { IsLit: true } ? _rig.Furnace!.DropOutPressure_Pa - point.Delivery_Pa : -1;
+        Guard.Thermostat => _thermostat is null || _time_s < _thermostat.MayChangeFrom_s ? -1 : _thermostat.Past_K(s.Sensor_K),
+        Guard.Flame => at.Point.IsFull ? -1 : FlamePast_Pa(at.Point.Delivery_Pa),
+        Guard.Supply => _plant.Supply.Asked_kg_s <= 0 || Waiting() ? -1 : _watch.Past_frac(_plant.Supply.WorstTaken_frac(at.Point)),
+        Guard.Liquid => _hasLiquid ? -at.Contents.LiquidMass_kg : at.Contents.LiquidMass_kg,
+        Guard.Freezing => _plant.Coach is null ? -1 : _freezing ? s.Air_K - Freezing_K : Freezing_K - s.Air_K,
+        Guard.LiquidFull => at.Contents.LiquidVolume_m3 - _rig.Cylinder.Volume_m3,
+        Guard.Relief => at.CylinderPressure_Pa - _rig.Cylinder.ReliefPressure_Pa,
+        _ => -1,
+    };
+
+    // How far delivery is below what keeps some open flame alight.
+    private double FlamePast_Pa(double delivery_Pa)
+    {
+        double past_Pa = _furnace is { IsLit: true } ? _rig.Furnace!.DropOutPressure_Pa - delivery_Pa : -1;
         for (int i = 0; i < _draws.Length; i++)
         {
-            if (_draws[i].ValveOpen) past_Pa = Math.Max(past_Pa, _rig.Draws[i].MinimumPressure_Pa - point.Delivery_Pa);
+            if (_draws[i].ValveOpen) past_Pa = Math.Max(past_Pa, _rig.Draws[i].MinimumPressure_Pa - delivery_Pa);
         }
 
         return past_Pa;
@@ -279,39 +276,42 @@ public sealed class Simulation
 
         if (_furnace is not null)
         {
-            double delivery_Pa = Delivery_Pa();
-            FurnaceChange change = _furnace.Update(_thermostat!.Calls, delivery_Pa, _time_s, _reset.At_s(_time_s));
+            FurnaceChange change = _furnace.Update(_thermostat!.Calls, FlameDelivery_Pa(), _time_s, _reset);
             OpenValves();
-            TellFurnace(change, delivery_Pa);
+            TellFurnace(change);
             moved |= change != FurnaceChange.None;
         }
 
-        foreach (DrawControl draw in _draws) moved |= draw.Update(Delivery_Pa(), _time_s);
+        foreach (DrawControl draw in _draws) moved |= draw.Update(FlameDelivery_Pa(), _time_s);
         OpenValves();
         return moved;
     }
 
     private void OpenValves()
     {
-        if (_furnace is not null) _plant.Supply.Set(Plant.FurnaceLoad, _furnace.ValveOpen);
-        for (int i = 0; i < _draws.Length; i++) _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _draws[i].ValveOpen);
+        bool moved = _furnace is not null && _plant.Supply.Set(Plant.FurnaceLoad, _furnace.ValveOpen);
+        for (int i = 0; i < _draws.Length; i++) moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _draws[i].ValveOpen);
+        if (moved) _standing = StandingAt(_state, _sample.Pressure_Pa);
     }
 
-    private void TellFurnace(FurnaceChange change, double delivery_Pa)
+    // What a flame sees: where delivery is full it is above whatever lights or keeps one, and need not be known nearer.
+    private double FlameDelivery_Pa() => _standing.Point.IsFull ? double.PositiveInfinity : _standing.Point.Delivery_Pa;
+
+    private void TellFurnace(FurnaceChange change)
     {
         switch (change)
         {
             case FurnaceChange.Lit:
-                Tell(EventKind.BurnerOn, delivery_Pa);
+                Tell(EventKind.BurnerOn, Delivery_Pa());
                 break;
             case FurnaceChange.Out:
                 Tell(EventKind.BurnerOff, _state.Air_K);
                 break;
             case FurnaceChange.IgnitionFailed:
-                Tell(EventKind.IgnitionFailed, delivery_Pa);
+                Tell(EventKind.IgnitionFailed, Delivery_Pa());
                 break;
             case FurnaceChange.FlameLost:
-                Tell(EventKind.FlameLost, delivery_Pa);
+                Tell(EventKind.FlameLost, Delivery_Pa());
                 break;
             case FurnaceChange.LockedOut:
                 Tell(EventKind.Lockout, _state.Air_K);
@@ -327,24 +327,23 @@ public sealed class Simulation
 
     private void WatchSupply()
     {
-        double worst_frac = _plant.Supply.WorstTaken_frac(_plant.SupplyAt(_state, _sample.Pressure_Pa, out CylinderContents contents));
-        if (_watch.Update(Waiting(), worst_frac))
-            Tell(_watch.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, contents.Pressure_Pa - _sample.Pressure_Pa);
+        if (_watch.Update(Waiting(), _plant.Supply.WorstTaken_frac(_standing.Point)))
+            Tell(_watch.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, _standing.CylinderPressure_Pa);
     }
 
     private bool Waiting() => SupplyWatch.Waiting(_thermostat?.Calls ?? false, _furnace, _draws);
 
     private void CheckContents()
     {
-        CylinderContents contents = _plant.Cylinder.Contents(_state.Propane_kg, _state.Cylinder_K);
-        if (contents.HasLiquid != _hasLiquid)
+        if (_standing.Contents.HasLiquid != _hasLiquid)
         {
-            _hasLiquid = contents.HasLiquid;
+            _hasLiquid = !_hasLiquid;
+            _standing = StandingAt(_state, _sample.Pressure_Pa);
             Tell(_hasLiquid ? EventKind.LiquidAgain : EventKind.LiquidGone, _state.Propane_kg);
         }
 
-        if (contents.LiquidVolume_m3 >= _rig.Cylinder.Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull);
-        else if (contents.Pressure_Pa - _sample.Pressure_Pa >= _rig.Cylinder.ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure);
+        if (_standing.Contents.LiquidVolume_m3 >= _rig.Cylinder.Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull);
+        else if (_standing.CylinderPressure_Pa >= _rig.Cylinder.ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure);
     }
 
     private void CheckFreezing()
@@ -375,27 +374,20 @@ public sealed class Simulation
     }
 
     private double Delivery_Pa()
-    {
-        SupplyPoint point = _plant.SupplyAt(_state, _sample.Pressure_Pa, out CylinderContents contents);
-        return _plant.Supply.Delivery_Pa(point, contents.Pressure_Pa, _sample.Pressure_Pa, _state.Cylinder_K);
-    }
+        => _plant.Supply.Delivery_Pa(_standing.Point, _standing.Contents.Pressure_Pa, _sample.Pressure_Pa, _state.Cylinder_K);
 
-    private Moment Look()
-    {
-        SupplyPoint point = _plant.SupplyAt(_state, _sample.Pressure_Pa, out CylinderContents contents);
-        return new Moment(
-            _time_s,
-            _sample.Air_K,
-            _sample.Wind_m_s,
-            _state.Air_K,
-            _thermostat?.SetPoint_K ?? double.NaN,
-            _state.Cylinder_K,
-            contents.Pressure_Pa - _sample.Pressure_Pa,
-            _plant.Supply.Delivery_Pa(point, contents.Pressure_Pa, _sample.Pressure_Pa, _state.Cylinder_K),
-            _state.Propane_kg,
-            _frost.Mass_kg_m2,
-            _frost.Thickness_m);
-    }
+    private Moment Look() => new(
+        _time_s,
+        _sample.Air_K,
+        _sample.Wind_m_s,
+        _state.Air_K,
+        _thermostat?.SetPoint_K ?? double.NaN,
+        _state.Cylinder_K,
+        _standing.CylinderPressure_Pa,
+        Delivery_Pa(),
+        _state.Propane_kg,
+        _frost.Mass_kg_m2,
+        _frost.Thickness_m);
 
     private void Tell(EventKind kind, double value) => _observer.Happened(new SimulationEvent(_time_s, kind, value), Look());
 
@@ -415,6 +407,15 @@ public sealed class Simulation
     private readonly struct Crossing(Simulation run, Guard guard, StepConditions conditions) : IFunction
     {
         public double At(double part_s)
-            => run.Past(guard, part_s > 0 ? run._plant.Step(run._state, conditions, part_s, out _) : run._state, conditions.AirPressure_Pa);
+        {
+            PlantState s = part_s > 0 ? run._plant.Step(run._state, conditions, part_s, out _) : run._state;
+            return run.Past(guard, s, run.StandingAt(s, conditions.AirPressure_Pa));
+        }
+    }
+
+    // What is in the cylinder and what flows from it at a state, worked out once for all who ask.
+    private readonly record struct Standing(CylinderContents Contents, SupplyPoint Point, double AirPressure_Pa)
+    {
+        public double CylinderPressure_Pa => Contents.Pressure_Pa - AirPressure_Pa;
     }
 }

@@ -56,6 +56,14 @@ public enum FurnaceChange
     Reset,
 }
 
+/// <summary>Somebody who resets a furnace that has locked out.</summary>
+public interface ILockoutReset
+{
+    /// <summary>The time of the reset; infinite where nobody ever does. [s]</summary>
+    /// <param name="lockedAt_s">When it locked out. [s]</param>
+    double At_s(double lockedAt_s);
+}
+
 /// <summary>The ignition board: purge, tries, flame, lockout.</summary>
 /// <remarks>
 /// Tries count from the start of a call for heat; a lost flame is followed by another try. A flame that has stood for ten minutes
@@ -101,10 +109,11 @@ public sealed class FurnaceControl
     /// <param name="calls">Whether the thermostat calls.</param>
     /// <param name="delivery_Pa">Delivery pressure with the valve as it stands. [Pa gauge]</param>
     /// <param name="time_s">Now. [s]</param>
-    /// <param name="resetAt_s">When somebody would reset a lockout that begins now. [s]</param>
+    /// <param name="reset">Who would reset a lockout that begins now.</param>
     /// <returns>What it did; call again until it did nothing.</returns>
-    public FurnaceChange Update(bool calls, double delivery_Pa, double time_s, double resetAt_s)
+    public FurnaceChange Update(bool calls, double delivery_Pa, double time_s, ILockoutReset reset)
     {
+        ArgumentNullException.ThrowIfNull(reset);
         bool due = time_s >= PhaseEnds_s;
         switch (Phase)
         {
@@ -130,7 +139,7 @@ public sealed class FurnaceControl
                 return Go(FurnacePhase.Lit, FurnaceChange.Lit);
 
             case FurnacePhase.Trial when due:
-                return Fail(FurnaceChange.IgnitionFailed, time_s, resetAt_s);
+                return Fail(FurnaceChange.IgnitionFailed, time_s, reset);
 
             case FurnacePhase.Trial:
                 WantsGas = true;
@@ -142,7 +151,7 @@ public sealed class FurnaceControl
 
             case FurnacePhase.Lit when delivery_Pa < _specification.DropOutPressure_Pa:
                 if (time_s - _litAt_s >= FlameProved_s) _tries = 0;
-                return Fail(FurnaceChange.FlameLost, time_s, resetAt_s);
+                return Fail(FurnaceChange.FlameLost, time_s, reset);
 
             case FurnacePhase.Lockout when due:
                 _tries = 0;
@@ -161,7 +170,7 @@ public sealed class FurnaceControl
         }
     }
 
-    private FurnaceChange Fail(FurnaceChange how, double time_s, double resetAt_s)
+    private FurnaceChange Fail(FurnaceChange how, double time_s, ILockoutReset reset)
     {
         WantsGas = true;
         if (_tries < _specification.Tries)
@@ -170,7 +179,7 @@ public sealed class FurnaceControl
             return how;
         }
 
-        double byItself_s = time_s + _specification.Lockout_s;
+        double byItself_s = time_s + _specification.Lockout_s, resetAt_s = reset.At_s(time_s);
         _resetByHand = resetAt_s < byItself_s;
         Go(FurnacePhase.Lockout, Math.Min(byItself_s, resetAt_s));
         return FurnaceChange.LockedOut;

@@ -41,9 +41,10 @@ public sealed class GasSupply
     /// <summary>Opens or shuts an appliance's valve.</summary>
     /// <param name="load">Its place in the list.</param>
     /// <param name="open">Open or shut.</param>
-    public void Set(int load, bool open)
+    /// <returns>Whether it moved.</returns>
+    public bool Set(int load, bool open)
     {
-        if (_open[load] == open) return;
+        if (_open[load] == open) return false;
         _open[load] = open;
         _asked_kg_s = 0;
         _fullPressure_Pa = 0;
@@ -55,6 +56,7 @@ public sealed class GasSupply
         }
 
         _sufficient_Pa = double.NaN;
+        return true;
     }
 
     /// <summary>Whether an appliance's valve is open.</summary>

@@ -9,6 +9,10 @@ namespace ColdSim.Model.Supply;
 /// </remarks>
 internal readonly struct SpringOrifice
 {
+    // A furnace takes about an eighth of what its regulator is rated for.
+    private const double RegulatedStart = 0.125;
+    private const double RegulatedTolerance = 1e-3;
+
     private readonly double _area_m2;
     private readonly double _lockUp_Pa;
     private readonly double _wideOpen_Pa;
@@ -46,17 +50,19 @@ internal readonly struct SpringOrifice
     /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     /// <param name="gas_K">Gas temperature. [K]</param>
-    /// <remarks>The spring's band is narrow against the pressures, so the orifice hardly feels it and three passes settle the value.</remarks>
+    /// <remarks>The spring's band is narrow against the pressures, so the orifice hardly feels it and two or three passes settle the value.</remarks>
     public double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
     {
         double band_Pa = _lockUp_Pa - _wideOpen_Pa;
-        double outlet_Pa = _lockUp_Pa;
-        for (int i = 0; i < 4; i++)
+        double outlet_Pa = _lockUp_Pa - RegulatedStart * band_Pa;
+        for (int i = 0; i < 8; i++)
         {
             double full_kg_s = _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, air_Pa + outlet_Pa);
             double opening = flow_kg_s / full_kg_s;
             if (!(opening < 1)) return double.NaN;
+            double before_Pa = outlet_Pa;
             outlet_Pa = _lockUp_Pa - band_Pa * opening;
+            if (Math.Abs(outlet_Pa - before_Pa) < RegulatedTolerance * band_Pa) break;
         }
 
         return outlet_Pa;

@@ -6,7 +6,7 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary>The key <c>left</c>: what is in the cylinder, as a part of its legal filling or as a mass.</summary>
 internal static class CylinderContents
 {
-    private static readonly QuantityKey Part = new("left", Dimension.Ratio, "0", "1.3");
+    private static readonly QuantityKey Part = new("left", Dimension.Ratio, "0 %", "130 %");
     private static readonly QuantityKey Mass = new("left", Dimension.Mass, "0 kg", "2,500 kg");
 
     /// <summary>Propane at the start; NaN where it cannot be known. [kg]</summary>

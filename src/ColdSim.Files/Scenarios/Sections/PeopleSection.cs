@@ -12,10 +12,12 @@ internal static class PeopleSection
     private const double Person_W = 75;
 
     /// <summary>Who is up when, and the heat of those who are there. [W]</summary>
-    public static (Occupancy Occupancy, double Heat_W) Read(SectionReader section)
+    /// <param name="section">The table.</param>
+    /// <param name="furnace">Whether there is a furnace for somebody to reset.</param>
+    public static (Occupancy Occupancy, double Heat_W) Read(SectionReader section, bool furnace)
     {
         Occupancy defaults = new();
-        if (!section.Has("awake"))
+        if (furnace && !section.Has("awake"))
             section.Reading.Assume($"people: awake not given, taken as 06:30-22:30, when somebody resets a locked-out furnace");
         Occupancy occupancy = new()
         {
