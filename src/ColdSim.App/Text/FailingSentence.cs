@@ -42,16 +42,17 @@ internal static class FailingSentence
 
     private static string Cause(NightReport night, RunReport run, UnitStyle units)
     {
-        if (night.Verdict == Verdict.RunsDry)
-        {
-            ReportedEvent? gone = First(run, night, ReportedKind.LiquidGone);
-            return gone is { } e ? $"the last liquid boils off at {ClockText.Clock(e.Time)}; " : "no liquid is left; ";
-        }
+        string? tooLittle = night.FirstShort is { } at && StateAt(at, run) is { } state
+            ? $"the liquid is at {units.Temperature(state.Liquid_K)} and gives {units.Pressure(state.Pressure_Pa)}, too little for what is asked"
+            : null;
+        if (night.Verdict == Verdict.RunsShort)
+            return tooLittle is null ? "" : tooLittle + "; ";
 
-        return night.FirstShort is { } at && StateAt(at, run) is { } state
-            ? $"the liquid is at {units.Temperature(state.Liquid_K)} and gives {units.Pressure(state.Pressure_Pa)}, "
-                + "too little for what is asked; "
-            : "";
+        string? gone = First(run, night, ReportedKind.LiquidGone) is { } e ? ClockText.Clock(e.Time) : null;
+        bool shortFirst = night.FirstShort < night.DryAt - Same;
+        return tooLittle is not null && shortFirst ? $"{tooLittle}{(gone is null ? "" : $", and the last of it boils off at {gone}")}; "
+            : gone is not null ? $"the last liquid boils off at {gone}; "
+            : "no liquid is left; ";
     }
 
     private static IEnumerable<string> Lockouts(NightReport night, RunReport run)

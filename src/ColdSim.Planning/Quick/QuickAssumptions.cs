@@ -24,6 +24,7 @@ internal static class QuickAssumptions
         if (q.Elevation_m is null)
             taken.Add("sea level");
         taken.Add("cylinder and air equally cold at the start; coach warm, at the set point");
+        taken.Add("somebody up from 06:30 to 22:30, who resets a locked-out furnace within 15 min; at night it tries again every hour");
         taken.Add("furnace 77 % efficient; nothing else uses gas; two-stage regulator, 160,000 BTU/h (47 kW)");
         return taken;
     }

@@ -138,7 +138,7 @@ internal static class InventedRuns
         [Holds, Dry],
         [
             At(39.2, ReportedKind.ShortBegins, 60.8, -37, 3.1, 0.8),
-            At(40.4, ReportedKind.LiquidGone, 55, -30, 8, 0.2),
+            At(40.41, ReportedKind.LiquidGone, 55, -30, 8, 0.2),
             At(40.5, ReportedKind.Dry, 54, -30, 1, 0.1),
             At(41.901, ReportedKind.InsideFreezing, 32, -22, 0.2, 0.1),
         ]);

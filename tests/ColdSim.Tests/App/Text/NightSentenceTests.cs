@@ -64,6 +64,18 @@ public class NightSentenceTests
         Sentence(InventedRuns.Dry));
 
     [Fact]
+    public void A_night_short_long_before_it_is_dry_says_why_it_is_short() => Assert.Contains(
+        "and dry at 04:30: the liquid is at -37 °F and gives 3.1 psi, too little for what is asked, "
+        + "and the last of it boils off at 04:24; inside",
+        NightSentence.Of(InventedRuns.Dry, InventedRuns.HoldsThenDry, UnitStyle.Us), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_dry_at_once_says_when_the_liquid_is_gone() => Assert.StartsWith(
+        "Friday night, 15 to 16 January, runs dry at 04:30: the last liquid boils off at 04:24; inside",
+        NightSentence.Of(
+            InventedRuns.Dry with { FirstShort = InventedRuns.Dry.DryAt }, InventedRuns.HoldsThenDry, UnitStyle.Us), StringComparison.Ordinal);
+
+    [Fact]
     public void A_night_dry_from_its_start_says_so() => Assert.StartsWith(
         "Friday night, 15 to 16 January, is dry from its start: no liquid is left;",
         Sentence(InventedRuns.Dry with { DryAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
