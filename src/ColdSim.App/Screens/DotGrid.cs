@@ -24,7 +24,4 @@ internal sealed class DotGrid(int cells, int rows)
     public bool IsSet(int cell, int row) => _bits[row * cells + cell] != 0;
 
     public char Glyph(int cell, int row) => (char)(0x2800 + _bits[row * cells + cell]);
-
-    /// <summary>Takes over the dots of another grid of the same size.</summary>
-    public void Merge(DotGrid other, int cell, int row) => _bits[row * cells + cell] |= other._bits[row * cells + cell];
 }

@@ -22,7 +22,7 @@ internal static class HelpPage
         "  mouse click           puts the time cursor there",
         "",
         "READING THE CURVES",
-        "  ⠒⠒⠒ no gaps, ⠒ ⠒ dashed, ⡙⡙⡙ speckled; each name stands",
+        "  ⠒⠒⠒ no gaps, ⠒ ⠒ dashed, ⠡⠡⠡ speckled; each name stands",
         "  on the left and where its curve ends.",
         "  demand      gas asked for, as gross heat; the highest",
         "              in each column",

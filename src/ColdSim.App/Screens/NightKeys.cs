@@ -3,14 +3,19 @@ using Terminal.Gui.Input;
 
 namespace ColdSim.App.Screens;
 
-/// <summary>Which key asks for what.</summary>
+/// <summary>Which key asks for what. Alt is left out of account: Esc and a key soon after it arrive as one with Alt.</summary>
 internal static class NightKeys
 {
-    public static bool Quits(Key key) => key == Key.Q || key == Key.Q.WithCtrl || key == Key.C.WithCtrl;
+    public static bool Quits(Key pressed)
+    {
+        Key key = pressed.NoAlt;
+        return key == Key.Q || key == Key.Q.WithCtrl || key == Key.C.WithCtrl;
+    }
 
     /// <summary>The message of a key; null where the key means nothing.</summary>
-    public static NightMessage? Message(Key key)
+    public static NightMessage? Message(Key pressed)
     {
+        Key key = pressed.NoAlt;
         if (key == Key.Tab.WithShift)
             return new NightMessage.NextEvent(-1);
         bool fine = key.IsShift || key.IsCtrl;

@@ -53,7 +53,7 @@ internal static class NightScreenProgram
     private static string? Refusal(RunReport report)
     {
         if (Console.IsInputRedirected || Console.IsOutputRedirected || Environment.GetEnvironmentVariable("TERM") == "dumb")
-            return "coldsim: the screen needs a terminal for input and output; use another command for text, or run it in a terminal.";
+            return "coldsim: the screen needs a terminal for input and output; the other commands print text.";
         return report.Nights.Count == 0 ? "coldsim: this run holds no night to show." : null;
     }
 

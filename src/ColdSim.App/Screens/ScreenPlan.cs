@@ -14,6 +14,7 @@ internal sealed record ScreenPlan
 
     /// <summary>How strips share the room, and which of them go first when there is too little.</summary>
     private static readonly int[] Weights = [4, 3, 4, 2];
+    private static readonly int[] Least = [2, 3, 2, 2];
     private static readonly int[] FirstToGo = [3, 1, 0, 2];
 
     public required bool Fits { get; init; }
@@ -51,7 +52,7 @@ internal sealed record ScreenPlan
         int across = width >= WideReadout ? 4 : 2;
         int readout = side ? 0 : 1 + 12 / across;
         int room = height - FirstStrip - Footer - 2 - readout;
-        bool burner = room >= 9, legend = !side && room >= 12;
+        bool burner = room >= 10, legend = !side && room >= 12;
         int taken = side ? SideWidth : 0;
         return new()
         {
@@ -65,10 +66,10 @@ internal sealed record ScreenPlan
         };
     }
 
-    /// <summary>Two rows each at least, or none; the rest by weight.</summary>
+    /// <summary>As many rows as its labels need at least, or none; the rest by weight.</summary>
     private static int[] Share(int room)
     {
-        int[] rows = [2, 2, 2, 2];
+        int[] rows = [.. Least];
         foreach (int gone in FirstToGo.TakeWhile(_ => rows.Sum() > room))
             rows[gone] = 0;
         while (rows.Sum() < room)

@@ -17,14 +17,17 @@ internal static class StripFrame
         Ends(sheet, place, top, rows, strip, span);
     }
 
-    /// <summary>Between the axis labels, as many keys as there are rows.</summary>
+    /// <summary>Whether there are too few rows between the axis labels for keys and names.</summary>
+    private static bool KeysAtEnds(int rows, Strip strip) => rows - 2 < (strip.HasRightAxis ? 1 : strip.Traces.Count());
+
+    /// <summary>Keys and names between the axis labels.</summary>
     private static void Keys(Sheet sheet, Place place, int top, int rows, Strip strip)
     {
+        if (KeysAtEnds(rows, strip))
+            return;
         int row = 1;
         foreach (Trace trace in strip.HasRightAxis ? [strip.First] : strip.Traces.Reverse())
         {
-            if (row >= rows - 1)
-                return;
             Ink ink = trace == strip.First ? Ink.First : Ink.Second;
             sheet.Put(0, top + row, trace.Key, ink);
             sheet.Put(trace.Key.Length + 1, top + row, trace.Name);
@@ -38,26 +41,24 @@ internal static class StripFrame
     /// <summary>Each name at the height where its curve ends; a right axis keeps its top and bottom row, and its curve brings its key.</summary>
     private static void Ends(Sheet sheet, Place place, int top, int rows, Strip strip, NightSpan span)
     {
-        bool[] taken = new bool[rows];
+        int first = 0, last = rows - 1;
         if (strip is { HasRightAxis: true, Second: Trace second })
         {
             sheet.Put(place.Right + 2, top, second.Axis.HighLabel);
             sheet.Put(place.Right + 2, top + rows - 1, second.Axis.LowLabel);
-            taken[0] = taken[rows - 1] = true;
+            (first, last) = (1, rows - 2);
         }
 
-        foreach (Trace trace in strip.Traces.OrderByDescending(t => strip.HasRightAxis && t == strip.Second).ThenByDescending(t => Height(t, span)))
+        Trace[] named = [.. strip.Traces.Reverse().Where(t => !double.IsNaN(Height(t, span))).Take(Math.Max(0, last - first + 1))
+            .OrderByDescending(t => Height(t, span))];
+        for (int i = 0; i < named.Length; i++)
         {
-            double height = Height(trace, span);
-            if (double.IsNaN(height))
-                continue;
-            int wanted = (int)Math.Clamp(Math.Round((1 - height) * (rows - 1)), 0, rows - 1);
-            int row = Enumerable.Range(0, rows).Where(r => !taken[r]).DefaultIfEmpty(-1).MinBy(r => Math.Abs(r - wanted));
-            if (row < 0)
-                continue;
-            taken[row] = true;
-            string key = strip.HasRightAxis && trace == strip.Second ? trace.Key + " " : "";
-            sheet.Put(place.Right + 2, top + row, key + trace.Name, trace == strip.First ? Ink.First : Ink.Second);
+            int below = named.Length - 1 - i;
+            int wanted = (int)Math.Round((1 - Height(named[i], span)) * (rows - 1));
+            int row = Math.Clamp(wanted, first, last - below);
+            first = row + 1;
+            string key = KeysAtEnds(rows, strip) || (strip.HasRightAxis && named[i] == strip.Second) ? named[i].Key + " " : "";
+            sheet.Put(place.Right + 2, top + row, key + named[i].Name, named[i] == strip.First ? Ink.First : Ink.Second);
         }
     }
 

@@ -37,16 +37,11 @@ internal static class Stroking
             grid.Set(column, dot);
     }
 
+    /// <summary>Every fourth dot down from the top, one column shifted against the next, so that no two make a line.</summary>
     private static void Speckle(DotGrid grid, int column, double high)
     {
-        int top = (int)Math.Clamp(high, 0, grid.Dots - 1);
-        if (high < 1)
-            return;
-        grid.Set(column, top);
-        for (int dot = 0; dot < top; dot++)
-        {
-            if (dot % 2 == 0 && (dot / 2 + column) % 2 == 0)
-                grid.Set(column, dot);
-        }
+        int top = (int)Math.Clamp(high, -1, grid.Dots - 1);
+        for (int dot = top - column % 2 * 2; dot >= 0 && top > 0; dot -= 4)
+            grid.Set(column, dot);
     }
 }

@@ -9,7 +9,7 @@ internal enum Stroke
     /// <summary>A cell on, a cell off.</summary>
     Dashes,
 
-    /// <summary>A line at the top with loose dots below it, down to the axis.</summary>
+    /// <summary>Loose dots from the value down to the axis.</summary>
     Speckled,
 }
 
@@ -37,7 +37,7 @@ internal sealed record Trace(string Name, double[] Samples, Func<double, double>
     {
         Stroke.Line => "⠒⠒⠒",
         Stroke.Dashes => "⠒ ⠒",
-        _ => "⡙⡙⡙",
+        _ => "⠡⠡⠡",
     };
 
     /// <summary>Lowest and highest over some samples.</summary>

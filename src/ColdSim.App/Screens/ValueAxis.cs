@@ -14,7 +14,9 @@ internal sealed record ValueAxis(double Low, double High, string Unit)
     {
         if (!double.IsFinite(low) || !double.IsFinite(high) || low > high)
             return new(0, 1, unit);
-        double step = RoundStep(Math.Max(high - low, Math.Max(1e-3, Math.Abs(high) * 1e-3)) / 8);
+        if (high - low < 1e-6 * Math.Max(1, Math.Abs(high)))
+            high = low + 1;
+        double step = RoundStep((high - low) / 8);
         double bottom = Math.Floor(low / step + 1e-9) * step;
         double top = Math.Ceiling(high / step - 1e-9) * step;
         return new(bottom, top > bottom ? top : bottom + step, unit);

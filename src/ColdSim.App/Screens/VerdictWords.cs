@@ -48,8 +48,8 @@ internal static class VerdictWords
     private static string Verdict(NightReport told) => told.Verdict switch
     {
         Planning.Nights.Verdict.Holds => told.ShortTime.Minutes > 0 ? "HOLDS" : "HOLDS: all gas asked for is given",
-        Verdict_RunsDry => told.DryAt is DateTimeOffset dry ? $"RUNS DRY {CursorWords.Clock(dry)}" : "RUNS DRY",
-        _ => told.FirstShort is DateTimeOffset first ? $"RUNS SHORT {CursorWords.Clock(first)}" : "RUNS SHORT",
+        Verdict_RunsDry => told.DryAt is DateTimeOffset dry ? $"RUNS DRY at {CursorWords.Clock(dry)}" : "RUNS DRY",
+        _ => told.FirstShort is DateTimeOffset first ? $"RUNS SHORT from {CursorWords.Clock(first)}" : "RUNS SHORT",
     };
 
     private static string? Stop(RunEnd end) => end switch

@@ -10,24 +10,24 @@ public static class SeriesCsv
 {
     private const double Zero_K = 273.15;
 
-    private sealed record Curve(string Heading, string Format, Func<RunSeries, int, double> Value);
+    private sealed record Curve(string Heading, int Digits, Func<RunSeries, int, double> Value);
 
     private static readonly Curve[] Curves =
     [
-        new("outside [°C]", "0.00", (s, i) => s.Outside_K[i] - Zero_K),
-        new("wind [m/s]", "0.00", (s, i) => s.Wind_m_s[i]),
-        new("inside [°C]", "0.00", (s, i) => s.Inside_K[i] - Zero_K),
-        new("set point [°C]", "0.00", (s, i) => s.SetPoint_K[i] - Zero_K),
-        new("liquid [°C]", "0.00", (s, i) => s.Liquid_K[i] - Zero_K),
-        new("cylinder pressure [kPa gauge]", "0.000", (s, i) => s.CylinderPressure_Pa[i] / 1000),
-        new("delivery pressure [kPa gauge]", "0.0000", (s, i) => s.DeliveryPressure_Pa[i] / 1000),
-        new("propane [kg]", "0.00000", (s, i) => s.Propane_kg[i]),
-        new("asked [W]", "0.0", (s, i) => s.Asked_W[i]),
-        new("given [W]", "0.0", (s, i) => s.Given_W[i]),
-        new("can give now [W]", "0.0", (s, i) => s.CanGiveNow_W[i]),
-        new("can keep giving [W]", "0.0", (s, i) => s.CanKeepGiving_W[i]),
-        new("heat into cylinder [W]", "0.00", (s, i) => s.HeatIntoCylinder_W[i]),
-        new("burner [%]", "0.0", (s, i) => s.Burner_frac[i] * 100),
+        new("outside [°C]", 2, (s, i) => s.Outside_K[i] - Zero_K),
+        new("wind [m/s]", 2, (s, i) => s.Wind_m_s[i]),
+        new("inside [°C]", 2, (s, i) => s.Inside_K[i] - Zero_K),
+        new("set point [°C]", 2, (s, i) => s.SetPoint_K[i] - Zero_K),
+        new("liquid [°C]", 2, (s, i) => s.Liquid_K[i] - Zero_K),
+        new("cylinder pressure [kPa gauge]", 3, (s, i) => s.CylinderPressure_Pa[i] / 1000),
+        new("delivery pressure [kPa gauge]", 4, (s, i) => s.DeliveryPressure_Pa[i] / 1000),
+        new("propane [kg]", 5, (s, i) => s.Propane_kg[i]),
+        new("asked [W]", 1, (s, i) => s.Asked_W[i]),
+        new("given [W]", 1, (s, i) => s.Given_W[i]),
+        new("can give now [W]", 1, (s, i) => s.CanGiveNow_W[i]),
+        new("can keep giving [W]", 1, (s, i) => s.CanKeepGiving_W[i]),
+        new("heat into cylinder [W]", 2, (s, i) => s.HeatIntoCylinder_W[i]),
+        new("burner [%]", 1, (s, i) => s.Burner_frac[i] * 100),
     ];
 
     /// <summary>Writes the curves; a cell is empty where a curve does not apply.</summary>
@@ -52,6 +52,9 @@ public static class SeriesCsv
         }
     }
 
+    // Rounded first, so that a hair below zero is not written as minus nothing.
     private static string Cell(Curve curve, double value)
-        => double.IsFinite(value) ? value.ToString(curve.Format, CultureInfo.InvariantCulture) : "";
+        => double.IsFinite(value)
+            ? (Math.Round(value, curve.Digits) + 0.0).ToString("F" + curve.Digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
+            : "";
 }

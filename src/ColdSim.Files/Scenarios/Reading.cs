@@ -20,6 +20,9 @@ internal sealed class Reading(string file, bool partial)
     /// <summary>Every section and key that was asked for.</summary>
     public SortedSet<(string Section, string Key)> Vocabulary { get; } = [];
 
+    /// <summary>The quantities among them, with their limits as shown.</summary>
+    public HashSet<(string Section, string Key, string Low, string High)> Limits { get; } = [];
+
     /// <summary>The scenario's name in messages.</summary>
     public string File => file;
 

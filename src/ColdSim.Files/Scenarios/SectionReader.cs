@@ -67,6 +67,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, bool prese
     /// <summary>The value in SI units; null where it is absent or faulty.</summary>
     public double? Get(QuantityKey key)
     {
+        Reading.Limits.Add((table.Name, key.Name, key.Low, key.High));
         switch (Value(key.Name))
         {
             case null: return null;

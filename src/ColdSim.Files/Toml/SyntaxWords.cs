@@ -7,7 +7,7 @@ internal static class SyntaxWords
     public static string Of(string message)
     {
         string plain = message.Replace("\r", "", StringComparison.Ordinal).Replace("\n", "␤", StringComparison.Ordinal).Trim();
-        if (plain.Contains("found while expecting a value", StringComparison.Ordinal))
+        if (plain.Contains("expecting a value", StringComparison.Ordinal) || plain.Contains("<eof>", StringComparison.Ordinal))
             return "no readable value after '='";
         if (plain.Contains("Expecting `=`", StringComparison.Ordinal))
             return "a key without '='";

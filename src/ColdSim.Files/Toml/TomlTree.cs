@@ -50,7 +50,8 @@ internal sealed class TomlTree
     {
         while (true)
         {
-            DocumentSyntax document = SyntaxParser.Parse(string.Join('\n', _lines), _file, validate: false);
+            if (TryParse() is not { } document)
+                return new DocumentSyntax();
             DiagnosticMessage? first = document.Diagnostics.OrderBy(m => m.Span.Start.Line).ThenBy(m => m.Span.Start.Column).FirstOrDefault();
             if (first is null)
                 return document;
@@ -63,6 +64,21 @@ internal sealed class TomlTree
             string line = _lines[place.Line - 1].TrimEnd('\r');
             Add(place, SyntaxWords.Of(first.Message), SyntaxWords.Hint(line));
             _lines[place.Line - 1] = BrokenHeader.Mend(line);
+        }
+    }
+
+    private DocumentSyntax? TryParse()
+    {
+        try
+        {
+            return SyntaxParser.Parse(string.Join('\n', _lines), _file, validate: false);
+        }
+        catch (TomlException e)
+        {
+            // Nesting beyond the parser's depth; no scenario needs it.
+            _brokenLines.Add(1);
+            Add(new TextPlace(1, 1), "not TOML: " + e.Message, null);
+            return null;
         }
     }
 

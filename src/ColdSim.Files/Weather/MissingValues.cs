@@ -39,6 +39,6 @@ internal static class MissingValues
         if (empty == 0)
             return;
         string rest = filled == empty ? "" : FormattableString.Invariant($", {empty - filled} left to the stand-in");
-        faults.Warn($"{faults.File}: {name} is empty in {empty} rows; {filled} filled in between their neighbours{rest}");
+        faults.Note($"{faults.File}: {name} is empty in {empty} rows; {filled} filled in between their neighbours{rest}");
     }
 }

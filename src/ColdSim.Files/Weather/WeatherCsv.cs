@@ -27,7 +27,7 @@ public static class WeatherCsv
         }
         if (faults.Any)
             rows.Clear();
-        return new WeatherResult { Rows = rows, Problems = faults.Problems(), Warnings = faults.Warnings };
+        return new WeatherResult { Rows = rows, Problems = faults.Problems(), Warnings = faults.Warnings, Notes = faults.Notes };
     }
 
     private static void ReadRows(TextReader input, TimeSpan? offset, List<WeatherRow> rows, WeatherFaults faults)

@@ -9,6 +9,7 @@ internal sealed class WeatherFaults(string file)
 
     private readonly List<FileProblem> _problems = [];
     private readonly List<string> _warnings = [];
+    private readonly List<string> _notes = [];
     private int _more;
     private int _lastLine;
 
@@ -18,6 +19,8 @@ internal sealed class WeatherFaults(string file)
 
     public IReadOnlyList<string> Warnings => _warnings;
 
+    public IReadOnlyList<string> Notes => _notes;
+
     public void Report(int line, int column, string what, string? accepted = null, string? nearest = null)
     {
         if (_problems.Count < Shown)
@@ -25,6 +28,8 @@ internal sealed class WeatherFaults(string file)
         else
             (_more, _lastLine) = (_more + 1, _more == 0 ? line : _lastLine);
     }
+
+    public void Note(FormattableString text) => _notes.Add(text.ToString(CultureInfo.InvariantCulture));
 
     public void Warn(FormattableString text) => _warnings.Add(text.ToString(CultureInfo.InvariantCulture));
 

@@ -29,7 +29,7 @@ internal static class WeatherGaps
             }
             else if (spacing > usual * GapFactor)
             {
-                faults.Warn($"{faults.File}: bridged {Hours(spacing)} h between {Text(times[i - 1].Time)} and {Text(times[i].Time)}");
+                faults.Note($"{faults.File}: bridged {Hours(spacing)} h between {Text(times[i - 1].Time)} and {Text(times[i].Time)}");
             }
         }
     }

@@ -11,9 +11,9 @@ public sealed record WeatherResult
     /// <summary>What is wrong, in order of place.</summary>
     public required IReadOnlyList<FileProblem> Problems { get; init; }
 
-    /// <summary>What was bridged, filled in or left aside.</summary>
+    /// <summary>Columns that were left aside.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
 
-    /// <summary>How many rows lack the value for good: it was neither written nor could it be filled in.</summary>
-    public int Without(Func<WeatherRow, double?> value) => Rows.Count(r => value(r) is null);
+    /// <summary>Gaps that were bridged and empty cells that were filled in; the report names them.</summary>
+    public required IReadOnlyList<string> Notes { get; init; }
 }

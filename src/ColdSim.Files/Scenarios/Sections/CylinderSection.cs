@@ -34,7 +34,13 @@ internal static class CylinderSection
         double? fill = section.Get(LegalFill);
         CylinderSpecification defaults = new()
         {
-            Name = "", Volume_m3 = 0, OutsideDiameter_m = 0, MetalMass_kg = 0, Tare_kg = 0, LegalFill_kg = 0, Contents_kg = 0,
+            Name = "",
+            Volume_m3 = 0,
+            OutsideDiameter_m = 0,
+            MetalMass_kg = 0,
+            Tare_kg = 0,
+            LegalFill_kg = 0,
+            Contents_kg = 0,
         };
         double conductivity = section.Get(WallConductivity, defaults.WallConductivity_W_mK);
         double metalHeat = section.Get(MetalHeat, defaults.MetalHeat_J_kgK);

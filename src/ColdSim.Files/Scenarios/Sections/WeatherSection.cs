@@ -50,6 +50,8 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             WeatherResult weather = WeatherCsv.Read(text, shown, offset);
             section.Reading.Problems.AddRange(weather.Problems);
             section.Reading.Warnings.AddRange(weather.Warnings);
+            section.Reading.Warnings.AddRange(weather.Notes);
+            section.Reading.Assumptions.AddRange(weather.Notes);
             return weather.Rows;
         }
     }

@@ -155,7 +155,13 @@ internal static class SampleRun
         {
             Cylinder = new CylinderSpecification
             {
-                Name = "30 lb", Volume_m3 = 0.0324, OutsideDiameter_m = 0.31, MetalMass_kg = 10, Tare_kg = 11, LegalFill_kg = 13.6, Contents_kg = 13.6,
+                Name = "30 lb",
+                Volume_m3 = 0.0324,
+                OutsideDiameter_m = 0.31,
+                MetalMass_kg = 10,
+                Tare_kg = 11,
+                LegalFill_kg = 13.6,
+                Contents_kg = 13.6,
             },
             Coach = coach ? new CoachSpecification { HeatLoss = [], AirCapacity_J_K = 1e6, FurnishingsCapacity_J_K = 0, Coupling_W_K = 0 } : null,
             Thermostat = coach ? new ThermostatSpecification() : null,

@@ -4,11 +4,14 @@ namespace ColdSim.Tests.App.Screens;
 
 internal static class TestSettings
 {
-    /// <summary>A missing snapshot fails everywhere, and no test reads or writes the real terminal.</summary>
+    private const string StrictMode = "SNAPSHOOTER_STRICT_MODE";
+
+    /// <summary>A missing snapshot fails everywhere unless the environment turns that off to write one; no test touches the real terminal.</summary>
     [ModuleInitializer]
     internal static void Set()
     {
-        Environment.SetEnvironmentVariable("SNAPSHOOTER_STRICT_MODE", "on");
+        if (Environment.GetEnvironmentVariable(StrictMode) is null)
+            Environment.SetEnvironmentVariable(StrictMode, "on");
         Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
     }
 }

@@ -1,0 +1,136 @@
+#!/usr/bin/env bash
+# Drives `coldsim view FILE` in a private tmux server and checks that it moves, helps, resizes, quits and leaves the
+# terminal clean. Usage: .ci/screen-test.sh PATH-TO-COLDSIM SCENARIO-FILE
+set -uo pipefail
+
+if [ $# -ne 2 ]; then
+    echo "usage: $0 PATH-TO-COLDSIM SCENARIO-FILE" >&2
+    exit 2
+fi
+coldsim=$(realpath "$1")
+scenario=$(realpath "$2")
+
+if ! command -v tmux >/dev/null; then
+    as_root=$([ "$(id -u)" -eq 0 ] || echo sudo)
+    if ! { $as_root apt-get update -qq && $as_root apt-get install -qq -y tmux >/dev/null; }; then
+        echo "tmux is absent and cannot be installed" >&2
+        exit 2
+    fi
+fi
+
+work=$(mktemp -d)
+failures=0
+t() { tmux -S "$work/socket" -f /dev/null "$@"; }
+trap 't kill-server 2>/dev/null; rm -rf "$work"' EXIT
+
+# The pane's own shell stays after coldsim has ended, so that the terminal can be looked at.
+cat > "$work/pane.sh" <<PANE
+[ -n "\$1" ] && export NO_COLOR=1
+$(printf '%q' "$coldsim") view $(printf '%q' "$scenario")
+echo "ended with \$?"
+exec sleep 600
+PANE
+
+t new-session -d -s idle 'exec sleep 3600'
+
+screen() { t capture-pane -p -t night; }
+shows() { screen | grep -qF -- "$1"; }
+hides() { ! shows "$1"; }
+changed() { [ "$(screen)" != "$before" ]; }
+fail() {
+    failures=$((failures + 1))
+    printf 'FAILED in "%s": %s\n' "$part" "$1" >&2
+    screen >&2
+}
+
+# Waits for something to become true, at most 20 seconds.
+soon() {
+    for _ in $(seq 400); do
+        "$@" && return
+        sleep 0.05
+    done
+    fail "waited in vain for: $*"
+}
+
+press() { t send-keys -t night "$@"; }
+moves() {
+    before=$(screen)
+    press "$1"
+    soon changed
+}
+
+start() {
+    part=$1
+    echo "$part"
+    t new-session -d -s night -x 80 -y 24 "bash --norc $work/pane.sh '${2:-}'"
+    soon shows 'q quit'
+    soon shows 'clock, hours'
+}
+
+child() { pgrep -P "$(t display-message -p -t night '#{pane_pid}')"; }
+
+is_clean() {
+    soon shows "ended with $1"
+    local state
+    state=$(t display-message -p -t night 'alternate=#{alternate_on} cursor=#{cursor_flag} mouse=#{mouse_any_flag}')
+    [ "$state" = 'alternate=0 cursor=1 mouse=0' ] || fail "terminal not restored: $state"
+    stty -a < "$(t display-message -p -t night '#{pane_tty}')" | grep -qw -- 'echo' || fail 'the terminal does not echo'
+    t kill-session -t night
+}
+
+start 'keys and q'
+moves Left
+moves S-Left
+moves Up
+moves u
+press '?'
+soon shows 'KEYS'
+press Escape
+soon hides 'KEYS'
+press l
+soon shows 'Enter go there'
+press Escape
+soon hides 'Enter go there'
+t resize-window -t night -x 120 -y 40
+soon shows 'gas as gross heat'
+t resize-window -t night -x 50 -y 12
+soon shows 'terminal too small'
+t resize-window -t night -x 80 -y 24
+soon shows 'clock, hours'
+press Escape
+moves Left
+press q
+is_clean 0
+
+start 'Ctrl-C'
+press C-c
+is_clean 0
+
+for signal in 'TERM 143' 'HUP 129'; do
+    start "SIG${signal% *}"
+    kill -"${signal% *}" "$(child)"
+    is_clean "${signal#* }"
+done
+
+start 'NO_COLOR' 1
+if t capture-pane -p -e -t night | grep -qP '\e\[(\d+;)*(3[0-8]|4[0-8]|9\d|10\d)(;\d+)*m'; then
+    fail 'a colour code is written'
+fi
+press q
+is_clean 0
+
+part='no terminal'
+echo "$part"
+"$coldsim" view "$scenario" < /dev/null > "$work/out" 2> "$work/err"
+code=$?
+if [ "$code" -ne 2 ] || [ -s "$work/out" ] || [ ! -s "$work/err" ]; then
+    failures=$((failures + 1))
+    echo "FAILED in \"$part\": ended with $code instead of 2 and a message on standard error" >&2
+fi
+
+if [ "$failures" -eq 0 ]; then
+    echo 'the screen works and leaves the terminal clean'
+else
+    echo "$failures failed" >&2
+    exit 1
+fi

@@ -1,0 +1,219 @@
+using System.Globalization;
+using ColdSim.Files.Quantities;
+using CsCheck;
+using UnitsNet;
+using UnitsNet.Units;
+using Xunit;
+
+namespace ColdSim.Tests.Files;
+
+public class QuantityTextTests
+{
+    [Theory]
+    [InlineData("20 lb", 9.0718474)]
+    [InlineData("20lb", 9.0718474)]
+    [InlineData("20 lbs", 9.0718474)]
+    [InlineData("9 kg", 9)]
+    [InlineData("12 oz", 0.3401942775)]
+    [InlineData("1,250 g", 1.25)]
+    public void Masses_are_read(string text, double kg)
+    {
+        Assert.True(QuantityText.TryParseMass(text, out Mass mass, out string fault), fault);
+        Assert.Equal(kg, mass.Kilograms, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("-8 °F", -22.222222222222)]
+    [InlineData("-8 F", -22.222222222222)]
+    [InlineData("-8 degF", -22.222222222222)]
+    [InlineData("−8 °F", -22.222222222222)]
+    [InlineData("-22 °C", -22)]
+    [InlineData("-22 C", -22)]
+    [InlineData("-22º C", -22)]
+    [InlineData("251.15 K", -22)]
+    public void Temperatures_are_read(string text, double celsius)
+    {
+        Assert.True(QuantityText.TryParseTemperature(text, out Temperature temperature, out string fault), fault);
+        Assert.Equal(celsius, temperature.DegreesCelsius, 9);
+    }
+
+    [Fact]
+    public void A_difference_of_temperatures_has_no_zero_to_shift()
+    {
+        Assert.True(QuantityText.TryParseTemperatureDelta("1.8 °F", out TemperatureDelta delta, out _));
+        Assert.Equal(1, delta.Kelvins, 12);
+    }
+
+    [Theory]
+    [InlineData(Dimension.Power, "25000 BTU/h", 7326.77675425)]
+    [InlineData(Dimension.Power, "25,000 BTU/h", 7326.77675425)]
+    [InlineData(Dimension.Power, "25 kbtu/hr", 7326.77675425)]
+    [InlineData(Dimension.Power, "7.3 kW", 7300)]
+    [InlineData(Dimension.Pressure, "11 inH2O", 2739.97799166)]
+    [InlineData(Dimension.Pressure, "11 inH₂O", 2739.97799166)]
+    [InlineData(Dimension.Pressure, "11 in wc", 2739.97799166)]
+    [InlineData(Dimension.Pressure, "11 inWC", 2739.97799166)]
+    [InlineData(Dimension.Pressure, "30 psi", 206842.718795)]
+    [InlineData(Dimension.Pressure, "30 PSIG", 206842.718795)]
+    [InlineData(Dimension.Pressure, "2 bar", 200_000)]
+    [InlineData(Dimension.Pressure, "24.92 inHg", 84388.804916)]
+    [InlineData(Dimension.Speed, "10 mph", 4.4704)]
+    [InlineData(Dimension.Speed, "36 km/h", 10)]
+    [InlineData(Dimension.Speed, "10 kn", 5.14444444444)]
+    [InlineData(Dimension.Conductance, "1.9 W/K", 1.9)]
+    [InlineData(Dimension.Conductance, "100 BTU/h·°F", 52.7527926)]
+    [InlineData(Dimension.Conductance, "100 BTU/(h·°F)", 52.7527926)]
+    [InlineData(Dimension.Conductance, "100 Btu/hF", 52.7527926)]
+    [InlineData(Dimension.HeatTransferCoefficient, "1.3 W/m2K", 1.3)]
+    [InlineData(Dimension.HeatTransferCoefficient, "1.3 W/m²K", 1.3)]
+    [InlineData(Dimension.HeatTransferCoefficient, "1.3 W/(m^2*K)", 1.3)]
+    [InlineData(Dimension.HeatTransferCoefficient, "1 BTU/h·ft²·°F", 5.6782633)]
+    [InlineData(Dimension.Duration, "60 s", 60)]
+    [InlineData(Dimension.Duration, "5 min", 300)]
+    [InlineData(Dimension.Duration, "2 h", 7200)]
+    [InlineData(Dimension.Ratio, "1/3", 1.0 / 3)]
+    [InlineData(Dimension.Ratio, "80 %", 0.8)]
+    [InlineData(Dimension.Ratio, "0.8", 0.8)]
+    [InlineData(Dimension.Volume, "10 gal", 0.03785411784)]
+    [InlineData(Dimension.Volume, "21.6 L", 0.0216)]
+    [InlineData(Dimension.Length, "12 1/4 in", 0.31115)]
+    [InlineData(Dimension.Length, "1/2 in", 0.0127)]
+    [InlineData(Dimension.Length, "24 ft", 7.3152)]
+    [InlineData(Dimension.Area, "1 sqft", 0.09290304)]
+    [InlineData(Dimension.Area, "85 cm²", 0.0085)]
+    [InlineData(Dimension.Area, "10 in2", 0.0064516)]
+    [InlineData(Dimension.MassFlow, "1 lb/h", 0.000125997881)]
+    [InlineData(Dimension.HeatCapacity, "1.4 MJ/K", 1.4e6)]
+    [InlineData(Dimension.HeatingValue, "21,591 BTU/lb", 50220666)]
+    [InlineData(Dimension.Power, "1.2e3 W", 1200)]
+    [InlineData(Dimension.Power, "1,234,567.5 W", 1234567.5)]
+    public void Quantities_are_read_into_si(Dimension dimension, string text, double si)
+    {
+        Assert.Null(SiText.Read(text, dimension, out double value));
+        Assert.Equal(si, value, Math.Abs(si) * 1e-8);
+    }
+
+    [Theory]
+    [InlineData("20", "'20' has no unit; accepted for mass: kg, g, lb, oz")]
+    [InlineData("20 lbx", "unknown unit 'lbx'; accepted for mass: kg, g, lb, oz; did you mean 'lb'?")]
+    [InlineData("20 psi", "'psi' is not a unit of mass; accepted for mass: kg, g, lb, oz")]
+    [InlineData("12,5 lb", "a decimal comma; write 12.5 lb")]
+    [InlineData("0,125 lb", "a decimal comma; write 0.125 lb")]
+    [InlineData("12,50,000 lb", "the commas of '12,50,000 lb' do not stand between groups of three digits before the point; accepted for mass: kg, g, lb, oz")]
+    [InlineData("12.5,000 lb", "the commas of '12.5,000 lb' do not stand between groups of three digits before the point; accepted for mass: kg, g, lb, oz")]
+    [InlineData("NaN kg", "'NaN kg' does not begin with a number; accepted for mass: kg, g, lb, oz")]
+    [InlineData("∞ kg", "'∞ kg' does not begin with a number; accepted for mass: kg, g, lb, oz")]
+    [InlineData("1e999 kg", "'1e999 kg' does not begin with a number; accepted for mass: kg, g, lb, oz")]
+    [InlineData("1/0 kg", "'1/0 kg' divides by zero; accepted for mass: kg, g, lb, oz")]
+    [InlineData("", "nothing is written; accepted for mass: kg, g, lb, oz")]
+    [InlineData("1.2.3 kg", "'1.2.3 kg' does not begin with a number; accepted for mass: kg, g, lb, oz")]
+    public void A_bad_mass_is_refused_by_name(string text, string expected)
+    {
+        Assert.False(QuantityText.TryParseMass(text, out _, out string fault));
+        Assert.Equal(expected, fault);
+    }
+
+    [Fact]
+    public void Capitals_matter_where_they_change_the_meaning()
+    {
+        Assert.False(QuantityText.TryParseEnergy("3 mJ", out _, out string fault));
+        Assert.StartsWith("unknown unit 'mJ'", fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_culture_of_the_machine_does_not_matter()
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        CultureInfo german = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        german.NumberFormat.NumberDecimalSeparator = ",";
+        german.NumberFormat.NumberGroupSeparator = ".";
+        try
+        {
+            CultureInfo.CurrentCulture = german;
+            Assert.True(QuantityText.TryParseLength("12.25 in", out Length length, out _));
+            Assert.Equal(12.25, length.Inches, 12);
+            Assert.False(QuantityText.TryParseLength("12,25 in", out _, out _));
+            Assert.True(QuantityText.TryParsePower("25,000 BTU/h", out Power power, out _));
+            Assert.Equal(25_000, power.BritishThermalUnitsPerHour, 4);
+            Assert.Equal("s.toml:1:1: unknown key 'x' at the top level", Fixtures.Faults("x = 1.5\n" + Fixtures.Least)[0].Split(';')[0]);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void Every_factor_agrees_with_the_units_library()
+    {
+        Assert.All(SpellingTable.All.Where(u => u.UnitsNetUnit is not null), u =>
+        {
+            Enum si = u.Dimension switch
+            {
+                Dimension.Ratio => RatioUnit.DecimalFraction,
+                Dimension.MassFlow => MassFlowUnit.KilogramPerSecond,
+                Dimension.HeatingValue => SpecificEnergyUnit.JoulePerKilogram,
+                _ => SpellingTable.All.First(o => o.Dimension == u.Dimension && o.Factor == 1 && o.Offset == 0).UnitsNetUnit!,
+            };
+            double expected = UnitConverter.Convert(1, u.UnitsNetUnit!, si);
+            // The library gives a mile per hour and an inch of mercury to seven digits, all else to more.
+            Assert.Equal(expected, u.ToSi(1), Math.Abs(expected) * 1e-6);
+        });
+    }
+
+    [Fact]
+    public void No_spelling_is_claimed_by_two_units_of_a_dimension()
+        => Assert.All(SpellingTable.All, u => Assert.All(u.Spellings, s => Assert.Same(u, SpellingTable.Find(u.Dimension, s))));
+
+    [Fact]
+    public void The_page_shows_the_same_table_of_units()
+    {
+        string[] expected = ["| for | written | is |", "| --- | --- | --- |", .. SpellingTable.All.Select(Row)];
+        string[] page = DocPage.Lines("scenario.md");
+        int start = Array.IndexOf(page, expected[0]);
+        Assert.True(start >= 0, string.Join('\n', expected));
+        Assert.Equal(expected, page.Skip(start).TakeWhile(l => l.StartsWith('|')));
+    }
+
+    [Fact]
+    public void Any_text_is_read_or_refused_and_never_throws()
+        => Gen.String[Gen.Char["0123456789.,-+eE/ °CFlbkgin%·²−∞"], 0, 12].Sample(text =>
+        {
+            foreach (Dimension dimension in Enum.GetValues<Dimension>())
+                Assert.True(SiText.Read(text, dimension, out double si) is not null || double.IsFinite(si));
+        });
+
+    private static string Row(UnitSpelling unit)
+    {
+        string spellings = string.Join(", ", unit.Spellings.Select(s => $"`{s}`"));
+        string factor = unit.Factor.ToString("G9", CultureInfo.InvariantCulture);
+        string meaning = unit.Offset == 0
+            ? $"{factor} {SiName(unit.Dimension)}"
+            : $"(t + {unit.Offset.ToString(CultureInfo.InvariantCulture)}) × {factor} K";
+        return $"| {unit.Dimension.Word()} | {spellings} | {meaning.Trim()} |";
+    }
+
+    private static string SiName(Dimension dimension) => dimension switch
+    {
+        Dimension.Mass => "kg",
+        Dimension.Temperature or Dimension.TemperatureDifference => "K",
+        Dimension.Power => "W",
+        Dimension.Energy => "J",
+        Dimension.Pressure => "Pa",
+        Dimension.Length => "m",
+        Dimension.Area => "m²",
+        Dimension.Volume => "m³",
+        Dimension.Speed => "m/s",
+        Dimension.Duration => "s",
+        Dimension.Ratio => "",
+        Dimension.MassFlow => "kg/s",
+        Dimension.Conductance => "W/K",
+        Dimension.HeatCapacity => "J/K",
+        Dimension.HeatTransferCoefficient => "W/m²K",
+        Dimension.Conductivity => "W/mK",
+        Dimension.SpecificHeat => "J/kgK",
+        Dimension.HeatingValue => "J/kg",
+        Dimension.Irradiance => "W/m²",
+        _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
+    };
+}

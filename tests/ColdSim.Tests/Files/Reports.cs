@@ -1,0 +1,90 @@
+using ColdSim.Files.Scenarios;
+using ColdSim.Model.Engine;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+using UnitsNet;
+
+namespace ColdSim.Tests.Files;
+
+/// <summary>A report made up by hand, for the writers' tests.</summary>
+internal static class Reports
+{
+    private static readonly DateTimeOffset Start = new(2025, 1, 14, 16, 0, 0, TimeSpan.FromHours(-7));
+
+    public static RunReport Short()
+    {
+        Scenario scenario = ScenarioReader.ReadText(
+            StarterScenario.Text("w.csv"), "s", new Fixtures.OneFile("w.csv", StarterScenario.WeatherText())).Scenario!;
+        return new RunReport
+        {
+            Scenario = scenario with { Assumptions = ["wind: not in the weather file, taken as 2.0 m/s"] },
+            Summary = new RunSummary
+            {
+                Verdict = Verdict.RunsShort,
+                Nights = 1,
+                NightsHeld = 0,
+                FirstShort = Start.AddHours(9),
+                DryAt = null,
+                GasUsed = Mass.FromKilograms(3.25),
+                GasHeat = Energy.FromMegajoules(163.5725),
+                LeftAtStart = Mass.FromKilograms(7.25),
+                LeftAtEnd = Mass.FromKilograms(4),
+                OutsideLow = Temperature.FromDegreesCelsius(-22),
+                InsideLow = Temperature.FromDegreesCelsius(11.5),
+                ShortTime = Duration.FromMinutes(42),
+            },
+            Nights = [Night()],
+            Events =
+            [
+                new(Start.AddMinutes(3), ReportedKind.BurnerOn, 291.15, 258.15, 250_000, 7.2),
+                new(Start.AddHours(9), ReportedKind.ShortBegins, double.NaN, 240.15, 120_000, 5),
+            ],
+            Ledger = new LedgerBalance(0.5, 1e-9, -0.2, -2e-9, 0, 0, 1e-12, 3e-13),
+            Series = Series(),
+            End = RunEnd.Complete,
+        };
+    }
+
+    private static NightReport Night() => new()
+    {
+        Number = 1,
+        From = Start,
+        To = Start.AddHours(20),
+        Verdict = Verdict.RunsShort,
+        OutsideLow = Temperature.FromDegreesCelsius(-22),
+        InsideLow = Temperature.FromDegreesCelsius(11.5),
+        InsideLowAt = Start.AddHours(15),
+        BurnerTime = Duration.FromHours(7),
+        BurnerStarts = 41,
+        GasUsed = Mass.FromKilograms(3.25),
+        GasHeat = Energy.FromMegajoules(163.5725),
+        LeftAtDawn = null,
+        LeftAtEnd = Mass.FromKilograms(4),
+        CylinderPressureLow = Pressure.FromKilopascals(88.5),
+        LiquidLow = Temperature.FromDegreesCelsius(-31.25),
+        DeliveryPressureLow = Pressure.FromKilopascals(1.9),
+        FirstShort = Start.AddHours(9),
+        ShortTime = Duration.FromMinutes(42),
+        LeftAtFirstShort = Mass.FromKilograms(5),
+        DryAt = null,
+        BelowSetPoint = TemperatureDelta.FromKelvins(4.5),
+        FreezingAt = null,
+        SteadySupplyAtLow = Power.FromWatts(2600),
+        AllowedLiquid = Temperature.FromDegreesCelsius(-36),
+        DemandAtLow = Power.FromWatts(4100),
+    };
+
+    private static RunSeries Series()
+    {
+        RunSeries series = new(120);
+        for (int i = 0; i < 3; i++)
+        {
+            series.Outside_K[i] = 263.15 - i;
+            series.Inside_K[i] = i == 2 ? double.NaN : 293.15;
+            series.Asked_W[i] = 1234.56;
+            series.Burner_frac[i] = 0.5;
+        }
+        series.Count = 3;
+        return series;
+    }
+}

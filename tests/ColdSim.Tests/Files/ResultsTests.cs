@@ -1,0 +1,96 @@
+using System.Text.Json;
+using ColdSim.Files.Results;
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+using Xunit;
+
+namespace ColdSim.Tests.Files;
+
+public class ResultsTests
+{
+    [Fact]
+    public void Numbers_times_and_words_stand_under_their_keys()
+    {
+        JsonElement root = Json().RootElement;
+        Assert.Equal("runs_short", root.GetProperty("summary").GetProperty("verdict").GetString());
+        Assert.Equal("2025-01-15T01:00:00-07:00", root.GetProperty("summary").GetProperty("first_short").GetString());
+        Assert.Equal(JsonValueKind.Null, root.GetProperty("summary").GetProperty("dry_at").ValueKind);
+        JsonElement night = root.GetProperty("nights")[0];
+        Assert.Equal(3.25, night.GetProperty("gas_used_kg").GetDouble());
+        Assert.Equal(163.5725, night.GetProperty("gas_heat_mj").GetDouble());
+        Assert.Equal(-31.25, night.GetProperty("liquid_temperature_min_c").GetDouble());
+        Assert.Equal(2520, night.GetProperty("short_time_s").GetDouble());
+        Assert.Equal(JsonValueKind.Null, night.GetProperty("left_at_dawn_kg").ValueKind);
+        JsonElement second = root.GetProperty("events")[1];
+        Assert.Equal("short_begins", second.GetProperty("kind").GetString());
+        Assert.Equal(JsonValueKind.Null, second.GetProperty("inside_c").ValueKind);
+        Assert.Equal(2e-9, root.GetProperty("ledger").GetProperty("energy_residual").GetDouble());
+        Assert.True(root.GetProperty("ledger").GetProperty("closes").GetBoolean());
+        Assert.Equal("wind: not in the weather file, taken as 2.0 m/s", root.GetProperty("assumptions")[0].GetString());
+    }
+
+    [Fact]
+    public void The_page_and_the_document_have_the_same_keys()
+    {
+        SortedSet<string> written = new(StringComparer.Ordinal);
+        Collect(Json().RootElement, "", written);
+        string[] page = [.. DocPage.Lines("json.md").Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
+        Assert.Equal(written, page);
+    }
+
+    [Fact]
+    public void Every_verdict_event_and_ending_has_a_word_and_the_page_knows_it()
+    {
+        string page = string.Join('\n', DocPage.Lines("json.md"));
+        string[] words =
+        [
+            .. Enum.GetValues<Verdict>().Select(WireNames.Of),
+            .. Enum.GetValues<ReportedKind>().Select(WireNames.Of),
+            .. Enum.GetValues<RunEnd>().Select(WireNames.Of),
+        ];
+        Assert.All(words, w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Curves_are_rows_a_minute_apart()
+    {
+        using StringWriter text = new();
+        SeriesCsv.Write(Reports.Short(), text);
+        string[] lines = text.ToString().Split('\n');
+        Assert.Equal(
+            "time,outside [°C],wind [m/s],inside [°C],set point [°C],liquid [°C],cylinder pressure [kPa gauge],delivery pressure [kPa gauge],"
+            + "propane [kg],asked [W],given [W],can give now [W],can keep giving [W],heat into cylinder [W],burner [%]",
+            lines[0]);
+        Assert.StartsWith("2025-01-14T16:01:00-07:00,-11.00,0.00,20.00,", lines[2], StringComparison.Ordinal);
+        Assert.StartsWith("2025-01-14T16:02:00-07:00,-12.00,0.00,,", lines[3], StringComparison.Ordinal);
+        Assert.Equal(5, lines.Length);
+    }
+
+    private static JsonDocument Json()
+    {
+        using MemoryStream stream = new();
+        RunJson.Write(Reports.Short(), stream);
+        return JsonDocument.Parse(stream.ToArray());
+    }
+
+    private static void Collect(JsonElement element, string path, SortedSet<string> keys)
+    {
+        if (path.Length > 0)
+            keys.Add(path);
+        if (element.ValueKind == JsonValueKind.Object)
+        {
+            foreach (JsonProperty property in element.EnumerateObject())
+                Collect(property.Value, path.Length == 0 ? property.Name : $"{path}.{property.Name}", keys);
+        }
+        else if (element.ValueKind == JsonValueKind.Array)
+        {
+            keys.Remove(path);
+            keys.Add(path + "[]");
+            foreach (JsonElement item in element.EnumerateArray())
+            {
+                if (item.ValueKind == JsonValueKind.Object)
+                    Collect(item, path + "[]", keys);
+            }
+        }
+    }
+}
