@@ -136,7 +136,7 @@ public class ScenarioReaderTests
             coach.HeatLoss);
         Assert.Equal((2 * 61) + (2 * 10), coach.LeakageArea_cm2);
         Assert.Equal(0.65 * 4, coach.SolarAperture_m2, 12);
-        Assert.Equal(ShelterClass.Scattered, coach.Shelter);
+        Assert.Equal(ShelterClass.AcrossTheRoad, coach.Shelter);
         Assert.Equal(80e3 * 17, coach.FurnishingsCapacity_J_K);
     }
 
