@@ -59,10 +59,6 @@ public class DemoStoryTests
     }
 
     [Fact]
-    public void Each_night_is_colder_than_the_one_before()
-        => Assert.True(Night(1).OutsideLow > Night(2).OutsideLow && Night(2).OutsideLow > Night(3).OutsideLow);
-
-    [Fact]
     public void The_books_close()
     {
         Assert.True(Story.Value.Ledger.Closes, Story.Value.Ledger.ToString());

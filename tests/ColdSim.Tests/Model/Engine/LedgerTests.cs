@@ -50,9 +50,10 @@ public class LedgerTests
             Trace run = Run(s.Rig, s.Weather, 14);
             LedgerBalance l = run.Result.Ledger;
             Assert.True(l.Closes, l.ToString());
-            bool liquid = run.Steps[0].From.Propane_kg > 0 && !run.Events.Exists(e => e.Kind == EventKind.LiquidGone && e.Time_s == 0);
+            bool liquid = CylinderContents.Of(s.Rig.Cylinder.Contents_kg, s.Rig.Cylinder.Volume_m3, run.Steps[0].From.Liquid_K).HasLiquid;
             double air_Pa = StandardAtmosphere.Pressure_Pa(s.Rig.Site.Elevation_m);
-            double gone_s = run.Has(EventKind.LiquidGone) ? run.First_s(EventKind.LiquidGone) : double.PositiveInfinity;
+            SimulationEvent[] turns = [.. run.Events.Where(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain)];
+            int turned = 0;
             foreach (StepRecord step in run.Steps)
             {
                 Moment m = step.To;
@@ -61,7 +62,13 @@ public class LedgerTests
                 Assert.Equal(s.Rig.Coach is null, double.IsNaN(m.Inside_K));
                 Assert.True(m.Propane_kg > 0 && m.Propane_kg <= step.From.Propane_kg);
                 Assert.True(step.Given_W <= step.Asked_W * (1 + 1e-9) + 1e-9, $"{step.Given_W} of {step.Asked_W}");
-                if (m.Time_s < gone_s && liquid)
+                for (; turned < turns.Length && turns[turned].Time_s <= m.Time_s; turned++)
+                {
+                    Assert.Equal(liquid, turns[turned].Kind == EventKind.LiquidGone);
+                    liquid = !liquid;
+                }
+
+                if (liquid)
                     Assert.Equal(PropaneSaturation.Pressure_Pa(m.Liquid_K), m.CylinderPressure_Pa + air_Pa, 1e-6 * air_Pa);
             }
 

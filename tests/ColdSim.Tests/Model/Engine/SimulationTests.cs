@@ -67,6 +67,21 @@ public class SimulationTests
         Assert.True(half.Has(EventKind.ShortBegins) && half.Has(EventKind.Lockout));
     }
 
+    [Fact]
+    public void Half_a_regulator_that_just_carries_the_furnace_starves_it_a_little_and_inside_falls_behind()
+    {
+        RunSeries a = Curves(Bound(56_000), 6), b = Curves(Bound(28_000), 6);
+        int lit = Array.FindIndex(b.Burner_frac, f => f > 0), out_ = Array.FindIndex(b.Burner_frac, lit + 2, f => f < 0.99);
+        Assert.True(out_ - lit > 10, $"It hardly burns at all: lit in minute {lit}, out in {out_}.");
+        for (int i = lit + 1; i < a.Count; i++)
+        {
+            Assert.True(b.DeliveryPressure_Pa[i] != a.DeliveryPressure_Pa[i] && b.Inside_K[i] < a.Inside_K[i], $"No colder in minute {i}.");
+            if (i < out_ - 1) Assert.True(b.DeliveryPressure_Pa[i] < a.DeliveryPressure_Pa[i] && b.Given_W[i] < a.Given_W[i], $"No less gas in minute {i}.");
+        }
+
+        Assert.True(b.Burner_frac.Sum() < a.Burner_frac.Sum() - 10);
+    }
+
     private static Rig Bound(double rating_Btu_h) => new()
     {
         Cylinder = Bottle("100 lb"),
@@ -103,7 +118,7 @@ public class SimulationTests
     [Fact]
     public void Gas_given_falls_with_the_root_of_delivery_pressure_below_full()
     {
-        Trace run = Run(Bound(20_000), Steady(-18), 2, step_s: 5);
+        Trace run = Run(Bound(26_000), Steady(-18), 2, step_s: 5);
         StepRecord[] starved = [.. run.Steps.Where(s => s.BurnerLit && s.To.DeliveryPressure_Pa < 10.4 * WaterColumn_Pa)];
         Assert.NotEmpty(starved);
         Assert.All(starved, s => Assert.Equal(
@@ -273,6 +288,15 @@ public class SimulationTests
         public void Happened(in SimulationEvent happened, in Moment moment)
         {
         }
+    }
+
+    [Fact]
+    public void A_sensor_without_lag_to_speak_of_does_not_make_the_run_crawl()
+    {
+        Rig rig = Heated() with { Thermostat = Holding(20) with { SensorLag_s = 0.001 } };
+        Trace quick = Run(rig, Steady(-5), 6), none = Run(rig with { Thermostat = Holding(20) with { SensorLag_s = 0 } }, Steady(-5), 6);
+        Assert.True(quick.Steps.Count < 3000);
+        Assert.Equal(none.Events, quick.Events);
     }
 
     // ---- curves
