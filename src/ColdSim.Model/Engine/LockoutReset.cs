@@ -14,8 +14,9 @@ internal sealed class LockoutReset(Occupancy occupancy, RunClock clock) : ILocko
         double noticed_s = lockedAt_s + occupancy.ResetAfter_s;
         double clock_s = clock.At_s(noticed_s);
         double wait_s = double.PositiveInfinity;
-        foreach (ClockWindow awake in occupancy.AwakeHours)
+        for (int i = 0; i < occupancy.AwakeHours.Count; i++)
         {
+            ClockWindow awake = occupancy.AwakeHours[i];
             if (awake.Contains(clock_s)) return noticed_s;
             wait_s = Math.Min(wait_s, new ClockWindow(awake.From_s, awake.From_s).UntilEdge_s(clock_s));
         }

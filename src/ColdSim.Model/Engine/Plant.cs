@@ -19,6 +19,9 @@ internal sealed class Plant
     /// <summary>The furnace's place among the loads.</summary>
     public const int FurnaceLoad = 0;
 
+    // A sensor quicker than this is taken as the air itself: steps must be shorter than its lag, and nobody would see it.
+    private const double ShortestLag_s = 1;
+
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
     private readonly double[] _heatToCoach_frac;
@@ -31,7 +34,7 @@ internal sealed class Plant
         Cylinder = new CylinderBody(rig.Cylinder);
         Coach = rig.Coach is null ? null : new CoachBody(rig.Coach);
         _hasSensor = rig.Thermostat is not null && Coach is not null;
-        _sensorLag_s = rig.Thermostat?.SensorLag_s ?? 0;
+        _sensorLag_s = rig.Thermostat?.SensorLag_s is double lag_s and >= ShortestLag_s ? lag_s : 0;
         _furnaceEfficiency_frac = rig.Furnace?.Efficiency_frac ?? 0;
 
         // The furnace always has the first place, at no flow where there is none, so that places never shift.

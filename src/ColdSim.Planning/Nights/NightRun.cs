@@ -11,7 +11,10 @@ public static class NightRun
     /// <param name="cancel">Stops the run.</param>
     /// <returns>Everything the run says. Look at <c>Ledger.Closes</c> before trusting it.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>
+    /// <exception cref="ArgumentException">
+    /// A start outside the weather, a furnace without coach or thermostat, or a cylinder that cannot start: full of liquid or at its
+    /// relief pressure.
+    /// </exception>
     public static RunReport Of(Scenario scenario, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
@@ -27,6 +30,7 @@ public static class NightRun
         RunSeries series = new(calendar.Duration_s) { Outlook = new SupplyOutlook(scenario.Rig, scenario.Weather, scenario.Start) };
         NightWatch watch = new(scenario, calendar, new SeriesRecorder(series));
         SimulationResult result = simulation.Run(watch, cancel);
+        if (result.Ended_s <= 0) throw new ArgumentException(CannotStart(result.End), nameof(scenario));
 
         List<NightReport> nights = [];
         foreach (NightTally tally in watch.Nights)
@@ -46,6 +50,10 @@ public static class NightRun
             End = result.End,
         };
     }
+
+    private static string CannotStart(RunEnd end) => end == RunEnd.LiquidFull
+        ? "The cylinder cannot start: at its first temperature its charge fills it with liquid."
+        : "The cylinder cannot start: at its first temperature it stands at its relief pressure.";
 
     private static NightReport Report(int number, NightTally t, Scenario scenario, RunSeries series)
     {

@@ -12,9 +12,10 @@ internal sealed class WantOfGas
     private double _reference_K = double.NaN;
 
     /// <summary>Takes in a step.</summary>
-    /// <returns>How far inside is below the reference; 0 while nothing was short. [K]</returns>
+    /// <returns>How far inside is below the reference; 0 while nothing was short, and where there is no set point. [K]</returns>
     public double Below_K(in StepRecord record)
     {
+        if (double.IsNaN(record.To.SetPoint_K)) return 0;
         if (record.Undersupplied && double.IsNaN(_reference_K)) _reference_K = record.From.Inside_K;
         if (double.IsNaN(_reference_K)) return 0;
         _reference_K = Math.Min(_reference_K, record.To.SetPoint_K);

@@ -1,0 +1,95 @@
+using System.Runtime.CompilerServices;
+using ColdSim.Files.Scenarios;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+using Xunit;
+
+namespace ColdSim.Tests;
+
+/// <summary>The demo tells a story: a night that holds, one that runs short with propane left, one that runs dry.</summary>
+public class DemoStoryTests
+{
+    private static readonly Lazy<Scenario> Told = new(() =>
+    {
+        ReadResult read = ScenarioReader.Read(Path.Combine(Root(), "scenarios", "cold-snap.toml"));
+        Assert.Empty(read.Problems);
+        return read.Scenario!;
+    });
+
+    private static readonly Lazy<RunReport> Story = new(() => NightRun.Of(Told.Value));
+
+    private static RunReport Stepped(double step_s) => NightRun.Of(Told.Value with { Step_s = step_s });
+
+    private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
+
+    private static NightReport Night(int number) => Story.Value.Nights[number - 1];
+
+    private static bool IsBeforeDawn(DateTimeOffset time) => time.TimeOfDay < new TimeSpan(7, 0, 0) || time.TimeOfDay > new TimeSpan(17, 0, 0);
+
+    [Fact]
+    public void It_has_three_nights_and_runs_to_its_end()
+    {
+        Assert.Equal(3, Story.Value.Nights.Count);
+        Assert.Equal(ColdSim.Model.Engine.RunEnd.Complete, Story.Value.End);
+    }
+
+    [Fact]
+    public void The_first_night_holds()
+    {
+        Assert.Equal(Verdict.Holds, Night(1).Verdict);
+        Assert.Null(Night(1).FirstShort);
+        Assert.True(Night(1).InsideLow!.Value.DegreesCelsius > 13);
+    }
+
+    [Fact]
+    public void The_second_night_runs_short_before_dawn_with_plenty_of_propane_left()
+    {
+        Assert.Equal(Verdict.RunsShort, Night(2).Verdict);
+        Assert.True(IsBeforeDawn(Night(2).FirstShort!.Value), $"{Night(2).FirstShort:O}");
+        Assert.True(Night(2).LeftAtFirstShort!.Value.Pounds > 10, $"{Night(2).LeftAtFirstShort!.Value.Pounds} lb");
+        Assert.Null(Night(2).DryAt);
+    }
+
+    [Fact]
+    public void The_third_night_runs_dry_before_dawn()
+    {
+        Assert.Equal(Verdict.RunsDry, Night(3).Verdict);
+        Assert.True(IsBeforeDawn(Night(3).DryAt!.Value), $"{Night(3).DryAt:O}");
+        Assert.Contains(Story.Value.Events, e => e.Kind == ReportedKind.Lockout && e.Time > Night(3).From);
+    }
+
+    [Fact]
+    public void The_books_close()
+    {
+        Assert.True(Story.Value.Ledger.Closes, Story.Value.Ledger.ToString());
+    }
+
+    [Fact]
+    public void The_curves_hold_the_gas_that_was_used()
+        => Assert.Equal(1, Story.Value.Series.Given_W.Sum() * 60 / Story.Value.Summary.GasHeat.Joules, 1e-9);
+
+    [Theory]
+    [InlineData(30)]
+    [InlineData(15)]
+    public void A_shorter_step_tells_the_same_story(double step_s)
+    {
+        RunReport fine = Stepped(step_s);
+        Assert.Equal(1, fine.Summary.GasUsed.Kilograms / Story.Value.Summary.GasUsed.Kilograms, 1e-3);
+        double starts = Story.Value.Nights.Sum(n => n.BurnerStarts);
+        Assert.Equal(1, fine.Nights.Sum(n => n.BurnerStarts) / starts, 0.02);
+        Assert.Equal(Story.Value.Nights.Select(n => n.Verdict), fine.Nights.Select(n => n.Verdict));
+        for (int i = 0; i < 3; i++)
+        {
+            SameMinute("short", i, Story.Value.Nights[i].FirstShort, fine.Nights[i].FirstShort);
+            SameMinute("dry", i, Story.Value.Nights[i].DryAt, fine.Nights[i].DryAt);
+            SameMinute("freezing", i, Story.Value.Nights[i].FreezingAt, fine.Nights[i].FreezingAt);
+        }
+    }
+
+    private static void SameMinute(string what, int night, DateTimeOffset? coarse, DateTimeOffset? fine)
+    {
+        Assert.Equal(coarse is null, fine is null);
+        if (coarse is not null)
+            Assert.True(Math.Abs((coarse.Value - fine!.Value).TotalSeconds) < 60, $"Night {night + 1} {what}: {coarse:O} against {fine:O}");
+    }
+}

@@ -1,0 +1,79 @@
+using ColdSim.Model;
+using ColdSim.Model.Engine;
+using ColdSim.Model.Supply;
+using CsCheck;
+using Xunit;
+using static ColdSim.Tests.Model.Rigs;
+
+namespace ColdSim.Tests.Model.Engine;
+
+public class DrawControlTests
+{
+    private const double Good_Pa = 11 * WaterColumn_Pa, Low_Pa = 6 * WaterColumn_Pa;
+
+    private static DrawControl InHours(params ClockWindow[] hours)
+    {
+        DrawControl control = new(Draw(900, 0, hours));
+        control.SetClock(12 * 3600);
+        return control;
+    }
+
+    [Fact]
+    public void A_draw_without_hours_always_runs() => Assert.True(InHours().ValveOpen);
+
+    [Fact]
+    public void A_draw_outside_its_hours_neither_runs_nor_wants()
+    {
+        DrawControl control = InHours(new ClockWindow(13 * 3600, 14 * 3600));
+        Assert.False(control.ValveOpen || control.WantsGas);
+        Assert.False(control.Update(Low_Pa, 0));
+    }
+
+    [Fact]
+    public void A_flame_that_is_lost_is_tried_every_minute()
+    {
+        DrawControl control = InHours();
+        Assert.False(control.Update(Good_Pa, 0));
+        Assert.True(control.Update(Low_Pa, 10));
+        Assert.True(control is { ValveOpen: false, WantsGas: true, RetryAt_s: 70 });
+        Assert.False(control.Update(Low_Pa, 69.9));
+        Assert.True(control.Update(Low_Pa, 70));
+        Assert.True(control.ValveOpen);
+        Assert.True(control.Update(Low_Pa, 70));
+        Assert.Equal(130, control.RetryAt_s);
+        Assert.True(control.Update(Good_Pa, 130));
+        Assert.False(control.Update(Good_Pa, 130));
+        Assert.Equal(double.PositiveInfinity, control.RetryAt_s);
+    }
+
+    [Fact]
+    public void The_end_of_its_hours_ends_its_wanting()
+    {
+        DrawControl control = InHours(new ClockWindow(11 * 3600, 13 * 3600));
+        control.Update(Low_Pa, 0);
+        Assert.True(control.WantsGas);
+        control.SetClock(13 * 3600);
+        Assert.True(control is { WantsGas: false, ValveOpen: false, RetryAt_s: double.PositiveInfinity });
+        control.SetClock(11.5 * 3600);
+        Assert.True(control.ValveOpen);
+    }
+
+    [Fact]
+    public void It_never_burns_below_its_least_pressure_and_never_both_runs_and_wants()
+        => Gen.Select(Gen.Double[0, 14 * WaterColumn_Pa], Gen.Double[0, 40], Gen.Int[0, 23]).Array[1, 60].Sample(moves =>
+        {
+            ConstantDraw draw = Draw(900, 0, new ClockWindow(6 * 3600, 20 * 3600));
+            DrawControl control = new(draw);
+            double now_s = 0;
+            foreach ((double delivery_Pa, double wait_s, int hour) in moves)
+            {
+                control.SetClock(hour * 3600);
+                now_s += wait_s;
+                for (int n = 0; control.Update(delivery_Pa, now_s); n++) Assert.True(n < 5);
+                Assert.False(control.ValveOpen && control.WantsGas);
+                Assert.Equal(hour is >= 6 and < 20, control.ValveOpen || control.WantsGas);
+                if (control.ValveOpen) Assert.True(delivery_Pa >= draw.MinimumPressure_Pa);
+                if (control.WantsGas) Assert.InRange(control.RetryAt_s - now_s, 1e-9, 60 + 1e-9);
+            }
+        });
+}

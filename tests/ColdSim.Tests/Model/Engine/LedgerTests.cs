@@ -1,0 +1,130 @@
+using ColdSim.Model;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Engine;
+using ColdSim.Model.Furnace;
+using ColdSim.Model.Site;
+using ColdSim.Model.Weather;
+using ColdSim.Physics.MoistAir;
+using ColdSim.Physics.Propane;
+using CsCheck;
+using Xunit;
+using static ColdSim.Tests.Model.Rigs;
+
+namespace ColdSim.Tests.Model.Engine;
+
+public class LedgerTests
+{
+    private static readonly string[] Sizes = ["5 lb", "20 lb", "40 lb", "100 lb", "10 gal"];
+
+    // Anything sane: sizes, fills down to almost nothing, altitudes, with and without coach, furnace, draws with hours.
+    private static readonly Gen<(Rig Rig, WeatherSeries Weather)> Sane = Gen.Select(
+        Gen.Select(Gen.Int[0, 4].Select(i => Sizes[i]), Gen.Double[0.02, 0.9], Gen.Double[0, 3000], Gen.OneOf(Gen.Const(0.0), Gen.Double[1, 8])),
+        Gen.Select(Gen.Int[0, 3], Gen.Double[12_000, 40_000], Gen.Double[60, 250], Gen.Double[20_000, 160_000], Gen.Int[0, 1].Select(i => 100.0 * i)),
+        Gen.Select(Gen.Double[-45, 5], Gen.Double[0, 12], Gen.Double[0, 8], Gen.Double[0, 300]),
+        (place, house, sky) =>
+        {
+            (string size, double left, double elevation_m, double fixed_W_K) = place;
+            (int kind, double input_Btu_h, double loss_W_K, double rating_Btu_h, double leak_cm2) = house;
+            (double mean_C, double swing_K, double wind_m_s, double sun_W_m2) = sky;
+            SiteSpecification site = new() { Elevation_m = elevation_m };
+            CylinderSpecification cylinder = Bottle(size, left);
+            Rig rig = new()
+            {
+                Site = site,
+                Cylinder = fixed_W_K > 0 ? cylinder.Fixed(fixed_W_K) : cylinder,
+                Regulator = new() { RatedFlow_W = rating_Btu_h * Btu_h },
+                Coach = kind == 0 ? null : TwoNodes(loss_W_K) with { LeakageArea_cm2 = leak_cm2, SolarAperture_m2 = 1, InternalGains_W = 100, GroundConductance_W_K = 10 },
+                Thermostat = kind < 2 ? null : Holding(20, 16),
+                Furnace = kind < 2 ? null : Plated(input_Btu_h) with { Altitude = (AltitudeRule)(kind % 2) },
+                Draws = [Draw(1200, 0.4), Draw(9000, 0.2, new ClockWindow(17 * 3600, 19.3 * 3600), new ClockWindow(23 * 3600, 1 * 3600))],
+            };
+            return (rig, Changing(h => mean_C + swing_K * Math.Sin(h / 4), 16, sun_W_m2: sun_W_m2, wind_m_s: wind_m_s, site: site));
+        });
+
+    [Fact]
+    public void Books_close_and_numbers_stay_sane_whatever_the_rig()
+    {
+        int dry = 0, locked = 0, froze = 0;
+        Sane.Sample(s =>
+        {
+            Trace run = Run(s.Rig, s.Weather, 14);
+            LedgerBalance l = run.Result.Ledger;
+            Assert.True(l.Closes, l.ToString());
+            bool liquid = CylinderContents.Of(s.Rig.Cylinder.Contents_kg, s.Rig.Cylinder.Volume_m3, run.Steps[0].From.Liquid_K).HasLiquid;
+            double air_Pa = StandardAtmosphere.Pressure_Pa(s.Rig.Site.Elevation_m);
+            SimulationEvent[] turns = [.. run.Events.Where(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain)];
+            int turned = 0;
+            foreach (StepRecord step in run.Steps)
+            {
+                Moment m = step.To;
+                Assert.True(step.To.Time_s > step.From.Time_s);
+                Assert.True(double.IsFinite(m.Liquid_K + m.CylinderPressure_Pa + m.DeliveryPressure_Pa + m.Propane_kg + step.Asked_W + step.Given_W + step.HeatIntoCylinder_W));
+                Assert.Equal(s.Rig.Coach is null, double.IsNaN(m.Inside_K));
+                Assert.True(m.Propane_kg > 0 && m.Propane_kg <= step.From.Propane_kg);
+                Assert.True(step.Given_W <= step.Asked_W * (1 + 1e-9) + 1e-9, $"{step.Given_W} of {step.Asked_W}");
+                for (; turned < turns.Length && turns[turned].Time_s <= m.Time_s; turned++)
+                {
+                    Assert.Equal(liquid, turns[turned].Kind == EventKind.LiquidGone);
+                    liquid = !liquid;
+                }
+
+                if (liquid)
+                    Assert.Equal(PropaneSaturation.Pressure_Pa(m.Liquid_K), m.CylinderPressure_Pa + air_Pa, 1e-6 * air_Pa);
+            }
+
+            if (run.Has(EventKind.LiquidGone)) Interlocked.Increment(ref dry);
+            if (run.Has(EventKind.Lockout)) Interlocked.Increment(ref locked);
+            if (run.Has(EventKind.InsideFreezing)) Interlocked.Increment(ref froze);
+        }, iter: 120);
+        Assert.True(dry > 2 && locked > 2 && froze > 2, $"Too tame: {dry} dry, {locked} locked out, {froze} froze.");
+    }
+
+    private static Rig Busy => Heated() with
+    {
+        Coach = TwoNodes(110) with { InternalGains_W = 800, GroundConductance_W_K = 25, GroundTemperature_K = 275 },
+        Draws = [Draw(2000, 0.3)],
+    };
+
+    [Theory]
+    [InlineData("Drawn")]
+    [InlineData("CylinderHeat")]
+    [InlineData("VapourEnthalpy")]
+    [InlineData("Burnt")]
+    [InlineData("Useful")]
+    [InlineData("Flue")]
+    [InlineData("Gains")]
+    [InlineData("Loss")]
+    [InlineData("Ground")]
+    public void A_flux_read_one_part_in_ten_thousand_wrong_breaks_the_books(string flux)
+    {
+        FluxKind kind = Enum.Parse<FluxKind>(flux);
+        Trace run = Run(Busy, Steady(-8), 12, ledger: new Ledger(kind, 1.0001));
+        Assert.False(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
+        Assert.True(Run(Busy, Steady(-8), 12, ledger: new Ledger(kind, 1)).Result.Ledger.Closes);
+    }
+
+    [Fact]
+    public void Every_flux_is_misread_above()
+        => Assert.Equal(Enum.GetNames<FluxKind>().Length - 1,
+            typeof(LedgerTests).GetMethod(nameof(A_flux_read_one_part_in_ten_thousand_wrong_breaks_the_books))!
+                .GetCustomAttributes(typeof(InlineDataAttribute), false).Length);
+
+    [Fact]
+    public void An_idle_run_is_held_against_the_floor()
+    {
+        Rig rig = new() { Cylinder = Bottle() with { InitialTemperature_K = 263.15 } };
+        LedgerBalance l = Run(rig with { Cylinder = rig.Cylinder.Fixed(2) }, Steady(-10), 5).Result.Ledger;
+        Assert.True(l.Closes);
+        Assert.Equal(l.CylinderEnergy_J / 1000, l.CylinderEnergy_frac, 1e-15);
+        Assert.Equal(0, l.Mass_kg);
+    }
+
+    [Fact]
+    public void Books_that_are_not_numbers_do_not_close()
+    {
+        Assert.False(new LedgerBalance(0, 0, 0, double.NaN, 0, 0, 0, 0).Closes);
+        Assert.False(new LedgerBalance(0, 0, 0, 0, 0, 0, 0, double.NaN).Closes);
+        Assert.False(new LedgerBalance(0, 0, 0, 0, 0, -2e-6, 0, 0).Closes);
+        Assert.True(new LedgerBalance(9, 1e-6, 0, -1e-6, 0, 0, 0, 1e-6).Closes);
+    }
+}
