@@ -212,7 +212,9 @@ public sealed class Simulation
     private double Locate(Guard guard, in StepConditions conditions, double step_s, double pastAtEnd)
     {
         double pastAtStart = Past(guard, _state, _standing);
-        if (pastAtStart > 0) return step_s;
+
+        // Air pressure is held over a step, so at its edge a point may already be passed: it is now.
+        if (pastAtStart > 0) return Math.Min(step_s, EventTolerance_s);
         Crossing crossing = new(this, guard, conditions);
         return FalsePosition.Root(ref crossing, 0, pastAtStart, step_s, pastAtEnd, EventTolerance_s);
     }

@@ -68,7 +68,7 @@ public interface ILockoutReset
 /// <remarks>
 /// Tries count from the start of a call for heat; a lost flame is followed by another try. A flame that has stood for ten minutes
 /// starts the count anew. A locked-out furnace tries again by itself after the lockout time, or earlier when somebody awake
-/// resets it.
+/// resets it; when the thermostat stops calling, the lockout is cleared.
 /// </remarks>
 public sealed class FurnaceControl
 {
@@ -153,16 +153,14 @@ public sealed class FurnaceControl
                 if (time_s - _litAt_s >= FlameProved_s) _tries = 0;
                 return Fail(FurnaceChange.FlameLost, time_s, reset);
 
+            case FurnacePhase.Lockout when !calls:
+                WantsGas = false;
+                return Go(FurnacePhase.Idle);
+
             case FurnacePhase.Lockout when due:
                 _tries = 0;
                 bool byHand = _resetByHand;
-                if (calls) Go(FurnacePhase.PrePurge, time_s + _specification.PrePurge_s);
-                else
-                {
-                    WantsGas = false;
-                    Go(FurnacePhase.Idle);
-                }
-
+                Go(FurnacePhase.PrePurge, time_s + _specification.PrePurge_s);
                 return byHand ? FurnaceChange.Reset : FurnaceChange.Retries;
 
             default:

@@ -1,7 +1,10 @@
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Where the nights of a run begin and end, in seconds since its start.</summary>
-/// <remarks>A night runs from noon to noon, the first from the start, so that every hour of a run belongs to exactly one.</remarks>
+/// <remarks>
+/// A night runs from noon to noon, the first from the start, so that every hour of a run belongs to exactly one. The first of a run
+/// that starts between dawn and noon reaches to the next day's noon.
+/// </remarks>
 internal sealed class NightCalendar
 {
     private const double Day_s = 86_400;
@@ -13,7 +16,10 @@ internal sealed class NightCalendar
     {
         double clock_s = scenario.Start.TimeOfDay.TotalSeconds;
         double wait_s = (NightCriteria.NightBoundary.ToTimeSpan().TotalSeconds - clock_s + Day_s) % Day_s;
-        _firstEnd_s = wait_s > 0 ? wait_s : Day_s;
+
+        // A start between dawn and noon belongs to the coming night; there is no night left to run before noon.
+        bool afterDawn = clock_s >= scenario.Criteria.Dawn.ToTimeSpan().TotalSeconds && wait_s > 0 && wait_s < HalfDay_s;
+        _firstEnd_s = wait_s <= 0 ? Day_s : afterDawn ? wait_s + Day_s : wait_s;
         double weather_s = (scenario.Weather.Last - scenario.Start).TotalSeconds;
         Duration_s = scenario.Nights is int nights ? End_s(nights - 1) : WholeNights_s(weather_s);
     }

@@ -160,7 +160,7 @@ public class FurnaceControlTests
                     {
                         FurnacePhase before = control.Phase;
                         FurnaceChange change = control.Update(calls, delivery_Pa, now_s, reset);
-                        if (before == FurnacePhase.Lockout && control.Phase != FurnacePhase.Lockout)
+                        if (before == FurnacePhase.Lockout && control.Phase != FurnacePhase.Lockout && calls)
                         {
                             bool byHand = change == FurnaceChange.Reset;
                             Assert.True(now_s - lockedAt_s >= (byHand ? Math.Min(resetAfter_s, 3600) : 3600) - 1e-9);
@@ -179,7 +179,7 @@ public class FurnaceControlTests
 
                     Assert.Equal(control.Phase is FurnacePhase.Trial or FurnacePhase.Lit, control.ValveOpen);
                     Assert.Equal(control.Phase == FurnacePhase.Lit, control.IsLit);
-                    if (!calls) Assert.False(control.ValveOpen);
+                    if (!calls) Assert.False(control.ValveOpen || control.Phase == FurnacePhase.Lockout);
                     if (control.IsLit) Assert.True(delivery_Pa >= Plate.DropOutPressure_Pa && !control.WantsGas);
                     if (control.ValveOpen) Assert.True(control.FanRuns);
                     Assert.True(control.PhaseEnds_s > now_s);

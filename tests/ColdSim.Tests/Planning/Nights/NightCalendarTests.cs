@@ -21,7 +21,9 @@ public class NightCalendarTests
 
     [Theory]
     [InlineData(16, 2, "12 16-13 12,13 12-14 12")]
-    [InlineData(10, 2, "12 10-12 12,12 12-13 12")]
+    [InlineData(10, 2, "12 10-13 12,13 12-14 12")]
+    [InlineData(7, 1, "12 07-13 12")]
+    [InlineData(6, 1, "12 06-12 12")]
     [InlineData(12, 1, "12 12-13 12")]
     [InlineData(13, 1, "12 13-13 12")]
     [InlineData(0, 2, "12 00-12 12,12 12-13 12")]
@@ -78,5 +80,13 @@ public class NightCalendarTests
     }
 
     [Fact]
-    public void A_night_that_begins_after_dawn_has_nothing_left_at_dawn() => Assert.Null(Idle(10, 96, 1).Nights[0].LeftAtDawn);
+    public void A_night_that_begins_after_dawn_is_the_coming_one_and_has_its_own_dawn()
+    {
+        NightReport night = Idle(10, 96, 1).Nights[0];
+        Assert.Equal(26, (night.To - night.From).TotalHours);
+        Assert.NotNull(night.LeftAtDawn);
+    }
+
+    [Fact]
+    public void A_night_that_the_weather_ends_before_dawn_has_nothing_left_at_dawn() => Assert.Null(Idle(16, 12, 1).Nights[0].LeftAtDawn);
 }
