@@ -1,1 +1,5 @@
-return 0;
+using ColdSim.App;
+using ColdSim.App.Commands;
+
+using Host host = Host.OfProcess(Joined.Parts());
+return await CommandLine.RunAsync(args, host).ConfigureAwait(false);

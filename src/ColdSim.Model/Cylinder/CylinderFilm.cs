@@ -1,6 +1,5 @@
 using ColdSim.Model.Weather;
 using ColdSim.Physics.HeatTransfer;
-using ColdSim.Physics.MoistAir;
 
 namespace ColdSim.Model.Cylinder;
 
@@ -8,10 +7,6 @@ namespace ColdSim.Model.Cylinder;
 /// <remarks>See docs/model.md, "Outside of the cylinder", for every equation and source.</remarks>
 public static class CylinderFilm
 {
-    // Churchill's exponents for blending natural and forced convection: 3 along upright walls, 4 round horizontal cylinders.
-    private const double UprightBlend = 3;
-    private const double HorizontalBlend = 4;
-
     // A thickness given by the scenario is taken as settled frost.
     private const double FixedFrostDensity_kg_m3 = 150;
 
@@ -28,13 +23,15 @@ public static class CylinderFilm
             return new HeatCoupling(measured_W_K, weather.Air_K);
 
         // The outer surface is close to the liquid's temperature; the little it differs by is found in one pass.
-        double first_W_m2K = Convection_W_m2K(body, weather, t_K) + Radiation_W_m2K(around, weather, t_K);
+        OutsideConvection convection = new(body, weather, t_K);
+        double radiant_K = around.FixedRadiation_W_m2K is null ? RadiantTemperature_K(around, weather) : weather.Air_K;
+        double first_W_m2K = convection.At_W_m2K(1) + Radiation_W_m2K(around, t_K, radiant_K);
         double layer_m2K_W = around.FixedFrost_m is double fixed_m ? FixedFrost_m2K_W(fixed_m) : frost.Resistance_m2K_W;
         double behind_m2K_W = layer_m2K_W + 1 / around.InsideFilm_W_m2K;
-        double surface_K = t_K + (weather.Air_K - t_K) * behind_m2K_W / (behind_m2K_W + 1 / first_W_m2K);
-
-        double convection_W_m2K = Convection_W_m2K(body, weather, surface_K);
-        double radiation_W_m2K = Radiation_W_m2K(around, weather, surface_K);
+        double part_frac = 1 / (1 + behind_m2K_W * first_W_m2K);
+        double surface_K = weather.Air_K + part_frac * (t_K - weather.Air_K);
+        double convection_W_m2K = convection.At_W_m2K(part_frac);
+        double radiation_W_m2K = Radiation_W_m2K(around, surface_K, radiant_K);
         double outside_W_m2K = convection_W_m2K + radiation_W_m2K;
 
         FrostExchange exchange = around.FixedFrost_m is null
@@ -43,7 +40,6 @@ public static class CylinderFilm
         double sun_W_m2 = around.FixedSun_W is null
             ? around.SolarAbsorptance_frac * around.SunExposure_frac * weather.CylinderSun_W_m2
             : 0;
-        double radiant_K = around.FixedRadiation_W_m2K is null ? RadiantTemperature_K(around, weather) : weather.Air_K;
         double environment_K = (convection_W_m2K * weather.Air_K + radiation_W_m2K * radiant_K + sun_W_m2 + exchange.Heat_W_m2)
             / outside_W_m2K;
 
@@ -68,32 +64,8 @@ public static class CylinderFilm
         return wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
     }
 
-    private static double Convection_W_m2K(CylinderBody body, in WeatherSample weather, double surface_K)
-    {
-        CylinderSurroundings around = body.Specification.Surroundings;
-        if (around.FixedConvection_W_m2K is double fixed_W_m2K) return fixed_W_m2K;
-
-        bool upright = body.Specification.Orientation == Orientation.Upright;
-        double diameter_m = body.Specification.OutsideDiameter_m;
-        double film_K = 0.5 * (surface_K + weather.Air_K);
-        double conductivity_W_mK = DryAir.Conductivity_W_mK(film_K);
-
-        // The cold layer slides down the whole wall, wetted or not, so the natural film does not change with the level.
-        double length_m = upright ? body.Vessel.Height_m : diameter_m;
-        double rayleigh = FreeConvection.Rayleigh(surface_K, weather.Air_K, length_m, weather.Pressure_Pa);
-        double natural = (upright ? VerticalPlate.NusseltAir(rayleigh) : HorizontalCylinder.NusseltAir(rayleigh))
-            * conductivity_W_mK / length_m;
-
-        double wind_m_s = weather.Wind_m_s * around.WindShelter_frac;
-        if (wind_m_s <= 0) return natural;
-        double reynolds = FreeConvection.Reynolds(surface_K, weather.Air_K, wind_m_s, diameter_m, weather.Pressure_Pa);
-        double forced = CrossFlow.NusseltAir(reynolds) * conductivity_W_mK / diameter_m;
-        return MixedConvection.Blend(forced, natural, upright ? UprightBlend : HorizontalBlend);
-    }
-
-    private static double Radiation_W_m2K(CylinderSurroundings around, in WeatherSample weather, double surface_K)
-        => around.FixedRadiation_W_m2K
-            ?? Radiation.LinearCoefficient_W_m2K(around.Emissivity_frac, surface_K, RadiantTemperature_K(around, weather));
+    private static double Radiation_W_m2K(CylinderSurroundings around, double surface_K, double radiant_K)
+        => around.FixedRadiation_W_m2K ?? Radiation.LinearCoefficient_W_m2K(around.Emissivity_frac, surface_K, radiant_K);
 
     // An upright wall in the open sees sky with half of its view; ground and things around are taken at air temperature.
     private static double RadiantTemperature_K(CylinderSurroundings around, in WeatherSample weather)

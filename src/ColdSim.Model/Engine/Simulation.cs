@@ -42,10 +42,11 @@ public sealed class Simulation
     private IRunObserver _observer = null!;
     private PlantState _state;
     private Standing _standing;
+    private Moment? _moment;
     private FrostLayer _frost;
     private double _time_s;
     private double _nextClockEdge_s;
-    private double _warming_K_s;
+    private HeatCoupling _grip;
     private int _weatherRow;
     private WeatherSample _sample;
     private bool _hasLiquid;
@@ -164,8 +165,8 @@ public sealed class Simulation
         double toEvent_s = step_s;
         for (Guard guard = Guard.Thermostat; guard < Guard.None; guard++)
         {
-            if (Past(guard, next, then) > 0)
-                toEvent_s = Math.Min(toEvent_s, Locate(guard, conditions, toEvent_s));
+            if (Past(guard, next, then) is > 0 and double past)
+                toEvent_s = Math.Min(toEvent_s, Locate(guard, conditions, step_s, past));
         }
 
         if (toEvent_s < step_s)
@@ -175,26 +176,30 @@ public sealed class Simulation
             next = _plant.Step(_state, conditions, step_s, out flowed);
         }
 
-        Moment from = Look();
+        Moment from = _moment ?? Look();
         bool lit = _furnace?.IsLit ?? false;
         double asked_kg_s = AskedFor_kg_s();
-        _warming_K_s = (next.Cylinder_K - _state.Cylinder_K) / step_s;
+        _grip = conditions.Cylinder;
         _ledger.Post(flowed);
         _frost = _frost.After(conditions.Cylinder, step_s);
         _state = next;
         _time_s = stop_s;
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
         _standing = StandingAt(_state, _sample.Pressure_Pa);
+        Moment to = Look();
+        _moment = to;
         double heating = _plant.HeatingValue_J_kg;
         _observer.Stepped(new StepRecord(
-            from, Look(), asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, lit, _watch.Undersupplied));
+            from, to, asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, lit, _watch.Undersupplied));
     }
 
     // Surroundings are taken at the middle of the step, where their error over the step is of second order.
     private StepConditions ConditionsOver(double step_s)
     {
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + 0.5 * step_s, ref _weatherRow);
-        double liquid_K = _state.Cylinder_K + 0.5 * step_s * _warming_K_s;
+        double warming_K_s = _plant.Cylinder.Warming_K_s(
+            _standing.Contents, _grip.Heat_W(_state.Cylinder_K), _standing.Point.Flow_kg_s);
+        double liquid_K = _state.Cylinder_K + 0.5 * step_s * warming_K_s;
         return new StepConditions(
             CylinderFilm.At(_plant.Cylinder, middle, _state.Propane_kg, liquid_K, _frost),
             _plant.Coach?.At(middle, _state.Air_K) ?? default,
@@ -204,12 +209,12 @@ public sealed class Simulation
             _furnace?.IsLit ?? false);
     }
 
-    private double Locate(Guard guard, in StepConditions conditions, double within_s)
+    private double Locate(Guard guard, in StepConditions conditions, double step_s, double pastAtEnd)
     {
+        double pastAtStart = Past(guard, _state, _standing);
+        if (pastAtStart > 0) return step_s;
         Crossing crossing = new(this, guard, conditions);
-        double atStart = crossing.At(0), atEnd = crossing.At(within_s);
-        if (atStart > 0 || atEnd <= 0) return within_s;
-        return FalsePosition.Root(ref crossing, 0, atStart, within_s, atEnd, EventTolerance_s);
+        return FalsePosition.Root(ref crossing, 0, pastAtStart, step_s, pastAtEnd, EventTolerance_s);
     }
 
     private Standing StandingAt(in PlantState s, double air_Pa)
@@ -263,6 +268,7 @@ public sealed class Simulation
         foreach (DrawControl draw in _draws) draw.SetClock(clock_s);
         OpenValves();
         _nextClockEdge_s = _clock.NextEdge_s(_time_s);
+        _moment = null;
     }
 
     private bool SwitchOnce()
@@ -291,7 +297,9 @@ public sealed class Simulation
     {
         bool moved = _furnace is not null && _plant.Supply.Set(Plant.FurnaceLoad, _furnace.ValveOpen);
         for (int i = 0; i < _draws.Length; i++) moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _draws[i].ValveOpen);
-        if (moved) _standing = StandingAt(_state, _sample.Pressure_Pa);
+        if (!moved) return;
+        _standing = StandingAt(_state, _sample.Pressure_Pa);
+        _moment = null;
     }
 
     // What a flame sees: where delivery is full it is above whatever lights or keeps one, and need not be known nearer.
@@ -339,6 +347,7 @@ public sealed class Simulation
         {
             _hasLiquid = !_hasLiquid;
             _standing = StandingAt(_state, _sample.Pressure_Pa);
+            _moment = null;
             Tell(_hasLiquid ? EventKind.LiquidAgain : EventKind.LiquidGone, _state.Propane_kg);
         }
 
@@ -408,7 +417,7 @@ public sealed class Simulation
     {
         public double At(double part_s)
         {
-            PlantState s = part_s > 0 ? run._plant.Step(run._state, conditions, part_s, out _) : run._state;
+            PlantState s = run._plant.Step(run._state, conditions, part_s, out _);
             return run.Past(guard, s, run.StandingAt(s, conditions.AirPressure_Pa));
         }
     }

@@ -1,5 +1,3 @@
-using ColdSim.Model.Numerics;
-
 namespace ColdSim.Model.Supply;
 
 /// <summary>Regulator and open appliances together: the one delivery pressure at which what passes is what is taken.</summary>
@@ -107,12 +105,7 @@ public sealed class GasSupply
         if (!point.IsFull) return point.Delivery_Pa;
         double highest_Pa = Math.Max(0, Math.Min(_regulator.LockUp_Pa, cylinder_Pa - air_Pa));
         if (point.Flow_kg_s <= 0) return highest_Pa;
-        double regulated_Pa = _regulator.RegulatedDelivery_Pa(point.Flow_kg_s, cylinder_Pa, air_Pa, gas_K);
-        if (!double.IsNaN(regulated_Pa)) return regulated_Pa;
-
-        // A stage is wide open, yet all is given: follow the regulator down from lock-up to the flow.
-        FlowExcess excess = new(_regulator, point.Flow_kg_s, cylinder_Pa, air_Pa, gas_K);
-        return FalsePosition.Root(ref excess, highest_Pa, -point.Flow_kg_s, 0, excess.At(0), 1e-6 * highest_Pa);
+        return _regulator.Delivery_Pa(point.Flow_kg_s, cylinder_Pa, air_Pa, gas_K);
     }
 
     /// <summary>Gas that regulator and cylinder could give now at a delivery pressure. [kg/s]</summary>
@@ -123,14 +116,54 @@ public sealed class GasSupply
     public double CanGiveNow_kg_s(double delivery_Pa, double cylinder_Pa, double air_Pa, double gas_K)
         => _regulator.Flow_kg_s(delivery_Pa, cylinder_Pa, air_Pa, gas_K);
 
+    /// <summary>Delivery pressure at which the open appliances together take a flow. [Pa gauge]</summary>
+    /// <param name="flow_kg_s">Flow; from all they ask on, the pressure at which the last of them is full.</param>
+    internal double DeliveryTaking_Pa(double flow_kg_s)
+    {
+        if (flow_kg_s >= _asked_kg_s) return _fullPressure_Pa;
+
+        // Below their full pressures appliances take in proportion to the root of the pressure. One that would be full at the
+        // pressure so found takes its full gas and leaves the sum; few appliances, so this settles in few passes.
+        double delivery_Pa = 0;
+        while (true)
+        {
+            double full_kg_s = 0, perRoot = 0;
+            for (int i = 0; i < _loads.Length; i++)
+            {
+                if (!_open[i]) continue;
+                if (_loads[i].FullPressure_Pa <= delivery_Pa) full_kg_s += _loads[i].Full_kg_s;
+                else perRoot += _loads[i].Full_kg_s / Math.Sqrt(_loads[i].FullPressure_Pa);
+            }
+
+            if (perRoot <= 0) return delivery_Pa;
+            double root = Math.Max(0, flow_kg_s - full_kg_s) / perRoot;
+            if (root * root <= delivery_Pa) return delivery_Pa;
+            delivery_Pa = NextFullBelow_Pa(delivery_Pa, root * root, out bool none);
+            if (none) return root * root;
+        }
+    }
+
+    // The lowest full pressure above one pressure and not above another.
+    private double NextFullBelow_Pa(double above_Pa, double upTo_Pa, out bool none)
+    {
+        double next_Pa = double.PositiveInfinity;
+        for (int i = 0; i < _loads.Length; i++)
+        {
+            if (_open[i] && _loads[i].FullPressure_Pa > above_Pa && _loads[i].FullPressure_Pa <= upTo_Pa)
+                next_Pa = Math.Min(next_Pa, _loads[i].FullPressure_Pa);
+        }
+
+        none = double.IsPositiveInfinity(next_Pa);
+        return next_Pa;
+    }
+
     private SupplyPoint Solve(double cylinder_Pa, double air_Pa, double gas_K)
     {
-        Shortage shortage = new(this, cylinder_Pa, air_Pa, gas_K);
-        double atFull = shortage.At(_fullPressure_Pa);
-        if (atFull <= 0) return new SupplyPoint(_asked_kg_s, double.NaN);
         if (cylinder_Pa <= air_Pa) return new SupplyPoint(0, 0);
-        double delivery_Pa = FalsePosition.Root(ref shortage, 0, shortage.At(0), _fullPressure_Pa, atFull, 1e-7 * _fullPressure_Pa);
-        return new SupplyPoint(Taken_kg_s(delivery_Pa), delivery_Pa);
+        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, cylinder_Pa, air_Pa, gas_K);
+        return delivery_Pa >= _fullPressure_Pa
+            ? new SupplyPoint(_asked_kg_s, double.NaN)
+            : new SupplyPoint(Taken_kg_s(delivery_Pa), delivery_Pa);
     }
 
     private double Taken_kg_s(double delivery_Pa)
@@ -142,18 +175,5 @@ public sealed class GasSupply
         }
 
         return sum_kg_s;
-    }
-
-    // What appliances would take less what the regulator passes, over delivery pressure.
-    private readonly struct Shortage(GasSupply supply, double cylinder_Pa, double air_Pa, double gas_K) : IFunction
-    {
-        public double At(double delivery_Pa)
-            => supply.Taken_kg_s(delivery_Pa) - supply._regulator.Flow_kg_s(delivery_Pa, cylinder_Pa, air_Pa, gas_K);
-    }
-
-    private readonly struct FlowExcess(
-        TwoStageRegulator regulator, double flow_kg_s, double cylinder_Pa, double air_Pa, double gas_K) : IFunction
-    {
-        public double At(double delivery_Pa) => regulator.Flow_kg_s(delivery_Pa, cylinder_Pa, air_Pa, gas_K) - flow_kg_s;
     }
 }

@@ -1,3 +1,4 @@
+using ColdSim.Model.Numerics;
 using ColdSim.Physics.Flow;
 
 namespace ColdSim.Model.Supply;
@@ -45,13 +46,26 @@ internal readonly struct SpringOrifice
         return opening <= 0 ? 0 : opening * _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
     }
 
-    /// <summary>Outlet pressure at which it passes a flow while regulating; NaN where it is wide open and cannot. [Pa gauge]</summary>
+    /// <summary>Outlet pressure at which it passes a flow, wide open or not; NaN where it never does. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow. [kg/s]</param>
     /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     /// <param name="gas_K">Gas temperature. [K]</param>
-    /// <remarks>The spring's band is narrow against the pressures, so the orifice hardly feels it and two or three passes settle the value.</remarks>
-    public double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
+    public double Outlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
+    {
+        double regulated_Pa = RegulatedOutlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K);
+        if (!double.IsNaN(regulated_Pa)) return regulated_Pa;
+        double highest_Pa = Math.Min(inlet_Pa, air_Pa + _lockUp_Pa);
+        OutletOf excess = new(this, flow_kg_s, inlet_Pa, air_Pa, gas_K);
+        double atAir = excess.At(air_Pa);
+        return atAir < 0 || highest_Pa <= air_Pa
+            ? double.NaN
+            : FalsePosition.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, 1e-8 * highest_Pa) - air_Pa;
+    }
+
+    // While the stage regulates: the spring's band is narrow against the pressures, so the orifice hardly feels it and two or three
+    // passes settle the value. NaN where it is wide open.
+    private double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
     {
         double band_Pa = _lockUp_Pa - _wideOpen_Pa;
         double outlet_Pa = _lockUp_Pa - RegulatedStart * band_Pa;
@@ -66,6 +80,12 @@ internal readonly struct SpringOrifice
         }
 
         return outlet_Pa;
+    }
+
+    // How far the flow exceeds the wanted one, over outlet pressure.
+    private readonly struct OutletOf(SpringOrifice stage, double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K) : IFunction
+    {
+        public double At(double outlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;
     }
 
     private double Opening(double outlet_Pa) => Math.Clamp((_lockUp_Pa - outlet_Pa) / (_lockUp_Pa - _wideOpen_Pa), 0, 1);

@@ -53,17 +53,47 @@ public sealed class TwoStageRegulator
             _second.Flow_kg_s(intermediate_Pa, low_Pa, air_Pa, gas_K));
     }
 
-    /// <summary>Delivery pressure at a flow while both stages still regulate; NaN where one of them is wide open. [Pa gauge]</summary>
-    /// <param name="flow_kg_s">Flow. [kg/s]</param>
+    /// <summary>Delivery pressure at a flow; NaN where the flow does not pass. [Pa gauge]</summary>
+    /// <param name="flow_kg_s">Flow, above 0. [kg/s]</param>
     /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     /// <param name="gas_K">Gas temperature. [K]</param>
-    public double RegulatedDelivery_Pa(double flow_kg_s, double cylinder_Pa, double air_Pa, double gas_K)
+    public double Delivery_Pa(double flow_kg_s, double cylinder_Pa, double air_Pa, double gas_K)
     {
-        double intermediate_Pa = _first.RegulatedOutlet_Pa(flow_kg_s, cylinder_Pa, air_Pa, gas_K);
+        double intermediate_Pa = _first.Outlet_Pa(flow_kg_s, cylinder_Pa, air_Pa, gas_K);
         return double.IsNaN(intermediate_Pa)
             ? double.NaN
-            : _second.RegulatedOutlet_Pa(flow_kg_s, air_Pa + intermediate_Pa, air_Pa, gas_K);
+            : _second.Outlet_Pa(flow_kg_s, air_Pa + intermediate_Pa, air_Pa, gas_K);
+    }
+
+    /// <summary>The one delivery pressure at which what passes is what appliances take; they take less than all. [Pa gauge]</summary>
+    /// <param name="appliances">What they take, and its inverse.</param>
+    /// <param name="cylinder_Pa">Cylinder pressure, above air pressure. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    /// <remarks>
+    /// Followed over the intermediate pressure: it fixes what passes the first stage, that fixes the delivery pressure at which the
+    /// appliances take just so much, and the two fix what passes the second stage, which must be the same.
+    /// </remarks>
+    internal double MeetingDelivery_Pa(GasSupply appliances, double cylinder_Pa, double air_Pa, double gas_K)
+    {
+        double high_Pa = Math.Min(cylinder_Pa, air_Pa + _first.LockUp_Pa);
+        Meeting meeting = new(this, appliances, cylinder_Pa, air_Pa, gas_K);
+        double intermediate_Pa = FalsePosition.Root(
+            ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-9 * high_Pa);
+        return appliances.DeliveryTaking_Pa(_first.Flow_kg_s(cylinder_Pa, intermediate_Pa, air_Pa, gas_K));
+    }
+
+    // What passes the second stage less what passes the first, over the pressure between them.
+    private readonly struct Meeting(
+        TwoStageRegulator regulator, GasSupply appliances, double cylinder_Pa, double air_Pa, double gas_K) : IFunction
+    {
+        public double At(double intermediate_Pa)
+        {
+            double flow_kg_s = regulator._first.Flow_kg_s(cylinder_Pa, intermediate_Pa, air_Pa, gas_K);
+            double delivery_Pa = appliances.DeliveryTaking_Pa(flow_kg_s);
+            return regulator._second.Flow_kg_s(intermediate_Pa, air_Pa + delivery_Pa, air_Pa, gas_K) - flow_kg_s;
+        }
     }
 
     /// <summary>Least cylinder pressure at which a flow passes at a delivery pressure; infinite where none does. [Pa absolute]</summary>

@@ -1,0 +1,45 @@
+using System.Text;
+using ColdSim.App.Text;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>Runs a scenario and prints what it says, as text or as JSON.</summary>
+internal sealed class Answer(Host host, UnitStyle units, bool json, bool failIfShort)
+{
+    /// <summary>Where the curves go as well, or null.</summary>
+    public string? CsvPath { get; init; }
+
+    public async Task<int> GiveAsync(Scenario scenario, CancellationToken cancel)
+    {
+        RunReport report = await CheckedRun.OfAsync(scenario, host, cancel).ConfigureAwait(false);
+        if (json)
+            Json(report);
+        else
+            RunText.Write(host.Out, RunText.Sections(report, units, host.Parts.Cautions()), host.OutIsTerminal && host.Color);
+        await host.Out.FlushAsync(cancel).ConfigureAwait(false);
+        if (CsvPath is not null)
+            Csv(report, CsvPath, cancel);
+        return failIfShort && report.Summary.Verdict != Verdict.Holds ? ExitCode.ShortOrDry : ExitCode.Done;
+    }
+
+    private void Json(RunReport report)
+    {
+        foreach (string assumption in report.Scenario.Assumptions)
+            host.Error.WriteLine($"assumed: {assumption}");
+        host.Out.Flush();
+        host.Parts.WriteJson(report, host.Output);
+    }
+
+    private void Csv(RunReport report, string path, CancellationToken cancel)
+    {
+        host.Parts.WriteFile(path, stream =>
+        {
+            using (StreamWriter writer = new(stream, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" })
+                host.Parts.WriteCsv(report, writer);
+            cancel.ThrowIfCancellationRequested();
+        });
+        host.Error.WriteLine($"curves written to {path}");
+    }
+}

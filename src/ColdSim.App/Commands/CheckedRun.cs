@@ -1,0 +1,26 @@
+using ColdSim.App.Text;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>A run that can be interrupted, tells that it is still at work, and is thrown away if its ledger does not close.</summary>
+internal static class CheckedRun
+{
+    public static async Task<RunReport> OfAsync(Scenario scenario, Host host, CancellationToken cancel)
+    {
+        Task<RunReport> run = Task.Run(() => host.Parts.Run(scenario, cancel), cancel);
+        await WaitingLine.UntilAsync(run, host).ConfigureAwait(false);
+        RunReport report = await run.ConfigureAwait(false);
+        cancel.ThrowIfCancellationRequested();
+        if (report.Ledger.Closes)
+            return report;
+        throw new CommandFault(
+            ExitCode.Internal,
+            [
+                "coldsim: internal error: the ledger does not close, so nothing of this run is shown.",
+                RunText.Ledger(report.Ledger) + " Allowed is 1e-6.",
+                "Please report it with the scenario and its weather file.",
+            ]);
+    }
+}

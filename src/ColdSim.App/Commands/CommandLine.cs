@@ -1,0 +1,63 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>Runs one command line from words to exit code; whatever goes wrong becomes a line, not a trace.</summary>
+internal static class CommandLine
+{
+    private static readonly TimeSpan GraceAfterInterrupt = TimeSpan.FromMilliseconds(800);
+
+    public static async Task<int> RunAsync(IReadOnlyList<string> words, Host host, CancellationToken cancel = default)
+    {
+        try
+        {
+            int code = await InvokeAsync(words, host, cancel).ConfigureAwait(false);
+            await host.Out.FlushAsync(CancellationToken.None).ConfigureAwait(false);
+            return code;
+        }
+        catch (CommandFault fault)
+        {
+            foreach (string line in fault.Lines)
+                host.Error.WriteLine(line);
+            return fault.Code;
+        }
+        catch (OperationCanceledException)
+        {
+            host.Complain("interrupted");
+            return ExitCode.Interrupted;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            host.Complain(OneLine(e.Message));
+            return ExitCode.BadInput;
+        }
+#pragma warning disable CA1031 // the last place before the person: a line is better than a trace
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            host.Complain($"internal error: {OneLine(e.Message)} ({e.GetType().Name})");
+            return ExitCode.Internal;
+        }
+    }
+
+    private static async Task<int> InvokeAsync(IReadOnlyList<string> words, Host host, CancellationToken cancel)
+    {
+        RootCommand root = CommandTree.Of(host);
+        ParseResult parsed = root.Parse(words, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        bool lost = parsed.Action is HelpWithExamples && parsed.UnmatchedTokens.Count > 0;
+        if (lost || parsed.Action is ParseErrorAction || UsageFault.SwallowedOption(parsed) is not null)
+            throw CommandFault.Input(UsageFault.Lines(parsed));
+        return await parsed.InvokeAsync(
+            new InvocationConfiguration
+            {
+                Output = host.Out,
+                Error = host.Error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = GraceAfterInterrupt,
+            },
+            cancel).ConfigureAwait(false);
+    }
+
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
+}

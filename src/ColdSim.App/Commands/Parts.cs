@@ -1,0 +1,55 @@
+using ColdSim.App.Text;
+using ColdSim.Model.Cylinder;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>What reading a scenario gave.</summary>
+/// <param name="Scenario">The scenario; null where there are problems.</param>
+/// <param name="Problems">What is wrong, a line each, with its place.</param>
+/// <param name="Warnings">What is odd and was taken all the same.</param>
+internal sealed record ScenarioReading(Scenario? Scenario, IReadOnlyList<string> Problems, IReadOnlyList<string> Warnings);
+
+/// <summary>Saturated propane at one temperature. SI units.</summary>
+internal readonly record struct SaturatedPropane(double Pressure_Pa, double Liquid_kg_m3, double Vapour_kg_m3, double LatentHeat_J_kg);
+
+/// <summary>The rest of the program as the commands see it, so that tests can stand in for any of it.</summary>
+internal sealed record Parts
+{
+    /// <summary>Reads a scenario file and its weather.</summary>
+    public required Func<string, ScenarioReading> ReadScenario { get; init; }
+
+    /// <summary>Reads the demo that is built in.</summary>
+    public required Func<ScenarioReading> ReadDemo { get; init; }
+
+    /// <summary>Runs a scenario.</summary>
+    public required Func<Scenario, CancellationToken, RunReport> Run { get; init; }
+
+    /// <summary>Writes a report as one JSON document.</summary>
+    public required Action<RunReport, Stream> WriteJson { get; init; }
+
+    /// <summary>Writes the curves as CSV.</summary>
+    public required Action<RunReport, TextWriter> WriteCsv { get; init; }
+
+    /// <summary>Writes a whole file or none.</summary>
+    public required Action<string, Action<Stream>> WriteFile { get; init; }
+
+    /// <summary>Writes a commented scenario to start from, and its weather beside it; gives the weather's file.</summary>
+    public required Func<string, string> WriteStarter { get; init; }
+
+    /// <summary>A common cylinder by its name, legally full; null where there is none.</summary>
+    public required Func<string, CylinderSpecification?> FindCylinder { get; init; }
+
+    /// <summary>The names of the common cylinders.</summary>
+    public required Func<IReadOnlyList<string>> CylinderNames { get; init; }
+
+    /// <summary>Saturated propane at a temperature. [K]</summary>
+    public required Func<double, SaturatedPropane> Propane { get; init; }
+
+    /// <summary>Opens the screen on a report, in colour or not, and comes back with an exit code when it is closed.</summary>
+    public required Func<RunReport, UnitStyle, bool, int> Show { get; init; }
+
+    /// <summary>The short cautions under every answer.</summary>
+    public required Func<IReadOnlyList<string>> Cautions { get; init; }
+}

@@ -1,0 +1,47 @@
+using System.CommandLine;
+using ColdSim.Planning;
+
+namespace ColdSim.App.Commands;
+
+/// <summary><c>coldsim run</c>: a scenario file, night by night.</summary>
+internal static class RunCommand
+{
+    private const int MostNights = 400;
+    private const double LongestStep_s = 300;
+
+    public static Command Of(Host host)
+    {
+        Argument<string> file = CommonOptions.File("Scenario file.");
+        Option<double?> nights = CommonOptions.Number("--nights", "N", "Nights to run, instead of the scenario's.", 1, MostNights, whole: true);
+        Option<double?> step = CommonOptions.Number(
+            "--step", "SECONDS", "Longest time step, instead of the scenario's.", 1, LongestStep_s, whole: false);
+        Option<string> units = CommonOptions.Units();
+        Option<bool> json = CommonOptions.Json();
+        Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the curves, a row a minute, to this file." };
+        Option<bool> fail = CommonOptions.FailIfShort();
+        ExampleCommand command = new(
+            "run",
+            "Run a scenario: one sentence a night, the nights as a table, the events.",
+            "coldsim run trip.toml",
+            "coldsim run trip.toml --nights 3 --units si",
+            "coldsim run trip.toml --csv curves.csv",
+            "coldsim run trip.toml --json > report.json",
+            "coldsim run trip.toml --fail-if-short || echo 'take another cylinder'")
+        { file, nights, step, units, json, csv, fail };
+        command.SetAction(async (parsed, cancel) =>
+        {
+            string path = parsed.GetRequiredValue(file);
+            Scenario scenario = ScenarioFile.Read(path, host);
+            if (parsed.GetValue(nights) is { } n)
+                scenario = scenario with { Nights = (int)n };
+            if (parsed.GetValue(step) is { } s)
+                scenario = scenario with { Step_s = s };
+            Answer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))
+            {
+                CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),
+            };
+            return await answer.GiveAsync(scenario, cancel).ConfigureAwait(false);
+        });
+        return command;
+    }
+}

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using ColdSim.Planning.Quick;
+
+namespace ColdSim.App.Commands;
+
+/// <summary><c>coldsim tonight</c>: the answer for one night from what somebody knows at dusk, without a file.</summary>
+internal static class TonightCommand
+{
+    public static Command Of(Host host)
+    {
+        TonightOptions options = new();
+        Option<string> units = CommonOptions.Units();
+        Option<bool> json = CommonOptions.Json();
+        Option<bool> fail = CommonOptions.FailIfShort();
+        ExampleCommand command = new(
+            "tonight",
+            "Answer for one night without any file: does this cylinder carry this furnace?",
+            "coldsim tonight --low \"-8 °F\" --cylinder \"20 lb\" --left 1/3 \\",
+            "    --furnace \"25000 BTU/h\"",
+            "coldsim tonight --low -22C --cylinder 30lb --left \"9 kg\" --furnace \"7 kW\" \\",
+            "    --length \"7 m\" --grade good --units si");
+        options.AddTo(command);
+        command.Options.Add(units);
+        command.Options.Add(json);
+        command.Options.Add(fail);
+        command.SetAction(async (parsed, cancel) =>
+        {
+            QuickQuestion question = TonightQuestion.From(parsed, options, host);
+            Answer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail));
+            return await answer.GiveAsync(QuickScenario.Of(question), cancel).ConfigureAwait(false);
+        });
+        return command;
+    }
+}

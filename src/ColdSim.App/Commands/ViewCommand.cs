@@ -1,0 +1,37 @@
+using System.CommandLine;
+using ColdSim.App.Text;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Commands;
+
+/// <summary><c>coldsim view</c>, and <c>coldsim</c> alone: the screen.</summary>
+internal static class ViewCommand
+{
+    public static Command Of(Host host)
+    {
+        Argument<string> file = CommonOptions.File("Scenario file.");
+        Option<string> units = CommonOptions.Units();
+        ExampleCommand command = new(
+            "view",
+            "Run a scenario and open the screen on it.",
+            "coldsim view trip.toml",
+            "NO_COLOR=1 coldsim view trip.toml --units si")
+        { file, units };
+        command.SetAction((parsed, cancel) => ShowAsync(
+            () => ScenarioFile.Read(parsed.GetRequiredValue(file), host), parsed.UnitStyle(units), host, cancel));
+        return command;
+    }
+
+    /// <summary>Makes the program without a command open on the demo.</summary>
+    public static void OpenDemoFrom(RootCommand root, Host host)
+        => root.SetAction((_, cancel) => ShowAsync(() => ScenarioFile.Take(host.Parts.ReadDemo(), host), UnitStyle.Us, host, cancel));
+
+    private static async Task<int> ShowAsync(Func<Scenario> read, UnitStyle units, Host host, CancellationToken cancel)
+    {
+        if (!host.CanShow)
+            throw CommandFault.Input("coldsim: the screen needs a terminal; 'coldsim run FILE' prints the same, and 'coldsim --help' tells more");
+        RunReport report = await CheckedRun.OfAsync(read(), host, cancel).ConfigureAwait(false);
+        return host.Parts.Show(report, units, host.Color);
+    }
+}

@@ -1,0 +1,31 @@
+using System.Text;
+using ColdSim.Files.Scenarios;
+
+namespace ColdSim.App;
+
+/// <summary>The demo scenario inside the program, so that it opens from any folder.</summary>
+internal static class Demo
+{
+    public const string Name = "cold-snap.toml";
+    private const string Folder = "scenarios/";
+
+    public static string Scenario()
+    {
+        using StreamReader reader = new(Open(Name) ?? throw new InvalidOperationException($"this build holds no demo '{Name}'"), Encoding.UTF8);
+        return reader.ReadToEnd();
+    }
+
+    public static Stream? Open(string file) => typeof(Demo).Assembly.GetManifestResourceStream(Folder + file);
+}
+
+/// <summary>The demo's weather inside the program.</summary>
+internal sealed class DemoWeather : IWeatherSource
+{
+    public bool TryOpen(string file, out TextReader? text, out string shown)
+    {
+        Stream? stream = Demo.Open(file);
+        text = stream is null ? null : new StreamReader(stream, Encoding.UTF8);
+        shown = stream is null ? "not built in" : file;
+        return stream is not null;
+    }
+}

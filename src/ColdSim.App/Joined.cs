@@ -1,0 +1,60 @@
+using System.Runtime.CompilerServices;
+using ColdSim.App.Commands;
+using ColdSim.App.Text;
+using ColdSim.Files;
+using ColdSim.Files.Results;
+using ColdSim.Files.Scenarios;
+using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Propane;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App;
+
+/// <summary>Joins the commands to the rest of the program; nothing here runs before a command needs it.</summary>
+internal static class Joined
+{
+    private const int ScreenBroke = 70;
+
+    public static Parts Parts() => new()
+    {
+        ReadScenario = path => Reading(ScenarioReader.Read(path)),
+        ReadDemo = () => Reading(ScenarioReader.ReadText(Demo.Scenario(), Demo.Name, new DemoWeather())),
+        Run = NightRun.Of,
+        WriteJson = RunJson.Write,
+        WriteCsv = SeriesCsv.Write,
+        WriteFile = AtomicFile.Write,
+        WriteStarter = StarterScenario.Write,
+        FindCylinder = Cylinder,
+        CylinderNames = () => [.. StandardSizes.All.Select(s => s.Name)],
+        Propane = Propane,
+        Show = Show,
+        Cautions = () => Text.Cautions.Short,
+    };
+
+    private static ScenarioReading Reading(ReadResult result)
+        => new(result.Scenario, [.. result.Problems.Select(p => p.ToString())], result.Warnings);
+
+    private static CylinderSpecification? Cylinder(string name) => StandardSizes.Find(name) is not { } size ? null : new()
+    {
+        Name = size.Name,
+        Orientation = size.Orientation,
+        Volume_m3 = size.Volume_m3,
+        OutsideDiameter_m = size.OutsideDiameter_m,
+        WallThickness_m = size.WallThickness_m,
+        MetalMass_kg = size.ShellMass_kg,
+        Tare_kg = size.Tare_kg,
+        LegalFill_kg = size.LegalFill_kg,
+        Contents_kg = size.LegalFill_kg,
+    };
+
+    private static SaturatedPropane Propane(double t_K) => new(
+        PropaneSaturation.Pressure_Pa(t_K),
+        PropaneSaturation.LiquidDensity_kg_m3(t_K),
+        PropaneSaturation.VapourDensity_kg_m3(t_K),
+        PropaneSaturation.LatentHeat_J_kg(t_K));
+
+    /// <summary>Apart, so that no screen code is loaded before a screen opens.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static int Show(RunReport report, UnitStyle units, bool color)
+        => Screens.NightScreenProgram.Show(report, units, color) is var code && code == ScreenBroke ? ExitCode.Internal : code;
+}

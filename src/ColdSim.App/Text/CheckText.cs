@@ -1,0 +1,48 @@
+using ColdSim.Model.Weather;
+using ColdSim.Planning;
+
+namespace ColdSim.App.Text;
+
+/// <summary>What a scenario comes to before it is run.</summary>
+internal static class CheckText
+{
+    public static IReadOnlyList<TextSection> Sections(Scenario scenario, UnitStyle units)
+    {
+        List<TextSection> sections =
+        [
+            new(scenario.Title, [.. Wrap.Lines(Setting(scenario, units)), .. Wrap.Lines(Weather(scenario.Weather, units))]),
+            new("Heat loss", HeatLossTable.Lines(scenario.Rig, units)),
+        ];
+        if (scenario.Assumptions.Count > 0)
+            sections.Add(new("Taken because nothing says otherwise", RunText.Points(scenario.Assumptions)));
+        sections.Add(new("Nothing is wrong with it", ["Run it with 'coldsim run'."]));
+        return sections;
+    }
+
+    private static string Setting(Scenario scenario, UnitStyle units)
+    {
+        string nights = scenario.Nights switch
+        {
+            null => "To the end of the weather",
+            1 => "1 night",
+            { } n => $"{n} nights",
+        };
+        string furnace = scenario.Rig.Furnace is { } f ? $"; furnace of {units.Power(f.Input_W)}" : "; no furnace";
+        return $"{nights} from {ClockText.Start(scenario.Start)}; {scenario.Rig.Cylinder.Name} cylinder with "
+            + $"{units.Mass(scenario.Rig.Cylinder.Contents_kg)} of propane, legally up to "
+            + $"{units.Mass(scenario.Rig.Cylinder.LegalFill_kg)}{furnace}.";
+    }
+
+    private static string Weather(WeatherSeries weather, UnitStyle units)
+        => $"Weather from {ClockText.Start(weather.First)} to {ClockText.Start(weather.Last)}, "
+            + $"at its coldest {units.Temperature(Coldest_K(weather))}.";
+
+    private static double Coldest_K(WeatherSeries weather)
+    {
+        double end_s = (weather.Last - weather.First).TotalSeconds, coldest_K = double.PositiveInfinity;
+        int row = 0;
+        for (double t_s = 0; t_s <= end_s; t_s += 3600)
+            coldest_K = Math.Min(coldest_K, weather.At(t_s, ref row).Air_K);
+        return coldest_K;
+    }
+}

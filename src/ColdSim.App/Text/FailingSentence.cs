@@ -1,0 +1,111 @@
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Text;
+
+/// <summary>What is said of a night that runs short or dry: what fails, when, with how much left, and how cold it gets.</summary>
+internal static class FailingSentence
+{
+    private static readonly TimeSpan Same = TimeSpan.FromMinutes(1);
+
+    public static string Predicate(NightReport night, RunReport run, UnitStyle units)
+    {
+        List<string> then = [.. Lockouts(night, run), .. Inside(night, units), .. ShortTime(night)];
+        string after = then.Count switch
+        {
+            0 => NightSentence.Left(night, run, units),
+            1 => then[0],
+            _ => string.Join(", ", then.Take(then.Count - 1)) + ", and " + then[^1],
+        };
+        return $"{What(night, units)}: {Cause(night, run, units)}{after}";
+    }
+
+    private static string What(NightReport night, UnitStyle units)
+    {
+        string left = night.LeftAtFirstShort is { } kg ? $" with {NightSentence.Mass(kg, units)}" : "";
+        if (night.Verdict == Verdict.RunsShort)
+        {
+            return night.FirstShort is not { } at ? "runs short"
+                : at - night.From < Same ? $"is short from its start at {ClockText.Clock(at)}{StillIn(left)}"
+                : $"runs short at {ClockText.Clock(at)}{StillIn(left)}";
+        }
+
+        if (night.DryAt is not { } dry || dry - night.From < Same)
+            return "is dry from its start";
+        if (night.FirstShort is not { } first || dry - first <= Same)
+            return $"runs dry at {ClockText.Clock(dry)}";
+        string begins = first - night.From < Same ? "is short from its start" : "runs short";
+        return $"{begins} at {ClockText.Clock(first)}{(left == "" ? "" : left + " left")} and dry at {ClockText.Clock(dry)}";
+    }
+
+    private static string StillIn(string left) => left == "" ? "" : left + " of propane still in the cylinder";
+
+    private static string Cause(NightReport night, RunReport run, UnitStyle units)
+    {
+        string? tooLittle = night.FirstShort is { } at && StateAt(at, run) is { } state
+            ? $"the liquid is at {units.Temperature(state.Liquid_K)} and gives {units.Pressure(state.Pressure_Pa)}, too little for what is asked"
+            : null;
+        if (night.Verdict == Verdict.RunsShort)
+            return tooLittle is null ? "" : tooLittle + "; ";
+
+        string? gone = First(run, night, ReportedKind.LiquidGone) is { } e ? ClockText.Clock(e.Time) : null;
+        bool shortFirst = night.FirstShort < night.DryAt - Same;
+        return tooLittle is not null && shortFirst ? $"{tooLittle}{(gone is null ? "" : $", and the last of it boils off at {gone}")}; "
+            : gone is not null ? $"the last liquid boils off at {gone}; "
+            : "no liquid is left; ";
+    }
+
+    private static IEnumerable<string> Lockouts(NightReport night, RunReport run)
+    {
+        if (First(run, night, ReportedKind.Lockout) is not { } first)
+            yield break;
+        int more = run.Events.Count(e => e.Kind == ReportedKind.Lockout && IsIn(e, night)) - 1;
+        yield return $"the furnace locks out at {ClockText.Clock(first.Time)}" + (more switch
+        {
+            0 => "",
+            1 => " and once more",
+            _ => $" and {more} times more",
+        });
+    }
+
+    private static IEnumerable<string> Inside(NightReport night, UnitStyle units)
+    {
+        if (night.InsideLow is not { } low || night.InsideLowAt is not { } at)
+            yield break;
+        string lowest = $"{NightSentence.Temperature(low, units)} at {ClockText.Clock(at)}";
+        yield return night.FreezingAt is not { } freezing ? $"inside falls to {lowest}"
+            : freezing - night.From < Same ? $"inside is freezing from its start and falls to {lowest}"
+            : $"inside falls to freezing at {ClockText.Clock(freezing)} and to {lowest}";
+    }
+
+    private static IEnumerable<string> ShortTime(NightReport night)
+    {
+        if (night.ShortTime.Seconds > 0)
+            yield return $"gas is short for {ClockText.Span(night.ShortTime)} in all";
+    }
+
+    private static (double Liquid_K, double Pressure_Pa)? StateAt(DateTimeOffset time, RunReport run)
+    {
+        foreach (ReportedEvent e in run.Events)
+        {
+            if (e.Kind == ReportedKind.ShortBegins && (e.Time - time).Duration() <= Same)
+                return (e.Liquid_K, e.CylinderPressure_Pa);
+        }
+
+        int i = (int)Math.Round((time - run.Scenario.Start).TotalSeconds / RunSeries.Spacing_s);
+        return i >= 0 && i < run.Series.Count ? (run.Series.Liquid_K[i], run.Series.CylinderPressure_Pa[i]) : null;
+    }
+
+    private static ReportedEvent? First(RunReport run, NightReport night, ReportedKind kind)
+    {
+        foreach (ReportedEvent e in run.Events)
+        {
+            if (e.Kind == kind && IsIn(e, night))
+                return e;
+        }
+
+        return null;
+    }
+
+    private static bool IsIn(ReportedEvent e, NightReport night) => e.Time >= night.From && e.Time < night.To;
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using ColdSim.Model.Engine;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Text;
+
+/// <summary>A titled part of what is printed.</summary>
+internal sealed record TextSection(string Title, IReadOnlyList<string> Lines);
+
+/// <summary>A whole run as text: the answer first, then the nights, the events and what it rests on.</summary>
+internal static class RunText
+{
+    public static IReadOnlyList<TextSection> Sections(RunReport report, UnitStyle units, IReadOnlyList<string> cautions)
+    {
+        List<TextSection> sections =
+        [
+            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units)]),
+            new("Night by night", NightTable.Lines(report, units)),
+            new("Events", EventList.Lines(report, units)),
+            new("Ledger", [Ledger(report.Ledger)]),
+        ];
+        if (report.Scenario.Assumptions.Count > 0)
+            sections.Add(new("Taken because nothing says otherwise", Points(report.Scenario.Assumptions)));
+        if (cautions.Count > 0)
+            sections.Add(new("Cautions", Points(cautions)));
+        return sections;
+    }
+
+    public static void Write(TextWriter to, IEnumerable<TextSection> sections, bool bold)
+    {
+        bool first = true;
+        foreach (TextSection section in sections)
+        {
+            if (!first)
+                to.WriteLine();
+            first = false;
+            to.WriteLine(bold ? $"\e[1m{section.Title}\e[0m" : section.Title);
+            foreach (string line in section.Lines)
+                to.WriteLine(line);
+        }
+    }
+
+    public static IReadOnlyList<string> Points(IEnumerable<string> texts)
+        => [.. texts.SelectMany(t => Wrap.Lines(t, first: "- ", rest: "  "))];
+
+    /// <summary>How well the ledger closes, in one line.</summary>
+    public static string Ledger(LedgerBalance ledger)
+        => $"Energy closes to {Part(ledger.WorstEnergy_frac)}, mass to {Part(Math.Abs(ledger.Mass_frac))} of throughput.";
+
+    public static string Part(double part) => part == 0 ? "0" : part.ToString("0e0", CultureInfo.InvariantCulture);
+
+    private static string Setting(RunReport report, UnitStyle units)
+    {
+        Scenario scenario = report.Scenario;
+        string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";
+        return $"{nights} from {ClockText.Start(scenario.Start)}; {scenario.Rig.Cylinder.Name} cylinder with "
+            + $"{units.Mass(report.Summary.LeftAtStart.Kilograms)} of propane.";
+    }
+
+    private static IEnumerable<string> Sentences(RunReport report, UnitStyle units)
+    {
+        IEnumerable<string> sentences = report.Nights.Select(n => NightSentence.Of(n, report, units));
+        if (NightSentence.WhyItEnds(report) is { } end)
+            sentences = sentences.Append(end);
+        return sentences.SelectMany(s => Wrap.Lines(s, rest: "  "));
+    }
+}

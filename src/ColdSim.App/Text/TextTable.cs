@@ -1,0 +1,23 @@
+namespace ColdSim.App.Text;
+
+/// <summary>A column: its heading from top to bottom, and whether its cells stand at the left.</summary>
+internal sealed record TextColumn(IReadOnlyList<string> Heading, bool Left = false);
+
+/// <summary>Sets rows under headings, every column as wide as its widest cell.</summary>
+internal static class TextTable
+{
+    public static IReadOnlyList<string> Lines(
+        IReadOnlyList<TextColumn> columns, IReadOnlyList<IReadOnlyList<string>> rows, int gap = 1)
+    {
+        int height = columns.Max(c => c.Heading.Count);
+        List<string[]> all = [];
+        for (int line = 0; line < height; line++)
+            all.Add([.. columns.Select(c => c.Heading.ElementAtOrDefault(line - height + c.Heading.Count) ?? "")]);
+        all.AddRange(rows.Select(r => r.ToArray()));
+
+        int[] widths = [.. columns.Select((_, i) => all.Max(r => r[i].Length))];
+        string between = new(' ', gap);
+        return [.. all.Select(row => string.Join(between, columns.Select((c, i)
+            => c.Left ? row[i].PadRight(widths[i]) : row[i].PadLeft(widths[i]))).TrimEnd())];
+    }
+}

@@ -1,0 +1,149 @@
+using ColdSim.App;
+using ColdSim.App.Text;
+using ColdSim.Tests.App.Text;
+using Snapshooter.Xunit;
+using Xunit;
+
+namespace ColdSim.Tests.App.Commands;
+
+public class OtherCommandTests
+{
+    [Fact]
+    public void Check_shows_the_heat_loss_and_runs_nothing()
+    {
+        Shell shell = new() { Parts = Shell.Standing with { Run = (_, _) => throw new InvalidOperationException("ran") } };
+        Assert.Equal(0, shell.Run("check", Shell.AnyFile));
+        Snapshot.Match(shell.Out);
+    }
+
+    [Fact]
+    public void Check_refuses_what_has_problems()
+    {
+        Shell shell = new() { Parts = Shell.Standing with { ReadScenario = _ => new(null, ["a.toml:1:2: one"], []) } };
+        Assert.Equal(2, shell.Run("check", Shell.AnyFile));
+        Assert.Equal("a.toml:1:2: one\ncoldsim: 1 problem; nothing was run\n", shell.Error);
+    }
+
+    [Fact]
+    public void New_writes_a_starter_once()
+    {
+        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
+        try
+        {
+            string path = Path.Combine(folder, "trip.toml");
+            Shell shell = new();
+            Assert.Equal(0, shell.Run("new", path));
+            Assert.Equal("# invented starter\n", File.ReadAllText(path));
+            File.WriteAllText(path, "mine");
+            Assert.Equal(2, shell.Run("new", path));
+            Assert.Equal($"coldsim: '{path}' exists already and is left as it is\n", shell.Error);
+            Assert.Equal("mine", File.ReadAllText(path));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void What_new_writes_passes_check()
+    {
+        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
+        try
+        {
+            string path = Path.Combine(folder, "trip.toml");
+            Shell shell = new() { Parts = Joined.Parts() };
+            Assert.Equal(0, shell.Run("new", path));
+            Assert.Contains("trip.weather.csv", shell.Out, StringComparison.Ordinal);
+            Assert.Equal(0, shell.Run("check", path));
+            Assert.Equal("", shell.Error);
+            Assert.Contains("Nothing is wrong with it", shell.Out, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void A_common_cylinder_is_found_by_its_name_and_a_wrong_one_lists_them()
+    {
+        Shell shell = new() { Parts = Joined.Parts() };
+        Assert.Equal(2, shell.Run("tonight", "--low", "-8F", "--cylinder", "21 lb", "--left", "1/3", "--furnace", "7 kW"));
+        Assert.Contains("there are 5 lb, 10 lb, 20 lb", shell.Error, StringComparison.Ordinal);
+        Assert.Equal("20 lb", Joined.Parts().FindCylinder("20lb")!.Name);
+    }
+
+    [Fact]
+    public void View_opens_the_screen_on_a_terminal_only()
+    {
+        List<string> shown = [];
+        Shell shell = new()
+        {
+            Parts = Shell.Standing with
+            {
+                Show = (report, units, color) =>
+                {
+                    shown.Add($"{report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
+                    return 0;
+                },
+            },
+        };
+        Assert.Equal(2, shell.Run("view", Shell.AnyFile));
+        Assert.StartsWith("coldsim: the screen needs a terminal", shell.Error, StringComparison.Ordinal);
+        shell.Terminal = true;
+        Assert.Equal(0, shell.Run("view", Shell.AnyFile, "--units", "si"));
+        Assert.Equal(0, shell.Run());
+        Assert.Equal(["Invented cold snap si True", "Demo us True"], shown);
+    }
+
+    [Theory]
+    [InlineData("coldsim: unknown command 'rnu'; did you mean 'run'?", "rnu", "x.toml")]
+    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, check, new, propane, view", "xyzzy")]
+    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, check, new, propane, view", "xyzzy", "--help")]
+    [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "x.toml", "--nigths", "3")]
+    [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "--nigths", "3", "x.toml")]
+    [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "x.toml", "--nigths=3")]
+    [InlineData("coldsim: unknown option '--jsn'; did you mean '--json'?", "propane", "--jsn", "20C")]
+    [InlineData("coldsim: unknown argument 'y.toml'; nothing more is taken here", "run", "x.toml", "y.toml")]
+    [InlineData("coldsim: FILE is missing", "run")]
+    [InlineData("coldsim: --nights needs a value", "run", "x.toml", "--nights")]
+    [InlineData("coldsim: --nights is given more than once", "run", "x.toml", "--nights", "1", "--nights", "2")]
+    public void A_wrong_command_line_says_what_was_meant(string message, params string[] words)
+    {
+        Shell shell = new();
+        Assert.Equal(2, shell.Run(words));
+        Assert.Equal(message, shell.Error.Split('\n')[0]);
+        Assert.StartsWith("See 'coldsim", shell.Error.TrimEnd().Split('\n')[^1], StringComparison.Ordinal);
+        Assert.Equal("", shell.Out);
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("run")]
+    [InlineData("tonight")]
+    [InlineData("check")]
+    [InlineData("new")]
+    [InlineData("propane")]
+    [InlineData("view")]
+    public void Help_has_examples_and_exit_codes_within_eighty_columns(params string[] command)
+    {
+        Shell shell = new();
+        Assert.Equal(0, shell.Run([.. command, "--help"]));
+        Assert.Contains("Usage:\n  coldsim", shell.Out, StringComparison.Ordinal);
+        Assert.Contains($"Examples:\n  ", shell.Out, StringComparison.Ordinal);
+        Assert.Contains($"coldsim {string.Join(' ', command)}", shell.Out.Split("Examples:")[1], StringComparison.Ordinal);
+        Assert.Contains("Exit codes:", shell.Out, StringComparison.Ordinal);
+        Assert.All(shell.Out.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
+        Assert.Equal("", shell.Error);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Heat_loss_adds_up_to_the_whole(bool us)
+    {
+        IReadOnlyList<string> lines = HeatLossTable.Lines(InventedRuns.Rig, us ? UnitStyle.Us : UnitStyle.Si);
+        Assert.Contains(lines, l => l.StartsWith("together", StringComparison.Ordinal) && l.Contains(us ? "313.7" : "165.5", StringComparison.Ordinal));
+    }
+}

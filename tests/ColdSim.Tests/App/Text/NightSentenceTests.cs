@@ -1,0 +1,150 @@
+using ColdSim.App.Text;
+using ColdSim.Model.Engine;
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+using UnitsNet;
+using Xunit;
+
+namespace ColdSim.Tests.App.Text;
+
+public class NightSentenceTests
+{
+    [Fact]
+    public void A_night_that_holds_tells_the_margin_with_its_liquid_temperature() => Assert.Equal(
+        "Thursday night, 14 to 15 January, holds: outside falls to 14 °F, inside stays at 62 °F or above, and 9.1 lb is left at 07:00; "
+        + "at the coldest hour 11,200 BTU/h is asked and the cylinder could keep giving 16,900 BTU/h with its liquid at -20 °F.",
+        Sentence(InventedRuns.Holds));
+
+    [Fact]
+    public void A_night_that_holds_on_stored_warmth_says_so() => Assert.EndsWith(
+        "the cylinder could keep giving only 9,000 BTU/h with its liquid at -20 °F, so it lives on warmth stored in the liquid.",
+        Sentence(InventedRuns.Holds with { SteadySupplyAtLow = Power.FromBritishThermalUnitsPerHour(9_000) }), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_dip_within_the_allowance_is_told() => Assert.EndsWith(
+        "; supply dips first at 05:00, 2 min in all, within the 5 min that counts as holding.",
+        Sentence(InventedRuns.Holds with { FirstShort = InventedRuns.Noon.AddHours(17), ShortTime = Duration.FromSeconds(118) }), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_that_holds_but_is_cold_says_both() => Assert.Contains(
+        "every appliance gets its gas, yet inside is down to 41 °F at 07:00, colder than the thermostat asks",
+        Sentence(InventedRuns.Holds with { InsideLow = Temperature.FromDegreesFahrenheit(41) }), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_without_a_coach_speaks_of_outside_and_cylinder() => Assert.StartsWith(
+        "Thursday night, 14 to 15 January, holds: outside falls to 14 °F, and 9.1 lb is left at 07:00",
+        Sentence(InventedRuns.Holds with { InsideLow = null, InsideLowAt = null }), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_without_demand_says_so() => Assert.EndsWith(
+        "9.1 lb is left at 07:00; nothing asks for gas.",
+        Sentence(InventedRuns.Holds with { GasUsed = Mass.Zero, DemandAtLow = Power.Zero }), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_short_night_says_what_fails_when_and_how_cold_it_gets() => Assert.Equal(
+        "Friday night, 15 to 16 January, runs short at 03:12 with 4.4 lb of propane still in the cylinder: "
+        + "the liquid is at -37 °F and gives 3.1 psi, too little for what is asked; the furnace locks out at 03:22, "
+        + "inside falls to 44 °F at 07:12, and gas is short for 2 h 5 min in all.",
+        Sentence(InventedRuns.Short, InventedRuns.Events));
+
+    [Fact]
+    public void A_short_night_without_a_coach_leaves_inside_out() => Assert.EndsWith(
+        "too little for what is asked; the furnace locks out at 03:22, and gas is short for 2 h 5 min in all.",
+        Sentence(InventedRuns.Short with { InsideLow = null, InsideLowAt = null }, InventedRuns.Events), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_short_from_its_start_says_so() => Assert.StartsWith(
+        "Friday night, 15 to 16 January, is short from its start at 12:00 with 4.4 lb of propane still in the cylinder",
+        Sentence(InventedRuns.Short with { FirstShort = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_dry_night_tells_short_dry_and_freezing() => Assert.Equal(
+        "Friday night, 15 to 16 January, runs short at 03:12 with 0.8 lb left and dry at 04:30: no liquid is left; "
+        + "inside falls to freezing at 05:54 and to 21 °F at 07:12, and gas is short for 2 h 5 min in all.",
+        Sentence(InventedRuns.Dry));
+
+    [Fact]
+    public void A_night_short_long_before_it_is_dry_says_why_it_is_short() => Assert.Contains(
+        "and dry at 04:30: the liquid is at -37 °F and gives 3.1 psi, too little for what is asked, "
+        + "and the last of it boils off at 04:24; inside",
+        NightSentence.Of(InventedRuns.Dry, InventedRuns.HoldsThenDry, UnitStyle.Us), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_dry_at_once_says_when_the_liquid_is_gone() => Assert.StartsWith(
+        "Friday night, 15 to 16 January, runs dry at 04:30: the last liquid boils off at 04:24; inside",
+        NightSentence.Of(
+            InventedRuns.Dry with { FirstShort = InventedRuns.Dry.DryAt }, InventedRuns.HoldsThenDry, UnitStyle.Us), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_dry_from_its_start_says_so() => Assert.StartsWith(
+        "Friday night, 15 to 16 January, is dry from its start: no liquid is left;",
+        Sentence(InventedRuns.Dry with { DryAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_night_that_begins_short_and_freezing_and_runs_dry_says_so() => Assert.StartsWith(
+        "Friday night, 15 to 16 January, is short from its start at 12:00 with 0.8 lb left and dry at 04:30: no liquid is left; "
+        + "inside is freezing from its start and falls to 21 °F at 07:12,",
+        Sentence(InventedRuns.Dry with { FirstShort = InventedRuns.Noon.AddDays(1), FreezingAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
+
+    [Fact]
+    public void Lockouts_are_counted_within_their_night()
+    {
+        ReportedEvent lockout = InventedRuns.Events.First(e => e.Kind == ReportedKind.Lockout);
+        ReportedEvent[] events =
+        [
+            lockout with { Time = InventedRuns.Noon.AddHours(18) },
+            lockout,
+            lockout with { Time = lockout.Time.AddHours(1) },
+            lockout with { Time = lockout.Time.AddHours(2) },
+        ];
+        Assert.Contains("the furnace locks out at 03:22 and 2 times more,", Sentence(InventedRuns.Short, events), StringComparison.Ordinal);
+        Assert.Contains("the furnace locks out at 03:22 and once more,", Sentence(InventedRuns.Short, events[..3]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_night_cut_off_says_what_part_was_run() => Assert.StartsWith(
+        "Thursday night, 14 to 15 January (run only from 16:00 to 03:00), holds: outside falls to 14 °F, "
+        + "inside stays at 62 °F or above, and 8.1 lb is left at 03:00, where the run ends",
+        Sentence(InventedRuns.Holds with { LeftAtDawn = null, To = InventedRuns.Noon.AddHours(15) }), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("2027-01-31T16:00-07:00", "Sunday night, 31 January to 1 February,")]
+    [InlineData("2026-12-31T16:00-07:00", "Thursday night, 31 December 2026 to 1 January 2027,")]
+    [InlineData("2027-02-01T02:00-07:00", "Sunday night, 31 January to 1 February,")]
+    public void A_night_is_named_after_its_evening(string from, string name)
+    {
+        DateTimeOffset start = DateTimeOffset.Parse(from, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.StartsWith(name, Sentence(InventedRuns.Holds with { From = start, To = start.AddHours(20) }), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(RunEnd.Complete, null)]
+    [InlineData(RunEnd.WeatherEnded, "weather file ends")]
+    [InlineData(RunEnd.LiquidFull, "liquid has swollen")]
+    [InlineData(RunEnd.ReliefPressure, "relief valve would open")]
+    public void An_early_end_is_explained(RunEnd end, string? words)
+    {
+        string? sentence = NightSentence.WhyItEnds(InventedRuns.HoldsThenShort with { End = end });
+        if (words is null)
+            Assert.Null(sentence);
+        else
+            Assert.Contains(words, sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(40, "40 s", "0:01")]
+    [InlineData(20, "20 s", "<0:01")]
+    [InlineData(0, "0 s", "0:00")]
+    [InlineData(1680, "28 min", "0:28")]
+    [InlineData(7200, "2 h", "2:00")]
+    [InlineData(7500, "2 h 5 min", "2:05")]
+    [InlineData(3599, "1 h", "1:00")]
+    public void Spans_read_well(double seconds, string words, string brief)
+    {
+        Assert.Equal(words, ClockText.Span(Duration.FromSeconds(seconds)));
+        Assert.Equal(brief, ClockText.SpanShort(Duration.FromSeconds(seconds)));
+    }
+
+    private static string Sentence(NightReport night, IReadOnlyList<ReportedEvent>? events = null)
+        => NightSentence.Of(night, InventedRuns.Report([night], events ?? []), UnitStyle.Us);
+}
