@@ -26,7 +26,7 @@ public sealed record CylinderSpecification
     /// <summary>Outside diameter of the shell. [m]</summary>
     public required double OutsideDiameter_m { get; init; }
 
-    /// <summary>Shell thickness, for the dry wall as a fin. [m]</summary>
+    /// <summary>Shell thickness, up to a tenth of the diameter: the inside is smaller by it, and the dry wall is a fin. [m]</summary>
     public double WallThickness_m { get; init; } = 0.0020;
 
     /// <summary>Conductivity of the shell. [W/(m·K)]</summary>
