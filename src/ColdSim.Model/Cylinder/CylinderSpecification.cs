@@ -87,7 +87,7 @@ public sealed record CylinderSurroundings
     /// <summary>Radiative film to surroundings at air temperature, if fixed; the sky is then left out. [W/(m²·K)]</summary>
     public double? FixedRadiation_W_m2K { get; init; }
 
-    /// <summary>Height of dry wall that counts as wetted, if fixed. [m]</summary>
+    /// <summary>Height of dry wall that counts as wetted, if fixed; never more than there is. [m]</summary>
     public double? FixedFin_m { get; init; }
 
     /// <summary>Frost thickness, if fixed; then nothing is deposited. [m]</summary>
