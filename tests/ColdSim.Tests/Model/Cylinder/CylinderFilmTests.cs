@@ -37,7 +37,8 @@ public class CylinderFilmTests
             double mass_kg = fill * fill * fill * s.LegalFill_kg;
             HeatCoupling c = CylinderFilm.At(body, w, mass_kg, t_K, frost);
             Assert.True(c.Conductance_W_K > 0 && double.IsFinite(c.Conductance_W_K));
-            Assert.InRange(c.Environment_K, 100, 500);
+            // A wall of -78 °C in saturated air of +40 °C gains far more by freezing vapour than by the air's warmth.
+            Assert.InRange(c.Environment_K, 100, 600);
             Assert.True(double.IsFinite(c.FrostFlux_kg_m2s) && double.IsFinite(c.FrostDensity_kg_m3));
             FrostLayer after = frost.After(c, 600);
             Assert.True(after.Mass_kg_m2 >= 0 && after.Thickness_m >= 0 && double.IsFinite(after.Resistance_m2K_W));
