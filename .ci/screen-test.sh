@@ -112,6 +112,16 @@ for signal in 'TERM 143' 'HUP 129'; do
     is_clean "${signal#* }"
 done
 
+start 'the terminal goes away'
+gone=$(child)
+t kill-session -t night
+ended() { ! kill -0 "$gone" 2>/dev/null; }
+for _ in $(seq 200); do
+    ended && break
+    sleep 0.05
+done
+ended || { failures=$((failures + 1)); echo "FAILED in \"$part\": process $gone stays behind" >&2; kill -9 "$gone"; }
+
 start 'NO_COLOR' 1
 if t capture-pane -p -e -t night | grep -qP '\e\[(\d+;)*(3[0-8]|4[0-8]|9\d|10\d)(;\d+)*m'; then
     fail 'a colour code is written'

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 using Terminal.Gui.App;
@@ -11,7 +10,9 @@ internal static class NightScreenProgram
     private const int Quit = 0;
     private const int Refused = 2;
     private const int Broken = 70;
-    private const int EndedBySignal = 128;
+
+    /// <summary>Added to a signal's number for the exit code, as shells do.</summary>
+    internal const int EndedBySignal = 128;
 
     /// <summary>Shows a run until the person quits.</summary>
     /// <param name="report">The run.</param>
@@ -27,15 +28,19 @@ internal static class NightScreenProgram
         }
 
         int signal = 0;
+        IApplication? running = null;
+
+        // Outlives the application: putting the terminal in order may itself wait for ever where the terminal is gone.
+        using SignalWatch watch = new(number =>
+        {
+            signal = number;
+            running?.Invoke(() => running.RequestStop());
+        });
         try
         {
             using IApplication app = Application.Create().Init();
+            running = app;
             app.Driver!.Force16Colors = true;
-            using SignalWatch watch = new(number =>
-            {
-                signal = number;
-                app.Invoke(() => app.RequestStop());
-            });
             using NightScreen screen = new(NightView.Open(report, units), color && !NoColor);
             app.Run(screen);
         }
@@ -55,31 +60,5 @@ internal static class NightScreenProgram
         if (Console.IsInputRedirected || Console.IsOutputRedirected || Environment.GetEnvironmentVariable("TERM") == "dumb")
             return "coldsim: the screen needs a terminal for input and output; the other commands print text.";
         return report.Nights.Count == 0 ? "coldsim: this run holds no night to show." : null;
-    }
-
-    /// <summary>Hears the signals that ask a program to end.</summary>
-    private sealed class SignalWatch : IDisposable
-    {
-        private readonly PosixSignalRegistration[] _registrations;
-
-        public SignalWatch(Action<int> onSignal) => _registrations =
-        [
-            Register(PosixSignal.SIGHUP, 1, onSignal),
-            Register(PosixSignal.SIGINT, 2, onSignal),
-            Register(PosixSignal.SIGTERM, 15, onSignal),
-        ];
-
-        public void Dispose()
-        {
-            foreach (PosixSignalRegistration registration in _registrations)
-                registration.Dispose();
-        }
-
-        private static PosixSignalRegistration Register(PosixSignal signal, int number, Action<int> onSignal)
-            => PosixSignalRegistration.Create(signal, context =>
-            {
-                context.Cancel = true;
-                onSignal(number);
-            });
     }
 }

@@ -20,5 +20,6 @@ internal static class Cautions
     [
         "Estimates only: the code in force, the makers' plates and a licensed technician decide.",
         "Never heat a cylinder with a flame or an unlisted heater; keep it outside, upright, below 125 °F (52 °C).",
+        "Working CO and propane alarms; never sleep with a ventless heater, stove or oven lit.",
     ];
 }

@@ -1,5 +1,6 @@
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
+using ColdSim.Planning.HeatLoss;
 
 namespace ColdSim.App.Text;
 
@@ -11,7 +12,7 @@ internal static class CheckText
         List<TextSection> sections =
         [
             new(scenario.Title, [.. Wrap.Lines(Setting(scenario, units)), .. Wrap.Lines(Weather(scenario.Weather, units))]),
-            new("Heat loss", HeatLossTable.Lines(scenario.Rig, units)),
+            new("Heat loss", HeatLossTable.Lines(HeatLossBreakdown.Of(scenario), units)),
         ];
         if (scenario.Assumptions.Count > 0)
             sections.Add(new("Taken because nothing says otherwise", RunText.Points(scenario.Assumptions)));

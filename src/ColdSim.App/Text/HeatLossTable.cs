@@ -1,58 +1,48 @@
-using ColdSim.Model;
 using ColdSim.Model.Coach;
+using ColdSim.Planning.HeatLoss;
+using UnitsNet;
 
 namespace ColdSim.App.Text;
 
-/// <summary>Where the coach loses its heat, and what difference the furnace can hold against it.</summary>
+/// <summary>Where the coach loses its heat, and what the furnace has against it.</summary>
 internal static class HeatLossTable
 {
     private const double UsPerSi = 1 / (0.29307107017222 * 1.8);
-    private const double SquareInch_cm2 = 6.4516;
+    private const int LongestName = 52;
 
-    public static IReadOnlyList<string> Lines(Rig rig, UnitStyle units)
+    public static IReadOnlyList<string> Lines(HeatLossBreakdown? loss, UnitStyle units)
     {
-        if (rig.Coach is not { } coach)
-            return ["No coach: the cylinder stands alone."];
-        List<HeatLossItem> items = [.. coach.HeatLoss];
-        if (coach.GroundConductance_W_K > 0)
-            items.Add(new("ground under the skirt", coach.GroundConductance_W_K));
-        double total = items.Sum(i => i.Conductance_W_K);
-        List<IReadOnlyList<string>> rows = [.. items.Select(i => Row(i.Name, i.Conductance_W_K, total, units))];
-        rows.Add(Row("together", total, total, units));
+        if (loss is null) return ["No coach: the cylinder stands alone."];
+        List<IReadOnlyList<string>> rows = [.. loss.Items.Select(i => Row(i, loss.Total_W_K, units))];
+        rows.Add(Row(new HeatLossItem("together", loss.Total_W_K), loss.Total_W_K, units));
         List<string> lines =
         [
             .. TextTable.Lines([new(["Part"], Left: true), new([units.IsUs ? "BTU/h per °F" : "W/K"]), new(["Share"])], rows, gap: 2),
         ];
-        lines.AddRange(Wrap.Lines(Leakage(coach, units)));
-        if (Balance(rig, total, units) is { } balance)
-            lines.AddRange(Wrap.Lines(balance));
+        lines.AddRange(Wrap.Lines(AtTheColdest(loss, units)));
+        if (!loss.HasInfiltration) lines.AddRange(Wrap.Lines("Draughts are taken as part of these numbers."));
+        if (loss.FurnaceHeat is { } heat) lines.AddRange(Wrap.Lines(Against(loss, heat, units)));
         return lines;
     }
 
-    private static string[] Row(string name, double conductance_W_K, double total_W_K, UnitStyle units) =>
+    private static string[] Row(HeatLossItem item, double total_W_K, UnitStyle units) =>
     [
-        name.Length <= 52 ? name : name[..49] + "...",
-        UnitStyle.Number(units.IsUs ? conductance_W_K * UsPerSi : conductance_W_K, 1),
-        total_W_K > 0 ? $"{UnitStyle.Number(100 * conductance_W_K / total_W_K, 0)} %" : "-",
+        item.Name.Length <= LongestName ? item.Name : item.Name[..(LongestName - 3)] + "...",
+        UnitStyle.Number(units.IsUs ? item.Conductance_W_K * UsPerSi : item.Conductance_W_K, 1),
+        total_W_K > 0 ? $"{UnitStyle.Number(100 * item.Conductance_W_K / total_W_K, 0)} %" : "-",
     ];
 
-    private static string Leakage(CoachSpecification coach, UnitStyle units)
-    {
-        if (coach.LeakageArea_cm2 <= 0)
-            return "Draughts are taken as part of these numbers.";
-        string area = units.IsUs
-            ? $"{UnitStyle.Number(coach.LeakageArea_cm2 / SquareInch_cm2, 0)} in²"
-            : $"{UnitStyle.Number(coach.LeakageArea_cm2, 0)} cm²";
-        return $"Draughts come on top, through {area} of leakage; they grow with wind and cold.";
-    }
+    private static string AtTheColdest(HeatLossBreakdown loss, UnitStyle units)
+        => $"At the coldest hour of the weather, {units.Temperature(loss.Outside.Kelvins)} with "
+            + $"{units.Speed(loss.Wind.MetersPerSecond)} of wind and inside at {units.Temperature(loss.Inside.Kelvins)}, "
+            + $"this is {units.Power((double)loss.Loss.Watts)}; people and things give {units.Power((double)loss.Gains.Watts)}.";
 
-    private static string? Balance(Rig rig, double total_W_K, UnitStyle units)
+    private static string Against(HeatLossBreakdown loss, Power heat, UnitStyle units)
     {
-        if (rig.Furnace is not { } furnace || total_W_K <= 0)
-            return null;
-        double useful_W = furnace.Input_W * furnace.Efficiency_frac;
-        string before = rig.Coach!.LeakageArea_cm2 > 0 ? " before draughts" : "";
-        return $"The furnace gives {units.Power(useful_W)} of useful heat at sea level, which balances a difference of "
-            + $"{units.Difference(useful_W / total_W_K)} between inside and outside{before}.";
+        double share = (double)((loss.Loss.Watts - loss.Gains.Watts) / heat.Watts);
+        string gives = $"The furnace gives at most {units.Power((double)heat.Watts)} at this altitude: ";
+        return share > 1
+            ? gives + "too little for that hour, even with all the gas it wants."
+            : gives + $"it burns {UnitStyle.Number(100 * Math.Max(0, share), 0)} % of that hour.";
     }
 }

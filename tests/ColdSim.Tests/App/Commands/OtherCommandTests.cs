@@ -1,7 +1,9 @@
 using ColdSim.App;
 using ColdSim.App.Text;
+using ColdSim.Planning.HeatLoss;
 using ColdSim.Tests.App.Text;
 using Snapshooter.Xunit;
+using UnitsNet;
 using Xunit;
 
 namespace ColdSim.Tests.App.Commands;
@@ -143,7 +145,23 @@ public class OtherCommandTests
     [InlineData(false)]
     public void Heat_loss_adds_up_to_the_whole(bool us)
     {
-        IReadOnlyList<string> lines = HeatLossTable.Lines(InventedRuns.Rig, us ? UnitStyle.Us : UnitStyle.Si);
-        Assert.Contains(lines, l => l.StartsWith("together", StringComparison.Ordinal) && l.Contains(us ? "313.7" : "165.5", StringComparison.Ordinal));
+        HeatLossBreakdown loss = HeatLossBreakdown.Of(InventedRuns.Scenario)!;
+        Assert.Equal(loss.Items.Sum(i => i.Conductance_W_K), loss.Total_W_K, 1e-9);
+        IReadOnlyList<string> lines = HeatLossTable.Lines(loss, us ? UnitStyle.Us : UnitStyle.Si);
+        string together = UnitStyle.Number(us ? loss.Total_W_K / (0.29307107017222 * 1.8) : loss.Total_W_K, 1);
+        Assert.Contains(lines, l => l.StartsWith("together", StringComparison.Ordinal) && l.Contains(together, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Heat_loss_says_what_the_coldest_hour_takes_and_whether_the_furnace_can_hold_it()
+    {
+        HeatLossBreakdown invented = HeatLossBreakdown.Of(InventedRuns.Scenario)!;
+        HeatLossBreakdown half = invented with { Loss = invented.FurnaceHeat!.Value / 2, Gains = Power.Zero };
+        HeatLossBreakdown twice = half with { Loss = invented.FurnaceHeat!.Value * 2 };
+        Assert.Contains("At the coldest hour of the weather", Text(half), StringComparison.Ordinal);
+        Assert.Contains("it burns 50 % of that hour", Text(half), StringComparison.Ordinal);
+        Assert.Contains("too little for that hour", Text(twice), StringComparison.Ordinal);
+
+        static string Text(HeatLossBreakdown loss) => string.Join(' ', HeatLossTable.Lines(loss, UnitStyle.Us));
     }
 }
