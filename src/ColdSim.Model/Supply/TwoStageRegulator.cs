@@ -125,7 +125,7 @@ public sealed class TwoStageRegulator
             double atHighest = f.At(highest_Pa);
             return atHighest < 0
                 ? double.PositiveInfinity
-                : FalsePosition.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-7 * highest_Pa);
+                : FalsePosition.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
         }
     }
 
