@@ -118,7 +118,7 @@ public class GaugeReadingTests
         double sound = warm.EchoShown.Percent - cold.EchoShown.Percent - density;
         double frost = cold.EchoShown.Percent - frosted.EchoShown.Percent;
         string found = FormattableString.Invariant($"{warm.EchoShown.Percent:0.0} {frosted.EchoShown.Percent:0.0} density {density:0.0} sound {sound:0.0} frost {frost:0.0} ({frost_kg / Pound_kg:0.00} lb)");
-        Assert.Equal("33.2 29.2 density 0.7 sound 3.1 frost 0.3 (0.10 lb)", found);
+        Assert.Equal("33.2 29.2 density 0.7 sound 3.1 frost 0.3 (0.11 lb)", found);
     }
 
     [Fact]
