@@ -16,10 +16,17 @@ namespace ColdSim.Model.Engine;
 public sealed class Simulation
 {
     private const double Freezing_K = 273.15;
-    private const double EventTolerance_s = 1e-3;
+    private const double EventTolerance_s = 1e-2;
+
+    // Past the last liquid the step still sees the equations with liquid; the ledger notices every joule of that.
+    private const double LastLiquidTolerance_s = 1e-6;
 
     // Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows.
     private const double VapourStep_s = 5;
+
+    // A starved supply gives less with every tenth of a kelvin, which makes a small cylinder fast.
+    private const double StarvedStep_s = 15;
+    private const double LargestMove_K = 0.5;
     private const int StepsBetweenCancelChecks = 256;
 
     // A board or valve may move a few times at one instant; more means that two switches chase each other.
@@ -45,6 +52,7 @@ public sealed class Simulation
     private Moment? _moment;
     private FrostLayer _frost;
     private double _time_s;
+    private double _stop_s;
     private double _nextClockEdge_s;
     private StepConditions _conditions;
     private double _conditionsUntil_s;
@@ -150,20 +158,36 @@ public sealed class Simulation
     private double NextStop_s(double end_s)
     {
         double grid_s = (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s;
-        double stop_s = Math.Min(Math.Min(grid_s, end_s), Math.Min(_nextClockEdge_s, _time_s + LongestStep_s()));
+        double cell_s = grid_s - _time_s;
+        double stop_s = Math.Min(_time_s + cell_s / Math.Ceiling(cell_s / LongestStep_s()), Math.Min(_nextClockEdge_s, end_s));
         stop_s = Math.Min(stop_s, _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         if (_furnace is not null) stop_s = Math.Min(stop_s, _furnace.PhaseEnds_s);
-        if (_thermostat is not null && _thermostat.MayChangeFrom_s > _time_s) stop_s = Math.Min(stop_s, _thermostat.MayChangeFrom_s);
+        if (ThermostatWaits) stop_s = Math.Min(stop_s, _thermostat!.MayChangeFrom_s);
         foreach (DrawControl draw in _draws) stop_s = Math.Min(stop_s, draw.RetryAt_s);
         return stop_s;
     }
 
+    // The thermostat is past its band and only its shortest time keeps it from switching.
+    private bool ThermostatWaits
+        => _thermostat is not null && _thermostat.MayChangeFrom_s > _time_s && _thermostat.Past_K(_state.Sensor_K) >= 0;
+
     private double LongestStep_s()
-        => !_hasLiquid && _plant.Supply.Asked_kg_s > 0 ? Math.Min(VapourStep_s, _longestStep_s) : _longestStep_s;
+    {
+        double longest_s = _longestStep_s;
+        if (!_standing.Point.IsFull) longest_s = Math.Min(longest_s, StarvedStep_s);
+        if (!_hasLiquid && _plant.Supply.Asked_kg_s > 0) longest_s = Math.Min(longest_s, VapourStep_s);
+        double moved_K = Math.Abs(Warming_K_s()) * longest_s;
+        return moved_K > LargestMove_K ? longest_s * LargestMove_K / moved_K : longest_s;
+    }
+
+    // How fast liquid and shell warm now, by the surroundings last taken.
+    private double Warming_K_s() => _plant.Cylinder.Warming_K_s(
+        _standing.Contents, _conditions.Cylinder.Heat_W(_state.Cylinder_K), _standing.Point.Flow_kg_s);
 
     private void Advance(double stop_s)
     {
         double step_s = stop_s - _time_s;
+        _stop_s = stop_s;
         if (_time_s >= _conditionsUntil_s) TakeConditions();
         StepConditions conditions = _conditions with { HasLiquid = _hasLiquid, FurnaceLit = _furnace?.IsLit ?? false };
         PlantState next = _plant.Step(_state, conditions, step_s, out Fluxes flowed);
@@ -207,9 +231,7 @@ public sealed class Simulation
             _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         double half_s = 0.5 * (_conditionsUntil_s - _time_s);
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
-        double warming_K_s = _plant.Cylinder.Warming_K_s(
-            _standing.Contents, _conditions.Cylinder.Heat_W(_state.Cylinder_K), _standing.Point.Flow_kg_s);
-        double liquid_K = _state.Cylinder_K + half_s * warming_K_s;
+        double liquid_K = _state.Cylinder_K + half_s * Warming_K_s();
         _conditions = new StepConditions(
             CylinderFilm.At(_plant.Cylinder, middle, _state.Propane_kg, liquid_K, _frost),
             _plant.Coach?.At(middle, _state.Air_K) ?? default,
@@ -226,7 +248,11 @@ public sealed class Simulation
         // Air pressure is held over a step, so at its edge a point may already be passed: it is now.
         if (pastAtStart > 0) return Math.Min(step_s, EventTolerance_s);
         Crossing crossing = new(this, guard, conditions);
-        return FalsePosition.Root(ref crossing, 0, pastAtStart, step_s, pastAtEnd, EventTolerance_s);
+        double part_s = FalsePosition.Root(
+            ref crossing, 0, pastAtStart, step_s, pastAtEnd, guard == Guard.Liquid ? LastLiquidTolerance_s : EventTolerance_s);
+
+        // Past its band before its shortest time is over, the thermostat switches when it is.
+        return guard == Guard.Thermostat ? Math.Max(part_s, _thermostat!.MayChangeFrom_s - _time_s) : part_s;
     }
 
     private Standing StandingAt(in PlantState s, double air_Pa)
@@ -238,7 +264,7 @@ public sealed class Simulation
     // How far a state is past a switching point; above 0 it switches.
     private double Past(Guard guard, in PlantState s, in Standing at) => guard switch
     {
-        Guard.Thermostat => _thermostat is null || _time_s < _thermostat.MayChangeFrom_s ? -1 : _thermostat.Past_K(s.Sensor_K),
+        Guard.Thermostat => _thermostat is null || _thermostat.MayChangeFrom_s >= _stop_s ? -1 : _thermostat.Past_K(s.Sensor_K),
         Guard.Flame => at.Point.IsFull ? -1 : FlamePast_Pa(at.Point.Delivery_Pa),
         Guard.Supply => _plant.Supply.Asked_kg_s <= 0 || Waiting() ? -1 : _watch.Past_frac(_plant.Supply.WorstTaken_frac(at.Point)),
         Guard.Liquid => _hasLiquid ? -at.Contents.LiquidMass_kg : at.Contents.LiquidMass_kg,
