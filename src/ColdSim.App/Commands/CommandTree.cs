@@ -17,6 +17,7 @@ internal static class CommandTree
             CheckCommand.Of(host),
             NewCommand.Of(host),
             PropaneCommand.Of(host),
+            GaugeCommand.Of(host),
             ViewCommand.Of(host),
         };
         root.HelpName = "coldsim";

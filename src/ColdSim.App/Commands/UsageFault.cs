@@ -76,5 +76,5 @@ internal static class UsageFault
     }
 
     private static string Path(Command command)
-        => command is RootCommand ? "coldsim" : $"coldsim {command.Name}";
+        => command.Parents.OfType<Command>().FirstOrDefault() is { } parent ? $"{Path(parent)} {command.Name}" : "coldsim";
 }

@@ -73,6 +73,8 @@ internal static class SpellingTable
         Us(Dimension.Speed, SpeedUnit.Knot, 1852.0 / 3600, "kn", "kt"),
 
         Si(Dimension.Duration, DurationUnit.Second, 1, "s", "sec"),
+        Si(Dimension.Duration, DurationUnit.Millisecond, 1e-3, "ms"),
+        Si(Dimension.Duration, DurationUnit.Microsecond, 1e-6, "µs", "μs", "us"),
         Si(Dimension.Duration, DurationUnit.Minute, 60, "min"),
         Si(Dimension.Duration, DurationUnit.Hour, 3600, "h", "hr"),
         Si(Dimension.Duration, DurationUnit.Day, 86_400, "d", "day", "days"),

@@ -42,6 +42,12 @@ public static class PropaneSaturation
     public static double LiquidHeat_J_kgK(double t_K)
         => ReferenceEquation.At(InRange(t_K), LiquidDensity_kg_m3(t_K)).Cp_J_kgK;
 
+    /// <summary>Speed of sound in saturated liquid, from the reference equation itself. [m/s]</summary>
+    /// <param name="t_K">Temperature, 193.15 to 353.15 K. [K]</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public static double LiquidSpeedOfSound_m_s(double t_K)
+        => ReferenceEquation.At(InRange(t_K), LiquidDensity_kg_m3(t_K)).SpeedOfSound_m_s;
+
     /// <summary>Temperature at which propane boils at a pressure: the inverse of <see cref="Pressure_Pa"/>. [K]</summary>
     /// <param name="p_Pa">Absolute pressure, that of −80 to that of +80 °C. [Pa]</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

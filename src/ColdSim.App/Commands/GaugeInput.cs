@@ -1,0 +1,310 @@
+using System.CommandLine;
+using ColdSim.Files.Quantities;
+using ColdSim.Model.Cylinder;
+using ColdSim.Physics.MoistAir;
+using ColdSim.Planning.Gauges;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>Reads the options of <c>gauge</c>; every fault is told at once.</summary>
+internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts)
+{
+    private const double Zero_K = 273.15;
+    private const double RestedError_K = 4 / 1.8;
+    private const double DrawnError_K = 9 / 1.8;
+    private readonly List<string> _faults = [];
+
+    private delegate bool Reader<T>(string text, out T value, out string fault);
+
+    public GaugeQuestion Weight()
+    {
+        GaugedCylinder? cylinder = Cylinder();
+        Needs(o.Scale);
+        Needs(o.Tare);
+        return Asked(cylinder, [WeightOf("weight", Mass(o.Scale) ?? double.NaN)], Temperature(o.Temperature), rested: false);
+    }
+
+    public GaugeQuestion Echo()
+    {
+        GaugedCylinder? cylinder = Cylinder();
+        LevelInputs level = Level();
+        (EchoShown Shown, double? Value, double? Error)[] given =
+        [
+            .. Given(o.Time) ? [(EchoShown.Time, Time(o.Time, Text(o.Time)!), Time(o.EchoError, Text(o.EchoError)))] : Array.Empty<(EchoShown, double?, double?)>(),
+            .. Given(o.EchoHeight) ? [(EchoShown.Height, Length(o.EchoHeight), Length(o.EchoError))] : Array.Empty<(EchoShown, double?, double?)>(),
+            .. Given(o.EchoPercent) ? [(Percent(), Part(o.EchoPercent), Part(o.EchoError))] : Array.Empty<(EchoShown, double?, double?)>(),
+        ];
+        if (given.Length != 1)
+            _faults.Add("give one of --time, --height and --percent");
+        (EchoShown shown, double? value, double? error) = given.FirstOrDefault();
+        return Asked(cylinder, [EchoOf("echo", shown, value ?? double.NaN, error, level)], level.Temperature_K, parsed.GetValue(o.Rested));
+    }
+
+    public GaugeQuestion Line()
+    {
+        GaugedCylinder? cylinder = Cylinder();
+        Needs(o.LineHeight);
+        LevelInputs level = Level();
+        return Asked(
+            cylinder, [LineOf("line", Length(o.LineHeight) ?? double.NaN, parsed.GetValue(o.LineBy) == "frost", level)],
+            level.Temperature_K, parsed.GetValue(o.Rested));
+    }
+
+    public GaugeQuestion Float()
+    {
+        GaugedCylinder? cylinder = Cylinder();
+        Needs(o.FloatPercent);
+        LevelInputs level = Level();
+        return Asked(cylinder, [FloatOf("float", Part(o.FloatPercent) ?? double.NaN, level)], level.Temperature_K, parsed.GetValue(o.Rested));
+    }
+
+    public GaugeQuestion Pressure()
+    {
+        GaugedCylinder? cylinder = Cylinder();
+        Needs(o.Pressure);
+        double? t_K = Temperature(o.Temperature);
+        double elevation_m = Read<UnitsNet.Length>(o.Elevation, Text(o.Elevation), QuantityText.TryParseLength, l => l.Meters, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)") ?? 0;
+        PressureReading reading = new()
+        {
+            Gauge_Pa = Pressure(o.Pressure, 0) ?? double.NaN,
+            Air_Pa = StandardAtmosphere.Pressure_Pa(elevation_m),
+            Temperature_K = t_K,
+            TemperatureError_K = TemperatureError_K(),
+            Rested = parsed.GetValue(o.Rested),
+        };
+        if (Pressure(o.PressureError, 1) is { } error_Pa)
+            reading = reading with { GaugeError_Pa = error_Pa };
+        return Asked(cylinder, [], t_K, reading.Rested) with { Pressure = reading };
+    }
+
+    public GaugeQuestion Combine()
+    {
+        GaugedCylinder? cylinder = Cylinder();
+        bool weighed = Texts(o.Weights).Length > 0;
+        if (weighed)
+            Needs(o.Tare);
+        bool levels = ((Option<string[]>[])[o.Lines, o.FrostLines, o.EchoTimes, o.EchoHeights, o.EchoPercents, o.Floats]).Any(x => Texts(x).Length > 0);
+        LevelInputs? level = levels ? Level() : null;
+        List<GaugeReading> readings =
+        [
+            .. Each(o.Weights, "weight", (text, name) => WeightOf(name, MassOf(o.Weights, text) ?? double.NaN)),
+            .. Each(o.Lines, "line", (text, name) => LineOf(name, LengthOf(o.Lines, text) ?? double.NaN, frost: false, level!)),
+            .. Each(o.FrostLines, "frost line", (text, name) => LineOf(name, LengthOf(o.FrostLines, text) ?? double.NaN, frost: true, level!)),
+            .. Each(o.EchoTimes, "echo time", (text, name) => EchoOf(name, EchoShown.Time, Time(o.EchoTimes, text) ?? double.NaN, null, level!)),
+            .. Each(o.EchoHeights, "echo height", (text, name) => EchoOf(name, EchoShown.Height, LengthOf(o.EchoHeights, text) ?? double.NaN, null, level!)),
+            .. Each(o.EchoPercents, "echo percent", (text, name) => EchoOf(name, Percent(), PartOf(o.EchoPercents, text) ?? double.NaN, null, level!)),
+            .. Each(o.Floats, "float", (text, name) => FloatOf(name, PartOf(o.Floats, text) ?? double.NaN, level!)),
+        ];
+        if (readings.Count < 2)
+            _faults.Add("give at least two readings, such as --weight \"31.2 lb\" --line \"5.1 in\"");
+        return Asked(cylinder, readings, level?.Temperature_K ?? Temperature(o.Temperature), parsed.GetValue(o.Rested));
+    }
+
+    private GaugeQuestion Asked(GaugedCylinder? cylinder, IReadOnlyList<GaugeReading> readings, double? t_K, bool rested)
+    {
+        double? furnace_W = Read<UnitsNet.Power>(o.Furnace, Text(o.Furnace), QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000, "0.5 to 60 kW (1,700 to 205,000 BTU/h)");
+        double? assumed_K = Temperature(o.Assumed);
+        if (_faults.Count > 0)
+        {
+            throw CommandFault.Input(
+                [.. _faults.Distinct().Select(f => $"coldsim: {f}"), $"See 'coldsim gauge {parsed.CommandResult.Command.Name} --help'."]);
+        }
+
+        return new()
+        {
+            Cylinder = cylinder!,
+            Readings = readings,
+            Temperature_K = t_K,
+            Rested = rested,
+            Assumed_K = assumed_K ?? DriftTable.Assumed_K,
+            Furnace_W = furnace_W,
+        };
+    }
+
+    private GaugedCylinder? Cylinder()
+    {
+        bool own = Given(o.WaterCapacity) || Given(o.Diameter);
+        if (Given(o.Cylinder) == own)
+        {
+            _faults.Add("give --cylinder, or --water-capacity with --diameter");
+            return null;
+        }
+
+        double? offMiddle_m = Length(o.OffMiddle);
+        if (own)
+            return Own() is { } made ? made with { OffMiddle_m = offMiddle_m } : null;
+        string name = Text(o.Cylinder)!;
+        if (parts.FindCylinder(name) is not { } size)
+        {
+            _faults.Add($"--cylinder: '{name}' is not a common size; there are {string.Join(", ", parts.CylinderNames())}");
+            return null;
+        }
+
+        return new()
+        {
+            Name = size.Name,
+            Orientation = size.Orientation,
+            Volume_m3 = size.Volume_m3,
+            OutsideDiameter_m = size.OutsideDiameter_m,
+            WallThickness_m = size.WallThickness_m,
+            LegalFill_kg = size.LegalFill_kg,
+            OffMiddle_m = offMiddle_m,
+        };
+    }
+
+    private GaugedCylinder? Own()
+    {
+        Needs(o.WaterCapacity);
+        Needs(o.Diameter);
+        double? volume_m3 = Text(o.WaterCapacity) is { } text && QuantityText.TryParseMass(text, out _, out _)
+            ? Read<UnitsNet.Mass>(o.WaterCapacity, text, QuantityText.TryParseMass, m => m.Kilograms / 1000, 0.001, 10, "1 to 10,000 kg of water")
+            : Read<UnitsNet.Volume>(o.WaterCapacity, Text(o.WaterCapacity), QuantityText.TryParseVolume, v => v.CubicMeters, 0.001, 10, "1 to 10,000 L");
+        double? diameter_m = Read<UnitsNet.Length>(o.Diameter, Text(o.Diameter), QuantityText.TryParseLength, l => l.Meters, 0.1, 2, "0.1 to 2 m (4 to 78 in)");
+        double? wall_m = Read<UnitsNet.Length>(o.Wall, Text(o.Wall), QuantityText.TryParseLength, l => l.Meters, 0.0005, 0.01, "0.5 to 10 mm (0.02 to 0.4 in)");
+        if (volume_m3 is not { } volume || diameter_m is not { } diameter)
+            return null;
+        GaugedCylinder cylinder = new()
+        {
+            Name = "own",
+            Orientation = parsed.GetValue(o.Orientation) == "horizontal" ? Orientation.Horizontal : Orientation.Upright,
+            Volume_m3 = volume,
+            OutsideDiameter_m = diameter,
+            WallThickness_m = wall_m ?? 0.0021,
+            LegalFill_kg = StandardSize.LegalFill_frac * 1000 * volume,
+            DiameterError_frac = 0.005,
+        };
+        try
+        {
+            _ = (cylinder with { Volume_m3 = volume * 0.95, OutsideDiameter_m = diameter * 1.02 }).Vessel();
+            return cylinder;
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            _faults.Add($"--water-capacity: '{Text(o.WaterCapacity)}' is too little for '{Text(o.Diameter)}' across: two 2:1 heads alone hold as much");
+            return null;
+        }
+    }
+
+    private LevelInputs Level()
+    {
+        Needs(o.Temperature);
+        double? tilt = parsed.GetValue(o.Tilt);
+        return new()
+        {
+            Temperature_K = Temperature(o.Temperature) ?? double.NaN,
+            TemperatureError_K = TemperatureError_K(),
+            TemperatureBasis = Given(o.TemperatureError) ? "given" : "assumption",
+            Tilt_rad = (tilt ?? 1) * Math.PI / 180,
+            TiltBasis = tilt is null ? "assumption" : "given",
+        };
+    }
+
+    private WeightReading WeightOf(string name, double scale_kg) => new()
+    {
+        Name = name,
+        Scale_kg = scale_kg,
+        ScaleError_kg = MassError(o.ScaleError),
+        Tare_kg = Mass(o.Tare) ?? double.NaN,
+        TareError_kg = MassError(o.TareError),
+        Accessories_kg = Mass(o.Accessories) ?? 0,
+        Ice_kg = Mass(o.Ice) ?? 0,
+    };
+
+    private EchoReading EchoOf(string name, EchoShown shown, double value, double? error, LevelInputs level) => new()
+    {
+        Name = name,
+        Shown = shown,
+        Value = value,
+        ValueError = error,
+        Assumed_K = Temperature(o.Assumed) ?? DriftTable.Assumed_K,
+        PositionError_m = Length(o.PositionError) ?? 0.0254,
+        PositionGiven = Given(o.PositionError),
+        Level = level,
+    };
+
+    private LineReading LineOf(string name, double height_m, bool frost, LevelInputs level) => new()
+    {
+        Name = name,
+        Height_m = height_m,
+        Foot_m = Length(o.Foot) ?? 0,
+        Frost = frost,
+        LineError_m = Length(o.LineError),
+        Level = level,
+    };
+
+    private FloatReading FloatOf(string name, double shown_frac, LevelInputs level) => new()
+    {
+        Name = name,
+        Shown_frac = shown_frac,
+        ShownError_frac = Part(o.FloatError),
+        Level = level,
+    };
+
+    private IEnumerable<GaugeReading> Each(Option<string[]> option, string name, Func<string, string, GaugeReading> make)
+    {
+        string[] texts = Texts(option);
+        return texts.Select((text, i) => make(text, texts.Length == 1 ? name : $"{name} {i + 1}"));
+    }
+
+    private EchoShown Percent() => parsed.GetValue(o.PercentOf) == "volume" ? EchoShown.PartOfVolume : EchoShown.PartOfHeight;
+
+    private double TemperatureError_K()
+        => Read<UnitsNet.TemperatureDelta>(o.TemperatureError, Text(o.TemperatureError), QuantityText.TryParseTemperatureDelta, d => d.Kelvins, 0.01, 30, "0.01 to 30 K (0.02 to 54 °F)")
+            ?? (parsed.GetValue(o.Rested) ? RestedError_K : DrawnError_K);
+
+    private double? Temperature(Option<string?> option)
+        => Read<UnitsNet.Temperature>(option, Text(option), QuantityText.TryParseTemperature, t => t.Kelvins, Zero_K - 60, Zero_K + 55, "-60 to 55 °C (-76 to 131 °F)");
+
+    private double? Mass(Option<string?> option) => MassOf(option, Text(option));
+
+    private double? MassOf(Option option, string? text)
+        => Read<UnitsNet.Mass>(option, text, QuantityText.TryParseMass, m => m.Kilograms, 0, 1000, "0 to 1,000 kg (2,200 lb)");
+
+    private double? MassError(Option<string?> option)
+        => Read<UnitsNet.Mass>(option, Text(option), QuantityText.TryParseMass, m => m.Kilograms, 0.001, 100, "1 g to 100 kg (0.002 to 220 lb)");
+
+    private double? Length(Option<string?> option) => LengthOf(option, Text(option));
+
+    private double? LengthOf(Option option, string? text)
+        => Read<UnitsNet.Length>(option, text, QuantityText.TryParseLength, l => l.Meters, 0, 5, "0 to 5 m (16 ft)");
+
+    private double? Time(Option option, string? text)
+        => Read<UnitsNet.Duration>(option, text, QuantityText.TryParseDuration, d => d.Seconds, 0, 0.02, "0 to 20 ms");
+
+    private double? Part(Option<string?> option) => PartOf(option, Text(option));
+
+    private double? PartOf(Option option, string? text)
+        => Read<UnitsNet.Ratio>(option, text, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 100 %");
+
+    private double? Pressure(Option<string?> option, double min_Pa)
+        => Read<UnitsNet.Pressure>(option, Text(option), QuantityText.TryParsePressure, p => p.Pascals, min_Pa, 3e6, "0 to 3 MPa (435 psi)");
+
+    private void Needs(Option<string?> option)
+    {
+        if (!Given(option))
+            _faults.Add($"{option.Name} is missing");
+    }
+
+    private bool Given(Option<string?> option) => Text(option) is not null;
+
+    // A subcommand has only its part of the options.
+    private string? Text(Option<string?> option) => parsed.GetResult(option) is null ? null : parsed.GetValue(option);
+
+    private string[] Texts(Option<string[]> option) => parsed.GetResult(option) is null ? [] : parsed.GetValue(option) ?? [];
+
+    private double? Read<T>(Option option, string? text, Reader<T> read, Func<T, double> si, double min, double max, string range)
+    {
+        if (text is null)
+            return null;
+        if (!read(text, out T value, out string fault))
+        {
+            _faults.Add($"{option.Name}: {fault}");
+            return null;
+        }
+
+        if (si(value) >= min && si(value) <= max)
+            return si(value);
+        _faults.Add($"{option.Name}: '{text}' must be {range}");
+        return null;
+    }
+}

@@ -1,0 +1,184 @@
+using System.Globalization;
+using ColdSim.Planning.Gauges;
+using UnitsNet;
+
+namespace ColdSim.App.Text;
+
+/// <summary>Readings of a cylinder as text: the answer first, then what it rests on.</summary>
+internal static class GaugeText
+{
+    private const double Zero_K = 273.15;
+
+    public static IReadOnlyList<TextSection> Sections(GaugeReport report, UnitStyle units, IReadOnlyList<string> cautions)
+    {
+        GaugeQuestion question = report.Question;
+        string title = question.Cylinder.Name == "own"
+            ? $"Own {(question.Cylinder.Lies ? "tank, horizontal" : "cylinder, upright")}"
+            : $"{question.Cylinder.Name} {(question.Cylinder.Lies ? "tank, horizontal" : "cylinder, upright")}";
+        List<TextSection> sections = [new(title, [.. Answer(report, units).SelectMany(s => Wrap.Lines(s))])];
+        if (report.Contents is { } contents)
+            sections.Add(new("What that is, with one standard uncertainty", Figures(contents, report.Uncertainty!, units)));
+        if (report.Estimates.Count > 1)
+            sections.Add(new("Reading by reading", Readings(report, units)));
+        foreach (ContentsEstimate estimate in report.Estimates.Take(report.Estimates.Count == 1 ? 1 : 0))
+            sections.Add(new("Where the uncertainty comes from", Shares(estimate, units)));
+        if (report.Contents is { } held && report.Pressure is null)
+            sections.Add(new("The same mass at other temperatures", Drift(report, held, units)));
+        sections.Add(new("Taken", RunText.Points(report.Assumptions)));
+        sections.Add(new("Cautions", RunText.Points([.. report.Cautions, .. cautions])));
+        return sections;
+    }
+
+    private static IEnumerable<string> Answer(GaugeReport report, UnitStyle units)
+    {
+        if (report.Pressure is { } finding)
+        {
+            foreach (string sentence in GaugePressureText.Sentences(report, finding, units))
+                yield return sentence;
+            yield break;
+        }
+
+        string which = report.Estimates.Count == 1 ? $"By its {report.Estimates[0].Reading} it holds" : $"By {report.Estimates.Count} readings together it holds";
+        yield return $"{which} {Mass(report.Contents!.Mass, units)} of propane, give or take {Mass(report.Uncertainty!.Mass, units)} "
+            + "(standard uncertainty; twice that covers 95 %).";
+        if (report.Combined?.Disagreement is { } d)
+        {
+            yield return $"The readings disagree: {d.More} means {Mass(d.Gap, units)} more than {d.Less}, {UnitStyle.Number(d.Times, 1)} standard "
+                + $"uncertainties of the difference. Likeliest reason: {Reason(d, units)} Settle that before trusting the mean.";
+        }
+    }
+
+    private static string Reason(Disagreement d, UnitStyle units)
+    {
+        double off = d.CauseTimes * d.Cause.Uncertainty;
+        string size = Size(d.Cause, Math.Abs(off), units);
+        string amount = $"{size} {(d.Cause.Kind == InputKind.Temperature ? off < 0 ? "colder" : "warmer" : off < 0 ? "less" : "more")}";
+        string times = $"({UnitStyle.Number(Math.Abs(d.CauseTimes), 1)} of its own)";
+        return d.Cause.Name switch
+        {
+            "tare" when off > 0 => $"the tare is {amount} than stamped {times}, or ice, snow or a fitting stands on the scale.",
+            "tare" => $"the tare is {amount} than stamped {times}.",
+            "liquid temperature" => $"the liquid is {amount} than stated {times}; a draw chills it below the air.",
+            "frost's edge" => $"the frost's edge of '{d.CauseReading}' is off by {size} {times}; frost climbs above the liquid.",
+            "line" => $"the line of '{d.CauseReading}' is off by {size} {times}.",
+            "coach off level" => $"the coach leans by {size} where '{d.CauseReading}' was read {times}.",
+            "water capacity" or "outside diameter" => $"{d.Cause.Name} is {amount} than taken {times}: is it this size?",
+            _ => $"{d.Cause.Name}{(d.CauseReading.Length > 0 ? $" of '{d.CauseReading}'" : "")} is off by {size} {times}.",
+        };
+    }
+
+    private static IReadOnlyList<string> Figures(ContentsFigures c, ContentsFigures u, UnitStyle units)
+    {
+        // Vapour alone is known to a few grams.
+        int finer = u.Mass.Pounds < 0.05 ? 1 : 0;
+        List<IReadOnlyList<string>> rows =
+        [
+            ["mass", Number(c.Mass.Pounds, 1 + finer), "±", Number(u.Mass.Pounds, 1 + finer), "lb"],
+            ["", Number(c.Mass.Kilograms, 2 + finer), "±", Number(u.Mass.Kilograms, 2 + finer), "kg"],
+            units.IsUs
+                ? ["liquid at 60 °F (16 °C)", Number(c.Volume.UsGallons, 2 + finer), "±", Number(u.Volume.UsGallons, 2 + finer), "gal"]
+                : ["liquid at 60 °F (16 °C)", Number(c.Volume.Liters, 1 + finer), "±", Number(u.Volume.Liters, 1 + finer), "L"],
+            ["of the legal fill", Number(c.OfLegalFill.Percent, finer), "±", Number(u.OfLegalFill.Percent, finer), "%"],
+            units.IsUs
+                ? ["gross heat", Thousands(c.Energy, finer), "±", Thousands(u.Energy, finer), "BTU"]
+                : ["gross heat", Number(c.Energy.Megajoules, finer), "±", Number(u.Energy.Megajoules, finer), "MJ"],
+        ];
+        if (c.AtFullFire is { } hours)
+            rows.Add(["furnace at full fire", Number(hours.Hours, 1), "±", Number(u.AtFullFire!.Value.Hours, 1), "h"]);
+        return TextTable.Lines([new([], Left: true), new([]), new([]), new([]), new([], Left: true)], rows);
+    }
+
+    private static List<string> Readings(GaugeReport report, UnitStyle units)
+    {
+        CombinedEstimate combined = report.Combined!;
+        List<string> lines =
+        [
+            .. TextTable.Lines(
+                [new(["reading"], Left: true), new([$"mass, {units.MassUnit}"]), new(["±"]), new(["counts, %"]), new(["most of it from"], Left: true)],
+                [
+                    .. combined.Estimates.Select((e, i) => (IReadOnlyList<string>)
+                    [
+                        e.Reading, Number(units.MassIn(e.Mass.Kilograms), 2), Number(units.MassIn(e.StandardUncertainty.Kilograms), 2),
+                        Number(100 * combined.Weights[i], 0), e.Shares.MaxBy(s => Math.Abs(s.Change_kg)).Input.Name,
+                    ]),
+                    ["together", Number(units.MassIn(combined.Mass.Kilograms), 2), Number(units.MassIn(combined.StandardUncertainty.Kilograms), 2), "", ""],
+                ],
+                gap: 2),
+        ];
+        if (combined.Disagreement is null)
+            lines.Add("They agree within their errors.");
+        return lines;
+    }
+
+    private static IReadOnlyList<string> Shares(ContentsEstimate estimate, UnitStyle units) => TextTable.Lines(
+        [new(["stated error of"], Left: true), new(["±"]), new([$"makes, {units.MassUnit}"]), new(["basis"], Left: true)],
+        [
+            .. estimate.Shares.OrderByDescending(s => Math.Abs(s.Change_kg)).Select(s => (IReadOnlyList<string>)
+            [
+                s.Input.Name, Size(s.Input, s.Input.Uncertainty, units), Number(units.MassIn(Math.Abs(s.Change_kg)), 2), s.Input.Basis,
+            ]),
+        ],
+        gap: 2);
+
+    private static List<string> Drift(GaugeReport report, ContentsFigures contents, UnitStyle units)
+    {
+        GaugeQuestion q = report.Question;
+        IEnumerable<double> round_K = units.IsUs
+            ? Enumerable.Range(-2, 8).Select(i => (20 * i + 459.67) / 1.8)
+            : Enumerable.Range(-4, 9).Select(i => 10 * i + Zero_K);
+        double[] all_K = [.. round_K.Concat(q.Temperature_K is double t ? [t] : []).Order()];
+        double[] distinct_K = [.. all_K.Where((t, i) => i == 0 || t - all_K[i - 1] > 0.01)];
+        IReadOnlyList<ExpectedReading> rows = DriftTable.Of(
+            q.Cylinder, contents.Mass, distinct_K.Select(t => UnitsNet.Temperature.FromKelvins(t)), q.Assumed_K);
+        string length = units.IsUs ? "in" : "mm";
+        return
+        [
+            .. TextTable.Lines(
+                [
+                    new([""]), new(["", units.TemperatureUnit]), new(["liquid,", "% of volume"]), new(["level", $"inside, {length}"]), new(["echo,", "µs"]),
+                    new(["uncorrected echo,", "% of height"]), new(["pressure,", $"{units.PressureUnit} gauge"]),
+                ],
+                [.. rows.Select(r => DriftRow(r, q, units))],
+                gap: 2),
+            .. Wrap.Lines(
+                $"{(q.Temperature_K is null ? "" : "* now. ")}Uncorrected: a sensor that always reckons with {units.Temperature(q.Assumed_K)}. Pressure at sea level."),
+        ];
+    }
+
+    private static IReadOnlyList<string> DriftRow(ExpectedReading r, GaugeQuestion q, UnitStyle units)
+    {
+        double t_K = r.Temperature.Kelvins;
+        return
+        [
+            q.Temperature_K is double now && Math.Abs(now - t_K) < 0.01 ? "*" : "",
+            Number(units.TemperatureIn(t_K), 0),
+            r.LiquidFull ? "full" : Number(r.Liquid.Percent, 1),
+            units.IsUs ? Number(r.Level.Inches, 2) : Number(r.Level.Millimeters, 0),
+            Number(r.Echo.Microseconds, 0),
+            Number(r.EchoShown.Percent, 1),
+            r.LiquidFull ? "-" : Number(units.PressureIn(r.Pressure.Pascals - 101_325), units.IsUs ? 1 : 0),
+        ];
+    }
+
+    private static string Mass(Mass mass, UnitStyle units) => units.Mass(mass.Kilograms);
+
+    private static string Size(StatedError input, double si, UnitStyle units) => input.Kind switch
+    {
+        InputKind.Mass => $"{Number(units.MassIn(si), 2)} {units.MassUnit}",
+        InputKind.Length => units.IsUs ? $"{Number(si / 0.0254, 2)} in" : $"{Number(si * 1000, 1)} mm",
+        InputKind.Temperature => units.Difference(si),
+        InputKind.Time => $"{Number(si * 1e6, 1)} µs",
+        InputKind.Ratio => $"{Number(si * 100, 1)} %",
+        InputKind.Angle => $"{Number(si * 180 / Math.PI, 1)}°",
+        InputKind.Pressure => units.Pressure(si),
+        _ => throw new ArgumentOutOfRangeException(nameof(input), input.Kind, null),
+    };
+
+    private static string Thousands(Energy energy, int finer)
+    {
+        double step = finer > 0 ? 100 : 1000;
+        return (Math.Round(energy.BritishThermalUnits / step) * step).ToString("#,0", CultureInfo.InvariantCulture);
+    }
+
+    private static string Number(double value, int decimals) => UnitStyle.Number(value, decimals);
+}

@@ -1,0 +1,123 @@
+using ColdSim.Physics.Propane;
+
+namespace ColdSim.Planning.Gauges;
+
+/// <summary>What readings of a cylinder come to.</summary>
+public sealed record GaugeReport
+{
+    /// <summary>The question.</summary>
+    public required GaugeQuestion Question { get; init; }
+
+    /// <summary>The readings one by one.</summary>
+    public required IReadOnlyList<ContentsEstimate> Estimates { get; init; }
+
+    /// <summary>All readings as one; null where there are none.</summary>
+    public CombinedEstimate? Combined { get; init; }
+
+    /// <summary>What is in it, in every figure; null where nothing tells.</summary>
+    public ContentsFigures? Contents { get; init; }
+
+    /// <summary>The standard uncertainty of every figure.</summary>
+    public ContentsFigures? Uncertainty { get; init; }
+
+    /// <summary>What the pressure told, if it was read.</summary>
+    public PressureFinding? Pressure { get; init; }
+
+    /// <summary>What was taken because nobody said it.</summary>
+    public required IReadOnlyList<string> Assumptions { get; init; }
+
+    /// <summary>What the methods mislead by, in short.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Answers a question.</summary>
+    /// <param name="question">What was read.</param>
+    /// <exception cref="ImpossibleReadingException">A reading fits no contents of this cylinder.</exception>
+    public static GaugeReport Of(GaugeQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        GaugedCylinder cylinder = question.Cylinder;
+        foreach (GaugeReading reading in question.Readings)
+            CheckLevel(reading, cylinder);
+        ContentsEstimate[] estimates = [.. question.Readings.Select(r => r.Estimate(cylinder))];
+        foreach (ContentsEstimate estimate in estimates)
+            CheckMass(estimate, question);
+        CombinedEstimate? combined = estimates.Length == 0 ? null : CombinedEstimate.Of(estimates);
+        PressureFinding? pressure = question.Pressure?.Judge(cylinder);
+        (double Mass_kg, double Uncertainty_kg)? told = combined is not null ? (combined.Mass_kg, combined.Uncertainty_kg)
+            : pressure?.Vapour is { } vapour ? (vapour.Mass_kg, vapour.Uncertainty_kg) : null;
+        return new()
+        {
+            Question = question,
+            Estimates = estimates,
+            Combined = combined,
+            Contents = told is { } c ? ContentsFigures.Of(c.Mass_kg, cylinder, question.Furnace_W) : null,
+            Uncertainty = told is { } u ? ContentsFigures.Of(u.Uncertainty_kg, cylinder, question.Furnace_W) : null,
+            Pressure = pressure,
+            Assumptions = Taken(question),
+            Cautions = CautionsOf(question, told),
+        };
+    }
+
+    private static void CheckLevel(GaugeReading reading, GaugedCylinder cylinder)
+    {
+        double? level_m = reading switch
+        {
+            EchoReading echo => echo.Level_m(cylinder),
+            LineReading line => line.Level_m(cylinder),
+            _ => null,
+        };
+        if (level_m is double level)
+            LevelInputs.Check(cylinder.Vessel(), level, reading.Name);
+    }
+
+    private static void CheckMass(ContentsEstimate estimate, GaugeQuestion question)
+    {
+        // Without a temperature the densest liquid counts that the product knows.
+        double densest_kg_m3 = 1 / SaturationTable.At(question.Temperature_K ?? SaturationTable.Lowest_K).LiquidVolume_m3_kg;
+        double most_kg = question.Cylinder.Volume_m3 * densest_kg_m3;
+        string fault = estimate.Mass_kg < -2 * estimate.Uncertainty_kg ? "less than an empty cylinder"
+            : estimate.Mass_kg > most_kg + 2 * estimate.Uncertainty_kg ? "more than liquid from bottom to top"
+            : "";
+        if (fault.Length > 0)
+        {
+            throw new ImpossibleReadingException(FormattableString.Invariant(
+                $"{estimate.Reading}: means {estimate.Mass_kg / 0.45359237:0.0} lb ({estimate.Mass_kg:0.00} kg) of propane, {fault}"));
+        }
+    }
+
+    private static List<string> Taken(GaugeQuestion q)
+    {
+        List<string> taken =
+        [
+            "pure propane; liquid, vapour and wall at one temperature; the vapour's mass counted",
+            FormattableString.Invariant(
+                $"2:1 heads; wall {q.Cylinder.WallThickness_m / 0.0254:0.00} in ({1000 * q.Cylinder.WallThickness_m:0.0} mm); water capacity known within {100 * q.Cylinder.CapacityError_frac:0.#} %, diameter within {100 * q.Cylinder.DiameterError_frac:0.#} %"),
+            "every error given or taken is one standard uncertainty; one reading's own error is free of another's",
+        ];
+        if (q.Readings.Any(r => r is WeightReading))
+            taken.Add("used cylinders: 66 % of stamped tares are within -3/+1 %, new ones 98 % (NCWM and NIST survey, 2022)");
+        if (q.Readings.Any(r => r is EchoReading { Shown: EchoShown.Time }))
+            taken.Add("the time is that in the liquid alone; what the wall and the sensor take is already off");
+        if (q.Readings.Any(r => r is LineReading { Foot_m: 0 }))
+            taken.Add("the line's height is counted from the lowest point of the body, not from the ground");
+        if (q.Cylinder.Lies && q.Cylinder.OffMiddle_m is null && q.Readings.Any(r => r is not WeightReading))
+            taken.Add("read a quarter of the straight part away from the tank's middle, which a tilted coach raises or lowers");
+        if (q.Pressure is not null)
+            taken.Add("grade: up to 3 % ethane raises the pressure, up to 5 % butane in what is left lowers it");
+        if (q.Furnace_W is not null)
+            taken.Add("furnace lit without pause at its plate's input; heat is gross, 50.33 MJ/kg (21,638 BTU/lb)");
+        return taken;
+    }
+
+    private static List<string> CautionsOf(GaugeQuestion q, (double Mass_kg, double Uncertainty_kg)? told)
+    {
+        List<string> cautions = [.. q.Readings.SelectMany(r => r.Cautions).Distinct()];
+        if (!q.Rested && (q.Pressure is not null || q.Readings.Any(r => r is not WeightReading)))
+            cautions.Add("A cylinder that has just been drawn from is colder than the air; the air's temperature is then not the liquid's.");
+        if (told is { } c && c.Mass_kg > q.Cylinder.LegalFill_kg + c.Uncertainty_kg)
+            cautions.Add("That is above the legal fill. Keep it cool and outside, and have a dealer take gas out.");
+        if (told is { } few && few.Mass_kg < 2 * few.Uncertainty_kg)
+            cautions.Add("This cannot be told from an empty cylinder.");
+        return cautions;
+    }
+}
