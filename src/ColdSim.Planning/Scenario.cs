@@ -32,5 +32,5 @@ public sealed record Scenario
     public IReadOnlyList<string> Assumptions { get; init; } = [];
 
     /// <summary>The step that is taken unless asked otherwise. [s]</summary>
-    public const double DefaultStep_s = 60;
+    public const double DefaultStep_s = 90;
 }

@@ -1,3 +1,8 @@
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// In this process: the project that BenchmarkDotNet would generate does not see references that are not handed on.
+IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(10));
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);

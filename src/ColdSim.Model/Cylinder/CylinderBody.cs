@@ -8,14 +8,14 @@ public sealed class CylinderBody
 {
     /// <summary>Works out the vessel.</summary>
     /// <param name="specification">What the cylinder is.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A diameter and a volume that do not make a vessel with 2:1 heads.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter, a wall and a volume that do not make a vessel with 2:1 heads.</exception>
     public CylinderBody(CylinderSpecification specification)
     {
         ArgumentNullException.ThrowIfNull(specification);
         Specification = specification;
         Vessel = specification.Orientation == Orientation.Upright
-            ? new UprightCylinder(specification.Volume_m3, specification.OutsideDiameter_m)
-            : new HorizontalTank(specification.Volume_m3, specification.OutsideDiameter_m);
+            ? new UprightCylinder(specification.Volume_m3, specification.OutsideDiameter_m, specification.WallThickness_m)
+            : new HorizontalTank(specification.Volume_m3, specification.OutsideDiameter_m, specification.WallThickness_m);
         ShellHeat_J_K = specification.MetalMass_kg * specification.MetalHeat_J_kgK;
     }
 

@@ -59,8 +59,10 @@ public static class CylinderFilm
 
         double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
         double level_m = body.Vessel.LiquidLevel_m(Math.Min(contents.LiquidVolume_m3, body.Vessel.Volume_m3));
-        double fin_m = body.Specification.Surroundings.FixedFin_m ?? Fin.EffectiveLength_m(
-            dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, body.Vessel.DryFinLength_m(level_m));
+        double dry_m = body.Vessel.DryFinLength_m(level_m);
+        double fin_m = body.Specification.Surroundings.FixedFin_m is double fixed_m
+            ? Math.Min(fixed_m, dry_m)
+            : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
         return wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
     }
 

@@ -26,7 +26,7 @@ public sealed record CylinderSpecification
     /// <summary>Outside diameter of the shell. [m]</summary>
     public required double OutsideDiameter_m { get; init; }
 
-    /// <summary>Shell thickness, for the dry wall as a fin. [m]</summary>
+    /// <summary>Shell thickness, up to a tenth of the diameter: the inside is smaller by it, and the dry wall is a fin. [m]</summary>
     public double WallThickness_m { get; init; } = 0.0020;
 
     /// <summary>Conductivity of the shell. [W/(m·K)]</summary>
@@ -87,7 +87,7 @@ public sealed record CylinderSurroundings
     /// <summary>Radiative film to surroundings at air temperature, if fixed; the sky is then left out. [W/(m²·K)]</summary>
     public double? FixedRadiation_W_m2K { get; init; }
 
-    /// <summary>Height of dry wall that counts as wetted, if fixed. [m]</summary>
+    /// <summary>Height of dry wall that counts as wetted, if fixed; never more than there is. [m]</summary>
     public double? FixedFin_m { get; init; }
 
     /// <summary>Frost thickness, if fixed; then nothing is deposited. [m]</summary>

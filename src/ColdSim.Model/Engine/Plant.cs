@@ -22,6 +22,9 @@ internal sealed class Plant
     // A sensor quicker than this is taken as the air itself: steps must be shorter than its lag, and nobody would see it.
     private const double ShortestLag_s = 1;
 
+    // Over half a time constant the method errs by a few parts in ten thousand of what has still to settle.
+    private const double LargestPart = 0.5;
+
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
     private readonly double[] _heatToCoach_frac;
@@ -74,7 +77,7 @@ internal sealed class Plant
                 fastest_s = Math.Min(fastest_s, Coach.Specification.FurnishingsCapacity_J_K / Coach.Specification.Coupling_W_K);
         }
 
-        return 0.5 * fastest_s;
+        return LargestPart * fastest_s;
     }
 
     /// <summary>What stands in the books for a state.</summary>

@@ -16,7 +16,7 @@ namespace ColdSim.Model.Engine;
 public sealed class Simulation
 {
     private const double Freezing_K = 273.15;
-    private const double EventTolerance_s = 1e-3;
+    private const double EventTolerance_s = 1e-2;
 
     // Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows.
     private const double VapourStep_s = 5;
@@ -45,8 +45,10 @@ public sealed class Simulation
     private Moment? _moment;
     private FrostLayer _frost;
     private double _time_s;
+    private double _stop_s;
     private double _nextClockEdge_s;
-    private HeatCoupling _grip;
+    private StepConditions _conditions;
+    private double _conditionsUntil_s;
     private int _weatherRow;
     private WeatherSample _sample;
     private bool _hasLiquid;
@@ -138,20 +140,29 @@ public sealed class Simulation
         _hasLiquid = _plant.Cylinder.Contents(_state.Propane_kg, _state.Cylinder_K).HasLiquid;
         _freezing = inside_K < Freezing_K;
         OpenValves();
-        _standing = StandingAt(_state, _sample.Pressure_Pa);
+        _standing = StandingAt(_state, AirPressure_Pa);
+        TakeConditions();
     }
+
+    // Held over a cell of the grid like everything around; before the first cell, the weather's.
+    private double AirPressure_Pa => _conditions.AirPressure_Pa > 0 ? _conditions.AirPressure_Pa : _sample.Pressure_Pa;
 
     // The next time that must be landed on: the grid, the clock, the weather's rows, timers, the end.
     private double NextStop_s(double end_s)
     {
         double grid_s = (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s;
-        double stop_s = Math.Min(Math.Min(grid_s, end_s), Math.Min(_nextClockEdge_s, _time_s + LongestStep_s()));
+        double cell_s = grid_s - _time_s;
+        double stop_s = Math.Min(_time_s + cell_s / Math.Ceiling(cell_s / LongestStep_s()), Math.Min(_nextClockEdge_s, end_s));
         stop_s = Math.Min(stop_s, _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         if (_furnace is not null) stop_s = Math.Min(stop_s, _furnace.PhaseEnds_s);
-        if (_thermostat is not null && _thermostat.MayChangeFrom_s > _time_s) stop_s = Math.Min(stop_s, _thermostat.MayChangeFrom_s);
+        if (ThermostatWaits) stop_s = Math.Min(stop_s, _thermostat!.MayChangeFrom_s);
         foreach (DrawControl draw in _draws) stop_s = Math.Min(stop_s, draw.RetryAt_s);
         return stop_s;
     }
+
+    // The thermostat is past its band and only its shortest time keeps it from switching.
+    private bool ThermostatWaits
+        => _thermostat is not null && _thermostat.MayChangeFrom_s > _time_s && _thermostat.Past_K(_state.Sensor_K) >= 0;
 
     private double LongestStep_s()
         => !_hasLiquid && _plant.Supply.Asked_kg_s > 0 ? Math.Min(VapourStep_s, _longestStep_s) : _longestStep_s;
@@ -159,7 +170,9 @@ public sealed class Simulation
     private void Advance(double stop_s)
     {
         double step_s = stop_s - _time_s;
-        StepConditions conditions = ConditionsOver(step_s);
+        _stop_s = stop_s;
+        if (_time_s >= _conditionsUntil_s) TakeConditions();
+        StepConditions conditions = _conditions with { HasLiquid = _hasLiquid, FurnaceLit = _furnace?.IsLit ?? false };
         PlantState next = _plant.Step(_state, conditions, step_s, out Fluxes flowed);
         Standing then = StandingAt(next, conditions.AirPressure_Pa);
         double toEvent_s = step_s;
@@ -174,39 +187,43 @@ public sealed class Simulation
             step_s = toEvent_s;
             stop_s = _time_s + step_s;
             next = _plant.Step(_state, conditions, step_s, out flowed);
+            then = StandingAt(next, conditions.AirPressure_Pa);
         }
 
         Moment from = _moment ?? Look();
-        bool lit = _furnace?.IsLit ?? false;
         double asked_kg_s = AskedFor_kg_s();
-        _grip = conditions.Cylinder;
         _ledger.Post(flowed);
         _frost = _frost.After(conditions.Cylinder, step_s);
         _state = next;
         _time_s = stop_s;
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
-        _standing = StandingAt(_state, _sample.Pressure_Pa);
+        _standing = then;
         Moment to = Look();
         _moment = to;
         double heating = _plant.HeatingValue_J_kg;
         _observer.Stepped(new StepRecord(
-            from, to, asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, lit, _watch.Undersupplied));
+            from, to, asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, conditions.FurnaceLit, _watch.Undersupplied));
     }
 
-    // Surroundings are taken at the middle of the step, where their error over the step is of second order.
-    private StepConditions ConditionsOver(double step_s)
+    // Surroundings are taken once for each cell of the step grid, at its middle, where their error over the cell is of second order.
+    // Steps that events cut shorter within the cell keep them.
+    private void TakeConditions()
     {
-        WeatherSample middle = _weather.At(_weatherStart_s + _time_s + 0.5 * step_s, ref _weatherRow);
+        _conditionsUntil_s = Math.Min(
+            (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s,
+            _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
+        double half_s = 0.5 * (_conditionsUntil_s - _time_s);
+        WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         double warming_K_s = _plant.Cylinder.Warming_K_s(
-            _standing.Contents, _grip.Heat_W(_state.Cylinder_K), _standing.Point.Flow_kg_s);
-        double liquid_K = _state.Cylinder_K + 0.5 * step_s * warming_K_s;
-        return new StepConditions(
+            _standing.Contents, _conditions.Cylinder.Heat_W(_state.Cylinder_K), _standing.Point.Flow_kg_s);
+        double liquid_K = _state.Cylinder_K + half_s * warming_K_s;
+        _conditions = new StepConditions(
             CylinderFilm.At(_plant.Cylinder, middle, _state.Propane_kg, liquid_K, _frost),
             _plant.Coach?.At(middle, _state.Air_K) ?? default,
             middle.Air_K,
             middle.Pressure_Pa,
             _hasLiquid,
-            _furnace?.IsLit ?? false);
+            FurnaceLit: false);
     }
 
     private double Locate(Guard guard, in StepConditions conditions, double step_s, double pastAtEnd)
@@ -216,7 +233,10 @@ public sealed class Simulation
         // Air pressure is held over a step, so at its edge a point may already be passed: it is now.
         if (pastAtStart > 0) return Math.Min(step_s, EventTolerance_s);
         Crossing crossing = new(this, guard, conditions);
-        return FalsePosition.Root(ref crossing, 0, pastAtStart, step_s, pastAtEnd, EventTolerance_s);
+        double part_s = FalsePosition.Root(ref crossing, 0, pastAtStart, step_s, pastAtEnd, EventTolerance_s);
+
+        // Past its band before its shortest time is over, the thermostat switches when it is.
+        return guard == Guard.Thermostat ? Math.Max(part_s, _thermostat!.MayChangeFrom_s - _time_s) : part_s;
     }
 
     private Standing StandingAt(in PlantState s, double air_Pa)
@@ -228,7 +248,7 @@ public sealed class Simulation
     // How far a state is past a switching point; above 0 it switches.
     private double Past(Guard guard, in PlantState s, in Standing at) => guard switch
     {
-        Guard.Thermostat => _thermostat is null || _time_s < _thermostat.MayChangeFrom_s ? -1 : _thermostat.Past_K(s.Sensor_K),
+        Guard.Thermostat => _thermostat is null || _thermostat.MayChangeFrom_s >= _stop_s ? -1 : _thermostat.Past_K(s.Sensor_K),
         Guard.Flame => at.Point.IsFull ? -1 : FlamePast_Pa(at.Point.Delivery_Pa),
         Guard.Supply => _plant.Supply.Asked_kg_s <= 0 || Waiting() ? -1 : _watch.Past_frac(_plant.Supply.WorstTaken_frac(at.Point)),
         Guard.Liquid => _hasLiquid ? -at.Contents.LiquidMass_kg : at.Contents.LiquidMass_kg,
@@ -300,7 +320,7 @@ public sealed class Simulation
         bool moved = _furnace is not null && _plant.Supply.Set(Plant.FurnaceLoad, _furnace.ValveOpen);
         for (int i = 0; i < _draws.Length; i++) moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _draws[i].ValveOpen);
         if (!moved) return;
-        _standing = StandingAt(_state, _sample.Pressure_Pa);
+        _standing = StandingAt(_state, AirPressure_Pa);
         _moment = null;
     }
 
@@ -348,7 +368,8 @@ public sealed class Simulation
         if (_standing.Contents.HasLiquid != _hasLiquid)
         {
             _hasLiquid = !_hasLiquid;
-            _standing = StandingAt(_state, _sample.Pressure_Pa);
+            _conditionsUntil_s = _time_s;
+            _standing = StandingAt(_state, AirPressure_Pa);
             _moment = null;
             Tell(_hasLiquid ? EventKind.LiquidAgain : EventKind.LiquidGone, _state.Propane_kg);
         }
@@ -385,7 +406,7 @@ public sealed class Simulation
     }
 
     private double Delivery_Pa()
-        => _plant.Supply.Delivery_Pa(_standing.Point, _standing.Contents.Pressure_Pa, _sample.Pressure_Pa, _state.Cylinder_K);
+        => _plant.Supply.Delivery_Pa(_standing.Point, _standing.Contents.Pressure_Pa, _standing.AirPressure_Pa, _state.Cylinder_K);
 
     private Moment Look() => new(
         _time_s,
@@ -404,11 +425,12 @@ public sealed class Simulation
 
     private enum Guard
     {
+        // These two look at the coach alone.
         Thermostat,
+        Freezing,
         Flame,
         Supply,
         Liquid,
-        Freezing,
         LiquidFull,
         Relief,
         None,
@@ -420,7 +442,7 @@ public sealed class Simulation
         public double At(double part_s)
         {
             PlantState s = run._plant.Step(run._state, conditions, part_s, out _);
-            return run.Past(guard, s, run.StandingAt(s, conditions.AirPressure_Pa));
+            return run.Past(guard, s, guard <= Guard.Freezing ? default : run.StandingAt(s, conditions.AirPressure_Pa));
         }
     }
 

@@ -7,13 +7,14 @@ internal interface IFunction
     double At(double x);
 }
 
-/// <summary>Root finding for the step loop: false position with the Illinois modification.</summary>
+/// <summary>Root finding for the step loop: false position with the Illinois modification, and halving where that is slow.</summary>
 /// <remarks>
 /// Dowell and Jarratt, BIT 11 (1971) 168. The library's root finders take delegates, which the step loop would have to allocate.
 /// </remarks>
 internal static class FalsePosition
 {
-    private const int MaximumIterations = 60;
+    private const int MaximumIterations = 200;
+    private const int Patience = 2;
 
     /// <summary>Narrows a bracket around a change of sign.</summary>
     /// <param name="f">The function.</param>
@@ -31,8 +32,9 @@ internal static class FalsePosition
         for (int i = 0; i < MaximumIterations && Math.Abs(b - a) > tolerance && fb != 0; i++)
         {
             double x = b - fb * (b - a) / (fb - fa);
-            // A step that lands on an end makes no progress; halving does.
-            if (!(x > Math.Min(a, b) && x < Math.Max(a, b))) x = 0.5 * (a + b);
+            // A step that lands on an end makes no progress, nor do steps that keep to one side where the function is steep on one
+            // side of its zero and level on the other; halving does.
+            if (Math.Abs(side) > Patience || !(x > Math.Min(a, b) && x < Math.Max(a, b))) x = 0.5 * (a + b);
 
             // Near the zero of a smooth function one end stays put; a step just past the zero brings it in.
             double margin = 0.25 * tolerance;
@@ -44,14 +46,14 @@ internal static class FalsePosition
             if (fx > 0 == positive)
             {
                 (b, fb) = (x, fx);
-                if (side == 1) fa *= 0.5;
-                side = 1;
+                if (side > 0) fa *= 0.5;
+                side = Math.Max(side, 0) + 1;
             }
             else
             {
                 (a, fa) = (x, fx);
-                if (side == -1) fb *= 0.5;
-                side = -1;
+                if (side < 0) fb *= 0.5;
+                side = Math.Min(side, 0) - 1;
             }
         }
 

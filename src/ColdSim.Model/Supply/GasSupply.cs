@@ -70,7 +70,10 @@ public sealed class GasSupply
         if (double.IsNaN(_sufficient_Pa) || Math.Abs(gas_K - _sufficientAt_K) > DriftOfGas_K
             || Math.Abs(air_Pa - _sufficientAt_Pa) > DriftOfAir_Pa)
         {
-            _sufficient_Pa = _regulator.SufficientInlet_Pa(_asked_kg_s, _fullPressure_Pa, air_Pa, gas_K);
+            // For the warmest gas and thinnest air that it is kept for: both pass least, and near the regulator's own limit a little
+            // less of them wants very much more inlet.
+            _sufficient_Pa = _regulator.SufficientInlet_Pa(
+                _asked_kg_s, _fullPressure_Pa, air_Pa - DriftOfAir_Pa, gas_K + DriftOfGas_K);
             (_sufficientAt_K, _sufficientAt_Pa) = (gas_K, air_Pa);
         }
 

@@ -80,7 +80,7 @@ public sealed class TwoStageRegulator
         double high_Pa = Math.Min(cylinder_Pa, air_Pa + _first.LockUp_Pa);
         Meeting meeting = new(this, appliances, cylinder_Pa, air_Pa, gas_K);
         double intermediate_Pa = FalsePosition.Root(
-            ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-9 * high_Pa);
+            ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-12 * high_Pa);
         return appliances.DeliveryTaking_Pa(_first.Flow_kg_s(cylinder_Pa, intermediate_Pa, air_Pa, gas_K));
     }
 
@@ -125,7 +125,7 @@ public sealed class TwoStageRegulator
             double atHighest = f.At(highest_Pa);
             return atHighest < 0
                 ? double.PositiveInfinity
-                : FalsePosition.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-7 * highest_Pa);
+                : FalsePosition.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
         }
     }
 

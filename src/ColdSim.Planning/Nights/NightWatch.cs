@@ -8,6 +8,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
     private readonly List<NightTally> _nights = [];
     private readonly List<ReportedEvent> _events = new(256 + (int)(calendar.Duration_s / 120));
     private readonly WantOfGas _wantOfGas = new();
+    private NightTally _night = new();
+    private double _end_s = double.NegativeInfinity;
+    private double _dawn_s;
     private bool _liquidGone;
     private bool _dryTold;
 
@@ -18,23 +21,24 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
     public void Stepped(in StepRecord record)
     {
         recorder.Stepped(record);
-        int night = calendar.NightOf(record.From.Time_s);
-        double end_s = calendar.End_s(night);
-        if (record.To.Time_s <= end_s)
+        if (record.From.Time_s >= _end_s) Turn(calendar.NightOf(record.From.Time_s));
+        if (record.To.Time_s <= _end_s)
         {
-            Count(night, record);
+            Count(record);
             return;
         }
 
         // A step over noon is cut there; steps are short, so what changes in it is taken as even.
+        double end_s = _end_s;
         double x = (end_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
         Moment noon = record.To with
         {
             Time_s = end_s,
             Propane_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg),
         };
-        Count(night, record with { To = noon });
-        Count(night + 1, record with { From = noon });
+        Count(record with { To = noon });
+        Turn(calendar.NightOf(end_s));
+        Count(record with { From = noon });
     }
 
     public void Happened(in SimulationEvent happened, in Moment moment)
@@ -62,9 +66,16 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
         Tell(Kind(happened.Kind), moment);
     }
 
-    private void Count(int number, in StepRecord record)
+    private void Turn(int number)
     {
-        NightTally night = At(number);
+        _night = At(number);
+        _end_s = calendar.End_s(number);
+        _dawn_s = calendar.ClockIn_s(number, scenario.Criteria.Dawn);
+    }
+
+    private void Count(in StepRecord record)
+    {
+        NightTally night = _night;
         if (_liquidGone && record.Undersupplied && double.IsNaN(night.Dry_s))
         {
             night.Dry_s = record.From.Time_s;
@@ -72,10 +83,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
             _dryTold = true;
         }
 
-        double dawn_s = calendar.ClockIn_s(number, scenario.Criteria.Dawn);
-        if (dawn_s >= record.From.Time_s && dawn_s <= record.To.Time_s)
+        if (_dawn_s >= record.From.Time_s && _dawn_s <= record.To.Time_s)
         {
-            double x = (dawn_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
+            double x = (_dawn_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
             night.PropaneAtDawn_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg);
         }
 

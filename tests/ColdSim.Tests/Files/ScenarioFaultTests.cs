@@ -32,6 +32,7 @@ public class ScenarioFaultTests
     [InlineData("[weather]", "s.toml:5:1: [weather] is given twice; it stands first in line 1")]
     [InlineData("water_capacity = \"47.6 lb\"", "s.toml:5:1: 'size' already says the water capacity; accepted: size, or water_capacity with diameter")]
     [InlineData("diameter = \"45 cm\"", "s.toml:5:1: 21.59 L cannot be a cylinder of 450 mm diameter and 2.1 mm wall; accepted: for this volume up to about 435 mm, less and the heads alone hold more")]
+    [InlineData("diameter = \"20 cm\"\nwall = \"30 mm\"", "s.toml:6:1: a wall of 30 mm is more than a tenth of the diameter of 200 mm; accepted: up to 20 mm for this diameter")]
     [InlineData("left = 20 lb", "s.toml:5:11: not TOML: Unexpected token found `lb` while expecting token `newline`; a value with a unit, and any other text, stands in quotes: \"20 lb\"")]
     [InlineData("left = \"20 lb", "s.toml:5:13: a text without its closing quote")]
     [InlineData("left = ", "s.toml:5:8: no readable value after '='")]

@@ -156,8 +156,15 @@ internal static class CylinderSection
 
     private static bool Possible(SectionReader section, double volume_m3, double diameter_m, double wall_m)
     {
+        if (wall_m > 0.1 * diameter_m)
+        {
+            section.Report(section.Has("wall") ? "wall" : "diameter",
+                FormattableString.Invariant($"a wall of {wall_m * 1000:0.##} mm is more than a tenth of the diameter of {diameter_m * 1000:0} mm"),
+                FormattableString.Invariant($"accepted: up to {diameter_m * 100:0.##} mm for this diameter"));
+            return false;
+        }
         double inside_m = diameter_m - (2 * wall_m);
-        if (inside_m > 0 && ShellGeometry.StraightLength_m(volume_m3, inside_m) is >= 0 and < 20)
+        if (ShellGeometry.StraightLength_m(volume_m3, inside_m) is >= 0 and < 20)
             return true;
         section.Report(section.Has("diameter") ? "diameter" : "wall",
             FormattableString.Invariant($"{volume_m3 * 1000:0.##} L cannot be a cylinder of {diameter_m * 1000:0} mm diameter and {wall_m * 1000:0.##} mm wall"),

@@ -6,7 +6,7 @@ namespace ColdSim.Tests.Physics.Propane;
 public class ReferenceEquationTests
 {
     // The paper's table of values for checking programs; eight printed digits. T K, mol/dm3, MPa, cv, cp J/(mol K), w m/s.
-    [Theory, Outside("Lemmon2009", Field.Propane)]
+    [Theory, Outside("Lemmon2009", Field.Propane, FromMemory = true)]
     [InlineData(200, 14, 2.3795138, 61.078424, 93.475362, 1381.9552)]
     [InlineData(300, 12, 19.053797, 73.972542, 108.61529, 958.40520)]
     [InlineData(300, 0.4, 0.84694991, 69.021875, 85.753997, 221.88959)]

@@ -1,0 +1,161 @@
+using ColdSim.Model;
+using ColdSim.Model.Supply;
+using ColdSim.Physics.MoistAir;
+using CsCheck;
+using Xunit;
+
+namespace ColdSim.Tests.Model.Supply;
+
+public class GasSupplyTests
+{
+    private const double Sea_Pa = StandardAtmosphere.SeaLevel_Pa;
+    private const double HeatingValue_J_kg = 50.33e6;
+
+    private static readonly RegulatorSpecification Plate = new();
+    private static readonly TwoStageRegulator Regulator = new(Plate, HeatingValue_J_kg);
+
+    private static readonly Gen<GasLoad[]> Loads =
+        Gen.Select(Gen.Double[0.3e-5, 4e-4], Gen.Double[1000, 2700]).Select((flow, full_Pa) => new GasLoad(flow, full_Pa)).Array[1, 4];
+
+    private static GasSupply Open(params GasLoad[] loads)
+    {
+        GasSupply supply = new(Regulator, loads);
+        for (int i = 0; i < loads.Length; i++) supply.Set(i, true);
+        return supply;
+    }
+
+    [Fact]
+    public void An_appliance_takes_by_the_square_root_of_pressure_up_to_its_full_gas()
+    {
+        GasLoad load = new(1e-4, 2400);
+        Assert.Equal(0, load.Taken_frac(0));
+        Assert.Equal(0, load.Taken_frac(-5));
+        Assert.Equal(0.5, load.Taken_frac(600), 1e-12);
+        Assert.Equal(1, load.Taken_frac(2400));
+        Assert.Equal(1, load.Taken_frac(3000));
+    }
+
+    [Fact]
+    public void What_flows_is_what_passes_and_what_is_taken()
+        => Gen.Select(Loads, Gen.Double[60_000, 600_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((loads, cylinder_Pa, air_Pa, gas_K) =>
+        {
+            GasSupply supply = Open(loads);
+            SupplyPoint point = supply.At(cylinder_Pa, air_Pa, gas_K);
+            double slack = 1e-6 * supply.Asked_kg_s;
+            Assert.Equal(point.Flow_kg_s, Enumerable.Range(0, loads.Length).Sum(i => supply.Taken_kg_s(i, point)), slack);
+            double highestFull_Pa = loads.Max(l => l.FullPressure_Pa);
+            if (point.IsFull)
+            {
+                Assert.Equal(supply.Asked_kg_s, point.Flow_kg_s, 1e-15);
+                Assert.True(Regulator.Flow_kg_s(highestFull_Pa, cylinder_Pa, air_Pa, gas_K) >= supply.Asked_kg_s - slack);
+                Assert.True(supply.Delivery_Pa(point, cylinder_Pa, air_Pa, gas_K) >= highestFull_Pa - 2);
+            }
+            else
+            {
+                Assert.InRange(point.Delivery_Pa, 0, highestFull_Pa);
+                Assert.Equal(point.Flow_kg_s, Regulator.Flow_kg_s(point.Delivery_Pa, cylinder_Pa, air_Pa, gas_K), slack);
+            }
+        }, iter: 10_000);
+
+    [Fact]
+    public void A_kept_answer_stays_true_while_gas_and_air_drift()
+        => Gen.Select(Loads, Gen.Double[90_000, 400_000], Gen.Double[-60, 60], Gen.Double[-3000, 3000]).Sample((loads, cylinder_Pa, drift_K, drift_Pa) =>
+        {
+            GasSupply kept = Open(loads);
+            kept.At(cylinder_Pa, 90_000, 260);
+            double gas_K = 260 + drift_K, air_Pa = 90_000 + drift_Pa;
+            SupplyPoint now = kept.At(cylinder_Pa, air_Pa, gas_K), anew = Open(loads).At(cylinder_Pa, air_Pa, gas_K);
+            return Math.Abs(now.Flow_kg_s - anew.Flow_kg_s) <= 1e-6 * kept.Asked_kg_s;
+        }, iter: 5000);
+
+    [Fact]
+    public void More_cylinder_pressure_never_gives_any_appliance_less()
+        => Gen.Select(Loads, Gen.Double[90_000, 400_000], Gen.Double[0, 0.2], Gen.Double[65_000, 104_000]).Sample((loads, cylinder_Pa, more, air_Pa) =>
+        {
+            GasSupply supply = Open(loads);
+            SupplyPoint low = supply.At(cylinder_Pa, air_Pa, 250), high = supply.At(cylinder_Pa * (1 + more), air_Pa, 250);
+            return Enumerable.Range(0, loads.Length).All(i => supply.Taken_kg_s(i, high) >= supply.Taken_kg_s(i, low) - 1e-6 * supply.Asked_kg_s);
+        }, iter: 5000);
+
+    [Fact]
+    public void The_pressure_at_which_appliances_take_a_flow_is_the_inverse_of_what_they_take()
+        => Gen.Select(Loads, Gen.Double[0, 1]).Sample((loads, part) =>
+        {
+            GasSupply supply = Open(loads);
+            double flow_kg_s = part * supply.Asked_kg_s;
+            double delivery_Pa = supply.DeliveryTaking_Pa(flow_kg_s);
+            return Math.Abs(loads.Sum(l => l.Full_kg_s * l.Taken_frac(delivery_Pa)) - flow_kg_s) <= 1e-12 * supply.Asked_kg_s;
+        }, iter: 5000);
+
+    [Fact]
+    public void Below_air_pressure_nothing_flows_and_a_shut_valve_takes_nothing()
+    {
+        GasSupply supply = Open(new GasLoad(1e-4, 2600), new GasLoad(1e-5, 2600));
+        SupplyPoint none = supply.At(95_000, Sea_Pa, 230);
+        Assert.Equal(0, none.Flow_kg_s);
+        Assert.Equal(0, supply.WorstTaken_frac(none));
+        supply.Set(0, false);
+        Assert.False(supply.IsOpen(0));
+        SupplyPoint point = supply.At(500_000, Sea_Pa, 260);
+        Assert.Equal(0, supply.Taken_kg_s(0, point));
+        Assert.Equal(1e-5, point.Flow_kg_s);
+        supply.Set(1, false);
+        Assert.Equal(Regulator.LockUp_Pa, supply.Delivery_Pa(supply.At(500_000, Sea_Pa, 260), 500_000, Sea_Pa, 260));
+    }
+
+    [Fact]
+    public void Opening_one_more_appliance_never_gives_the_others_more()
+        => Gen.Select(Loads, Gen.Double[100_000, 300_000]).Sample((loads, cylinder_Pa) =>
+        {
+            GasSupply all = Open(loads), fewer = Open(loads);
+            fewer.Set(loads.Length - 1, false);
+            SupplyPoint a = all.At(cylinder_Pa, Sea_Pa, 250), f = fewer.At(cylinder_Pa, Sea_Pa, 250);
+            return Enumerable.Range(0, loads.Length - 1).All(i => all.Taken_kg_s(i, a) <= fewer.Taken_kg_s(i, f) + 1e-6 * all.Asked_kg_s);
+        }, iter: 3000);
+
+    [Fact]
+    public void A_flow_at_the_sufficient_inlet_changes_without_a_jump()
+        => Gen.Select(Loads, Gen.Double[65_000, 104_000]).Sample((loads, air_Pa) =>
+        {
+            GasSupply supply = Open(loads);
+            double least_Pa = Regulator.SufficientInlet_Pa(supply.Asked_kg_s, loads.Max(l => l.FullPressure_Pa), air_Pa, 250);
+            if (double.IsInfinity(least_Pa)) return;
+            Assert.Equal(1, supply.At(least_Pa - 2, air_Pa, 250).Flow_kg_s / supply.Asked_kg_s, 1e-3);
+            Assert.True(supply.At(least_Pa + 5, air_Pa, 250).IsFull);
+        }, iter: 3000);
+
+    [Fact]
+    public void Solving_allocates_nothing()
+    {
+        GasSupply supply = Open(new GasLoad(1.7e-4, 2600), new GasLoad(1e-5, 2400));
+        double sum = supply.At(110_000, Sea_Pa, 232).Flow_kg_s + Regulator.Flow_kg_s(2000, 110_000, Sea_Pa, 232) + Regulator.Delivery_Pa(1e-4, 300_000, Sea_Pa, 250);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < 1000; i++)
+        {
+            double cylinder_Pa = 95_000 + 100.0 * i;
+            SupplyPoint point = supply.At(cylinder_Pa, Sea_Pa, 232);
+            sum += supply.Delivery_Pa(point, cylinder_Pa, Sea_Pa, 232) + Regulator.Flow_kg_s(2000, cylinder_Pa, Sea_Pa, 232)
+                + Regulator.SufficientInlet_Pa(1e-4, 2000, Sea_Pa, 232) + Regulator.Delivery_Pa(1e-4, cylinder_Pa, Sea_Pa, 232);
+        }
+
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.False(sum == 0);
+    }
+
+    [Fact]
+    public void A_draw_burns_in_its_hours_goes_out_at_low_pressure_and_is_tried_again_after_a_minute()
+    {
+        ConstantDraw draw = new() { Name = "refrigerator", Input_W = 400 };
+        DrawControl control = new(draw);
+        Assert.False(control.ValveOpen);
+        control.SetClock(0);
+        Assert.True(control.ValveOpen);
+        Assert.False(control.Update(draw.MinimumPressure_Pa, 10));
+        Assert.True(control.Update(draw.MinimumPressure_Pa - 1, 10));
+        Assert.True(!control.ValveOpen && control.WantsGas);
+        Assert.Equal(70, control.RetryAt_s);
+        Assert.False(control.Update(0, 69.9));
+        Assert.True(control.Update(0, 70));
+        Assert.True(control.ValveOpen);
+    }
+}
