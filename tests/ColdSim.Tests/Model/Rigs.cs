@@ -126,7 +126,7 @@ internal static class Rigs
     };
 
     public static Trace Run(
-        Rig rig, WeatherSeries weather, double hours, double step_s = Scenario.DefaultStep_s, Ledger? ledger = null, DateTimeOffset? start = null,
+        Rig rig, WeatherSeries weather, double hours, double step_s = ColdSim.Planning.Scenario.DefaultStep_s, Ledger? ledger = null, DateTimeOffset? start = null,
         double undersupplied_frac = 0.95)
     {
         Trace trace = new();
@@ -134,7 +134,7 @@ internal static class Rigs
         return trace;
     }
 
-    public static SimulationSettings Settings(double hours, double step_s = Scenario.DefaultStep_s, DateTimeOffset? start = null, double undersupplied_frac = 0.95) => new()
+    public static SimulationSettings Settings(double hours, double step_s = ColdSim.Planning.Scenario.DefaultStep_s, DateTimeOffset? start = null, double undersupplied_frac = 0.95) => new()
     {
         Start = start ?? Start,
         Duration_s = hours * 3600,
