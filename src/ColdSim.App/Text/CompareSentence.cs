@@ -21,7 +21,7 @@ internal static class CompareSentence
 
         ComparedRow next = comparison.Rows[tied.Length];
         string place = comparison.AnyHolds ? "is best" : "does least badly";
-        return $"{start}{Name(best, first: start.Length == 0)} {place}: {Why(best, next, units)}.";
+        return $"{start}{Name(best, first: true)} {place}: {Why(best, next, units)}.";
     }
 
     private static string Why(ComparedRow best, ComparedRow next, UnitStyle units)

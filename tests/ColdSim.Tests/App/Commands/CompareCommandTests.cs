@@ -76,6 +76,18 @@ public class CompareCommandTests
             CompareSentence.Of(HandRows.Of(Row("b", 1, Verdict.RunsShort, 60, 15), Row("c", 2, Verdict.RunsShort, 60, 16)), UnitStyle.Si));
     }
 
+    [Fact]
+    public void Where_nothing_holds_that_is_said_first_also_of_what_is_left_as_it_is()
+    {
+        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0, Verdict.RunsDry, 60, 15, 20, inside_C: null);
+        Assert.Equal(
+            "Nothing here holds all nights. The rig as it is does least badly: gas is short for 1 h in all, against 2 h with \"b\".",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b", 1, Verdict.RunsDry, 120, 15, 20, inside_C: null)), UnitStyle.Us));
+        Assert.Equal(
+            "Both fall short alike, for 1 h in all: what was changed makes no difference that counts in these nights.",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b", 1, Verdict.RunsDry, 60, 15, 20, inside_C: null)), UnitStyle.Us));
+    }
+
     [Theory]
     [InlineData(true, false, 0)]
     [InlineData(true, true, 0)]
