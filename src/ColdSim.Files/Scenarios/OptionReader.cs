@@ -90,6 +90,9 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
     private Scenario? ReadChanged(string name, List<OptionKey> keys)
     {
         Reading again = reading.Again();
+
+        // A base that is not whole makes no scenario with an option in it either; only the option's own faults are of interest then.
+        again.Problems.AddRange(_base);
         TomlTable changed = OptionTree.Of(root, keys, again);
         Scenario? scenario = read(new SectionReader(again, changed));
         foreach (FileProblem problem in again.Problems.Except(_base))

@@ -141,6 +141,15 @@ public class OptionReaderTests
                 + "\n[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.lefft\" = 1\n[[option]]\nname = \"A\"\n[option.set]\n\"cylinder.left\" = 3"));
 
     [Fact]
+    public void Options_of_a_scenario_that_does_not_parse_are_still_checked()
+        => Assert.Equal(
+            [
+                "s.toml:1:8: a key without '='; accepted: key = value, [table], # comment",
+                "s.toml:9:1: option 'x': unknown key 'lefft' in [cylinder]; did you mean 'left'?",
+            ],
+            Fixtures.Faults($"weather\n{Fixtures.Least.Replace("[weather]", "[place]", StringComparison.Ordinal).Replace("file", "name", StringComparison.Ordinal)}\n[[option]]\nname = \"x\"\n[option.set]\n\"cylinder.lefft\" = 1"));
+
+    [Fact]
     public void The_weather_is_read_once()
     {
         Counting source = new();
