@@ -18,8 +18,15 @@ public sealed class Simulation
     private const double Freezing_K = 273.15;
     private const double EventTolerance_s = 1e-2;
 
+    // Past the last liquid the step still sees the equations with liquid; the ledger notices every joule of that.
+    private const double LastLiquidTolerance_s = 1e-6;
+
     // Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows.
     private const double VapourStep_s = 5;
+
+    // A starved supply gives less with every tenth of a kelvin, which makes a small cylinder fast.
+    private const double StarvedStep_s = 15;
+    private const double LargestMove_K = 0.5;
     private const int StepsBetweenCancelChecks = 256;
 
     // A board or valve may move a few times at one instant; more means that two switches chase each other.
@@ -165,7 +172,17 @@ public sealed class Simulation
         => _thermostat is not null && _thermostat.MayChangeFrom_s > _time_s && _thermostat.Past_K(_state.Sensor_K) >= 0;
 
     private double LongestStep_s()
-        => !_hasLiquid && _plant.Supply.Asked_kg_s > 0 ? Math.Min(VapourStep_s, _longestStep_s) : _longestStep_s;
+    {
+        double longest_s = _longestStep_s;
+        if (!_standing.Point.IsFull) longest_s = Math.Min(longest_s, StarvedStep_s);
+        if (!_hasLiquid && _plant.Supply.Asked_kg_s > 0) longest_s = Math.Min(longest_s, VapourStep_s);
+        double moved_K = Math.Abs(Warming_K_s()) * longest_s;
+        return moved_K > LargestMove_K ? longest_s * LargestMove_K / moved_K : longest_s;
+    }
+
+    // How fast liquid and shell warm now, by the surroundings last taken.
+    private double Warming_K_s() => _plant.Cylinder.Warming_K_s(
+        _standing.Contents, _conditions.Cylinder.Heat_W(_state.Cylinder_K), _standing.Point.Flow_kg_s);
 
     private void Advance(double stop_s)
     {
@@ -214,9 +231,7 @@ public sealed class Simulation
             _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         double half_s = 0.5 * (_conditionsUntil_s - _time_s);
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
-        double warming_K_s = _plant.Cylinder.Warming_K_s(
-            _standing.Contents, _conditions.Cylinder.Heat_W(_state.Cylinder_K), _standing.Point.Flow_kg_s);
-        double liquid_K = _state.Cylinder_K + half_s * warming_K_s;
+        double liquid_K = _state.Cylinder_K + half_s * Warming_K_s();
         _conditions = new StepConditions(
             CylinderFilm.At(_plant.Cylinder, middle, _state.Propane_kg, liquid_K, _frost),
             _plant.Coach?.At(middle, _state.Air_K) ?? default,
@@ -233,7 +248,8 @@ public sealed class Simulation
         // Air pressure is held over a step, so at its edge a point may already be passed: it is now.
         if (pastAtStart > 0) return Math.Min(step_s, EventTolerance_s);
         Crossing crossing = new(this, guard, conditions);
-        double part_s = FalsePosition.Root(ref crossing, 0, pastAtStart, step_s, pastAtEnd, EventTolerance_s);
+        double part_s = FalsePosition.Root(
+            ref crossing, 0, pastAtStart, step_s, pastAtEnd, guard == Guard.Liquid ? LastLiquidTolerance_s : EventTolerance_s);
 
         // Past its band before its shortest time is over, the thermostat switches when it is.
         return guard == Guard.Thermostat ? Math.Max(part_s, _thermostat!.MayChangeFrom_s - _time_s) : part_s;
