@@ -6,6 +6,7 @@ using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App;
@@ -20,6 +21,9 @@ internal static class Joined
         ReadScenario = path => Reading(ScenarioReader.Read(path)),
         ReadDemo = () => Reading(ScenarioReader.ReadText(Demo.Scenario(), Demo.Name, new DemoWeather())),
         Run = NightRun.Of,
+        Compare = (scenario, options, finished, cancel) => Comparison.Of(scenario, options, finished, cancel: cancel),
+        WriteCompareJson = CompareJson.Write,
+        WriteCompareCsv = CompareCsv.Write,
         WriteJson = RunJson.Write,
         WriteCsv = SeriesCsv.Write,
         WriteFile = AtomicFile.Write,
@@ -32,7 +36,7 @@ internal static class Joined
     };
 
     private static ScenarioReading Reading(ReadResult result)
-        => new(result.Scenario, [.. result.Problems.Select(p => p.ToString())], result.Warnings);
+        => new(result.Scenario, [.. result.Problems.Select(p => p.ToString())], result.Warnings) { Options = result.Options };
 
     private static CylinderSpecification? Cylinder(string name) => StandardSizes.Find(name) is not { } size ? null : new()
     {

@@ -1,6 +1,7 @@
 using ColdSim.App.Text;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
@@ -9,7 +10,11 @@ namespace ColdSim.App.Commands;
 /// <param name="Scenario">The scenario; null where there are problems.</param>
 /// <param name="Problems">What is wrong, a line each, with its place.</param>
 /// <param name="Warnings">What is odd and was taken all the same.</param>
-internal sealed record ScenarioReading(Scenario? Scenario, IReadOnlyList<string> Problems, IReadOnlyList<string> Warnings);
+internal sealed record ScenarioReading(Scenario? Scenario, IReadOnlyList<string> Problems, IReadOnlyList<string> Warnings)
+{
+    /// <summary>The scenario's options, each a scenario of its own.</summary>
+    public IReadOnlyList<ComparedOption> Options { get; init; } = [];
+}
 
 /// <summary>Saturated propane at one temperature. SI units.</summary>
 internal readonly record struct SaturatedPropane(double Pressure_Pa, double Liquid_kg_m3, double Vapour_kg_m3, double LatentHeat_J_kg);
@@ -25,6 +30,15 @@ internal sealed record Parts
 
     /// <summary>Runs a scenario.</summary>
     public required Func<Scenario, CancellationToken, RunReport> Run { get; init; }
+
+    /// <summary>Runs a scenario and its options, and tells how many are done.</summary>
+    public required Func<Scenario, IReadOnlyList<ComparedOption>, IProgress<int>, CancellationToken, Comparison> Compare { get; init; }
+
+    /// <summary>Writes a comparison as one JSON document.</summary>
+    public required Action<Comparison, Stream> WriteCompareJson { get; init; }
+
+    /// <summary>Writes a comparison as CSV, a row an option.</summary>
+    public required Action<Comparison, TextWriter> WriteCompareCsv { get; init; }
 
     /// <summary>Writes a report as one JSON document.</summary>
     public required Action<RunReport, Stream> WriteJson { get; init; }

@@ -6,11 +6,16 @@ namespace ColdSim.App.Commands;
 /// <summary>Reads a scenario for a command: warnings go to standard error, problems end the command.</summary>
 internal static class ScenarioFile
 {
-    public static Scenario Read(string path, Host host)
+    public static Scenario Read(string path, Host host) => Good(path, host).Scenario!;
+
+    /// <summary>The same with the scenario's options; its scenario is there.</summary>
+    public static ScenarioReading Good(string path, Host host)
     {
         if (!File.Exists(path))
             throw CommandFault.Input(Missing(path));
-        return Take(host.Parts.ReadScenario(path), host);
+        ScenarioReading reading = host.Parts.ReadScenario(path);
+        Take(reading, host);
+        return reading;
     }
 
     public static Scenario Take(ScenarioReading reading, Host host)

@@ -1,4 +1,5 @@
 using ColdSim.Planning;
+using ColdSim.Planning.Compare;
 
 namespace ColdSim.Files.Scenarios;
 
@@ -7,6 +8,9 @@ public sealed record ReadResult
 {
     /// <summary>The scenario; null where there are problems.</summary>
     public required Scenario? Scenario { get; init; }
+
+    /// <summary>The scenario's options in the order written, each a scenario of its own; none where there are problems.</summary>
+    public IReadOnlyList<ComparedOption> Options { get; init; } = [];
 
     /// <summary>All problems, the scenario's by place and then the weather file's.</summary>
     public required IReadOnlyList<FileProblem> Problems { get; init; }

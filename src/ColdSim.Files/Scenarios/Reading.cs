@@ -26,6 +26,9 @@ internal sealed class Reading(string file, bool partial)
     /// <summary>The scenario's name in messages.</summary>
     public string File => file;
 
+    /// <summary>A reading of the same file from its beginning.</summary>
+    public Reading Again() => new(file, partial);
+
     public void Report(TextPlace place, string what, string? accepted = null, string? nearest = null)
         => Problems.Add(new FileProblem(file, place.Line, place.Column, what, accepted, nearest));
 

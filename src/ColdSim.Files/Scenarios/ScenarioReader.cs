@@ -11,6 +11,7 @@ using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Files.Scenarios;
@@ -57,12 +58,22 @@ public static class ScenarioReader
         TomlTree tree = TomlTree.Read(text, name);
         reading = new Reading(name, tree.HasSyntaxErrors);
         reading.Problems.AddRange(tree.Problems);
-        Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root), source);
+        WeatherOnce weather = new(source);
+        Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root), weather);
+        OptionReader options = new(reading, tree.Root, section => ReadTree(section, weather));
+        IReadOnlyList<ComparedOption> read = options.Read();
         IReadOnlyList<FileProblem> problems = FileProblem.InOrder(reading.Problems, name);
-        return new ReadResult { Scenario = problems.Count == 0 ? scenario : null, Problems = problems, Warnings = reading.Warnings };
+        bool good = problems.Count == 0;
+        return new ReadResult
+        {
+            Scenario = good ? scenario : null,
+            Options = good ? read : [],
+            Problems = problems,
+            Warnings = reading.Warnings,
+        };
     }
 
-    private static Scenario? ReadTree(SectionReader root, IWeatherSource source)
+    private static Scenario? ReadTree(SectionReader root, WeatherOnce source)
     {
         Reading reading = root.Reading;
         string title = root.Text("title") ?? "Untitled";
@@ -78,6 +89,7 @@ public static class ScenarioReader
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
         IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
+        root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
         if (reading.Problems.Count > 0 || cylinder is null)

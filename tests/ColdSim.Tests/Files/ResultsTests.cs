@@ -8,6 +8,8 @@ namespace ColdSim.Tests.Files;
 
 public class ResultsTests
 {
+    internal const string ComparisonTitle = "## The comparison";
+
     [Fact]
     public void Numbers_times_and_words_stand_under_their_keys()
     {
@@ -34,7 +36,7 @@ public class ResultsTests
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
         Collect(Json().RootElement, "", written);
-        string[] page = [.. DocPage.Lines("json.md").TakeWhile(l => l != "## coldsim gauge").Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
+        string[] page = [.. DocPage.Lines("json.md").TakeWhile(l => l != ComparisonTitle).Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
         Assert.Equal(written, page);
     }
 

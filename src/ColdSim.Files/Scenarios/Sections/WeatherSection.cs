@@ -16,7 +16,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     private static readonly QuantityKey Cloud = new("cloud", Dimension.Ratio, "0", "1");
     private static readonly QuantityKey Sun = new("sun", Dimension.Irradiance, "0 W/m²", "1,400 W/m²");
 
-    public static WeatherSection Read(SectionReader section, IWeatherSource source)
+    public static WeatherSection Read(SectionReader section, WeatherOnce source)
     {
         WeatherDefaults defaults = new();
         TimeSpan? offset = ReadOffset(section);
@@ -38,22 +38,19 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         return new WeatherSection(rows, standIns, offset);
     }
 
-    private static IReadOnlyList<WeatherRow> ReadFile(SectionReader section, IWeatherSource source, string file, TimeSpan? offset)
+    private static IReadOnlyList<WeatherRow> ReadFile(SectionReader section, WeatherOnce source, string file, TimeSpan? offset)
     {
-        if (!source.TryOpen(file, out TextReader? text, out string shown) || text is null)
+        (WeatherResult? weather, string shown) = source.Read(file, offset);
+        if (weather is null)
         {
             section.Reading.Report(section.Value("file")!.Place, $"the weather file '{file}' cannot be opened: {shown}");
             return [];
         }
-        using (text)
-        {
-            WeatherResult weather = WeatherCsv.Read(text, shown, offset);
-            section.Reading.Problems.AddRange(weather.Problems);
-            section.Reading.Warnings.AddRange(weather.Warnings);
-            section.Reading.Warnings.AddRange(weather.Notes);
-            section.Reading.Assumptions.AddRange(weather.Notes);
-            return weather.Rows;
-        }
+        section.Reading.Problems.AddRange(weather.Problems);
+        section.Reading.Warnings.AddRange(weather.Warnings);
+        section.Reading.Warnings.AddRange(weather.Notes);
+        section.Reading.Assumptions.AddRange(weather.Notes);
+        return weather.Rows;
     }
 
     private static TimeSpan? ReadOffset(SectionReader section)

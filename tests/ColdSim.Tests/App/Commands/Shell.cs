@@ -6,6 +6,7 @@ using ColdSim.Physics.Propane;
 using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.App.Text;
+using ColdSim.Tests.Planning.Compare;
 
 namespace ColdSim.Tests.App.Commands;
 
@@ -37,6 +38,9 @@ internal sealed class Shell
         ReadScenario = _ => new(InventedRuns.Scenario, [], []),
         ReadDemo = () => new(InventedRuns.Scenario with { Title = "Demo" }, [], []),
         Run = (scenario, _) => InventedRuns.Report([InventedRuns.Holds], [], scenario),
+        Compare = (_, _, _, _) => HandRows.Several,
+        WriteCompareJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
+        WriteCompareCsv = (_, writer) => writer.WriteLine("rank,invented"),
         WriteJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCsv = (_, writer) => writer.WriteLine("time,invented"),
         WriteFile = AtomicFile.Write,

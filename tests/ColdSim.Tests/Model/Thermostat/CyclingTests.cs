@@ -95,7 +95,7 @@ public class CyclingTests
     public void A_setting_back_waits_for_the_house_to_cool_and_a_morning_rise_calls_at_once()
     {
         Rig rig = Heated() with { Thermostat = Holding(20, 15) };
-        Trace run = Run(rig, Steady(0, 30), 20);
+        Trace run = Run(rig, Steady(0, 30), 20, step_s: 60);
         double night_s = 6 * 3600, morning_s = 14.5 * 3600;
         Assert.DoesNotContain(run.Times_s(EventKind.HeatCalled), t => t > night_s + 130 && t < night_s + 3600);
         Assert.Contains(run.Times_s(EventKind.HeatCalled), t => t >= morning_s - 300 && t <= morning_s + 121);

@@ -1,0 +1,77 @@
+using System.Text;
+using ColdSim.App.Text;
+using ColdSim.Planning;
+using ColdSim.Planning.Compare;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>Runs all options and prints what they come to, as text or as JSON.</summary>
+internal sealed class CompareAnswer(Host host, UnitStyle units, bool json, bool failIfShort)
+{
+    /// <summary>Where the table goes as well, or null.</summary>
+    public string? CsvPath { get; init; }
+
+    /// <summary>Whether the options are cylinders of several sizes, filled alike.</summary>
+    public bool Swept { get; init; }
+
+    public async Task<int> GiveAsync(Scenario scenario, IReadOnlyList<ComparedOption> options, CancellationToken cancel)
+    {
+        Comparison comparison = await RunAsync(scenario, options, cancel).ConfigureAwait(false);
+        if (json)
+            Json(comparison);
+        else
+            RunText.Write(host.Out, CompareText.Sections(comparison, units, host.Parts.Cautions(), Swept), host.OutIsTerminal && host.Color);
+        await host.Out.FlushAsync(cancel).ConfigureAwait(false);
+        if (CsvPath is not null)
+            Csv(comparison, CsvPath, cancel);
+        return failIfShort && !comparison.AnyHolds ? ExitCode.ShortOrDry : ExitCode.Done;
+    }
+
+    private async Task<Comparison> RunAsync(Scenario scenario, IReadOnlyList<ComparedOption> options, CancellationToken cancel)
+    {
+        Counter done = new();
+        Task<Comparison> runs = Task.Run(() => host.Parts.Compare(scenario, options, done, cancel), cancel);
+        await WaitingLine.UntilAsync(runs, host, () => $", {done.Count} of {options.Count + 1} done").ConfigureAwait(false);
+        Comparison comparison = await runs.ConfigureAwait(false);
+        cancel.ThrowIfCancellationRequested();
+        ComparedRow[] open = [.. comparison.Rows.Where(r => !r.Ledger.Closes)];
+        if (open.Length == 0)
+            return comparison;
+        throw new CommandFault(
+            ExitCode.Internal,
+            [
+                "coldsim: internal error: the ledger does not close, so nothing of this comparison is shown.",
+                .. open.Select(r => $"{r.Option.Name}: {RunText.Ledger(r.Ledger)} Allowed is 1e-6."),
+                "Please report it with the scenario and its weather file.",
+            ]);
+    }
+
+    private void Json(Comparison comparison)
+    {
+        foreach (string assumption in comparison.Base.Assumptions)
+            host.Error.WriteLine($"assumed: {assumption}");
+        host.Out.Flush();
+        host.Parts.WriteCompareJson(comparison, host.Output);
+    }
+
+    private void Csv(Comparison comparison, string path, CancellationToken cancel)
+    {
+        host.Parts.WriteFile(path, stream =>
+        {
+            using (StreamWriter writer = new(stream, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" })
+                host.Parts.WriteCompareCsv(comparison, writer);
+            cancel.ThrowIfCancellationRequested();
+        });
+        host.Error.WriteLine($"table written to {path}");
+    }
+
+    private sealed class Counter : IProgress<int>
+    {
+        private int _count;
+
+        public int Count => Volatile.Read(ref _count);
+
+        // The runs report from several threads, and a later count may come first.
+        public void Report(int value) => Interlocked.Increment(ref _count);
+    }
+}

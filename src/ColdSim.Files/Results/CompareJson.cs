@@ -1,0 +1,87 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Files.Results;
+
+/// <summary>A comparison as JSON, for programs; docs/json.md describes every key.</summary>
+public static class CompareJson
+{
+    /// <summary>Writes the comparison.</summary>
+    /// <param name="comparison">What it says.</param>
+    /// <param name="output">Takes UTF-8 text; stays open.</param>
+    public static void Write(Comparison comparison, Stream output)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        ArgumentNullException.ThrowIfNull(output);
+        JsonWriterOptions options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+        using (Utf8JsonWriter json = new(output, options))
+        {
+            json.WriteStartObject();
+            json.WriteString("title", comparison.Base.Title);
+            Time(json, "start", comparison.Base.Start);
+            json.WriteString("rule", Ranking.Rule);
+            json.WriteBoolean("any_holds", comparison.AnyHolds);
+            json.WriteStartArray("options");
+            foreach (ComparedRow row in comparison.Rows)
+                Row(json, row);
+            json.WriteEndArray();
+            json.WriteStartArray("assumptions");
+            foreach (string assumption in comparison.Base.Assumptions)
+                json.WriteStringValue(assumption);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+        output.WriteByte((byte)'\n');
+    }
+
+    private static void Row(Utf8JsonWriter json, ComparedRow row)
+    {
+        RunSummary summary = row.Summary;
+        json.WriteStartObject();
+        json.WriteNumber("rank", row.Rank);
+        json.WriteString("name", row.Option.Name);
+        json.WriteBoolean("as_it_is", row.Order == 0);
+        json.WriteString("cylinder", row.Option.Scenario.Rig.Cylinder.Name);
+        json.WriteBoolean("stands_on_ground", row.Option.StandsOnGround);
+        json.WriteBoolean("holds", row.Holds);
+        json.WriteString("verdict", WireNames.Of(summary.Verdict));
+        json.WriteString("end", WireNames.Of(row.End));
+        json.WriteNumber("nights", summary.Nights);
+        json.WriteNumber("nights_held", summary.NightsHeld);
+        Time(json, "first_short", summary.FirstShort);
+        Number(json, "short_time_s", summary.ShortTime.Seconds);
+        Time(json, "dry_at", summary.DryAt);
+        Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
+        Number(json, "gas_used_kg", summary.GasUsed.Kilograms);
+        Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
+        Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
+        Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
+        Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
+        json.WriteStartArray("assumptions");
+        foreach (string assumption in row.Option.Scenario.Assumptions)
+            json.WriteStringValue(assumption);
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Time(Utf8JsonWriter json, string key, DateTimeOffset? time)
+    {
+        if (time is { } instant)
+            json.WriteString(key, instant.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
+        else
+            json.WriteNull(key);
+    }
+
+    // Rounded as in the report of a run.
+    private static void Number(Utf8JsonWriter json, string key, double? value)
+    {
+        if (value is { } number && double.IsFinite(number))
+            json.WriteNumber(key, Math.Round(number, 6) + 0.0);
+        else
+            json.WriteNull(key);
+    }
+}

@@ -1,0 +1,105 @@
+using System.Globalization;
+using ColdSim.Files.Toml;
+
+namespace ColdSim.Files.Scenarios;
+
+/// <summary>A scenario's tables with an option's keys in them; the scenario's own stay as they are.</summary>
+internal static class OptionTree
+{
+    // What describes the body of a cylinder. Another size is another cylinder, so nothing of the old one's plate is left.
+    private static readonly string[] CylinderBody =
+        ["size", "water_capacity", "diameter", "wall", "metal_mass", "tare", "legal_fill", "orientation"];
+
+    public static TomlTable Of(TomlTable root, IReadOnlyList<OptionKey> keys, Reading reading)
+    {
+        TomlTable changed = Copy(root);
+        if (keys.Any(k => k.Name is "cylinder.size" or "cylinder.water_capacity"))
+            ForgetCylinder(changed);
+        foreach (OptionKey key in keys)
+        {
+            if (Owner(changed, key, reading) is { } owner)
+                owner.Entries[key.Path[^1]] = key.Entry;
+        }
+        return changed;
+    }
+
+    private static void ForgetCylinder(TomlTable root)
+    {
+        if (!root.Entries.TryGetValue("cylinder", out TomlEntry? entry) || entry.Value is not TomlTable table)
+            return;
+        TomlTable cylinder = Copy(table);
+        foreach (string key in CylinderBody)
+            cylinder.Entries.Remove(key);
+        root.Entries["cylinder"] = entry with { Value = cylinder };
+    }
+
+    /// <summary>The table that holds the key's last part; made where it is not there.</summary>
+    private static TomlTable? Owner(TomlTable root, OptionKey key, Reading reading)
+    {
+        TomlTable table = root;
+        string[] path = key.Path[..^1];
+        for (int i = 0; i < path.Length; i++)
+        {
+            TomlEntry? there = table.Entries.GetValueOrDefault(path[i]);
+            string name = string.Join('.', path[..(i + 1)]);
+            switch (there?.Value)
+            {
+                case null:
+                    table = Put(table, path[i], new TomlTable(key.Entry.KeyPlace, name) { HasHeader = true }, key.Entry.KeyPlace);
+                    break;
+                case TomlTable below:
+                    table = Put(table, path[i], Copy(below), there.KeyPlace);
+                    break;
+                case TomlTables many:
+                    string which = i + 1 < path.Length ? path[i + 1] : key.Path[^1];
+                    if (i + 1 == path.Length || Find(many, which) is not { } item)
+                    {
+                        Unclear(key, name, which, many, reading);
+                        return null;
+                    }
+                    TomlTables copies = new(many.Place, [.. many.Items]);
+                    table.Entries[path[i]] = there with { Value = copies };
+                    table = copies.Items[item] = Copy(many.Items[item]);
+                    i++;
+                    break;
+                default:
+                    reading.Report(key.Entry.KeyPlace, $"'{key.Name}': '{name}' is no table in the scenario");
+                    return null;
+            }
+        }
+        return table;
+    }
+
+    private static TomlTable Put(TomlTable owner, string key, TomlTable table, TextPlace place)
+    {
+        owner.Entries[key] = new TomlEntry(place, table);
+        return table;
+    }
+
+    /// <summary>One of several tables, by its number from 1 or by its name.</summary>
+    private static int? Find(TomlTables tables, string which)
+    {
+        if (int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
+            return number >= 1 && number <= tables.Items.Count ? number - 1 : null;
+        int named = tables.Items.FindIndex(t => NameOf(t) is { } name && name.Equals(which, StringComparison.OrdinalIgnoreCase));
+        return named < 0 ? null : named;
+    }
+
+    private static string? NameOf(TomlTable table) => (table.Entries.GetValueOrDefault("name")?.Value as TomlText)?.Value.Trim();
+
+    private static void Unclear(OptionKey key, string name, string which, TomlTables tables, Reading reading)
+    {
+        string[] names = [.. tables.Items.Select(NameOf).OfType<string>()];
+        string byName = names.Length == 0 ? "" : ", or by name: " + string.Join(", ", names);
+        reading.Report(key.Entry.KeyPlace, $"'{key.Name}' does not say which [[{name}]] is meant",
+            FormattableString.Invariant($"accepted: '{name}.1.key' to '{name}.{tables.Items.Count}.key'{byName}"), NearestName.Of(which, names));
+    }
+
+    private static TomlTable Copy(TomlTable table)
+    {
+        TomlTable copy = new(table.Place, table.Name) { HasHeader = table.HasHeader };
+        foreach ((string key, TomlEntry entry) in table.Entries)
+            copy.Entries.Add(key, entry);
+        return copy;
+    }
+}

@@ -1,0 +1,32 @@
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Planning.Compare;
+
+/// <summary>How one option went.</summary>
+public sealed record ComparedRow
+{
+    /// <summary>What was run.</summary>
+    public required ComparedOption Option { get; init; }
+
+    /// <summary>0 for the base, then as in the file.</summary>
+    public required int Order { get; init; }
+
+    /// <summary>The whole run.</summary>
+    public required RunSummary Summary { get; init; }
+
+    /// <summary>How well energy and mass close.</summary>
+    public required LedgerBalance Ledger { get; init; }
+
+    /// <summary>Why the run ended.</summary>
+    public required RunEnd End { get; init; }
+
+    /// <summary>1 for the best; options that the rule cannot tell apart have the same.</summary>
+    public int Rank { get; init; }
+
+    /// <summary>Whether the cylinder itself ended the run, too full of liquid or too hot.</summary>
+    public bool StoppedByCylinder => End is RunEnd.LiquidFull or RunEnd.ReliefPressure;
+
+    /// <summary>Whether all nights hold.</summary>
+    public bool Holds => Summary.Verdict == Verdict.Holds && !StoppedByCylinder;
+}

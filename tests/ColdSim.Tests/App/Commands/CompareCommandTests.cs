@@ -1,0 +1,239 @@
+using System.Text.Json;
+using ColdSim.App.Commands;
+using ColdSim.App.Text;
+using ColdSim.Model.Engine;
+using ColdSim.Planning;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Nights;
+using ColdSim.Tests.App.Text;
+using ColdSim.Tests.Planning.Compare;
+using Snapshooter.Xunit;
+using Xunit;
+using static ColdSim.Tests.Planning.Compare.HandRows;
+
+namespace ColdSim.Tests.App.Commands;
+
+public class CompareCommandTests
+{
+    private static readonly ComparedOption[] Options = [new("colder", InventedRuns.Scenario), new("larger", InventedRuns.Scenario)];
+
+    private static Shell WithOptions(Func<CancellationToken, Comparison>? compare = null) => new()
+    {
+        Parts = Shell.Standing with
+        {
+            ReadScenario = _ => new(InventedRuns.Scenario, [], []) { Options = Options },
+            Compare = (_, _, _, cancel) => compare?.Invoke(cancel) ?? HandRows.Several,
+        },
+    };
+
+    [Fact]
+    public void A_comparison_in_us_units() => Snapshot.Match(Printed());
+
+    [Fact]
+    public void A_comparison_in_si_units() => Snapshot.Match(Printed("--units", "si"));
+
+    [Fact]
+    public void Nothing_is_wider_than_eighty_columns_however_wide_the_numbers()
+    {
+        ComparedRow wide = Row(new string('n', 60), 1, Verdict.RunsDry, 60 * 345, 100.5, 123.4, -41.5, 123.4);
+        Comparison comparison = HandRows.Of([Row(ComparedOption.AsItIs, 0), .. Enumerable.Repeat(wide, 12)]);
+        foreach (UnitStyle units in (UnitStyle[])[UnitStyle.Us, UnitStyle.Si])
+        {
+            IEnumerable<string> lines = CompareText.Sections(comparison, units, ["A caution."], swept: true).SelectMany(s => s.Lines);
+            Assert.All(lines, l => Assert.InRange(l.Length, 0, 80));
+        }
+    }
+
+    [Theory]
+    [InlineData(Verdict.Holds, 14, 9, "\"b\" is best: it holds all 3 nights with 3.00 kg left at the end and inside never below 14.0 °C, and the rig as it is, next, runs short on Fri 15 Jan 07:00, short for 1 h 40 min in all and inside down to 9.0 °C.")]
+    [InlineData(Verdict.RunsShort, 9, 9, "Nothing here holds all nights. \"b\" does least badly: gas is short for 50 min in all, against 1 h 40 min with the rig as it is; inside falls to 9.0 °C, against 9.0 °C.")]
+    public void The_sentence_says_why_in_the_numbers_of_the_runs(Verdict verdict, double inside_C, double gas_kg, string sentence)
+    {
+        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0, Verdict.RunsShort, 100, 15, inside_C: 9);
+        ComparedRow b = Row("b", 1, verdict, verdict == Verdict.Holds ? 0 : 50, verdict == Verdict.Holds ? null : 16, inside_C: inside_C, gas_kg: gas_kg);
+        Assert.Equal(sentence, CompareSentence.Of(HandRows.Of(asItIs, b), UnitStyle.Si));
+    }
+
+    [Fact]
+    public void The_sentence_is_honest_about_ties_and_small_differences()
+    {
+        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0);
+        Assert.Equal(
+            "Both hold, with inside never below 14.0 °C: what was changed makes no difference that counts in these nights.",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b")), UnitStyle.Si));
+        Assert.Equal(
+            "The rig as it is and \"b\" tie: each holds all 3 nights, with inside never below 14.0 °C, the same to the minute, a tenth of a degree "
+            + "and ten grams; so nothing has to be changed.",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b"), Row("c", 2, inside_C: 12)), UnitStyle.Si));
+        Assert.Equal(
+            "The rig as it is is best: all nights hold with it and with the next, and inside stays at 14.0 °C or above, against 12.0 °C with \"c\".",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("c", inside_C: 12)), UnitStyle.Si));
+        Assert.Equal(
+            "\"c\" is best: all nights hold with it and with the next, inside is as warm, and it takes 8.00 kg of gas, against 9.00 kg with the rig as it is.",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("c", gas_kg: 8)), UnitStyle.Si));
+        Assert.Equal(
+            "Nothing here holds all nights. \"c\" does least badly: gas runs short first on Fri 15 Jan 08:00, with \"b\" on Fri 15 Jan 07:00 already.",
+            CompareSentence.Of(HandRows.Of(Row("b", 1, Verdict.RunsShort, 60, 15), Row("c", 2, Verdict.RunsShort, 60, 16)), UnitStyle.Si));
+    }
+
+    [Fact]
+    public void Where_nothing_holds_that_is_said_first_also_of_what_is_left_as_it_is()
+    {
+        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0, Verdict.RunsDry, 60, 15, 20, inside_C: null);
+        Assert.Equal(
+            "Nothing here holds all nights. The rig as it is does least badly: gas is short for 1 h in all, against 2 h with \"b\".",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b", 1, Verdict.RunsDry, 120, 15, 20, inside_C: null)), UnitStyle.Us));
+        Assert.Equal(
+            "Both fall short alike, for 1 h in all: what was changed makes no difference that counts in these nights.",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b", 1, Verdict.RunsDry, 60, 15, 20, inside_C: null)), UnitStyle.Us));
+    }
+
+    [Theory]
+    [InlineData(true, false, 0)]
+    [InlineData(true, true, 0)]
+    [InlineData(false, false, 0)]
+    [InlineData(false, true, 1)]
+    public void It_fails_only_when_asked_and_only_where_nothing_holds(bool holds, bool asked, int code)
+    {
+        Comparison none = HandRows.Of(Row(ComparedOption.AsItIs, 0, Verdict.RunsShort, 30, 12), Row("stopped", end: RunEnd.LiquidFull));
+        Shell shell = WithOptions(_ => holds ? HandRows.Several : none);
+        Assert.Equal(code, shell.Run(asked ? ["compare", Shell.AnyFile, "--fail-if-short"] : ["compare", Shell.AnyFile]));
+    }
+
+    [Fact]
+    public void Json_is_all_there_is_on_standard_output()
+    {
+        Shell shell = WithOptions();
+        Assert.Equal(0, shell.Run("compare", Shell.AnyFile, "--json"));
+        Assert.Equal(Shell.Document, shell.Out);
+        using JsonDocument document = JsonDocument.Parse(shell.Out);
+        Assert.Contains("assumed: wind 2 m/s", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Csv_is_written_whole_and_never_over_the_scenario()
+    {
+        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
+        try
+        {
+            string path = Path.Combine(folder, "o.csv");
+            Shell shell = WithOptions();
+            Assert.Equal(0, shell.Run("compare", Shell.AnyFile, "--csv", path));
+            Assert.Equal("rank,invented\n", File.ReadAllText(path));
+            Assert.Equal($"table written to {path}\n", shell.Error);
+            Assert.Equal(2, shell.Run("compare", Shell.AnyFile, "--csv", Shell.AnyFile));
+            shell.Parts = shell.Parts with { WriteCompareCsv = (_, _) => throw new IOException("disk full") };
+            Assert.Equal(2, shell.Run("compare", Shell.AnyFile, "--csv", path));
+            Assert.Equal("rank,invented\n", File.ReadAllText(path));
+            Assert.Single(Directory.GetFileSystemEntries(folder));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Sizes_stand_in_for_the_files_options_and_nights_go_to_all()
+    {
+        IReadOnlyList<ComparedOption>? asked = null;
+        Scenario? scenario = null;
+        Shell shell = WithOptions();
+        shell.Parts = shell.Parts with
+        {
+            FindCylinder = name => InventedRuns.Rig.Cylinder with { Name = name, LegalFill_kg = name == "30 lb" ? 13.6 : 18.14 },
+            Compare = (b, options, _, _) =>
+            {
+                (scenario, asked) = (b, options);
+                return HandRows.Several;
+            },
+        };
+        Assert.Equal(0, shell.Run("compare", Shell.AnyFile, "--sizes", "30 lb, 40 lb,30 lb", "--nights", "1"));
+        Assert.Equal(["30 lb", "40 lb"], asked!.Select(o => o.Name));
+        Assert.Equal(6.5 / 9.07 * 13.6, asked![0].Scenario.Rig.Cylinder.Contents_kg, 12);
+        Assert.All(asked.Select(o => o.Scenario).Append(scenario!), s => Assert.Equal(1, s.Nights));
+        Assert.Contains("72 % of its legal filling", shell.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Equal(0, shell.Run("compare", Shell.AnyFile));
+        Assert.Equal(["colder", "larger"], asked!.Select(o => o.Name));
+    }
+
+    [Theory]
+    [InlineData("20 lb,21 lb,22 lb", "coldsim: --sizes: '21 lb' is not a common size; there are 20 lb\ncoldsim: --sizes: '22 lb' is not a common size; there are 20 lb\nSee 'coldsim compare --help'.\n")]
+    [InlineData("20 lb", "coldsim: --sizes: '20 lb' names nothing but the scenario's own cylinder\n")]
+    public void Sizes_that_do_not_exist_are_named_all_at_once(string sizes, string error)
+    {
+        Shell shell = WithOptions();
+        Assert.Equal(2, shell.Run("compare", Shell.AnyFile, "--sizes", sizes));
+        Assert.Equal(error, shell.Error);
+        Assert.Equal("", shell.Out);
+    }
+
+    [Fact]
+    public void Without_options_it_says_what_to_do()
+    {
+        Shell shell = new();
+        Assert.Equal(2, shell.Run("compare", Shell.AnyFile));
+        Assert.Equal($"coldsim: '{Shell.AnyFile}' has no [[option]] to compare with; write one, or give --sizes\n", shell.Error);
+    }
+
+    [Fact]
+    public void A_ledger_that_does_not_close_shows_nothing_and_names_the_option()
+    {
+        Shell shell = WithOptions(_ => HandRows.Of(Row(ComparedOption.AsItIs, 0), Row("odd") with { Ledger = new(0, 2e-3, 0, 0, 0, 0, 0, 0) }));
+        Assert.Equal(3, shell.Run("compare", Shell.AnyFile));
+        Assert.Equal("", shell.Out);
+        Assert.Contains("odd: Energy closes to 2e-3", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_interrupted_comparison_prints_nothing_and_leaves_no_file()
+    {
+        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
+        try
+        {
+            using CancellationTokenSource source = new();
+            Shell shell = WithOptions(cancel =>
+            {
+                source.Cancel();
+                cancel.ThrowIfCancellationRequested();
+                return HandRows.Several;
+            });
+            Assert.Equal(130, await shell.RunAsync(["compare", Shell.AnyFile, "--csv", Path.Combine(folder, "o.csv")], source.Token));
+            Assert.Equal("", shell.Out);
+            Assert.Equal("coldsim: interrupted\n", shell.Error);
+            Assert.Empty(Directory.GetFileSystemEntries(folder));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public async Task After_a_second_a_terminal_is_told_how_many_are_done_and_the_line_is_wiped()
+    {
+        Shell shell = WithOptions();
+        shell.Terminal = true;
+        shell.Parts = shell.Parts with
+        {
+            Compare = (_, _, finished, _) =>
+            {
+                finished.Report(1);
+                SpinWait.SpinUntil(() => shell.HasComplained, TimeSpan.FromSeconds(30));
+                return HandRows.Several;
+            },
+        };
+        Assert.Equal(0, await shell.RunAsync(["compare", Shell.AnyFile], CancellationToken.None));
+        Assert.StartsWith("\rrunning for 1 s, 1 of 3 done", shell.Error, StringComparison.Ordinal);
+        Assert.EndsWith($"\r{new string(' ', "running for 1 s, 1 of 3 done".Length)}\r", shell.Error, StringComparison.Ordinal);
+    }
+
+    private static string Printed(params string[] more)
+    {
+        Shell shell = WithOptions();
+        Assert.Equal(0, shell.Run(["compare", Shell.AnyFile, .. more]));
+        Assert.Equal("", shell.Error);
+        Assert.All(shell.Out.Split('\n'), l => Assert.InRange(l.Length, 0, 80));
+        return shell.Out;
+    }
+}

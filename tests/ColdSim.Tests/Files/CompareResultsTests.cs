@@ -1,0 +1,61 @@
+using System.Text.Json;
+using ColdSim.Files.Results;
+using ColdSim.Planning.Compare;
+using ColdSim.Tests.Planning.Compare;
+using Xunit;
+
+namespace ColdSim.Tests.Files;
+
+public class CompareResultsTests
+{
+    [Fact]
+    public void Numbers_times_and_words_stand_under_their_keys()
+    {
+        JsonElement root = Json().RootElement;
+        Assert.Equal(Ranking.Rule, root.GetProperty("rule").GetString());
+        Assert.True(root.GetProperty("any_holds").GetBoolean());
+        JsonElement[] rows = [.. root.GetProperty("options").EnumerateArray()];
+        Assert.Equal(["40 lb", "100 lb", "a skirt all round, with film over every window", "as it is", "overfilled"], rows.Select(r => r.GetProperty("name").GetString()));
+        Assert.Equal([1, 1, 3, 4, 5], rows.Select(r => r.GetProperty("rank").GetInt32()));
+        Assert.Equal([false, false, false, true, false], rows.Select(r => r.GetProperty("as_it_is").GetBoolean()));
+        Assert.Equal([false, true, false, false, false], rows.Select(r => r.GetProperty("stands_on_ground").GetBoolean()));
+        Assert.Equal("2027-01-16T04:06:00-07:00", rows[3].GetProperty("first_short").GetString());
+        Assert.Equal(697 * 60, rows[3].GetProperty("short_time_s").GetDouble());
+        Assert.Equal("runs_dry", rows[3].GetProperty("verdict").GetString());
+        Assert.False(rows[4].GetProperty("holds").GetBoolean());
+        Assert.Equal("liquid_full", rows[4].GetProperty("end").GetString());
+    }
+
+    [Fact]
+    public void The_page_and_the_document_have_the_same_keys()
+    {
+        SortedSet<string> written = new(StringComparer.Ordinal);
+        ResultsTests.Collect(Json().RootElement, "", written);
+        string[] page = [.. DocPage.Lines("json.md").SkipWhile(l => l != ResultsTests.ComparisonTitle).TakeWhile(l => l != "## coldsim gauge")
+            .Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
+        Assert.Equal(written, page);
+    }
+
+    [Fact]
+    public void Csv_has_a_row_an_option_the_best_first()
+    {
+        using StringWriter text = new();
+        CompareCsv.Write(HandRows.Several, text);
+        string[] lines = text.ToString().Split('\n');
+        Assert.Equal(
+            "rank,option,cylinder,holds,verdict,end,nights,nights held,first short,short [min],dry at,inside low [°C],gas used [kg],gas used [MJ],"
+            + "left at start [kg],left at end [kg]",
+            lines[0]);
+        Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,0.0,,13.10,10.430,524.9,12.000,1.570", lines[1]);
+        Assert.StartsWith("3,\"a skirt all round, with film over every window\",", lines[3], StringComparison.Ordinal);
+        Assert.Equal("4,as it is,20 lb,no,runs_dry,complete,3,1,2027-01-16T04:06:00-07:00,697.0,2027-01-17T04:12:00-07:00,-1.00,9.030,454.5,12.000,2.970", lines[4]);
+        Assert.Equal(7, lines.Length);
+    }
+
+    private static JsonDocument Json()
+    {
+        using MemoryStream stream = new();
+        CompareJson.Write(HandRows.Several, stream);
+        return JsonDocument.Parse(stream.ToArray());
+    }
+}

@@ -1,0 +1,56 @@
+using ColdSim.Model.Engine;
+using ColdSim.Planning;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Nights;
+using ColdSim.Tests.App.Text;
+using UnitsNet;
+using Comparison = ColdSim.Planning.Compare.Comparison;
+
+namespace ColdSim.Tests.Planning.Compare;
+
+/// <summary>Rows made up by hand: nothing in them was computed.</summary>
+internal static class HandRows
+{
+    private static readonly DateTimeOffset Start = InventedRuns.Scenario.Start;
+
+    public static ComparedRow Row(
+        string name, int order = 1, Verdict verdict = Verdict.Holds, double short_min = 0, double? firstShort_h = null, double? dry_h = null,
+        double? inside_C = 14, double gas_kg = 9, RunEnd end = RunEnd.Complete, Scenario? scenario = null) => new()
+        {
+            Option = new ComparedOption(name, scenario ?? InventedRuns.Scenario),
+            Order = order,
+            Ledger = new(0.02, 3e-10, -0.1, -2e-10, 0, 0, 1e-14, 1.2e-15),
+            End = end,
+            Summary = new()
+            {
+                Verdict = verdict,
+                Nights = 3,
+                NightsHeld = verdict switch { Verdict.Holds => 3, Verdict.RunsShort => 2, _ => 1 },
+                FirstShort = firstShort_h is { } first ? Start.AddHours(first) : null,
+                DryAt = dry_h is { } dry ? Start.AddHours(dry) : null,
+                GasUsed = Mass.FromKilograms(gas_kg),
+                GasHeat = Energy.FromMegajoules(gas_kg * 50.33),
+                LeftAtStart = Mass.FromKilograms(12),
+                LeftAtEnd = Mass.FromKilograms(12 - gas_kg),
+                OutsideLow = Temperature.FromDegreesCelsius(-30),
+                InsideLow = inside_C is { } inside ? Temperature.FromDegreesCelsius(inside) : null,
+                ShortTime = Duration.FromMinutes(short_min),
+            },
+        };
+
+    public static Comparison Of(params ComparedRow[] rows)
+        => new() { Base = InventedRuns.Scenario, Rows = Ranking.Ordered(rows) };
+
+    /// <summary>One of each kind.</summary>
+    public static Comparison Several { get; } = Of(
+        Row(ComparedOption.AsItIs, 0, Verdict.RunsDry, 697, 36.1, 60.2, -1, 9.03),
+        Row("40 lb", 1, inside_C: 13.1, gas_kg: 10.43),
+        Row("100 lb", 2, inside_C: 13.1, gas_kg: 10.43, scenario: OnGround),
+        Row("a skirt all round, with film over every window", 3, Verdict.RunsShort, 68, 38.5, null, 6.1, 8.7),
+        Row("overfilled", 4, end: RunEnd.LiquidFull, gas_kg: 1));
+
+    private static Scenario OnGround => InventedRuns.Scenario with
+    {
+        Rig = InventedRuns.Rig with { Cylinder = InventedRuns.Rig.Cylinder with { Name = "100 lb", Volume_m3 = 0.108 } },
+    };
+}
