@@ -4,7 +4,7 @@ using UnitsNet;
 namespace ColdSim.App.Text;
 
 /// <summary>An event as it is listed: where it stands, and what it and its repeats amount to.</summary>
-internal readonly record struct EventRow(ReportedEvent Event, string What);
+internal sealed record EventRow(ReportedEvent Event, string What);
 
 /// <summary>Folds repeats together, so that a night in trouble still fits a screen.</summary>
 internal static class EventRows

@@ -114,14 +114,14 @@ internal static class SpellingTable
         Us(Dimension.Irradiance, null, Btu / 3600 / (Foot * Foot), "BTU/h·ft²", "BTU/(h·ft²)"),
     ];
 
-    private static readonly Dictionary<(Dimension, string), UnitSpelling> Exact = Index(u => true, s => s);
-    private static readonly Dictionary<(Dimension, string), UnitSpelling> Folded = Index(u => u.AnyCase, s => s.ToUpperInvariant());
+    private static readonly Dictionary<string, UnitSpelling> Exact = Index(u => true, s => s);
+    private static readonly Dictionary<string, UnitSpelling> Folded = Index(u => u.AnyCase, s => s.ToUpperInvariant());
 
     /// <summary>The unit of that dimension, or null.</summary>
     public static UnitSpelling? Find(Dimension dimension, string written)
     {
         string plain = Plain(written);
-        return Exact.GetValueOrDefault((dimension, plain)) ?? Folded.GetValueOrDefault((dimension, plain.ToUpperInvariant()));
+        return Exact.GetValueOrDefault(Key(dimension, plain)) ?? Folded.GetValueOrDefault(Key(dimension, plain.ToUpperInvariant()));
     }
 
     /// <summary>Whether it is a unit of any dimension at all.</summary>
@@ -143,16 +143,18 @@ internal static class SpellingTable
         return plain.ToString();
     }
 
-    private static Dictionary<(Dimension, string), UnitSpelling> Index(Func<UnitSpelling, bool> which, Func<string, string> fold)
+    private static Dictionary<string, UnitSpelling> Index(Func<UnitSpelling, bool> which, Func<string, string> fold)
     {
-        Dictionary<(Dimension, string), UnitSpelling> index = [];
+        Dictionary<string, UnitSpelling> index = [];
         foreach (UnitSpelling unit in All.Where(which))
         {
             foreach (string spelling in unit.Spellings)
-                index[(unit.Dimension, fold(Plain(spelling)))] = unit;
+                index[Key(unit.Dimension, fold(Plain(spelling)))] = unit;
         }
         return index;
     }
+
+    private static string Key(Dimension dimension, string plain) => (char)('A' + (int)dimension) + plain;
 
     private static UnitSpelling Si(Dimension dimension, Enum? unit, double factor, params string[] spellings)
         => new(dimension, spellings, factor, 0, unit, AnyCase: false);

@@ -18,10 +18,10 @@ internal sealed class Reading(string file, bool partial)
     public List<string> Warnings { get; } = [];
 
     /// <summary>Every section and key that was asked for.</summary>
-    public SortedSet<(string Section, string Key)> Vocabulary { get; } = [];
+    public HashSet<AskedKey> Vocabulary { get; } = [];
 
     /// <summary>The quantities among them, with their limits as shown.</summary>
-    public HashSet<(string Section, string Key, string Low, string High)> Limits { get; } = [];
+    public HashSet<AskedLimit> Limits { get; } = [];
 
     /// <summary>The scenario's name in messages.</summary>
     public string File => file;
@@ -43,3 +43,9 @@ internal sealed class Reading(string file, bool partial)
 
     public void Warn(FormattableString text) => Warnings.Add(text.ToString(CultureInfo.InvariantCulture));
 }
+
+/// <summary>A key that was asked for.</summary>
+internal sealed record AskedKey(string Section, string Key);
+
+/// <summary>A quantity that was asked for, with its limits as shown.</summary>
+internal sealed record AskedLimit(string Section, string Key, string Low, string High);

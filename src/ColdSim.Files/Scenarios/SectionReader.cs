@@ -67,7 +67,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, bool prese
     /// <summary>The value in SI units; null where it is absent or faulty.</summary>
     public double? Get(QuantityKey key)
     {
-        Reading.Limits.Add((table.Name, key.Name, key.Low, key.High));
+        Reading.Limits.Add(new AskedLimit(table.Name, key.Name, key.Low, key.High));
         switch (Value(key.Name))
         {
             case null: return null;
@@ -162,7 +162,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, bool prese
     public void Know(string key)
     {
         _known.Add(key);
-        Reading.Vocabulary.Add((table.Name, key));
+        Reading.Vocabulary.Add(new AskedKey(table.Name, key));
     }
 
     /// <summary>Reports that a key is absent.</summary>

@@ -16,8 +16,7 @@ internal static class WeatherGaps
     {
         if (times.Count < 2)
             return;
-        TimeSpan[] spacings = [.. times.Zip(times.Skip(1), (a, b) => b.Time - a.Time).Order()];
-        TimeSpan usual = spacings[spacings.Length / 2];
+        TimeSpan usual = Usual(times);
         for (int i = 1; i < times.Count; i++)
         {
             TimeSpan spacing = times[i].Time - times[i - 1].Time;
@@ -32,6 +31,16 @@ internal static class WeatherGaps
                 faults.Note($"{faults.File}: bridged {Hours(spacing)} h between {Text(times[i - 1].Time)} and {Text(times[i].Time)}");
             }
         }
+    }
+
+    // The median spacing.
+    private static TimeSpan Usual(IReadOnlyList<(DateTimeOffset Time, int Line)> times)
+    {
+        long[] ticks = new long[times.Count - 1];
+        for (int i = 0; i < ticks.Length; i++)
+            ticks[i] = (times[i + 1].Time - times[i].Time).Ticks;
+        Array.Sort(ticks);
+        return TimeSpan.FromTicks(ticks[ticks.Length / 2]);
     }
 
     internal static string Text(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture);

@@ -17,7 +17,12 @@ public sealed class SeriesRecorder : IRunObserver
     /// <inheritdoc/>
     public void Stepped(in StepRecord record)
     {
-        if (_series.Count == 0) Put(record.From, 0, 0, 0, 0);
+        if (_series.Count == 0)
+        {
+            PutLevels(record, 0);
+            _series.Count++;
+        }
+
         double from_s = record.From.Time_s;
         while (_series.Count < _series.Outside_K.Length)
         {
@@ -31,8 +36,9 @@ public sealed class SeriesRecorder : IRunObserver
             Gather(record, sample_s - from_s);
             from_s = sample_s;
             double x = (sample_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
-            Put(Between(record, x), _asked_J / _filled_s, _given_J / _filled_s, _heat_J / _filled_s, _lit_s / _filled_s);
-            (_asked_J, _given_J, _heat_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0);
+            PutLevels(record, x);
+            PutMeans();
+            _series.Count++;
         }
     }
 
@@ -50,38 +56,31 @@ public sealed class SeriesRecorder : IRunObserver
         _filled_s += part_s;
     }
 
-    private static Moment Between(in StepRecord record, double x)
+    // Levels at a part of the step; what is no level, such as the set point, as it is after it.
+    private void PutLevels(in StepRecord record, double x)
     {
-        Moment a = record.From;
-        Moment b = record.To;
-        return b with
-        {
-            Outside_K = a.Outside_K + x * (b.Outside_K - a.Outside_K),
-            Wind_m_s = a.Wind_m_s + x * (b.Wind_m_s - a.Wind_m_s),
-            Inside_K = a.Inside_K + x * (b.Inside_K - a.Inside_K),
-            Liquid_K = a.Liquid_K + x * (b.Liquid_K - a.Liquid_K),
-            CylinderPressure_Pa = a.CylinderPressure_Pa + x * (b.CylinderPressure_Pa - a.CylinderPressure_Pa),
-            DeliveryPressure_Pa = a.DeliveryPressure_Pa + x * (b.DeliveryPressure_Pa - a.DeliveryPressure_Pa),
-            Propane_kg = a.Propane_kg + x * (b.Propane_kg - a.Propane_kg),
-        };
+        int i = _series.Count;
+        Moment a = record.From, b = record.To;
+        _series.Outside_K[i] = a.Outside_K + x * (b.Outside_K - a.Outside_K);
+        _series.Wind_m_s[i] = a.Wind_m_s + x * (b.Wind_m_s - a.Wind_m_s);
+        _series.Inside_K[i] = a.Inside_K + x * (b.Inside_K - a.Inside_K);
+        _series.Liquid_K[i] = a.Liquid_K + x * (b.Liquid_K - a.Liquid_K);
+        _series.CylinderPressure_Pa[i] = a.CylinderPressure_Pa + x * (b.CylinderPressure_Pa - a.CylinderPressure_Pa);
+        _series.DeliveryPressure_Pa[i] = a.DeliveryPressure_Pa + x * (b.DeliveryPressure_Pa - a.DeliveryPressure_Pa);
+        _series.Propane_kg[i] = a.Propane_kg + x * (b.Propane_kg - a.Propane_kg);
+        _series.SetPoint_K[i] = x > 0 ? b.SetPoint_K : a.SetPoint_K;
+        _series.FrostMass_kg_m2[i] = b.FrostMass_kg_m2;
+        _series.FrostThickness_m[i] = b.FrostThickness_m;
     }
 
-    private void Put(in Moment m, double asked_W, double given_W, double heat_W, double lit_frac)
+    private void PutMeans()
     {
-        int i = _series.Count++;
-        _series.Outside_K[i] = m.Outside_K;
-        _series.Wind_m_s[i] = m.Wind_m_s;
-        _series.Inside_K[i] = m.Inside_K;
-        _series.SetPoint_K[i] = m.SetPoint_K;
-        _series.Liquid_K[i] = m.Liquid_K;
-        _series.CylinderPressure_Pa[i] = m.CylinderPressure_Pa;
-        _series.DeliveryPressure_Pa[i] = m.DeliveryPressure_Pa;
-        _series.Propane_kg[i] = m.Propane_kg;
-        _series.FrostMass_kg_m2[i] = m.FrostMass_kg_m2;
-        _series.FrostThickness_m[i] = m.FrostThickness_m;
-        _series.Asked_W[i] = asked_W;
-        _series.Given_W[i] = given_W;
-        _series.HeatIntoCylinder_W[i] = heat_W;
-        _series.Burner_frac[i] = lit_frac;
+        int i = _series.Count;
+        double perSecond = 1 / _filled_s;
+        _series.Asked_W[i] = _asked_J * perSecond;
+        _series.Given_W[i] = _given_J * perSecond;
+        _series.HeatIntoCylinder_W[i] = _heat_J * perSecond;
+        _series.Burner_frac[i] = _lit_s * perSecond;
+        (_asked_J, _given_J, _heat_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0);
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ColdSim.Physics.Propane;
 
 /// <summary>The saturation line as a table for the step loop: every kelvin solved from the reference equation, cubic between.</summary>
@@ -79,6 +81,7 @@ public static class SaturationTable
         return (1 - h01) * n[0] + h01 * n[10] + (x3 - 2 * x2 + x) * n[1] + (x3 - x2) * n[11];
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (int Index, double X) Cell(double t_K)
     {
         double from_K = t_K - First_K;

@@ -61,7 +61,7 @@ public enum ReportedKind
 /// <param name="Liquid_K">Liquid and shell. [K]</param>
 /// <param name="CylinderPressure_Pa">Cylinder pressure. [Pa gauge]</param>
 /// <param name="Left_kg">Propane left. [kg]</param>
-public readonly record struct ReportedEvent(
+public sealed record ReportedEvent(
     DateTimeOffset Time, ReportedKind Kind, double Inside_K, double Liquid_K, double CylinderPressure_Pa, double Left_kg);
 
 /// <summary>Everything a run says.</summary>

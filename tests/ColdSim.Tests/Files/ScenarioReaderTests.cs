@@ -232,7 +232,7 @@ public class ScenarioReaderTests
         ScenarioReader.Read(string.Join('\n', ExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading reading);
         Dictionary<(string Section, string Key), string> rows = PageRows();
         HashSet<string> sections = [.. reading.Vocabulary.Select(v => v.Section)];
-        HashSet<(string, string)> keys = [.. reading.Vocabulary.Where(v => !sections.Contains(v.Section.Length == 0 ? v.Key : $"{v.Section}.{v.Key}"))];
+        HashSet<(string, string)> keys = [.. reading.Vocabulary.Where(v => !sections.Contains(v.Section.Length == 0 ? v.Key : $"{v.Section}.{v.Key}")).Select(v => (v.Section, v.Key))];
         Assert.Equal(keys.Order(), rows.Keys.Order());
         Assert.All(reading.Limits, l => Assert.Contains($"{l.Low} to {l.High}", rows[(l.Section, l.Key)], StringComparison.Ordinal));
     }
