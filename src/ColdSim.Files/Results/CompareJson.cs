@@ -1,9 +1,9 @@
-using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
+using static ColdSim.Files.Results.JsonValues;
 
 namespace ColdSim.Files.Results;
 
@@ -29,10 +29,7 @@ public static class CompareJson
             foreach (ComparedRow row in comparison.Rows)
                 Row(json, row);
             json.WriteEndArray();
-            json.WriteStartArray("assumptions");
-            foreach (string assumption in comparison.Base.Assumptions)
-                json.WriteStringValue(assumption);
-            json.WriteEndArray();
+            Texts(json, "assumptions", comparison.Base.Assumptions);
             json.WriteEndObject();
         }
         output.WriteByte((byte)'\n');
@@ -61,27 +58,7 @@ public static class CompareJson
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
-        json.WriteStartArray("assumptions");
-        foreach (string assumption in row.Option.Scenario.Assumptions)
-            json.WriteStringValue(assumption);
-        json.WriteEndArray();
+        Texts(json, "assumptions", row.Option.Scenario.Assumptions);
         json.WriteEndObject();
-    }
-
-    private static void Time(Utf8JsonWriter json, string key, DateTimeOffset? time)
-    {
-        if (time is { } instant)
-            json.WriteString(key, instant.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
-        else
-            json.WriteNull(key);
-    }
-
-    // Rounded as in the report of a run.
-    private static void Number(Utf8JsonWriter json, string key, double? value)
-    {
-        if (value is { } number && double.IsFinite(number))
-            json.WriteNumber(key, Math.Round(number, 6) + 0.0);
-        else
-            json.WriteNull(key);
     }
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Unicode;
 using ColdSim.Planning.Gauges;
 using UnitsNet;
+using static ColdSim.Files.Results.JsonValues;
 
 namespace ColdSim.Files.Results;
 
@@ -157,22 +158,5 @@ public static class GaugeJson
         Number(json, "pressure_kpa", row.LiquidFull ? null : row.Pressure.Kilopascals);
         json.WriteBoolean("liquid_full", row.LiquidFull);
         json.WriteEndObject();
-    }
-
-    private static void Texts(Utf8JsonWriter json, string key, IReadOnlyList<string> texts)
-    {
-        json.WriteStartArray(key);
-        foreach (string text in texts)
-            json.WriteStringValue(text);
-        json.WriteEndArray();
-    }
-
-    // Rounded to a millionth, which is finer than any reading and hides the noise of unit conversions.
-    private static void Number(Utf8JsonWriter json, string key, double? value)
-    {
-        if (value is { } number && double.IsFinite(number))
-            json.WriteNumber(key, Math.Round(number, 6) + 0.0);
-        else
-            json.WriteNull(key);
     }
 }

@@ -1,10 +1,10 @@
-using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
 using UnitsNet;
+using static ColdSim.Files.Results.JsonValues;
 
 namespace ColdSim.Files.Results;
 
@@ -38,10 +38,7 @@ public static class RunJson
                 Event(json, reported);
             json.WriteEndArray();
             Ledger(json, report.Ledger);
-            json.WriteStartArray("assumptions");
-            foreach (string assumption in report.Scenario.Assumptions)
-                json.WriteStringValue(assumption);
-            json.WriteEndArray();
+            Texts(json, "assumptions", report.Scenario.Assumptions);
             json.WriteEndObject();
         }
         output.WriteByte((byte)'\n');
@@ -125,29 +122,4 @@ public static class RunJson
     }
 
     private static double Watts(Power power) => (double)power.Watts;
-
-    private static void Time(Utf8JsonWriter json, string key, DateTimeOffset? time)
-    {
-        if (time is { } instant)
-            json.WriteString(key, instant.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
-        else
-            json.WriteNull(key);
-    }
-
-    // Rounded to a millionth, which is finer than any model here and hides the noise of unit conversions.
-    private static void Number(Utf8JsonWriter json, string key, double? value)
-    {
-        if (value is { } number && double.IsFinite(number))
-            json.WriteNumber(key, Math.Round(number, 6) + 0.0);
-        else
-            json.WriteNull(key);
-    }
-
-    private static void Exact(Utf8JsonWriter json, string key, double value)
-    {
-        if (double.IsFinite(value))
-            json.WriteNumber(key, value);
-        else
-            json.WriteNull(key);
-    }
 }
