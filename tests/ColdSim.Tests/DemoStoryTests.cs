@@ -68,7 +68,9 @@ public class DemoStoryTests
     public void The_curves_hold_the_gas_that_was_used()
         => Assert.Equal(1, Story.Value.Series.Given_W.Sum() * 60 / Story.Value.Summary.GasHeat.Joules, 1e-9);
 
+    // Half the default step of 90 s, and shorter ones.
     [Theory]
+    [InlineData(45)]
     [InlineData(30)]
     [InlineData(15)]
     public void A_shorter_step_tells_the_same_story(double step_s)

@@ -1,3 +1,4 @@
+using ColdSim.Model.Gas;
 using ColdSim.Physics.Propane;
 using CsCheck;
 using Xunit;
@@ -51,6 +52,13 @@ public class PropaneSaturationTests
     [Fact, Outside("common practice, no source", Field.Propane)]
     public void Liquid_grows_about_one_and_a_half_percent_in_volume_for_10_F()
         => Assert.Equal(0.015, PoundsPerGallon(60) / PoundsPerGallon(70) - 1, 0.002);
+
+    [Fact, Outside("common practice, no source", Field.Propane)]
+    public void A_pound_burns_to_about_21_500_BTU()
+    {
+        const double btu_J = 1055.05585262;
+        Assert.Equal(21_500, new GasSpecification().HeatingValue_J_kg * Pound_kg / btu_J, 200.0);
+    }
 
     [Fact, Outside("common practice, no source", Field.Propane)]
     public void Boils_at_about_minus_44_F()
