@@ -45,7 +45,7 @@ public sealed class TwoStageRegulator
         if (high_Pa <= low_Pa || delivery_Pa >= LockUp_Pa) return 0;
         StageDifference difference = new(_first, _second, cylinder_Pa, low_Pa, air_Pa, gas_K);
         double atLow = difference.At(low_Pa), atHigh = difference.At(high_Pa);
-        double intermediate_Pa = FalsePosition.Root(ref difference, low_Pa, atLow, high_Pa, atHigh, 1e-9 * high_Pa);
+        double intermediate_Pa = FalsePosition.Root(ref difference, low_Pa, atLow, high_Pa, atHigh, 1e-13 * high_Pa);
 
         // The smaller of the two: near equal pressures one of them is a difference of large numbers.
         return Math.Min(
@@ -80,7 +80,7 @@ public sealed class TwoStageRegulator
         double high_Pa = Math.Min(cylinder_Pa, air_Pa + _first.LockUp_Pa);
         Meeting meeting = new(this, appliances, cylinder_Pa, air_Pa, gas_K);
         double intermediate_Pa = FalsePosition.Root(
-            ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-12 * high_Pa);
+            ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-14 * high_Pa);
         return appliances.DeliveryTaking_Pa(_first.Flow_kg_s(cylinder_Pa, intermediate_Pa, air_Pa, gas_K));
     }
 
