@@ -1,4 +1,3 @@
-using System.Text;
 using ColdSim.App.Text;
 using ColdSim.Planning;
 using ColdSim.Planning.Nights;
@@ -20,7 +19,7 @@ internal sealed class Answer(Host host, UnitStyle units, bool json, bool failIfS
             RunText.Write(host.Out, RunText.Sections(report, units, host.Parts.Cautions()), host.OutIsTerminal && host.Color);
         await host.Out.FlushAsync(cancel).ConfigureAwait(false);
         if (CsvPath is not null)
-            Csv(report, CsvPath, cancel);
+            CsvFile.Write(host, CsvPath, "curves", writer => host.Parts.WriteCsv(report, writer), cancel);
         return failIfShort && report.Summary.Verdict != Verdict.Holds ? ExitCode.ShortOrDry : ExitCode.Done;
     }
 
@@ -30,16 +29,5 @@ internal sealed class Answer(Host host, UnitStyle units, bool json, bool failIfS
             host.Error.WriteLine($"assumed: {assumption}");
         host.Out.Flush();
         host.Parts.WriteJson(report, host.Output);
-    }
-
-    private void Csv(RunReport report, string path, CancellationToken cancel)
-    {
-        host.Parts.WriteFile(path, stream =>
-        {
-            using (StreamWriter writer = new(stream, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" })
-                host.Parts.WriteCsv(report, writer);
-            cancel.ThrowIfCancellationRequested();
-        });
-        host.Error.WriteLine($"curves written to {path}");
     }
 }

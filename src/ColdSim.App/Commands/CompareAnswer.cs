@@ -1,4 +1,3 @@
-using System.Text;
 using ColdSim.App.Text;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -23,7 +22,7 @@ internal sealed class CompareAnswer(Host host, UnitStyle units, bool json, bool 
             RunText.Write(host.Out, CompareText.Sections(comparison, units, host.Parts.Cautions(), Swept), host.OutIsTerminal && host.Color);
         await host.Out.FlushAsync(cancel).ConfigureAwait(false);
         if (CsvPath is not null)
-            Csv(comparison, CsvPath, cancel);
+            CsvFile.Write(host, CsvPath, "table", writer => host.Parts.WriteCompareCsv(comparison, writer), cancel);
         return failIfShort && !comparison.AnyHolds ? ExitCode.ShortOrDry : ExitCode.Done;
     }
 
@@ -52,17 +51,6 @@ internal sealed class CompareAnswer(Host host, UnitStyle units, bool json, bool 
             host.Error.WriteLine($"assumed: {assumption}");
         host.Out.Flush();
         host.Parts.WriteCompareJson(comparison, host.Output);
-    }
-
-    private void Csv(Comparison comparison, string path, CancellationToken cancel)
-    {
-        host.Parts.WriteFile(path, stream =>
-        {
-            using (StreamWriter writer = new(stream, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" })
-                host.Parts.WriteCompareCsv(comparison, writer);
-            cancel.ThrowIfCancellationRequested();
-        });
-        host.Error.WriteLine($"table written to {path}");
     }
 
     private sealed class Counter : IProgress<int>
