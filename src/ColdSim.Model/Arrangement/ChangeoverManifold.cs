@@ -26,5 +26,6 @@ internal sealed class ChangeoverManifold : IManifold
     }
 
     /// <inheritdoc/>
-    public bool IsOpen(int cylinder) => true;
+    public double LongestStep_s(CylinderStates cylinders)
+        => cylinders.IsGivingVapourAlone(Service) || cylinders.IsGivingVapourAlone(Reserve) ? CylinderStates.VapourStep_s : double.PositiveInfinity;
 }

@@ -15,6 +15,9 @@ internal sealed class CylinderStates
         Out_kg_s = new double[count];
     }
 
+    /// <summary>Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows. [s]</summary>
+    public const double VapourStep_s = 5;
+
     /// <summary>How many.</summary>
     public int Count => Contents.Length;
 
@@ -32,6 +35,9 @@ internal sealed class CylinderStates
 
     /// <summary>Vapour that leaves; negative where it comes in. [kg/s]</summary>
     public double[] Out_kg_s { get; }
+
+    /// <summary>Whether one gives gas and has no liquid.</summary>
+    public bool IsGivingVapourAlone(int i) => Out_kg_s[i] > 0 && !Contents[i].HasLiquid;
 
     /// <summary>Enthalpy of the gas in the manifold, the mean of what the giving cylinders send. [J/kg]</summary>
     public double ManifoldEnthalpy_J_kg()

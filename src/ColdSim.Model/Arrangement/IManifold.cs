@@ -18,7 +18,7 @@ internal interface IManifold
     /// <param name="cylinders">How the cylinders stand; takes the outflows.</param>
     void Share(in SupplyPoint point, CylinderStates cylinders);
 
-    /// <summary>Whether a cylinder may give gas as things are connected.</summary>
-    /// <param name="cylinder">Its place.</param>
-    bool IsOpen(int cylinder);
+    /// <summary>The longest step that what happens in the manifold allows; infinite where it needs none. [s]</summary>
+    /// <param name="cylinders">How the cylinders stand, with their outflows.</param>
+    double LongestStep_s(CylinderStates cylinders);
 }

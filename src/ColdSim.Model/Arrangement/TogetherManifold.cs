@@ -13,6 +13,10 @@ namespace ColdSim.Model.Arrangement;
 /// </remarks>
 internal sealed class TogetherManifold(int count, double meetingTime_s) : IManifold
 {
+    // While pressures still meet, or a cylinder holds vapour alone, that is the fastest thing of all.
+    private const double MeetingStep_frac = 0.05;
+    private const double Differ_frac = 1e-4;
+
     private readonly double[] _weight_kg_Pa = new double[count];
 
     /// <inheritdoc/>
@@ -65,7 +69,18 @@ internal sealed class TogetherManifold(int count, double meetingTime_s) : IManif
     }
 
     /// <inheritdoc/>
-    public bool IsOpen(int cylinder) => true;
+    public double LongestStep_s(CylinderStates cylinders)
+    {
+        double pressure_Pa = Feed(cylinders).Service_Pa;
+        bool differ = false, liquid = false;
+        for (int i = 0; i < cylinders.Count; i++)
+        {
+            liquid |= cylinders.Contents[i].HasLiquid;
+            differ |= !cylinders.Contents[i].HasLiquid || Math.Abs(cylinders.Contents[i].Pressure_Pa - pressure_Pa) > Differ_frac * pressure_Pa;
+        }
+
+        return !liquid ? CylinderStates.VapourStep_s : differ ? meetingTime_s * MeetingStep_frac : double.PositiveInfinity;
+    }
 
     // How fast the heat that comes in would raise the pressure of a shut cylinder.
     private static double Rise_Pa_s(CylinderStates cylinders, int i)

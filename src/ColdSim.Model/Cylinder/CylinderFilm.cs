@@ -8,6 +8,9 @@ namespace ColdSim.Model.Cylinder;
 /// <remarks>See docs/model.md, "Outside of the cylinder", for every equation and source.</remarks>
 public static class CylinderFilm
 {
+    // Vapour missing to saturation, as part of the legal filling, at which the whole shell counts; an assumption.
+    private const double Unsaturated_frac = 0.005;
+
     // A thickness given by the scenario is taken as settled frost.
     private const double FixedFrostDensity_kg_m3 = 150;
 
@@ -67,7 +70,7 @@ public static class CylinderFilm
         }
 
         double inward_W_m2K = body.Specification.Surroundings.InsideFilm_W_m2K;
-        double share_frac = body.Contents(mass_kg, t_K).HasLiquid ? inward_W_m2K / (inward_W_m2K + outward_W_m2K) : 1;
+        double share_frac = inward_W_m2K / (inward_W_m2K + outward_W_m2K);
         double sum_W_K = bare_W_K + covered_W_K;
         double mixed_K = sum_W_K > 0 ? (bare_W_K * bare.Environment_K + covered_W_K * environment_K) / sum_W_K : weather.Air_K;
         return covered < 1
@@ -75,21 +78,23 @@ public static class CylinderFilm
             : new HeatCoupling(sum_W_K, mixed_K, BlanketShare_frac: share_frac);
     }
 
-    // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell
-    // is one temperature with the vapour and all of it counts.
+    // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell comes
+    // to one temperature with the vapour and all of it counts: not at once, but as the vapour leaves saturation. A jump at the last
+    // liquid would let a heated cylinder boil dry and cool to liquid again without end.
     private static double Conductance_W_K(CylinderBody body, double mass_kg, double t_K, double outside_W_m2K, double layer_m2K_W)
     {
         double dry_W_m2K = 1 / (1 / outside_W_m2K + layer_m2K_W);
         CylinderContents contents = body.Contents(mass_kg, t_K);
-        if (!contents.HasLiquid) return body.Vessel.OutsideArea_m2 * dry_W_m2K;
-
         double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
         double level_m = body.Vessel.LiquidLevel_m(Math.Min(contents.LiquidVolume_m3, body.Vessel.Volume_m3));
         double dry_m = body.Vessel.DryFinLength_m(level_m);
         double fin_m = body.Specification.Surroundings.FixedFin_m is double fixed_m
             ? Math.Min(fixed_m, dry_m)
             : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
-        return wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
+        double wetted_W_K = wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
+        if (contents.HasLiquid) return wetted_W_K;
+        double part_frac = Math.Min(1, -contents.LiquidMass_kg / (Unsaturated_frac * body.Specification.LegalFill_kg));
+        return wetted_W_K + part_frac * (body.Vessel.OutsideArea_m2 * dry_W_m2K - wetted_W_K);
     }
 
     private static double FixedFrost_m2K_W(double thickness_m)

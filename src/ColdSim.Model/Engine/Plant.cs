@@ -118,6 +118,15 @@ internal sealed class Plant
         Manifold.Share(at.Point, cylinders);
     }
 
+    /// <summary>Energy stored in propane and shells where it is worked out how they stand. [J]</summary>
+    public double CylinderEnergy_J(Standing at)
+    {
+        double sum_J = 0;
+        for (int i = 0; i < Cylinders.Length; i++)
+            sum_J += at.Cylinders.Contents[i].InternalEnergy_J + Cylinders[i].ShellHeat_J_K * at.Cylinders.Temperature_K[i];
+        return sum_J;
+    }
+
     /// <summary>The state after a step, and what flowed in it.</summary>
     /// <param name="s">The state before.</param>
     /// <param name="c">What is held still.</param>

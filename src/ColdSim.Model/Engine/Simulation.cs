@@ -20,12 +20,14 @@ public sealed class Simulation
     // Past the last liquid the step still sees the equations with liquid; the ledger notices every joule of that.
     private const double LastLiquidTolerance_s = 1e-6;
 
-    // Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows.
-    private const double VapourStep_s = 5;
-
     // A starved supply gives less with every tenth of a kelvin, which makes a small cylinder fast.
     private const double StarvedStep_s = 15;
     private const double LargestMove_K = 0.5;
+    // A step whose own books of the cylinders close worse than this, per what went through, is halved: it went over a bend, such as
+    // where supply begins to starve or a reserve side opens.
+    private const double BooksOfAStep_frac = 3e-7;
+    private const double BooksOfAStep_J = 1e-3;
+    private const double ShortestStep_s = 0.5;
     private const int StepsBetweenCancelChecks = 256;
 
     // A board or valve may move a few times at one instant; more means that two switches chase each other.
@@ -182,15 +184,9 @@ public sealed class Simulation
     {
         double longest_s = _longestStep_s;
         if (!_standing.Point.IsFull) longest_s = Math.Min(longest_s, StarvedStep_s);
+        longest_s = Math.Min(longest_s, _plant.Manifold.LongestStep_s(_standing.Cylinders));
         double fastest_K_s = 0;
-        bool fedByLiquid = false;
-        for (int i = 0; i < _frost.Length; i++)
-        {
-            fastest_K_s = Math.Max(fastest_K_s, Math.Abs(Warming_K_s(i)));
-            fedByLiquid |= _conditions.HasLiquid[i] && _plant.Manifold.IsOpen(i);
-        }
-
-        if (!fedByLiquid && _plant.Supply.Asked_kg_s > 0) longest_s = Math.Min(longest_s, VapourStep_s);
+        for (int i = 0; i < _frost.Length; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(Warming_K_s(i)));
         double moved_K = fastest_K_s * longest_s;
         return moved_K > LargestMove_K ? longest_s * LargestMove_K / moved_K : longest_s;
     }
@@ -200,12 +196,18 @@ public sealed class Simulation
 
     private void Advance(double stop_s)
     {
-        double step_s = stop_s - _time_s;
-        _stop_s = stop_s;
         if (_time_s >= _conditionsUntil_s) TakeConditions();
         _conditions.FurnaceLit = _controls.Furnace?.IsLit ?? false;
-        _plant.Step(_state, _conditions, step_s, _next, out Fluxes flowed);
-        _plant.Evaluate(_next, _conditions, _then);
+        double step_s = stop_s - _time_s;
+        TryStep(step_s, out Fluxes flowed);
+        while (step_s > ShortestStep_s && !BooksClose(flowed))
+        {
+            step_s *= 0.5;
+            stop_s = _time_s + step_s;
+            TryStep(step_s, out flowed);
+        }
+
+        _stop_s = stop_s;
         double toEvent_s = step_s;
         foreach (ref readonly SwitchingPoint point in _points.All)
         {
@@ -217,8 +219,7 @@ public sealed class Simulation
         {
             step_s = toEvent_s;
             stop_s = _time_s + step_s;
-            _plant.Step(_state, _conditions, step_s, _next, out flowed);
-            _plant.Evaluate(_next, _conditions, _then);
+            TryStep(step_s, out flowed);
         }
 
         Moment from = _moment ?? Look();
@@ -235,6 +236,18 @@ public sealed class Simulation
         _observer.Stepped(new StepRecord(
             from, to, asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, _conditions.BlanketPower_W(),
             _conditions.FurnaceLit, _controls.Supply.Undersupplied));
+    }
+
+    private void TryStep(double step_s, out Fluxes flowed)
+    {
+        _plant.Step(_state, _conditions, step_s, _next, out flowed);
+        _plant.Evaluate(_next, _conditions, _then);
+    }
+
+    private bool BooksClose(in Fluxes flowed)
+    {
+        double left_J = flowed.CylinderHeat_J - flowed.VapourEnthalpy_J - (_plant.CylinderEnergy_J(_then) - _plant.CylinderEnergy_J(_standing));
+        return Math.Abs(left_J) <= BooksOfAStep_J + BooksOfAStep_frac * (Math.Abs(flowed.CylinderHeat_J) + Math.Abs(flowed.VapourEnthalpy_J));
     }
 
     // Surroundings are taken once for each cell of the step grid, at its middle, where their error over the cell is of second order.

@@ -68,7 +68,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
             CylinderState cylinder = after.Cylinders[i];
             _events.Add(new ReportedEvent(
                 scenario.Start.AddSeconds(time_s), ReportedKind.CylinderFilled, after.Air_K, cylinder.Liquid_K, double.NaN,
-                after.Cylinders.Sum(c => c.Propane_kg)) { Cylinder = i, Value = cylinder.Propane_kg });
+                after.Cylinders.Sum(c => c.Propane_kg))
+            { Cylinder = i, Value = cylinder.Propane_kg });
         }
     }
 
@@ -160,7 +161,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
     }
 
     private void Tell(ReportedKind kind, in Moment m, int cylinder, double value) => _events.Add(new ReportedEvent(
-        scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg) { Cylinder = cylinder, Value = value });
+        scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg)
+    { Cylinder = cylinder, Value = value });
 
     private static ReportedKind Kind(EventKind kind) => kind switch
     {

@@ -91,7 +91,7 @@ internal static class ArrangementSection
             section.Reading.Report(value.Place, $"'order' is {value.Kind}", accepted);
             return cylinders;
         }
-        List<CylinderSpecification> ordered = [];
+        List<int> ordered = [];
         foreach (TomlValue item in list.Items)
         {
             if (Find(cylinders, item) is { } found)
@@ -106,17 +106,24 @@ internal static class ArrangementSection
                 section.Reading.Report(item.Place, "'order' names no such cylinder", "accepted: " + names);
             }
         }
-        if (ordered.Count == cylinders.Count && ordered.Distinct().Count() == cylinders.Count)
-            return ordered;
         if (ordered.Count < cylinders.Count)
             section.Report("order", "'order' leaves a cylinder out", accepted);
-        return cylinders;
+        return ordered.Count == cylinders.Count ? [.. ordered.Select(i => cylinders[i])] : cylinders;
     }
 
-    private static CylinderSpecification? Find(IReadOnlyList<CylinderSpecification> cylinders, TomlValue item) => item switch
+    private static int? Find(IReadOnlyList<CylinderSpecification> cylinders, TomlValue item)
     {
-        TomlNumber { Whole: true } n when n.Value >= 1 && n.Value <= cylinders.Count => cylinders[(int)n.Value - 1],
-        TomlText t => cylinders.FirstOrDefault(c => string.Equals(c.Label, t.Value.Trim(), StringComparison.OrdinalIgnoreCase)),
-        _ => null,
-    };
+        for (int i = 0; i < cylinders.Count; i++)
+        {
+            bool meant = item switch
+            {
+                TomlNumber { Whole: true } n => n.Value == i + 1,
+                TomlText t => string.Equals(cylinders[i].Label, t.Value.Trim(), StringComparison.OrdinalIgnoreCase),
+                _ => false,
+            };
+            if (meant)
+                return i;
+        }
+        return null;
+    }
 }

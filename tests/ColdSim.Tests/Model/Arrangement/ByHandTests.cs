@@ -1,0 +1,83 @@
+using ColdSim.Model;
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Engine;
+using Xunit;
+using static ColdSim.Tests.Model.Rigs;
+
+namespace ColdSim.Tests.Model.Arrangement;
+
+public class ByHandTests
+{
+    private static Rig Two(OneAtATime by, double left = 0.08) => new()
+    {
+        Cylinders = [Bottle("20 lb", left), Bottle("20 lb", 0.9)],
+        Arrangement = by,
+        Draws = [Draw(9000)],
+    };
+
+    [Fact]
+    public void Somebody_changes_half_an_hour_after_gas_runs_short()
+    {
+        Trace run = Run(Two(new OneAtATime()), Steady(-10), 12);
+        double short_s = run.First_s(EventKind.ShortBegins);
+        SimulationEvent change = run.Events.Single(e => e.Kind == EventKind.CylinderChanged);
+        Assert.Equal(short_s + 1800, change.Time_s, 1e-6);
+        Assert.Equal(1, change.Cylinder);
+        Assert.Equal(change.Time_s, run.First_s(EventKind.ShortEnds), 61.0);
+        Assert.Equal(1, run.Last.InUse);
+    }
+
+    [Fact]
+    public void Nobody_gets_up_in_the_hours_told()
+    {
+        // Starts at 16:00; short in the evening, changed at six.
+        OneAtATime by = new() { NobodyGetsUp = [new ClockWindow(17 * 3600, 2 * 3600), new ClockWindow(2 * 3600, 6 * 3600)] };
+        Trace run = Run(Two(by), Steady(-10), 20);
+        Assert.InRange(run.First_s(EventKind.ShortBegins), 3600, 10 * 3600);
+        Assert.Equal(14 * 3600, run.First_s(EventKind.CylinderChanged), 1e-6);
+    }
+
+    [Fact]
+    public void Nobody_walks_out_again_within_the_time_told()
+    {
+        Rig rig = Two(new OneAtATime { NoticedAfter_s = 300, BetweenWalks_s = 7200 }, 0.5) with { Draws = [Draw(60_000)] };
+        Trace run = Run(rig, Steady(-30), 12);
+        double[] walks = run.Times_s(EventKind.CylinderChanged);
+        Assert.True(walks.Length >= 2);
+        Assert.All(walks.Skip(1).Zip(walks), p => Assert.True(p.First - p.Second >= 7200 - 1e-6));
+    }
+
+    [Fact]
+    public void A_shut_cylinder_keeps_its_gas_and_takes_the_air_s_temperature()
+    {
+        Trace run = Run(Two(new OneAtATime(), 0.9), Changing(h => h < 1 ? -5 : -20, spacing_h: 0.5), 30);
+        Assert.Equal(Bottle("20 lb", 0.9).Contents_kg, run.Last.Cylinders[1].Propane_kg, 1e-12);
+        Assert.Equal(253.15, run.Last.Cylinders[1].Liquid_K, 1.5);
+    }
+
+    [Fact]
+    public void With_nothing_left_anywhere_nobody_walks()
+    {
+        Rig rig = Two(new OneAtATime(), 0.05) with { Cylinders = [Bottle("20 lb", 0.05), Bottle("20 lb", 0.9) with { Contents_kg = 0.02 }] };
+        Trace run = Run(rig, Steady(-10), 12);
+        Assert.False(run.Has(EventKind.CylinderChanged));
+        Assert.True(run.Result.Ledger.Closes);
+    }
+
+    [Fact]
+    public void A_run_goes_on_where_another_ended()
+    {
+        Rig rig = Two(new OneAtATime()) with { Coach = OneNode(0.01) };
+        Simulation first = new(rig, Steady(-10), Settings(6));
+        first.Run(new Trace());
+        RigState half = first.State();
+        Trace rest = new();
+        new Simulation(rig, Steady(-10), Settings(6, start: Start.AddHours(6)) with { From = half }).Run(rest);
+        Trace whole = Run(rig, Steady(-10), 12);
+        for (int i = 0; i < 2; i++)
+        {
+            Assert.Equal(whole.Last.Cylinders[i].Propane_kg, rest.Last.Cylinders[i].Propane_kg, 1e-3);
+            Assert.Equal(whole.Last.Cylinders[i].Liquid_K, rest.Last.Cylinders[i].Liquid_K, 0.05);
+        }
+    }
+}
