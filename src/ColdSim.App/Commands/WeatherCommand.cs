@@ -61,7 +61,8 @@ internal static class WeatherCommand
         (PlaceShift shift, double? elevation_m) = inputs.Shift();
         inputs.Finish();
         WeatherResult weather = Read(path, request, host);
-        List<string> notes = [.. weather.Notes];
+        // The file is named once, above them.
+        List<string> notes = [.. weather.Notes.Select(n => n.StartsWith($"{path}: ", StringComparison.Ordinal) ? n[(path.Length + 2)..] : n)];
         SiteSpecification site = new()
         {
             Elevation_m = elevation_m ?? weather.Station.Elevation_m ?? 0,
