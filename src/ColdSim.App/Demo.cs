@@ -21,10 +21,9 @@ internal static class Demo
 /// <summary>The demo's weather inside the program.</summary>
 internal sealed class DemoWeather : IWeatherSource
 {
-    public bool TryOpen(string file, out TextReader? text, out string shown)
+    public bool TryOpen(string file, out Stream? stream, out string shown)
     {
-        Stream? stream = Demo.Open(file);
-        text = stream is null ? null : new StreamReader(stream, Encoding.UTF8);
+        stream = Demo.Open(file);
         shown = stream is null ? "not built in" : file;
         return stream is not null;
     }

@@ -4,6 +4,7 @@ using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
+using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
@@ -20,6 +21,7 @@ internal static class Joined
     {
         ReadScenario = path => Reading(ScenarioReader.Read(path)),
         ReadDemo = () => Reading(ScenarioReader.ReadText(Demo.Scenario(), Demo.Name, new DemoWeather())),
+        ReadWeather = Weather,
         Run = NightRun.Of,
         Compare = (scenario, options, finished, cancel) => Comparison.Of(scenario, options, finished, cancel: cancel),
         WriteCompareJson = CompareJson.Write,
@@ -37,6 +39,12 @@ internal static class Joined
 
     private static ScenarioReading Reading(ReadResult result)
         => new(result.Scenario, [.. result.Problems.Select(p => p.ToString())], result.Warnings) { Options = result.Options };
+
+    private static WeatherResult Weather(string path, WeatherRequest request)
+    {
+        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan);
+        return WeatherFile.Read(stream, path, request);
+    }
 
     private static CylinderSpecification? Cylinder(string name) => StandardSizes.Find(name) is not { } size ? null : new()
     {

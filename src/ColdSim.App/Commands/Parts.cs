@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -27,6 +28,9 @@ internal sealed record Parts
 
     /// <summary>Reads the demo that is built in.</summary>
     public required Func<ScenarioReading> ReadDemo { get; init; }
+
+    /// <summary>Reads a weather file of any layout.</summary>
+    public required Func<string, WeatherRequest, WeatherResult> ReadWeather { get; init; }
 
     /// <summary>Runs a scenario.</summary>
     public required Func<Scenario, CancellationToken, RunReport> Run { get; init; }

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace ColdSim.Files.Scenarios;
 
 /// <summary>Weather files on disk, relative names taken from one folder: the scenario's own.</summary>
@@ -7,14 +5,14 @@ namespace ColdSim.Files.Scenarios;
 public sealed class FolderWeatherSource(string folder) : IWeatherSource
 {
     /// <inheritdoc/>
-    public bool TryOpen(string file, out TextReader? text, out string shown)
+    public bool TryOpen(string file, out Stream? stream, out string shown)
     {
         ArgumentNullException.ThrowIfNull(file);
-        text = null;
+        stream = null;
         try
         {
             shown = Path.Combine(folder, file);
-            text = new StreamReader(shown, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true));
+            stream = new FileStream(shown, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan);
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)

@@ -12,7 +12,11 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
     private const string AcceptedSet = "accepted: a table [option.set] of keys such as \"cylinder.size\" = \"40 lb\"";
 
     // All options go through the same nights and are judged alike; else there would be nothing to compare.
-    private static readonly string[] Common = ["title", "run", "verdict", "weather.file", "weather.offset", "option"];
+    private static readonly string[] Common =
+    [
+        "title", "run", "verdict", "weather.file", "weather.format", "weather.offset", "weather.from", "weather.to", "weather.bridge", "weather.year",
+        "weather.columns", "option",
+    ];
 
     private readonly FileProblem[] _base = [.. reading.Problems];
     private readonly string[] _baseWarnings = [.. reading.Warnings];

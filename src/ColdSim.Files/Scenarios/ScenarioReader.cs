@@ -80,7 +80,7 @@ public static class ScenarioReader
         Reading reading = root.Reading;
         string title = root.Text("title") ?? "Untitled";
         SiteSpecification site = PlaceSection.Read(root.Section("place"));
-        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source);
+        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site);
         RunSection run = RunSection.Read(root.Section("run"), weather);
         GasSpecification gas = GasSection.Read(root.Section("gas"));
         IReadOnlyList<CylinderSpecification> written = CylindersSection.Read(root);

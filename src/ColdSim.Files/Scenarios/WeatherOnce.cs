@@ -2,24 +2,24 @@ using ColdSim.Files.Weather;
 
 namespace ColdSim.Files.Scenarios;
 
-/// <summary>Reads a weather file once, however many options stand under the same weather.</summary>
+/// <summary>Reads a weather file once, however many options stand under the same weather; how it is read no option may change.</summary>
 internal sealed class WeatherOnce(IWeatherSource source)
 {
-    private readonly Dictionary<(string File, TimeSpan? Offset), (WeatherResult? Weather, string Shown)> _read = [];
+    private readonly Dictionary<string, (WeatherResult? Weather, string Shown)> _read = [];
 
     /// <summary>The file's weather; null, and why, where it cannot be opened.</summary>
-    public (WeatherResult? Weather, string Shown) Read(string file, TimeSpan? offset)
+    public (WeatherResult? Weather, string Shown) Read(string file, WeatherRequest request)
     {
-        if (!_read.TryGetValue((file, offset), out (WeatherResult?, string) known))
-            _read[(file, offset)] = known = Open(file, offset);
+        if (!_read.TryGetValue(file, out (WeatherResult?, string) known))
+            _read[file] = known = Open(file, request);
         return known;
     }
 
-    private (WeatherResult?, string) Open(string file, TimeSpan? offset)
+    private (WeatherResult?, string) Open(string file, WeatherRequest request)
     {
-        if (!source.TryOpen(file, out TextReader? text, out string shown) || text is null)
+        if (!source.TryOpen(file, out Stream? stream, out string shown) || stream is null)
             return (null, shown);
-        using (text)
-            return (WeatherCsv.Read(text, shown, offset), shown);
+        using (stream)
+            return (WeatherFile.Read(stream, shown, request), shown);
     }
 }

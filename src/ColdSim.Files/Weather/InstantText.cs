@@ -38,6 +38,10 @@ internal static class InstantText
             own = written;
             clock = text[..sign];
         }
+        // The end of a day may be written as its 24th hour.
+        bool midnight = clock.Length >= 16 && clock.AsSpan(11, 5) is "24:00" && clock.AsSpan(16) is "" or ":00";
+        if (midnight)
+            clock = $"{clock[..11]}00:00";
         if (!DateTime.TryParseExact(clock, Formats, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local))
             return Outcome.Unreadable;
         if ((own ?? offset) is not { } used)
@@ -45,7 +49,7 @@ internal static class InstantText
         // The first and last day of the calendar have no room for every offset.
         if (local.Year is < 2 or > 9998)
             return Outcome.Unreadable;
-        instant = new DateTimeOffset(local, used);
+        instant = new DateTimeOffset(midnight ? local.AddDays(1) : local, used);
         return Outcome.Read;
     }
 

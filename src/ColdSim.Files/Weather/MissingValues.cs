@@ -7,12 +7,13 @@ internal static class MissingValues
 {
     /// <summary>Fills what can be filled in one column and says what was done.</summary>
     /// <param name="rows">The rows, changed in place.</param>
+    /// <param name="longest">The longest span that is filled.</param>
     /// <param name="name">The column's name.</param>
     /// <param name="value">Reads the column.</param>
     /// <param name="with">A row with the column set.</param>
     /// <param name="faults">Takes the note.</param>
     public static void Fill(
-        List<WeatherRow> rows, string name, Func<WeatherRow, double?> value, Func<WeatherRow, double, WeatherRow> with, WeatherFaults faults)
+        List<WeatherRow> rows, TimeSpan longest, string name, Func<WeatherRow, double?> value, Func<WeatherRow, double, WeatherRow> with, WeatherFaults faults)
     {
         int empty = 0;
         int filled = 0;
@@ -24,7 +25,7 @@ internal static class MissingValues
                 empty++;
                 continue;
             }
-            if (last >= 0 && i - last > 1 && rows[i].Time - rows[last].Time <= WeatherGaps.Longest)
+            if (last >= 0 && i - last > 1 && rows[i].Time - rows[last].Time <= longest)
             {
                 double before = value(rows[last])!.Value;
                 TimeSpan span = rows[i].Time - rows[last].Time;

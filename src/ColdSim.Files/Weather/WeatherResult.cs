@@ -16,4 +16,19 @@ public sealed record WeatherResult
 
     /// <summary>Gaps that were bridged and empty cells that were filled in; the report names them.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
+
+    /// <summary>The layout that was read.</summary>
+    public WeatherFormat Format { get; init; }
+
+    /// <summary>How the times were understood, in a few words.</summary>
+    public string Clock { get; init; } = "";
+
+    /// <summary>Where it is the weather of.</summary>
+    public WeatherStation Station { get; init; } = new();
+
+    /// <summary>Gaps that a straight line bridges.</summary>
+    public IReadOnlyList<WeatherGap> Gaps { get; init; } = [];
+
+    /// <summary>Rows that lay outside the window asked for.</summary>
+    public long Outside { get; init; }
 }

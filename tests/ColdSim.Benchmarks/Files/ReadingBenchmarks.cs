@@ -1,3 +1,4 @@
+using System.Text;
 using BenchmarkDotNet.Attributes;
 using ColdSim.Files.Scenarios;
 
@@ -9,11 +10,11 @@ public class ReadingBenchmarks
 {
     private sealed class StarterWeather : IWeatherSource
     {
-        private readonly string _text = StarterScenario.WeatherText();
+        private readonly byte[] _bytes = Encoding.UTF8.GetBytes(StarterScenario.WeatherText());
 
-        public bool TryOpen(string file, out TextReader? reader, out string shown)
+        public bool TryOpen(string file, out Stream? stream, out string shown)
         {
-            (reader, shown) = (new StringReader(_text), file);
+            (stream, shown) = (new MemoryStream(_bytes), file);
             return true;
         }
     }

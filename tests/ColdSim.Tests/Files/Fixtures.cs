@@ -1,3 +1,4 @@
+using System.Text;
 using ColdSim.Files;
 using ColdSim.Files.Scenarios;
 
@@ -32,10 +33,10 @@ internal static class Fixtures
 
     public sealed class OneFile(string name, string content) : IWeatherSource
     {
-        public bool TryOpen(string file, out TextReader? text, out string shown)
+        public bool TryOpen(string file, out Stream? stream, out string shown)
         {
             bool there = file == name;
-            text = there ? new StringReader(content) : null;
+            stream = there ? new MemoryStream(Encoding.UTF8.GetBytes(content)) : null;
             shown = there ? file : "there is no such file";
             return there;
         }

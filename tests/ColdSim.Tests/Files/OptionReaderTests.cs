@@ -169,10 +169,10 @@ public class OptionReaderTests
     {
         public int Opened { get; private set; }
 
-        public bool TryOpen(string file, out TextReader? text, out string shown)
+        public bool TryOpen(string file, out Stream? stream, out string shown)
         {
             Opened++;
-            return new Fixtures.OneFile("w.csv", Fixtures.Weather).TryOpen(file, out text, out shown);
+            return new Fixtures.OneFile("w.csv", Fixtures.Weather).TryOpen(file, out stream, out shown);
         }
     }
 }

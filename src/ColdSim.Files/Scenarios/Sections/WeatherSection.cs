@@ -1,6 +1,8 @@
 using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Toml;
 using ColdSim.Files.Weather;
+using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -16,7 +18,9 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     private static readonly QuantityKey Cloud = new("cloud", Dimension.Ratio, "0", "1");
     private static readonly QuantityKey Sun = new("sun", Dimension.Irradiance, "0 W/m²", "1,400 W/m²");
 
-    public static WeatherSection Read(SectionReader section, WeatherOnce source)
+    private static readonly QuantityKey Bridge = new("bridge", Dimension.Duration, "3 h", "31 d");
+
+    public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site)
     {
         WeatherDefaults defaults = new();
         TimeSpan? offset = ReadOffset(section);
@@ -28,19 +32,33 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             Sun_W_m2 = section.Get(Sun, defaults.Sun_W_m2),
         };
         string? file = section.Text("file");
+        WeatherRequest request = ReadRequest(section, offset);
+        ShiftKeys shift = ShiftKeys.Read(section);
         section.Finish();
         if (!section.Present)
             section.Reading.Missing(section.Place, "the scenario has no [weather]");
         else if (!section.Has("file"))
             section.Lacks("file", "accepted: the name of a weather CSV");
-        IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, offset);
+        IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, standIns, site);
         NameStandIns(section.Reading, rows, standIns);
         return new WeatherSection(rows, standIns, offset);
     }
 
-    private static IReadOnlyList<WeatherRow> ReadFile(SectionReader section, WeatherOnce source, string file, TimeSpan? offset)
+    private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset) => new()
     {
-        (WeatherResult? weather, string shown) = source.Read(file, offset);
+        Format = section.Choice("format", WeatherFormatWords.Choices),
+        Offset = offset,
+        From = ReadEdge(section, "from"),
+        To = ReadEdge(section, "to"),
+        Bridge = section.Get(Bridge) is { } bridge_s ? TimeSpan.FromSeconds(bridge_s) : WeatherGaps.Longest,
+        Year = section.Whole("year", 1900, 2200),
+        Map = ColumnsSection.Read(section.Section("columns")),
+    };
+
+    private static IReadOnlyList<WeatherRow> ReadFile(
+        SectionReader section, WeatherOnce source, string file, WeatherRequest request, ShiftKeys shift, WeatherDefaults standIns, SiteSpecification site)
+    {
+        (WeatherResult? weather, string shown) = source.Read(file, request);
         if (weather is null)
         {
             section.Reading.Report(section.Value("file")!.Place, $"the weather file '{file}' cannot be opened: {shown}");
@@ -50,7 +68,22 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         section.Reading.Warnings.AddRange(weather.Warnings);
         section.Reading.Warnings.AddRange(weather.Notes);
         section.Reading.Assumptions.AddRange(weather.Notes);
-        return weather.Rows;
+        return weather.Rows.Count == 0 ? [] : shift.Apply(section, weather, standIns, site);
+    }
+
+    private static WindowEdge? ReadEdge(SectionReader section, string key)
+    {
+        switch (section.Value(key))
+        {
+            case null: return null;
+            case TomlMoment { Date: true, Value.Year: > 1 and < 9999 } moment:
+                // A date alone means the whole day.
+                DateTime clock = moment.Time || key == "from" ? moment.Value.DateTime : moment.Value.DateTime.AddDays(1);
+                return new WindowEdge(clock, moment.Offset ? moment.Value.Offset : null);
+            case { } other:
+                section.Reading.Report(other.Place, $"'{key}' is {other.Kind}", "accepted: a date, perhaps with a time, without quotes, such as 2025-01-14 or 2025-01-14T16:00:00");
+                return null;
+        }
     }
 
     private static TimeSpan? ReadOffset(SectionReader section)

@@ -37,6 +37,7 @@ internal sealed class Shell
     {
         ReadScenario = _ => new(InventedRuns.Scenario, [], []),
         ReadDemo = () => new(InventedRuns.Scenario with { Title = "Demo" }, [], []),
+        ReadWeather = (_, _) => throw new NotSupportedException(),
         Run = (scenario, _) => InventedRuns.Report([InventedRuns.Holds], [], scenario),
         Compare = (_, _, _, _) => HandRows.Several,
         WriteCompareJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),

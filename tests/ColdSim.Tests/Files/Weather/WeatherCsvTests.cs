@@ -6,7 +6,7 @@ using ColdSim.Model.Weather;
 using CsCheck;
 using Xunit;
 
-namespace ColdSim.Tests.Files;
+namespace ColdSim.Tests.Files.Weather;
 
 public class WeatherCsvTests
 {

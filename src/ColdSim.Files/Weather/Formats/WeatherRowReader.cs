@@ -3,10 +3,10 @@ using ColdSim.Files.Quantities;
 using ColdSim.Model.Weather;
 using CsvHelper;
 
-namespace ColdSim.Files.Weather;
+namespace ColdSim.Files.Weather.Formats;
 
 /// <summary>Reads the record a CSV reader stands on as a row of weather.</summary>
-internal sealed class WeatherRowReader(CsvReader csv, WeatherHeader header, TimeSpan? offset, WeatherFaults faults)
+internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHeader header, TimeSpan? offset, WeatherFaults faults)
 {
     private int Line => (int)csv.LineNumber;
 
@@ -62,6 +62,9 @@ internal sealed class WeatherRowReader(CsvReader csv, WeatherHeader header, Time
         string text = csv.GetString(field).Trim();
         if (text.Length == 0)
             return null;
+        // Where commas do not part fields, a spreadsheet may have made one the decimal sign.
+        if (separator != ',' && text.Count(c => c == ',') == 1 && !text.Contains('.', StringComparison.Ordinal))
+            text = text.Replace(',', '.');
         if (!NumberText.TryRead(text, out double value, out string rest, out string fault) || rest.Length > 0)
         {
             if (fault.StartsWith("a decimal", StringComparison.Ordinal))

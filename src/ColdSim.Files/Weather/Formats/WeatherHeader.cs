@@ -1,6 +1,6 @@
 using ColdSim.Files.Quantities;
 
-namespace ColdSim.Files.Weather;
+namespace ColdSim.Files.Weather.Formats;
 
 /// <summary>The first row of a weather file: which field is what, in which unit.</summary>
 internal sealed class WeatherHeader

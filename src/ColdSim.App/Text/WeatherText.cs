@@ -1,0 +1,141 @@
+using System.Globalization;
+using ColdSim.Files.Weather;
+using ColdSim.Model.Weather;
+using ColdSim.Planning.Climate;
+using UnitsNet;
+
+namespace ColdSim.App.Text;
+
+/// <summary>A weather file at a glance as text.</summary>
+internal static class WeatherText
+{
+    private const int GapsShown = 8;
+    private static readonly CultureInfo Words = CultureInfo.InvariantCulture;
+
+    public static IReadOnlyList<TextSection> Sections(WeatherAnswer answer, UnitStyle units, bool terminal)
+    {
+        IReadOnlyList<WeatherRow> shown = answer.Chosen;
+        List<TextSection> sections =
+        [
+            new(answer.File, About(answer, units)),
+            new($"Air temperature{(answer.Night is null ? "" : " in the night picked")}, {units.TemperatureUnit}", WeatherChart.Lines(shown, units, terminal)),
+            new("Cold", Cold(answer, units)),
+        ];
+        if (answer.Night is { } night)
+            sections.Add(new("Night picked", Night(night, answer.Clock, units)));
+        if (answer.Weather.Gaps.Count > 0)
+            sections.Add(new("Gaps, each bridged by a straight line", Gaps(answer.Weather.Gaps)));
+        if (answer.Notes.Count > 0)
+            sections.Add(new("Notes", RunText.Points(answer.Notes)));
+        return sections;
+    }
+
+    private static IReadOnlyList<string> About(WeatherAnswer answer, UnitStyle units)
+    {
+        WeatherStation s = answer.Weather.Station;
+        WeatherDigest d = answer.Digest;
+        List<(string, string)> rows =
+        [
+            ("read as", answer.Weather.Format.Title()),
+            ("station", string.Join(", ", ((string?[])[s.Name, s.Id]).Where(t => !string.IsNullOrEmpty(t))) is { Length: > 0 } name ? name : "not told"),
+            ("position", Position(s, units)),
+            ("times", answer.Weather.Clock),
+            ("from", Moment(d.From)),
+            ("to", Moment(d.To)),
+            ("rows", d.Rows.ToString("#,0", Words) + (answer.Weather.Outside > 0 ? $", {answer.Weather.Outside.ToString("#,0", Words)} outside the window" : "")),
+            ("has", Has(answer.Rows)),
+            ("gaps", answer.Weather.Gaps.Count == 0 ? "none" : answer.Weather.Gaps.Count.ToString("#,0", Words)),
+        ];
+        return [.. rows.SelectMany(r => Wrap.Lines(r.Item2, first: $"{r.Item1,-10}", rest: new string(' ', 10)))];
+    }
+
+    private static string Position(WeatherStation s, UnitStyle units)
+    {
+        string height = s.Elevation_m is { } m ? units.IsUs ? $"{UnitStyle.Number(m / 0.3048, 0)} ft above the sea" : $"{UnitStyle.Number(m, 0)} m above the sea" : "";
+        string place = s is { Latitude_deg: { } latitude, Longitude_deg: { } longitude }
+            ? $"{UnitStyle.Number(Math.Abs(latitude), 2)}° {(latitude < 0 ? "S" : "N")} {UnitStyle.Number(Math.Abs(longitude), 2)}° {(longitude < 0 ? "W" : "E")}" : "";
+        return (place, height) switch
+        {
+            ("", "") => "not told",
+            (_, "") => place,
+            ("", _) => height,
+            _ => $"{place}, {height}",
+        };
+    }
+
+    private static string Has(IReadOnlyList<WeatherRow> rows)
+    {
+        List<string> has = ["air"];
+        Name("wind", r => r.Wind_m_s);
+        Name("dew point", r => r.DewPoint_K);
+        Name("sun", r => r.Sun_W_m2);
+        Name("cloud", r => r.Cloud_frac);
+        Name("pressure", r => r.Pressure_Pa);
+        return string.Join(", ", has);
+
+        void Name(string name, Func<WeatherRow, double?> value)
+        {
+            int with = rows.Count(r => value(r) is not null);
+            if (with == rows.Count)
+                has.Add(name);
+            else if (with > 0)
+                has.Add(string.Create(Words, $"{name} in {with:#,0} rows"));
+        }
+    }
+
+    private static List<string> Cold(WeatherAnswer answer, UnitStyle units)
+    {
+        WeatherDigest d = answer.Digest;
+        string threshold = units.Temperature(d.Below_K);
+        List<string> lines =
+        [
+            $"mean {units.Temperature(d.Mean_K)}, highest {units.Temperature(d.High_K)}",
+            "",
+            "coldest hours, one from noon to noon",
+            .. TextTable.Lines(
+                [new([], Left: true), new([]), new([], Left: true), new([], Left: true)],
+                [.. d.Coldest.Select(r => (IReadOnlyList<string>)[$"  {Moment(r.Time)}", units.Temperature(r.Air_K), r.Wind_m_s is { } w ? "wind" : "", r.Wind_m_s is { } v ? units.Speed(v) : ""])],
+                gap: 2),
+            "",
+        ];
+        if (d.LongestRun is not { } run)
+        {
+            lines.Add($"never below {threshold}");
+            return lines;
+        }
+
+        string degreeHours = (units.IsUs ? d.DegreeHours_Kh * 1.8 : d.DegreeHours_Kh).ToString("#,0", Words);
+        lines.AddRange(Wrap.Lines($"below {threshold}: {d.HoursBelow.ToString("#,0", Words)} h, {degreeHours} {(units.IsUs ? "°F·h" : "K·h")}"));
+        lines.AddRange(Wrap.Lines(
+            $"longest run below {threshold}: {Length(run.To - run.From)}, {Moment(run.From)} to {Moment(run.To)}, down to {units.Temperature(run.Low_K)}", rest: "  "));
+        return lines;
+    }
+
+    private static IReadOnlyList<string> Night(DesignNight picked, TimeSpan clock, UnitStyle units)
+    {
+        ColdNight night = picked.Night;
+        string name = night.Evening.ToString("dddd d MMMM yyyy", Words);
+        return
+        [
+            .. Wrap.Lines($"The night of {name}: mean {units.Temperature(night.Mean_K)} from noon to noon (UTC{OffsetText.Of(clock)}), lowest {units.Temperature(night.Low_K)} at {ClockText.Clock(night.LowAt)}."),
+            .. Wrap.Lines(string.Create(Words, $"Rank {picked.Rank} of {picked.Of:#,0} by that mean: {picked.Rule}.")),
+        ];
+    }
+
+    private static List<string> Gaps(IReadOnlyList<WeatherGap> gaps)
+    {
+        List<string> lines =
+        [
+            .. gaps.OrderByDescending(g => g.Length).Take(GapsShown).OrderBy(g => g.From)
+                .Select(g => $"  {Moment(g.From)} to {Moment(g.To)}, {g.Length.TotalHours.ToString("0.#", Words)} h"),
+        ];
+        if (gaps.Count > GapsShown)
+            lines.Add($"  and {(gaps.Count - GapsShown).ToString("#,0", Words)} shorter ones");
+        return lines;
+    }
+
+    private static string Length(TimeSpan span) => span.TotalDays >= 2
+        ? string.Create(Words, $"{span.TotalDays:0.0} d") : ClockText.Span(Duration.FromSeconds(span.TotalSeconds));
+
+    private static string Moment(DateTimeOffset time) => time.ToString("ddd yyyy-MM-dd HH:mm zzz", Words);
+}

@@ -1,0 +1,155 @@
+using ColdSim.Files.Quantities;
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>A column of somebody else's table.</summary>
+/// <param name="Column">What it is to us.</param>
+/// <param name="Field">Its field, from 0.</param>
+/// <param name="Heading">How it is called there.</param>
+/// <param name="Unit">Its unit.</param>
+internal sealed record ForeignColumn(WeatherColumn Column, int Field, string Heading, UnitSpelling Unit)
+{
+    /// <summary>Numbers that mean "not known".</summary>
+    public Func<double, bool>? Missing { get; init; }
+
+    /// <summary>Numbers from here on mean "not known".</summary>
+    public static Func<double, bool> From(double value) => v => v >= value;
+
+    /// <summary>Numbers down from here mean "not known".</summary>
+    public static Func<double, bool> DownFrom(double value) => v => v <= value;
+}
+
+/// <summary>Reads the records of somebody else's table as rows of weather.</summary>
+internal sealed class ForeignTable(Records records, WeatherFaults faults)
+{
+    private static readonly HashSet<string> Unknown = new(["NaN", "null", "NA", "N/A", "-", "M", "*", "T", "VRB"], StringComparer.OrdinalIgnoreCase);
+
+    private readonly Dictionary<WeatherColumn, ForeignColumn> _columns = [];
+
+    /// <summary>Texts that mean "not known", beside the usual.</summary>
+    public IReadOnlyList<string> Missing { get; init; } = [];
+
+    /// <summary>Whether a letter behind a number marks it as suspect; it then counts as not known.</summary>
+    public bool LettersAreSuspect { get; init; }
+
+    /// <summary>Whether the value in a column is to be taken; null takes all.</summary>
+    public Func<WeatherColumn, bool>? Passes { get; init; }
+
+    /// <summary>Records without a temperature.</summary>
+    public int WithoutAir { get; private set; }
+
+    /// <summary>Values marked as suspect.</summary>
+    public int Suspect { get; private set; }
+
+    /// <summary>Values that <see cref="Passes"/> refused.</summary>
+    public int Failed { get; private set; }
+
+    public bool Has(WeatherColumn column) => _columns.ContainsKey(column);
+
+    public IEnumerable<WeatherColumn> Columns => _columns.Keys;
+
+    public void Add(ForeignColumn column) => _columns.TryAdd(column.Column, column);
+
+    /// <summary>Adds a column by its heading, where the table has it.</summary>
+    public void Add(WeatherColumn column, IReadOnlyList<string> headings, string heading, string unit, Func<double, bool>? missing = null)
+    {
+        for (int i = 0; i < headings.Count; i++)
+        {
+            if (string.Equals(headings[i].Trim(), heading, StringComparison.OrdinalIgnoreCase))
+            {
+                Add(new ForeignColumn(column, i, heading, Units.Of(column, unit)) { Missing = missing });
+                return;
+            }
+        }
+    }
+
+    /// <summary>The record as a row at a time; null where it has no temperature, and where it is faulty.</summary>
+    public WeatherRow? Row(DateTimeOffset time)
+    {
+        double? air = Value(WeatherColumn.Air, out bool faulty);
+        double? humidity = Value(WeatherColumn.Humidity, out _);
+        double? dewPoint = Value(WeatherColumn.DewPoint, out _) ?? (air is { } a && humidity is { } h ? DewPoint.From(a, h) : null);
+        WeatherRow row = new(time, air ?? double.NaN, Value(WeatherColumn.Wind, out _), dewPoint, Value(WeatherColumn.Sun, out _), Value(WeatherColumn.Cloud, out _), Value(WeatherColumn.Pressure, out _));
+        if (air is not null)
+            return row;
+        if (!faulty)
+            WithoutAir++;
+        return null;
+    }
+
+    /// <summary>Notes what was left out.</summary>
+    public void NoteLeftOut()
+    {
+        if (WithoutAir > 0)
+            faults.Note($"{faults.File}: {Counted(WithoutAir, "record")} without a temperature left out");
+        if (Suspect > 0)
+            faults.Note($"{faults.File}: {Counted(Suspect, "value")} that the publisher marks as suspect left out");
+        if (Failed > 0)
+            faults.Note($"{faults.File}: {Counted(Failed, "value")} that failed the publisher's checks left out");
+    }
+
+    private static string Counted(int n, string what) => n == 1 ? $"1 {what}" : FormattableString.Invariant($"{n} {what}s");
+
+    private double? Value(WeatherColumn column, out bool faulty)
+    {
+        faulty = false;
+        if (!_columns.TryGetValue(column, out ForeignColumn? known) || records.IsEmpty(known.Field))
+            return null;
+        if (!records.TryNumber(known.Field, out double value))
+        {
+            string text = records.Text(known.Field);
+            if (Unknown.Contains(text) || Missing.Contains(text))
+                return null;
+            if (LettersAreSuspect && records.TryNumber(text.TrimEnd('s', 'S', '*'), out _))
+            {
+                Suspect++;
+                return null;
+            }
+            faulty = true;
+            string hint = text.Contains(',', StringComparison.Ordinal) ? "; a decimal comma, perhaps" : "";
+            Report(known, $"'{text}' is not a number{hint}", "accepted: a number, or nothing where it is not known");
+            return null;
+        }
+        if (known.Missing is { } missing && missing(value))
+            return null;
+        if (Missing.Count > 0 && Missing.Contains(records.Text(known.Field)))
+            return null;
+        if (Passes is { } passes && !passes(column))
+        {
+            Failed++;
+            return null;
+        }
+        double si = known.Unit.ToSi(value);
+        // Hygrometers in fog read a little over.
+        if (column == WeatherColumn.Humidity && si is > 1 and <= 1.1)
+            si = 1;
+        (double low, double high) = column.Limits;
+        if (si >= low - 1e-9 && si <= high + 1e-9)
+            return si;
+        faulty = true;
+        Report(known, FormattableString.Invariant($"{records.Text(known.Field)} {known.Unit.Spellings[0]} is out of range"), $"accepted: {column.Low} to {column.High}");
+        return null;
+    }
+
+    private void Report(ForeignColumn column, string what, string accepted)
+        => faults.Report(records.Line, records.ColumnOf(column.Field), $"{column.Heading}: {what}", accepted);
+}
+
+/// <summary>Units of other people's tables.</summary>
+internal static class Units
+{
+    /// <summary>A unit by its spelling; <c>tenths</c> and <c>Wh/m²</c> of an hour are known too.</summary>
+    public static UnitSpelling Of(WeatherColumn column, string unit)
+        => Find(column, unit) ?? throw new ArgumentException($"'{unit}' is not a unit of {column.Dimension.Word()}", nameof(unit));
+
+    /// <summary>The same, or null.</summary>
+    public static UnitSpelling? Find(WeatherColumn column, string unit) => unit switch
+    {
+        "tenths" when column.Dimension == Dimension.Ratio => new(Dimension.Ratio, ["tenths"], 0.1, 0, null, false),
+        "oktas" when column.Dimension == Dimension.Ratio => new(Dimension.Ratio, ["oktas"], 0.125, 0, null, false),
+        "Wh/m²" or "Wh/m2" when column.Dimension == Dimension.Irradiance => new(Dimension.Irradiance, ["Wh/m²"], 1, 0, null, false),
+        "mp/h" when column.Dimension == Dimension.Speed => SpellingTable.Find(column.Dimension, "mph"),
+        _ => SpellingTable.Find(column.Dimension, unit),
+    };
+}

@@ -1,0 +1,49 @@
+namespace ColdSim.Files.Weather;
+
+/// <summary>Recognises a layout by what stands in a file's first lines, never by its name.</summary>
+internal static class FormatGuess
+{
+    public static WeatherFormat Of(IReadOnlyList<string> head)
+    {
+        string[] lines = [.. head.Take(12).Select(Plain)];
+        string first = lines.FirstOrDefault(l => l.Length > 0) ?? "";
+        string second = lines.ElementAtOrDefault(1) ?? "";
+        if (first.StartsWith("location,", StringComparison.Ordinal))
+            return WeatherFormat.Epw;
+        if (first.StartsWith('{'))
+            return WeatherFormat.NwsForecast;
+        if (second.StartsWith("date (mm/dd/yyyy),time (hh:mm)", StringComparison.Ordinal))
+            return WeatherFormat.Tmy3;
+        if (first.Contains("hourlydrybulbtemp", StringComparison.Ordinal))
+            return WeatherFormat.Lcd;
+        if (first.Contains('|', StringComparison.Ordinal) && first.StartsWith("station", StringComparison.Ordinal))
+            return WeatherFormat.Ghcnh;
+        if (first.Contains("utc_offset_seconds", StringComparison.Ordinal) || first.Contains("temperature_2m", StringComparison.Ordinal))
+            return WeatherFormat.OpenMeteo;
+        return IsMeteostat(first) ? WeatherFormat.Meteostat : WeatherFormat.Csv;
+    }
+
+    /// <summary>What a file is that is no table of weather at all, or null.</summary>
+    public static string? NoTable(byte[] head, IReadOnlyList<string> lines)
+    {
+        if (head is [(byte)'P', (byte)'K', 3, 4, ..])
+            return "a zip archive or a spreadsheet's own file";
+        if (head is [(byte)'%', (byte)'P', (byte)'D', (byte)'F', ..])
+            return "a PDF";
+        string first = lines.FirstOrDefault(l => l.Trim().Length > 0)?.Trim() ?? "";
+        return first.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase) || first.StartsWith("<html", StringComparison.OrdinalIgnoreCase) ? "a web page" : null;
+    }
+
+    private static bool IsMeteostat(string first)
+    {
+        string[] fields = first.Split(',');
+        string[] own = ["temp", "dwpt", "rhum", "wspd", "coco", "pres", "wdir"];
+        if (fields.Contains("temp") && fields.Count(own.Contains) >= 3)
+            return true;
+        return fields.Length == 13 && fields[0].Length == 10 && DateOnly.TryParseExact(fields[0], "yyyy-MM-dd", out _) && int.TryParse(fields[1], out int hour) && hour is >= 0 and <= 24;
+    }
+
+    // A spreadsheet may have quoted everything and parted it by other signs.
+    private static string Plain(string line)
+        => line.TrimStart('\uFEFF').Replace("\"", "", StringComparison.Ordinal).Replace(';', ',').Replace('\t', ',').Trim().ToLowerInvariant();
+}

@@ -1,0 +1,128 @@
+using System.Globalization;
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Files.Weather.Formats;
+
+/// <summary>EnergyPlus weather: lines of header, then a row an hour without headings, hours 1 to 24 of local standard time.</summary>
+internal static class EpwCsv
+{
+    private const int FirstHeaderFields = 10;
+    private const int LeastFields = 24;
+
+    public static void Read(Records records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    {
+        TimeSpan? offset = null;
+        int perHour = 1;
+        (int Month, int Day)? end = null;
+        records.Lenient = true;
+        bool data = false;
+        while (records.Next() && !(data = IsData(records)))
+        {
+            switch (records.Text(0).ToUpperInvariant())
+            {
+                case "LOCATION":
+                    offset = Location(records, rows, faults);
+                    break;
+                case "DATA PERIODS":
+                    perHour = Whole(records, 2) is int n and >= 1 and <= 60 ? n : 1;
+                    end = MonthDay(records.Text(6));
+                    break;
+            }
+        }
+        records.Lenient = false;
+        offset = request.Offset ?? offset;
+        if (offset is not { } clock)
+        {
+            if (!faults.Any)
+                faults.Report(1, 1, "no line LOCATION with a time zone", "accepted: as its publisher lays it out, or an offset stated beside the file");
+            return;
+        }
+        rows.Clock = $"local standard time, UTC{OffsetText.Of(clock)}; hour 1 ends at 01:00";
+        rows.Sun = SunMeaning.HourBefore;
+        rows.Nothing = "no rows of data";
+        ForeignTable table = Table(records, rows, faults);
+        TypicalYear year = new(request, clock, rows, faults);
+        for (; data; data = records.Next())
+            Row(records, perHour, table, year, rows, faults);
+        year.Finish();
+        rows.Skipped |= records.Broken;
+        if (end is { } last && year.LastDay is { } seen && seen != last && !faults.Any)
+            faults.Warn($"{faults.File}: ends on {seen.Month}/{seen.Day}, its line DATA PERIODS says {last.Month}/{last.Day}; cut short, perhaps");
+        table.NoteLeftOut();
+        rows.Finish(records.Line);
+    }
+
+    private static bool IsData(Records records) => records.Count >= 6 && Whole(records, 0) is > 0 && Whole(records, 1) is not null && Whole(records, 2) is not null;
+
+    private static ForeignTable Table(Records records, RowCollector rows, WeatherFaults faults)
+    {
+        ForeignTable table = new(records, faults);
+        table.Add(new ForeignColumn(WeatherColumn.Air, 6, "dry bulb [°C]", Units.Of(WeatherColumn.Air, "°C")) { Missing = ForeignColumn.From(99.9) });
+        table.Add(new ForeignColumn(WeatherColumn.DewPoint, 7, "dew point [°C]", Units.Of(WeatherColumn.DewPoint, "°C")) { Missing = ForeignColumn.From(99.9) });
+        table.Add(new ForeignColumn(WeatherColumn.Humidity, 8, "relative humidity [%]", Units.Of(WeatherColumn.Humidity, "%")) { Missing = ForeignColumn.From(999) });
+        table.Add(new ForeignColumn(WeatherColumn.Pressure, 9, "station pressure [Pa]", Units.Of(WeatherColumn.Pressure, "Pa")) { Missing = ForeignColumn.From(999_999) });
+        table.Add(new ForeignColumn(WeatherColumn.Sun, 13, "global horizontal [Wh/m²]", Units.Of(WeatherColumn.Sun, "Wh/m²")) { Missing = ForeignColumn.From(9999) });
+        table.Add(new ForeignColumn(WeatherColumn.Wind, 21, "wind speed [m/s]", Units.Of(WeatherColumn.Wind, "m/s")) { Missing = ForeignColumn.From(999) });
+        table.Add(new ForeignColumn(WeatherColumn.Cloud, 22, "total sky cover [tenths]", Units.Of(WeatherColumn.Cloud, "tenths")) { Missing = ForeignColumn.From(99) });
+        foreach (WeatherColumn column in table.Columns)
+            rows.Has(column);
+        return table;
+    }
+
+    private static void Row(Records records, int perHour, ForeignTable table, TypicalYear year, RowCollector rows, WeatherFaults faults)
+    {
+        if (records.Count < LeastFields)
+        {
+            faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields"), FormattableString.Invariant($"accepted: {LeastFields} or more in a row of data"));
+            rows.Skipped = true;
+            return;
+        }
+        if (Whole(records, 0) is not { } y || Whole(records, 1) is not { } month || Whole(records, 2) is not { } day || Whole(records, 3) is not (int hour and >= 1 and <= 24)
+            || Whole(records, 4) is not (int minute and >= 0 and <= 60))
+        {
+            faults.Report(records.Line, 1, "year, month, day, hour and minute cannot be read", "accepted: whole numbers, hour 1 to 24, minute 0 to 60");
+            rows.Skipped = true;
+            return;
+        }
+        // One row an hour stands for the hour's end, whether its minute is written 0 or 60.
+        int within = perHour == 1 || minute == 0 ? 60 : minute;
+        WeatherRow? row = table.Row(default);
+        if (row is { } read)
+            year.Add(y, month, day, (hour - 1) * 60 + within, read, records.Line);
+    }
+
+    private static TimeSpan? Location(Records records, RowCollector rows, WeatherFaults faults)
+    {
+        if (records.Count < FirstHeaderFields)
+        {
+            faults.Report(records.Line, 1, FormattableString.Invariant($"LOCATION has {records.Count} fields"), "accepted: LOCATION, name, state, country, source, number, latitude, longitude, time zone, elevation");
+            return null;
+        }
+        string place = string.Join(", ", ((string[])[records.Text(1), records.Text(2), records.Text(3)]).Where(t => t is not ("" or "-")));
+        rows.Station = new WeatherStation
+        {
+            Id = records.Text(5),
+            Name = place,
+            Latitude_deg = Number(records, 6, 90),
+            Longitude_deg = Number(records, 7, 180),
+            Elevation_m = Number(records, 9, 9999),
+        };
+        if (records.TryNumber(8, out double hours) && OffsetText.FromHours(hours) is { } offset)
+            return offset;
+        faults.Report(records.Line, records.ColumnOf(8), $"LOCATION: the time zone '{records.Text(8)}' cannot be read", "accepted: hours from UTC, such as -6.0");
+        return null;
+    }
+
+    private static double? Number(Records records, int field, double limit)
+        => records.TryNumber(field, out double value) && Math.Abs(value) <= limit ? value : null;
+
+    internal static int? Whole(Records records, int field)
+        => records.TryNumber(field, out double value) && Math.Floor(value) == value && Math.Abs(value) < 1e6 ? (int)value : null;
+
+    private static (int, int)? MonthDay(string text)
+    {
+        string[] parts = text.Split('/');
+        return parts.Length >= 2 && int.TryParse(parts[0].Trim(), CultureInfo.InvariantCulture, out int month) && int.TryParse(parts[1].Trim(), CultureInfo.InvariantCulture, out int day)
+            ? (month, day) : null;
+    }
+}

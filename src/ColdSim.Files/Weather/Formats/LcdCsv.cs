@@ -1,0 +1,138 @@
+using System.Globalization;
+
+namespace ColdSim.Files.Weather.Formats;
+
+/// <summary>
+/// Local Climatological Data: hourly, synoptic, special, daily and monthly records under one header, in local standard time. The first
+/// version is in US units, the second in metric ones under the same headings.
+/// </summary>
+internal static class LcdCsv
+{
+    private const int MetricIdLength = 11;
+
+    public static void Read(Records records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    {
+        if (!records.Next())
+            return;
+        string[] headings = records.All();
+        int date = Field(headings, "DATE"), type = Field(headings, "REPORT_TYPE", "REPORTTPYE", "REPORTTYPE"), id = Field(headings, "STATION");
+        if (date < 0)
+        {
+            faults.Report(1, 1, "no column 'DATE'", "accepted: the publisher's headings");
+            return;
+        }
+        if (!records.Next())
+        {
+            rows.Finish(records.Line);
+            return;
+        }
+        rows.Station = Station(records, headings, id);
+        if (Offset(request, rows.Station, faults) is not { } offset)
+            return;
+        bool metric = IsMetric(rows.Station.Id ?? "");
+        ForeignTable table = Table(records, headings, metric, faults);
+        int sky = Field(headings, "HourlySkyConditions", "HOURLYSKYCONDITIONS");
+        foreach (WeatherColumn column in table.Columns)
+            rows.Has(column);
+        if (sky >= 0)
+            rows.Has(WeatherColumn.Cloud);
+        rows.Clock = $"local standard time, UTC{OffsetText.Of(offset)}; {(metric ? "version 2, metric" : "version 1, US units")}";
+        rows.Nothing = "no hourly records";
+        HourlyPick pick = new(rows, faults);
+        bool more = true;
+        for (; more && !rows.Past; more = records.Next())
+        {
+            string kind = records.Text(type);
+            if (Rank(kind) is not { } rank)
+                continue;
+            if (records.Count < Math.Min(headings.Length, 12))
+            {
+                faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings"));
+                rows.Skipped = true;
+                continue;
+            }
+            if (!TryTime(records.Text(date), offset, out DateTimeOffset time))
+            {
+                faults.Report(records.Line, records.ColumnOf(date), $"DATE: '{records.Text(date)}' is not a date and time", "accepted: such as 2023-01-31T23:54:00");
+                rows.Skipped = true;
+                continue;
+            }
+            if (table.Row(time) is { } row)
+                pick.Add(row with { Cloud_frac = OktaText.Last_frac(records.Text(sky)) }, rank, records.Line);
+        }
+        pick.Finish();
+        rows.Skipped |= records.Broken;
+        table.NoteLeftOut();
+        rows.Finish(records.Line);
+    }
+
+    private static ForeignTable Table(Records records, string[] headings, bool metric, WeatherFaults faults)
+    {
+        ForeignTable table = new(records, faults) { LettersAreSuspect = true };
+        string degree = metric ? "°C" : "°F", speed = metric ? "m/s" : "mph", pressure = metric ? "hPa" : "inHg";
+        table.Add(WeatherColumn.Air, headings, "HourlyDryBulbTemperature", degree);
+        table.Add(WeatherColumn.Air, headings, "HOURLYDRYBULBTEMPF", "°F");
+        table.Add(WeatherColumn.DewPoint, headings, "HourlyDewPointTemperature", degree);
+        table.Add(WeatherColumn.DewPoint, headings, "HOURLYDewPointTempF", "°F");
+        table.Add(WeatherColumn.Humidity, headings, "HourlyRelativeHumidity", "%");
+        table.Add(WeatherColumn.Wind, headings, "HourlyWindSpeed", speed);
+        table.Add(WeatherColumn.Pressure, headings, "HourlyStationPressure", pressure);
+        return table;
+    }
+
+    // FM-15 is the routine report, FM-12 the synoptic, FM-16 a special; days and months are sums.
+    private static int? Rank(string kind) => kind switch
+    {
+        "FM-15" or "SAO" or "SA" or "" => 0,
+        "FM-12" or "SY-MT" or "SAOSP" => 1,
+        "FM-16" or "SP" => 2,
+        "SOD" or "SOM" => null,
+        _ => 3,
+    };
+
+    private static WeatherStation Station(Records records, string[] headings, int id)
+    {
+        string number = records.Text(id);
+        return new WeatherStation
+        {
+            Id = number.Length == 0 ? null : number,
+            Name = records.Text(Field(headings, "NAME", "STATION_NAME")) is { Length: > 0 } name ? name : null,
+            Latitude_deg = Within(records, Field(headings, "LATITUDE"), 90),
+            Longitude_deg = Within(records, Field(headings, "LONGITUDE"), 180),
+            Elevation_m = Within(records, Field(headings, "ELEVATION"), 9000),
+        };
+    }
+
+    /// <summary>The offset stated, or the full hours nearest the meridian, which is said.</summary>
+    private static TimeSpan? Offset(WeatherRequest request, WeatherStation station, WeatherFaults faults)
+    {
+        if (request.Offset is { } stated)
+            return stated;
+        if (station.Longitude_deg is { } longitude)
+        {
+            TimeSpan guess = TimeSpan.FromHours(Math.Round(longitude / 15));
+            faults.Note($"{faults.File}: local standard time without an offset; UTC{OffsetText.Of(guess)} taken from the longitude, state 'offset' where that is wrong");
+            return guess;
+        }
+        faults.Report(1, 1, "times in local standard time, and no longitude to tell its offset from UTC", "accepted: an offset stated beside the file, such as \"-07:00\"");
+        return null;
+    }
+
+    // The second version names stations by country, network and eight more signs.
+    private static bool IsMetric(string id) => id.Length == MetricIdLength && char.IsAsciiLetter(id[0]) && char.IsAsciiLetter(id[1]) && id.All(char.IsAsciiLetterOrDigit);
+
+    private static bool TryTime(string text, TimeSpan offset, out DateTimeOffset time)
+    {
+        bool read = DateTime.TryParseExact(
+            text, ["yyyy-MM-dd'T'HH:mm:ss", "yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd HH:mm", "yyyy-MM-dd HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local)
+            && local.Year is > 1 and < 9999;
+        time = read ? new DateTimeOffset(local, offset) : default;
+        return read;
+    }
+
+    private static double? Within(Records records, int field, double limit)
+        => records.TryNumber(field, out double value) && Math.Abs(value) <= limit ? value : null;
+
+    internal static int Field(string[] headings, params string[] names)
+        => Array.FindIndex(headings, h => names.Any(n => string.Equals(n, h, StringComparison.OrdinalIgnoreCase)));
+}

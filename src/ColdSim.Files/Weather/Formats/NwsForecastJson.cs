@@ -1,0 +1,183 @@
+using System.Globalization;
+using System.Text.Json;
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Files.Weather.Formats;
+
+/// <summary>The US weather service's hourly forecast: JSON with a list of hours, each with its own offset.</summary>
+internal static class NwsForecastJson
+{
+    private const int Largest = 32 << 20;
+
+    public static void Read(WeatherInput input, RowCollector rows, WeatherFaults faults)
+    {
+        byte[] bytes = All(input.Raw);
+        ReadOnlySpan<byte> json = bytes.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]) ? bytes.AsSpan(3) : bytes;
+        if (json.Length >= Largest)
+        {
+            faults.Report(1, 1, "larger than any forecast");
+            return;
+        }
+        rows.Clock = "with each hour's own offset from UTC; a value stands at the hour's beginning";
+        rows.Nothing = "no hours in the list 'periods'";
+        rows.Has(WeatherColumn.Wind);
+        rows.Has(WeatherColumn.DewPoint);
+        bool found = false;
+        try
+        {
+            Utf8JsonReader reader = new(json, new JsonReaderOptions { MaxDepth = 32, CommentHandling = JsonCommentHandling.Skip });
+            while (reader.Read())
+            {
+                if (reader.TokenType != JsonTokenType.PropertyName)
+                    continue;
+                if (reader.ValueTextEquals("elevation"u8))
+                    Elevation(ref reader, rows);
+                else if (reader.ValueTextEquals("geometry"u8))
+                    Position(ref reader, rows);
+                else if (!found && reader.ValueTextEquals("periods"u8))
+                    found = Periods(ref reader, json, rows, faults);
+            }
+        }
+        catch (JsonException e)
+        {
+            faults.Report((int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1, "not a whole JSON document; cut short, perhaps");
+            return;
+        }
+        if (!found && !faults.Any)
+            faults.Report(1, 1, "no list 'periods'", "accepted: the answer of the service's 'forecastHourly'");
+        else
+            rows.Finish(1);
+    }
+
+    private static byte[] All(Stream stream)
+    {
+        using MemoryStream all = new();
+        byte[] buffer = new byte[1 << 16];
+        while (all.Length < Largest && stream.Read(buffer) is int n and > 0)
+            all.Write(buffer, 0, n);
+        return all.ToArray();
+    }
+
+    private static bool Periods(ref Utf8JsonReader reader, ReadOnlySpan<byte> json, RowCollector rows, WeatherFaults faults)
+    {
+        if (!reader.Read() || reader.TokenType != JsonTokenType.StartArray)
+            return false;
+        int line = 1;
+        long counted = 0;
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+        {
+            line += json[(int)counted..(int)reader.TokenStartIndex].Count((byte)'\n');
+            counted = reader.TokenStartIndex;
+            using JsonDocument period = JsonDocument.ParseValue(ref reader);
+            Period(period.RootElement, line, rows, faults);
+        }
+        return true;
+    }
+
+    private static void Period(JsonElement period, int line, RowCollector rows, WeatherFaults faults)
+    {
+        string? fault = null;
+        if (period.ValueKind != JsonValueKind.Object)
+            fault = "an hour that is no object";
+        else if (Text(period, "startTime") is not { } text || InstantText.TryRead(text, null, out DateTimeOffset time) != InstantText.Outcome.Read)
+            fault = "startTime is not a date and time with an offset";
+        else if (Temperature(period) is not { } air)
+            fault = "temperature cannot be read";
+        else if (air < WeatherColumn.Air.Limits.Low || air > WeatherColumn.Air.Limits.High)
+            fault = $"temperature is out of range; accepted: {WeatherColumn.Air.Low} to {WeatherColumn.Air.High}";
+        else if (!TryWind(period, out double? wind))
+            fault = "windSpeed cannot be read; accepted: such as \"5 mph\" or \"10 to 15 mph\"";
+        else
+            rows.Add(new WeatherRow(time, air, wind, Dew(period, air)), line);
+        if (fault is null)
+            return;
+        faults.Report(line, 1, fault);
+        rows.Skipped = true;
+    }
+
+    private static double? Temperature(JsonElement period)
+    {
+        if (Value(period, "temperature", WeatherColumn.Air) is { } quantity)
+            return quantity;
+        return period.TryGetProperty("temperature", out JsonElement number) && number.ValueKind == JsonValueKind.Number && number.TryGetDouble(out double value)
+            && Text(period, "temperatureUnit") is { } unit && Units.Find(WeatherColumn.Air, unit) is { } known ? known.ToSi(value) : null;
+    }
+
+    private static double? Dew(JsonElement period, double air_K)
+    {
+        double? dew = Value(period, "dewpoint", WeatherColumn.DewPoint);
+        if (dew is null && Value(period, "relativeHumidity", WeatherColumn.Humidity) is >= 0 and <= 1.1 and { } humidity)
+            dew = DewPoint.From(air_K, Math.Min(1, humidity));
+        return dew >= WeatherColumn.DewPoint.Limits.Low && dew <= WeatherColumn.DewPoint.Limits.High ? dew : null;
+    }
+
+    // "10 to 15 mph" is taken as its mean.
+    private static bool TryWind(JsonElement period, out double? wind)
+    {
+        wind = Value(period, "windSpeed", WeatherColumn.Wind);
+        if (wind is not null || Text(period, "windSpeed") is not { Length: > 0 } text)
+            return wind is null or (>= 0 and <= 100);
+        string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        double[] numbers = [.. words.Select(w => double.TryParse(w, NumberStyles.Float, CultureInfo.InvariantCulture, out double n) ? n : double.NaN).Where(double.IsFinite)];
+        if (numbers.Length is < 1 or > 2 || Units.Find(WeatherColumn.Wind, words[^1]) is not { } unit)
+            return false;
+        wind = unit.ToSi(numbers.Average());
+        return wind is >= 0 and <= 100;
+    }
+
+    // {"unitCode": "wmoUnit:degC", "value": -12.2}
+    private static double? Value(JsonElement period, string name, WeatherColumn column)
+    {
+        if (!period.TryGetProperty(name, out JsonElement quantity) || quantity.ValueKind != JsonValueKind.Object
+            || !quantity.TryGetProperty("value", out JsonElement value) || value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out double number)
+            || Text(quantity, "unitCode") is not { } code)
+        {
+            return null;
+        }
+        return code[(code.LastIndexOf(':') + 1)..] switch
+        {
+            "percent" => number / 100,
+            "km_h-1" => number / 3.6,
+            "m_s-1" => number,
+            { } unit => Units.Find(column, unit)?.ToSi(number),
+        };
+    }
+
+    private static string? Text(JsonElement from, string name)
+        => from.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+
+    private static void Elevation(ref Utf8JsonReader reader, RowCollector rows)
+    {
+        if (!reader.Read())
+            return;
+        using JsonDocument elevation = JsonDocument.ParseValue(ref reader);
+        if (elevation.RootElement.ValueKind == JsonValueKind.Object && elevation.RootElement.TryGetProperty("value", out JsonElement value)
+            && value.ValueKind == JsonValueKind.Number && value.TryGetDouble(out double m))
+        {
+            rows.Station = rows.Station with { Elevation_m = m };
+        }
+    }
+
+    // The forecast's cell is a polygon; its middle is the mean of its corners, the last of which is the first again.
+    private static void Position(ref Utf8JsonReader reader, RowCollector rows)
+    {
+        if (!reader.Read())
+            return;
+        using JsonDocument geometry = JsonDocument.ParseValue(ref reader);
+        if (geometry.RootElement.ValueKind != JsonValueKind.Object || !geometry.RootElement.TryGetProperty("coordinates", out JsonElement rings)
+            || rings.ValueKind != JsonValueKind.Array || rings.GetArrayLength() == 0 || rings[0].ValueKind != JsonValueKind.Array)
+        {
+            return;
+        }
+        JsonElement[] corners = [.. rings[0].EnumerateArray().Skip(1).Where(c => c.ValueKind == JsonValueKind.Array && c.GetArrayLength() >= 2
+            && c[0].ValueKind == JsonValueKind.Number && c[1].ValueKind == JsonValueKind.Number)];
+        if (corners.Length == 0)
+            return;
+        rows.Station = rows.Station with
+        {
+            Name = "forecast cell",
+            Longitude_deg = corners.Average(c => c[0].GetDouble()),
+            Latitude_deg = corners.Average(c => c[1].GetDouble()),
+        };
+    }
+}

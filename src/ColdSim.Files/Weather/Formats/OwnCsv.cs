@@ -1,0 +1,52 @@
+using CsvHelper;
+
+namespace ColdSim.Files.Weather.Formats;
+
+/// <summary>Our own layout; docs/weather-csv.md describes it.</summary>
+internal static class OwnCsv
+{
+    public static void Read(TextReader input, char separator, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    {
+        bool malformed = false;
+        CsvReaderOptions options = new()
+        {
+            Separator = separator,
+            CommentPrefix = '#',
+            TrackLineNumbers = true,
+            AllowLineBreaksInQuotes = false,
+            FieldCountMismatch = CsvFieldCountHandling.Allow,
+            MalformedData = CsvMalformedDataHandling.Recover,
+            OnMalformedRecord = _ => malformed = true,
+        };
+        using CsvReader csv = CsvReader.Create(input, options, leaveOpen: true);
+        csv.ReadHeader();
+        if (csv.Headers.Count == 0)
+        {
+            faults.Report(1, 1, "the file is empty", "accepted: a row of headings, such as time,air [°C], and rows below it");
+            return;
+        }
+        if (WeatherHeader.Read(csv.Headers, (int)csv.LineNumber, faults) is not { } header)
+            return;
+        foreach (WeatherColumn column in WeatherColumn.All.Where(header.Has))
+            rows.Has(column);
+        rows.Clock = "with each time's own offset from UTC";
+        if (request.Offset is { } offset)
+            rows.Clock += $", or UTC{OffsetText.Of(offset)} where it has none";
+        WeatherRowReader reader = new(csv, separator, header, request.Offset, faults);
+        while (!rows.Past && csv.Read())
+        {
+            if (malformed)
+            {
+                malformed = false;
+                rows.Skipped = true;
+                faults.Report((int)csv.LineNumber, 1, "a quotation mark that does not open and close a field");
+                continue;
+            }
+            if (reader.Read() is { } row)
+                rows.Add(row, (int)csv.LineNumber);
+            else
+                rows.Skipped = true;
+        }
+        rows.Finish((int)csv.LineNumber);
+    }
+}

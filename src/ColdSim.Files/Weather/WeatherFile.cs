@@ -1,0 +1,96 @@
+using System.Text;
+using ColdSim.Files.Weather.Formats;
+using CsvHelper;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>Reads a weather file of any layout; docs/weather-formats.md describes them.</summary>
+public static class WeatherFile
+{
+    /// <summary>Reads a weather file from its beginning to its end; never throws for its content.</summary>
+    /// <param name="stream">The file, perhaps packed with gzip; left open or not as its owner likes.</param>
+    /// <param name="name">The file's name in messages.</param>
+    /// <param name="request">How it is to be read.</param>
+    public static WeatherResult Read(Stream stream, string name, WeatherRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(request);
+        WeatherFaults faults = new(name);
+        RowCollector rows = new(request, faults);
+        WeatherFormat format = request.Format ?? WeatherFormat.Csv;
+        WeatherInput? input = null;
+        Guarded(faults, () =>
+        {
+            input = WeatherInput.Open(stream);
+            format = request.Map is not null ? WeatherFormat.Mapped : request.Format ?? FormatGuess.Of(input.Head);
+            if (FormatGuess.NoTable(input.Bytes, input.Head) is { } other)
+                faults.Report(1, 1, $"the file is {other}", "accepted: a text table of weather, packed with gzip or not, or a forecast in JSON");
+            else
+                Rows(format, input, request, rows, faults);
+        });
+        return Result(format, rows, faults);
+    }
+
+    /// <summary>Reads our own layout from text.</summary>
+    internal static WeatherResult ReadOwn(TextReader text, string name, WeatherRequest request)
+    {
+        WeatherFaults faults = new(name);
+        RowCollector rows = new(request, faults);
+        Guarded(faults, () => OwnCsv.Read(text, ',', request, rows, faults));
+        return Result(WeatherFormat.Csv, rows, faults);
+    }
+
+    private static void Rows(WeatherFormat format, WeatherInput input, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    {
+        if (input.Encoding == Encoding.Latin1)
+            faults.Warn($"{faults.File}: not in UTF-8, read as Latin-1");
+        switch (format)
+        {
+            case WeatherFormat.NwsForecast:
+                NwsForecastJson.Read(input, rows, faults);
+                return;
+            case WeatherFormat.Csv:
+                OwnCsv.Read(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults);
+                return;
+            case WeatherFormat.Mapped:
+                MappedCsv.Read(input, request.Map!, request, rows, faults);
+                return;
+        }
+        using Records records = new(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim().Length > 0) ?? ""), faults);
+        switch (format)
+        {
+            case WeatherFormat.Epw: EpwCsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.Tmy3: Tmy3Csv.Read(records, request, rows, faults); break;
+            case WeatherFormat.Lcd: LcdCsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.Ghcnh: GhcnhPsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.OpenMeteo: OpenMeteoCsv.Read(records, request, rows, faults); break;
+            default: MeteostatCsv.Read(records, request, rows, faults); break;
+        }
+    }
+
+    private static void Guarded(WeatherFaults faults, Action read)
+    {
+        try
+        {
+            read();
+        }
+        catch (Exception e) when (e is IOException or InvalidDataException or CsvFormatException or DecoderFallbackException or InvalidOperationException)
+        {
+            faults.Report(1, 1, "cannot be read: " + e.Message);
+        }
+    }
+
+    private static WeatherResult Result(WeatherFormat format, RowCollector rows, WeatherFaults faults) => new()
+    {
+        Rows = faults.Any ? [] : rows.Rows,
+        Problems = faults.Problems(),
+        Warnings = faults.Warnings,
+        Notes = faults.Notes,
+        Format = format,
+        Clock = rows.Clock,
+        Station = rows.Station,
+        Gaps = rows.Gaps,
+        Outside = rows.Outside,
+    };
+}

@@ -1,0 +1,59 @@
+namespace ColdSim.Files.Weather;
+
+/// <summary>The layouts of weather files that can be read; docs/weather-formats.md describes them.</summary>
+public enum WeatherFormat
+{
+    /// <summary>Our own.</summary>
+    Csv,
+
+    /// <summary>EnergyPlus weather.</summary>
+    Epw,
+
+    /// <summary>Typical meteorological year, third edition.</summary>
+    Tmy3,
+
+    /// <summary>Local Climatological Data, version 1 or 2.</summary>
+    Lcd,
+
+    /// <summary>Global Historical Climatology Network, hourly.</summary>
+    Ghcnh,
+
+    /// <summary>Open-Meteo's hourly export.</summary>
+    OpenMeteo,
+
+    /// <summary>Meteostat's hourly data.</summary>
+    Meteostat,
+
+    /// <summary>The US weather service's hourly forecast.</summary>
+    NwsForecast,
+
+    /// <summary>Any other table, by a column map.</summary>
+    Mapped,
+}
+
+/// <summary>The words for the formats.</summary>
+public static class WeatherFormatWords
+{
+    private static readonly (WeatherFormat Format, string Word, string Title)[] All =
+    [
+        (WeatherFormat.Csv, "csv", "our own CSV"),
+        (WeatherFormat.Epw, "epw", "EPW (EnergyPlus weather)"),
+        (WeatherFormat.Tmy3, "tmy3", "TMY3 CSV (typical meteorological year)"),
+        (WeatherFormat.Lcd, "lcd", "NOAA Local Climatological Data CSV"),
+        (WeatherFormat.Ghcnh, "ghcnh", "NOAA GHCN-hourly, pipe-separated"),
+        (WeatherFormat.OpenMeteo, "open-meteo", "Open-Meteo hourly CSV"),
+        (WeatherFormat.Meteostat, "meteostat", "Meteostat hourly CSV"),
+        (WeatherFormat.NwsForecast, "nws", "US weather service hourly forecast, JSON"),
+        (WeatherFormat.Mapped, "map", "a table by its column map"),
+    ];
+
+    /// <summary>The formats that can be asked for by a word; a column map asks for itself.</summary>
+    public static IReadOnlyList<(string Word, WeatherFormat Format)> Choices { get; } =
+        [.. All.Where(f => f.Format != WeatherFormat.Mapped).Select(f => (f.Word, f.Format))];
+
+    /// <summary>The word on the command line, in scenarios and in JSON.</summary>
+    public static string Word(this WeatherFormat format) => All.First(f => f.Format == format).Word;
+
+    /// <summary>The name as people know it.</summary>
+    public static string Title(this WeatherFormat format) => All.First(f => f.Format == format).Title;
+}

@@ -1,0 +1,91 @@
+using System.IO.Compression;
+using System.Text;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>An opened weather file: unpacked, its encoding known, its first lines seen, the rest not yet read.</summary>
+internal sealed class WeatherInput : IDisposable
+{
+    private const int HeadLength = 1 << 16;
+
+    private readonly Stream _bytes;
+    private TextReader? _text;
+
+    private WeatherInput(Stream bytes, byte[] head, bool packed)
+    {
+        _bytes = bytes;
+        Packed = packed;
+        Bytes = head;
+        Encoding = EncodingOf(head);
+        using StreamReader reader = new(new MemoryStream(head), Lenient(Encoding));
+        List<string> lines = [];
+        while (lines.Count < 40 && reader.ReadLine() is { } line)
+            lines.Add(line);
+        Head = lines;
+    }
+
+    /// <summary>The first bytes, unpacked.</summary>
+    public byte[] Bytes { get; }
+
+    /// <summary>The first lines; the last may be cut off.</summary>
+    public IReadOnlyList<string> Head { get; }
+
+    /// <summary>Whether it was packed with gzip.</summary>
+    public bool Packed { get; }
+
+    public Encoding Encoding { get; }
+
+    /// <summary>The whole as text, from its beginning.</summary>
+    public TextReader Text => _text ??= new StreamReader(_bytes, Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16);
+
+    /// <summary>The whole as bytes, from its beginning; not together with <see cref="Text"/>.</summary>
+    public Stream Raw => _bytes;
+
+    /// <summary>Looks at the beginning; the stream is disposed of with what comes back.</summary>
+    public static WeatherInput Open(Stream stream)
+    {
+        byte[] head = Peek(stream);
+        bool packed = head is [0x1F, 0x8B, ..];
+        Stream bytes = new PrefixedStream(head, stream);
+        if (packed)
+        {
+            bytes = new GZipStream(bytes, CompressionMode.Decompress);
+            head = Peek(bytes);
+            bytes = new PrefixedStream(head, bytes);
+        }
+        return new WeatherInput(bytes, head, packed);
+    }
+
+    public void Dispose()
+    {
+        _text?.Dispose();
+        _bytes.Dispose();
+    }
+
+    private static byte[] Peek(Stream stream)
+    {
+        byte[] head = new byte[HeadLength];
+        int length = stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
+        return head[..length];
+    }
+
+    // UTF-8 where the beginning is; otherwise one byte a character, as spreadsheets save.
+    private static Encoding EncodingOf(byte[] head)
+    {
+        UTF8Encoding strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+        if (head is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+            return strict;
+        try
+        {
+            // A character may be cut in two at the end of what was seen.
+            strict.GetDecoder().GetCharCount(head, 0, head.Length, flush: false);
+            return strict;
+        }
+        catch (DecoderFallbackException)
+        {
+            return Encoding.Latin1;
+        }
+    }
+
+    private static Encoding Lenient(Encoding encoding) => encoding is UTF8Encoding ? new UTF8Encoding(false, false) : encoding;
+}

@@ -1,0 +1,20 @@
+namespace ColdSim.Files.Weather;
+
+/// <summary>Where a file's weather was measured or reckoned; what the file does not say is null.</summary>
+public sealed record WeatherStation
+{
+    /// <summary>Its number or code.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>Its name.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>North positive. [°]</summary>
+    public double? Latitude_deg { get; init; }
+
+    /// <summary>East positive. [°]</summary>
+    public double? Longitude_deg { get; init; }
+
+    /// <summary>Above the sea. [m]</summary>
+    public double? Elevation_m { get; init; }
+}

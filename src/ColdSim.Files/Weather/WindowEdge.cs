@@ -1,0 +1,25 @@
+using System.Globalization;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>An edge of the window that is asked for: an instant, or a reading of the file's own clock.</summary>
+/// <param name="Clock">Date and time of day.</param>
+/// <param name="Offset">Its offset from UTC; null for the file's own clock.</param>
+public readonly record struct WindowEdge(DateTime Clock, TimeSpan? Offset)
+{
+    /// <summary>Reads <c>2025-01-14</c>, <c>2025-01-14T16:00</c> or an instant with offset; null where it is none of them.</summary>
+    /// <param name="text">As written.</param>
+    /// <param name="endOfDay">Whether a date alone means its end.</param>
+    public static WindowEdge? Read(string text, bool endOfDay)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        if (DateTime.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime day) && day.Year is > 1 and < 9999)
+            return new WindowEdge(endOfDay ? day.AddDays(1) : day, null);
+        if (InstantText.TryRead(text, null, out DateTimeOffset instant) == InstantText.Outcome.Read)
+            return new WindowEdge(instant.DateTime, instant.Offset);
+        return InstantText.TryRead(text, TimeSpan.Zero, out DateTimeOffset local) == InstantText.Outcome.Read ? new WindowEdge(local.DateTime, null) : null;
+    }
+
+    /// <summary>Below zero where the edge lies before an instant, above where it lies behind.</summary>
+    public int CompareTo(DateTimeOffset time) => Offset is { } offset ? new DateTimeOffset(Clock, offset).CompareTo(time) : Clock.CompareTo(time.DateTime);
+}

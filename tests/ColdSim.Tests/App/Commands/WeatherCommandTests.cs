@@ -1,0 +1,114 @@
+using System.Text.Json;
+using ColdSim.App;
+using ColdSim.Tests.Files;
+using ColdSim.Tests.Files.Weather;
+using Snapshooter.Xunit;
+using Xunit;
+
+namespace ColdSim.Tests.App.Commands;
+
+public sealed class WeatherCommandTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("coldsim-weather-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private string Write(string name, string text)
+    {
+        string path = Path.Combine(_folder, name);
+        File.WriteAllText(path, text);
+        return path;
+    }
+
+    private static Shell Run(int code, bool terminal, params string[] words)
+    {
+        Shell shell = new() { Parts = Joined.Parts(), Terminal = terminal };
+        int ended = shell.Run(["weather", .. words]);
+        Assert.True(code == ended, shell.Error);
+        return shell;
+    }
+
+    private string Shown(Shell shell) => (shell.Out + shell.Error).Replace(_folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
+
+    private static Shell Run(int code, params string[] words) => Run(code, terminal: false, words);
+
+    [Fact]
+    public void A_typical_year_looks_like_this() => Snapshot.Match(Shown(Run(0, Write("a.epw", Samples.Epw))));
+
+    [Fact]
+    public void On_a_terminal_the_curve_is_in_braille() => Snapshot.Match(Shown(Run(0, terminal: true, Write("a.epw", Samples.Epw), "--units", "si")));
+
+    [Fact]
+    public void A_station_record_shifted_to_a_hollow_looks_like_this()
+        => Snapshot.Match(Shown(Run(
+            0, Write("r.psv", Samples.Ghcnh), "--elevation", "2600 m", "--hollow", "3 K", "--hollow-calm", "9 m/s", "--wind-height", "2 m", "--below", "-20C", "--units", "si")));
+
+    [Fact]
+    public void A_picked_night_looks_like_this_and_can_be_run()
+    {
+        string epw = Write("a.epw", Samples.EpwOf([(2031, 1, 29), (2031, 1, 30), (2031, 1, 31)]));
+        string csv = Path.Combine(_folder, "night.csv");
+        Snapshot.Match(Shown(Run(0, epw, "--night", "worst", "--out", csv)) + "-----\n" + File.ReadAllText(csv));
+        Assert.Equal(25, File.ReadLines(csv).Count(l => l.StartsWith("2031", StringComparison.Ordinal)));
+        Assert.Empty(Samples.Read(File.ReadAllBytes(csv)).Problems);
+    }
+
+    [Fact]
+    public void Everything_keeps_to_eighty_columns()
+    {
+        string epw = Write("a.epw", Samples.Epw);
+        Assert.All(Shown(Run(0, epw)).Split('\n'), l => Assert.True(l.Length <= 80, l));
+        Assert.All(Run(0, "--help").Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
+    }
+
+    [Fact]
+    public void Json_is_one_document_and_notes_go_to_standard_error()
+    {
+        Shell shell = Run(0, Write("a.epw", Samples.EpwOf([(2031, 1, 30), (2031, 1, 31)])), "--night", "p99", "--json", "--year", "2032");
+        using JsonDocument json = JsonDocument.Parse(shell.Out);
+        Assert.Equal("epw", json.RootElement.GetProperty("format").GetString());
+        Assert.Equal(1, json.RootElement.GetProperty("night").GetProperty("rank").GetInt32());
+        Assert.Contains("note: the year 2031 put on 2032", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_page_and_the_document_have_the_same_keys()
+    {
+        const string gap = "time,air [°C]\n2025-01-14T12:00Z,-1\n2025-01-14T13:00Z,-2\n2025-01-14T14:00Z,-3\n2025-01-14T17:00Z,-9\n2025-01-15T16:00Z,-9\n";
+        using JsonDocument json = JsonDocument.Parse(Run(0, Write("a.csv", gap), "--bridge", "30 h", "--night", "worst", "--json").Out);
+        SortedSet<string> written = new(StringComparer.Ordinal);
+        ResultsTests.Collect(json.RootElement, "", written);
+        string[] page =
+        [
+            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim weather").Where(l => l.StartsWith("| `", StringComparison.Ordinal))
+                .Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal),
+        ];
+        Assert.Equal(written, page);
+    }
+
+    [Theory]
+    [InlineData("--night takes worst, p99", "--night", "coldest")]
+    [InlineData("--format: there is no 'epv'; did you mean 'epw'?", "--format", "epv")]
+    [InlineData("--from takes a date", "--from", "yesterday")]
+    [InlineData("--bridge: 1 h is out of range; accepted: 3 h to 31 d", "--bridge", "1 h")]
+    [InlineData("--below: '5' has no unit", "--below", "5")]
+    [InlineData("want --elevation", "--lapse", "6")]
+    [InlineData("--latitude and --longitude belong together", "--latitude", "40")]
+    [InlineData("1-in-10 takes a record of at least 9 whole winters", "--night", "1-in-10")]
+    [InlineData("no row in the window asked for", "--from", "2040-01-01")]
+    [InlineData("read as NOAA Local Climatological Data CSV; --format reads it as another layout", "--format", "lcd")]
+    public void What_is_wrong_is_told_and_nothing_is_printed(string message, params string[] words)
+    {
+        Shell shell = Run(2, [Write("a.epw", Samples.EpwOf([(2031, 1, 30), (2031, 1, 31)])), .. words]);
+        Assert.Contains(message, shell.Error, StringComparison.Ordinal);
+        Assert.Equal("", shell.Out);
+    }
+
+    [Fact]
+    public void A_file_that_is_not_there_or_would_be_overwritten_is_told()
+    {
+        Assert.StartsWith("coldsim: there is no file", Run(2, Path.Combine(_folder, "none.epw")).Error, StringComparison.Ordinal);
+        string epw = Write("a.epw", Samples.Epw);
+        Assert.StartsWith("coldsim: --out would overwrite the file it reads, '", Run(2, epw, "--out", epw).Error, StringComparison.Ordinal);
+    }
+}
