@@ -80,7 +80,7 @@ public static class ScenarioReader
     {
         Reading reading = root.Reading;
         string title = root.Text("title") ?? "Untitled";
-        SiteSpecification site = PlaceSection.Read(root.Section("place"));
+        SiteSpecification site = PlaceSection.Read(root.Section("place"), assume: !root.Has("stop"));
         WeatherSection weather = WeatherSection.Read(root.Section("weather"), source);
         IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
         RunSection run = RunSection.Read(root.Section("run"), weather, stops);
@@ -148,7 +148,7 @@ public static class ScenarioReader
     private static void CheckPower(Reading reading, IReadOnlyList<SiteSpecification> sites, IReadOnlyList<CylinderSpecification> cylinders)
     {
         if (!sites.Any(s => s.Hookup) && cylinders.Any(c => c.Blanket is { Supply: BlanketSupply.ShorePower, Power_W: > 0 }))
-            reading.Warn($"a blanket on shore power, and [place] has no hookup: it is insulation only");
+            reading.Warn($"a blanket on shore power, and {(sites.Count > 1 ? "no stop" : "[place]")} has {(sites.Count > 1 ? "a" : "no")} hookup: it is insulation only");
     }
 
     private static ReadResult Failed(FileProblem problem) => new() { Scenario = null, Problems = [problem], Warnings = [] };

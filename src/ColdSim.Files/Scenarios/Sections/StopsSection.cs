@@ -39,7 +39,7 @@ internal static class StopsSection
         List<ReadStop> stops = [];
         foreach (SectionReader section in sections)
         {
-            if (Read(section, stops.Count + 1, place, weather, source, offset) is { } stop)
+            if (Read(root, section, stops.Count + 1, place, weather, source, offset) is { } stop)
                 stops.Add(stop);
         }
         if (stops.Count < sections.Count)
@@ -54,7 +54,7 @@ internal static class StopsSection
     }
 
     private static ReadStop? Read(
-        SectionReader section, int number, SiteSpecification place, WeatherSection otherwise, WeatherOnce source, TimeSpan offset)
+        SectionReader root, SectionReader section, int number, SiteSpecification place, WeatherSection otherwise, WeatherOnce source, TimeSpan offset)
     {
         string? name = section.Text("name")?.Trim();
         DateTimeOffset? from = Required(section, "from", offset), to = Required(section, "to", offset);
@@ -73,6 +73,10 @@ internal static class StopsSection
             Longitude_deg = section.Has("longitude") ? longitude : place.Longitude_deg,
             GroundAlbedo_frac = section.Get(GroundAlbedo, place.GroundAlbedo_frac),
         };
+        if (!section.Has("elevation") && !root.Section("place").Has("elevation"))
+            section.Reading.Assume($"{site.Name}: elevation not given, taken as sea level");
+        if (!section.Has("latitude") && place.Latitude_deg is null)
+            section.Reading.Assume($"{site.Name}: no latitude and longitude, so the sun's direction is not known");
         WeatherSection weather = Weather(section, site.Name, otherwise, source);
         section.Finish();
         if (from is not null && to <= from)
