@@ -22,6 +22,9 @@ internal static class SomeTrips
         Draws = [Rigs.Draw(5_000)],
     };
 
+    /// <summary>The same, changed by hand.</summary>
+    public static Rig ByHand(double left) => Pair(left) with { Arrangement = new OneAtATime() };
+
     public static TripStop Stop(string name, double from_h, double to_h, double air_C = -10, bool hookup = false)
     {
         SiteSpecification site = new() { Name = name, Hookup = hookup };
