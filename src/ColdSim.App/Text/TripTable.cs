@@ -37,7 +37,8 @@ internal static class TripTable
         [
             .. TextTable.Lines(columns, [.. report.Nights.Select(n => Row(n, units))]),
             .. Wrap.Lines($"Left at {dawn}, or at the end of what was run. The least margin is the gas that could have been given at full "
-                + "pressure, less what was asked, in the minute of the night in which that was least."),
+                + "pressure, less what was asked, in the minute of the night in which that was least."
+                + (report.Refills.Count > 0 ? " A night runs from noon to noon, so a morning's refill stands in the row of the night before." : "")),
         ];
     }
 
