@@ -9,6 +9,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.App;
 
@@ -26,6 +27,9 @@ internal static class Joined
         Compare = (scenario, options, finished, cancel) => Comparison.Of(scenario, options, finished, cancel: cancel),
         WriteCompareJson = CompareJson.Write,
         WriteCompareCsv = CompareCsv.Write,
+        RunTrip = (scenario, finished, cancel) => TripRun.Of(scenario, finished, cancel: cancel),
+        WriteTripJson = TripJson.Write,
+        WriteTripCsv = TripCsv.Write,
         WriteJson = RunJson.Write,
         WriteCsv = SeriesCsv.Write,
         WriteFile = AtomicFile.Write,

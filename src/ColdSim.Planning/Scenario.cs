@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.Planning;
 
@@ -27,6 +28,12 @@ public sealed record Scenario
     /// <see cref="Weather"/>.
     /// </summary>
     public IReadOnlyList<Leg> Legs { get; init; } = [];
+
+    /// <summary>The stops and refills that <see cref="Legs"/> were made of; null for a run in one place without refills.</summary>
+    public Trip? Trip { get; init; }
+
+    /// <summary>What is known of money.</summary>
+    public Prices Prices { get; init; } = new();
 
     /// <summary>Longest time step. [s]</summary>
     public double Step_s { get; init; } = DefaultStep_s;

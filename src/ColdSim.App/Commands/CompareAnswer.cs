@@ -28,7 +28,7 @@ internal sealed class CompareAnswer(Host host, UnitStyle units, bool json, bool 
 
     private async Task<Comparison> RunAsync(Scenario scenario, IReadOnlyList<ComparedOption> options, CancellationToken cancel)
     {
-        Counter done = new();
+        RunCounter done = new();
         Task<Comparison> runs = Task.Run(() => host.Parts.Compare(scenario, options, done, cancel), cancel);
         await WaitingLine.UntilAsync(runs, host, () => $", {done.Count} of {options.Count + 1} done").ConfigureAwait(false);
         Comparison comparison = await runs.ConfigureAwait(false);
@@ -51,15 +51,5 @@ internal sealed class CompareAnswer(Host host, UnitStyle units, bool json, bool 
             host.Error.WriteLine($"assumed: {assumption}");
         host.Out.Flush();
         host.Parts.WriteCompareJson(comparison, host.Output);
-    }
-
-    private sealed class Counter : IProgress<int>
-    {
-        private int _count;
-
-        public int Count => Volatile.Read(ref _count);
-
-        // The runs report from several threads, and a later count may come first.
-        public void Report(int value) => Interlocked.Increment(ref _count);
     }
 }

@@ -43,8 +43,8 @@ internal static class CompareCommand
                 throw CommandFault.Input(Nothing(path, parsed.GetValue(sizes)));
             if (parsed.GetValue(nights) is { } n)
             {
-                scenario = scenario with { Nights = (int)n };
-                options = [.. options.Select(o => o with { Scenario = o.Scenario with { Nights = (int)n } })];
+                scenario = OtherNights.In(scenario, (int)n);
+                options = [.. options.Select(o => o with { Scenario = OtherNights.In(o.Scenario, (int)n) })];
             }
 
             CompareAnswer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))

@@ -4,6 +4,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Commands;
 
@@ -43,6 +44,15 @@ internal sealed record Parts
 
     /// <summary>Writes a comparison as CSV, a row an option.</summary>
     public required Action<Comparison, TextWriter> WriteCompareCsv { get; init; }
+
+    /// <summary>Runs a trip and asks of every refill how long it can wait, and tells how many runs are done.</summary>
+    public required Func<Scenario, IProgress<int>, CancellationToken, TripReport> RunTrip { get; init; }
+
+    /// <summary>Writes a trip as one JSON document.</summary>
+    public required Action<TripReport, Stream> WriteTripJson { get; init; }
+
+    /// <summary>Writes a trip as CSV, a row a night.</summary>
+    public required Action<TripReport, TextWriter> WriteTripCsv { get; init; }
 
     /// <summary>Writes a report as one JSON document.</summary>
     public required Action<RunReport, Stream> WriteJson { get; init; }

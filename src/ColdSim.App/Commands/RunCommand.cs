@@ -33,7 +33,7 @@ internal static class RunCommand
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
             if (parsed.GetValue(nights) is { } n)
-                scenario = scenario with { Nights = (int)n };
+                scenario = OtherNights.In(scenario, (int)n);
             if (parsed.GetValue(step) is { } s)
                 scenario = scenario with { Step_s = s };
             Answer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))

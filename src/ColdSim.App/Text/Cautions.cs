@@ -15,6 +15,15 @@ internal static class Cautions
         "The code in force, the makers' plates and manuals, and a licensed technician decide; this program does not.",
     ];
 
+    /// <summary>What goes with every refill.</summary>
+    public const string Filling =
+        "Only a trained filler fills a cylinder, by weight or with the gauge open, at most to its legal filling; it rides outside or upright in the "
+        + "open, its valve shut and plugged.";
+
+    /// <summary>What goes with a day until which a refill can wait.</summary>
+    public const string Waiting =
+        "A refill that can wait can wait only in this weather: colder nights, a closed road or a closed station leave nothing. Keep a reserve.";
+
     /// <summary>The least to print where room is short.</summary>
     public static IReadOnlyList<string> Short { get; } =
     [

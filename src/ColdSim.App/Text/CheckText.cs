@@ -1,6 +1,7 @@
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.HeatLoss;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Text;
 
@@ -22,7 +23,7 @@ internal static class CheckText
 
     private static string Setting(Scenario scenario, UnitStyle units)
     {
-        string nights = scenario.Nights switch
+        string nights = scenario.Trip is { } trip ? Stops(trip) : scenario.Nights switch
         {
             null => "To the end of the weather",
             1 => "1 night",
@@ -32,6 +33,13 @@ internal static class CheckText
         return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
             + $"{units.Mass(scenario.Rig.Cylinders.Sum(c => c.Contents_kg))} of propane, legally up to "
             + $"{units.Mass(scenario.Rig.Cylinders.Sum(c => c.LegalFill_kg))}{furnace}.";
+    }
+
+    private static string Stops(Trip trip)
+    {
+        string stops = trip.Stops.Count == 1 ? "1 stop" : $"{trip.Stops.Count} stops";
+        string refills = trip.Refills.Count switch { 0 => "no refill", 1 => "1 refill", { } n => $"{n} refills" };
+        return $"{stops} and {refills} until {ClockText.DayClock(trip.Stops[^1].To)},";
     }
 
     private static string Weather(WeatherSeries weather, UnitStyle units)

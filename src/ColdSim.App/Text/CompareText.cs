@@ -28,7 +28,7 @@ internal static class CompareText
         List<TextSection> sections =
         [
             new(scenario.Title, [.. Wrap.Lines(Setting(comparison)), "", .. Wrap.Lines(CompareSentence.Of(comparison, units), rest: "  ")]),
-            new("The options side by side", [.. CompareTable.Lines(comparison, units), "", .. under]),
+            new("The options side by side", [.. CompareTable.Lines(comparison, units), "", .. TakesTable.Lines(comparison, units), .. under]),
         ];
         if (scenario.Assumptions.Count > 0)
             sections.Add(new("Taken because nothing says otherwise", RunText.Points(scenario.Assumptions)));

@@ -79,6 +79,8 @@ internal sealed class UnitStyle(UnitSystem system)
         ? $"{(Math.Round(EnergyIn(joule) / 1000) * 1000).ToString("#,0", CultureInfo.InvariantCulture)} {EnergyUnit}"
         : $"{Number(EnergyIn(joule), 0)} {EnergyUnit}";
 
+    public string Height(double m) => IsUs ? $"{(Math.Round(m / 0.3048 / 10) * 10).ToString("#,0", CultureInfo.InvariantCulture)} ft" : $"{Number(m, 0)} m";
+
     public string Speed(double m_s) => $"{Number(SpeedIn(m_s), 0)} {SpeedUnit}";
 
     /// <summary>A number with fixed decimals, invariant, without a minus before zero.</summary>

@@ -27,6 +27,7 @@ public static class CompareCsv
         ("blanket [Wh]", r => Number(r.Summary.BlanketEnergy.WattHours, 1)),
         ("left at start [kg]", r => Number(r.Summary.LeftAtStart.Kilograms, 3)),
         ("left at end [kg]", r => Number(r.Summary.LeftAtEnd.Kilograms, 3)),
+        ("cost", r => r.Cost is { } cost ? Number(cost, 2) : ""),
     ];
 
     /// <summary>Writes the comparison; a cell is empty where something did not happen.</summary>

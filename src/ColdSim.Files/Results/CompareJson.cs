@@ -62,6 +62,7 @@ public static class CompareJson
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
         json.WriteNumber("walks", summary.Walks);
         Number(json, "blanket_energy_wh", summary.BlanketEnergy.WattHours);
+        Number(json, "cost", row.Cost);
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
         Texts(json, "assumptions", row.Option.Scenario.Assumptions);
         json.WriteEndObject();

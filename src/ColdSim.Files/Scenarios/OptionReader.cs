@@ -71,6 +71,8 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         int faults = reading.Problems.Count;
         foreach (IGrouping<string, OptionKey> twice in keys.GroupBy(k => k.Name, StringComparer.Ordinal).Where(g => g.Count() > 1))
             reading.Report(twice.Last().Entry.KeyPlace, $"key '{twice.Key}' is given twice", FormattableString.Invariant($"it stands first in line {twice.First().Entry.KeyPlace.Line}"));
+        foreach (OptionKey key in keys.Where(k => k.Path is ["stop", _, "from" or "to" or "weather", ..]))
+            reading.Report(key.Entry.KeyPlace, $"an option may not change '{key.Name}'", "all options have the scenario's own nights, weather file and verdict");
         foreach (OptionKey key in keys)
         {
             if (Common.FirstOrDefault(c => key.Name == c || key.Name.StartsWith(c + ".", StringComparison.Ordinal)) is { } common)

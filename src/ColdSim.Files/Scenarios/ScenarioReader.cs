@@ -15,6 +15,7 @@ using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.Files.Scenarios;
 
@@ -79,31 +80,33 @@ public static class ScenarioReader
     {
         Reading reading = root.Reading;
         string title = root.Text("title") ?? "Untitled";
-        SiteSpecification site = PlaceSection.Read(root.Section("place"));
+        SiteSpecification site = PlaceSection.Read(root.Section("place"), assume: !root.Has("stop"));
         WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site);
-        RunSection run = RunSection.Read(root.Section("run"), weather);
-        GasSpecification gas = GasSection.Read(root.Section("gas"));
+        IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
+        RunSection run = RunSection.Read(root.Section("run"), weather, stops);
+        (GasSpecification gas, Prices prices) = GasSection.Read(root.Section("gas"));
         IReadOnlyList<CylinderSpecification> written = CylindersSection.Read(root);
         (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section("arrangement"), written);
         RegulatorSpecification regulator = RegulatorSection.Read(root.Section("regulator"));
         FurnaceSpecification? furnace = FurnaceSection.Read(root.Section("furnace"));
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
-        (Occupancy occupancy, double people_W) = PeopleSection.Read(root.Section("people"), furnace is not null);
+        (Occupancy occupancy, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
         IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
+        IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
-        CheckPower(reading, site, cylinders);
+        CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
-        return new Scenario
+        Scenario scenario = new()
         {
             Title = title,
             Rig = new Rig
             {
-                Site = site,
+                Site = stops.Count > 0 ? stops[0].Stop.Site : site,
                 Gas = gas,
                 Cylinders = cylinders,
                 Arrangement = arrangement,
@@ -119,8 +122,10 @@ public static class ScenarioReader
             Nights = run.Nights,
             Step_s = run.Step_s,
             Criteria = criteria,
-            Assumptions = [.. reading.Assumptions],
+            Prices = prices,
         };
+        scenario = TripSections.With(scenario, stops, refills, carries_kg, reading);
+        return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };
     }
 
     private static void CheckTogether(
@@ -140,10 +145,10 @@ public static class ScenarioReader
             reading.Warn($"[people] counts people, and there is no [coach] for them to warm");
     }
 
-    private static void CheckPower(Reading reading, SiteSpecification site, IReadOnlyList<CylinderSpecification> cylinders)
+    private static void CheckPower(Reading reading, IReadOnlyList<SiteSpecification> sites, IReadOnlyList<CylinderSpecification> cylinders)
     {
-        if (!site.Hookup && cylinders.Any(c => c.Blanket is { Supply: BlanketSupply.ShorePower, Power_W: > 0 }))
-            reading.Warn($"a blanket on shore power, and [place] has no hookup: it is insulation only");
+        if (!sites.Any(s => s.Hookup) && cylinders.Any(c => c.Blanket is { Supply: BlanketSupply.ShorePower, Power_W: > 0 }))
+            reading.Warn($"a blanket on shore power, and {(sites.Count > 1 ? "no stop" : "[place]")} has {(sites.Count > 1 ? "a" : "no")} hookup: it is insulation only");
     }
 
     private static ReadResult Failed(FileProblem problem) => new() { Scenario = null, Problems = [problem], Warnings = [] };

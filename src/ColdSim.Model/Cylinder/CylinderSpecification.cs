@@ -58,6 +58,9 @@ public sealed record CylinderSpecification
     /// <summary>Gauge pressure at which the relief valve starts to discharge. [Pa gauge]</summary>
     public double ReliefPressure_Pa { get; init; } = 375 * 6894.757293168361;
 
+    /// <summary>Last day on which it may be filled before it has to be requalified; null where nothing is said.</summary>
+    public DateOnly? RequalifyBy { get; init; }
+
     /// <summary>The blanket around it, or null.</summary>
     public BlanketSpecification? Blanket { get; init; }
 

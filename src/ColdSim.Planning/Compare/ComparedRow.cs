@@ -21,6 +21,9 @@ public sealed record ComparedRow
     /// <summary>Why the run ended.</summary>
     public required RunEnd End { get; init; }
 
+    /// <summary>What it costs, refills and gas used from what was there; null where nothing has a price.</summary>
+    public double? Cost { get; init; }
+
     /// <summary>1 for the best; options that the rule cannot tell apart have the same.</summary>
     public int Rank { get; init; }
 

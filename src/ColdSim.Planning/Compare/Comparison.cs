@@ -1,5 +1,6 @@
 using System.Runtime.ExceptionServices;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.Planning.Compare;
 
@@ -58,8 +59,17 @@ public sealed record Comparison
     {
         try
         {
-            RunReport report = NightRun.Of(option.Scenario, cancel);
-            return new ComparedRow { Option = option, Order = order, Summary = report.Summary, Ledger = report.Ledger, End = report.End };
+            RecordedRun run = RecordedRun.Of(option.Scenario, cancel);
+            RunReport report = run.Report;
+            return new ComparedRow
+            {
+                Option = option,
+                Order = order,
+                Summary = report.Summary,
+                Ledger = report.Ledger,
+                End = report.End,
+                Cost = TripMoney.Of(run).Cost,
+            };
         }
         catch (ArgumentException e)
         {

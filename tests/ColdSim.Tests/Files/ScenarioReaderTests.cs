@@ -23,13 +23,20 @@ public class ScenarioReaderTests
     public static IEnumerable<string> ExampleLines()
         => DocPage.Lines("scenario.md").SkipWhile(l => l != "```toml").Skip(1).TakeWhile(l => l != "```");
 
+    /// <summary>The example of a trip on the page.</summary>
+    public static IEnumerable<string> TripExampleLines()
+        => DocPage.Lines("scenario.md").SkipWhile(l => l != "## Stops and refills").SkipWhile(l => l != "```toml").Skip(1).TakeWhile(l => l != "```");
+
     [Fact]
-    public void The_example_on_the_page_reads()
+    public void The_examples_on_the_page_read()
     {
-        ReadResult result = ScenarioReader.ReadText(
-            string.Join('\n', ExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()));
-        Assert.Empty(result.Problems);
-        Assert.Empty(result.Warnings);
+        foreach (IEnumerable<string> example in (IEnumerable<string>[])[ExampleLines(), TripExampleLines()])
+        {
+            ReadResult result = ScenarioReader.ReadText(
+                string.Join('\n', example), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()));
+            Assert.Empty(result.Problems);
+            Assert.Empty(result.Warnings);
+        }
     }
 
     [Fact]
@@ -230,6 +237,9 @@ public class ScenarioReaderTests
     public void The_page_knows_every_key_and_its_limits_and_no_other()
     {
         ScenarioReader.Read(string.Join('\n', ExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading reading);
+        ScenarioReader.Read(string.Join('\n', TripExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading trip);
+        reading.Vocabulary.UnionWith(trip.Vocabulary);
+        reading.Limits.UnionWith(trip.Limits);
         Dictionary<(string Section, string Key), string> rows = PageRows();
         HashSet<string> sections = [.. reading.Vocabulary.Select(v => v.Section)];
         HashSet<(string, string)> keys = [.. reading.Vocabulary.Where(v => !sections.Contains(v.Section.Length == 0 ? v.Key : $"{v.Section}.{v.Key}")).Select(v => (v.Section, v.Key))];

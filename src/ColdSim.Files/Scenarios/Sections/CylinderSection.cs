@@ -51,6 +51,7 @@ internal static class CylinderSection
         double? temperature = section.Get(StartTemperature);
         double legalFill = fill ?? body?.LegalFill_kg ?? double.NaN;
         double contents = CylinderContents.Read(section, legalFill, called);
+        DateOnly? requalifyBy = StampedDate.LastDay(section, called);
         CylinderSurroundings surroundings = SurroundingsSection.Read(section.Section("surroundings"), called);
         BlanketSpecification? blanket = BlanketSection.Read(section.Section("blanket"), called);
         section.Finish();
@@ -89,6 +90,7 @@ internal static class CylinderSection
             Contents_kg = contents,
             InitialTemperature_K = temperature,
             ReliefPressure_Pa = relief,
+            RequalifyBy = requalifyBy,
             Surroundings = surroundings,
             Blanket = blanket,
         };

@@ -1,5 +1,6 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Model.Site;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
@@ -8,13 +9,15 @@ internal static class PeopleSection
 {
     private static readonly QuantityKey ResetAfter = new("reset_after", Dimension.Duration, "0 s", "24 h");
 
+    private static readonly QuantityKey Carries = new("carries", Dimension.Mass, "1 kg", "200 kg");
+
     // Sensible heat of one person at rest; common practice.
     private const double Person_W = 75;
 
-    /// <summary>Who is up when, and the heat of those who are there. [W]</summary>
+    /// <summary>Who is up when, the heat of those who are there [W] and what one of them can carry. [kg]</summary>
     /// <param name="section">The table.</param>
     /// <param name="furnace">Whether there is a furnace for somebody to reset.</param>
-    public static (Occupancy Occupancy, double Heat_W) Read(SectionReader section, bool furnace)
+    public static (Occupancy Occupancy, double Heat_W, double Carries_kg) Read(SectionReader section, bool furnace)
     {
         Occupancy defaults = new();
         if (furnace && !section.Has("awake"))
@@ -25,7 +28,8 @@ internal static class PeopleSection
             ResetAfter_s = section.Get(ResetAfter, defaults.ResetAfter_s),
         };
         int count = section.Whole("count", 0, 20) ?? 0;
+        double carries_kg = section.Get(Carries, Trip.UsualCarry_kg);
         section.Finish();
-        return (occupancy, count * Person_W);
+        return (occupancy, count * Person_W, carries_kg);
     }
 }

@@ -9,7 +9,10 @@ internal static class PlaceSection
     private static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m");
     private static readonly QuantityKey GroundAlbedo = new("ground_albedo", Dimension.Ratio, "0", "1");
 
-    public static SiteSpecification Read(SectionReader section)
+    /// <summary>Reads it.</summary>
+    /// <param name="section">The table.</param>
+    /// <param name="assume">Whether what is missing is named; where there are stops, they say it.</param>
+    public static SiteSpecification Read(SectionReader section, bool assume)
     {
         SiteSpecification defaults = new();
         double? latitude = section.Number("latitude", -90, 90);
@@ -20,14 +23,16 @@ internal static class PlaceSection
                 section.PlaceOf(section.Has("latitude") ? "latitude" : "longitude"),
                 "latitude and longitude belong together", "accepted: both or neither");
         }
-        else if (!section.Has("latitude"))
+        else if (assume && !section.Has("latitude"))
         {
             section.Reading.Assume($"place: no latitude and longitude, so the sun's direction is not known");
         }
         SiteSpecification site = new()
         {
             Name = section.Text("name") ?? defaults.Name,
-            Elevation_m = section.GetOrAssume(Elevation, defaults.Elevation_m, $"place: elevation not given, taken as sea level"),
+            Elevation_m = assume
+                ? section.GetOrAssume(Elevation, defaults.Elevation_m, $"place: elevation not given, taken as sea level")
+                : section.Get(Elevation, defaults.Elevation_m),
             Hookup = section.Flag("hookup") ?? defaults.Hookup,
             Latitude_deg = latitude,
             Longitude_deg = longitude,

@@ -15,12 +15,18 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
 
     private const string AcceptedStart = "accepted: a date and time with offset, without quotes, such as 2025-01-14T16:00:00-07:00";
 
-    public static RunSection Read(SectionReader section, WeatherSection weather)
+    /// <summary>Reads when the run is.</summary>
+    /// <param name="section">The table.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="stops">The stops, which say when the run is where there are any.</param>
+    public static RunSection Read(SectionReader section, WeatherSection weather, IReadOnlyList<ReadStop> stops)
     {
         DateTimeOffset? start = ReadStart(section, weather.Offset);
         int? nights = section.Whole("nights", 1, 400);
         double step_s = section.Get(Step, Scenario.DefaultStep_s);
         section.Finish();
+        if (stops.Count > 0)
+            return new RunSection(FirstStop(section, start, stops[0]), null, step_s);
         if (weather.Rows.Count < 2)
             return new RunSection(start ?? default, nights, step_s);
         DateTimeOffset first = weather.Rows[0].Time;
@@ -38,6 +44,15 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
         if (nights is { } count && EndOf(start.Value, count) > last)
             section.Reading.Warn($"run: the weather ends on {Shown(last)}, before night {count} does");
         return new RunSection(start.Value, nights, step_s);
+    }
+
+    private static DateTimeOffset FirstStop(SectionReader section, DateTimeOffset? start, ReadStop first)
+    {
+        if (start is not null && start != first.From)
+            section.Report("start", $"the run starts at {Shown(start.Value)} and the first stop begins at {Shown(first.From)}", "accepted: leave 'start' out, the first [[stop]] says it");
+        if (section.Has("nights"))
+            section.Report("nights", "'nights' beside [[stop]]", "accepted: leave 'nights' out, the last [[stop]] says when the run ends");
+        return first.From;
     }
 
     // Nights end at noon by the run's clock.

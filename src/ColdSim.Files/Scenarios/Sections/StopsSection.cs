@@ -1,0 +1,137 @@
+using System.Globalization;
+using ColdSim.Files.Quantities;
+using ColdSim.Files.Toml;
+using ColdSim.Model.Site;
+using ColdSim.Model.Weather;
+using ColdSim.Planning.Trips;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary>A stop as it was read.</summary>
+/// <param name="Stop">The stop.</param>
+/// <param name="Place">Where its header stands.</param>
+internal sealed record ReadStop(TripStop Stop, TextPlace Place)
+{
+    public DateTimeOffset From => Stop.From;
+
+    public DateTimeOffset To => Stop.To;
+}
+
+/// <summary><c>[[stop]]</c>: where the coach stands from when to when.</summary>
+internal static class StopsSection
+{
+    private const int Most = 100;
+
+    private static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m");
+    private static readonly QuantityKey GroundAlbedo = new("ground_albedo", Dimension.Ratio, "0", "1");
+
+    /// <summary>The stops in the order written; empty where one of them is faulty.</summary>
+    /// <param name="root">The top level.</param>
+    /// <param name="place">What a stop does not say of its place.</param>
+    /// <param name="weather">The weather of a stop without its own.</param>
+    /// <param name="source">Opens the stops' weather files.</param>
+    public static IReadOnlyList<ReadStop> Read(SectionReader root, SiteSpecification place, WeatherSection weather, WeatherOnce source)
+    {
+        IReadOnlyList<SectionReader> sections = root.Sections("stop");
+        if (sections.Count > Most)
+            root.Reading.Report(sections[Most].Place, FormattableString.Invariant($"{sections.Count} stops"), FormattableString.Invariant($"accepted: up to {Most}"));
+        TimeSpan offset = weather.Offset ?? (weather.Rows.Count > 0 ? weather.Rows[0].Time.Offset : TimeSpan.Zero);
+        List<ReadStop> stops = [];
+        foreach (SectionReader section in sections)
+        {
+            if (Read(root, section, stops.Count + 1, place, weather, source, offset) is { } stop)
+                stops.Add(stop);
+        }
+        if (stops.Count < sections.Count)
+            return [];
+        for (int i = 1; i < stops.Count; i++)
+        {
+            if (stops[i].From < stops[i - 1].To)
+                sections[i].Report("from", $"the stop begins at {Shown(stops[i].From)}, before the one before it ends", $"accepted: from {Shown(stops[i - 1].To)}");
+        }
+        CheckWeather(sections, stops);
+        return stops;
+    }
+
+    private static ReadStop? Read(
+        SectionReader root, SectionReader section, int number, SiteSpecification place, WeatherSection otherwise, WeatherOnce source, TimeSpan offset)
+    {
+        string? name = section.Text("name")?.Trim();
+        DateTimeOffset? from = Required(section, "from", offset), to = Required(section, "to", offset);
+        double? latitude = section.Number("latitude", -90, 90), longitude = section.Number("longitude", -180, 180);
+        if (section.Has("latitude") != section.Has("longitude"))
+        {
+            section.Reading.Missing(
+                section.PlaceOf(section.Has("latitude") ? "latitude" : "longitude"), "latitude and longitude belong together", "accepted: both or neither");
+        }
+        SiteSpecification site = new()
+        {
+            Name = string.IsNullOrEmpty(name) ? FormattableString.Invariant($"stop {number}") : name,
+            Elevation_m = section.Get(Elevation, place.Elevation_m),
+            Hookup = section.Flag("hookup") ?? place.Hookup,
+            Latitude_deg = section.Has("latitude") ? latitude : place.Latitude_deg,
+            Longitude_deg = section.Has("longitude") ? longitude : place.Longitude_deg,
+            GroundAlbedo_frac = section.Get(GroundAlbedo, place.GroundAlbedo_frac),
+        };
+        if (!section.Has("elevation") && !root.Section("place").Has("elevation"))
+            section.Reading.Assume($"{site.Name}: elevation not given, taken as sea level");
+        if (!section.Has("latitude") && place.Latitude_deg is null)
+            section.Reading.Assume($"{site.Name}: no latitude and longitude, so the sun's direction is not known");
+        WeatherSection weather = Weather(section, site, otherwise, source);
+        section.Finish();
+        if (from is not null && to <= from)
+            section.Report("to", $"the stop ends at {Shown(to.Value)}, not after it begins", $"accepted: after {Shown(from.Value)}");
+        if (from is null || to is null || to <= from || weather.Rows.Count < 2)
+            return null;
+        TripStop stop = new()
+        {
+            From = from.Value,
+            To = to.Value,
+            Site = site,
+            Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
+        };
+        return new ReadStop(stop, section.Place);
+    }
+
+    // What is assumed of a stop's own weather is said with the stop's name.
+    private static WeatherSection Weather(SectionReader section, SiteSpecification site, WeatherSection otherwise, WeatherOnce source)
+    {
+        SectionReader own = section.Section("weather");
+        if (!own.Present)
+            return otherwise;
+        List<string> assumptions = section.Reading.Assumptions;
+        int before = assumptions.Count;
+        WeatherSection weather = WeatherSection.Read(own, source, site);
+        for (int i = before; i < assumptions.Count; i++)
+            assumptions[i] = $"{site.Name}: {assumptions[i]}";
+        return weather;
+    }
+
+    private static DateTimeOffset? Required(SectionReader section, string key, TimeSpan offset)
+    {
+        if (!section.Has(key))
+            section.Lacks(key, "accepted: a date and time, without quotes, such as 2027-01-14T16:00:00");
+        return section.Moment(key, offset);
+    }
+
+    // The road to a stop is in that stop's weather.
+    private static void CheckWeather(IReadOnlyList<SectionReader> sections, List<ReadStop> stops)
+    {
+        for (int i = 0; i < stops.Count; i++)
+        {
+            TripStop stop = stops[i].Stop;
+            DateTimeOffset from = i > 0 && stops[i - 1].To < stop.From ? stops[i - 1].To : stop.From;
+            if (from < stop.Weather.First || from >= stop.Weather.Last)
+            {
+                sections[i].Report("from", $"the stop's weather does not hold {Shown(from)}{(from < stop.From ? ", when the coach sets out for it" : "")}",
+                    $"accepted: from {Shown(stop.Weather.First)} to before {Shown(stop.Weather.Last)}");
+            }
+            else if (stop.To > stop.Weather.Last)
+            {
+                sections[i].Report("to", $"the stop ends at {Shown(stop.To)}, after its weather", $"accepted: up to {Shown(stop.Weather.Last)}");
+            }
+        }
+    }
+
+    public static string Shown(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture);
+}

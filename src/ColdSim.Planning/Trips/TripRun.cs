@@ -1,0 +1,82 @@
+using System.Runtime.ExceptionServices;
+using ColdSim.Model.Cylinder;
+using ColdSim.Planning.Nights;
+using UnitsNet;
+
+namespace ColdSim.Planning.Trips;
+
+/// <summary>Runs a trip and asks of every refill how long it can wait.</summary>
+public static class TripRun
+{
+    /// <summary>Runs the trip of a scenario; one without stops is a trip that stays in one place.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="finished">Is told how many runs are done; may be called from several threads at once.</param>
+    /// <param name="workers">How many at once; null takes one for each processor.</param>
+    /// <param name="cancel">Stops all runs.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    /// <exception cref="ArgumentException">See <see cref="NightRun.Of"/>.</exception>
+    public static TripReport Of(Scenario scenario, IProgress<int>? finished = null, int? workers = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        Trip trip = scenario.Trip ?? Trip.InOnePlace(scenario);
+        scenario = scenario with { Trip = trip };
+        RecordedRun run = RecordedRun.Of(scenario, cancel);
+        RefillWait[] waits = run.Report.Ledger.Closes ? Waits(scenario, run, finished, workers, cancel) : new RefillWait[trip.Refills.Count];
+        return new TripReport
+        {
+            Trip = trip,
+            Run = run.Report,
+            Nights = [.. run.Report.Nights.Select(n => Night(n, run.Report, trip))],
+            Refills = [.. trip.Refills.Select((r, i) => Refill(r, run.Refills.ElementAtOrDefault(i), waits[i], scenario))],
+            Money = TripMoney.Of(run),
+        };
+    }
+
+    private static RefillWait[] Waits(Scenario scenario, RecordedRun run, IProgress<int>? finished, int? workers, CancellationToken cancel)
+    {
+        WaitSearch search = new(scenario, run, finished);
+        RefillWait[] waits = new RefillWait[scenario.Trip!.Refills.Count];
+        ParallelOptions parallel = new() { CancellationToken = cancel, MaxDegreeOfParallelism = workers ?? Environment.ProcessorCount };
+        try
+        {
+            Parallel.For(0, waits.Length, parallel, i => waits[i] = search.Of(i, cancel));
+        }
+        catch (AggregateException e)
+        {
+            cancel.ThrowIfCancellationRequested();
+            ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
+        }
+
+        return waits;
+    }
+
+    // A night belongs to the stop where the coach is at its midnight; what was run of it may begin or end before.
+    private static TripNight Night(NightReport night, RunReport run, Trip trip)
+    {
+        DateTimeOffset midnight = new(night.From.AddHours(-12).Date.AddDays(1), night.From.Offset);
+        DateTimeOffset at = midnight < night.From ? night.From : midnight >= night.To ? night.To.AddTicks(-1) : midnight;
+        Stretch? stretch = Stretch.Of(trip).FirstOrDefault(s => s.Has(at));
+        return new TripNight
+        {
+            Night = night,
+            Stop = stretch is null || stretch.OnTheRoad ? null : stretch.Stop,
+            Margin = Margin.Of(run, night),
+            Refills = [.. Enumerable.Range(0, trip.Refills.Count).Where(i => trip.Refills[i].At >= night.From && trip.Refills[i].At < night.To)],
+        };
+    }
+
+    private static TripRefill Refill(Refill refill, RefillOutcome? outcome, RefillWait? wait, Scenario scenario)
+    {
+        CylinderSpecification cylinder = scenario.Rig.Cylinders[refill.Cylinder];
+        bool carried = outcome is { Refused: false } && cylinder.Orientation == Orientation.Upright;
+        double gross_kg = cylinder.Tare_kg + (outcome?.After.Propane_kg ?? 0);
+        return new TripRefill
+        {
+            Refill = refill,
+            Outcome = outcome,
+            Wait = wait ?? new RefillWait(WaitKind.Refused),
+            Carried = carried ? Mass.FromKilograms(gross_kg) : null,
+            TooHeavy = carried && gross_kg > scenario.Trip!.Carries_kg,
+        };
+    }
+}

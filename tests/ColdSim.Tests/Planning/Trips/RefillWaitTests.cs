@@ -1,0 +1,79 @@
+using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
+using Xunit;
+using static ColdSim.Tests.Planning.Trips.SomeTrips;
+
+namespace ColdSim.Tests.Planning.Trips;
+
+/// <summary>How long a refill can wait. A pair of 20 lb cylinders feeds 5,000 BTU/h, some 5.5 lb a day, from Tuesday 16:00 on.</summary>
+public class RefillWaitTests
+{
+    private static RefillWait Wait(double left, double to_h, Refill refill) => TripRun.Of(Of(Pair(left), [Stop("a", 0, to_h)], refill)).Refills[0].Wait;
+
+    [Fact]
+    public void Without_it_nothing_goes_worse_so_it_is_not_needed()
+        => Assert.Equal(new RefillWait(WaitKind.NotNeeded), Wait(0.9, 68, Fill(19)));
+
+    [Fact]
+    public void It_waits_until_the_day_before_the_first_night_that_would_go_worse()
+    {
+        RefillWait wait = Wait(0.35, 164, Fill(19));
+        Assert.Equal(WaitKind.CanWait, wait.Kind);
+        Assert.Equal(wait.Latest!.Value.AddDays(1), wait.Next);
+        Assert.True(wait.Worse!.Verdict > Verdict.Holds);
+        Assert.True(wait.Worse.From < wait.Next!.Value);
+
+        // Put off to that day it still holds, and a day more it does not.
+        Assert.Equal(Verdict.Holds, Moved(0.35, 164, wait.Latest.Value).Nights.First(n => n.Number == wait.Worse.Number).Verdict);
+        Assert.NotEqual(Verdict.Holds, Moved(0.35, 164, wait.Next.Value).Nights.First(n => n.Number == wait.Worse.Number).Verdict);
+    }
+
+    [Fact]
+    public void Closed_days_are_passed_over()
+    {
+        RefillWait open = Wait(0.35, 164, Fill(19));
+        ClosedDays closed = new() { Weekly = [open.Latest!.Value.DayOfWeek] };
+        RefillWait wait = Wait(0.35, 164, Fill(19) with { Closed = closed });
+        Assert.True(wait.Latest is null || wait.Latest < open.Latest);
+        Assert.False(wait.Latest is { } latest && closed.Has(DateOnly.FromDateTime(latest.DateTime)));
+        Assert.Equal(open.Next, wait.Next);
+    }
+
+    [Fact]
+    public void Where_the_next_open_day_is_too_late_it_cannot_wait()
+    {
+        RefillWait wait = Wait(0.2, 116, Fill(19));
+        Assert.Equal(WaitKind.CannotWait, wait.Kind);
+        Assert.Null(wait.Latest);
+        Assert.Equal(Start.AddHours(43), wait.Next);
+    }
+
+    [Fact]
+    public void Where_the_coach_moves_on_there_is_no_later_day()
+    {
+        TripStop[] stops = [Stop("a", 0, 30), Stop("b", 34, 116)];
+        RefillWait wait = TripRun.Of(Of(Pair(0.35), stops, Fill(19))).Refills[0].Wait;
+        Assert.Equal(WaitKind.NoLaterDay, wait.Kind);
+        Assert.NotNull(wait.Worse);
+    }
+
+    [Fact]
+    public void Many_at_once_give_the_same_as_one_at_a_time()
+    {
+        Scenario scenario = Of(Pair(0.35), [Stop("a", 0, 188)], Fill(19), Fill(67, 1));
+        TripReport one = TripRun.Of(scenario, workers: 1), many = TripRun.Of(scenario, workers: 4);
+        Assert.Equal(one.Refills.Select(r => (r.Wait.Kind, r.Wait.Latest, r.Wait.Next)), many.Refills.Select(r => (r.Wait.Kind, r.Wait.Latest, r.Wait.Next)));
+    }
+
+    [Fact]
+    public void It_can_be_stopped()
+    {
+        using CancellationTokenSource source = new();
+        source.Cancel();
+        Assert.ThrowsAny<OperationCanceledException>(() => TripRun.Of(Of([Stop("a", 0, 44)], Fill(19)), cancel: source.Token));
+    }
+
+    private static RunReport Moved(double left, double to_h, DateTimeOffset at)
+        => NightRun.Of(Of(Pair(left), [Stop("a", 0, to_h)], Fill((at - Start).TotalHours)));
+}
