@@ -7,6 +7,7 @@ using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App;
@@ -24,6 +25,9 @@ internal static class Joined
         Compare = (scenario, options, finished, cancel) => Comparison.Of(scenario, options, finished, cancel: cancel),
         WriteCompareJson = CompareJson.Write,
         WriteCompareCsv = CompareCsv.Write,
+        Limits = (scenario, axis, fills, finished, cancel) => LimitChart.Of(scenario, axis, fills, finished, cancel: cancel),
+        WriteLimitsJson = LimitsJson.Write,
+        WriteLimitsCsv = LimitsCsv.Write,
         WriteJson = RunJson.Write,
         WriteCsv = SeriesCsv.Write,
         WriteFile = AtomicFile.Write,

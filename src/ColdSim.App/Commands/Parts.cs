@@ -2,6 +2,7 @@ using ColdSim.App.Text;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
@@ -39,6 +40,15 @@ internal sealed record Parts
 
     /// <summary>Writes a comparison as CSV, a row an option.</summary>
     public required Action<Comparison, TextWriter> WriteCompareCsv { get; init; }
+
+    /// <summary>Finds a rig's limits at the lows of an axis and at fills, and tells how many cells are done.</summary>
+    public required Func<Scenario, LimitAxis, IReadOnlyList<double>, IProgress<int>, CancellationToken, LimitChart> Limits { get; init; }
+
+    /// <summary>Writes limits as one JSON document.</summary>
+    public required Action<LimitChart, Stream> WriteLimitsJson { get; init; }
+
+    /// <summary>Writes limits as CSV, a row a cell.</summary>
+    public required Action<LimitChart, TextWriter> WriteLimitsCsv { get; init; }
 
     /// <summary>Writes a report as one JSON document.</summary>
     public required Action<RunReport, Stream> WriteJson { get; init; }

@@ -45,11 +45,11 @@ public sealed record LimitCell
     /// <summary>Whether inside falls in that night though every appliance gets its gas: the furnace is too small, not the cylinder.</summary>
     public bool FurnaceTooSmall { get; init; }
 
-    /// <summary>Whether the next colder night ends with the liquid gone, so that more gas and not more heat is wanted.</summary>
-    public bool RunsDry { get; init; }
+    /// <summary>Whether at most a twentieth of the legal filling is left when gas falls short one step colder: more gas is wanted.</summary>
+    public bool Emptied { get; init; }
 
-    /// <summary>How well energy and mass close in the worst of the runs.</summary>
-    public required LedgerBalance Ledger { get; init; }
+    /// <summary>How well energy and mass close in the night of the limit; null where none holds.</summary>
+    public LedgerBalance? Ledger { get; init; }
 }
 
 /// <summary>A set-up with its limit at every fill.</summary>

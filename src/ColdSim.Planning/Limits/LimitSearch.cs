@@ -1,4 +1,4 @@
-using ColdSim.Model.Engine;
+using ColdSim.Model;
 using ColdSim.Model.Thermostat;
 using ColdSim.Planning.Nights;
 
@@ -8,6 +8,7 @@ namespace ColdSim.Planning.Limits;
 internal sealed class LimitSearch(StandardNight night, LimitAxis axis, SetUp setUp, CancellationToken cancel)
 {
     private const double FirstGuess_frac = 0.6;
+    private const double Empty_frac = 0.05;
 
     public LimitColumn Column(IReadOnlyList<double> fills, Action finished)
     {
@@ -25,30 +26,32 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, SetUp set
 
     private LimitCell Cell(double fill_frac, int guess)
     {
-        Dictionary<int, Tried> tried = [];
+        Rig rig = setUp.Filled(fill_frac);
+        Dictionary<int, double> left_kg = [];
         bool Holds(int step)
         {
-            Tried t = Try(fill_frac, step);
-            tried[step] = t;
-            return t.Holds;
+            (bool holds, left_kg[step]) = FedRun.Of(night.Over(rig, axis.Low_K(step)), cancel);
+            return holds;
         }
 
         int found = new ColdEdge(Holds, axis.Steps).Find(guess);
-        LedgerBalance ledger = tried.Values.MaxBy(t => double.IsNaN(t.Ledger.WorstEnergy_frac) ? double.PositiveInfinity : t.Ledger.WorstEnergy_frac)!.Ledger;
         LimitCell cell = new()
         {
             Fill_frac = fill_frac,
             Kind = found < 0 ? LimitKind.NotAtWarmest : found == axis.Steps ? LimitKind.HoldsAtColdest : LimitKind.Found,
             Step = found,
             Low_K = found < 0 ? double.NaN : axis.Low_K(found),
-            Contents_kg = setUp.Filled(fill_frac).Cylinders.Sum(c => c.Contents_kg),
-            RunsDry = tried.TryGetValue(found + 1, out Tried? colder) && colder.Night.Verdict == Verdict.RunsDry,
-            Ledger = ledger,
+            Contents_kg = rig.Cylinders.Sum(c => c.Contents_kg),
+            Emptied = left_kg.TryGetValue(found + 1, out double left) && left <= Empty_frac * rig.Cylinders.Sum(c => c.LegalFill_kg),
         };
         if (found < 0) return cell;
-        NightReport at = tried[found].Night;
+        RunReport report = NightRun.Of(night.Over(rig, axis.Low_K(found)), cancel);
+        NightReport at = report.Nights[0];
+        if (at.Verdict != Verdict.Holds)
+            throw new InvalidOperationException($"A limit of {axis.Low_K(found)} K does not hold when it is run again.");
         return cell with
         {
+            Ledger = report.Ledger,
             Used_kg = at.GasUsed.Kilograms,
             Blanket_J = at.BlanketEnergy.Joules,
             InsideLow_K = at.InsideLow?.Kelvins ?? double.NaN,
@@ -63,12 +66,4 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, SetUp set
         double criteria_K = night.Over(setUp.Rig, axis.Warmest_K).Criteria.BelowSetPoint.Kelvins;
         return Math.Min(thermostat.DaySetPoint_K, thermostat.NightSetPoint_K) - thermostat.Differential_K - criteria_K;
     }
-
-    private Tried Try(double fill_frac, int step)
-    {
-        RunReport report = NightRun.Of(night.Over(setUp.Filled(fill_frac), axis.Low_K(step)), cancel);
-        return new Tried(report.Nights[0], report.Ledger, report.End == RunEnd.Complete && report.Summary.Verdict == Verdict.Holds);
-    }
-
-    private sealed record Tried(NightReport Night, LedgerBalance Ledger, bool Holds);
 }
