@@ -12,9 +12,9 @@ public class LimitChartTests
 {
     private static readonly double[] Fills = [0.25, 0.5, 1];
 
-    private static readonly Lazy<LimitChart> Told = new(() => LimitChart.Of(Base.Value, LimitAxis.Fahrenheit, Fills));
+    private static readonly Lazy<Scenario> Base = new(() => ScenarioReader.Read(Path.Combine(Root(), "scenarios", "blanket-or-second.toml")).Scenario!);
 
-    private static Lazy<Scenario> Base { get; } = new(() => ScenarioReader.Read(Path.Combine(Root(), "scenarios", "blanket-or-second.toml")).Scenario!);
+    private static readonly Lazy<LimitChart> Told = new(() => LimitChart.Of(Base.Value, LimitAxis.Fahrenheit, Fills));
 
     private static string Root([CallerFilePath] string here = "")
         => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", ".."));
