@@ -8,6 +8,7 @@ using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 
@@ -30,6 +31,9 @@ internal static class Joined
         RunTrip = (scenario, finished, cancel) => TripRun.Of(scenario, finished, cancel: cancel),
         WriteTripJson = TripJson.Write,
         WriteTripCsv = TripCsv.Write,
+        Limits = (scenario, axis, fills, finished, cancel) => LimitChart.Of(scenario, axis, fills, finished, cancel: cancel),
+        WriteLimitsJson = LimitsJson.Write,
+        WriteLimitsCsv = LimitsCsv.Write,
         WriteJson = RunJson.Write,
         WriteCsv = SeriesCsv.Write,
         WriteFile = AtomicFile.Write,

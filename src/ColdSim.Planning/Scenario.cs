@@ -17,6 +17,9 @@ public sealed record Scenario
     /// <summary>The weather over it.</summary>
     public required WeatherSeries Weather { get; init; }
 
+    /// <summary>What stands in where weather does not say; the air of a standard night.</summary>
+    public WeatherDefaults StandIns { get; init; } = new();
+
     /// <summary>When the run starts; its offset is the clock of the run.</summary>
     public required DateTimeOffset Start { get; init; }
 

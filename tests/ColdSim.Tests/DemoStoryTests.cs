@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 using Xunit;
 
@@ -93,5 +94,33 @@ public class DemoStoryTests
         Assert.Equal(coarse is null, fine is null);
         if (coarse is not null)
             Assert.True(Math.Abs((coarse.Value - fine!.Value).TotalSeconds) < 60, $"Night {night + 1} {what}: {coarse:O} against {fine:O}");
+    }
+
+    private static ReadResult Demo(string file)
+    {
+        ReadResult read = ScenarioReader.Read(Path.Combine(Root(), "scenarios", file));
+        Assert.Empty(read.Problems);
+        return read;
+    }
+
+    [Fact]
+    public void With_a_hookup_the_blanket_is_best_and_without_one_it_is_worse_than_nothing()
+    {
+        ReadResult demo = Demo("blanket-or-second.toml");
+        Comparison told = Comparison.Of(demo.Scenario!, demo.Options);
+        Assert.Equal("shore blanket, hookup", told.Best.Option.Name);
+        Assert.True(told.Best.Holds);
+        Assert.Equal("second one, changeover", told.Rows.First(r => !r.Option.Scenario.Rig.Site.Hookup).Option.Name);
+        Assert.Equal("shore blanket, no hookup", told.Rows[^1].Option.Name);
+    }
+
+    [Fact]
+    public void The_changeover_takes_from_the_reserve_with_pounds_left_in_the_service_cylinder()
+    {
+        RunReport told = NightRun.Of(Demo("changeover.toml").Scenario!);
+        Assert.Equal(Verdict.Holds, told.Summary.Verdict);
+        ReportedEvent first = told.Events.First(e => e.Kind == ReportedKind.ReserveFeeds);
+        Assert.True(first.Value > 3, $"{first.Value} kg");
+        Assert.DoesNotContain(told.Events, e => e.Kind == ReportedKind.LiquidGone);
     }
 }

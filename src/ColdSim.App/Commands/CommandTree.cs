@@ -16,6 +16,7 @@ internal static class CommandTree
             TonightCommand.Of(host),
             CompareCommand.Of(host),
             TripCommand.Of(host),
+            LimitsCommand.Of(host),
             CheckCommand.Of(host),
             NewCommand.Of(host),
             PropaneCommand.Of(host),

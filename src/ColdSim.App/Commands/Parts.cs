@@ -3,6 +3,7 @@ using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 
@@ -53,6 +54,15 @@ internal sealed record Parts
 
     /// <summary>Writes a trip as CSV, a row a night.</summary>
     public required Action<TripReport, TextWriter> WriteTripCsv { get; init; }
+
+    /// <summary>Finds a rig's limits at the lows of an axis and at fills, and tells how many cells are done.</summary>
+    public required Func<Scenario, LimitAxis, IReadOnlyList<double>, IProgress<int>, CancellationToken, LimitChart> Limits { get; init; }
+
+    /// <summary>Writes limits as one JSON document.</summary>
+    public required Action<LimitChart, Stream> WriteLimitsJson { get; init; }
+
+    /// <summary>Writes limits as CSV, a row a cell.</summary>
+    public required Action<LimitChart, TextWriter> WriteLimitsCsv { get; init; }
 
     /// <summary>Writes a report as one JSON document.</summary>
     public required Action<RunReport, Stream> WriteJson { get; init; }

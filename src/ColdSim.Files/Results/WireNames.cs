@@ -1,4 +1,5 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Files.Results;
@@ -47,5 +48,22 @@ internal static class WireNames
         RunEnd.LiquidFull => "liquid_full",
         RunEnd.ReliefPressure => "relief_pressure",
         _ => throw new ArgumentOutOfRangeException(nameof(end), end, null),
+    };
+
+    public static string Of(SetUpKind kind) => kind switch
+    {
+        SetUpKind.Bare => "bare",
+        SetUpKind.Blanket => "blanket",
+        SetUpKind.SecondCylinder => "second_cylinder",
+        SetUpKind.Both => "second_cylinder_and_blankets",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
+    };
+
+    public static string Of(LimitKind kind) => kind switch
+    {
+        LimitKind.Found => "found",
+        LimitKind.HoldsAtColdest => "holds_at_coldest",
+        LimitKind.NotAtWarmest => "not_at_warmest",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };
 }

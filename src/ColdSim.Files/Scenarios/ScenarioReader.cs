@@ -118,6 +118,7 @@ public static class ScenarioReader
                 Occupancy = occupancy,
             },
             Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
+            StandIns = weather.StandIns,
             Start = run.Start,
             Nights = run.Nights,
             Step_s = run.Step_s,

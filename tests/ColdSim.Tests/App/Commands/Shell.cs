@@ -7,6 +7,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.App.Text;
 using ColdSim.Tests.Planning.Compare;
+using ColdSim.Tests.Planning.Limits;
 
 namespace ColdSim.Tests.App.Commands;
 
@@ -45,6 +46,9 @@ internal sealed class Shell
         WriteTripCsv = (_, writer) => writer.WriteLine("night,invented"),
         WriteCompareJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCompareCsv = (_, writer) => writer.WriteLine("rank,invented"),
+        Limits = (_, _, _, _, _) => HandLimits.Chart,
+        WriteLimitsJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
+        WriteLimitsCsv = (_, writer) => writer.WriteLine("limits,invented"),
         WriteJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCsv = (_, writer) => writer.WriteLine("time,invented"),
         WriteFile = AtomicFile.Write,

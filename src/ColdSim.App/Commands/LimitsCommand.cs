@@ -1,0 +1,65 @@
+using System.CommandLine;
+using System.Globalization;
+using ColdSim.Planning;
+using ColdSim.Planning.Limits;
+
+namespace ColdSim.App.Commands;
+
+/// <summary><c>coldsim limits</c>: the coldest night this rig is fed through, by fill and set-up.</summary>
+internal static class LimitsCommand
+{
+    private const int MostFills = 20;
+
+    public static Command Of(Host host)
+    {
+        Argument<string> file = CommonOptions.File("Scenario file, with a furnace.");
+        Option<string?> fills = new("--fills")
+        {
+            HelpName = "LIST",
+            Description = "Fills to find, in % of the legal filling with commas between; 10,20,30,40,50,65,80,100 unless given.",
+        };
+        Option<bool> page = new("--one-page") { Description = "Print one page of plain text to tape inside a cupboard door." };
+        Option<string> units = CommonOptions.Units();
+        Option<bool> json = CommonOptions.Json();
+        Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the limits, a row a cell, to this file." };
+        ExampleCommand command = new(
+            "limits",
+            "Find the coldest night through which this rig's furnace is fed, by fill, blanket and cylinders.",
+            "coldsim limits trip.toml",
+            "coldsim limits trip.toml --fills 25,50,75,100 --units si",
+            "coldsim limits trip.toml --one-page > door.txt",
+            "coldsim limits trip.toml --csv limits.csv")
+        { file, fills, page, units, json, csv };
+        command.SetAction(async (parsed, cancel) =>
+        {
+            string path = parsed.GetRequiredValue(file);
+            IReadOnlyList<double> wanted = parsed.GetValue(fills) is { } list ? Fills(list) : LimitChart.UsualFills;
+            if (parsed.GetValue(json) && parsed.GetValue(page))
+                throw CommandFault.Input("coldsim: --json and --one-page do not go together", "See 'coldsim limits --help'.");
+            Scenario scenario = ScenarioFile.Read(path, host);
+            if (scenario.Rig.Furnace is null)
+                throw CommandFault.Input($"coldsim: '{path}' has no [furnace]; limits are the nights through which one is fed");
+            LimitsAnswer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(page))
+            {
+                CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),
+            };
+            return await answer.GiveAsync(scenario, wanted, cancel).ConfigureAwait(false);
+        });
+        return command;
+    }
+
+    private static List<double> Fills(string list)
+    {
+        List<double> fills = [];
+        foreach (string word in list.Split(',', StringSplitOptions.TrimEntries))
+        {
+            bool read = double.TryParse(word.TrimEnd('%').TrimEnd(), NumberStyles.Float, CultureInfo.InvariantCulture, out double percent);
+            if (!read || !(percent >= 1 && percent <= 100))
+                throw CommandFault.Input($"coldsim: --fills takes numbers from 1 to 100 with commas between, not '{word}'", "See 'coldsim limits --help'.");
+            if (!fills.Contains(percent / 100)) fills.Add(percent / 100);
+        }
+
+        return fills.Count <= MostFills ? fills
+            : throw CommandFault.Input($"coldsim: --fills takes at most {MostFills} fills, not {fills.Count}", "See 'coldsim limits --help'.");
+    }
+}

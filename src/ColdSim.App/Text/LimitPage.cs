@@ -1,0 +1,76 @@
+using System.Globalization;
+using ColdSim.Model;
+using ColdSim.Planning.Limits;
+
+namespace ColdSim.App.Text;
+
+/// <summary>The limits on one page to be taped inside a cupboard door: at most <see cref="MostLines"/> lines of <see cref="Columns"/>.</summary>
+internal static class LimitPage
+{
+    public const int Columns = 78;
+    public const int MostLines = 60;
+
+    private static readonly string[] WhenShort =
+    [
+        "Thermostat down at once: every degree less is gas that the cylinder need not boil off.",
+        "Open or change to the fuller cylinder; the cold one gives again when it has rested.",
+        "Other gas appliances off. Brush loose snow off the cylinder; never cover it, never heat it.",
+        "If inside goes on falling: leave, or go where there is heat, while it is still easy.",
+    ];
+
+    private static readonly string[] Signs =
+    [
+        "Furnace fan runs, clicks, no heat, stops (lockout); stove flame low or lazy: pressure is gone.",
+        "Frost on the cylinder up to the liquid: it is working hard. Weigh it; a gauge of pressure",
+        "tells temperature, not how much is left.",
+    ];
+
+    private static readonly string[] Warnings =
+    [
+        "No flame, torch or unlisted heater on a cylinder. Cylinders outside, upright, below 125 °F.",
+        "CO or propane alarm, or smell of gas: everybody out, gas off from outside, call for help.",
+        "No ventless heater, stove or oven for heat while anybody sleeps.",
+    ];
+
+    public static IReadOnlyList<string> Lines(LimitChart chart, UnitStyle units, DateTimeOffset today)
+    {
+        List<string> lines = [.. Wrap.Lines(Short(chart.Scenario.Title, 50).ToUpperInvariant() + ": HOW COLD MAY IT GET?", Columns)];
+        lines.Add($"Made {today.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)} by coldsim: estimates of a model, not measurements.");
+        lines.AddRange(Paragraph(Rig(chart, units)));
+        lines.Add("");
+        lines.AddRange(Paragraph("The coldest night's low at which the furnace is fed until dawn:"));
+        lines.AddRange(LimitTable.Lines(chart, units));
+        lines.AddRange(Points([.. LimitWords.SetUps(chart, units).Skip(1).Take(2), .. LimitWords.Signs(chart, units)]));
+        lines.AddRange(Paragraph($"Night: {chart.Night.From:HH:mm} to {chart.Night.To:HH:mm}, day {units.Difference(StandardNight.Swing_K)} warmer, wind "
+            + $"{units.Speed(chart.Night.Air.Wind_m_s)}, to {LimitWords.Tolerance(chart, units)}. Stay {units.Difference(5)} or more on the warm side; more in wind."));
+        lines.Add("");
+        lines.Add("SIGNS OF RUNNING SHORT");
+        lines.AddRange(Points([Signs[0], $"{Signs[1]} {Signs[2]}"]));
+        lines.Add("WHEN SHORT");
+        lines.AddRange(Points(WhenShort));
+        lines.Add("ALWAYS");
+        lines.AddRange(Points(Warnings));
+        lines.AddRange(Paragraph("The code in force, the makers' plates and a licensed technician decide."));
+        return lines;
+    }
+
+    private static string Rig(LimitChart chart, UnitStyle units)
+    {
+        Rig rig = chart.Scenario.Rig;
+        double inside_K = rig.Thermostat!.NightSetPoint_K;
+        string cylinders = Short(CylinderWords.Names(rig), 60);
+        string shelter = string.Join(" and ", rig.Cylinders.Select(c => LimitWords.Percent(c.Surroundings.WindShelter_frac)).Distinct());
+        return $"For: {cylinders}; furnace {units.Power(rig.Furnace!.Input_W)} on its plate; thermostat "
+            + $"{units.Temperature(rig.Thermostat.DaySetPoint_K)}, at night {units.Temperature(inside_K)}; {Height(rig.Site.Elevation_m, units)} above "
+            + $"the sea; {shelter} of the wind at the cylinder. Other rigs: other numbers.";
+    }
+
+    private static string Height(double height_m, UnitStyle units)
+        => units.IsUs ? $"{UnitStyle.Number(height_m / 0.3048, 0)} ft" : $"{UnitStyle.Number(height_m, 0)} m";
+
+    private static string Short(string text, int most) => text.Length <= most ? text : text[..(most - 3)] + "...";
+
+    private static IEnumerable<string> Paragraph(string text) => Wrap.Lines(text, Columns);
+
+    private static IEnumerable<string> Points(IEnumerable<string> texts) => texts.SelectMany(t => Wrap.Lines(t, Columns, first: "- ", rest: "  "));
+}

@@ -1,0 +1,28 @@
+using ColdSim.Planning.Limits;
+
+namespace ColdSim.App.Text;
+
+/// <summary>The limits as a table: a row a fill, a column a set-up.</summary>
+internal static class LimitTable
+{
+    public static IReadOnlyList<string> Lines(LimitChart chart, UnitStyle units)
+    {
+        List<TextColumn> columns = [new(["Fill", "of legal"]), new(["In each", "cylinder", units.MassUnit])];
+        columns.AddRange(chart.Columns.Select(c => new TextColumn([.. LimitWords.Heading(c.SetUp.Kind, chart.Scenario.Rig).Select(h => h + " "), units.TemperatureUnit + " "])));
+        List<IReadOnlyList<string>> rows = [];
+        for (int i = 0; i < chart.Fills.Count; i++)
+        {
+            int row = i;
+            rows.Add(
+            [
+                LimitWords.Percent(chart.Fills[i]),
+                string.Join("+", chart.Scenario.Rig.Cylinders.Select(c => Mass(c.LegalFill_kg * chart.Fills[row], units)).Distinct()),
+                .. chart.Columns.Select(c => LimitWords.Cell(c.Cells[row], chart, units)),
+            ]);
+        }
+
+        return TextTable.Lines(columns, rows, gap: 2);
+    }
+
+    private static string Mass(double kg, UnitStyle units) => UnitStyle.Number(units.MassIn(kg), 1);
+}

@@ -1,0 +1,40 @@
+using ColdSim.Planning.Limits;
+
+namespace ColdSim.App.Text;
+
+/// <summary>A limits chart as text: the sentence, the table, the chart, what they rest on.</summary>
+internal static class LimitText
+{
+    public static IReadOnlyList<TextSection> Sections(LimitChart chart, UnitStyle units, IReadOnlyList<string> cautions)
+    {
+        List<TextSection> sections =
+        [
+            new(chart.Scenario.Title, [.. Wrap.Lines(LimitSentence.Of(chart, units), rest: "  ")]),
+            new("The coldest night's low at which all gas asked for is given", [.. LimitTable.Lines(chart, units), "", .. Under(chart, units)]),
+            new("The same drawn", LimitPlot.Lines(chart, units)),
+            new("The standard night", [.. Wrap.Lines(LimitWords.Night(chart, units)), .. Wrap.Lines(LimitWords.Fed(chart, units))]),
+        ];
+        if (chart.Scenario.Assumptions.Count > 0)
+            sections.Add(new("Taken because nothing says otherwise", RunText.Points(chart.Scenario.Assumptions)));
+        if (cautions.Count > 0)
+            sections.Add(new("Cautions", RunText.Points([Margin(units), .. cautions])));
+        return sections;
+    }
+
+    /// <summary>Why not to go to the number itself.</summary>
+    public static string Margin(UnitStyle units)
+        => $"These are edges, not plans: a wind, a heat loss or a forecast a little off moves them. Stay {units.Difference(5)} or more on the warm side.";
+
+    private static IEnumerable<string> Under(LimitChart chart, UnitStyle units)
+    {
+        IEnumerable<string> lines = LimitWords.SetUps(chart, units).Concat(LimitWords.Signs(chart, units));
+        if (Electricity(chart) is { } electricity) lines = lines.Append(electricity);
+        return lines.SelectMany(l => Wrap.Lines(l, rest: "  "));
+    }
+
+    private static string? Electricity(LimitChart chart)
+    {
+        double most_Wh = chart.Cells.Where(c => double.IsFinite(c.Blanket_J)).Select(c => c.Blanket_J / 3600).DefaultIfEmpty(0).Max();
+        return most_Wh < 1 ? null : $"At these limits the blankets take up to {UnitStyle.Number(most_Wh, 0)} Wh a night ({UnitStyle.Number(most_Wh / 12, 0)} Ah at 12 V).";
+    }
+}

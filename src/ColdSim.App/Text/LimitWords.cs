@@ -1,0 +1,123 @@
+using ColdSim.Model;
+using ColdSim.Model.Blanket;
+using ColdSim.Planning.Limits;
+
+namespace ColdSim.App.Text;
+
+/// <summary>What a limits chart's set-ups, cells and night are called, in one wording for table, chart, page and sentence.</summary>
+internal static class LimitWords
+{
+    /// <summary>The mark of a set-up in the chart.</summary>
+    public static char Mark(SetUpKind kind) => kind switch
+    {
+        SetUpKind.Bare => 'o',
+        SetUpKind.Blanket => 'x',
+        SetUpKind.SecondCylinder => '#',
+        _ => '+',
+    };
+
+    /// <summary>Such as "blanket".</summary>
+    public static string Name(SetUpKind kind, Rig rig) => kind switch
+    {
+        SetUpKind.Bare => "bare",
+        SetUpKind.Blanket => "blanket",
+        SetUpKind.SecondCylinder => OneMore(rig),
+        _ => $"{OneMore(rig)} and blankets",
+    };
+
+    /// <summary>The same for a column's head.</summary>
+    public static IReadOnlyList<string> Heading(SetUpKind kind, Rig rig) => kind switch
+    {
+        SetUpKind.Bare => ["bare"],
+        SetUpKind.Blanket => ["with", "blanket"],
+        SetUpKind.SecondCylinder => rig.Cylinders.Count == 1 ? ["second", "cylinder"] : ["one more", "cylinder"],
+        _ => rig.Cylinders.Count == 1 ? ["second", "and blankets"] : ["one more", "and blankets"],
+    };
+
+    /// <summary>A limit with its unit, as a sentence has it.</summary>
+    public static string Limit(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
+    {
+        LimitKind.HoldsAtColdest => $"below {Degrees(chart.Axis.Coldest_K, units)}",
+        LimitKind.NotAtWarmest => $"not at {Degrees(chart.Axis.Warmest_K, units)}",
+        _ => Degrees(cell.Low_K, units),
+    };
+
+    /// <summary>The same without its unit; a star where the furnace is too small, a d where more gas is wanted.</summary>
+    public static string Cell(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
+    {
+        LimitKind.HoldsAtColdest => $"below {Number(chart.Axis.Coldest_K, units)}{(cell.FurnaceTooSmall ? "*" : "")} ",
+        LimitKind.NotAtWarmest => $"not at {Number(chart.Axis.Warmest_K, units)}{Dry(cell)} ",
+        _ => $"{Number(cell.Low_K, units)}{(cell.FurnaceTooSmall ? "*" : "")}{Dry(cell)} ",
+    };
+
+    public static string Degrees(double kelvin, UnitStyle units) => $"{Number(kelvin, units)} {units.TemperatureUnit}";
+
+    public static string Tolerance(LimitChart chart, UnitStyle units)
+        => $"{UnitStyle.Number(units.DifferenceIn(chart.Axis.Step_K), units.IsUs ? 0 : 1)} {units.TemperatureUnit}";
+
+    public static string Percent(double frac) => $"{UnitStyle.Number(100 * frac, Math.Abs(100 * frac - Math.Round(100 * frac)) < 0.05 ? 0 : 1)} %";
+
+    /// <summary>What the set-ups are, a line each.</summary>
+    public static IEnumerable<string> SetUps(LimitChart chart, UnitStyle units) => chart.Columns.Select(c => SetUp(c.SetUp, chart, units));
+
+    /// <summary>The night that every cell is run through.</summary>
+    public static string Night(LimitChart chart, UnitStyle units)
+    {
+        StandardNight night = chart.Night;
+        return $"{night.From:HH:mm} to {night.To:HH:mm}. The high at 15:00 is {units.Difference(StandardNight.Swing_K)} above the low at 07:00, "
+            + $"half a cosine between; {units.Speed(night.Air.Wind_m_s)} of wind at mast height all night, "
+            + $"{Percent(night.Air.RelativeHumidity_frac)} humidity, {Percent(night.Air.Cloud_frac)} cloud, no sun. Cylinders start as cold as the "
+            + "air at 16:00, the coach at its set point. Thermostat, other appliances, people, wind shelter and altitude are the scenario's.";
+    }
+
+    /// <summary>What counts as fed.</summary>
+    public static string Fed(LimitChart chart, UnitStyle units)
+    {
+        Planning.Nights.NightCriteria criteria = chart.Scenario.Criteria;
+        return $"Fed: appliances are short of gas for at most {ClockText.Span(criteria.ShortAllowance)} in all, and inside falls at most "
+            + $"{units.Difference(criteria.BelowSetPoint.Kelvins)} for want of gas. Each number was run and holds, as do the two next warmer "
+            + $"ones; one {Tolerance(chart, units)} colder was run and does not.";
+    }
+
+    /// <summary>What the stars and letters in this chart mean; empty where there are none.</summary>
+    public static IEnumerable<string> Signs(LimitChart chart, UnitStyle units)
+    {
+        if (chart.Cells.Any(c => c.Kind != LimitKind.NotAtWarmest && c.FurnaceTooSmall))
+        {
+            yield return "* The furnace itself is too small for that night: it gets its gas, burns without a stop, and inside falls all the same, "
+                + $"to {units.Temperature(chart.Cells.Where(c => c.FurnaceTooSmall).Min(c => c.InsideLow_K))} at the worst. A limit of the gas, not of comfort.";
+        }
+
+        if (chart.Cells.Any(c => c.Emptied && c.Kind != LimitKind.HoldsAtColdest))
+            yield return "d One step colder at most 5 % is left when gas falls short: more gas is wanted there, not more warmth.";
+    }
+
+    private static string Dry(LimitCell cell) => cell.Emptied ? "d" : "";
+
+    private static string OneMore(Rig rig) => rig.Cylinders.Count == 1 ? "second cylinder" : "one more cylinder";
+
+    private static string Number(double kelvin, UnitStyle units) => UnitStyle.Number(units.TemperatureIn(kelvin), units.IsUs ? 0 : 1);
+
+    private static string SetUp(SetUp setUp, LimitChart chart, UnitStyle units)
+    {
+        Rig rig = chart.Scenario.Rig;
+        string what = setUp.Kind switch
+        {
+            SetUpKind.Bare => $"{CylinderWords.Names(setUp.Rig)}{(rig.Cylinders.Count > 1 ? ", " + CylinderWords.Arranged(rig.Arrangement) : "")}",
+            SetUpKind.Blanket => Blanket(setUp, chart, units),
+            SetUpKind.SecondCylinder => $"{(rig.Cylinders.Count == 1 ? "a second" : "one more")} {rig.Cylinders[0].Name} cylinder, as full, all open together",
+            _ => "as the two above together",
+        };
+        return $"{Mark(setUp.Kind)} {Name(setUp.Kind, rig)}: {what}{(setUp.AsItIs ? " (the rig as it is)" : "")}";
+    }
+
+    private static string Blanket(SetUp setUp, LimitChart chart, UnitStyle units)
+    {
+        BlanketSpecification blanket = setUp.Blanket!;
+        bool own = chart.Scenario.Rig.Cylinders.Any(c => c.Blanket is not null);
+        string supply = blanket.Supply == BlanketSupply.Battery ? "on 12 V" : "on shore power";
+        string power = setUp.Powered ? "" : ", which has no power here and only insulates";
+        return $"{UnitStyle.Number(blanket.Power_W, 0)} W {supply}{power} around every cylinder, on at {units.Temperature(blanket.On_K)}, off at "
+            + $"{units.Temperature(blanket.Off_K)}{(own ? "" : ", taken because the scenario has none")}; listed for propane cylinders";
+    }
+}

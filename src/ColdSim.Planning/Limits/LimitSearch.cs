@@ -1,0 +1,69 @@
+using ColdSim.Model;
+using ColdSim.Model.Thermostat;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Planning.Limits;
+
+/// <summary>Finds the limits of one set-up, the fullest first, each from where the fuller one's was.</summary>
+internal sealed class LimitSearch(StandardNight night, LimitAxis axis, SetUp setUp, CancellationToken cancel)
+{
+    private const double FirstGuess_frac = 0.6;
+    private const double Empty_frac = 0.05;
+
+    public LimitColumn Column(IReadOnlyList<double> fills, Action finished)
+    {
+        LimitCell[] cells = new LimitCell[fills.Count];
+        int guess = (int)(FirstGuess_frac * axis.Steps);
+        for (int i = fills.Count - 1; i >= 0; i--)
+        {
+            cells[i] = Cell(fills[i], guess);
+            guess = cells[i].Step;
+            finished();
+        }
+
+        return new LimitColumn(setUp, cells);
+    }
+
+    private LimitCell Cell(double fill_frac, int guess)
+    {
+        Rig rig = setUp.Filled(fill_frac);
+        Dictionary<int, double> left_kg = [];
+        bool Holds(int step)
+        {
+            (bool holds, left_kg[step]) = FedRun.Of(night.Over(rig, axis.Low_K(step)), cancel);
+            return holds;
+        }
+
+        int found = new ColdEdge(Holds, axis.Steps).Find(guess);
+        LimitCell cell = new()
+        {
+            Fill_frac = fill_frac,
+            Kind = found < 0 ? LimitKind.NotAtWarmest : found == axis.Steps ? LimitKind.HoldsAtColdest : LimitKind.Found,
+            Step = found,
+            Low_K = found < 0 ? double.NaN : axis.Low_K(found),
+            Contents_kg = rig.Cylinders.Sum(c => c.Contents_kg),
+            Emptied = left_kg.TryGetValue(found + 1, out double left) && left <= Empty_frac * rig.Cylinders.Sum(c => c.LegalFill_kg),
+        };
+        if (found < 0) return cell;
+        RunReport report = NightRun.Of(night.Over(rig, axis.Low_K(found)), cancel);
+        NightReport at = report.Nights[0];
+        if (at.Verdict != Verdict.Holds)
+            throw new InvalidOperationException($"A limit of {axis.Low_K(found)} K does not hold when it is run again.");
+        return cell with
+        {
+            Ledger = report.Ledger,
+            Used_kg = at.GasUsed.Kilograms,
+            Blanket_J = at.BlanketEnergy.Joules,
+            InsideLow_K = at.InsideLow?.Kelvins ?? double.NaN,
+            FurnaceTooSmall = at.InsideLow?.Kelvins < Asked_K(),
+        };
+    }
+
+    // Where inside may be with the thermostat served: at the lower set point less its band and what the criteria leave.
+    private double Asked_K()
+    {
+        ThermostatSpecification thermostat = setUp.Rig.Thermostat!;
+        double criteria_K = night.Over(setUp.Rig, axis.Warmest_K).Criteria.BelowSetPoint.Kelvins;
+        return Math.Min(thermostat.DaySetPoint_K, thermostat.NightSetPoint_K) - thermostat.Differential_K - criteria_K;
+    }
+}
