@@ -7,6 +7,7 @@ using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Explain;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App;
@@ -24,6 +25,8 @@ internal static class Joined
         Compare = (scenario, options, finished, cancel) => Comparison.Of(scenario, options, finished, cancel: cancel),
         WriteCompareJson = CompareJson.Write,
         WriteCompareCsv = CompareCsv.Write,
+        Explain = (scenario, at, finished, cancel) => Explanation.Of(scenario, at, finished, cancel: cancel),
+        WriteExplainJson = ExplainJson.Write,
         WriteJson = RunJson.Write,
         WriteCsv = SeriesCsv.Write,
         WriteFile = AtomicFile.Write,

@@ -15,6 +15,7 @@ internal static class CommandTree
             RunCommand.Of(host),
             TonightCommand.Of(host),
             CompareCommand.Of(host),
+            ExplainCommand.Of(host),
             CheckCommand.Of(host),
             NewCommand.Of(host),
             PropaneCommand.Of(host),

@@ -2,6 +2,7 @@ using ColdSim.App.Text;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Explain;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
@@ -39,6 +40,12 @@ internal sealed record Parts
 
     /// <summary>Writes a comparison as CSV, a row an option.</summary>
     public required Action<Comparison, TextWriter> WriteCompareCsv { get; init; }
+
+    /// <summary>Explains a scenario's first shortage, or how it stands at a time, and tells of every run that is done.</summary>
+    public required Func<Scenario, DateTimeOffset?, Action, CancellationToken, Explanation> Explain { get; init; }
+
+    /// <summary>Writes an explanation as one JSON document.</summary>
+    public required Action<Explanation, Stream> WriteExplainJson { get; init; }
 
     /// <summary>Writes a report as one JSON document.</summary>
     public required Action<RunReport, Stream> WriteJson { get; init; }

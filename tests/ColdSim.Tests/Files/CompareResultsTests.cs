@@ -31,7 +31,7 @@ public class CompareResultsTests
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(Json().RootElement, "", written);
-        string[] page = [.. DocPage.Lines("json.md").SkipWhile(l => l != ResultsTests.ComparisonTitle).TakeWhile(l => l != "## coldsim gauge")
+        string[] page = [.. DocPage.Lines("json.md").SkipWhile(l => l != ResultsTests.ComparisonTitle).TakeWhile(l => l != ExplainResultsTests.Title)
             .Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
         Assert.Equal(written, page);
     }

@@ -41,6 +41,8 @@ internal sealed class Shell
         Compare = (_, _, _, _) => HandRows.Several,
         WriteCompareJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCompareCsv = (_, writer) => writer.WriteLine("rank,invented"),
+        Explain = (scenario, at, _, _) => ColdSim.Planning.Explain.Explanation.Of(scenario, at),
+        WriteExplainJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCsv = (_, writer) => writer.WriteLine("time,invented"),
         WriteFile = AtomicFile.Write,
