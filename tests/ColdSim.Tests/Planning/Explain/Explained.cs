@@ -11,9 +11,9 @@ internal static class Explained
 {
     private static readonly ConcurrentDictionary<Limit, Lazy<Explanation>> Rigs = new();
 
-    private static readonly Lazy<Explanation> DemoOnce = new(() => Explanation.Of(DemoScenario.Value));
-
     private static readonly Lazy<Scenario> DemoScenario = new(() => ScenarioReader.Read(Path.Combine(Root(), "scenarios", "cold-snap.toml")).Scenario!);
+
+    private static readonly Lazy<Explanation> DemoOnce = new(() => Explanation.Of(DemoScenario.Value));
 
     public static Explanation Demo => DemoOnce.Value;
 
