@@ -29,10 +29,10 @@ internal static class ExplainSentence
             return $", and no single limit eased by as much as {part} delays it by a minute.";
         EasedLimit eased = limit.Eased.First(e => e.Limit == binds);
         string does = eased.GoneAt_frac is { } gone
-            ? $" is gone with {UnitStyle.Number(gone * 100, 0)} % of easing, sooner than with any other"
-            : $" comes {ClockText.Span(Duration.FromSeconds(eased.Delay_s))} later with {part} of easing, more than with any other";
+            ? $" is gone with {UnitStyle.Number(gone * 100, 0)} % of easing it, sooner than with any other limit"
+            : $" comes {ClockText.Span(Duration.FromSeconds(eased.Delay_s))} later with {part} of easing it, more than with any other limit";
         string ties = limit.Ties.Count == 0 ? "" : $" but {string.Join(", ", limit.Ties.Select(LimitWords.Name))}, which does as much";
-        return $" because {LimitWords.Reason(binds, chain)}: it{does}{ties}.";
+        return $" because {LimitWords.Reason(binds, chain)}: the shortage{does}{ties}.";
     }
 
     private static string Could(ChainOfCause chain, UnitStyle units)

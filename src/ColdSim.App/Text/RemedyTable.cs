@@ -5,7 +5,7 @@ namespace ColdSim.App.Text;
 /// <summary>What would have held: the least of each remedy, to which tolerance, and what goes with it.</summary>
 internal static class RemedyTable
 {
-    private const int NoteWidth = 34, NameWidth = 21;
+    private const int NoteWidth = 30, NameWidth = 21;
 
     // Half of a 100 Ah lead battery at 12 V a night; common practice, no source.
     private const double BatteryNight_J = 600 * 3600;
