@@ -8,6 +8,7 @@ using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Explain;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -34,6 +35,8 @@ internal static class Joined
         Limits = (scenario, axis, fills, finished, cancel) => LimitChart.Of(scenario, axis, fills, finished, cancel: cancel),
         WriteLimitsJson = LimitsJson.Write,
         WriteLimitsCsv = LimitsCsv.Write,
+        Explain = (scenario, at, finished, cancel) => Explanation.Of(scenario, at, finished, cancel: cancel),
+        WriteExplainJson = ExplainJson.Write,
         WriteJson = RunJson.Write,
         WriteCsv = SeriesCsv.Write,
         WriteFile = AtomicFile.Write,

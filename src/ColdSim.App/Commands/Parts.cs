@@ -3,6 +3,7 @@ using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Explain;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -63,6 +64,12 @@ internal sealed record Parts
 
     /// <summary>Writes limits as CSV, a row a cell.</summary>
     public required Action<LimitChart, TextWriter> WriteLimitsCsv { get; init; }
+
+    /// <summary>Explains a scenario's first shortage, or how it stands at a time, and tells of every run that is done.</summary>
+    public required Func<Scenario, DateTimeOffset?, Action, CancellationToken, Explanation> Explain { get; init; }
+
+    /// <summary>Writes an explanation as one JSON document.</summary>
+    public required Action<Explanation, Stream> WriteExplainJson { get; init; }
 
     /// <summary>Writes a report as one JSON document.</summary>
     public required Action<RunReport, Stream> WriteJson { get; init; }

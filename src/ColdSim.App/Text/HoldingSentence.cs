@@ -37,7 +37,9 @@ internal static class HoldingSentence
         if (asked_W <= 0)
             return "";
         string asked = $"; at the coldest hour {units.Power(asked_W)} is asked and";
-        string liquid = $"with its liquid at {NightSentence.Temperature(night.AllowedLiquid, units)}";
+        string liquid = night.AllowedLiquid is { } allowed
+            ? $"with its liquid at {NightSentence.Temperature(allowed, units)}"
+            : "through this regulator, all appliances at once";
         return steady_W >= asked_W
             ? $"{asked} the cylinder could keep giving {units.Power(steady_W)} {liquid}"
             : $"{asked} the cylinder could keep giving only {units.Power(steady_W)} {liquid}, "

@@ -100,7 +100,7 @@ public static class RunJson
         Number(json, "below_set_point_k", night.BelowSetPoint.Kelvins);
         Time(json, "freezing_at", night.FreezingAt);
         Number(json, "steady_supply_at_low_w", Watts(night.SteadySupplyAtLow));
-        Number(json, "allowed_liquid_temperature_c", night.AllowedLiquid.DegreesCelsius);
+        Number(json, "allowed_liquid_temperature_c", night.AllowedLiquid?.DegreesCelsius);
         Number(json, "demand_at_low_w", Watts(night.DemandAtLow));
         json.WriteEndObject();
     }

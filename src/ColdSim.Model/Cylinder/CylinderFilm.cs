@@ -23,9 +23,11 @@ public static class CylinderFilm
     public static HeatCoupling At(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
     {
         HeatCoupling bare = BareWall(body, weather, mass_kg, t_K, frost);
-        return body.Specification.Blanket is { Coverage_frac: > 0 } blanket
+        HeatCoupling coupling = body.Specification.Blanket is { Coverage_frac: > 0 } blanket
             ? UnderBlanket(body, blanket, weather, mass_kg, t_K, bare)
             : bare;
+        double factor = body.Specification.Surroundings.HeatGain_factor;
+        return factor == 1 ? coupling : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K };
     }
 
     private static HeatCoupling BareWall(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
@@ -86,9 +88,11 @@ public static class CylinderFilm
         double dry_W_m2K = 1 / (1 / outside_W_m2K + layer_m2K_W);
         CylinderContents contents = body.Contents(mass_kg, t_K);
         double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
-        double level_m = body.Vessel.LiquidLevel_m(Math.Min(contents.LiquidVolume_m3, body.Vessel.Volume_m3));
+        CylinderSurroundings around = body.Specification.Surroundings;
+        double wetting_m3 = contents.LiquidVolume_m3 * around.WettingLiquid_factor + around.WettingExtra_m3;
+        double level_m = body.Vessel.LiquidLevel_m(Math.Min(wetting_m3, body.Vessel.Volume_m3));
         double dry_m = body.Vessel.DryFinLength_m(level_m);
-        double fin_m = body.Specification.Surroundings.FixedFin_m is double fixed_m
+        double fin_m = around.FixedFin_m is double fixed_m
             ? Math.Min(fixed_m, dry_m)
             : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
         double wetted_W_K = wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));

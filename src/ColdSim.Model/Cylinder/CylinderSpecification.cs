@@ -106,4 +106,13 @@ public sealed record CylinderSurroundings
 
     /// <summary>Sun absorbed, if fixed. [W]</summary>
     public double? FixedSun_W { get; init; }
+
+    /// <summary>What the whole conductance is multiplied by at the end, to ask what more or less heat would do; 1 as it is.</summary>
+    public double HeatGain_factor { get; init; } = 1;
+
+    /// <summary>What the liquid's volume is multiplied by where its wetted wall is worked out, and nowhere else; 1 as it is.</summary>
+    public double WettingLiquid_factor { get; init; } = 1;
+
+    /// <summary>Liquid added where the wetted wall is worked out, and nowhere else; 0 as it is. [m³]</summary>
+    public double WettingExtra_m3 { get; init; }
 }

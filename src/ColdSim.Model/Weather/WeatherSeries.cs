@@ -39,6 +39,12 @@ public sealed class WeatherSeries
         }
     }
 
+    private WeatherSeries(WeatherSeries like, double pressure_factor)
+    {
+        (First, Last, _time_s) = (like.First, like.Last, like._time_s);
+        _samples = [.. like._samples.Select(s => s with { Pressure_Pa = s.Pressure_Pa * pressure_factor })];
+    }
+
     /// <summary>Instant of the first row.</summary>
     public DateTimeOffset First { get; }
 
@@ -47,6 +53,10 @@ public sealed class WeatherSeries
 
     /// <summary>Number of rows.</summary>
     public int Count => _time_s.Length;
+
+    /// <summary>The same weather under another air pressure, to ask what height does.</summary>
+    /// <param name="pressure_factor">What every pressure is multiplied by.</param>
+    public WeatherSeries UnderPressure(double pressure_factor) => new(this, pressure_factor);
 
     /// <summary>The weather at a time.</summary>
     /// <param name="time_s">Seconds since <see cref="First"/>; beyond the ends the end row holds. [s]</param>

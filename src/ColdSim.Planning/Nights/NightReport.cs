@@ -92,8 +92,11 @@ public sealed record NightReport
     /// <summary>At the coldest hour outside: the gas, as gross heat, that the cylinder could keep giving.</summary>
     public required Power SteadySupplyAtLow { get; init; }
 
-    /// <summary>The liquid temperature that <see cref="SteadySupplyAtLow"/> allows, without which it means nothing.</summary>
-    public required Temperature AllowedLiquid { get; init; }
+    /// <summary>
+    /// The liquid temperature that <see cref="SteadySupplyAtLow"/> allows, without which it means nothing; null where the regulator never
+    /// passes what all appliances ask together.
+    /// </summary>
+    public required Temperature? AllowedLiquid { get; init; }
 
     /// <summary>At the coldest hour outside: the gas asked for, as gross heat, averaged over that hour.</summary>
     public required Power DemandAtLow { get; init; }

@@ -101,7 +101,7 @@ public static class NightRun
             BelowSetPoint = TemperatureDelta.FromKelvins(t.BelowSetPoint_K),
             FreezingAt = At(t.Freezing_s),
             SteadySupplyAtLow = Power.FromWatts(series.Outlook!.CanKeepGiving_W(series, low)),
-            AllowedLiquid = Temperature.FromKelvins(series.Outlook.AllowedLiquid_K(low)),
+            AllowedLiquid = double.IsFinite(series.Outlook.AllowedLiquid_K(low)) ? Temperature.FromKelvins(series.Outlook.AllowedLiquid_K(low)) : null,
             DemandAtLow = Power.FromWatts(MeanAsked_W(series, low)),
         };
     }

@@ -49,6 +49,8 @@ internal sealed class Shell
         Limits = (_, _, _, _, _) => HandLimits.Chart,
         WriteLimitsJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteLimitsCsv = (_, writer) => writer.WriteLine("limits,invented"),
+        Explain = (scenario, at, _, _) => ColdSim.Planning.Explain.Explanation.Of(scenario, at),
+        WriteExplainJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCsv = (_, writer) => writer.WriteLine("time,invented"),
         WriteFile = AtomicFile.Write,

@@ -1,0 +1,86 @@
+using System.CommandLine;
+using ColdSim.App.Text;
+using ColdSim.Files.Weather;
+using ColdSim.Planning;
+using ColdSim.Planning.Explain;
+
+namespace ColdSim.App.Commands;
+
+/// <summary><c>coldsim explain</c>: why gas runs short, in the numbers of the run, and what would have held.</summary>
+internal static class ExplainCommand
+{
+    public static Command Of(Host host)
+    {
+        Argument<string> file = CommonOptions.File("Scenario file.");
+        Option<string?> at = new("--at")
+        {
+            HelpName = "TIME",
+            Description = "Tell how things stand at this time instead, such as 2027-01-15T03:00.",
+        };
+        Option<string> units = CommonOptions.Units();
+        Option<bool> json = CommonOptions.Json();
+        ExampleCommand command = new(
+            "explain",
+            "Say why gas first runs short, which limit binds, and what would have held.",
+            "coldsim explain trip.toml",
+            "coldsim explain trip.toml --at 2027-01-15T03:00",
+            "coldsim explain trip.toml --json > why.json")
+        { file, at, units, json };
+        command.SetAction(async (parsed, cancel) =>
+        {
+            Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
+            Explanation explanation = await RunAsync(scenario, At(parsed.GetValue(at), scenario), host, cancel).ConfigureAwait(false);
+            if (parsed.GetValue(json))
+                Json(explanation, host);
+            else
+                RunText.Write(host.Out, ExplainText.Sections(explanation, parsed.UnitStyle(units), host.Parts.Cautions()), host.OutIsTerminal && host.Color);
+            await host.Out.FlushAsync(cancel).ConfigureAwait(false);
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static DateTimeOffset? At(string? text, Scenario scenario)
+    {
+        if (text is null)
+            return null;
+        return InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read
+            ? time.ToOffset(scenario.Start.Offset)
+            : throw CommandFault.Input($"coldsim: --at: '{text}' is not a time; {InstantText.Accepted}", "See 'coldsim explain --help'.");
+    }
+
+    private static async Task<Explanation> RunAsync(Scenario scenario, DateTimeOffset? at, Host host, CancellationToken cancel)
+    {
+        int done = 0;
+        Task<Explanation> work = Task.Run(() => host.Parts.Explain(scenario, at, () => Interlocked.Increment(ref done), cancel), cancel);
+        await WaitingLine.UntilAsync(work, host, () => $", {Volatile.Read(ref done)} runs done").ConfigureAwait(false);
+        try
+        {
+            Explanation explanation = await work.ConfigureAwait(false);
+            cancel.ThrowIfCancellationRequested();
+            return explanation;
+        }
+        catch (ArgumentOutOfRangeException e) when (at is not null && e.ParamName == nameof(at))
+        {
+            throw CommandFault.Input($"coldsim: --at: {ClockText.Start(at.Value)} is outside the run, which starts {ClockText.Start(scenario.Start)}");
+        }
+        catch (LedgerOpenException e)
+        {
+            throw new CommandFault(
+                ExitCode.Internal,
+                [
+                    "coldsim: internal error: the ledger does not close, so nothing of this explanation is shown.",
+                    RunText.Ledger(e.Ledger) + " Allowed is 1e-6.",
+                    "Please report it with the scenario and its weather file.",
+                ]);
+        }
+    }
+
+    private static void Json(Explanation explanation, Host host)
+    {
+        foreach (string assumption in explanation.Report.Scenario.Assumptions)
+            host.Error.WriteLine($"assumed: {assumption}");
+        host.Out.Flush();
+        host.Parts.WriteExplainJson(explanation, host.Output);
+    }
+}

@@ -1,0 +1,149 @@
+using ColdSim.Model;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Planning.Explain;
+
+/// <summary>How a cylinder came to where it stands at an instant, in numbers of one run. SI units, pressures gauge.</summary>
+/// <remarks>
+/// Sums run over the window's minutes and over all cylinders; levels are those of the cylinder in use. Heat in less evaporation is
+/// what liquid and shell have given up.
+/// </remarks>
+public sealed record ChainOfCause
+{
+    /// <summary>Where the window begins: when the liquid was last at its warmest in the twelve hours before.</summary>
+    public required DateTimeOffset From { get; init; }
+
+    /// <summary>Where it ends, to the minute before.</summary>
+    public required DateTimeOffset To { get; init; }
+
+    /// <summary>Time with the furnace lit. [s]</summary>
+    public required double Burner_s { get; init; }
+
+    /// <summary>Gas given, all appliances. [kg]</summary>
+    public required double Given_kg { get; init; }
+
+    /// <summary>Heat that evaporation took from liquid and shell. [J]</summary>
+    public required double Evaporation_J { get; init; }
+
+    /// <summary>Heat that came back from air, ground and sky. [J]</summary>
+    public required double Surroundings_J { get; init; }
+
+    /// <summary>Heat that came from the sun. [J]</summary>
+    public required double Sun_J { get; init; }
+
+    /// <summary>Heat that came from blankets. [J]</summary>
+    public required double Blanket_J { get; init; }
+
+    /// <summary>Name of the cylinder in use at the end.</summary>
+    public required string Cylinder { get; init; }
+
+    /// <summary>Its place.</summary>
+    public required int InUse { get; init; }
+
+    /// <summary>Outside wall under the liquid's level, at the end; 0 without liquid. [m²]</summary>
+    public required double WettedWall_m2 { get; init; }
+
+    /// <summary>Its whole outside wall. [m²]</summary>
+    public required double WholeWall_m2 { get; init; }
+
+    /// <summary>Whether it still has liquid.</summary>
+    public required bool HasLiquid { get; init; }
+
+    /// <summary>Propane in it at the end. [kg]</summary>
+    public required double Left_kg { get; init; }
+
+    /// <summary>Its liquid at the window's start. [K]</summary>
+    public required double LiquidFrom_K { get; init; }
+
+    /// <summary>Its liquid at the end. [K]</summary>
+    public required double LiquidTo_K { get; init; }
+
+    /// <summary>Outside air at the end. [K]</summary>
+    public required double Outside_K { get; init; }
+
+    /// <summary>Inside air at the end; NaN without a coach. [K]</summary>
+    public required double Inside_K { get; init; }
+
+    /// <summary>Pressure before the regulator at the end. [Pa gauge]</summary>
+    public required double Pressure_Pa { get; init; }
+
+    /// <summary>What the regulator could pass then at full delivery, as gross heat. [W]</summary>
+    public required double CanGive_W { get; init; }
+
+    /// <summary>The most asked of it in the minutes around the end, as gross heat. [W]</summary>
+    public required double Asked_W { get; init; }
+
+    /// <summary>Reads it off a run.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="at">Its end; within the run.</param>
+    public static ChainOfCause Before(RunReport report, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        RunSeries series = report.Series;
+        Rig rig = report.Scenario.Rig;
+        int to = Math.Clamp((int)Math.Floor((at - report.Scenario.Start).TotalSeconds / RunSeries.Spacing_s), 0, series.Count - 1);
+        int use = series.InUse[to];
+        CylinderSeries used = series.Cylinders[use];
+        int from = LastWarmest(used, to);
+        double perHeat_kg = RunSeries.Spacing_s / rig.Gas.HeatingValue_J_kg;
+        double burner_s = 0, given_kg = 0;
+        for (int i = from + 1; i <= to; i++)
+        {
+            burner_s += series.Burner_frac[i] * RunSeries.Spacing_s;
+            given_kg += series.Given_W[i] * perHeat_kg;
+        }
+
+        HeatSums heat = HeatSums.Over(report, from, to);
+        CylinderBody body = new(rig.Cylinders[use]);
+        CylinderContents contents = body.Contents(used.Propane_kg[to], used.Liquid_K[to]);
+        return new ChainOfCause
+        {
+            From = Instant(report, from),
+            To = Instant(report, to),
+            Burner_s = burner_s,
+            Given_kg = given_kg,
+            Evaporation_J = heat.Evaporation_J,
+            Surroundings_J = heat.Into_J - heat.Sun_J - heat.Blanket_J,
+            Sun_J = heat.Sun_J,
+            Blanket_J = heat.Blanket_J,
+            Cylinder = rig.NameOf(use),
+            InUse = use,
+            WettedWall_m2 = contents.HasLiquid
+                ? body.Vessel.WettedArea_m2(body.Vessel.LiquidLevel_m(Math.Min(contents.LiquidVolume_m3, body.Vessel.Volume_m3)))
+                : 0,
+            WholeWall_m2 = body.Vessel.OutsideArea_m2,
+            HasLiquid = contents.HasLiquid,
+            Left_kg = used.Propane_kg[to],
+            LiquidFrom_K = used.Liquid_K[from],
+            LiquidTo_K = used.Liquid_K[to],
+            Outside_K = series.Outside_K[to],
+            Inside_K = series.Inside_K[to],
+            Pressure_Pa = series.CylinderPressure_Pa[to],
+            CanGive_W = series.Outlook?.CanGiveNow_W(series, to) ?? double.NaN,
+            Asked_W = MostAsked_W(series, to),
+        };
+    }
+
+    private static DateTimeOffset Instant(RunReport report, int sample) => report.Scenario.Start.AddSeconds(sample * RunSeries.Spacing_s);
+
+    private static int LastWarmest(CylinderSeries cylinder, int to)
+    {
+        int warmest = to;
+        for (int i = to; i >= Math.Max(0, to - 720); i--)
+        {
+            if (cylinder.Liquid_K[i] > cylinder.Liquid_K[warmest]) warmest = i;
+        }
+
+        return warmest;
+    }
+
+    // A shortage begins within a minute, whose mean holds only part of what was asked.
+    private static double MostAsked_W(RunSeries series, int at)
+    {
+        double most_W = series.Asked_W[at];
+        for (int i = at + 1; i <= Math.Min(at + 2, series.Count - 1); i++) most_W = Math.Max(most_W, series.Asked_W[i]);
+        return most_W;
+    }
+}

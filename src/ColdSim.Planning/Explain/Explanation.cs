@@ -1,0 +1,80 @@
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Planning.Explain;
+
+/// <summary>Why gas is short in a run, or how things stand at a time; what would have held.</summary>
+public sealed record Explanation
+{
+    /// <summary>The run that is explained.</summary>
+    public required RunReport Report { get; init; }
+
+    /// <summary>How it came to where it is explained.</summary>
+    public required ChainOfCause Chain { get; init; }
+
+    /// <summary>Whether a time was asked for; then only the chain is worked out.</summary>
+    public bool AtTime { get; init; }
+
+    /// <summary>The shortage that is explained; null where nothing is short, or a time was asked for.</summary>
+    public DateTimeOffset? Shortage { get; init; }
+
+    /// <summary>Number of the night it is in; 0 without one.</summary>
+    public int Night { get; init; }
+
+    /// <summary>Which limit binds; null without a shortage.</summary>
+    public BindingLimit? Limit { get; init; }
+
+    /// <summary>What would have held.</summary>
+    public IReadOnlyList<Remedy> Remedies { get; init; } = [];
+
+    /// <summary>Runs a scenario and explains its first shortage, or how it stands at a time.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="at">A time within the run, or null for the first shortage.</param>
+    /// <param name="finished">Is told of every run that is done; may be called from several threads at once.</param>
+    /// <param name="workers">How many runs at once; null takes one for each processor. The outcome does not depend on it.</param>
+    /// <param name="cancel">Stops all runs.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A time outside the run.</exception>
+    /// <exception cref="LedgerOpenException">The ledger of a run does not close.</exception>
+    /// <exception cref="ArgumentException">See <see cref="NightRun.Of"/>.</exception>
+    public static Explanation Of(
+        Scenario scenario, DateTimeOffset? at = null, Action? finished = null, int? workers = null, CancellationToken cancel = default)
+    {
+        RunReport report = NightRun.Of(scenario, cancel);
+        finished?.Invoke();
+        if (!report.Ledger.Closes) throw new LedgerOpenException(report.Ledger);
+        if (at is { } time)
+        {
+            DateTimeOffset end = report.Nights[^1].To;
+            if (time < scenario.Start || time > end)
+                throw new ArgumentOutOfRangeException(nameof(at), time, $"The run goes from {scenario.Start:O} to {end:O}.");
+            return new Explanation { Report = report, Chain = ChainOfCause.Before(report, time), AtTime = true };
+        }
+
+        if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is not { FirstShort: { } shortage } night)
+            return new Explanation { Report = report, Chain = ChainOfCause.Before(report, Closest(report)) };
+        return new Explanation
+        {
+            Report = report,
+            Chain = ChainOfCause.Before(report, shortage),
+            Shortage = shortage,
+            Night = night.Number,
+            Limit = BindingLimit.Of(scenario, shortage, finished, workers, cancel),
+            Remedies = Explain.Remedies.Of(scenario, night.Number, finished, workers, cancel),
+        };
+    }
+
+    // Where nothing is short: the lowest pressure while gas was asked for.
+    private static DateTimeOffset Closest(RunReport report)
+    {
+        RunSeries series = report.Series;
+        int closest = 0;
+        double lowest_Pa = double.PositiveInfinity;
+        for (int i = 1; i < series.Count; i++)
+        {
+            if (series.Asked_W[i] <= 0 || series.CylinderPressure_Pa[i] >= lowest_Pa) continue;
+            (closest, lowest_Pa) = (i, series.CylinderPressure_Pa[i]);
+        }
+
+        return report.Scenario.Start.AddSeconds(closest * RunSeries.Spacing_s);
+    }
+}

@@ -1,0 +1,177 @@
+using ColdSim.Model;
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
+using ColdSim.Model.Cylinder;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Explain.Relaxations;
+using ColdSim.Planning.Nights;
+using ColdSim.Planning.Search;
+
+namespace ColdSim.Planning.Explain;
+
+/// <summary>What would have held, each least value found by running the whole engine.</summary>
+/// <remarks>
+/// "Held" is every night up to the one explained; whether the rest of the run holds too is told apart. Nothing is offered that is not
+/// sold and listed for the purpose, nor more than the legal filling, nor more than two cylinders to carry.
+/// </remarks>
+public static class Remedies
+{
+    // Ends of reach that are common practice, no source: blankets by size of cylinder, two-stage regulators for coaches.
+    private const double SmallBlanket_W = 150, LargeBlanket_W = 400, BlanketStep_W = 5;
+    private const double LargestRegulator_W = 400_000 * 0.29307107017222, RegulatorStep_W = 5_000 * 0.29307107017222;
+    private const double SmallBlanketTo_m3 = 0.033;
+    private const double FillStep_frac = 0.01;
+
+    // Colder than this inside, pipes and people are the matter, not gas.
+    private const double LowestSetPoint_K = 278.15, SetPointStep_K = 0.5;
+
+    /// <summary>The upright standard sizes, small to large.</summary>
+    public static IReadOnlyList<StandardSize> Sizes { get; } = [.. StandardSizes.All.Where(s => s.Orientation == Orientation.Upright)];
+
+    /// <summary>Tries all that the rig has room for.</summary>
+    /// <param name="scenario">A scenario that does not hold.</param>
+    /// <param name="night">The night explained, from 1.</param>
+    /// <param name="finished">Is told of every run that is done; may be called from several threads at once.</param>
+    /// <param name="workers">How many at once; null takes one for each processor.</param>
+    /// <param name="cancel">Stops all runs.</param>
+    public static IReadOnlyList<Remedy> Of(
+        Scenario scenario, int night, Action? finished = null, int? workers = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        Scenario toNight = ToNight(scenario, night);
+        RemedyRange[] ranges = [.. Ranges(scenario)];
+        return Several.Of(ranges.Length, i => Try(ranges[i], scenario, toNight, finished, cancel), workers, cancel);
+    }
+
+    /// <summary>The scenario up to a night's end; a run in legs is always run whole.</summary>
+    public static Scenario ToNight(Scenario scenario, int night)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return scenario.Legs.Count > 0 ? scenario : scenario with { Nights = Math.Min(night, scenario.Nights ?? int.MaxValue) };
+    }
+
+    /// <summary>The scenario with a value of a remedy, for whoever wants to run it again.</summary>
+    public static Scenario With(Scenario scenario, RemedyKind kind, double value)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return Ranges(scenario).Single(r => r.Kind == kind).Build(scenario, value);
+    }
+
+    private static Remedy Try(RemedyRange range, Scenario scenario, Scenario toNight, Action? finished, CancellationToken cancel)
+    {
+        TriedRun Run(Scenario tried)
+        {
+            TriedRun run = TriedRun.Of(tried, cancel);
+            finished?.Invoke();
+            return run;
+        }
+
+        // As it is does not hold, or nobody would ask.
+        double? within = range.Kind == RemedyKind.Blanket ? FirstThatHolds(range, v => Run(range.Build(toNight, v))) : range.To;
+        LeastFound? found = within is not { } to ? null : LeastThatHolds.Find(
+            range.From, to, range.Tolerance, v => v != range.From && Run(range.Build(toNight, v)).Holds);
+        Remedy remedy = new(range.Kind, found?.Value, range.Tolerance, range.To) { Name = range.Name?.Invoke(found?.Value ?? range.To) };
+        if (found is null) return remedy;
+        Scenario whole = range.Build(scenario, found.Value), part = range.Build(toNight, found.Value);
+        TriedRun at = Run(part);
+        return remedy with
+        {
+            Scenario = whole,
+            HoldsAllNights = part.Nights == whole.Nights ? at.Holds : Run(whole).Holds,
+            StandsOnGround = new ComparedOption("", whole).StandsOnGround,
+            Contents_kg = whole.Rig.Cylinders.Sum(c => c.Contents_kg),
+            Electricity_J = at.Summary!.BlanketEnergy.Joules,
+        };
+    }
+
+    // From weak to strong: once a blanket boils a cylinder dry, a stronger one has nothing left to heat but steel.
+    private static double? FirstThatHolds(RemedyRange range, Func<double, TriedRun> run)
+    {
+        for (double step = range.Tolerance; ; step *= 2)
+        {
+            double value = Math.Min(range.From + step, range.To);
+            TriedRun tried = run(value);
+            if (tried.Holds) return value;
+            if (value == range.To || tried.Stopped || tried.Summary is { Verdict: Verdict.RunsDry }) return null;
+        }
+    }
+
+    private static IEnumerable<RemedyRange> Ranges(Scenario scenario)
+    {
+        Rig rig = scenario.Rig;
+        double worn_W = rig.Cylinders.Min(c => c.Blanket?.Power_W ?? 0);
+        double mostBlanket_W = rig.Cylinders.Max(c => c.Volume_m3) <= SmallBlanketTo_m3 ? SmallBlanket_W : LargeBlanket_W;
+        if (worn_W < mostBlanket_W)
+            yield return new(RemedyKind.Blanket, worn_W, mostBlanket_W, BlanketStep_W, (s, v) => Each(s, c => Under(c, v)));
+        double full = rig.Cylinders.Min(SizeSweep.Fill_frac);
+        if (full < 1)
+            yield return new(RemedyKind.Fill, full, 1, FillStep_frac, (s, v) => Each(s, c => c with { Contents_kg = Math.Max(c.Contents_kg, v * c.LegalFill_kg) }));
+
+        // Frame tanks are built in, and no size or second one takes their place.
+        bool portable = rig.Cylinders.All(c => c.Orientation == Orientation.Upright);
+        double largest_m3 = rig.Cylinders.Max(c => c.Volume_m3);
+        int smaller = Sizes.Count(s => s.Volume_m3 <= largest_m3 * 1.001);
+        if (portable && smaller < Sizes.Count)
+        {
+            yield return new(RemedyKind.Size, smaller, Sizes.Count, 1, (s, v) => Each(s, c => SizeSweep.Resized(c, Full(Sizes[(int)Math.Round(v) - 1]))))
+            {
+                Name = v => Sizes[(int)Math.Round(v) - 1].Name,
+            };
+        }
+
+        if (portable && rig.Cylinders.Count == 1)
+        {
+            yield return new(RemedyKind.SecondOpen, 0, 1, 1, (s, _) => Twice(s, new OpenTogether()));
+            yield return new(RemedyKind.SecondChangeover, 0, 1, 1, (s, _) => Twice(s, new AutomaticChangeover()));
+        }
+
+        if (rig.Thermostat is { NightSetPoint_K: > LowestSetPoint_K } thermostat && rig.Furnace is not null)
+        {
+            yield return new(RemedyKind.NightSetPoint, thermostat.NightSetPoint_K, LowestSetPoint_K, SetPointStep_K,
+                (s, v) => s with { Rig = s.Rig with { Thermostat = s.Rig.Thermostat! with { NightSetPoint_K = v } } });
+        }
+
+        int other = SmallerAppliance.LargestOther(rig);
+        if (other >= 0)
+        {
+            yield return new(RemedyKind.ApplianceOff, 0, 1, 1, (s, _) => s with { Rig = s.Rig with { Draws = [.. s.Rig.Draws.Where((_, i) => i != other)] } })
+            {
+                Name = _ => rig.Draws[other].Name,
+            };
+        }
+
+        if (rig.Regulator.RatedFlow_W < LargestRegulator_W)
+        {
+            yield return new(RemedyKind.Regulator, rig.Regulator.RatedFlow_W, LargestRegulator_W, RegulatorStep_W,
+                (s, v) => s with { Rig = s.Rig with { Regulator = s.Rig.Regulator with { RatedFlow_W = v } } });
+        }
+    }
+
+    private static Scenario Each(Scenario scenario, Func<CylinderSpecification, CylinderSpecification> change)
+        => scenario with { Rig = scenario.Rig with { Cylinders = [.. scenario.Rig.Cylinders.Select(change)] } };
+
+    private static CylinderSpecification Under(CylinderSpecification cylinder, double power_W) => cylinder with
+    {
+        Blanket = cylinder.Blanket is { } worn
+            ? worn with { Power_W = Math.Max(worn.Power_W, power_W) }
+            : new BlanketSpecification { Power_W = power_W },
+    };
+
+    private static CylinderSpecification Full(StandardSize size) => new()
+    {
+        Name = size.Name,
+        Orientation = size.Orientation,
+        Volume_m3 = size.Volume_m3,
+        OutsideDiameter_m = size.OutsideDiameter_m,
+        WallThickness_m = size.WallThickness_m,
+        MetalMass_kg = size.ShellMass_kg,
+        Tare_kg = size.Tare_kg,
+        LegalFill_kg = size.LegalFill_kg,
+        Contents_kg = size.LegalFill_kg,
+    };
+
+    private static Scenario Twice(Scenario scenario, CylinderArrangement arrangement) => scenario with
+    {
+        Rig = scenario.Rig with { Cylinders = [scenario.Rig.Cylinders[0], scenario.Rig.Cylinders[0]], Arrangement = arrangement },
+    };
+}

@@ -1,0 +1,55 @@
+namespace ColdSim.Planning.Explain;
+
+/// <summary>What somebody could have done before dark.</summary>
+public enum RemedyKind
+{
+    /// <summary>A blanket on every cylinder; its power. [W]</summary>
+    Blanket,
+
+    /// <summary>Every cylinder at least so full at the start; part of the legal filling.</summary>
+    Fill,
+
+    /// <summary>Another standard size in every place; its place among <see cref="Remedies.Sizes"/> counted from 1.</summary>
+    Size,
+
+    /// <summary>A second cylinder alike, both open.</summary>
+    SecondOpen,
+
+    /// <summary>A second cylinder alike on an automatic changeover.</summary>
+    SecondChangeover,
+
+    /// <summary>The night's set point. [K]</summary>
+    NightSetPoint,
+
+    /// <summary>The largest other appliance shut.</summary>
+    ApplianceOff,
+
+    /// <summary>The regulator's rated flow. [W]</summary>
+    Regulator,
+}
+
+/// <summary>One remedy, found by running.</summary>
+/// <param name="Kind">Which.</param>
+/// <param name="Value">The least change that holds, SI; null where nothing within reach holds. 1 for what is done or not done.</param>
+/// <param name="Tolerance">A step of this less does not hold.</param>
+/// <param name="Reach">The furthest value tried.</param>
+public sealed record Remedy(RemedyKind Kind, double? Value, double Tolerance, double Reach)
+{
+    /// <summary>The scenario with the least change that holds; null where none does.</summary>
+    public Scenario? Scenario { get; init; }
+
+    /// <summary>Name of the size or of the appliance, or null.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Whether the scenario's whole run holds with it, not only to the night explained.</summary>
+    public bool HoldsAllNights { get; init; }
+
+    /// <summary>Whether an upright cylinder with it is too large to be carried.</summary>
+    public bool StandsOnGround { get; init; }
+
+    /// <summary>Propane in all cylinders at the start with it. [kg]</summary>
+    public double Contents_kg { get; init; }
+
+    /// <summary>Electricity that blankets take to the end of the night explained. [J]</summary>
+    public double Electricity_J { get; init; }
+}

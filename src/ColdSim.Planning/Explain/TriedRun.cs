@@ -1,0 +1,38 @@
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.Planning.Explain;
+
+/// <summary>What counts of a run made to find something out.</summary>
+/// <param name="FirstShort">First undersupply of a night that does not hold; null where all hold.</param>
+/// <param name="Summary">The run in one row; null where the cylinder could not start.</param>
+/// <param name="Stopped">Whether the cylinder itself ended the run, too full or too hot, or its books do not close: it proves nothing.</param>
+internal sealed record TriedRun(DateTimeOffset? FirstShort, RunSummary? Summary, bool Stopped)
+{
+    /// <summary>Whether every night holds and the run proves it.</summary>
+    public bool Holds => FirstShort is null && !Stopped && Summary is { Verdict: Verdict.Holds };
+
+    /// <summary>Runs a scenario; its curves are let go at once.</summary>
+    public static TriedRun Of(Scenario scenario, CancellationToken cancel)
+    {
+        try
+        {
+            RunReport report = NightRun.Of(scenario, cancel);
+            bool proves = report.Ledger.Closes && report.End is not (RunEnd.LiquidFull or RunEnd.ReliefPressure);
+            return new TriedRun(proves ? report.Summary.FirstShort : null, report.Summary, !proves);
+        }
+        catch (ArgumentException)
+        {
+            // The scenario itself ran, so this one cannot start: full of liquid or at its relief pressure.
+            return new TriedRun(null, null, true);
+        }
+    }
+}
+
+/// <summary>A run's ledger does not close, so nothing may be said of it.</summary>
+/// <param name="ledger">How it stands.</param>
+public sealed class LedgerOpenException(LedgerBalance ledger) : Exception("The ledger of a run does not close.")
+{
+    /// <summary>How it stands.</summary>
+    public LedgerBalance Ledger { get; } = ledger;
+}

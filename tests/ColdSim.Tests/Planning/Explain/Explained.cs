@@ -1,0 +1,24 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
+using ColdSim.Files.Scenarios;
+using ColdSim.Planning;
+using ColdSim.Planning.Explain;
+
+namespace ColdSim.Tests.Planning.Explain;
+
+/// <summary>Explanations, each worked out once for all tests.</summary>
+internal static class Explained
+{
+    private static readonly ConcurrentDictionary<Limit, Lazy<Explanation>> Rigs = new();
+
+    private static readonly Lazy<Scenario> DemoScenario = new(() => ScenarioReader.Read(Path.Combine(Root(), "scenarios", "cold-snap.toml")).Scenario!);
+
+    private static readonly Lazy<Explanation> DemoOnce = new(() => Explanation.Of(DemoScenario.Value));
+
+    public static Explanation Demo => DemoOnce.Value;
+
+    public static Explanation Of(Limit limit) => Rigs.GetOrAdd(limit, l => new(() => Explanation.Of(SixRigs.Of(l)))).Value;
+
+    private static string Root([CallerFilePath] string here = "")
+        => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", ".."));
+}

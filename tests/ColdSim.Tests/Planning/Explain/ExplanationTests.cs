@@ -1,0 +1,169 @@
+using ColdSim.App.Text;
+using ColdSim.Model;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Engine;
+using ColdSim.Model.Weather;
+using ColdSim.Planning;
+using ColdSim.Planning.Explain;
+using ColdSim.Planning.Explain.Relaxations;
+using ColdSim.Planning.Nights;
+using ColdSim.Tests.Model;
+using Snapshooter.Xunit;
+using Xunit;
+
+namespace ColdSim.Tests.Planning.Explain;
+
+public class ExplanationTests
+{
+    public static TheoryData<Limit> Limits => [.. Enum.GetValues<Limit>()];
+
+    [Theory]
+    [MemberData(nameof(Limits))]
+    public void Six_rigs_have_six_limits(Limit limit)
+    {
+        Explanation explanation = Explained.Of(limit);
+        Assert.Equal(limit, explanation.Limit!.Binds);
+        Assert.Empty(explanation.Limit.Ties);
+        Assert.Equal(0.1, explanation.Limit.Part_frac);
+    }
+
+    // The claim without the code that made it: each limit eased by a tenth, run again here, and the latest first shortage looked for.
+    [Theory]
+    [MemberData(nameof(Limits))]
+    public void The_limit_named_is_the_one_whose_easing_delays_the_shortage_most(Limit limit)
+    {
+        Scenario scenario = SixRigs.Of(limit);
+        DateTimeOffset Latest(Relaxation relaxation) => relaxation.Eased(scenario, 0.1).Select(e => NightRun.Of(e))
+            .Select(r => r.Summary.Verdict == Verdict.Holds ? DateTimeOffset.MaxValue : r.Summary.FirstShort!.Value)
+            .DefaultIfEmpty(DateTimeOffset.MinValue).Max();
+        Assert.Equal(limit, Relaxation.All.MaxBy(Latest)!.Limit);
+    }
+
+    [Theory]
+    [MemberData(nameof(Limits))]
+    public void A_remedy_holds_at_its_least_value_and_a_tolerance_short_of_it_does_not(Limit limit) => Verify(Explained.Of(limit));
+
+    [Fact]
+    public void So_do_the_demos() => Verify(Explained.Demo);
+
+    [Fact]
+    public void The_outcome_does_not_depend_on_how_many_run_at_once()
+    {
+        Scenario scenario = SixRigs.Of(Limit.HeatIntoLiquid);
+        Explanation one = Explanation.Of(scenario, workers: 1), again = Explained.Of(Limit.HeatIntoLiquid);
+        Assert.Equal(one.Limit!.Eased, again.Limit!.Eased);
+        Assert.Equal(one.Chain, again.Chain);
+        Assert.Equal(one.Remedies.Select(r => r with { Scenario = null }), again.Remedies.Select(r => r with { Scenario = null }));
+        Assert.Equal(Text(one), Text(again));
+    }
+
+    [Fact]
+    public void The_chain_adds_up_to_the_warmth_that_liquid_and_shell_gave()
+    {
+        ChainOfCause chain = Explained.Demo.Chain;
+        CylinderBody body = new(Explained.Demo.Report.Scenario.Rig.Cylinders[0]);
+        CylinderContents contents = body.Contents(chain.Left_kg + 0.5 * chain.Given_kg, 0.5 * (chain.LiquidFrom_K + chain.LiquidTo_K));
+        double given_J = (contents.HeatCapacity_J_K + body.ShellHeat_J_K) * (chain.LiquidFrom_K - chain.LiquidTo_K);
+        double spent_J = chain.Evaporation_J - chain.Surroundings_J - chain.Sun_J - chain.Blanket_J;
+        Assert.Equal(1, spent_J / given_J, 0.03);
+        Assert.True(chain.Asked_W > chain.CanGive_W);
+        Assert.Equal(0, chain.Blanket_J);
+    }
+
+    [Fact]
+    public void Where_nothing_is_short_it_says_so_with_the_margin()
+    {
+        Explanation explanation = Explanation.Of(Rigs.Scenario(Rigs.Heated(), Rigs.Steady(5), nights: 1));
+        Assert.Null(explanation.Shortage);
+        Assert.Empty(explanation.Remedies);
+        Assert.Matches("^Nothing is short: at its tightest, .*, the regulator could pass .* and .* is asked\\.$", ExplainSentence.Of(explanation, UnitStyle.Us));
+    }
+
+    [Fact]
+    public void A_time_gets_how_things_stand_then_and_no_more()
+    {
+        Scenario scenario = SixRigs.Of(Limit.HeatIntoLiquid);
+        Explanation explanation = Explanation.Of(scenario, scenario.Start.AddHours(2));
+        Assert.Equal(scenario.Start.AddHours(2), explanation.Chain.To);
+        Assert.Null(explanation.Limit);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Explanation.Of(scenario, scenario.Start.AddDays(9)));
+    }
+
+    [Fact]
+    public void It_stops_when_it_is_cancelled()
+    {
+        using CancellationTokenSource source = new();
+        int runs = 0;
+        Assert.ThrowsAny<OperationCanceledException>(() => Explanation.Of(
+            SixRigs.Of(Limit.Appliances),
+            finished: () =>
+            {
+                if (Interlocked.Increment(ref runs) == 3) source.Cancel();
+            },
+            cancel: source.Token));
+    }
+
+    [Fact]
+    public void The_demo_explained_in_us_units() => Snapshot.Match(Text(Explained.Demo));
+
+    [Fact]
+    public void A_regulator_explained_in_si_units() => Snapshot.Match(Text(Explained.Of(Limit.Regulator), UnitStyle.Si));
+
+    [Fact]
+    public void Nothing_is_wider_than_eighty_columns()
+        => Assert.All(Enum.GetValues<Limit>().Select(l => Text(Explained.Of(l))).SelectMany(t => t.Split('\n')), l => Assert.InRange(l.Length, 0, 80));
+
+    [Fact]
+    public void A_regulator_that_never_passes_all_appliances_is_no_fault()
+        => Assert.Null(NightRun.Of(SixRigs.Of(Limit.Regulator)).Nights[0].AllowedLiquid);
+
+    [Fact]
+    public void The_what_if_factors_do_what_they_say_and_nothing_when_left_alone()
+    {
+        WeatherSample weather = new(263, 3, 200, 250, 90_000, 0, 0);
+        HeatCoupling At(Func<CylinderSurroundings, CylinderSurroundings> change)
+        {
+            CylinderSpecification cylinder = Rigs.Bottle("40 lb", 0.3);
+            return CylinderFilm.At(new CylinderBody(cylinder with { Surroundings = change(cylinder.Surroundings) }), weather, 5, 255, default);
+        }
+
+        double asItIs_W_K = At(s => s).Conductance_W_K;
+        Assert.Equal(1.1 * asItIs_W_K, At(s => s with { HeatGain_factor = 1.1 }).Conductance_W_K);
+        Assert.True(At(s => s with { WettingExtra_m3 = 0.003 }).Conductance_W_K > asItIs_W_K);
+        Assert.Equal(asItIs_W_K, At(s => s with { HeatGain_factor = 1, WettingLiquid_factor = 1, WettingExtra_m3 = 0 }).Conductance_W_K);
+        WeatherSeries series = Rigs.Steady(-5);
+        int row = 0;
+        Assert.Equal(0.9 * series.At(0, ref row).Pressure_Pa, series.UnderPressure(0.9).At(0, ref row).Pressure_Pa);
+    }
+
+    [Fact]
+    public void Every_look_alike_has_signs_and_a_source()
+        => Assert.All(LookAlikes.All, l => Assert.False(string.IsNullOrEmpty(l.Signs) || string.IsNullOrEmpty(l.Source)));
+
+    private static string Text(Explanation explanation, UnitStyle? units = null)
+    {
+        using StringWriter text = new() { NewLine = "\n" };
+        RunText.Write(text, ExplainText.Sections(explanation, units ?? UnitStyle.Us, ["A caution."]), bold: false);
+        return text.ToString();
+    }
+
+    private static void Verify(Explanation explanation)
+    {
+        Scenario scenario = Remedies.ToNight(explanation.Report.Scenario, explanation.Night);
+        foreach (Remedy remedy in explanation.Remedies)
+        {
+            double value = remedy.Value ?? remedy.Reach;
+            double below = remedy.Kind == RemedyKind.NightSetPoint ? value + remedy.Tolerance : value - remedy.Tolerance;
+            if (remedy is { Kind: RemedyKind.Blanket, Value: null }) continue;
+            Assert.True(Holds(Remedies.With(scenario, remedy.Kind, value)) == remedy.Value is not null, $"{remedy.Kind} at {value}");
+            if (remedy.Value is null || remedy.Kind is RemedyKind.SecondOpen or RemedyKind.SecondChangeover or RemedyKind.ApplianceOff) continue;
+            Assert.False(Holds(below <= 0 ? scenario : Remedies.With(scenario, remedy.Kind, below)), $"{remedy.Kind} at {below}");
+        }
+    }
+
+    private static bool Holds(Scenario scenario)
+    {
+        RunReport report = NightRun.Of(scenario);
+        return report.Summary.Verdict == Verdict.Holds && report.End is (RunEnd.Complete or RunEnd.WeatherEnded) && report.Ledger.Closes;
+    }
+}
