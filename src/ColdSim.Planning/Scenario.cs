@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Model.Weather;
+using ColdSim.Planning.Fits;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning;
@@ -12,6 +13,9 @@ public sealed record Scenario
 
     /// <summary>What stands there.</summary>
     public required Rig Rig { get; init; }
+
+    /// <summary>The fit that is laid over the rig, or null.</summary>
+    public ScenarioFit? Fit { get; init; }
 
     /// <summary>The weather over it.</summary>
     public required WeatherSeries Weather { get; init; }

@@ -19,6 +19,7 @@ internal static class CommandTree
             NewCommand.Of(host),
             PropaneCommand.Of(host),
             GaugeCommand.Of(host),
+            LogCommand.Of(host),
             ViewCommand.Of(host),
         };
         root.HelpName = "coldsim";
