@@ -20,6 +20,7 @@ internal static class CommandTree
             PropaneCommand.Of(host),
             GaugeCommand.Of(host),
             LogCommand.Of(host),
+            FitCommand.Of(host),
             ViewCommand.Of(host),
         };
         root.HelpName = "coldsim";

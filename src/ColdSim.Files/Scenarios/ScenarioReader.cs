@@ -12,6 +12,7 @@ using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Fits;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Files.Scenarios;
@@ -89,26 +90,29 @@ public static class ScenarioReader
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
         IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
+        FittedFactors? fitted = FitSection.Read(root.Section("fit"));
         root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
         if (reading.Problems.Count > 0 || cylinder is null)
             return null;
+        Rig rig = new()
+        {
+            Site = site,
+            Gas = gas,
+            Cylinder = cylinder,
+            Regulator = regulator,
+            Coach = coach,
+            Thermostat = thermostat,
+            Furnace = furnace,
+            Draws = draws,
+            Occupancy = occupancy,
+        };
         return new Scenario
         {
             Title = title,
-            Rig = new Rig
-            {
-                Site = site,
-                Gas = gas,
-                Cylinder = cylinder,
-                Regulator = regulator,
-                Coach = coach,
-                Thermostat = thermostat,
-                Furnace = furnace,
-                Draws = draws,
-                Occupancy = occupancy,
-            },
+            Rig = fitted?.Over(rig) ?? rig,
+            Fit = fitted is null ? null : new ScenarioFit(fitted, rig),
             Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
             Start = run.Start,
             Nights = run.Nights,

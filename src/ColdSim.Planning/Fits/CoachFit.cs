@@ -107,17 +107,18 @@ public static class CoachFit
         Vector<double> y = Vector<double>.Build.Dense(n, i => log.Rows[i].Contents.Mass_kg);
         double[] z = new double[steps.Priors.Count];
         FitPrediction predicted = run.At(steps.At(z));
+        Slopes slopes = new(steps, n);
 
         // Errors grow with the use, which the first pass finds.
         Matrix<double> c = FitErrors.Of(log, run, predicted);
-        Matrix<double> jacobian = steps.Jacobian(z, n);
         for (int pass = 0; pass < 2; pass++)
         {
-            z = Minimise(run, steps, y, c, z);
+            z = Minimise(run, steps, slopes, y, c, z);
             predicted = run.At(steps.At(z));
-            jacobian = steps.Jacobian(z, n);
             c = FitErrors.Of(log, run, predicted);
         }
+
+        Matrix<double> jacobian = slopes.At(z);
 
         Matrix<double> w = c.Cholesky().Solve(Matrix<double>.Build.DenseIdentity(n));
         Matrix<double> normal = jacobian.TransposeThisAndMultiply(w * jacobian) + Matrix<double>.Build.DenseIdentity(z.Length);
@@ -131,18 +132,33 @@ public static class CoachFit
     }
 
     // Whitened: y - f(z) has unit covariance, and so has z. One row for each reading, one for each prior.
-    private static double[] Minimise(FitRun run, FitSteps steps, Vector<double> y, Matrix<double> c, double[] z0)
+    private static double[] Minimise(FitRun run, FitSteps steps, Slopes slopes, Vector<double> y, Matrix<double> c, double[] z0)
     {
         int n = y.Count, p = z0.Length;
         Matrix<double> l = c.Cholesky().Factor;
         Vector<double> White(Vector<double> v) => l.Solve(v);
         IObjectiveModel model = ObjectiveFunction.NonlinearModel(
             (z, _) => Joined(White(Vector<double>.Build.Dense(run.At(steps.At([.. z])).Mass_kg)), z),
-            (z, _) => l.Solve(steps.Jacobian([.. z], n)).Stack(Matrix<double>.Build.DenseIdentity(p)),
+            (z, _) => l.Solve(slopes.At([.. z])).Stack(Matrix<double>.Build.DenseIdentity(p)),
             Vector<double>.Build.Dense(n + p),
             Joined(White(y), Vector<double>.Build.Dense(p)));
-        LevenbergMarquardtMinimizer minimizer = new(gradientTolerance: 1e-2, stepTolerance: 1e-2, functionTolerance: 1e-3, maximumIterations: Iterations);
+        LevenbergMarquardtMinimizer minimizer = new(gradientTolerance: 0.05, stepTolerance: 0.02, functionTolerance: 0.05, maximumIterations: Iterations);
         return [.. minimizer.FindMinimum(model, Vector<double>.Build.Dense(z0)).MinimizingPoint];
+    }
+
+    // The simulator is nearly straight in its parameters: slopes serve until the point has moved by a good part of a prior's spread.
+    private sealed class Slopes(FitSteps steps, int rows)
+    {
+        private const double Serves = 0.4;
+        private double[]? _at;
+        private Matrix<double>? _slopes;
+
+        public Matrix<double> At(double[] z)
+        {
+            if (_at is null || z.Zip(_at).Any(p => Math.Abs(p.First - p.Second) > Serves))
+                (_at, _slopes) = (z, steps.Jacobian(z, rows));
+            return _slopes!;
+        }
     }
 
     private static Vector<double> Joined(Vector<double> a, Vector<double> b)
@@ -199,7 +215,7 @@ public static class CoachFit
         for (int v = 0; v < values.Length; v++)
         {
             FitKind[] group = [.. Enumerable.Range(0, priors.Count).Where(i => Math.Abs(vectors[i, v]) > 0.3).Select(i => priors[i].Kind)];
-            if (values[v] < 1 && group.Length > 1)
+            if (values[v] < 1 && group.Length > 1 && !groups.Exists(g => g.SequenceEqual(group)))
                 groups.Add(group);
         }
 

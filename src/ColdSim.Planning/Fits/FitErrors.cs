@@ -9,18 +9,18 @@ namespace ColdSim.Planning.Fits;
 /// brings that nobody told the model (doors, cooking, company), a random walk; what the model gets wrong all the time; and, for each
 /// stretch between fillings, a start that nobody knows, which takes away whatever sits alike in all of its readings.
 /// </remarks>
-internal static class FitErrors
+public static class FitErrors
 {
     /// <summary>Standard deviation of one day's use about the model, as part of it.</summary>
-    public const double Day_frac = 0.06;
+    public const double Day_frac = 0.04;
 
     /// <summary>The same of all days together.</summary>
-    public const double Lasting_frac = 0.05;
+    public const double Lasting_frac = 0.06;
 
     private const double Day_s = 86_400;
     private const double UnknownStart_kg = 20;
 
-    public static Matrix<double> Of(UseLog log, FitRun run, FitPrediction predicted)
+    internal static Matrix<double> Of(UseLog log, FitRun run, FitPrediction predicted)
     {
         int n = log.Rows.Count;
         Matrix<double> c = log.Covariance();

@@ -7,8 +7,9 @@ namespace ColdSim.Planning.Fits;
 /// <param name="Middle">Its middle.</param>
 /// <param name="Spread">Its standard deviation.</param>
 /// <remarks>
-/// Assumptions, all of them. Heat loss: a coach that was not measured is good to 30 %. Leakage: half to double. Base use: a pilot light or
-/// two, hot water and cooking. Shelter: two tenths either way.
+/// Assumptions, all of them. Heat loss: a coach that was not measured is good to 30 %. Leakage: two thirds to one and a half
+/// times as computed, and a tenth more for doors that open.
+/// Base use: a pilot light or two, hot water and cooking. Shelter: two tenths either way.
 /// </remarks>
 public sealed record FitPrior(FitKind Kind, double Middle, double Spread)
 {
@@ -19,8 +20,8 @@ public sealed record FitPrior(FitKind Kind, double Middle, double Spread)
         ArgumentNullException.ThrowIfNull(rig);
         List<FitPrior> priors = [new(FitKind.HeatLoss, 0, 0.3)];
         if (rig.Coach is { LeakageArea_cm2: > 0 })
-            priors.Add(new(FitKind.Infiltration, 0, 0.5));
-        priors.Add(new(FitKind.BaseUse, 100, 100));
+            priors.Add(new(FitKind.Infiltration, 0.1, 0.4));
+        priors.Add(new(FitKind.BaseUse, 150, 100));
         if (rig.Cylinder.Surroundings is { FixedConductance_W_K: null, FixedConvection_W_m2K: null } s)
             priors.Add(new(FitKind.WindShelter, s.WindShelter_frac, 0.2));
         return priors;

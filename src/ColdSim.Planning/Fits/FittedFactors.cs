@@ -10,7 +10,7 @@ public enum FitKind
     /// <summary>A factor on every conductance of the coach's envelope; in its logarithm.</summary>
     HeatLoss,
 
-    /// <summary>A factor on the leakage area; in its logarithm.</summary>
+    /// <summary>A factor on the leakage area, doors that open included; in its logarithm.</summary>
     Infiltration,
 
     /// <summary>Gas that other appliances take all the time, as gross heat. [W]</summary>

@@ -7,5 +7,5 @@ internal static class DocPage
 {
     public static string[] Lines(string name) => File.ReadAllLines(Path.Combine(Root(), "docs", name));
 
-    private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
+    public static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
 }

@@ -114,7 +114,7 @@ public class GaugeCommandTests
 
         string[] page =
         [
-            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim gauge").Where(l => l.StartsWith("| `", StringComparison.Ordinal))
+            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim gauge").TakeWhile(l => l != "## coldsim log").Where(l => l.StartsWith("| `", StringComparison.Ordinal))
                 .Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal),
         ];
         Assert.Equal(written, page);

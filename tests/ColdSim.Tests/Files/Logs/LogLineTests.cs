@@ -41,7 +41,7 @@ public class LogLineTests
         => Assert.Throws<ArgumentException>(() => LogLine.Of(new() { Time = default, Cylinder = "", Method = "", Reading = "", Note = "a\nb" }));
 
     [Theory]
-    [InlineData("2027-01-12T16:00-07:00,20 lb,weight,\"31.2 lb,,,", "log:7:35: a quotation mark that does not end")]
+    [InlineData("2027-01-12T16:00-07:00,20 lb,weight,\"31.2 lb,,,", "log:7:37: a quotation mark that does not end")]
     [InlineData("2027-01-12T16:00-07:00,20 lb,weight", "log:7:1: 3 fields; accepted: 7,")]
     [InlineData("12 January,20 lb,weight,31.2 lb,,,", "log:7:1: '12 January' is not a time")]
     [InlineData("2027-01-12T16:00,20 lb,weight,31.2 lb,,,", "has no offset from UTC")]

@@ -43,7 +43,7 @@ internal sealed class SyntheticLog
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(Math.Tau * random.NextDouble());
         double Between(double low, double high) => low + (high - low) * random.NextDouble();
         List<WeatherRow> told = [], real = [];
-        double mean_K = 273.15 + Between(-12, -1), day_K = 0, local_K = 0.6 * Normal(), drift_K = 0, wind = 0, windHere = Math.Exp(0.25 * Normal());
+        double mean_K = 273.15 + Between(-9, 1), day_K = 0, local_K = 0.6 * Normal(), drift_K = 0, wind = 0, windHere = Math.Exp(0.25 * Normal());
         for (int h = -12; h <= 24 * days + 30; h++)
         {
             DateTimeOffset t = Start.AddHours(h);
@@ -59,7 +59,7 @@ internal sealed class SyntheticLog
 
         SiteSpecification site = new() { Elevation_m = 1500, Latitude_deg = 45, Longitude_deg = -112 };
         Rig rig = Rig(site);
-        FittedFactors truth = new() { HeatLoss = Math.Exp(0.25 * Normal()), Infiltration = Math.Exp(0.4 * Normal()), BaseUse_W = Between(0, 200) };
+        FittedFactors truth = new() { HeatLoss = Math.Exp(0.25 * Normal()), Infiltration = Math.Exp(0.4 * Normal()), BaseUse_W = Between(0, 220) };
         double meal_W = Between(600, 2500), doors = Between(1, 1.35);
         Rig made = truth.Over(rig);
         made = made with
@@ -80,7 +80,7 @@ internal sealed class SyntheticLog
         return new()
         {
             Scenario = scenario,
-            Truth = truth with { BaseUse_W = truth.BaseUse_W + meal_W * 0.75 / 24 },
+            Truth = truth with { Infiltration = doors * truth.Infiltration, BaseUse_W = truth.BaseUse_W + meal_W * 0.75 / 24 },
             Mass_kg = mass_kg,
             Readings = [.. times_s.Select((t, i) => Read(i, Start.AddSeconds(t), Math.Round((mass_kg[i] + tare_kg + 0.2 * Pound_kg * Normal()) / Pound_kg, 1) * Pound_kg, rig.Cylinder))],
         };
