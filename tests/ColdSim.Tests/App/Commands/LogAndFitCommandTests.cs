@@ -12,7 +12,7 @@ public sealed class LogAndFitCommandTests : IDisposable
 
     public LogAndFitCommandTests()
     {
-        foreach (string file in Directory.GetFiles(Path.Combine(DocPage.Root(), "scenarios"), "three-days*"))
+        foreach (string file in Directory.GetFiles(DocPage.Scenarios, "three-days*"))
             File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
     }
 
@@ -88,6 +88,19 @@ public sealed class LogAndFitCommandTests : IDisposable
         Run(0, "fit", Scenario, "--in-place");
         Assert.Equal(before, File.ReadAllText(Scenario + ".bak"));
         Assert.Equal(File.ReadAllText(copy), File.ReadAllText(Scenario));
+    }
+
+    [Fact]
+    public void A_run_starts_from_the_latest_reading_and_tells_spans()
+    {
+        Shell log = Run(0, "run", Scenario);
+        Assert.Contains("--no-log starts as the scenario says", log.Error, StringComparison.Ordinal);
+        Assert.Contains("from Friday 15 January 2027, 16:15", log.Out, StringComparison.Ordinal);
+        Assert.Contains("with 15.6 lb", log.Out, StringComparison.Ordinal);
+        Assert.Contains("four times in five", log.Out, StringComparison.Ordinal);
+        Assert.All(log.Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
+        Assert.Equal(log.Out, Run(0, "run", Scenario).Out);
+        Assert.Contains("from Tuesday 12 January 2027, 16:00", Run(0, "run", Scenario, "--no-log").Out, StringComparison.Ordinal);
     }
 
     [Fact]
