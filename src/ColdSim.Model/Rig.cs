@@ -1,3 +1,4 @@
+using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
@@ -8,18 +9,41 @@ using ColdSim.Model.Thermostat;
 
 namespace ColdSim.Model;
 
-/// <summary>Everything that stands there: the cylinder outside, the coach and what burns inside it.</summary>
+/// <summary>Everything that stands there: the cylinders outside, the coach and what burns inside it.</summary>
 /// <remarks>The coach and the furnace may be left out; a furnace needs a coach and a thermostat.</remarks>
 public sealed record Rig
 {
+    /// <summary>Most cylinders that a rig may have.</summary>
+    public const int MostCylinders = 4;
+
     /// <summary>Where it stands.</summary>
     public SiteSpecification Site { get; init; } = new();
 
     /// <summary>The gas.</summary>
     public GasSpecification Gas { get; init; } = new();
 
-    /// <summary>The cylinder.</summary>
-    public required CylinderSpecification Cylinder { get; init; }
+    /// <summary>The cylinders, in the order in which they are used; one to <see cref="MostCylinders"/>.</summary>
+    public required IReadOnlyList<CylinderSpecification> Cylinders { get; init; }
+
+    /// <summary>What to call a cylinder: its own name, its size, or its size and number where others have the same.</summary>
+    /// <param name="place">Its place, from 0.</param>
+    public string NameOf(int place)
+    {
+        CylinderSpecification cylinder = Cylinders[place];
+        if (cylinder.Label is { } label) return label;
+        int alike = 0, number = 0;
+        for (int i = 0; i < Cylinders.Count; i++)
+        {
+            if (Cylinders[i].Label is not null || Cylinders[i].Name != cylinder.Name) continue;
+            alike++;
+            if (i <= place) number++;
+        }
+
+        return alike == 1 ? cylinder.Name : FormattableString.Invariant($"{cylinder.Name} no. {number}");
+    }
+
+    /// <summary>How they are connected.</summary>
+    public CylinderArrangement Arrangement { get; init; } = new OneAtATime();
 
     /// <summary>The regulator.</summary>
     public RegulatorSpecification Regulator { get; init; } = new();

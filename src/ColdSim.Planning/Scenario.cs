@@ -26,6 +26,12 @@ public sealed record Scenario
     /// <summary>How many nights to run, each ending at noon; null runs to the end of the weather.</summary>
     public int? Nights { get; init; }
 
+    /// <summary>
+    /// Legs in order, each beginning where the one before ends, the first at <see cref="Start"/>; empty for a run in one place on
+    /// <see cref="Weather"/>.
+    /// </summary>
+    public IReadOnlyList<Leg> Legs { get; init; } = [];
+
     /// <summary>Longest time step. [s]</summary>
     public double Step_s { get; init; } = DefaultStep_s;
 

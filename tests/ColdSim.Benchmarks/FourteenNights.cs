@@ -25,7 +25,7 @@ internal static class FourteenNights
         Rig rig = new()
         {
             Site = site,
-            Cylinder = new CylinderSpecification
+            Cylinders = [new CylinderSpecification
             {
                 Name = size.Name,
                 Volume_m3 = size.Volume_m3,
@@ -36,7 +36,7 @@ internal static class FourteenNights
                 LegalFill_kg = size.LegalFill_kg,
                 Contents_kg = size.LegalFill_kg,
                 Surroundings = new CylinderSurroundings { SunExposure_frac = 0.3 },
-            },
+            }],
             Coach = new CoachSpecification
             {
                 HeatLoss = [new HeatLossItem("whole coach", 70)],

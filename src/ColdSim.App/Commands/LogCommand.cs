@@ -38,12 +38,13 @@ internal static class LogCommand
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
+            OneCylinder(scenario, path);
             IReadOnlyList<LogEntry> entries = new LogInput(parsed, o, scenario, host.Clock).Entries();
             LogFile.Append(LogFile.PathOf(path), entries);
             foreach (LogEntry entry in entries)
             {
-                LogReading reading = new EntryReader(entry, scenario.Rig.Cylinder).Read(0)!;
-                ContentsEstimate held = reading.Reading.Estimate(GaugedCylinder.Of(scenario.Rig.Cylinder));
+                LogReading reading = new EntryReader(entry, scenario.Rig.Cylinders[0]).Read(0)!;
+                ContentsEstimate held = reading.Reading.Estimate(GaugedCylinder.Of(scenario.Rig.Cylinders[0]));
                 UnitStyle units = UnitStyle.Us;
                 host.Out.WriteLine(
                     $"{ClockText.DayClock(entry.Time)}, {entry.Method} {entry.Reading}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}");
@@ -72,7 +73,7 @@ internal static class LogCommand
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
             LogResult log = Read(path, scenario, parsed.GetValue(skip), host);
-            UseLog use = UseLog.Of(log.Readings, GaugedCylinder.Of(scenario.Rig.Cylinder));
+            UseLog use = UseLog.Of(log.Readings, GaugedCylinder.Of(scenario.Rig.Cylinders[0]));
             if (parsed.GetValue(json))
             {
                 host.Out.Flush();
@@ -89,16 +90,23 @@ internal static class LogCommand
         return command;
     }
 
+    private static void OneCylinder(Scenario scenario, string path)
+    {
+        if (scenario.Rig.Cylinders.Count > 1)
+            throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a log is kept of a scenario with one");
+    }
+
     /// <summary>Goes on without the lines that are damaged.</summary>
     public static Option<bool> SkipDamaged() => new("--skip-damaged") { Description = "Leave damaged lines out instead of stopping at them." };
 
     /// <summary>The scenario's log; damaged lines end the command unless they are to be left out, and are named either way.</summary>
     public static LogResult Read(string scenarioPath, Scenario scenario, bool skipDamaged, Host host)
     {
+        OneCylinder(scenario, scenarioPath);
         string path = LogFile.PathOf(scenarioPath);
         if (!File.Exists(path))
             throw CommandFault.Input($"coldsim: there is no log '{path}'; begin one with 'coldsim log add {scenarioPath} --weight \"31.2 lb\"'");
-        LogResult log = LogReader.Read(path, scenario.Rig.Cylinder);
+        LogResult log = LogReader.Read(path, scenario.Rig.Cylinders[0]);
         if (log.Damaged.Count == 0)
             return log;
         int lines = log.Damaged.Select(d => d.Line).Distinct().Count();

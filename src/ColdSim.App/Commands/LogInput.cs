@@ -31,7 +31,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
             _faults.AddRange(Given().Where(d => !used.Contains(d.Name)).Select(d => $"--{d.Name} does not go with {string.Join(" or ", entries.Select(e => $"--{e.Method}").Distinct())}"));
         foreach (LogEntry entry in entries)
         {
-            EntryReader reader = new(entry, scenario.Rig.Cylinder);
+            EntryReader reader = new(entry, scenario.Rig.Cylinders[0]);
             reader.Read(0);
             _faults.AddRange(reader.Faults.Select(f => f.AsOption(entry.Method)));
         }
@@ -49,7 +49,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         return new()
         {
             Time = time,
-            Cylinder = scenario.Rig.Cylinder.Name,
+            Cylinder = scenario.Rig.Cylinders[0].Name,
             Method = method,
             Reading = reading.Trim(),
             Temperature = LogMethods.ReadsLevel(method) ? (parsed.GetValue(o.Temperature) ?? "").Trim() : "",

@@ -40,9 +40,9 @@ internal static class RunCommand
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
             LogRow? latest = null;
-            if (!parsed.GetValue(noLog) && File.Exists(LogFile.PathOf(path)))
+            if (!parsed.GetValue(noLog) && scenario.Rig.Cylinders.Count == 1 && File.Exists(LogFile.PathOf(path)))
             {
-                UseLog log = UseLog.Of(LogCommand.Read(path, scenario, parsed.GetValue(skip), host).Readings, GaugedCylinder.Of(scenario.Rig.Cylinder));
+                UseLog log = UseLog.Of(LogCommand.Read(path, scenario, parsed.GetValue(skip), host).Readings, GaugedCylinder.Of(scenario.Rig.Cylinders[0]));
                 if (Forecast.StartOf(scenario, log) is { } moved)
                 {
                     (scenario, latest) = (moved, log.Rows[^1]);

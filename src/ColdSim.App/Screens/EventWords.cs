@@ -30,6 +30,11 @@ internal sealed record EventWords(char Letter, string Legend, string Sentence, i
         ReportedKind.InsideThawed => new('t', "thawed", "inside rises above freezing", 1),
         ReportedKind.LiquidFull => new('V', "liquid full", "liquid full: the run ends", 12),
         ReportedKind.ReliefPressure => new('P', "relief", "relief opens: the run ends", 12),
+        ReportedKind.CylinderChanged => new('C', "changed", "somebody changes cylinders", 6),
+        ReportedKind.ReserveFeeds => new('R', "reserve", "the reserve side feeds too", 6),
+        ReportedKind.ServiceAlone => new('u', "service", "the service side feeds alone again", 2),
+        ReportedKind.CylinderFilled => new('f', "filled", "a cylinder is filled or exchanged", 7),
+        ReportedKind.CylinderHot => new('H', "too hot", "a cylinder passes 125 °F (52 °C)", 12),
         ReportedKind.WeatherEnds => new('W', "weather ends", "weather ends: the run ends", 6),
         _ => new('?', kind.ToString(), kind.ToString(), 0),
     };

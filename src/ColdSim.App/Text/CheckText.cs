@@ -29,9 +29,9 @@ internal static class CheckText
             { } n => $"{n} nights",
         };
         string furnace = scenario.Rig.Furnace is { } f ? $"; furnace of {units.Power(f.Input_W)}" : "; no furnace";
-        return $"{nights} from {ClockText.Start(scenario.Start)}; {scenario.Rig.Cylinder.Name} cylinder with "
-            + $"{units.Mass(scenario.Rig.Cylinder.Contents_kg)} of propane, legally up to "
-            + $"{units.Mass(scenario.Rig.Cylinder.LegalFill_kg)}{furnace}.";
+        return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
+            + $"{units.Mass(scenario.Rig.Cylinders.Sum(c => c.Contents_kg))} of propane, legally up to "
+            + $"{units.Mass(scenario.Rig.Cylinders.Sum(c => c.LegalFill_kg))}{furnace}.";
     }
 
     private static string Weather(WeatherSeries weather, UnitStyle units)

@@ -58,7 +58,7 @@ internal static class CompareTable
 
     private static string Name(ComparedRow row)
     {
-        string name = row.Order == 0 ? $"{row.Option.Name}, {row.Option.Scenario.Rig.Cylinder.Name}" : row.Option.Name;
+        string name = row.Order == 0 ? $"{row.Option.Name}, {CylinderWords.Names(row.Option.Scenario.Rig)}" : row.Option.Name;
         return row.Option.StandsOnGround ? name + " (on the ground)" : name;
     }
 

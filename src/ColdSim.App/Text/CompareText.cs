@@ -45,5 +45,7 @@ internal static class CompareText
     }
 
     private static string Filled(Scenario scenario)
-        => $"Every size is as full as the cylinder as it is: {UnitStyle.Number(SizeSweep.Fill_frac(scenario) * 100, 0)} % of its legal filling.";
+        => scenario.Rig.Cylinders.Count > 1
+            ? "Every cylinder becomes one of the size, as full by part of its legal filling as the one in its place."
+            : $"Every size is as full as the cylinder as it is: {UnitStyle.Number(SizeSweep.Fill_frac(scenario.Rig.Cylinders[0]) * 100, 0)} % of its legal filling.";
 }

@@ -9,7 +9,7 @@ internal static class EventList
 
     public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
     {
-        IReadOnlyList<EventRow> rows = EventRows.Of(report.Events);
+        IReadOnlyList<EventRow> rows = EventRows.Of(report.Events, report.Scenario.Rig, units);
         List<string> lines = [];
         if (rows.Count == 0)
             lines.Add("Nothing out of the ordinary.");
@@ -49,7 +49,7 @@ internal static class EventList
             yield return ClockText.DayClock(e.Time);
             yield return row.What;
             yield return UnitStyle.Number(units.TemperatureIn(e.Liquid_K), decimals);
-            yield return UnitStyle.Number(units.PressureIn(e.CylinderPressure_Pa), units.IsUs ? 1 : 0);
+            yield return double.IsNaN(e.CylinderPressure_Pa) ? "-" : UnitStyle.Number(units.PressureIn(e.CylinderPressure_Pa), units.IsUs ? 1 : 0);
             yield return UnitStyle.Number(units.MassIn(e.Left_kg), units.IsUs ? 1 : 2);
             if (coach)
                 yield return double.IsNaN(e.Inside_K) ? "-" : UnitStyle.Number(units.TemperatureIn(e.Inside_K), decimals);

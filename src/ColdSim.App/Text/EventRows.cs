@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -9,18 +10,18 @@ internal sealed record EventRow(ReportedEvent Event, string What);
 /// <summary>Folds repeats together, so that a night in trouble still fits a screen.</summary>
 internal static class EventRows
 {
-    public static IReadOnlyList<EventRow> Of(IReadOnlyList<ReportedEvent> events)
+    public static IReadOnlyList<EventRow> Of(IReadOnlyList<ReportedEvent> events, Rig rig, UnitStyle units)
     {
         List<EventRow> rows = [];
         IEnumerable<ReportedEvent> told = events.Where(e => e.Kind is not (ReportedKind.BurnerOn or ReportedKind.BurnerOff));
         foreach (IGrouping<DateOnly, ReportedEvent> night in told.GroupBy(Night))
-            AddNight(LockoutCycles.Fold([.. night]), rows);
+            AddNight(LockoutCycles.Fold([.. night]), rows, new CylinderEventWords(rig, units));
         return rows;
     }
 
     private static DateOnly Night(ReportedEvent e) => DateOnly.FromDateTime((e.Time - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
 
-    private static void AddNight(LockoutCycles night, List<EventRow> rows)
+    private static void AddNight(LockoutCycles night, List<EventRow> rows, CylinderEventWords words)
     {
         ReportedEvent[] told = night.Told;
         for (int i = 0; i < told.Length;)
@@ -29,14 +30,15 @@ internal static class EventRows
             {
                 ReportedKind.ShortBegins => Shorts(told, i, rows),
                 ReportedKind.IgnitionFailed => Failures(told, i, rows),
-                _ => Single(told, i, rows, night),
+                ReportedKind.ReserveFeeds => Reserves(told, i, rows, words),
+                _ => Single(told, i, rows, night, words),
             };
         }
     }
 
-    private static int Single(ReportedEvent[] told, int i, List<EventRow> rows, LockoutCycles night)
+    private static int Single(ReportedEvent[] told, int i, List<EventRow> rows, LockoutCycles night, CylinderEventWords words)
     {
-        rows.Add(new(told[i], i == night.MoreLockoutsAt ? $"furnace locks out {night.MoreLockouts} times more" : Words(told[i].Kind)));
+        rows.Add(new(told[i], i == night.MoreLockoutsAt ? $"furnace locks out {night.MoreLockouts} times more" : words.Of(told[i]) ?? Words(told[i].Kind)));
         return i + 1;
     }
 
@@ -46,6 +48,22 @@ internal static class EventRows
         while (end < told.Length && told[end].Kind == ReportedKind.IgnitionFailed)
             end++;
         rows.Add(new(told[i], end - i == 1 ? "ignition fails" : $"ignition fails, {end - i} tries"));
+        return end;
+    }
+
+    /// <summary>Takes every start of the reserve side and return that follow each other with nothing else between.</summary>
+    private static int Reserves(ReportedEvent[] told, int i, List<EventRow> rows, CylinderEventWords words)
+    {
+        int end = i, times = 0;
+        while (end < told.Length && told[end].Kind is ReportedKind.ReserveFeeds or ReportedKind.ServiceAlone)
+        {
+            if (told[end].Kind == ReportedKind.ReserveFeeds)
+                times++;
+            end++;
+        }
+
+        string until = times == 1 ? "" : $", {times} times until {ClockText.Clock(told[end - 1].Time)}";
+        rows.Add(new(told[i], words.Of(told[i]) + until));
         return end;
     }
 
@@ -89,6 +107,7 @@ internal static class EventRows
         ReportedKind.LiquidFull => "liquid fills the cylinder",
         ReportedKind.ReliefPressure => "relief valve would open",
         ReportedKind.WeatherEnds => "weather ends",
+        ReportedKind.ServiceAlone => "service side alone again",
         _ => kind.ToString(),
     };
 }

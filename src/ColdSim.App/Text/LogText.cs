@@ -10,7 +10,7 @@ internal static class LogText
     {
         List<TextSection> sections =
         [
-            new($"{Path.GetFileName(path)}, {scenario.Rig.Cylinder.Name} cylinder", Table(log, scenario, units)),
+            new($"{Path.GetFileName(path)}, {scenario.Rig.Cylinders[0].Name} cylinder", Table(log, scenario, units)),
             new("Taken", RunText.Points(
             [
                 "each ± is one standard uncertainty; what sits in two readings alike, such as the tare's error, is not in the use between them",

@@ -17,6 +17,7 @@ internal static class RunText
         [
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
+            .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
         ];
@@ -54,7 +55,7 @@ internal static class RunText
     {
         Scenario scenario = report.Scenario;
         string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";
-        return $"{nights} from {ClockText.Start(scenario.Start)}; {scenario.Rig.Cylinder.Name} cylinder with "
+        return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
             + $"{units.Mass(report.Summary.LeftAtStart.Kilograms)} of propane.";
     }
 

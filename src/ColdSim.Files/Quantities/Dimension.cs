@@ -62,6 +62,9 @@ public enum Dimension
 
     /// <summary>W/m².</summary>
     Irradiance,
+
+    /// <summary>m²·K/W, an R-value.</summary>
+    ThermalInsulance,
 }
 
 /// <summary>The words for a dimension.</summary>
@@ -78,6 +81,7 @@ internal static class DimensionWords
         Dimension.Conductivity => "thermal conductivity",
         Dimension.SpecificHeat => "specific heat",
         Dimension.HeatingValue => "heating value",
+        Dimension.ThermalInsulance => "thermal insulance (R-value)",
         _ => dimension.ToString().ToLowerInvariant(),
     };
 }

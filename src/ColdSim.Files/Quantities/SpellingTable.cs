@@ -112,6 +112,10 @@ internal static class SpellingTable
 
         Si(Dimension.Irradiance, IrradianceUnit.WattPerSquareMeter, 1, "W/m²", "W/m2"),
         Us(Dimension.Irradiance, null, Btu / 3600 / (Foot * Foot), "BTU/h·ft²", "BTU/(h·ft²)"),
+
+        Si(Dimension.ThermalInsulance, null, 1, "m²K/W", "m2K/W"),
+        Us(Dimension.ThermalInsulance, null,
+            3600 * Foot * Foot * DegreeF / Btu, "h·ft²·°F/BTU", "h·ft²·F/BTU", "ft²·h·°F/BTU"),
     ];
 
     private static readonly Dictionary<string, UnitSpelling> Exact = Index(u => true, s => s);

@@ -11,7 +11,7 @@ public static class CompareCsv
     [
         ("rank", r => r.Rank.ToString(CultureInfo.InvariantCulture)),
         ("option", r => r.Option.Name),
-        ("cylinder", r => r.Option.Scenario.Rig.Cylinder.Name),
+        ("cylinders", r => string.Join(" + ", Enumerable.Range(0, r.Option.Scenario.Rig.Cylinders.Count).Select(r.Option.Scenario.Rig.NameOf))),
         ("holds", r => r.Holds ? "yes" : "no"),
         ("verdict", r => WireNames.Of(r.Summary.Verdict)),
         ("end", r => WireNames.Of(r.End)),
@@ -23,6 +23,8 @@ public static class CompareCsv
         ("inside low [°C]", r => r.Summary.InsideLow is { } low ? Number(low.DegreesCelsius, 2) : ""),
         ("gas used [kg]", r => Number(r.Summary.GasUsed.Kilograms, 3)),
         ("gas used [MJ]", r => Number(r.Summary.GasHeat.Megajoules, 1)),
+        ("walks", r => r.Summary.Walks.ToString(CultureInfo.InvariantCulture)),
+        ("blanket [Wh]", r => Number(r.Summary.BlanketEnergy.WattHours, 1)),
         ("left at start [kg]", r => Number(r.Summary.LeftAtStart.Kilograms, 3)),
         ("left at end [kg]", r => Number(r.Summary.LeftAtEnd.Kilograms, 3)),
     ];

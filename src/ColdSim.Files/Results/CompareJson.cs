@@ -42,7 +42,10 @@ public static class CompareJson
         json.WriteNumber("rank", row.Rank);
         json.WriteString("name", row.Option.Name);
         json.WriteBoolean("as_it_is", row.Order == 0);
-        json.WriteString("cylinder", row.Option.Scenario.Rig.Cylinder.Name);
+        json.WriteStartArray("cylinders");
+        for (int i = 0; i < row.Option.Scenario.Rig.Cylinders.Count; i++)
+            json.WriteStringValue(row.Option.Scenario.Rig.NameOf(i));
+        json.WriteEndArray();
         json.WriteBoolean("stands_on_ground", row.Option.StandsOnGround);
         json.WriteBoolean("holds", row.Holds);
         json.WriteString("verdict", WireNames.Of(summary.Verdict));
@@ -57,6 +60,8 @@ public static class CompareJson
         Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
+        json.WriteNumber("walks", summary.Walks);
+        Number(json, "blanket_energy_wh", summary.BlanketEnergy.WattHours);
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
         Texts(json, "assumptions", row.Option.Scenario.Assumptions);
         json.WriteEndObject();

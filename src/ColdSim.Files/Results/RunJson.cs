@@ -29,6 +29,10 @@ public static class RunJson
             Time(json, "start", report.Scenario.Start);
             json.WriteString("end", WireNames.Of(report.End));
             Summary(json, report.Summary);
+            json.WriteStartArray("cylinders");
+            for (int i = 0; i < report.Scenario.Rig.Cylinders.Count; i++)
+                json.WriteStringValue(report.Scenario.Rig.NameOf(i));
+            json.WriteEndArray();
             json.WriteStartArray("nights");
             foreach (NightReport night in report.Nights)
                 Night(json, night);
@@ -56,6 +60,8 @@ public static class RunJson
         Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
+        json.WriteNumber("walks", summary.Walks);
+        Number(json, "blanket_energy_wh", summary.BlanketEnergy.WattHours);
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
         Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
         Number(json, "short_time_s", summary.ShortTime.Seconds);
@@ -78,6 +84,12 @@ public static class RunJson
         Number(json, "gas_heat_mj", night.GasHeat.Megajoules);
         Number(json, "left_at_dawn_kg", night.LeftAtDawn?.Kilograms);
         Number(json, "left_at_end_kg", night.LeftAtEnd.Kilograms);
+        Masses(json, "each_left_at_dawn_kg", night.EachLeftAtDawn);
+        Masses(json, "each_left_at_end_kg", night.EachLeftAtEnd);
+        json.WriteNumber("walks", night.Walks);
+        json.WriteNumber("reserve_starts", night.ReserveStarts);
+        Number(json, "blanket_energy_wh", night.BlanketEnergy.WattHours);
+        Number(json, "cylinder_temperature_max_c", night.HottestCylinder.DegreesCelsius);
         Number(json, "pressure_min_kpa_gauge", night.CylinderPressureLow.Kilopascals);
         Number(json, "liquid_temperature_min_c", night.LiquidLow.DegreesCelsius);
         Number(json, "delivery_pressure_min_kpa_gauge", night.DeliveryPressureLow?.Kilopascals);
@@ -93,6 +105,14 @@ public static class RunJson
         json.WriteEndObject();
     }
 
+    private static void Masses(Utf8JsonWriter json, string name, IReadOnlyList<Mass> masses)
+    {
+        json.WriteStartArray(name);
+        foreach (Mass mass in masses)
+            json.WriteNumberValue(Math.Round(mass.Kilograms, 6));
+        json.WriteEndArray();
+    }
+
     private static void Event(Utf8JsonWriter json, ReportedEvent reported)
     {
         json.WriteStartObject();
@@ -102,6 +122,7 @@ public static class RunJson
         Number(json, "liquid_temperature_c", reported.Liquid_K - Zero_K);
         Number(json, "pressure_kpa_gauge", reported.CylinderPressure_Pa / 1000);
         Number(json, "left_kg", reported.Left_kg);
+        json.WriteNumber("cylinder", reported.Cylinder + 1);
         json.WriteEndObject();
     }
 

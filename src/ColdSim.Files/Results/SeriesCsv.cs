@@ -38,17 +38,37 @@ public static class SeriesCsv
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
         using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = ',', NewLine = "\n" }, leaveOpen: true);
+        Curve[] curves = [.. Curves, .. Several(report)];
         csv.WriteField("time");
-        foreach (Curve curve in Curves)
+        foreach (Curve curve in curves)
             csv.WriteField(curve.Heading);
         csv.EndRecord();
         for (int i = 0; i < report.Series.Count; i++)
         {
             DateTimeOffset time = report.Scenario.Start.AddSeconds(i * RunSeries.Spacing_s);
             csv.WriteField(time.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
-            foreach (Curve curve in Curves)
+            foreach (Curve curve in curves)
                 csv.WriteField(Cell(curve, curve.Value(report.Series, i)));
             csv.EndRecord();
+        }
+    }
+
+    // Each cylinder's own curves, where there are several; blankets, where there are any.
+    private static IEnumerable<Curve> Several(RunReport report)
+    {
+        if (report.Scenario.Rig.Cylinders.Any(c => c.Blanket is not null))
+            yield return new("blankets [W]", 1, (s, i) => s.Blanket_W[i]);
+        int count = report.Series.Cylinders.Count;
+        if (count < 2)
+            yield break;
+        yield return new("cylinder in use", 0, (s, i) => s.InUse[i] + 1);
+        for (int k = 0; k < count; k++)
+        {
+            int c = k;
+            string name = report.Scenario.Rig.NameOf(c);
+            yield return new($"{name} propane [kg]", 5, (s, i) => s.Cylinders[c].Propane_kg[i]);
+            yield return new($"{name} liquid [°C]", 2, (s, i) => s.Cylinders[c].Liquid_K[i] - Zero_K);
+            yield return new($"{name} pressure [kPa gauge]", 3, (s, i) => s.Cylinders[c].Pressure_Pa[i] / 1000);
         }
     }
 

@@ -31,6 +31,11 @@ internal static class WireNames
         ReportedKind.InsideThawed => "inside_thawed",
         ReportedKind.LiquidFull => "liquid_full",
         ReportedKind.ReliefPressure => "relief_pressure",
+        ReportedKind.CylinderChanged => "cylinder_changed",
+        ReportedKind.ReserveFeeds => "reserve_feeds",
+        ReportedKind.ServiceAlone => "service_alone",
+        ReportedKind.CylinderFilled => "cylinder_filled",
+        ReportedKind.CylinderHot => "cylinder_hot",
         ReportedKind.WeatherEnds => "weather_ends",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };

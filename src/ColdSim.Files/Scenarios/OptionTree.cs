@@ -16,6 +16,8 @@ internal static class OptionTree
         if (keys.Any(k => k.Name is "cylinder.size" or "cylinder.water_capacity"))
             ForgetCylinder(changed);
         foreach (OptionKey key in keys)
+            MakeRoom(changed, key);
+        foreach (OptionKey key in keys)
         {
             if (Owner(changed, key, reading) is { } owner)
                 owner.Entries[key.Path[^1]] = key.Entry;
@@ -27,10 +29,36 @@ internal static class OptionTree
     {
         if (!root.Entries.TryGetValue("cylinder", out TomlEntry? entry) || entry.Value is not TomlTable table)
             return;
-        TomlTable cylinder = Copy(table);
+        root.Entries["cylinder"] = entry with { Value = WithoutBody(table) };
+    }
+
+    // "cylinder.2.size" makes a list of the one [cylinder], and adds to a list the cylinder after its last.
+    private static void MakeRoom(TomlTable root, OptionKey key)
+    {
+        if (key.Path is not ["cylinder", string number, _, ..] || !int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int place))
+            return;
+        TomlEntry? entry = root.Entries.GetValueOrDefault("cylinder");
+        List<TomlTable> items = entry?.Value switch
+        {
+            TomlTables many => [.. many.Items],
+            TomlTable one => [one],
+            _ => [],
+        };
+        if (entry is null || items.Count == 0)
+            return;
+        if (place == items.Count + 1)
+            items.Add(new TomlTable(key.Entry.KeyPlace, "cylinder") { HasHeader = true });
+        if (place >= 1 && place <= items.Count && key.Path is [_, _, "size" or "water_capacity"])
+            items[place - 1] = WithoutBody(items[place - 1]);
+        root.Entries["cylinder"] = entry with { Value = new TomlTables(entry.Value.Place, items) };
+    }
+
+    private static TomlTable WithoutBody(TomlTable cylinder)
+    {
+        TomlTable copy = Copy(cylinder);
         foreach (string key in CylinderBody)
-            cylinder.Entries.Remove(key);
-        root.Entries["cylinder"] = entry with { Value = cylinder };
+            copy.Entries.Remove(key);
+        return copy;
     }
 
     /// <summary>The table that holds the key's last part; made where it is not there.</summary>

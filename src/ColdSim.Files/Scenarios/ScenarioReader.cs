@@ -2,6 +2,8 @@ using System.Text;
 using ColdSim.Files.Scenarios.Sections;
 using ColdSim.Files.Toml;
 using ColdSim.Model;
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
@@ -82,7 +84,8 @@ public static class ScenarioReader
         WeatherSection weather = WeatherSection.Read(root.Section("weather"), source);
         RunSection run = RunSection.Read(root.Section("run"), weather);
         GasSpecification gas = GasSection.Read(root.Section("gas"));
-        CylinderSpecification? cylinder = CylinderSection.Read(root.Section("cylinder"));
+        IReadOnlyList<CylinderSpecification> written = CylindersSection.Read(root);
+        (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section("arrangement"), written);
         RegulatorSpecification regulator = RegulatorSection.Read(root.Section("regulator"));
         FurnaceSpecification? furnace = FurnaceSection.Read(root.Section("furnace"));
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
@@ -94,13 +97,15 @@ public static class ScenarioReader
         root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
-        if (reading.Problems.Count > 0 || cylinder is null)
+        CheckPower(reading, site, cylinders);
+        if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
         Rig rig = new()
         {
             Site = site,
             Gas = gas,
-            Cylinder = cylinder,
+            Cylinders = cylinders,
+            Arrangement = arrangement,
             Regulator = regulator,
             Coach = coach,
             Thermostat = thermostat,
@@ -137,6 +142,12 @@ public static class ScenarioReader
             reading.Warn($"a [[draw]] gives heat_to_coach, and there is no [coach]");
         if (coach is null && people_W > 0)
             reading.Warn($"[people] counts people, and there is no [coach] for them to warm");
+    }
+
+    private static void CheckPower(Reading reading, SiteSpecification site, IReadOnlyList<CylinderSpecification> cylinders)
+    {
+        if (!site.Hookup && cylinders.Any(c => c.Blanket is { Supply: BlanketSupply.ShorePower, Power_W: > 0 }))
+            reading.Warn($"a blanket on shore power, and [place] has no hookup: it is insulation only");
     }
 
     private static ReadResult Failed(FileProblem problem) => new() { Scenario = null, Problems = [problem], Warnings = [] };

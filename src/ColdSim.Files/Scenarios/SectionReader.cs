@@ -37,6 +37,16 @@ internal sealed class SectionReader(Reading reading, TomlTable table, bool prese
         }
     }
 
+    public bool? Flag(string key)
+    {
+        switch (Value(key))
+        {
+            case null: return null;
+            case TomlFlag flag: return flag.Value;
+            case { } other: return Refuse<bool?>(key, other, "true or false");
+        }
+    }
+
     public double? Number(string key, double low, double high)
     {
         switch (Value(key))

@@ -10,6 +10,8 @@ namespace ColdSim.Model.Cylinder;
 /// <param name="DrawHeat_J_kg">Heat that each mass of vapour drawn takes from what stays. [J/kg]</param>
 /// <param name="HeatCapacity_J_K">∂U/∂T of the propane at constant mass and volume. [J/K]</param>
 /// <param name="InternalEnergy_J">Internal energy of the propane. [J]</param>
+/// <param name="VapourDensity_kg_m3">Density of the vapour. [kg/m³]</param>
+/// <param name="PressureByMass_Pa_kg">∂p/∂m at constant temperature; 0 with liquid. [Pa/kg]</param>
 public readonly record struct CylinderContents(
     double Pressure_Pa,
     double LiquidMass_kg,
@@ -17,7 +19,9 @@ public readonly record struct CylinderContents(
     double VapourEnthalpy_J_kg,
     double DrawHeat_J_kg,
     double HeatCapacity_J_K,
-    double InternalEnergy_J)
+    double InternalEnergy_J,
+    double VapourDensity_kg_m3,
+    double PressureByMass_Pa_kg)
 {
     /// <summary>Whether there is liquid.</summary>
     public bool HasLiquid => LiquidMass_kg > 0;
@@ -48,13 +52,14 @@ public readonly record struct CylinderContents(
 
     private static CylinderContents WithLiquid(in TwoPhaseContents two) => new(
         two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
-        two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J);
+        two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J, two.VapourDensity_kg_m3, 0);
 
     // The same equation of state, so pressure and energy go on without a jump where the last liquid went.
     private static CylinderContents VapourAlone(in TwoPhaseContents two, double mass_kg, double volume_m3, double t_K)
     {
         PropaneState v = ReferenceEquation.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
         return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
-            t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg);
+            t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg,
+            v.Density_kg_m3, v.PressureByDensity / volume_m3);
     }
 }

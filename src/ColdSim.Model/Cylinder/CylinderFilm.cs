@@ -1,3 +1,4 @@
+using ColdSim.Model.Blanket;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.HeatTransfer;
 
@@ -18,35 +19,60 @@ public static class CylinderFilm
     /// <param name="frost">Frost on the wall.</param>
     public static HeatCoupling At(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
     {
+        HeatCoupling bare = BareWall(body, weather, mass_kg, t_K, frost);
+        return body.Specification.Blanket is { Coverage_frac: > 0 } blanket
+            ? UnderBlanket(body, blanket, weather, mass_kg, t_K, bare)
+            : bare;
+    }
+
+    private static HeatCoupling BareWall(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
+    {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConductance_W_K is double measured_W_K)
             return new HeatCoupling(measured_W_K, weather.Air_K);
 
-        // The outer surface is close to the liquid's temperature; the little it differs by is found in one pass.
-        OutsideConvection convection = new(body, weather, t_K);
-        double radiant_K = around.FixedRadiation_W_m2K is null ? RadiantTemperature_K(around, weather) : weather.Air_K;
-        double first_W_m2K = convection.At_W_m2K(1) + Radiation_W_m2K(around, t_K, radiant_K);
         double layer_m2K_W = around.FixedFrost_m is double fixed_m ? FixedFrost_m2K_W(fixed_m) : frost.Resistance_m2K_W;
-        double behind_m2K_W = layer_m2K_W + 1 / around.InsideFilm_W_m2K;
-        double part_frac = 1 / (1 + behind_m2K_W * first_W_m2K);
-        double surface_K = weather.Air_K + part_frac * (t_K - weather.Air_K);
-        double convection_W_m2K = convection.At_W_m2K(part_frac);
-        double radiation_W_m2K = Radiation_W_m2K(around, surface_K, radiant_K);
-        double outside_W_m2K = convection_W_m2K + radiation_W_m2K;
-
+        OutsideFilm film = new(body, weather, t_K, layer_m2K_W);
         FrostExchange exchange = around.FixedFrost_m is null
-            ? FrostExchange.At(weather, surface_K, convection_W_m2K, outside_W_m2K, frost)
+            ? FrostExchange.At(weather, film.Surface_K, film.Convection_W_m2K, film.Total_W_m2K, frost)
             : default;
-        double sun_W_m2 = around.FixedSun_W is null
-            ? around.SolarAbsorptance_frac * around.SunExposure_frac * weather.CylinderSun_W_m2
-            : 0;
-        double environment_K = (convection_W_m2K * weather.Air_K + radiation_W_m2K * radiant_K + sun_W_m2 + exchange.Heat_W_m2)
-            / outside_W_m2K;
-
-        double conductance_W_K = Conductance_W_K(body, mass_kg, t_K, outside_W_m2K, layer_m2K_W);
+        double environment_K = film.Environment_K(exchange.Heat_W_m2);
+        double conductance_W_K = Conductance_W_K(body, mass_kg, t_K, film.Total_W_m2K, layer_m2K_W);
         if (around.FixedSun_W is double sun_W && conductance_W_K > 0)
             environment_K += sun_W / conductance_W_K;
         return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3);
+    }
+
+    // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
+    // insulation, so its heat divides between the two as their conductances do.
+    private static HeatCoupling UnderBlanket(
+        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, double mass_kg, double t_K, in HeatCoupling bare)
+    {
+        double covered = blanket.Coverage_frac, insulation_m2K_W = blanket.Insulation_m2K_W;
+        double bare_W_K = (1 - covered) * bare.Conductance_W_K;
+        double covered_W_K, environment_K, outward_W_m2K;
+        if (body.Specification.Surroundings.FixedConductance_W_K is double measured_W_K)
+        {
+            double wall_m2 = body.Vessel.OutsideArea_m2;
+            outward_W_m2K = 1 / (wall_m2 / measured_W_K + insulation_m2K_W);
+            covered_W_K = covered * wall_m2 * outward_W_m2K;
+            environment_K = weather.Air_K;
+        }
+        else
+        {
+            OutsideFilm film = new(body, weather, t_K, insulation_m2K_W);
+            outward_W_m2K = 1 / (1 / film.Total_W_m2K + insulation_m2K_W);
+            covered_W_K = covered * Conductance_W_K(body, mass_kg, t_K, film.Total_W_m2K, insulation_m2K_W);
+            environment_K = film.Environment_K(0);
+        }
+
+        double inward_W_m2K = body.Specification.Surroundings.InsideFilm_W_m2K;
+        double share_frac = body.Contents(mass_kg, t_K).HasLiquid ? inward_W_m2K / (inward_W_m2K + outward_W_m2K) : 1;
+        double sum_W_K = bare_W_K + covered_W_K;
+        double mixed_K = sum_W_K > 0 ? (bare_W_K * bare.Environment_K + covered_W_K * environment_K) / sum_W_K : weather.Air_K;
+        return covered < 1
+            ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostDensity_kg_m3, share_frac)
+            : new HeatCoupling(sum_W_K, mixed_K, BlanketShare_frac: share_frac);
     }
 
     // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell
@@ -64,18 +90,6 @@ public static class CylinderFilm
             ? Math.Min(fixed_m, dry_m)
             : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
         return wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
-    }
-
-    private static double Radiation_W_m2K(CylinderSurroundings around, double surface_K, double radiant_K)
-        => around.FixedRadiation_W_m2K ?? Radiation.LinearCoefficient_W_m2K(around.Emissivity_frac, surface_K, radiant_K);
-
-    // An upright wall in the open sees sky with half of its view; ground and things around are taken at air temperature.
-    private static double RadiantTemperature_K(CylinderSurroundings around, in WeatherSample weather)
-    {
-        double sky = 0.5 * around.SkyView_frac;
-        if (sky <= 0) return weather.Air_K;
-        double sky2 = weather.Sky_K * weather.Sky_K, air2 = weather.Air_K * weather.Air_K;
-        return Math.Sqrt(Math.Sqrt(sky * sky2 * sky2 + (1 - sky) * air2 * air2));
     }
 
     private static double FixedFrost_m2K_W(double thickness_m)

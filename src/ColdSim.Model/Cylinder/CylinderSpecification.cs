@@ -1,3 +1,5 @@
+using ColdSim.Model.Blanket;
+
 namespace ColdSim.Model.Cylinder;
 
 /// <summary>How the cylinder stands.</summary>
@@ -16,6 +18,9 @@ public sealed record CylinderSpecification
 {
     /// <summary>What people call it, such as "20 lb".</summary>
     public required string Name { get; init; }
+
+    /// <summary>What its owner calls it, such as "left"; null for no name of its own.</summary>
+    public string? Label { get; init; }
 
     /// <summary>How it stands.</summary>
     public Orientation Orientation { get; init; } = Orientation.Upright;
@@ -52,6 +57,9 @@ public sealed record CylinderSpecification
 
     /// <summary>Gauge pressure at which the relief valve starts to discharge. [Pa gauge]</summary>
     public double ReliefPressure_Pa { get; init; } = 375 * 6894.757293168361;
+
+    /// <summary>The blanket around it, or null.</summary>
+    public BlanketSpecification? Blanket { get; init; }
 
     /// <summary>Where it stands, as heat sees it.</summary>
     public CylinderSurroundings Surroundings { get; init; } = new();

@@ -1,3 +1,4 @@
+using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
@@ -5,13 +6,9 @@ using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>What is held still over one step: the surroundings' grip on cylinder and coach, and what burns.</summary>
-internal readonly record struct StepConditions(
-    HeatCoupling Cylinder, CoachCoupling Coach, double Outside_K, double AirPressure_Pa, bool HasLiquid, bool FurnaceLit);
-
-/// <summary>The equations of cylinder, gas supply and coach together, and their step forward in time.</summary>
+/// <summary>The equations of cylinders, gas supply and coach together, and their step forward in time.</summary>
 /// <remarks>
-/// Fourth-order Runge–Kutta on propane, liquid temperature, inside air, furnishings and sensor at once, so that a starved burner
+/// Fourth-order Runge–Kutta on propane and liquid temperature of each cylinder, inside air, furnishings and sensor at once, so that a starved burner
 /// and the coach it cools feel each other within the step. Fluxes are integrated with the same weights for the ledger.
 /// </remarks>
 internal sealed class Plant
@@ -30,11 +27,22 @@ internal sealed class Plant
     private readonly double[] _heatToCoach_frac;
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
+    private readonly PlantState _trial, _k1, _k2, _k3, _k4;
+    private readonly Standing _standing;
 
     public Plant(Rig rig)
     {
         _heatingValue_J_kg = rig.Gas.HeatingValue_J_kg;
-        Cylinder = new CylinderBody(rig.Cylinder);
+        Cylinders = [.. rig.Cylinders.Select(c => new CylinderBody(c))];
+        int n = Cylinders.Length;
+        (_trial, _k1, _k2, _k3, _k4) = (new(n), new(n), new(n), new(n), new(n));
+        _standing = new Standing(n);
+        Manifold = rig.Arrangement switch
+        {
+            AutomaticChangeover => new ChangeoverManifold(),
+            OpenTogether together => new TogetherManifold(n, together.MeetingTime_s),
+            _ => new OneOpenManifold(),
+        };
         Coach = rig.Coach is null ? null : new CoachBody(rig.Coach);
         _hasSensor = rig.Thermostat is not null && Coach is not null;
         _sensorLag_s = rig.Thermostat?.SensorLag_s is double lag_s and >= ShortestLag_s ? lag_s : 0;
@@ -47,11 +55,13 @@ internal sealed class Plant
         foreach (ConstantDraw draw in rig.Draws) loads.Add(new GasLoad(draw.Input_W / _heatingValue_J_kg, draw.FullPressure_Pa));
         Loads = loads;
         _heatToCoach_frac = [.. rig.Draws.Select(d => d.HeatToCoach_frac)];
-        Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg);
+        Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg, rig.Arrangement as AutomaticChangeover);
         Supply = new GasSupply(Regulator, loads);
     }
 
-    public CylinderBody Cylinder { get; }
+    public CylinderBody[] Cylinders { get; }
+
+    public IManifold Manifold { get; }
 
     public CoachBody? Coach { get; }
 
@@ -81,26 +91,49 @@ internal sealed class Plant
     }
 
     /// <summary>What stands in the books for a state.</summary>
-    public Stored StoredAt(in PlantState s) => new(
-        Cylinder.StoredEnergy_J(s.Propane_kg, s.Cylinder_K),
-        Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0,
-        s.Propane_kg);
-
-    /// <summary>What flows from the regulator at a state.</summary>
-    public SupplyPoint SupplyAt(in PlantState s, double airPressure_Pa, bool hasLiquid, out CylinderContents contents)
+    public Stored StoredAt(PlantState s)
     {
-        contents = CylinderContents.In(hasLiquid, s.Propane_kg, Cylinder.Specification.Volume_m3, s.Cylinder_K);
-        return Supply.At(contents.Pressure_Pa, airPressure_Pa, s.Cylinder_K);
+        double cylinders_J = 0;
+        for (int i = 0; i < Cylinders.Length; i++) cylinders_J += Cylinders[i].StoredEnergy_J(s.Propane_kg[i], s.Cylinder_K[i]);
+        return new Stored(cylinders_J, Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0, s.TotalPropane_kg());
+    }
+
+    /// <summary>Works out what is in the cylinders and what flows at a state.</summary>
+    public void Evaluate(PlantState s, StepConditions c, Standing at)
+    {
+        CylinderStates cylinders = at.Cylinders;
+        for (int i = 0; i < Cylinders.Length; i++)
+        {
+            double t_K = s.Cylinder_K[i];
+            CylinderContents contents = CylinderContents.In(c.HasLiquid[i], s.Propane_kg[i], Cylinders[i].Specification.Volume_m3, t_K);
+            cylinders.Contents[i] = contents;
+            cylinders.Temperature_K[i] = t_K;
+            cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(t_K, c.Blanket_W[i]);
+            cylinders.Capacity_J_K[i] = contents.HeatCapacity_J_K + Cylinders[i].ShellHeat_J_K;
+        }
+
+        at.AirPressure_Pa = c.AirPressure_Pa;
+        at.Feed = Manifold.Feed(cylinders);
+        at.Point = Supply.At(at.Feed, c.AirPressure_Pa);
+        Manifold.Share(at.Point, cylinders);
     }
 
     /// <summary>The state after a step, and what flowed in it.</summary>
-    public PlantState Step(in PlantState s, in StepConditions c, double step_s, out Fluxes flowed)
+    /// <param name="s">The state before.</param>
+    /// <param name="c">What is held still.</param>
+    /// <param name="step_s">Length. [s]</param>
+    /// <param name="next">Becomes the state after.</param>
+    /// <param name="flowed">What flowed.</param>
+    public void Step(PlantState s, StepConditions c, double step_s, PlantState next, out Fluxes flowed)
     {
         double half_s = 0.5 * step_s, sixth_s = step_s / 6;
-        Rates(s, c, out PlantState k1, out Fluxes f1);
-        Rates(Along(s, k1, half_s), c, out PlantState k2, out Fluxes f2);
-        Rates(Along(s, k2, half_s), c, out PlantState k3, out Fluxes f3);
-        Rates(Along(s, k3, step_s), c, out PlantState k4, out Fluxes f4);
+        Rates(s, c, _k1, out Fluxes f1);
+        _trial.SetAlong(s, _k1, half_s);
+        Rates(_trial, c, _k2, out Fluxes f2);
+        _trial.SetAlong(s, _k2, half_s);
+        Rates(_trial, c, _k3, out Fluxes f3);
+        _trial.SetAlong(s, _k3, step_s);
+        Rates(_trial, c, _k4, out Fluxes f4);
 
         double Sum(double a, double b, double c, double d) => sixth_s * (a + 2 * (b + c) + d);
         flowed = new Fluxes(
@@ -114,26 +147,30 @@ internal sealed class Plant
             Sum(f1.Gains_J, f2.Gains_J, f3.Gains_J, f4.Gains_J),
             Sum(f1.Loss_J, f2.Loss_J, f3.Loss_J, f4.Loss_J),
             Sum(f1.Ground_J, f2.Ground_J, f3.Ground_J, f4.Ground_J));
-        return new PlantState(
-            s.Propane_kg + Sum(k1.Propane_kg, k2.Propane_kg, k3.Propane_kg, k4.Propane_kg),
-            s.Cylinder_K + Sum(k1.Cylinder_K, k2.Cylinder_K, k3.Cylinder_K, k4.Cylinder_K),
-            s.Air_K + Sum(k1.Air_K, k2.Air_K, k3.Air_K, k4.Air_K),
-            s.Furnishings_K + Sum(k1.Furnishings_K, k2.Furnishings_K, k3.Furnishings_K, k4.Furnishings_K),
-            s.Sensor_K + Sum(k1.Sensor_K, k2.Sensor_K, k3.Sensor_K, k4.Sensor_K));
+        for (int i = 0; i < Cylinders.Length; i++)
+        {
+            next.Propane_kg[i] = s.Propane_kg[i] + Sum(_k1.Propane_kg[i], _k2.Propane_kg[i], _k3.Propane_kg[i], _k4.Propane_kg[i]);
+            next.Cylinder_K[i] = s.Cylinder_K[i] + Sum(_k1.Cylinder_K[i], _k2.Cylinder_K[i], _k3.Cylinder_K[i], _k4.Cylinder_K[i]);
+        }
+
+        next.Air_K = s.Air_K + Sum(_k1.Air_K, _k2.Air_K, _k3.Air_K, _k4.Air_K);
+        next.Furnishings_K = s.Furnishings_K + Sum(_k1.Furnishings_K, _k2.Furnishings_K, _k3.Furnishings_K, _k4.Furnishings_K);
+        next.Sensor_K = s.Sensor_K + Sum(_k1.Sensor_K, _k2.Sensor_K, _k3.Sensor_K, _k4.Sensor_K);
     }
 
-    private static PlantState Along(in PlantState s, in PlantState rate, double t_s) => new(
-        s.Propane_kg + t_s * rate.Propane_kg,
-        s.Cylinder_K + t_s * rate.Cylinder_K,
-        s.Air_K + t_s * rate.Air_K,
-        s.Furnishings_K + t_s * rate.Furnishings_K,
-        s.Sensor_K + t_s * rate.Sensor_K);
-
-    private void Rates(in PlantState s, in StepConditions c, out PlantState rate, out Fluxes flux)
+    private void Rates(PlantState s, StepConditions c, PlantState rate, out Fluxes flux)
     {
-        SupplyPoint point = SupplyAt(s, c.AirPressure_Pa, c.HasLiquid, out CylinderContents contents);
-        double heat_W = c.Cylinder.Heat_W(s.Cylinder_K);
-        double warming_K_s = Cylinder.Warming_K_s(contents, heat_W, point.Flow_kg_s);
+        Evaluate(s, c, _standing);
+        CylinderStates cylinders = _standing.Cylinders;
+        SupplyPoint point = _standing.Point;
+        double manifold_J_kg = cylinders.ManifoldEnthalpy_J_kg();
+        double heat_W = 0;
+        for (int i = 0; i < cylinders.Count; i++)
+        {
+            heat_W += cylinders.Heat_W[i];
+            rate.Propane_kg[i] = -cylinders.Out_kg_s[i];
+            rate.Cylinder_K[i] = cylinders.Warming_K_s(i, manifold_J_kg);
+        }
 
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point);
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
@@ -148,10 +185,10 @@ internal sealed class Plant
         }
 
         double flue_W = burnt_kg_s * _heatingValue_J_kg - useful_W;
-        double enthalpy_W = point.Flow_kg_s * contents.VapourEnthalpy_J_kg;
+        double enthalpy_W = point.Flow_kg_s * manifold_J_kg;
+        (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
         if (Coach is null)
         {
-            rate = new PlantState(-point.Flow_kg_s, warming_K_s, 0, 0, 0);
             flux = new Fluxes(point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, 0, 0, 0);
             return;
         }
@@ -161,9 +198,9 @@ internal sealed class Plant
         double ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
         double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
         double air_K_s = (useful_W + c.Coach.Gains_W - loss_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
-        double furnishings_K_s = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
-        double sensor_K_s = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
-        rate = new PlantState(-point.Flow_kg_s, warming_K_s, air_K_s, furnishings_K_s, sensor_K_s);
+        rate.Air_K = air_K_s;
+        rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
+        rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
         flux = new Fluxes(
             point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, c.Coach.Gains_W, loss_W, ground_W);
     }

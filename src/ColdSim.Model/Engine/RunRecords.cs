@@ -6,35 +6,38 @@ namespace ColdSim.Model.Engine;
 /// <param name="Wind_m_s">Wind at mast height. [m/s]</param>
 /// <param name="Inside_K">Inside air; NaN without a coach. [K]</param>
 /// <param name="SetPoint_K">Set point; NaN without a thermostat. [K]</param>
-/// <param name="Liquid_K">Liquid and shell. [K]</param>
-/// <param name="CylinderPressure_Pa">Cylinder. [Pa gauge]</param>
+/// <param name="CylinderPressure_Pa">Before the regulator, on the service side where there are two. [Pa gauge]</param>
 /// <param name="DeliveryPressure_Pa">At the appliances. [Pa gauge]</param>
-/// <param name="Propane_kg">Propane left. [kg]</param>
-/// <param name="FrostMass_kg_m2">Frost on the wall. [kg/m²]</param>
-/// <param name="FrostThickness_m">Its depth. [m]</param>
+/// <param name="Propane_kg">Propane left in all cylinders. [kg]</param>
+/// <param name="InUse">Place of the cylinder in use: the open one, the service side, or the first with liquid of those open together.</param>
+/// <param name="Cylinders">Each cylinder.</param>
 public readonly record struct Moment(
     double Time_s,
     double Outside_K,
     double Wind_m_s,
     double Inside_K,
     double SetPoint_K,
-    double Liquid_K,
     double CylinderPressure_Pa,
     double DeliveryPressure_Pa,
     double Propane_kg,
-    double FrostMass_kg_m2,
-    double FrostThickness_m);
+    int InUse,
+    CylinderReadings Cylinders)
+{
+    /// <summary>Liquid and shell of the cylinder in use. [K]</summary>
+    public double Liquid_K => Cylinders[InUse].Liquid_K;
+}
 
 /// <summary>One accepted step of a run: how it stood before and after, and what went on between.</summary>
 /// <param name="From">Before.</param>
 /// <param name="To">After.</param>
 /// <param name="Asked_W">Gas asked for, as gross heat. [W]</param>
 /// <param name="Given_W">Gas given, as gross heat, mean of the step. [W]</param>
-/// <param name="HeatIntoCylinder_W">Heat from outside into liquid and shell, mean of the step. [W]</param>
+/// <param name="HeatIntoCylinder_W">Heat from surroundings and blankets into liquid and shell of all cylinders, mean of the step. [W]</param>
+/// <param name="Blanket_W">Power of the blankets that are on. [W]</param>
 /// <param name="BurnerLit">Whether the furnace burnt.</param>
 /// <param name="Undersupplied">Whether an appliance asked and did not get.</param>
 public readonly record struct StepRecord(
-    Moment From, Moment To, double Asked_W, double Given_W, double HeatIntoCylinder_W, bool BurnerLit, bool Undersupplied);
+    Moment From, Moment To, double Asked_W, double Given_W, double HeatIntoCylinder_W, double Blanket_W, bool BurnerLit, bool Undersupplied);
 
 /// <summary>Somebody who watches a run, step by step and event by event.</summary>
 public interface IRunObserver
@@ -62,6 +65,9 @@ public sealed record SimulationSettings
 
     /// <summary>Part of the asked gas below which an appliance is undersupplied.</summary>
     public required double Undersupplied_frac { get; init; }
+
+    /// <summary>How cylinders and coach stand at the start; null takes it from their specifications.</summary>
+    public RigState? From { get; init; }
 }
 
 /// <summary>How a run ended.</summary>

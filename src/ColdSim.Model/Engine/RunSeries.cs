@@ -16,7 +16,8 @@ public sealed class RunSeries
 
     /// <summary>Makes room for a run.</summary>
     /// <param name="duration_s">Length of the run. [s]</param>
-    public RunSeries(double duration_s)
+    /// <param name="cylinders">How many cylinders.</param>
+    public RunSeries(double duration_s, int cylinders = 1)
     {
         int n = (int)Math.Floor(duration_s / Spacing_s) + 1;
         Outside_K = new double[n];
@@ -31,8 +32,9 @@ public sealed class RunSeries
         Given_W = new double[n];
         HeatIntoCylinder_W = new double[n];
         Burner_frac = new double[n];
-        FrostMass_kg_m2 = new double[n];
-        FrostThickness_m = new double[n];
+        Blanket_W = new double[n];
+        InUse = new byte[n];
+        Cylinders = [.. Enumerable.Range(0, cylinders).Select(_ => new CylinderSeries(n))];
     }
 
     /// <summary>Samples filled so far.</summary>
@@ -50,16 +52,16 @@ public sealed class RunSeries
     /// <summary>Set point in force; NaN without a thermostat. [K]</summary>
     public double[] SetPoint_K { get; }
 
-    /// <summary>Liquid and shell. [K]</summary>
+    /// <summary>Liquid and shell of the cylinder in use. [K]</summary>
     public double[] Liquid_K { get; }
 
-    /// <summary>Cylinder pressure. [Pa gauge]</summary>
+    /// <summary>Pressure before the regulator. [Pa gauge]</summary>
     public double[] CylinderPressure_Pa { get; }
 
     /// <summary>Delivery pressure at the appliances. [Pa gauge]</summary>
     public double[] DeliveryPressure_Pa { get; }
 
-    /// <summary>Propane left, liquid and vapour. [kg]</summary>
+    /// <summary>Propane left in all cylinders, liquid and vapour. [kg]</summary>
     public double[] Propane_kg { get; }
 
     /// <summary>Gas asked for, as gross heat, mean of the minute. [W]</summary>
@@ -75,24 +77,27 @@ public sealed class RunSeries
     public double[] CanGiveNow_W => _canGiveNow_W ??= Worked(Outlook is null ? null : Outlook.CanGiveNow_W);
 
     /// <summary>
-    /// Gas that the cylinder could keep giving in this weather at this fill, as gross heat; worked out at the first look. [W]
+    /// Gas that the cylinders could keep giving in this weather at this fill, as gross heat; worked out at the first look. [W]
     /// </summary>
     public double[] CanKeepGiving_W => _canKeepGiving_W ??= Worked(Outlook is null ? null : Outlook.CanKeepGiving_W);
 
-    /// <summary>Heat from outside into liquid and shell. [W]</summary>
+    /// <summary>Heat from surroundings and blankets into liquid and shell of all cylinders. [W]</summary>
     public double[] HeatIntoCylinder_W { get; }
 
     /// <summary>Part of the minute with the furnace lit.</summary>
     public double[] Burner_frac { get; }
 
-    /// <summary>Frost on the cylinder's wall. [kg/m²]</summary>
-    public double[] FrostMass_kg_m2 { get; }
+    /// <summary>Power of the blankets, mean of the minute. [W]</summary>
+    public double[] Blanket_W { get; }
 
-    /// <summary>Depth of that frost. [m]</summary>
-    public double[] FrostThickness_m { get; }
+    /// <summary>Place of the cylinder in use.</summary>
+    public byte[] InUse { get; }
+
+    /// <summary>Each cylinder's own curves.</summary>
+    public IReadOnlyList<CylinderSeries> Cylinders { get; }
 
     /// <summary>What supply is read off with; null leaves both supply curves at zero.</summary>
-    public SupplyOutlook? Outlook { get; init; }
+    public ISupplyOutlook? Outlook { get; init; }
 
     private double[] Worked(Func<RunSeries, int, double>? at_W)
     {
@@ -100,4 +105,24 @@ public sealed class RunSeries
         for (int i = 0; at_W is not null && i < Count; i++) values[i] = at_W(this, i);
         return values;
     }
+}
+
+/// <summary>One cylinder's curves at the spacing of <see cref="RunSeries"/>. SI units, pressures gauge.</summary>
+/// <param name="samples">Room for so many.</param>
+public sealed class CylinderSeries(int samples)
+{
+    /// <summary>Propane left. [kg]</summary>
+    public double[] Propane_kg { get; } = new double[samples];
+
+    /// <summary>Liquid and shell. [K]</summary>
+    public double[] Liquid_K { get; } = new double[samples];
+
+    /// <summary>Its own pressure. [Pa gauge]</summary>
+    public double[] Pressure_Pa { get; } = new double[samples];
+
+    /// <summary>Frost on its bare wall. [kg/m²]</summary>
+    public double[] FrostMass_kg_m2 { get; } = new double[samples];
+
+    /// <summary>Depth of that frost. [m]</summary>
+    public double[] FrostThickness_m { get; } = new double[samples];
 }

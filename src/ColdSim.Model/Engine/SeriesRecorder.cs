@@ -4,7 +4,7 @@ namespace ColdSim.Model.Engine;
 public sealed class SeriesRecorder : IRunObserver
 {
     private readonly RunSeries _series;
-    private double _asked_J, _given_J, _heat_J, _lit_s, _filled_s;
+    private double _asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s;
 
     /// <summary>A recorder into a series.</summary>
     /// <param name="series">Room for the run.</param>
@@ -52,6 +52,7 @@ public sealed class SeriesRecorder : IRunObserver
         _asked_J += record.Asked_W * part_s;
         _given_J += record.Given_W * part_s;
         _heat_J += record.HeatIntoCylinder_W * part_s;
+        _blanket_J += record.Blanket_W * part_s;
         if (record.BurnerLit) _lit_s += part_s;
         _filled_s += part_s;
     }
@@ -69,8 +70,17 @@ public sealed class SeriesRecorder : IRunObserver
         _series.DeliveryPressure_Pa[i] = a.DeliveryPressure_Pa + x * (b.DeliveryPressure_Pa - a.DeliveryPressure_Pa);
         _series.Propane_kg[i] = a.Propane_kg + x * (b.Propane_kg - a.Propane_kg);
         _series.SetPoint_K[i] = x > 0 ? b.SetPoint_K : a.SetPoint_K;
-        _series.FrostMass_kg_m2[i] = b.FrostMass_kg_m2;
-        _series.FrostThickness_m[i] = b.FrostThickness_m;
+        _series.InUse[i] = (byte)b.InUse;
+        for (int c = 0; c < _series.Cylinders.Count; c++)
+        {
+            CylinderSeries cylinder = _series.Cylinders[c];
+            CylinderReading before = a.Cylinders[c], after = b.Cylinders[c];
+            cylinder.Propane_kg[i] = before.Propane_kg + x * (after.Propane_kg - before.Propane_kg);
+            cylinder.Liquid_K[i] = before.Liquid_K + x * (after.Liquid_K - before.Liquid_K);
+            cylinder.Pressure_Pa[i] = before.Pressure_Pa + x * (after.Pressure_Pa - before.Pressure_Pa);
+            cylinder.FrostMass_kg_m2[i] = after.FrostMass_kg_m2;
+            cylinder.FrostThickness_m[i] = after.FrostThickness_m;
+        }
     }
 
     private void PutMeans()
@@ -80,7 +90,8 @@ public sealed class SeriesRecorder : IRunObserver
         _series.Asked_W[i] = _asked_J * perSecond;
         _series.Given_W[i] = _given_J * perSecond;
         _series.HeatIntoCylinder_W[i] = _heat_J * perSecond;
+        _series.Blanket_W[i] = _blanket_J * perSecond;
         _series.Burner_frac[i] = _lit_s * perSecond;
-        (_asked_J, _given_J, _heat_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0);
+        (_asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0, 0);
     }
 }

@@ -56,10 +56,32 @@ public enum EventKind
 
     /// <summary>The weather file ends before the run. Value: 0.</summary>
     WeatherEnds,
+
+    /// <summary>Somebody has changed to another cylinder. Value: propane left in the one that was shut. [kg]</summary>
+    CylinderChanged,
+
+    /// <summary>A changeover's reserve side begins to feed. Value: propane left on the service side. [kg]</summary>
+    ReserveFeeds,
+
+    /// <summary>The service side of a changeover feeds alone again. Value: propane left on the service side. [kg]</summary>
+    ServiceAlone,
+
+    /// <summary>A blanket switches on. Value: liquid temperature. [K]</summary>
+    BlanketOn,
+
+    /// <summary>A blanket switches off. Value: liquid temperature. [K]</summary>
+    BlanketOff,
+
+    /// <summary>A cylinder warms past 125 °F, the limit for compressed-gas cylinders. Value: liquid temperature. [K]</summary>
+    CylinderHot,
+
+    /// <summary>It has cooled below that again. Value: liquid temperature. [K]</summary>
+    CylinderCooled,
 }
 
 /// <summary>Something that happened, and when.</summary>
 /// <param name="Time_s">Seconds since the run's start.</param>
 /// <param name="Kind">What.</param>
 /// <param name="Value">The number that goes with the kind.</param>
-public readonly record struct SimulationEvent(double Time_s, EventKind Kind, double Value);
+/// <param name="Cylinder">Place of the cylinder it happens to; 0 where it is none's.</param>
+public readonly record struct SimulationEvent(double Time_s, EventKind Kind, double Value, int Cylinder = 0);

@@ -1,3 +1,5 @@
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Weather;
@@ -6,12 +8,15 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>Reads off a finished run what cylinder and regulator could have given, now and steadily.</summary>
 /// <remarks>Worked out after the run, for the samples that somebody looks at, so that the step loop does not pay for it.</remarks>
-public sealed class SupplyOutlook
+public sealed class SupplyOutlook : ISupplyOutlook
 {
     private readonly Plant _plant;
     private readonly WeatherSeries _weather;
     private readonly double _weatherStart_s;
     private readonly double _delivery_Pa;
+    private readonly double _allowedLiquid_K;
+    private readonly RunClock _clock;
+    private readonly BlanketControl?[] _blankets;
 
     /// <summary>The outlook of a rig in a weather.</summary>
     /// <param name="rig">What stands there.</param>
@@ -23,6 +28,8 @@ public sealed class SupplyOutlook
         ArgumentNullException.ThrowIfNull(weather);
         _plant = new Plant(rig);
         _weather = weather;
+        _clock = new RunClock(start, []);
+        _blankets = [.. rig.Cylinders.Select(c => c.Blanket is null ? null : new BlanketControl(c.Blanket, rig.Site.Hookup))];
         _weatherStart_s = (start - weather.First).TotalSeconds;
         double asked_kg_s = 0;
         foreach (GasLoad load in _plant.Loads)
@@ -33,36 +40,51 @@ public sealed class SupplyOutlook
 
         int row = 0;
         double air_Pa = weather.At(_weatherStart_s, ref row).Pressure_Pa;
-        AllowedLiquid_K = SteadySupply.AllowedLiquid_K(_plant.Regulator, asked_kg_s, _delivery_Pa, air_Pa);
+        _allowedLiquid_K = SteadySupply.AllowedLiquid_K(_plant.Regulator, asked_kg_s, _delivery_Pa, air_Pa);
     }
 
-    /// <summary>
-    /// The coldest liquid at which every appliance at once is still fed in full: the temperature that a steady supply is stated for;
-    /// NaN where the regulator never passes that much. [K]
-    /// </summary>
-    public double AllowedLiquid_K { get; }
+    /// <inheritdoc/>
+    public double AllowedLiquid_K(int sample) => _allowedLiquid_K;
 
-    /// <summary>Gas that could be given at a sample, at the delivery pressure that every appliance needs, as gross heat. [W]</summary>
-    /// <param name="series">The run's curves.</param>
-    /// <param name="sample">Which sample.</param>
+    /// <inheritdoc/>
     public double CanGiveNow_W(RunSeries series, int sample)
     {
         ArgumentNullException.ThrowIfNull(series);
         double air_Pa = WeatherAt(sample).Pressure_Pa;
-        return _plant.HeatingValue_J_kg * _plant.Regulator.Flow_kg_s(
-            _delivery_Pa, series.CylinderPressure_Pa[sample] + air_Pa, air_Pa, series.Liquid_K[sample]);
+        double reserve_Pa = _plant.Manifold is ChangeoverManifold
+            ? series.Cylinders[ChangeoverManifold.Reserve].Pressure_Pa[sample] + air_Pa
+            : 0;
+        FeedPressures feed = new(series.CylinderPressure_Pa[sample] + air_Pa, reserve_Pa, series.Liquid_K[sample]);
+        return _plant.HeatingValue_J_kg * _plant.Regulator.Flow_kg_s(_delivery_Pa, feed, air_Pa);
     }
 
-    /// <summary>Gas that could be kept up at a sample's weather, fill and frost, as gross heat. [W]</summary>
-    /// <param name="series">The run's curves.</param>
-    /// <param name="sample">Which sample.</param>
+    /// <inheritdoc/>
     public double CanKeepGiving_W(RunSeries series, int sample)
     {
         ArgumentNullException.ThrowIfNull(series);
-        if (double.IsNaN(AllowedLiquid_K)) return 0;
-        FrostLayer frost = new(series.FrostMass_kg_m2[sample], series.FrostThickness_m[sample]);
-        return _plant.HeatingValue_J_kg * SteadySupply.Draw_kg_s(
-            _plant.Cylinder, WeatherAt(sample), series.Propane_kg[sample], AllowedLiquid_K, frost);
+        if (double.IsNaN(_allowedLiquid_K)) return 0;
+        WeatherSample weather = WeatherAt(sample);
+        double draw_kg_s = 0;
+        for (int i = 0; i < series.Cylinders.Count; i++)
+        {
+            bool open = _plant.Manifold is not OneOpenManifold || i == series.InUse[sample];
+            if (!open) continue;
+            CylinderSeries cylinder = series.Cylinders[i];
+            FrostLayer frost = new(cylinder.FrostMass_kg_m2[sample], cylinder.FrostThickness_m[sample]);
+            draw_kg_s += SteadySupply.Draw_kg_s(
+                _plant.Cylinders[i], weather, cylinder.Propane_kg[sample], _allowedLiquid_K, BlanketPower_W(i, _allowedLiquid_K, sample), frost);
+        }
+
+        return _plant.HeatingValue_J_kg * draw_kg_s;
+    }
+
+    // Liquid at the allowed temperature calls for a blanket that switches on above it, in the hours in which it has power.
+    private double BlanketPower_W(int cylinder, double liquid_K, int sample)
+    {
+        if (_blankets[cylinder] is not { } blanket) return 0;
+        blanket.SetClock(_clock.At_s(sample * RunSeries.Spacing_s));
+        blanket.Update(liquid_K);
+        return blanket.Power_W;
     }
 
     private WeatherSample WeatherAt(int sample)

@@ -15,6 +15,9 @@ public sealed record SiteSpecification
     /// <summary>East positive; null where the scenario gives no position. [°]</summary>
     public double? Longitude_deg { get; init; }
 
+    /// <summary>Whether there is shore power.</summary>
+    public bool Hookup { get; init; }
+
     /// <summary>Part of the sunlight that the ground throws back; snow by default.</summary>
     public double GroundAlbedo_frac { get; init; } = 0.6;
 }

@@ -1,3 +1,5 @@
+using ColdSim.Model.Arrangement;
+
 namespace ColdSim.Model.Supply;
 
 /// <summary>Regulator and open appliances together: the one delivery pressure at which what passes is what is taken.</summary>
@@ -60,26 +62,30 @@ public sealed class GasSupply
     /// <summary>Whether an appliance's valve is open.</summary>
     public bool IsOpen(int load) => _open[load];
 
-    /// <summary>What flows at a cylinder pressure.</summary>
-    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
+    /// <summary>What flows.</summary>
+    /// <param name="feed">Before the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
-    /// <param name="gas_K">Gas temperature. [K]</param>
-    public SupplyPoint At(double cylinder_Pa, double air_Pa, double gas_K)
+    public SupplyPoint At(in FeedPressures feed, double air_Pa)
     {
         if (_asked_kg_s <= 0) return new SupplyPoint(0, double.NaN);
-        if (double.IsNaN(_sufficient_Pa) || Math.Abs(gas_K - _sufficientAt_K) > DriftOfGas_K
+        if (double.IsNaN(_sufficient_Pa) || Math.Abs(feed.Gas_K - _sufficientAt_K) > DriftOfGas_K
             || Math.Abs(air_Pa - _sufficientAt_Pa) > DriftOfAir_Pa)
         {
             // For the warmest gas and thinnest air that it is kept for: both pass least, and near the regulator's own limit a little
             // less of them wants very much more inlet.
-            _sufficient_Pa = _regulator.SufficientInlet_Pa(
-                _asked_kg_s, _fullPressure_Pa, air_Pa - DriftOfAir_Pa, gas_K + DriftOfGas_K);
-            (_sufficientAt_K, _sufficientAt_Pa) = (gas_K, air_Pa);
+            _sufficient_Pa = _regulator.SufficientAlone_Pa(
+                _asked_kg_s, _fullPressure_Pa, air_Pa - DriftOfAir_Pa, feed.Gas_K + DriftOfGas_K);
+            (_sufficientAt_K, _sufficientAt_Pa) = (feed.Gas_K, air_Pa);
         }
 
-        if (cylinder_Pa > ClearlyAbove * _sufficient_Pa) return new SupplyPoint(_asked_kg_s, double.NaN);
-        return Solve(cylinder_Pa, air_Pa, gas_K);
+        return feed.Service_Pa > ClearlyAbove * _sufficient_Pa ? new SupplyPoint(_asked_kg_s, double.NaN) : Solve(feed, air_Pa);
     }
+
+    /// <summary>What flows from one cylinder.</summary>
+    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    public SupplyPoint At(double cylinder_Pa, double air_Pa, double gas_K) => At(new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
 
     /// <summary>What one open appliance gets at a supply point. [kg/s]</summary>
     public double Taken_kg_s(int load, in SupplyPoint point)
@@ -99,25 +105,23 @@ public sealed class GasSupply
     }
 
     /// <summary>Delivery pressure at a supply point, also where it is full. [Pa gauge]</summary>
-    /// <param name="point">What <see cref="At"/> gave.</param>
+    /// <param name="point">What <see cref="At(in FeedPressures, double)"/> gave.</param>
+    /// <param name="feed">Before the regulator.</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    public double Delivery_Pa(in SupplyPoint point, in FeedPressures feed, double air_Pa)
+    {
+        if (!point.IsFull) return point.Delivery_Pa;
+        double highest_Pa = Math.Max(0, Math.Min(_regulator.LockUp_Pa, Math.Max(feed.Service_Pa, feed.Reserve_Pa) - air_Pa));
+        return point.Flow_kg_s <= 0 ? highest_Pa : _regulator.Delivery_Pa(point.Flow_kg_s, feed, air_Pa);
+    }
+
+    /// <summary>The same from one cylinder. [Pa gauge]</summary>
+    /// <param name="point">What <see cref="At(double, double, double)"/> gave.</param>
     /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     /// <param name="gas_K">Gas temperature. [K]</param>
     public double Delivery_Pa(in SupplyPoint point, double cylinder_Pa, double air_Pa, double gas_K)
-    {
-        if (!point.IsFull) return point.Delivery_Pa;
-        double highest_Pa = Math.Max(0, Math.Min(_regulator.LockUp_Pa, cylinder_Pa - air_Pa));
-        if (point.Flow_kg_s <= 0) return highest_Pa;
-        return _regulator.Delivery_Pa(point.Flow_kg_s, cylinder_Pa, air_Pa, gas_K);
-    }
-
-    /// <summary>Gas that regulator and cylinder could give now at a delivery pressure. [kg/s]</summary>
-    /// <param name="delivery_Pa">Delivery pressure to keep. [Pa gauge]</param>
-    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
-    /// <param name="air_Pa">Air pressure. [Pa]</param>
-    /// <param name="gas_K">Gas temperature. [K]</param>
-    public double CanGiveNow_kg_s(double delivery_Pa, double cylinder_Pa, double air_Pa, double gas_K)
-        => _regulator.Flow_kg_s(delivery_Pa, cylinder_Pa, air_Pa, gas_K);
+        => Delivery_Pa(point, new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
 
     /// <summary>Delivery pressure at which the open appliances together take a flow. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow; from all they ask on, the pressure at which the last of them is full.</param>
@@ -160,13 +164,13 @@ public sealed class GasSupply
         return next_Pa;
     }
 
-    private SupplyPoint Solve(double cylinder_Pa, double air_Pa, double gas_K)
+    private SupplyPoint Solve(in FeedPressures feed, double air_Pa)
     {
-        if (cylinder_Pa <= air_Pa) return new SupplyPoint(0, 0);
-        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, cylinder_Pa, air_Pa, gas_K);
-        return delivery_Pa >= _fullPressure_Pa
-            ? new SupplyPoint(_asked_kg_s, double.NaN)
-            : new SupplyPoint(Taken_kg_s(delivery_Pa), delivery_Pa);
+        if (Math.Max(feed.Service_Pa, feed.Reserve_Pa) <= air_Pa) return new SupplyPoint(0, 0);
+        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, feed, air_Pa);
+        bool full = delivery_Pa >= _fullPressure_Pa;
+        double flow_kg_s = full ? _asked_kg_s : Taken_kg_s(delivery_Pa);
+        return new SupplyPoint(flow_kg_s, full ? double.NaN : delivery_Pa, _regulator.Reserve_kg_s(flow_kg_s, feed, air_Pa));
     }
 
     private double Taken_kg_s(double delivery_Pa)

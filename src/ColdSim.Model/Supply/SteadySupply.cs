@@ -16,15 +16,16 @@ public static class SteadySupply
     /// <param name="weather">The weather, held still.</param>
     /// <param name="mass_kg">Propane, held still. [kg]</param>
     /// <param name="allowed_K">How cold the liquid may become. [K]</param>
+    /// <param name="blanket_W">Heat that a blanket makes. [W]</param>
     /// <param name="frost">Frost on the wall.</param>
     /// <returns>0 where the surroundings are no warmer than the allowed liquid, or no liquid is left.</returns>
     public static double Draw_kg_s(
-        CylinderBody body, in WeatherSample weather, double mass_kg, double allowed_K, in FrostLayer frost)
+        CylinderBody body, in WeatherSample weather, double mass_kg, double allowed_K, double blanket_W, in FrostLayer frost)
     {
         ArgumentNullException.ThrowIfNull(body);
         CylinderContents contents = body.Contents(mass_kg, allowed_K);
         if (!contents.HasLiquid) return 0;
-        double heat_W = CylinderFilm.At(body, weather, mass_kg, allowed_K, frost).Heat_W(allowed_K);
+        double heat_W = CylinderFilm.At(body, weather, mass_kg, allowed_K, frost).Heat_W(allowed_K, blanket_W);
         return Math.Max(0, heat_W) / contents.DrawHeat_J_kg;
     }
 

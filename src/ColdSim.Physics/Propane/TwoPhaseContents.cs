@@ -40,6 +40,9 @@ public readonly struct TwoPhaseContents
     /// <summary>Enthalpy that leaves with each mass of vapour. [J/kg]</summary>
     public double VapourEnthalpy_J_kg => _sat.VapourEnthalpy_J_kg;
 
+    /// <summary>Density of the vapour. [kg/m³]</summary>
+    public double VapourDensity_kg_m3 => 1 / _sat.VapourVolume_m3_kg;
+
     /// <summary>Heat taken per mass of vapour drawn. [J/kg]</summary>
     public double DrawHeat_J_kg => _sat.DrawHeat_J_kg;
 

@@ -5,26 +5,37 @@ namespace ColdSim.Planning.Compare;
 /// <summary>The base with other common cylinders, filled alike.</summary>
 public static class SizeSweep
 {
-    /// <summary>One option a size, as full as the base's cylinder: the same part of the legal filling. The base's own size is left out.</summary>
-    /// <param name="scenario">The base; where its cylinder stands, and its temperature, are kept.</param>
+    /// <summary>
+    /// One option a size: every cylinder of the base becomes one of that size, as full as it was, by part of the legal filling. The
+    /// base's own size is left out.
+    /// </summary>
+    /// <param name="scenario">The base; where its cylinders stand, their temperatures and blankets are kept.</param>
     /// <param name="sizes">The common sizes.</param>
     public static IReadOnlyList<ComparedOption> Of(Scenario scenario, IEnumerable<CylinderSpecification> sizes)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(sizes);
-        return [.. sizes.Select(s => With(scenario, s)).Where(o => o.Scenario.Rig.Cylinder != scenario.Rig.Cylinder)];
+        return [.. sizes.Select(s => With(scenario, s)).Where(o => !o.Scenario.Rig.Cylinders.SequenceEqual(scenario.Rig.Cylinders))];
     }
 
-    /// <summary>How full the base's cylinder is, as part of its legal filling.</summary>
-    public static double Fill_frac(Scenario scenario)
+    /// <summary>How full a cylinder is, as part of its legal filling.</summary>
+    public static double Fill_frac(CylinderSpecification cylinder)
     {
-        ArgumentNullException.ThrowIfNull(scenario);
-        return scenario.Rig.Cylinder.Contents_kg / scenario.Rig.Cylinder.LegalFill_kg;
+        ArgumentNullException.ThrowIfNull(cylinder);
+        return cylinder.Contents_kg / cylinder.LegalFill_kg;
     }
 
     private static ComparedOption With(Scenario scenario, CylinderSpecification size)
+        => new(size.Name, scenario with { Rig = scenario.Rig with { Cylinders = [.. scenario.Rig.Cylinders.Select(c => Resized(c, size))] } });
+
+    /// <summary>A cylinder of another size in the place of one, as full by part of the legal filling.</summary>
+    /// <param name="cylinder">The one.</param>
+    /// <param name="size">The other size.</param>
+    public static CylinderSpecification Resized(CylinderSpecification cylinder, CylinderSpecification size)
     {
-        CylinderSpecification cylinder = scenario.Rig.Cylinder with
+        ArgumentNullException.ThrowIfNull(cylinder);
+        ArgumentNullException.ThrowIfNull(size);
+        return cylinder with
         {
             Name = size.Name,
             Orientation = size.Orientation,
@@ -34,9 +45,7 @@ public static class SizeSweep
             MetalMass_kg = size.MetalMass_kg,
             Tare_kg = size.Tare_kg,
             LegalFill_kg = size.LegalFill_kg,
-            Contents_kg = size.LegalFill_kg == scenario.Rig.Cylinder.LegalFill_kg
-                ? scenario.Rig.Cylinder.Contents_kg : Fill_frac(scenario) * size.LegalFill_kg,
+            Contents_kg = size.LegalFill_kg == cylinder.LegalFill_kg ? cylinder.Contents_kg : Fill_frac(cylinder) * size.LegalFill_kg,
         };
-        return new ComparedOption(size.Name, scenario with { Rig = scenario.Rig with { Cylinder = cylinder } });
     }
 }

@@ -38,7 +38,7 @@ public static class CoachFit
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(readings);
-        GaugedCylinder cylinder = GaugedCylinder.Of(scenario.Rig.Cylinder);
+        GaugedCylinder cylinder = GaugedCylinder.Of(scenario.Rig.Cylinders[0]);
         UseLog all = UseLog.Of(readings, cylinder);
         Refuse(scenario, all);
         List<LogReading> kept = [.. all.Rows.Select(r => r.Reading)];
@@ -66,6 +66,10 @@ public static class CoachFit
         List<string> reasons = [];
         if (scenario.Rig.Furnace is null || scenario.Rig.Coach is null)
             reasons.Add("the scenario has no furnace in a coach, so gas says nothing of heat");
+        if (scenario.Rig.Cylinders.Count != 1)
+            reasons.Add("the scenario has several cylinders; a log tells of one");
+        if (scenario.Legs.Count > 0)
+            reasons.Add("the scenario moves from place to place; a fit needs one that stays");
         if (log.Rows.Count < LeastReadings)
             reasons.Add($"the log has {log.Rows.Count} {(log.Rows.Count == 1 ? "reading" : "readings")}; at least {LeastReadings} are needed");
         double hours = 0, used_kg = 0, variance = 0;

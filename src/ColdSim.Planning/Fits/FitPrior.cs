@@ -22,7 +22,7 @@ public sealed record FitPrior(FitKind Kind, double Middle, double Spread)
         if (rig.Coach is { LeakageArea_cm2: > 0 })
             priors.Add(new(FitKind.Infiltration, 0.1, 0.4));
         priors.Add(new(FitKind.BaseUse, 150, 100));
-        if (rig.Cylinder.Surroundings is { FixedConductance_W_K: null, FixedConvection_W_m2K: null } s)
+        if (rig.Cylinders[0].Surroundings is { FixedConductance_W_K: null, FixedConvection_W_m2K: null } s)
             priors.Add(new(FitKind.WindShelter, s.WindShelter_frac, 0.2));
         return priors;
     }

@@ -52,7 +52,7 @@ internal sealed class FitRun
                 Step_s = _scenario.Step_s,
                 Undersupplied_frac = _scenario.Criteria.Undersupplied.DecimalFractions,
             };
-            new Simulation(rig with { Cylinder = rig.Cylinder with { Contents_kg = mass_kg[first] } }, _scenario.Weather, settings).Run(watch);
+            new Simulation(rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = mass_kg[first] }] }, _scenario.Weather, settings).Run(watch);
             watch.Finish();
             burnt_kg += watch.Burnt_J / _rig.Gas.HeatingValue_J_kg;
             starts += watch.Starts;

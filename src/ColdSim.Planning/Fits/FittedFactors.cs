@@ -83,7 +83,8 @@ public sealed record FittedFactors
         {
             Coach = coach,
             Draws = BaseUse_W > 0 ? [.. rig.Draws, new ConstantDraw { Name = "other appliances, fitted", Input_W = BaseUse_W }] : rig.Draws,
-            Cylinder = WindShelter_frac is { } wind ? rig.Cylinder with { Surroundings = rig.Cylinder.Surroundings with { WindShelter_frac = wind } } : rig.Cylinder,
+            Cylinders = WindShelter_frac is not { } wind ? rig.Cylinders
+                : [.. rig.Cylinders.Select(x => x with { Surroundings = x.Surroundings with { WindShelter_frac = wind } })],
         };
     }
 }

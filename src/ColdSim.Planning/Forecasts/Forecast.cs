@@ -40,14 +40,15 @@ public sealed record Forecast
     /// <summary>Runs of <see cref="Members"/> that end dry.</summary>
     public required int DryMembers { get; init; }
 
-    /// <summary>The scenario moved to its log's latest reading; null where none is newer than its start, or the weather has ended.</summary>
+    /// <summary>The scenario moved to its log's latest reading; null where none is newer than its start, the weather has
+    /// ended, it has several cylinders or it moves.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="log">Its log.</param>
     public static Scenario? StartOf(Scenario scenario, UseLog log)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(log);
-        if (log.Rows.Count == 0 || log.Rows[^1] is not { } last || last.Reading.Time <= scenario.Start || last.Reading.Time >= scenario.Weather.Last)
+        if (scenario.Rig.Cylinders.Count != 1 || scenario.Legs.Count > 0 || log.Rows.Count == 0 || log.Rows[^1] is not { } last || last.Reading.Time <= scenario.Start || last.Reading.Time >= scenario.Weather.Last)
             return null;
         Scenario moved = scenario with { Start = last.Reading.Time.ToOffset(scenario.Start.Offset), Nights = NightsLeft(scenario, last.Reading.Time) };
         return Holding(moved, moved.Rig, last.Contents.Mass_kg);
@@ -90,7 +91,7 @@ public sealed record Forecast
     }
 
     private static Scenario Holding(Scenario scenario, Rig rig, double mass_kg)
-        => scenario with { Rig = rig with { Cylinder = rig.Cylinder with { Contents_kg = Math.Max(0.02, mass_kg) } } };
+        => scenario with { Rig = rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = Math.Max(0.02, mass_kg) }] } };
 
     // A scenario that says how many nights keeps its last one.
     private static int? NightsLeft(Scenario scenario, DateTimeOffset from)

@@ -21,7 +21,8 @@ internal sealed class NightCalendar
         bool afterDawn = clock_s >= scenario.Criteria.Dawn.ToTimeSpan().TotalSeconds && wait_s > 0 && wait_s < HalfDay_s;
         _firstEnd_s = wait_s <= 0 ? Day_s : afterDawn ? wait_s + Day_s : wait_s;
         double weather_s = (scenario.Weather.Last - scenario.Start).TotalSeconds;
-        Duration_s = scenario.Nights is int nights ? End_s(nights - 1) : WholeNights_s(weather_s);
+        Duration_s = scenario.Legs.Count > 0 ? (scenario.Legs[^1].To - scenario.Start).TotalSeconds
+            : scenario.Nights is int nights ? End_s(nights - 1) : WholeNights_s(weather_s);
     }
 
     /// <summary>Length of the run that was asked for. [s]</summary>

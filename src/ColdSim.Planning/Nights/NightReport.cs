@@ -44,6 +44,24 @@ public sealed record NightReport
     /// <summary>Propane left at the last instant counted.</summary>
     public required Mass LeftAtEnd { get; init; }
 
+    /// <summary>Propane left at dawn in each cylinder; empty where the run does not reach it.</summary>
+    public IReadOnlyList<Mass> EachLeftAtDawn { get; init; } = [];
+
+    /// <summary>Propane left in each cylinder at the last instant counted.</summary>
+    public IReadOnlyList<Mass> EachLeftAtEnd { get; init; } = [];
+
+    /// <summary>Walks outside to change cylinders.</summary>
+    public int Walks { get; init; }
+
+    /// <summary>Times that a changeover's reserve side began to feed.</summary>
+    public int ReserveStarts { get; init; }
+
+    /// <summary>Electricity that the blankets took.</summary>
+    public Energy BlanketEnergy { get; init; }
+
+    /// <summary>Highest temperature of any cylinder.</summary>
+    public Temperature HottestCylinder { get; init; }
+
     /// <summary>Lowest cylinder pressure, gauge.</summary>
     public required Pressure CylinderPressureLow { get; init; }
 
@@ -110,6 +128,12 @@ public sealed record RunSummary
 
     /// <summary>Propane at the end.</summary>
     public required Mass LeftAtEnd { get; init; }
+
+    /// <summary>Walks outside to change cylinders.</summary>
+    public int Walks { get; init; }
+
+    /// <summary>Electricity that the blankets took.</summary>
+    public Energy BlanketEnergy { get; init; }
 
     /// <summary>Lowest outside air.</summary>
     public required Temperature OutsideLow { get; init; }

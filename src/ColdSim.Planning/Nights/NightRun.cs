@@ -19,18 +19,17 @@ public static class NightRun
     {
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
-        SimulationSettings settings = new()
+        IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
+        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count)
         {
-            Start = scenario.Start,
-            Duration_s = calendar.Duration_s,
-            Step_s = scenario.Step_s,
-            Undersupplied_frac = scenario.Criteria.Undersupplied.DecimalFractions,
+            Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };
-        Simulation simulation = new(scenario.Rig, scenario.Weather, settings);
-        RunSeries series = new(calendar.Duration_s) { Outlook = new SupplyOutlook(scenario.Rig, scenario.Weather, scenario.Start) };
         NightWatch watch = new(scenario, calendar, new SeriesRecorder(series));
-        SimulationResult result = simulation.Run(watch, cancel);
-        if (result.Ended_s <= 0) throw new ArgumentException(CannotStart(result.End), nameof(scenario));
+        LegRun run = new(scenario, watch);
+        foreach (Leg leg in legs)
+        {
+            if (!run.Go(leg, cancel)) break;
+        }
 
         List<NightReport> nights = [];
         foreach (NightTally tally in watch.Nights)
@@ -39,17 +38,26 @@ public static class NightRun
             if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, series));
         }
 
+        if (nights.Count == 0) throw new ArgumentException(CannotStart(run.End), nameof(scenario));
         return new RunReport
         {
             Scenario = scenario,
             Nights = nights,
             Summary = Summarise(nights, scenario),
             Events = watch.Events,
-            Ledger = result.Ledger,
+            Ledger = run.Ledger,
             Series = series,
-            End = result.End,
+            End = run.End,
         };
     }
+
+    private static Leg WholeRun(Scenario scenario, NightCalendar calendar) => new()
+    {
+        From = scenario.Start,
+        To = scenario.Start.AddSeconds(calendar.Duration_s),
+        Site = scenario.Rig.Site,
+        Weather = scenario.Weather,
+    };
 
     private static string CannotStart(RunEnd end) => end == RunEnd.LiquidFull
         ? "The cylinder cannot start: at its first temperature its charge fills it with liquid."
@@ -59,7 +67,7 @@ public static class NightRun
     {
         DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
         bool coach = double.IsFinite(t.InsideLow_K);
-        double used_kg = t.PropaneAtStart_kg - t.PropaneAtEnd_kg;
+        double used_kg = t.Used_kg;
         int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
         bool isShort = !double.IsNaN(t.FirstShort_s);
         return new NightReport
@@ -77,6 +85,12 @@ public static class NightRun
             GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
             LeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? null : Mass.FromKilograms(t.PropaneAtDawn_kg),
             LeftAtEnd = Mass.FromKilograms(t.PropaneAtEnd_kg),
+            EachLeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? [] : Each(t.EachAtDawn, scenario),
+            EachLeftAtEnd = Each(t.EachAtEnd, scenario),
+            Walks = t.Walks,
+            ReserveStarts = t.ReserveStarts,
+            BlanketEnergy = Energy.FromJoules(t.Blanket_J),
+            HottestCylinder = Temperature.FromKelvins(t.Hottest_K),
             CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
             LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
@@ -87,10 +101,13 @@ public static class NightRun
             BelowSetPoint = TemperatureDelta.FromKelvins(t.BelowSetPoint_K),
             FreezingAt = At(t.Freezing_s),
             SteadySupplyAtLow = Power.FromWatts(series.Outlook!.CanKeepGiving_W(series, low)),
-            AllowedLiquid = Temperature.FromKelvins(series.Outlook.AllowedLiquid_K),
+            AllowedLiquid = Temperature.FromKelvins(series.Outlook.AllowedLiquid_K(low)),
             DemandAtLow = Power.FromWatts(MeanAsked_W(series, low)),
         };
     }
+
+    private static IReadOnlyList<Mass> Each(CylinderReadings readings, Scenario scenario)
+        => [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(i => Mass.FromKilograms(readings[i].Propane_kg))];
 
     private static Verdict Judge(NightTally t, NightCriteria criteria)
         => !double.IsNaN(t.Dry_s) ? Verdict.RunsDry
@@ -119,8 +136,10 @@ public static class NightRun
             DryAt = nights.FirstOrDefault(n => n.DryAt is not null)?.DryAt,
             GasUsed = Mass.FromKilograms(used_kg),
             GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
-            LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinder.Contents_kg),
+            LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinders.Sum(c => c.Contents_kg)),
             LeftAtEnd = nights[^1].LeftAtEnd,
+            Walks = nights.Sum(n => n.Walks),
+            BlanketEnergy = Energy.FromJoules(nights.Sum(n => n.BlanketEnergy.Joules)),
             OutsideLow = Temperature.FromKelvins(nights.Min(n => n.OutsideLow.Kelvins)),
             InsideLow = nights[0].InsideLow is null ? null : Temperature.FromKelvins(nights.Min(n => n.InsideLow!.Value.Kelvins)),
             ShortTime = Duration.FromSeconds(nights.Sum(n => n.ShortTime.Seconds)),

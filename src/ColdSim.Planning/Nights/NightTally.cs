@@ -3,7 +3,8 @@ using ColdSim.Model.Engine;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night while the run goes through it. SI units.</summary>
-internal sealed class NightTally
+/// <param name="cylinders">How many cylinders.</param>
+internal sealed class NightTally(int cylinders)
 {
     public double From_s { get; init; }
 
@@ -33,6 +34,20 @@ internal sealed class NightTally
 
     public double PropaneAtDawn_kg { get; set; } = double.NaN;
 
+    public CylinderReadings EachAtDawn { get; set; }
+
+    public CylinderReadings EachAtEnd { get; private set; }
+
+    public double Used_kg { get; private set; }
+
+    public double Blanket_J { get; private set; }
+
+    public double Hottest_K { get; private set; }
+
+    public int Walks { get; set; }
+
+    public int ReserveStarts { get; set; }
+
     public double Short_s { get; private set; }
 
     public double FirstShort_s { get; private set; } = double.NaN;
@@ -52,6 +67,9 @@ internal sealed class NightTally
         if (double.IsNaN(PropaneAtStart_kg)) Begin(record.From);
         See(record.To);
         PropaneAtEnd_kg = record.To.Propane_kg;
+        EachAtEnd = record.To.Cylinders;
+        Used_kg += record.From.Propane_kg - record.To.Propane_kg;
+        Blanket_J += record.Blanket_W * step_s;
         To_s = record.To.Time_s;
         if (record.BurnerLit) Burner_s += step_s;
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
@@ -73,6 +91,7 @@ internal sealed class NightTally
         if (m.Outside_K < OutsideLow_K) (OutsideLow_K, OutsideLowAt_s) = (m.Outside_K, m.Time_s);
         if (m.Inside_K < InsideLow_K) (InsideLow_K, InsideLowAt_s) = (m.Inside_K, m.Time_s);
         LiquidLow_K = Math.Min(LiquidLow_K, m.Liquid_K);
+        for (int i = 0; i < cylinders; i++) Hottest_K = Math.Max(Hottest_K, m.Cylinders[i].Liquid_K);
         CylinderPressureLow_Pa = Math.Min(CylinderPressureLow_Pa, m.CylinderPressure_Pa);
     }
 }

@@ -8,17 +8,28 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
     private readonly List<NightTally> _nights = [];
     private readonly List<ReportedEvent> _events = new(256 + (int)(calendar.Duration_s / 120));
     private readonly WantOfGas _wantOfGas = new();
-    private NightTally _night = new();
+    private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
+    private NightTally _night = new(scenario.Rig.Cylinders.Count);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
-    private bool _liquidGone;
     private bool _dryTold;
+
+    /// <summary>When the leg that is running began. [s]</summary>
+    public double Offset_s { get; set; }
 
     public IReadOnlyList<NightTally> Nights => _nights;
 
     public IReadOnlyList<ReportedEvent> Events => _events;
 
     public void Stepped(in StepRecord record)
+    {
+        if (Offset_s == 0) Take(record);
+        else Take(record with { From = Shifted(record.From), To = Shifted(record.To) });
+    }
+
+    private Moment Shifted(in Moment m) => m with { Time_s = m.Time_s + Offset_s };
+
+    private void Take(in StepRecord record)
     {
         recorder.Stepped(record);
         if (record.From.Time_s >= _end_s) Turn(calendar.NightOf(record.From.Time_s));
@@ -35,13 +46,33 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
         {
             Time_s = end_s,
             Propane_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg),
+            Cylinders = Between(record, x),
         };
         Count(record with { To = noon });
         Turn(calendar.NightOf(end_s));
         Count(record with { From = noon });
     }
 
-    public void Happened(in SimulationEvent happened, in Moment moment)
+    public void Happened(in SimulationEvent happened, in Moment moment) => Take(happened, Offset_s == 0 ? moment : Shifted(moment));
+
+    /// <summary>Takes in what somebody has done to cylinders between legs.</summary>
+    /// <param name="cylinders">Which.</param>
+    /// <param name="after">How they stand now.</param>
+    /// <param name="time_s">When. [s]</param>
+    public void Changed(IReadOnlyList<int> cylinders, RigState after, double time_s)
+    {
+        _dryTold = false;
+        foreach (int i in cylinders)
+        {
+            _liquidGone[i] = false;
+            CylinderState cylinder = after.Cylinders[i];
+            _events.Add(new ReportedEvent(
+                scenario.Start.AddSeconds(time_s), ReportedKind.CylinderFilled, after.Air_K, cylinder.Liquid_K, double.NaN,
+                after.Cylinders.Sum(c => c.Propane_kg)) { Cylinder = i, Value = cylinder.Propane_kg });
+        }
+    }
+
+    private void Take(in SimulationEvent happened, in Moment moment)
     {
         NightTally night = At(calendar.NightOf(moment.Time_s));
         switch (happened.Kind)
@@ -50,20 +81,26 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
                 night.BurnerStarts++;
                 break;
             case EventKind.LiquidGone:
-                _liquidGone = true;
+                _liquidGone[happened.Cylinder] = true;
                 break;
             case EventKind.LiquidAgain:
-                _liquidGone = false;
+                _liquidGone[happened.Cylinder] = false;
                 _dryTold = false;
                 return;
+            case EventKind.CylinderChanged:
+                night.Walks++;
+                break;
+            case EventKind.ReserveFeeds:
+                night.ReserveStarts++;
+                break;
             case EventKind.InsideFreezing when double.IsNaN(night.Freezing_s):
                 night.Freezing_s = moment.Time_s;
                 break;
-            case EventKind.HeatCalled or EventKind.HeatSatisfied:
+            case EventKind.HeatCalled or EventKind.HeatSatisfied or EventKind.BlanketOn or EventKind.BlanketOff or EventKind.CylinderCooled:
                 return;
         }
 
-        Tell(Kind(happened.Kind), moment);
+        Tell(Kind(happened.Kind), moment, happened.Cylinder, happened.Value);
     }
 
     private void Turn(int number)
@@ -76,10 +113,10 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
     private void Count(in StepRecord record)
     {
         NightTally night = _night;
-        if (_liquidGone && record.Undersupplied && double.IsNaN(night.Dry_s))
+        if (AllGone() && record.Undersupplied && double.IsNaN(night.Dry_s))
         {
             night.Dry_s = record.From.Time_s;
-            if (!_dryTold) Tell(ReportedKind.Dry, record.From);
+            if (!_dryTold) Tell(ReportedKind.Dry, record.From, record.From.InUse, record.From.Propane_kg);
             _dryTold = true;
         }
 
@@ -87,20 +124,43 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
         {
             double x = (_dawn_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
             night.PropaneAtDawn_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg);
+            night.EachAtDawn = Between(record, x);
         }
 
         night.Add(record);
         night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _wantOfGas.Below_K(record));
     }
 
+    private bool AllGone()
+    {
+        foreach (bool gone in _liquidGone)
+        {
+            if (!gone) return false;
+        }
+
+        return true;
+    }
+
+    private CylinderReadings Between(in StepRecord record, double x)
+    {
+        CylinderReadings readings = record.To.Cylinders;
+        for (int i = 0; i < _liquidGone.Length; i++)
+        {
+            double from_kg = record.From.Cylinders[i].Propane_kg;
+            readings[i] = readings[i] with { Propane_kg = from_kg + x * (readings[i].Propane_kg - from_kg) };
+        }
+
+        return readings;
+    }
+
     private NightTally At(int number)
     {
-        while (_nights.Count <= number) _nights.Add(new NightTally { From_s = calendar.Begin_s(_nights.Count) });
+        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length) { From_s = calendar.Begin_s(_nights.Count) });
         return _nights[number];
     }
 
-    private void Tell(ReportedKind kind, in Moment m) => _events.Add(new ReportedEvent(
-        scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg));
+    private void Tell(ReportedKind kind, in Moment m, int cylinder, double value) => _events.Add(new ReportedEvent(
+        scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg) { Cylinder = cylinder, Value = value });
 
     private static ReportedKind Kind(EventKind kind) => kind switch
     {
@@ -119,6 +179,10 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
         EventKind.LiquidFull => ReportedKind.LiquidFull,
         EventKind.ReliefPressure => ReportedKind.ReliefPressure,
         EventKind.WeatherEnds => ReportedKind.WeatherEnds,
+        EventKind.CylinderChanged => ReportedKind.CylinderChanged,
+        EventKind.ReserveFeeds => ReportedKind.ReserveFeeds,
+        EventKind.ServiceAlone => ReportedKind.ServiceAlone,
+        EventKind.CylinderHot => ReportedKind.CylinderHot,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind that is reported."),
     };
 }

@@ -52,6 +52,21 @@ public enum ReportedKind
 
     /// <summary>The weather ends before the run.</summary>
     WeatherEnds,
+
+    /// <summary>Somebody changes to another cylinder; the value is what is left in the one that was shut, in kilograms.</summary>
+    CylinderChanged,
+
+    /// <summary>The reserve side begins to feed; the value is what is left on the service side, in kilograms.</summary>
+    ReserveFeeds,
+
+    /// <summary>The service side feeds alone again; the value is what is left in it, in kilograms.</summary>
+    ServiceAlone,
+
+    /// <summary>A cylinder is filled or exchanged; the value is what is in it afterwards, in kilograms.</summary>
+    CylinderFilled,
+
+    /// <summary>A cylinder passes 125 °F; the value is its temperature in kelvins.</summary>
+    CylinderHot,
 }
 
 /// <summary>An event with its instant and what stood at that instant. SI units.</summary>
@@ -59,10 +74,17 @@ public enum ReportedKind
 /// <param name="Kind">What.</param>
 /// <param name="Inside_K">Inside air; NaN without a coach. [K]</param>
 /// <param name="Liquid_K">Liquid and shell. [K]</param>
-/// <param name="CylinderPressure_Pa">Cylinder pressure. [Pa gauge]</param>
+/// <param name="CylinderPressure_Pa">Pressure before the regulator; NaN for a filling. [Pa gauge]</param>
 /// <param name="Left_kg">Propane left. [kg]</param>
 public sealed record ReportedEvent(
-    DateTimeOffset Time, ReportedKind Kind, double Inside_K, double Liquid_K, double CylinderPressure_Pa, double Left_kg);
+    DateTimeOffset Time, ReportedKind Kind, double Inside_K, double Liquid_K, double CylinderPressure_Pa, double Left_kg)
+{
+    /// <summary>Place of the cylinder it happens to; 0 where it is none's.</summary>
+    public int Cylinder { get; init; }
+
+    /// <summary>The number that goes with the kind, SI.</summary>
+    public double Value { get; init; }
+}
 
 /// <summary>Everything a run says.</summary>
 public sealed record RunReport

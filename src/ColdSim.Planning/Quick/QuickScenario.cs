@@ -33,7 +33,7 @@ public static class QuickScenario
             Rig = new Rig
             {
                 Site = site,
-                Cylinder = Sheltered(question),
+                Cylinders = [Sheltered(question)],
                 Coach = GradedCoach.Of(question.Grade ?? CoachGrade.Ordinary, question.CoachLength_m ?? QuickQuestion.Length_m),
                 Thermostat = new() { DaySetPoint_K = inside_K, NightSetPoint_K = inside_K },
                 Furnace = new() { Input_W = question.Furnace_W },

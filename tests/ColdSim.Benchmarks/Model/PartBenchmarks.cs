@@ -10,7 +10,7 @@ namespace ColdSim.Benchmarks.Model;
 [MemoryDiagnoser]
 public class PartBenchmarks
 {
-    private readonly CylinderBody _body = new(FourteenNights.Scenario.Rig.Cylinder);
+    private readonly CylinderBody _body = new(FourteenNights.Scenario.Rig.Cylinders[0]);
     private readonly WeatherSeries _weather = FourteenNights.Scenario.Weather;
     private readonly FrostLayer _frost = new(0.1, 0.001);
     private GasSupply _supply = null!;

@@ -42,11 +42,11 @@ public class OptionReaderTests
         Scenario plain = read.Scenario!, other = option.Scenario;
         Assert.Equal("cooler and larger", option.Name);
         Assert.Equal(286, other.Rig.Thermostat!.NightSetPoint_K, 0.1);
-        Assert.Equal("30 lb", other.Rig.Cylinder.Name);
-        Assert.Equal(plain.Rig.Cylinder.Contents_kg, other.Rig.Cylinder.Contents_kg);
-        Assert.Equal(1, other.Rig.Cylinder.Surroundings.WindShelter_frac);
+        Assert.Equal("30 lb", other.Rig.Cylinders[0].Name);
+        Assert.Equal(plain.Rig.Cylinders[0].Contents_kg, other.Rig.Cylinders[0].Contents_kg);
+        Assert.Equal(1, other.Rig.Cylinders[0].Surroundings.WindShelter_frac);
         Assert.Equal(289.15, plain.Rig.Thermostat!.NightSetPoint_K, 9);
-        Assert.Equal(0.3, plain.Rig.Cylinder.Surroundings.WindShelter_frac);
+        Assert.Equal(0.3, plain.Rig.Cylinders[0].Surroundings.WindShelter_frac);
         Assert.Equal(plain.Rig.Furnace, other.Rig.Furnace);
         Assert.Equal((plain.Start, plain.Nights, plain.Criteria), (other.Start, other.Nights, other.Criteria));
     }
@@ -68,7 +68,7 @@ public class OptionReaderTests
     public void A_part_of_the_legal_filling_goes_with_the_size()
     {
         ReadResult read = Good("[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.size\" = \"40 lb\"", Rig.Replace("15 lb", "3/4", StringComparison.Ordinal));
-        CylinderSpecification larger = read.Options[0].Scenario.Rig.Cylinder;
+        CylinderSpecification larger = read.Options[0].Scenario.Rig.Cylinders[0];
         Assert.Equal(StandardSizes.Find("40 lb")!.LegalFill_kg * 0.75, larger.Contents_kg, 12);
     }
 
@@ -76,11 +76,11 @@ public class OptionReaderTests
     public void Another_size_leaves_nothing_of_the_old_cylinders_plate()
     {
         string plate = Rig.Replace("size = \"20 lb\"", "water_capacity = \"30 L\"\ndiameter = \"30 cm\"\ntare = \"14 kg\"", StringComparison.Ordinal);
-        CylinderSpecification standard = Good("[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.size\" = \"40 lb\"", plate).Options[0].Scenario.Rig.Cylinder;
+        CylinderSpecification standard = Good("[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.size\" = \"40 lb\"", plate).Options[0].Scenario.Rig.Cylinders[0];
         StandardSize forty = StandardSizes.Find("40 lb")!;
         Assert.Equal((forty.Name, forty.Tare_kg, forty.OutsideDiameter_m), (standard.Name, standard.Tare_kg, standard.OutsideDiameter_m));
         CylinderSpecification stamped = Good(
-            "[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.water_capacity\" = \"30 L\"\n\"cylinder.diameter\" = \"30 cm\"").Options[0].Scenario.Rig.Cylinder;
+            "[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.water_capacity\" = \"30 L\"\n\"cylinder.diameter\" = \"30 cm\"").Options[0].Scenario.Rig.Cylinders[0];
         Assert.Equal(0.030, stamped.Volume_m3, 12);
     }
 

@@ -214,6 +214,7 @@ public class QuantityTextTests
         Dimension.SpecificHeat => "J/kgK",
         Dimension.HeatingValue => "J/kg",
         Dimension.Irradiance => "W/m²",
+        Dimension.ThermalInsulance => "m²K/W",
         _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
     };
 }

@@ -92,9 +92,9 @@ public class ScenarioReaderTests
         Assert.Equal(1524, rig.Site.Elevation_m, 9);
         Assert.Equal(new DateTimeOffset(2025, 1, 14, 17, 30, 0, TimeSpan.FromHours(-7)), scenario.Start);
         Assert.Equal(30, scenario.Step_s);
-        Assert.Equal(rig.Cylinder.LegalFill_kg / 3, rig.Cylinder.Contents_kg, 12);
-        Assert.Equal(250.92777777, rig.Cylinder.InitialTemperature_K!.Value, 6);
-        Assert.Equal(1.9, rig.Cylinder.Surroundings.FixedConductance_W_K);
+        Assert.Equal(rig.Cylinders[0].LegalFill_kg / 3, rig.Cylinders[0].Contents_kg, 12);
+        Assert.Equal(250.92777777, rig.Cylinders[0].InitialTemperature_K!.Value, 6);
+        Assert.Equal(1.9, rig.Cylinders[0].Surroundings.FixedConductance_W_K);
         Assert.Equal(AltitudeRule.CodePercentage, rig.Furnace!.Altitude);
         Assert.Equal(293.15, rig.Thermostat!.DaySetPoint_K, 9);
         Assert.Equal(rig.Thermostat.DaySetPoint_K, rig.Thermostat.NightSetPoint_K);
@@ -182,7 +182,7 @@ public class ScenarioReaderTests
             diameter = "12.2 in"
             wall = "2.1 mm"
             left = "12 lb"
-            """).Rig.Cylinder;
+            """).Rig.Cylinders[0];
         StandardSize twenty = StandardSizes.Find("20 lb")!;
         Assert.Equal(twenty.Volume_m3, cylinder.Volume_m3, 12);
         Assert.Equal(twenty.ShellMass_kg, cylinder.MetalMass_kg, 0.1);
@@ -245,7 +245,7 @@ public class ScenarioReaderTests
         Assert.Equal(text.Replace("20 lb", "30 lb", StringComparison.Ordinal), changed);
         string added = ScenarioText.With(ScenarioText.With(changed, "cylinder.left", "0.5"), "run.nights", "1");
         Scenario scenario = Good(added);
-        Assert.Equal(StandardSizes.Find("30 lb")!.LegalFill_kg / 2, scenario.Rig.Cylinder.Contents_kg, 12);
+        Assert.Equal(StandardSizes.Find("30 lb")!.LegalFill_kg / 2, scenario.Rig.Cylinders[0].Contents_kg, 12);
         Assert.Equal(1, scenario.Nights);
         Assert.Contains("# the small one", added, StringComparison.Ordinal);
     }

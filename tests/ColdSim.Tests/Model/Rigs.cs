@@ -111,7 +111,7 @@ internal static class Rigs
     /// <summary>Cylinder, furnace and coach, heated to 20 °C day and night.</summary>
     public static Rig Heated(double input_Btu_h = 20_000, double loss_W_K = 110) => new()
     {
-        Cylinder = Bottle(),
+        Cylinders = [Bottle()],
         Coach = TwoNodes(loss_W_K),
         Thermostat = Holding(),
         Furnace = Plated(input_Btu_h),

@@ -10,13 +10,13 @@ internal static class CylinderContents
     private static readonly QuantityKey Mass = new("left", Dimension.Mass, "0 kg", "2,500 kg");
 
     /// <summary>Propane at the start; NaN where it cannot be known. [kg]</summary>
-    public static double Read(SectionReader section, double legalFill_kg)
+    public static double Read(SectionReader section, double legalFill_kg, string called)
     {
         switch (section.Value("left"))
         {
             case null:
                 if (section.Present && !section.Has("left"))
-                    section.Reading.Assume($"cylinder: left not given, taken as full, {legalFill_kg:0.##} kg");
+                    section.Reading.Assume($"{called}: left not given, taken as full, {legalFill_kg:0.##} kg");
                 return legalFill_kg;
             case TomlText text when text.Value.Trim().Equals("full", StringComparison.OrdinalIgnoreCase):
                 return legalFill_kg;

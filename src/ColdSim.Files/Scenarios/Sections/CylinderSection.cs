@@ -1,5 +1,6 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Toml;
+using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -22,11 +23,13 @@ internal static class CylinderSection
     // Propane that fills a cylinder at -20 °C to the brim, per mass of water that does.
     private const double BrimfulFraction = 0.55;
 
-    public static CylinderSpecification? Read(SectionReader section)
+    /// <summary>Reads one cylinder.</summary>
+    /// <param name="section">Its table.</param>
+    /// <param name="called">What it is called in warnings and assumptions.</param>
+    public static CylinderSpecification? Read(SectionReader section, string called)
     {
-        if (!section.Present)
-            section.Reading.Missing(section.Place, "the scenario has no [cylinder]");
-        Body? body = ReadBody(section);
+        string? label = section.Text("name")?.Trim();
+        Body? body = ReadBody(section, called);
         Orientation orientation = section.Choice("orientation", ("upright", Orientation.Upright), ("horizontal", Orientation.Horizontal))
             ?? body?.Orientation ?? Orientation.Upright;
         double? metal = section.Get(MetalMass);
@@ -47,13 +50,14 @@ internal static class CylinderSection
         double relief = section.Get(Relief, defaults.ReliefPressure_Pa);
         double? temperature = section.Get(StartTemperature);
         double legalFill = fill ?? body?.LegalFill_kg ?? double.NaN;
-        double contents = CylinderContents.Read(section, legalFill);
-        CylinderSurroundings surroundings = SurroundingsSection.Read(section.Section("surroundings"));
+        double contents = CylinderContents.Read(section, legalFill, called);
+        CylinderSurroundings surroundings = SurroundingsSection.Read(section.Section("surroundings"), called);
+        BlanketSpecification? blanket = BlanketSection.Read(section.Section("blanket"), called);
         section.Finish();
         if (body is null)
             return null;
         if (!section.Has("temperature"))
-            section.Reading.Assume($"cylinder: temperature at the start not given, taken as the outside air's");
+            section.Reading.Assume($"{called}: temperature at the start not given, taken as the outside air's");
         double water_kg = body.Volume_m3 * 1000;
         if (contents > BrimfulFraction * water_kg)
         {
@@ -62,7 +66,7 @@ internal static class CylinderSection
         }
         else if (contents > legalFill * 1.0001)
         {
-            section.Reading.Warn($"cylinder: {contents:0.##} kg is more than the legal filling of {legalFill:0.##} kg");
+            section.Reading.Warn($"{called}: {contents:0.##} kg is more than the legal filling of {legalFill:0.##} kg");
         }
         if (fill > BrimfulFraction * water_kg)
         {
@@ -72,6 +76,7 @@ internal static class CylinderSection
         return new CylinderSpecification
         {
             Name = body.Name,
+            Label = label,
             Orientation = orientation,
             Volume_m3 = body.Volume_m3,
             OutsideDiameter_m = body.Diameter_m,
@@ -85,13 +90,14 @@ internal static class CylinderSection
             InitialTemperature_K = temperature,
             ReliefPressure_Pa = relief,
             Surroundings = surroundings,
+            Blanket = blanket,
         };
     }
 
     private sealed record Body(
         string Name, Orientation Orientation, double Volume_m3, double Diameter_m, double Wall_m, double Metal_kg, double Tare_kg, double LegalFill_kg);
 
-    private static Body? ReadBody(SectionReader section)
+    private static Body? ReadBody(SectionReader section, string called)
     {
         string? size = section.Text("size");
         double? volume = ReadVolume(section);
@@ -114,7 +120,7 @@ internal static class CylinderSection
             section.Lacks("water_capacity", WaterByMass.Accepted);
         if (!section.Has("diameter"))
             section.Lacks("diameter", Diameter.Accepted);
-        return volume is null || diameter is null ? null : FromPlate(section, volume.Value, diameter.Value, wall);
+        return volume is null || diameter is null ? null : FromPlate(section, volume.Value, diameter.Value, wall, called);
     }
 
     private static Body? FromSize(SectionReader section, string size, double? diameter, double? wall)
@@ -131,18 +137,18 @@ internal static class CylinderSection
             wall ?? standard.WallThickness_m, standard.ShellMass_kg, standard.Tare_kg, standard.LegalFill_kg);
     }
 
-    private static Body? FromPlate(SectionReader section, double volume_m3, double diameter_m, double? wall)
+    private static Body? FromPlate(SectionReader section, double volume_m3, double diameter_m, double? wall, string called)
     {
         double wall_m = wall ?? 0.002;
         if (!section.Has("wall"))
-            section.Reading.Assume($"cylinder: wall not given, taken as 2 mm");
+            section.Reading.Assume($"{called}: wall not given, taken as 2 mm");
         if (!Possible(section, volume_m3, diameter_m, wall_m))
             return null;
         double metal_kg = ShellGeometry.SteelMass_kg(volume_m3, diameter_m, wall_m);
         if (!section.Has("metal_mass"))
-            section.Reading.Assume($"cylinder: metal_mass not given, taken as {metal_kg:0.#} kg, a steel shell with 2:1 heads");
+            section.Reading.Assume($"{called}: metal_mass not given, taken as {metal_kg:0.#} kg, a steel shell with 2:1 heads");
         if (!section.Has("tare"))
-            section.Reading.Assume($"cylinder: tare not given, taken as metal_mass and {ShellGeometry.Fittings_kg:0.#} kg for collar, foot ring and valve");
+            section.Reading.Assume($"{called}: tare not given, taken as metal_mass and {ShellGeometry.Fittings_kg:0.#} kg for collar, foot ring and valve");
         double fill_kg = StandardSize.LegalFill_frac * volume_m3 * 1000;
         string name = FormattableString.Invariant($"{fill_kg / 0.45359237:0.#} lb");
         return new Body(name, Orientation.Upright, volume_m3, diameter_m, wall_m, metal_kg, metal_kg + ShellGeometry.Fittings_kg, fill_kg);

@@ -28,6 +28,7 @@ internal static class PlaceSection
         {
             Name = section.Text("name") ?? defaults.Name,
             Elevation_m = section.GetOrAssume(Elevation, defaults.Elevation_m, $"place: elevation not given, taken as sea level"),
+            Hookup = section.Flag("hookup") ?? defaults.Hookup,
             Latitude_deg = latitude,
             Longitude_deg = longitude,
             GroundAlbedo_frac = section.Get(GroundAlbedo, defaults.GroundAlbedo_frac),

@@ -19,7 +19,7 @@ internal static class SurroundingsSection
     private static readonly QuantityKey Frost = new("frost", Dimension.Length, "0 mm", "50 mm");
     private static readonly QuantityKey Sun = new("sun", Dimension.Power, "0 W", "2 kW");
 
-    public static CylinderSurroundings Read(SectionReader section)
+    public static CylinderSurroundings Read(SectionReader section, string called)
     {
         CylinderSurroundings defaults = new();
         double? whole = section.Get(HeatTransfer);
@@ -29,11 +29,11 @@ internal static class SurroundingsSection
         if (whole is null)
         {
             if (!section.Has("wind_shelter") && !section.Has("convection"))
-                section.Reading.Assume($"cylinder: wind_shelter not given, taken as {shelter} of the weather's wind");
+                section.Reading.Assume($"{called}: wind_shelter not given, taken as {shelter} of the weather's wind");
             if (!section.Has("sky_view") && !section.Has("radiation"))
-                section.Reading.Assume($"cylinder: sky_view not given, taken as {sky}");
+                section.Reading.Assume($"{called}: sky_view not given, taken as {sky}");
             if (!section.Has("sun_exposure") && !section.Has("sun"))
-                section.Reading.Assume($"cylinder: sun_exposure not given, taken as {sun}, in the shade");
+                section.Reading.Assume($"{called}: sun_exposure not given, taken as {sun}, in the shade");
         }
         CylinderSurroundings surroundings = new()
         {

@@ -141,7 +141,7 @@ public class CompareCommandTests
         Shell shell = WithOptions();
         shell.Parts = shell.Parts with
         {
-            FindCylinder = name => InventedRuns.Rig.Cylinder with { Name = name, LegalFill_kg = name == "30 lb" ? 13.6 : 18.14 },
+            FindCylinder = name => InventedRuns.Rig.Cylinders[0] with { Name = name, LegalFill_kg = name == "30 lb" ? 13.6 : 18.14 },
             Compare = (b, options, _, _) =>
             {
                 (scenario, asked) = (b, options);
@@ -150,7 +150,7 @@ public class CompareCommandTests
         };
         Assert.Equal(0, shell.Run("compare", Shell.AnyFile, "--sizes", "30 lb, 40 lb,30 lb", "--nights", "1"));
         Assert.Equal(["30 lb", "40 lb"], asked!.Select(o => o.Name));
-        Assert.Equal(6.5 / 9.07 * 13.6, asked![0].Scenario.Rig.Cylinder.Contents_kg, 12);
+        Assert.Equal(6.5 / 9.07 * 13.6, asked![0].Scenario.Rig.Cylinders[0].Contents_kg, 12);
         Assert.All(asked.Select(o => o.Scenario).Append(scenario!), s => Assert.Equal(1, s.Nights));
         Assert.Contains("72 % of its legal filling", shell.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Equal(0, shell.Run("compare", Shell.AnyFile));

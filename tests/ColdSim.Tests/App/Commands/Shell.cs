@@ -49,7 +49,7 @@ internal sealed class Shell
             File.WriteAllText(path, "# invented starter\n");
             return "beside.csv";
         },
-        FindCylinder = name => name is "20 lb" or "20lb" ? InventedRuns.Rig.Cylinder : null,
+        FindCylinder = name => name is "20 lb" or "20lb" ? InventedRuns.Rig.Cylinders[0] : null,
         CylinderNames = () => ["20 lb"],
         Propane = t_K => new(
             PropaneSaturation.Pressure_Pa(t_K), PropaneSaturation.LiquidDensity_kg_m3(t_K),

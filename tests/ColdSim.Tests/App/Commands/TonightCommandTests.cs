@@ -18,7 +18,7 @@ public class TonightCommandTests
         Assert.Equal(0, shell.Run(Least));
         Assert.Equal(new DateTimeOffset(2027, 1, 14, 18, 0, 0, TimeSpan.FromHours(-7)), run!.Start);
         Assert.Equal(1, run.Nights);
-        Assert.Equal(9.07 / 3, run.Rig.Cylinder.Contents_kg, 1e-9);
+        Assert.Equal(9.07 / 3, run.Rig.Cylinders[0].Contents_kg, 1e-9);
         Assert.Equal(25_000 * 0.29307107017222, run.Rig.Furnace!.Input_W, 1e-6);
         Assert.Equal(20 * 24 * 0.3048, run.Rig.Coach!.HeatLoss.Sum(i => i.Conductance_W_K), 1e-9);
         Assert.Contains("Thursday night, 14 to 15 January, holds", shell.Out, StringComparison.Ordinal);
@@ -40,7 +40,7 @@ public class TonightCommandTests
         Assert.Equal(7 * 2.4 * 80_000, run.Rig.Coach.FurnishingsCapacity_J_K, 1e-6);
         Assert.Equal(288.15, run.Rig.Thermostat!.NightSetPoint_K, 1e-9);
         Assert.Equal(288.15, run.Rig.Thermostat.DaySetPoint_K, 1e-9);
-        Assert.Equal(0.8, run.Rig.Cylinder.Surroundings.WindShelter_frac, 1e-12);
+        Assert.Equal(0.8, run.Rig.Cylinders[0].Surroundings.WindShelter_frac, 1e-12);
         Assert.Equal(5200 * 0.3048, run.Rig.Site.Elevation_m, 1e-6);
         Assert.DoesNotContain("afternoon high", shell.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("sea level", shell.Out.Split("Taken")[1], StringComparison.Ordinal);
@@ -108,7 +108,7 @@ public class TonightCommandTests
     {
         Scenario? run = null;
         Assert.Equal(0, Shell.Keeping(s => run = s).Run("tonight", "--low", "-8F", "--cylinder", "20lb", "--left", left, "--furnace", "7 kW"));
-        Assert.Equal(kg, run!.Rig.Cylinder.Contents_kg, 1e-9);
+        Assert.Equal(kg, run!.Rig.Cylinders[0].Contents_kg, 1e-9);
     }
 
     [Fact]

@@ -153,7 +153,7 @@ internal static class SampleRun
             [new(Start.AddHours(-1), 260), new(Start.AddHours(80), 255)], new WeatherDefaults(), new SiteSpecification()),
         Rig = new Rig
         {
-            Cylinder = new CylinderSpecification
+            Cylinders = [new CylinderSpecification
             {
                 Name = "30 lb",
                 Volume_m3 = 0.0324,
@@ -162,7 +162,7 @@ internal static class SampleRun
                 Tare_kg = 11,
                 LegalFill_kg = 13.6,
                 Contents_kg = 13.6,
-            },
+            }],
             Coach = coach ? new CoachSpecification { HeatLoss = [], AirCapacity_J_K = 1e6, FurnishingsCapacity_J_K = 0, Coupling_W_K = 0 } : null,
             Thermostat = coach ? new ThermostatSpecification() : null,
             Furnace = coach ? new FurnaceSpecification { Input_W = FullDemand_W } : null,

@@ -24,11 +24,11 @@ public class EventListTests
             "gas is enough again",
             "gas is short 2 times, 53 min",
         ],
-        EventRows.Of(InventedRuns.Events).Select(r => r.What));
+        EventRows.Of(InventedRuns.Events, InventedRuns.Rig, UnitStyle.Us).Select(r => r.What));
 
     [Fact]
     public void A_short_spell_without_an_end_has_no_length()
-        => Assert.Equal("gas runs short", Assert.Single(EventRows.Of([InventedRuns.Events[2]])).What);
+        => Assert.Equal("gas runs short", Assert.Single(EventRows.Of([InventedRuns.Events[2]], InventedRuns.Rig, UnitStyle.Us)).What);
 
     [Fact]
     public void A_round_of_lockouts_is_told_once_and_then_counted()
@@ -47,7 +47,7 @@ public class EventListTests
                 "gas runs short", "flame lost", "ignition fails, 2 tries", "furnace locks out",
                 "inside falls to freezing", "furnace locks out 4 times more", "gas is enough again",
             ],
-            EventRows.Of(events).Select(r => r.What));
+            EventRows.Of(events, InventedRuns.Rig, UnitStyle.Us).Select(r => r.What));
     }
 
     [Fact]

@@ -20,7 +20,7 @@ internal static class InventedRuns
 
     public static Rig Rig { get; } = new()
     {
-        Cylinder = new()
+        Cylinders = [new()
         {
             Name = "20 lb",
             Volume_m3 = 0.0216,
@@ -29,7 +29,7 @@ internal static class InventedRuns
             Tare_kg = 8,
             LegalFill_kg = 9.07,
             Contents_kg = 6.5,
-        },
+        }],
         Coach = new()
         {
             HeatLoss = [new("walls", 60), new("windows, single", 38.5), new("roof", 31), new("floor", 36)],

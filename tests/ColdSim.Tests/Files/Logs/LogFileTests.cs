@@ -117,7 +117,7 @@ public sealed class LogFileTests : IDisposable
 
     private static CylinderSpecification Twenty => Joined.Parts().FindCylinder("20 lb")!;
 
-    private CylinderSpecification Cylinder() => ScenarioReader.Read(Scenario).Scenario!.Rig.Cylinder;
+    private CylinderSpecification Cylinder() => ScenarioReader.Read(Scenario).Scenario!.Rig.Cylinders[0];
 
     private Process Start(string note)
     {

@@ -11,7 +11,7 @@ namespace ColdSim.Tests.Model.Coach;
 /// <summary>The coach through the real engine, where pencil and paper know the answer.</summary>
 public class ClosedFormTests
 {
-    private static Rig Unheated(CoachSpecification coach) => new() { Cylinder = Bottle(), Coach = coach };
+    private static Rig Unheated(CoachSpecification coach) => new() { Cylinders = [Bottle()], Coach = coach };
 
     [Fact]
     public void A_lumped_coach_left_alone_cools_by_one_exponential()
@@ -157,7 +157,7 @@ public class ClosedFormTests
     {
         Rig rig = new()
         {
-            Cylinder = BigTank(),
+            Cylinders = [BigTank()],
             Coach = OneNode(loss_W_K, 3e6),
             Thermostat = BareSwitch(18, 0.5),
             Furnace = Prompt(12_000) with { Efficiency_frac = efficiency },
@@ -168,7 +168,7 @@ public class ClosedFormTests
     [Fact]
     public void Heat_over_a_changing_week_is_conductance_times_degree_hours()
     {
-        Rig rig = new() { Cylinder = BigTank(), Coach = OneNode(150), Thermostat = BareSwitch(20, 0.4), Furnace = Prompt(8000) };
+        Rig rig = new() { Cylinders = [BigTank()], Coach = OneNode(150), Thermostat = BareSwitch(20, 0.4), Furnace = Prompt(8000) };
         Trace run = Run(rig, Changing(h => -8 + 9 * Math.Sin(h / 5) + 3 * Math.Sin(h / 31), 170), 168);
         double degree_Ks = run.Steps.Sum(s => (20 + Zero_K - 0.5 * (s.From.Outside_K + s.To.Outside_K)) * (s.To.Time_s - s.From.Time_s));
 

@@ -42,7 +42,7 @@ public class CylinderFilmTests
             Assert.True(double.IsFinite(c.FrostFlux_kg_m2s) && double.IsFinite(c.FrostDensity_kg_m3));
             FrostLayer after = frost.After(c, 600);
             Assert.True(after.Mass_kg_m2 >= 0 && after.Thickness_m >= 0 && double.IsFinite(after.Resistance_m2K_W));
-            Assert.True(double.IsFinite(SteadySupply.Draw_kg_s(body, w, mass_kg, t_K, frost)));
+            Assert.True(double.IsFinite(SteadySupply.Draw_kg_s(body, w, mass_kg, t_K, 0, frost)));
             CylinderContents contents = body.Contents(mass_kg, t_K);
             Assert.True(double.IsFinite(body.Warming_K_s(contents, c.Heat_W(t_K), 1e-4)) && double.IsFinite(body.StoredEnergy_J(mass_kg, t_K)));
         }, iter: 5000);
@@ -62,7 +62,7 @@ public class CylinderFilmTests
         {
             CylinderBody body = new(Some.Cylinder(size));
             double Draw(double wind_m_s) => SteadySupply.Draw_kg_s(
-                body, Some.Weather(allowed_K + above_K, wind_m_s, humidity), fill * size.LegalFill_kg, allowed_K, default);
+                body, Some.Weather(allowed_K + above_K, wind_m_s, humidity), fill * size.LegalFill_kg, allowed_K, 0, default);
             return Draw(wind + more) >= Draw(wind) * (1 - 1e-12);
         }, iter: 5000);
 
@@ -71,7 +71,7 @@ public class CylinderFilmTests
         => Gen.Select(Some.AnyCylinder, Some.AnyWeather, Some.Fill, Gen.Double[0.5, 1], Gen.Double[205, 300]).Sample((s, w, fill, part, allowed_K) =>
         {
             CylinderBody body = new(s);
-            double Draw(double mass_kg) => SteadySupply.Draw_kg_s(body, w, mass_kg, allowed_K, default);
+            double Draw(double mass_kg) => SteadySupply.Draw_kg_s(body, w, mass_kg, allowed_K, 0, default);
             return Draw(fill * s.LegalFill_kg) >= Draw(fill * part * s.LegalFill_kg) * (1 - 1e-9);
         }, iter: 5000);
 

@@ -51,7 +51,7 @@ public class TradeCapacityTests
 
     private static double Upright_Btu_h(double mass_lb, double air_F, double allowed_K, double wind_m_s)
         => SteadySupply.Draw_kg_s(new CylinderBody(Some.Cylinder("100 lb")), Some.Weather(Fahrenheit(air_F), wind_m_s),
-            mass_lb * Pound_kg, allowed_K, default) * HeatingValue_J_kg / BtuPerHour_W;
+            mass_lb * Pound_kg, allowed_K, 0, default) * HeatingValue_J_kg / BtuPerHour_W;
 
     // A tank by diameter and overall length or volume, its vapour space left out, filled to a part of its volume at the allowed -20 °F.
     private static double Tank_Btu_h(double volume_m3, double diameter_in, double full_frac, double air_F, double wind_m_s)
@@ -72,7 +72,7 @@ public class TradeCapacityTests
         double allowed_K = Fahrenheit(-20);
         SaturatedPhases s = SaturationTable.At(allowed_K);
         double mass_kg = volume_m3 * (full_frac / s.LiquidVolume_m3_kg + (1 - full_frac) / s.VapourVolume_m3_kg);
-        return SteadySupply.Draw_kg_s(body, Some.Weather(Fahrenheit(air_F), wind_m_s), mass_kg, allowed_K, default)
+        return SteadySupply.Draw_kg_s(body, Some.Weather(Fahrenheit(air_F), wind_m_s), mass_kg, allowed_K, 0, default)
             * HeatingValue_J_kg / BtuPerHour_W;
     }
 

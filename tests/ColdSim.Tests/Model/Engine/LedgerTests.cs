@@ -31,7 +31,7 @@ public class LedgerTests
             Rig rig = new()
             {
                 Site = site,
-                Cylinder = fixed_W_K > 0 ? cylinder.Fixed(fixed_W_K) : cylinder,
+                Cylinders = [fixed_W_K > 0 ? cylinder.Fixed(fixed_W_K) : cylinder],
                 Regulator = new() { RatedFlow_W = rating_Btu_h * Btu_h },
                 Coach = kind == 0 ? null : TwoNodes(loss_W_K) with { LeakageArea_cm2 = leak_cm2, SolarAperture_m2 = 1, InternalGains_W = 100, GroundConductance_W_K = 10 },
                 Thermostat = kind < 2 ? null : Holding(20, 16),
@@ -50,7 +50,7 @@ public class LedgerTests
             Trace run = Run(s.Rig, s.Weather, 14);
             LedgerBalance l = run.Result.Ledger;
             Assert.True(l.Closes, l.ToString());
-            bool liquid = CylinderContents.Of(s.Rig.Cylinder.Contents_kg, s.Rig.Cylinder.Volume_m3, run.Steps[0].From.Liquid_K).HasLiquid;
+            bool liquid = CylinderContents.Of(s.Rig.Cylinders[0].Contents_kg, s.Rig.Cylinders[0].Volume_m3, run.Steps[0].From.Liquid_K).HasLiquid;
             double air_Pa = StandardAtmosphere.Pressure_Pa(s.Rig.Site.Elevation_m);
             SimulationEvent[] turns = [.. run.Events.Where(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain)];
             int turned = 0;
@@ -112,8 +112,8 @@ public class LedgerTests
     [Fact]
     public void An_idle_run_is_held_against_the_floor()
     {
-        Rig rig = new() { Cylinder = Bottle() with { InitialTemperature_K = 263.15 } };
-        LedgerBalance l = Run(rig with { Cylinder = rig.Cylinder.Fixed(2) }, Steady(-10), 5).Result.Ledger;
+        Rig rig = new() { Cylinders = [Bottle() with { InitialTemperature_K = 263.15 }] };
+        LedgerBalance l = Run(rig with { Cylinders = [rig.Cylinders[0].Fixed(2)] }, Steady(-10), 5).Result.Ledger;
         Assert.True(l.Closes);
         Assert.Equal(l.CylinderEnergy_J / 1000, l.CylinderEnergy_frac, 1e-15);
         Assert.Equal(0, l.Mass_kg);

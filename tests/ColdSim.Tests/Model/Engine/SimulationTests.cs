@@ -19,7 +19,7 @@ public class SimulationTests
     [InlineData(10)]
     public void A_steady_draw_settles_where_heat_in_is_heat_of_boiling(double conductance_W_K)
     {
-        Rig rig = new() { Cylinder = Bottle("100 lb").Fixed(conductance_W_K), Draws = [Draw(20_000)] };
+        Rig rig = new() { Cylinders = [Bottle("100 lb").Fixed(conductance_W_K)], Draws = [Draw(20_000)] };
         Moment end = Run(rig, Steady(-5, 80), 40).Last;
         double draw_kg_s = 20_000 * Btu_h / rig.Gas.HeatingValue_J_kg;
         double expected_K = Zero_K - 5 - draw_kg_s * SaturationTable.At(end.Liquid_K).DrawHeat_J_kg / conductance_W_K;
@@ -37,7 +37,7 @@ public class SimulationTests
     public void A_half_full_cylinder_cools_along_the_reference_curves(double conductance_W_K, double hours, double expected_C)
     {
         CylinderSpecification cylinder = Bottle("30 lb") with { Volume_m3 = 0.03242, MetalMass_kg = 10.5, Contents_kg = 6.804 };
-        Rig rig = new() { Cylinder = cylinder.Fixed(conductance_W_K), Draws = [Draw(30_000)] };
+        Rig rig = new() { Cylinders = [cylinder.Fixed(conductance_W_K)], Draws = [Draw(30_000)] };
         Assert.Equal(expected_C, Run(rig, Steady(-10), hours).Last.Liquid_K - Zero_K, 0.03);
     }
 
@@ -84,7 +84,7 @@ public class SimulationTests
 
     private static Rig Bound(double rating_Btu_h) => new()
     {
-        Cylinder = Bottle("100 lb"),
+        Cylinders = [Bottle("100 lb")],
         Regulator = new RegulatorSpecification { RatedFlow_W = rating_Btu_h * Btu_h },
         Coach = TwoNodes(160),
         Thermostat = Holding(20),
@@ -101,7 +101,7 @@ public class SimulationTests
     [Fact]
     public void A_starved_furnace_gives_less_heat_then_drops_out_and_the_coach_cools()
     {
-        Rig rig = Heated(40_000, 300) with { Cylinder = Bottle("20 lb", 0.4) };
+        Rig rig = Heated(40_000, 300) with { Cylinders = [Bottle("20 lb", 0.4)] };
         Trace run = Run(rig, Steady(-30), 12);
         double full_W = rig.Furnace!.Input_W;
         Assert.Contains(run.Steps, s => s is { BurnerLit: true } && s.Given_W < 0.94 * full_W && s.To.DeliveryPressure_Pa < rig.Furnace.FullPressure_Pa);
@@ -128,7 +128,7 @@ public class SimulationTests
     [Fact]
     public void A_dry_cylinder_is_told_once_and_everything_goes_out()
     {
-        Trace run = Run(new Rig { Cylinder = Bottle("5 lb", 0.3), Draws = [Draw(5000)] }, Steady(5), 8);
+        Trace run = Run(new Rig { Cylinders = [Bottle("5 lb", 0.3)], Draws = [Draw(5000)] }, Steady(5), 8);
         Assert.Single(run.Times_s(EventKind.LiquidGone));
         Assert.True(run.First_s(EventKind.LiquidGone) < run.First_s(EventKind.ShortBegins));
         Assert.Equal(0, run.Steps[^1].Given_W, 1e-9);
@@ -139,7 +139,7 @@ public class SimulationTests
     [Fact]
     public void A_draw_runs_in_its_hours_only_also_over_midnight()
     {
-        Rig rig = new() { Cylinder = Bottle(), Draws = [Draw(5000, 0, new ClockWindow(22.25 * 3600, 1.5 * 3600), new ClockWindow(18 * 3600, 18.5 * 3600))] };
+        Rig rig = new() { Cylinders = [Bottle()], Draws = [Draw(5000, 0, new ClockWindow(22.25 * 3600, 1.5 * 3600), new ClockWindow(18 * 3600, 18.5 * 3600))] };
         Trace run = Run(rig, Steady(0), 24);
         foreach (StepRecord s in run.Steps)
         {
@@ -158,7 +158,7 @@ public class SimulationTests
     public void A_cylinder_filled_too_far_ends_liquid_full_in_the_warm()
     {
         CylinderSpecification cylinder = Bottle("20 lb", 1.17) with { InitialTemperature_K = 275 };
-        Trace run = Run(new Rig { Cylinder = cylinder.Fixed(15) }, Steady(45), 48);
+        Trace run = Run(new Rig { Cylinders = [cylinder.Fixed(15)] }, Steady(45), 48);
         Assert.Equal(RunEnd.LiquidFull, run.Result.End);
         Assert.Equal(EventKind.LiquidFull, run.Events[^1].Kind);
         Assert.Equal(run.Result.Ended_s, run.Events[^1].Time_s);
@@ -172,7 +172,7 @@ public class SimulationTests
     {
         CylinderSpecification cylinder = Bottle("20 lb", 0.5);
         cylinder = cylinder with { ReliefPressure_Pa = 12e5, Surroundings = cylinder.Surroundings with { FixedSun_W = 500 } };
-        Trace run = Run(new Rig { Cylinder = cylinder }, Steady(25), 48);
+        Trace run = Run(new Rig { Cylinders = [cylinder] }, Steady(25), 48);
         Assert.Equal(RunEnd.ReliefPressure, run.Result.End);
         Assert.Equal(EventKind.ReliefPressure, run.Events[^1].Kind);
         Assert.Equal(12e5, run.Last.CylinderPressure_Pa, 50.0);
@@ -182,18 +182,18 @@ public class SimulationTests
     [Fact]
     public void A_run_longer_than_its_weather_ends_with_it_and_says_so()
     {
-        Trace run = Run(new Rig { Cylinder = Bottle() }, Steady(-5, 10), 12);
+        Trace run = Run(new Rig { Cylinders = [Bottle()] }, Steady(-5, 10), 12);
         Assert.Equal(RunEnd.WeatherEnded, run.Result.End);
         Assert.Equal(36_000, run.Result.Ended_s);
         Assert.Equal(EventKind.WeatherEnds, run.Events[^1].Kind);
-        Assert.Equal(RunEnd.Complete, Run(new Rig { Cylinder = Bottle() }, Steady(-5, 10), 10).Result.End);
+        Assert.Equal(RunEnd.Complete, Run(new Rig { Cylinders = [Bottle()] }, Steady(-5, 10), 10).Result.End);
     }
 
     [Theory]
     [InlineData(-0.001)]
     [InlineData(10)]
     public void A_start_outside_the_weather_is_refused(double hours)
-        => Assert.Throws<ArgumentException>(() => Run(new Rig { Cylinder = Bottle() }, Steady(-5, 10), 1, start: Start.AddHours(hours)));
+        => Assert.Throws<ArgumentException>(() => Run(new Rig { Cylinders = [Bottle()] }, Steady(-5, 10), 1, start: Start.AddHours(hours)));
 
     [Fact]
     public void A_furnace_without_coach_or_thermostat_is_refused()
@@ -207,7 +207,7 @@ public class SimulationTests
     [InlineData(-1)]
     [InlineData(double.NaN)]
     public void A_step_that_is_not_above_zero_is_refused(double step_s)
-        => Assert.Throws<ArgumentException>(() => Run(new Rig { Cylinder = Bottle() }, Steady(0), 1, step_s));
+        => Assert.Throws<ArgumentException>(() => Run(new Rig { Cylinders = [Bottle()] }, Steady(0), 1, step_s));
 
     [Fact]
     public void A_cancelled_run_stops()
@@ -245,7 +245,7 @@ public class SimulationTests
     [Fact]
     public void Events_of_long_steps_stand_within_a_second_of_those_of_short_ones()
     {
-        Rig rig = Bound(20_000) with { Cylinder = Bottle("20 lb", 0.25).Fixed(3), Coach = OneNode(160, 1.2e6) };
+        Rig rig = Bound(20_000) with { Cylinders = [Bottle("20 lb", 0.25).Fixed(3)], Coach = OneNode(160, 1.2e6) };
         Trace coarse = Run(rig, Steady(-18), 5), fine = Run(rig, Steady(-18), 5, step_s: 1);
         Assert.True(coarse.Events.Count > 5);
         Assert.Equal(fine.Events.Select(e => e.Kind), coarse.Events.Select(e => e.Kind));
@@ -268,7 +268,7 @@ public class SimulationTests
         // Short of gas, locked out and run dry on the way, so that every branch is walked; first twice to warm up. A collection
         // that another test sets off books the rest of this thread's allocation buffer, so the least of some runs counts.
         WeatherSeries weather = Changing(h => -15 + 6 * Math.Sin(h / 4), 120);
-        Rig rig = Heated(30_000) with { Cylinder = Bottle("20 lb", 0.6), Draws = [Draw(900, 0.3)] };
+        Rig rig = Heated(30_000) with { Cylinders = [Bottle("20 lb", 0.6)], Draws = [Draw(900, 0.3)] };
         Silent observer = new();
         for (int i = 0; i < 2; i++) new Simulation(rig, weather, Settings(80)).Run(observer);
         long least = long.MaxValue;
@@ -338,7 +338,7 @@ public class SimulationTests
     public void A_sample_at_an_event_s_own_time_is_there()
     {
         // The draw opens on the minute: the sample there still holds the minute before, the next one the draw.
-        Rig rig = new() { Cylinder = Bottle(), Draws = [Draw(5000, 0, new ClockWindow(17 * 3600, 18 * 3600))] };
+        Rig rig = new() { Cylinders = [Bottle()], Draws = [Draw(5000, 0, new ClockWindow(17 * 3600, 18 * 3600))] };
         RunSeries series = new(4 * 3600);
         new Simulation(rig, Steady(0), Settings(4)).Run(new SeriesRecorder(series));
         Assert.Equal(241, series.Count);
@@ -352,7 +352,7 @@ public class SimulationTests
     public void Curves_of_a_run_that_ends_early_hold_what_was_run()
     {
         RunSeries series = new(12 * 3600);
-        new Simulation(new Rig { Cylinder = Bottle() }, Steady(-5, 10), Settings(12)).Run(new SeriesRecorder(series));
+        new Simulation(new Rig { Cylinders = [Bottle()] }, Steady(-5, 10), Settings(12)).Run(new SeriesRecorder(series));
         Assert.Equal(601, series.Count);
     }
 }

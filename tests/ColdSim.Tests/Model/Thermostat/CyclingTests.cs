@@ -15,7 +15,7 @@ public class CyclingTests
 
     private static Trace Cycling(double load_frac, ThermostatSpecification thermostat, double capacity_J_K, double loss_W_K = 100)
     {
-        Rig rig = new() { Cylinder = BigTank(), Coach = OneNode(loss_W_K, capacity_J_K), Thermostat = thermostat, Furnace = Prompt(Output_W) };
+        Rig rig = new() { Cylinders = [BigTank()], Coach = OneNode(loss_W_K, capacity_J_K), Thermostat = thermostat, Furnace = Prompt(Output_W) };
         return Run(rig, Steady(20 - load_frac * Output_W / loss_W_K, 40), 36);
     }
 
@@ -83,7 +83,7 @@ public class CyclingTests
         double[] rates_h = [.. Loads.Select(load =>
         {
             double output_W = 20_000 * Btu_h * 0.77;
-            Rig rig = Heated() with { Cylinder = BigTank(), Coach = TwoNodes(110) };
+            Rig rig = Heated() with { Cylinders = [BigTank()], Coach = TwoNodes(110) };
             return Cycles_h(Run(rig, Steady(20 - load * output_W / 110, 40), 36));
         })];
         Assert.All(rates_h, n => Assert.InRange(n, 0.5, 9));

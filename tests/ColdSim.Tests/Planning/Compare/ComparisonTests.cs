@@ -86,7 +86,7 @@ public class ComparisonTests
     [Fact]
     public void An_option_that_cannot_start_is_named()
     {
-        Scenario full = Base with { Rig = Base.Rig with { Cylinder = Base.Rig.Cylinder with { Contents_kg = 20 } } };
+        Scenario full = Base with { Rig = Base.Rig with { Cylinders = [Base.Rig.Cylinders[0] with { Contents_kg = 20 }] } };
         ArgumentException fault = Assert.Throws<ArgumentException>(() => Comparison.Of(Base with { Nights = 1 }, [new("too full", full)]));
         Assert.StartsWith("Option 'too full': The cylinder cannot start", fault.Message, StringComparison.Ordinal);
     }
@@ -94,14 +94,14 @@ public class ComparisonTests
     [Fact]
     public void Sizes_are_swept_at_the_bases_part_of_the_legal_filling_where_the_base_stands()
     {
-        CylinderSpecification cylinder = Base.Rig.Cylinder with { Contents_kg = Base.Rig.Cylinder.LegalFill_kg * 0.6, InitialTemperature_K = 260 };
-        Scenario scenario = Base with { Rig = Base.Rig with { Cylinder = cylinder } };
+        CylinderSpecification cylinder = Base.Rig.Cylinders[0] with { Contents_kg = Base.Rig.Cylinders[0].LegalFill_kg * 0.6, InitialTemperature_K = 260 };
+        Scenario scenario = Base with { Rig = Base.Rig with { Cylinders = [cylinder] } };
         IReadOnlyList<ComparedOption> swept = SizeSweep.Of(scenario, [Full("10 lb"), Full("20 lb"), Full("100 lb"), Full("10 gal")]);
         Assert.Equal(["10 lb", "100 lb", "10 gal"], swept.Select(o => o.Name));
         Assert.Equal([false, true, false], swept.Select(o => o.StandsOnGround));
         Assert.All(swept, o =>
         {
-            CylinderSpecification c = o.Scenario.Rig.Cylinder;
+            CylinderSpecification c = o.Scenario.Rig.Cylinders[0];
             Assert.Equal(Full(o.Name) with { Contents_kg = c.Contents_kg, InitialTemperature_K = 260, Surroundings = cylinder.Surroundings }, c);
             Assert.Equal(0.6, c.Contents_kg / c.LegalFill_kg, 12);
             Assert.Same(scenario.Weather, o.Scenario.Weather);

@@ -51,6 +51,6 @@ internal static class HandRows
 
     private static Scenario OnGround => InventedRuns.Scenario with
     {
-        Rig = InventedRuns.Rig with { Cylinder = InventedRuns.Rig.Cylinder with { Name = "100 lb", Volume_m3 = 0.108 } },
+        Rig = InventedRuns.Rig with { Cylinders = [InventedRuns.Rig.Cylinders[0] with { Name = "100 lb", Volume_m3 = 0.108 }] },
     };
 }

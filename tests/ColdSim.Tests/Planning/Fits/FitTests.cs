@@ -33,7 +33,7 @@ public class FitTests(ITestOutputHelper output)
     public void A_difference_spans_more_than_a_few_burner_cycles()
     {
         SyntheticLog log = SyntheticLog.Of(7);
-        FitRun run = new(log.Scenario, UseLog.Of(log.Readings, GaugedCylinder.Of(log.Scenario.Rig.Cylinder)).Rows);
+        FitRun run = new(log.Scenario, UseLog.Of(log.Readings, GaugedCylinder.Of(log.Scenario.Rig.Cylinders[0])).Rows);
         FittedFactors middle = FitPrior.Of(log.Scenario.Rig).Aggregate(FittedFactors.None, (f, p) => f.With(p.Kind, p.Middle));
         FitSteps steps = new(run, FitPrior.Of(log.Scenario.Rig), middle);
         double cycle_kg = run.At(middle).Cycle_kg;

@@ -76,13 +76,13 @@ internal sealed class SyntheticLog
         Scenario scenario = new() { Title = "Invented", Rig = rig, Weather = new WeatherSeries(told, new WeatherDefaults(), site), Start = Start };
         double[] times_s = [.. Enumerable.Range(0, 2 * days + 1).Select(i => i * 43_200 + (i == 0 ? 0 : 3600 * Between(-1.5, 1.5)))];
         double[] mass_kg = Run(made, new WeatherSeries(real, new WeatherDefaults(), site), times_s);
-        double tare_kg = rig.Cylinder.Tare_kg * (1 + 0.015 * Normal());
+        double tare_kg = rig.Cylinders[0].Tare_kg * (1 + 0.015 * Normal());
         return new()
         {
             Scenario = scenario,
             Truth = truth with { Infiltration = doors * truth.Infiltration, BaseUse_W = truth.BaseUse_W + meal_W * 0.75 / 24 },
             Mass_kg = mass_kg,
-            Readings = [.. times_s.Select((t, i) => Read(i, Start.AddSeconds(t), Math.Round((mass_kg[i] + tare_kg + 0.2 * Pound_kg * Normal()) / Pound_kg, 1) * Pound_kg, rig.Cylinder))],
+            Readings = [.. times_s.Select((t, i) => Read(i, Start.AddSeconds(t), Math.Round((mass_kg[i] + tare_kg + 0.2 * Pound_kg * Normal()) / Pound_kg, 1) * Pound_kg, rig.Cylinders[0]))],
         };
     }
 
@@ -92,7 +92,7 @@ internal sealed class SyntheticLog
         Scenario = Scenario,
         Truth = Truth,
         Mass_kg = Mass_kg,
-        Readings = [.. Readings.Select((r, i) => i != index ? r : r with { Reading = Weight(((WeightReading)r.Reading).Scale_kg + kg, Scenario.Rig.Cylinder) })],
+        Readings = [.. Readings.Select((r, i) => i != index ? r : r with { Reading = Weight(((WeightReading)r.Reading).Scale_kg + kg, Scenario.Rig.Cylinders[0]) })],
     };
 
     private static LogReading Read(int index, DateTimeOffset time, double scale_kg, CylinderSpecification cylinder)
@@ -102,7 +102,7 @@ internal sealed class SyntheticLog
 
     private static double[] Run(Rig rig, WeatherSeries weather, double[] times_s)
     {
-        Watch watch = new(times_s, rig.Cylinder.Contents_kg);
+        Watch watch = new(times_s, rig.Cylinders[0].Contents_kg);
         new Simulation(rig, weather, new SimulationSettings { Start = Start, Duration_s = times_s[^1], Step_s = 30, Undersupplied_frac = 0.95 }).Run(watch);
         return watch.Mass_kg;
     }
@@ -113,7 +113,7 @@ internal sealed class SyntheticLog
         return new Rig
         {
             Site = site,
-            Cylinder = new CylinderSpecification
+            Cylinders = [new CylinderSpecification
             {
                 Name = size.Name,
                 Volume_m3 = size.Volume_m3,
@@ -123,7 +123,7 @@ internal sealed class SyntheticLog
                 Tare_kg = size.Tare_kg,
                 LegalFill_kg = size.LegalFill_kg,
                 Contents_kg = size.LegalFill_kg,
-            },
+            }],
             Coach = new CoachSpecification
             {
                 HeatLoss = [new HeatLossItem("whole coach", 85)],

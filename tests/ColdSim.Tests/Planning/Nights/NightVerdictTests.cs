@@ -14,7 +14,7 @@ namespace ColdSim.Tests.Planning.Nights;
 public class NightVerdictTests
 {
     // A small cylinder in deep cold with plenty of liquid: the furnace outruns what boils.
-    private static Rig Starved => Heated(30_000, 160) with { Cylinder = Bottle("20 lb", 0.9) };
+    private static Rig Starved => Heated(30_000, 160) with { Cylinders = [Bottle("20 lb", 0.9)] };
 
     private static RunReport ShortNight(NightCriteria? criteria = null) => Rigs.Nights(Starved, Steady(-28, 30), 1, criteria);
 
@@ -51,7 +51,7 @@ public class NightVerdictTests
     [Fact]
     public void Undersupply_over_noon_is_shared_between_both_nights()
     {
-        Rig rig = new() { Cylinder = Bottle("5 lb", 0.1), Draws = [Draw(9000)] };
+        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Draws = [Draw(9000)] };
         RunReport report = Rigs.Nights(rig, Steady(-5, 60), 2);
         Assert.Equal(24 * 3600, report.Nights[1].ShortTime.Seconds, 1e-6);
         Assert.Equal((report.Nights[0].To - report.Nights[0].FirstShort!.Value).TotalSeconds, report.Nights[0].ShortTime.Seconds, 1e-3);
@@ -62,7 +62,7 @@ public class NightVerdictTests
     [Fact]
     public void A_night_is_dry_without_liquid_and_short_of_gas()
     {
-        Rig rig = new() { Cylinder = Bottle("5 lb", 0.1), Draws = [Draw(9000)] };
+        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Draws = [Draw(9000)] };
         RunReport report = Rigs.Nights(rig, Steady(-5, 60), 2);
         Assert.All(report.Nights, n => Assert.Equal(Verdict.RunsDry, n.Verdict));
         Assert.Single(report.Events, e => e.Kind == ReportedKind.Dry);
@@ -74,7 +74,7 @@ public class NightVerdictTests
     [Fact]
     public void A_cylinder_of_vapour_that_nobody_asks_is_not_dry()
     {
-        Rig rig = new() { Cylinder = Bottle("20 lb") with { Contents_kg = 0.05 } };
+        Rig rig = new() { Cylinders = [Bottle("20 lb") with { Contents_kg = 0.05 }] };
         RunReport report = Rigs.Nights(rig, Steady(5, 30), 1);
         Assert.Equal(Verdict.Holds, report.Nights[0].Verdict);
         Assert.Null(report.Nights[0].DryAt);
@@ -109,7 +109,7 @@ public class NightVerdictTests
     [Fact]
     public void A_furnace_that_is_too_small_is_not_laid_to_the_gas()
     {
-        NightReport night = Rigs.Nights(Heated(8000, 200) with { Cylinder = BigTank() }, Steady(-25, 30), 1).Nights[0];
+        NightReport night = Rigs.Nights(Heated(8000, 200) with { Cylinders = [BigTank()] }, Steady(-25, 30), 1).Nights[0];
         Assert.True(night.InsideLow!.Value.DegreesCelsius < 5);
         Assert.Equal(0, night.BelowSetPoint.Kelvins);
         Assert.Equal(Verdict.Holds, night.Verdict);
@@ -118,7 +118,7 @@ public class NightVerdictTests
     [Fact]
     public void A_set_point_that_rises_in_the_morning_is_not_laid_to_the_gas()
     {
-        NightReport night = Rigs.Nights(Heated() with { Cylinder = BigTank(), Thermostat = Holding(20, 10) }, Steady(-5, 30), 1).Nights[0];
+        NightReport night = Rigs.Nights(Heated() with { Cylinders = [BigTank()], Thermostat = Holding(20, 10) }, Steady(-5, 30), 1).Nights[0];
         Assert.True(night.InsideLow!.Value.DegreesCelsius < 12);
         Assert.Equal(0, night.BelowSetPoint.Kelvins);
         Assert.Equal(Verdict.Holds, night.Verdict);
@@ -128,12 +128,12 @@ public class NightVerdictTests
     private static double Deepest_K(params (double Inside_C, double SetPoint_C, bool Short)[] steps)
     {
         WantOfGas want = new();
-        Moment last = new(0, 250, 2, steps[0].Inside_C + Zero_K, steps[0].SetPoint_C + Zero_K, 250, 1e5, 2700, 5, 0, 0);
+        Moment last = new(0, 250, 2, steps[0].Inside_C + Zero_K, steps[0].SetPoint_C + Zero_K, 1e5, 2700, 5, 0, default);
         double deepest_K = 0;
         foreach ((double inside_C, double setPoint_C, bool isShort) in steps)
         {
             Moment next = last with { Time_s = last.Time_s + 3600, Inside_K = inside_C + Zero_K, SetPoint_K = setPoint_C + Zero_K };
-            deepest_K = Math.Max(deepest_K, want.Below_K(new StepRecord(last, next, 1, 1, 0, false, isShort)));
+            deepest_K = Math.Max(deepest_K, want.Below_K(new StepRecord(last, next, 1, 1, 0, 0, false, isShort)));
             last = next;
         }
 
@@ -160,7 +160,7 @@ public class NightVerdictTests
     public void A_coach_without_a_thermostat_has_no_set_point_to_fall_below()
     {
         // A heater on a constant draw, starved: the night is short or dry, and its numbers are numbers.
-        Rig rig = new() { Cylinder = Bottle("5 lb", 0.2), Coach = OneNode(60), Draws = [Draw(9000, 0.9)] };
+        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.2)], Coach = OneNode(60), Draws = [Draw(9000, 0.9)] };
         NightReport night = Rigs.Nights(rig, Steady(-15, 30), 1).Nights[0];
         Assert.Equal(Verdict.RunsDry, night.Verdict);
         Assert.True(double.IsFinite(night.BelowSetPoint.Kelvins), "The fall below the set point is not a number.");
@@ -169,7 +169,7 @@ public class NightVerdictTests
     [Fact]
     public void A_cylinder_alone_has_no_inside()
     {
-        NightReport night = Rigs.Nights(new Rig { Cylinder = Bottle(), Draws = [Draw(3000)] }, Steady(-5, 30), 1).Nights[0];
+        NightReport night = Rigs.Nights(new Rig { Cylinders = [Bottle()], Draws = [Draw(3000)] }, Steady(-5, 30), 1).Nights[0];
         Assert.Null(night.InsideLow);
         Assert.Null(night.InsideLowAt);
         Assert.Null(night.FreezingAt);
@@ -178,7 +178,7 @@ public class NightVerdictTests
 
     [Fact]
     public void A_run_that_nothing_is_asked_in_has_no_lowest_delivery()
-        => Assert.Null(Rigs.Nights(new Rig { Cylinder = Bottle() }, Steady(-5, 30), 1).Nights[0].DeliveryPressureLow);
+        => Assert.Null(Rigs.Nights(new Rig { Cylinders = [Bottle()] }, Steady(-5, 30), 1).Nights[0].DeliveryPressureLow);
 
     [Fact]
     public void Burner_time_and_starts_are_the_flame_s()
@@ -202,7 +202,7 @@ public class NightVerdictTests
     [Fact]
     public void A_cylinder_that_is_liquid_full_from_the_first_instant_is_not_a_crash_without_words()
     {
-        Rig rig = new() { Cylinder = Bottle("20 lb", 1.4) with { InitialTemperature_K = 300 } };
+        Rig rig = new() { Cylinders = [Bottle("20 lb", 1.4) with { InitialTemperature_K = 300 }] };
         ArgumentException e = Assert.Throws<ArgumentException>(() => Rigs.Nights(rig, Steady(20, 30), 1));
         Assert.Contains("cylinder", e.Message, StringComparison.OrdinalIgnoreCase);
     }
@@ -212,7 +212,7 @@ public class NightVerdictTests
     {
         CylinderSpecification cylinder = Bottle("20 lb", 0.5);
         cylinder = cylinder with { ReliefPressure_Pa = 12e5, Surroundings = cylinder.Surroundings with { FixedSun_W = 500 } };
-        RunReport report = Rigs.Nights(new Rig { Cylinder = cylinder }, Steady(25, 60), 2);
+        RunReport report = Rigs.Nights(new Rig { Cylinders = [cylinder] }, Steady(25, 60), 2);
         Assert.Equal(RunEnd.ReliefPressure, report.End);
         Assert.Single(report.Nights);
         Assert.Equal(ReportedKind.ReliefPressure, report.Events[^1].Kind);

@@ -1,0 +1,42 @@
+using ColdSim.Model;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Text;
+
+/// <summary>Night by night what is in each of several cylinders, and what the blankets and the walks were.</summary>
+internal static class EachCylinder
+{
+    /// <summary>Whether there is anything to say that one cylinder without a blanket would not.</summary>
+    public static bool Applies(RunReport report)
+        => report.Scenario.Rig.Cylinders.Count > 1 || report.Scenario.Rig.Cylinders.Any(c => c.Blanket is not null);
+
+    public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
+    {
+        Rig rig = report.Scenario.Rig;
+        List<TextColumn> columns = [new(["Night"], Left: true)];
+        for (int i = 0; i < rig.Cylinders.Count; i++)
+            columns.Add(new([.. rig.NameOf(i).Split(' ', 2), "left", units.MassUnit]));
+        columns.Add(new(["Walks"]));
+        columns.Add(new(["Reserve", "starts"]));
+        columns.Add(new(["Blankets", "Wh"]));
+        columns.Add(new(["Hottest", units.TemperatureUnit]));
+        List<IReadOnlyList<string>> rows = [];
+        foreach (NightReport night in report.Nights)
+        {
+            rows.Add(
+            [
+                ClockText.NightShort(night),
+                .. night.EachLeftAtEnd.Select((end, i) => Mass(night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end, units)),
+                UnitStyle.Number(night.Walks, 0),
+                UnitStyle.Number(night.ReserveStarts, 0),
+                UnitStyle.Number(night.BlanketEnergy.WattHours, 0),
+                UnitStyle.Number(units.TemperatureIn(night.HottestCylinder.Kelvins), units.IsUs ? 0 : 1),
+            ]);
+        }
+
+        string dawn = report.Scenario.Criteria.Dawn.ToString("HH:mm", null);
+        return [.. TextTable.Lines(columns, rows), .. Wrap.Lines($"Left at {dawn}, or at the end of what was run.")];
+    }
+
+    private static string Mass(UnitsNet.Mass m, UnitStyle units) => UnitStyle.Number(units.MassIn(m.Kilograms), units.IsUs ? 1 : 2);
+}

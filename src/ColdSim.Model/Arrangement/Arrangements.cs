@@ -1,0 +1,42 @@
+namespace ColdSim.Model.Arrangement;
+
+/// <summary>How several cylinders are connected to the one regulator. SI units, pressures gauge.</summary>
+public abstract record CylinderArrangement;
+
+/// <summary>One cylinder open at a time; somebody walks out to change to the next.</summary>
+public sealed record OneAtATime : CylinderArrangement
+{
+    /// <summary>How long gas is short before somebody has noticed it and stands at the cylinders. [s]</summary>
+    public double NoticedAfter_s { get; init; } = 1800;
+
+    /// <summary>How long a cylinder just opened is given before somebody walks out again. [s]</summary>
+    public double BetweenWalks_s { get; init; } = 3600;
+
+    /// <summary>Hours in which nobody gets up for it.</summary>
+    public IReadOnlyList<ClockWindow> NobodyGetsUp { get; init; } = [];
+}
+
+/// <summary>An automatic changeover regulator between a service and a reserve cylinder.</summary>
+/// <remarks>
+/// Two first stages feed one second stage. The reserve's spring is set lower, so it passes nothing while the service side holds the
+/// pressure between the stages, and helps as soon as that sags to its setting.
+/// </remarks>
+public sealed record AutomaticChangeover : CylinderArrangement
+{
+    /// <summary>Intermediate pressure that the reserve side holds. [Pa gauge]</summary>
+    public double ReserveSetting_Pa { get; init; } = 5 * 6894.757293168361;
+
+    /// <summary>Rise from that to where the reserve side shuts, and fall from it to wide open. [Pa]</summary>
+    public double ReserveDroop_Pa { get; init; } = 1.5 * 6894.757293168361;
+}
+
+/// <summary>All valves open on one manifold without check valves: one pressure, and vapour free to go from one to the other.</summary>
+public sealed record OpenTogether : CylinderArrangement
+{
+    /// <summary>Time constant with which pressures that differ meet. [s]</summary>
+    /// <remarks>
+    /// Of the order that an excess-flow device leaves between cylinders of some 20 K difference; an assumption. Once they have met
+    /// the cylinders keep one pressure, however small this is.
+    /// </remarks>
+    public double MeetingTime_s { get; init; } = 300;
+}

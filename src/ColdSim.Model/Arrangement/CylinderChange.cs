@@ -1,0 +1,76 @@
+namespace ColdSim.Model.Arrangement;
+
+/// <summary>Somebody who changes cylinders by hand once gas is short: when the walk is made, and to which one.</summary>
+internal sealed class CylinderChange(OneAtATime by, int count)
+{
+    private const double Day_s = 86_400;
+    private double _shortSince_s = double.NaN;
+    private double _changed_s = double.NegativeInfinity;
+
+    /// <summary>When somebody stands at the cylinders; infinite while nothing is short. [s]</summary>
+    public double At_s { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>Walks made.</summary>
+    public int Walks { get; private set; }
+
+    /// <summary>Takes in whether gas is short.</summary>
+    /// <param name="isShort">Whether it is.</param>
+    /// <param name="time_s">Now. [s]</param>
+    /// <param name="startClock_s">The clock at time 0, seconds after midnight. [s]</param>
+    public void Watch(bool isShort, double time_s, double startClock_s)
+    {
+        if (!isShort)
+        {
+            _shortSince_s = double.NaN;
+            At_s = double.PositiveInfinity;
+            return;
+        }
+
+        if (!double.IsNaN(_shortSince_s)) return;
+        _shortSince_s = time_s;
+        double ready_s = Math.Max(time_s + by.NoticedAfter_s, _changed_s + by.BetweenWalks_s);
+        At_s = WhenUp_s(ready_s, startClock_s);
+    }
+
+    /// <summary>The next cylinder in order that still has liquid; -1 where none has. Counts the walk.</summary>
+    /// <param name="open">The one open now.</param>
+    /// <param name="hasLiquid">Which have liquid.</param>
+    /// <param name="time_s">Now. [s]</param>
+    public int Next(int open, bool[] hasLiquid, double time_s)
+    {
+        _shortSince_s = double.NaN;
+        At_s = double.PositiveInfinity;
+        for (int i = 1; i < count; i++)
+        {
+            int next = (open + i) % count;
+            if (!hasLiquid[next]) continue;
+            Walks++;
+            _changed_s = time_s;
+            return next;
+        }
+
+        return -1;
+    }
+
+    // Out of the hours in which nobody gets up, which may follow each other.
+    private double WhenUp_s(double time_s, double startClock_s)
+    {
+        for (int i = 0; i <= by.NobodyGetsUp.Count; i++)
+        {
+            double clock_s = Math.Round((startClock_s + time_s) % Day_s, 6) % Day_s;
+            bool asleep = false;
+            for (int k = 0; k < by.NobodyGetsUp.Count; k++)
+            {
+                ClockWindow window = by.NobodyGetsUp[k];
+                if (!window.Contains(clock_s)) continue;
+                time_s += new ClockWindow(window.To_s, window.To_s).UntilEdge_s(clock_s);
+                asleep = true;
+                break;
+            }
+
+            if (!asleep) return time_s;
+        }
+
+        return double.PositiveInfinity;
+    }
+}

@@ -1,0 +1,35 @@
+namespace ColdSim.Model.Blanket;
+
+/// <summary>A blanket's thermostat and its power by the clock.</summary>
+internal sealed class BlanketControl(BlanketSpecification blanket, bool hookup)
+{
+    private readonly bool _supplied = blanket.Power_W > 0 && (blanket.Supply == BlanketSupply.Battery || hookup);
+    private bool _inHours;
+    private bool _calls;
+
+    /// <summary>Whether it heats.</summary>
+    public bool On => _inHours && (_calls || blanket.StuckOn);
+
+    /// <summary>Heat it makes now. [W]</summary>
+    public double Power_W => On ? blanket.Power_W : 0;
+
+    /// <summary>Takes the clock.</summary>
+    /// <param name="clock_s">Seconds after local midnight. [s]</param>
+    public void SetClock(double clock_s)
+    {
+        _inHours = _supplied && blanket.Hours.Count == 0;
+        for (int i = 0; _supplied && i < blanket.Hours.Count && !_inHours; i++) _inHours = blanket.Hours[i].Contains(clock_s);
+    }
+
+    /// <summary>How far a wall temperature is past the one at which the thermostat moves; above 0 it does. [K]</summary>
+    public double Past_K(double wall_K) => !_inHours || blanket.StuckOn ? -1 : _calls ? wall_K - blanket.Off_K : blanket.On_K - wall_K;
+
+    /// <summary>Takes in the wall's temperature.</summary>
+    /// <returns>Whether the thermostat moved.</returns>
+    public bool Update(double wall_K)
+    {
+        if (Past_K(wall_K) < 0) return false;
+        _calls = !_calls;
+        return true;
+    }
+}

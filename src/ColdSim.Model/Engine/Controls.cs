@@ -1,0 +1,126 @@
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
+using ColdSim.Model.Furnace;
+using ColdSim.Model.Supply;
+using ColdSim.Model.Thermostat;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>Everything of a rig that switches, side by side; none of it knows of the others.</summary>
+internal sealed class Controls
+{
+    private const double Freezing_K = 273.15;
+
+    // The limit for compressed-gas cylinders, 125 °F; docs/sources.md.
+    private const double Hot_K = 324.816_666_666_666_7;
+    private const double HotBand_K = 1;
+
+    // A reserve side that gives less than this is taken as shut; the band keeps rounding from telling it twice.
+    private const double ReserveFeeds_frac = 0.05;
+    private const double ReserveRests_frac = 0.01;
+
+    private readonly Rig _rig;
+
+    public Controls(Rig rig, double undersupplied_frac)
+    {
+        _rig = rig;
+        int n = rig.Cylinders.Count;
+        Thermostat = rig.Thermostat is null || rig.Coach is null ? null : new ThermostatControl(rig.Thermostat);
+        Furnace = rig.Furnace is null ? null : new FurnaceControl(rig.Furnace);
+        Draws = [.. rig.Draws.Select(d => new DrawControl(d))];
+        Blankets = [.. rig.Cylinders.Select(c => c.Blanket is null ? null : new BlanketControl(c.Blanket, rig.Site.Hookup))];
+        Hot = [.. rig.Cylinders.Select(_ => new Threshold(Hot_K, Hot_K - HotBand_K))];
+        Change = n > 1 && rig.Arrangement is OneAtATime by ? new CylinderChange(by, n) : null;
+        HasReserve = rig.Arrangement is AutomaticChangeover;
+        Supply = new SupplyWatch(undersupplied_frac);
+    }
+
+    public ThermostatControl? Thermostat { get; }
+
+    public FurnaceControl? Furnace { get; }
+
+    public DrawControl[] Draws { get; }
+
+    /// <summary>A blanket for each cylinder, or null.</summary>
+    public BlanketControl?[] Blankets { get; }
+
+    /// <summary>Somebody who changes cylinders, or null.</summary>
+    public CylinderChange? Change { get; }
+
+    /// <summary>Whether there is a changeover regulator.</summary>
+    public bool HasReserve { get; }
+
+    public SupplyWatch Supply { get; }
+
+    /// <summary>Whether inside air is above freezing.</summary>
+    public Threshold Freezing { get; } = new(Freezing_K, Freezing_K);
+
+    /// <summary>Whether each cylinder is past its temperature limit.</summary>
+    public Threshold[] Hot { get; }
+
+    /// <summary>Whether the reserve side feeds.</summary>
+    public Threshold Reserve { get; } = new(ReserveFeeds_frac, ReserveRests_frac);
+
+    /// <summary>Every window of the clock at whose edges something switches.</summary>
+    public IEnumerable<ClockWindow> Windows()
+    {
+        foreach (ConstantDraw draw in _rig.Draws)
+        {
+            foreach (ClockWindow window in draw.Hours) yield return window;
+        }
+
+        if (_rig.Thermostat is not null) yield return _rig.Thermostat.NightHours;
+        for (int i = 0; i < Blankets.Length; i++)
+        {
+            foreach (ClockWindow window in _rig.Cylinders[i].Blanket?.Hours ?? []) yield return window;
+        }
+    }
+
+    /// <summary>Takes the clock. [s]</summary>
+    public void SetClock(double clock_s)
+    {
+        Thermostat?.SetClock(clock_s);
+        foreach (DrawControl draw in Draws) draw.SetClock(clock_s);
+        foreach (BlanketControl? blanket in Blankets) blanket?.SetClock(clock_s);
+    }
+
+    /// <summary>The next time that something here waits for; infinite where nothing does. [s]</summary>
+    public double NextTimer_s(double time_s, PlantState s)
+    {
+        double next_s = Furnace?.PhaseEnds_s ?? double.PositiveInfinity;
+
+        // The thermostat is past its band and only its shortest time keeps it from switching.
+        if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.Past_K(s.Sensor_K) >= 0)
+            next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
+        foreach (DrawControl draw in Draws) next_s = Math.Min(next_s, draw.RetryAt_s);
+        return Change is null ? next_s : Math.Min(next_s, Change.At_s);
+    }
+
+    /// <summary>Whether an appliance waits for gas to be lit.</summary>
+    public bool Waiting() => SupplyWatch.Waiting(Thermostat?.Calls ?? false, Furnace, Draws);
+
+    /// <summary>How far delivery is below what keeps some open flame alight. [Pa]</summary>
+    public double FlamePast_Pa(double delivery_Pa)
+    {
+        double past_Pa = Furnace is { IsLit: true } ? _rig.Furnace!.DropOutPressure_Pa - delivery_Pa : -1;
+        for (int i = 0; i < Draws.Length; i++)
+        {
+            if (Draws[i].ValveOpen) past_Pa = Math.Max(past_Pa, _rig.Draws[i].MinimumPressure_Pa - delivery_Pa);
+        }
+
+        return past_Pa;
+    }
+
+    /// <summary>Gas asked for: a furnace that waits to be lit asks although its valve is shut. [kg/s]</summary>
+    public double AskedFor_kg_s(Plant plant)
+    {
+        double asked_kg_s = plant.Supply.Asked_kg_s;
+        if (Furnace is { WantsGas: true, ValveOpen: false } && Thermostat!.Calls) asked_kg_s += plant.Loads[Plant.FurnaceLoad].Full_kg_s;
+        for (int i = 0; i < Draws.Length; i++)
+        {
+            if (Draws[i].WantsGas) asked_kg_s += plant.Loads[Plant.FurnaceLoad + 1 + i].Full_kg_s;
+        }
+
+        return asked_kg_s;
+    }
+}

@@ -1,0 +1,22 @@
+namespace ColdSim.Model.Engine;
+
+/// <summary>What cylinders and regulator could have given at a sample of a finished run.</summary>
+public interface ISupplyOutlook
+{
+    /// <summary>
+    /// The coldest liquid at which every appliance at once is still fed in full: the temperature that a steady supply is stated for;
+    /// NaN where the regulator never passes that much. [K]
+    /// </summary>
+    /// <param name="sample">Which sample.</param>
+    double AllowedLiquid_K(int sample);
+
+    /// <summary>Gas that could be given at a sample, at the delivery pressure that every appliance needs, as gross heat. [W]</summary>
+    /// <param name="series">The run's curves.</param>
+    /// <param name="sample">Which sample.</param>
+    double CanGiveNow_W(RunSeries series, int sample);
+
+    /// <summary>Gas that could be kept up at a sample's weather, fill, frost and blankets, as gross heat. [W]</summary>
+    /// <param name="series">The run's curves.</param>
+    /// <param name="sample">Which sample.</param>
+    double CanKeepGiving_W(RunSeries series, int sample);
+}

@@ -1,0 +1,16 @@
+using ColdSim.Model.Cylinder;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>How a cylinder stands between two runs. SI units.</summary>
+/// <param name="Propane_kg">Propane in it. [kg]</param>
+/// <param name="Liquid_K">Liquid and shell. [K]</param>
+/// <param name="Frost">Frost on its wall.</param>
+public sealed record CylinderState(double Propane_kg, double Liquid_K, FrostLayer Frost);
+
+/// <summary>How cylinders and coach stand between two runs, so that one goes on where the other ended. SI units.</summary>
+/// <param name="Cylinders">Each cylinder.</param>
+/// <param name="InUse">Place of the one in use.</param>
+/// <param name="Air_K">Inside air; NaN without a coach. [K]</param>
+/// <param name="Furnishings_K">Furnishings; NaN without a coach. [K]</param>
+public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse, double Air_K, double Furnishings_K);

@@ -1,0 +1,30 @@
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Supply;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>What is in the cylinders and what flows from them at a state, worked out once for all who ask.</summary>
+/// <param name="cylinders">How many cylinders.</param>
+internal sealed class Standing(int cylinders)
+{
+    /// <summary>How the cylinders stand.</summary>
+    public CylinderStates Cylinders { get; } = new(cylinders);
+
+    /// <summary>Before the regulator.</summary>
+    public FeedPressures Feed { get; set; }
+
+    /// <summary>What flows through it.</summary>
+    public SupplyPoint Point { get; set; }
+
+    /// <summary>Air pressure. [Pa]</summary>
+    public double AirPressure_Pa { get; set; }
+
+    /// <summary>Pressure before the regulator, of the service side where there are two. [Pa gauge]</summary>
+    public double FeedPressure_Pa => Feed.Service_Pa - AirPressure_Pa;
+
+    /// <summary>Part of the flow that a changeover's reserve side gives; NaN while nothing flows.</summary>
+    public double Reserve_frac => Point.Flow_kg_s > 0 ? Point.Reserve_kg_s / Point.Flow_kg_s : double.NaN;
+
+    /// <summary>Pressure in one cylinder. [Pa gauge]</summary>
+    public double CylinderPressure_Pa(int i) => Cylinders.Contents[i].Pressure_Pa - AirPressure_Pa;
+}

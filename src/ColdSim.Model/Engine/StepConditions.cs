@@ -1,0 +1,38 @@
+using ColdSim.Model.Coach;
+using ColdSim.Model.Cylinder;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>What is held still over one step: the surroundings' grip on cylinders and coach, what heats and what burns.</summary>
+/// <param name="cylinders">How many cylinders.</param>
+internal sealed class StepConditions(int cylinders)
+{
+    /// <summary>Each cylinder's surroundings.</summary>
+    public HeatCoupling[] Cylinders { get; } = new HeatCoupling[cylinders];
+
+    /// <summary>Which have liquid.</summary>
+    public bool[] HasLiquid { get; } = new bool[cylinders];
+
+    /// <summary>Heat that each one's blanket makes. [W]</summary>
+    public double[] Blanket_W { get; } = new double[cylinders];
+
+    /// <summary>The coach's surroundings.</summary>
+    public CoachCoupling Coach { get; set; }
+
+    /// <summary>Outside air. [K]</summary>
+    public double Outside_K { get; set; }
+
+    /// <summary>Air pressure. [Pa]</summary>
+    public double AirPressure_Pa { get; set; }
+
+    /// <summary>Whether the furnace burns what it takes.</summary>
+    public bool FurnaceLit { get; set; }
+
+    /// <summary>Power of all blankets that are on. [W]</summary>
+    public double BlanketPower_W()
+    {
+        double sum_W = 0;
+        foreach (double power_W in Blanket_W) sum_W += power_W;
+        return sum_W;
+    }
+}

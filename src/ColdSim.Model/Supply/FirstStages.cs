@@ -1,0 +1,82 @@
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Numerics;
+
+namespace ColdSim.Model.Supply;
+
+/// <summary>The first stage of a regulator, or the two of an automatic changeover, into one intermediate pressure.</summary>
+/// <remarks>Neither passes gas back: a stage whose inlet is below its outlet passes nothing.</remarks>
+internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reserve)
+{
+    private const double Tolerance = 1e-10;
+
+    /// <summary>Intermediate pressure above which the reserve side stays shut; 0 without one. [Pa gauge]</summary>
+    public double ReserveShutAbove_Pa => reserve?.LockUp_Pa ?? 0;
+
+    /// <summary>Intermediate pressure at which the service side shuts. [Pa gauge]</summary>
+    public double ServiceLockUp_Pa => service.LockUp_Pa;
+
+    /// <summary>Intermediate pressure at which no gas flows. [Pa absolute]</summary>
+    public double Highest_Pa(in FeedPressures feed, double air_Pa)
+    {
+        double highest_Pa = Math.Min(feed.Service_Pa, air_Pa + service.LockUp_Pa);
+        return reserve is { } second && feed.Reserve_Pa > 0
+            ? Math.Max(highest_Pa, Math.Min(feed.Reserve_Pa, air_Pa + second.LockUp_Pa))
+            : highest_Pa;
+    }
+
+    /// <summary>Flow into an intermediate pressure. [kg/s]</summary>
+    /// <param name="feed">Before the regulator.</param>
+    /// <param name="intermediate_Pa">Between the stages. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    public double Flow_kg_s(in FeedPressures feed, double intermediate_Pa, double air_Pa)
+        => service.Flow_kg_s(feed.Service_Pa, intermediate_Pa, air_Pa, feed.Gas_K) + Reserve_kg_s(feed, intermediate_Pa, air_Pa);
+
+    /// <summary>Of that, what the reserve side gives. [kg/s]</summary>
+    public double Reserve_kg_s(in FeedPressures feed, double intermediate_Pa, double air_Pa)
+        => reserve is { } second && feed.Reserve_Pa > 0 ? second.Flow_kg_s(feed.Reserve_Pa, intermediate_Pa, air_Pa, feed.Gas_K) : 0;
+
+    /// <summary>Least service inlet at which a flow passes into an intermediate pressure without the reserve; infinite where none does. [Pa absolute]</summary>
+    public double ServiceInlet_Pa(double flow_kg_s, double intermediate_Pa, double air_Pa, double gas_K)
+        => new InletOf(service, flow_kg_s, intermediate_Pa, air_Pa, gas_K).Least_Pa(InletOf.HighestInlet_Pa);
+
+    /// <summary>Intermediate pressure at which a flow passes; NaN where it never does. [Pa gauge]</summary>
+    /// <param name="flow_kg_s">Flow. [kg/s]</param>
+    /// <param name="feed">Before the regulator.</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    public double Outlet_Pa(double flow_kg_s, in FeedPressures feed, double air_Pa)
+    {
+        double alone_Pa = service.Outlet_Pa(flow_kg_s, feed.Service_Pa, air_Pa, feed.Gas_K);
+        if (reserve is null || feed.Reserve_Pa <= air_Pa || alone_Pa >= ReserveShutAbove_Pa) return alone_Pa;
+        double highest_Pa = Highest_Pa(feed, air_Pa);
+        OutletOf excess = new(this, flow_kg_s, feed, air_Pa);
+        double atAir = excess.At(air_Pa);
+        return atAir < 0 || highest_Pa <= air_Pa
+            ? double.NaN
+            : FalsePosition.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, Tolerance * highest_Pa) - air_Pa;
+    }
+
+    // How far the flow of both exceeds the wanted one, over the pressure behind them.
+    private readonly struct OutletOf(FirstStages stages, double flow_kg_s, FeedPressures feed, double air_Pa) : IFunction
+    {
+        public double At(double outlet_Pa) => stages.Flow_kg_s(feed, outlet_Pa, air_Pa) - flow_kg_s;
+    }
+}
+
+/// <summary>How far a stage's flow exceeds the wanted one, over its inlet pressure.</summary>
+internal readonly struct InletOf(SpringOrifice stage, double flow_kg_s, double outlet_Pa, double air_Pa, double gas_K) : IFunction
+{
+    /// <summary>No cylinder stands higher. [Pa absolute]</summary>
+    public const double HighestInlet_Pa = 5e6;
+
+    public double At(double inlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;
+
+    /// <summary>The least inlet at which the flow passes; infinite where none does. [Pa absolute]</summary>
+    public double Least_Pa(double highest_Pa)
+    {
+        InletOf f = this;
+        double atHighest = f.At(highest_Pa);
+        return atHighest < 0
+            ? double.PositiveInfinity
+            : FalsePosition.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
+    }
+}

@@ -1,0 +1,49 @@
+using ColdSim.Model;
+using ColdSim.Model.Engine;
+using ColdSim.Model.Site;
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>Something done to the cylinders between two legs of a run, such as a filling.</summary>
+public interface IBetweenLegs
+{
+    /// <summary>How rig and coach stand afterwards.</summary>
+    /// <param name="before">How they stood.</param>
+    /// <param name="rig">What stands there.</param>
+    /// <param name="air_K">Outside air. [K]</param>
+    RigState After(RigState before, Rig rig, double air_K);
+
+    /// <summary>Places of the cylinders that it changes.</summary>
+    IReadOnlyList<int> Cylinders { get; }
+}
+
+/// <summary>A part of a run in one place, on one weather, without anybody touching the cylinders in between.</summary>
+public sealed record Leg
+{
+    /// <summary>Its first instant: the end of the leg before.</summary>
+    public required DateTimeOffset From { get; init; }
+
+    /// <summary>Its last instant.</summary>
+    public required DateTimeOffset To { get; init; }
+
+    /// <summary>Where.</summary>
+    public required SiteSpecification Site { get; init; }
+
+    /// <summary>The weather there.</summary>
+    public required WeatherSeries Weather { get; init; }
+
+    /// <summary>Whether the coach is on the road: valves shut, nothing burns.</summary>
+    public bool OnTheRoad { get; init; }
+
+    /// <summary>What is done before it begins, in order.</summary>
+    public IReadOnlyList<IBetweenLegs> Before { get; init; } = [];
+
+    /// <summary>The rig as it stands in this leg.</summary>
+    /// <param name="rig">The rig.</param>
+    public Rig Of(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return OnTheRoad ? rig with { Site = Site, Furnace = null, Draws = [] } : rig with { Site = Site };
+    }
+}

@@ -1,0 +1,52 @@
+using ColdSim.Model;
+using ColdSim.Model.Engine;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>Runs legs one after the other, each from where the one before ended.</summary>
+internal sealed class LegRun(Scenario scenario, NightWatch watch)
+{
+    private RigState? _state;
+    private LedgerBalance? _ledger;
+
+    /// <summary>Why the last leg ended.</summary>
+    public RunEnd End { get; private set; }
+
+    /// <summary>How well energy and mass close: the worst leg.</summary>
+    public LedgerBalance Ledger => _ledger!.Value;
+
+    /// <summary>Runs a leg.</summary>
+    /// <returns>Whether it reached its end, so that the next can begin.</returns>
+    public bool Go(Leg leg, CancellationToken cancel)
+    {
+        Rig rig = leg.Of(scenario.Rig);
+        int row = 0;
+        double air_K = leg.Weather.At((leg.From - leg.Weather.First).TotalSeconds, ref row).Air_K;
+        foreach (IBetweenLegs change in leg.Before)
+        {
+            _state = change.After(_state ?? First(rig, air_K), rig, air_K);
+            watch.Changed(change.Cylinders, _state, (leg.From - scenario.Start).TotalSeconds);
+        }
+
+        SimulationSettings settings = new()
+        {
+            Start = leg.From,
+            Duration_s = (leg.To - leg.From).TotalSeconds,
+            Step_s = scenario.Step_s,
+            Undersupplied_frac = scenario.Criteria.Undersupplied.DecimalFractions,
+            From = _state,
+        };
+        Simulation simulation = new(rig, leg.Weather, settings);
+        watch.Offset_s = (leg.From - scenario.Start).TotalSeconds;
+        SimulationResult result = simulation.Run(watch, cancel);
+        _state = simulation.State();
+        End = result.End;
+        if (_ledger is null || !(result.Ledger.WorstEnergy_frac <= _ledger.Value.WorstEnergy_frac)) _ledger = result.Ledger;
+        return result.End == RunEnd.Complete;
+    }
+
+    private static RigState First(Rig rig, double air_K) => new(
+        [.. rig.Cylinders.Select(c => new CylinderState(c.Contents_kg, c.InitialTemperature_K ?? air_K, default))], 0,
+        rig.Coach?.InitialTemperature_K ?? rig.Thermostat?.DaySetPoint_K ?? air_K,
+        rig.Coach?.InitialTemperature_K ?? rig.Thermostat?.DaySetPoint_K ?? air_K);
+}
