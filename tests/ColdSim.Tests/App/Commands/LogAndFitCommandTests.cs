@@ -107,7 +107,7 @@ public sealed class LogAndFitCommandTests : IDisposable
     public void A_log_that_is_too_short_is_refused()
     {
         string log = LogFile.PathOf(Scenario);
-        File.WriteAllLines(log, File.ReadLines(log).Take(4));
+        File.WriteAllLines(log, File.ReadAllLines(log).Take(4));
         string fault = Run(2, "fit", Scenario).Error;
         Assert.Contains("the log has 3 readings; at least 5 are needed", fault, StringComparison.Ordinal);
         Assert.Contains("nothing was fitted", fault, StringComparison.Ordinal);
