@@ -4,7 +4,7 @@ using ColdSim.Tests.Planning.Fits;
 
 namespace ColdSim.Benchmarks.Planning;
 
-/// <summary>A fit on fourteen days of two readings a day; must stay under two seconds.</summary>
+/// <summary>A fit on fourteen days of two readings a day, the last of them on a dry cylinder, which is the slow case.</summary>
 public class FitBenchmarks
 {
     private readonly SyntheticLog _log = SyntheticLog.Of(21, days: 14);
