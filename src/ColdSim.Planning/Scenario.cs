@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Model.Weather;
+using ColdSim.Planning.Fits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 
@@ -13,6 +14,9 @@ public sealed record Scenario
 
     /// <summary>What stands there.</summary>
     public required Rig Rig { get; init; }
+
+    /// <summary>The fit that is laid over the rig, or null.</summary>
+    public ScenarioFit? Fit { get; init; }
 
     /// <summary>The weather over it.</summary>
     public required WeatherSeries Weather { get; init; }

@@ -3,6 +3,10 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 
+if (args is ["coverage"])
+    return ColdSim.Benchmarks.Planning.FitCoverage.Run();
+
 // In this process: the project that BenchmarkDotNet would generate does not see references that are not handed on.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(10));
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);
+return 0;

@@ -23,6 +23,8 @@ internal static class CommandTree
             PropaneCommand.Of(host),
             GaugeCommand.Of(host),
             WeatherCommand.Of(host),
+            LogCommand.Of(host),
+            FitCommand.Of(host),
             ViewCommand.Of(host),
         };
         root.HelpName = "coldsim";

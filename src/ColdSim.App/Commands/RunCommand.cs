@@ -1,5 +1,10 @@
 using System.CommandLine;
+using ColdSim.App.Text;
+using ColdSim.Files.Logs;
 using ColdSim.Planning;
+using ColdSim.Planning.Forecasts;
+using ColdSim.Planning.Gauges;
+using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Commands;
 
@@ -19,6 +24,8 @@ internal static class RunCommand
         Option<bool> json = CommonOptions.Json();
         Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the curves, a row a minute, to this file." };
         Option<bool> fail = CommonOptions.FailIfShort();
+        Option<bool> noLog = new("--no-log") { Description = "Start as the scenario says, though its log has a newer reading." };
+        Option<bool> skip = LogCommand.SkipDamaged();
         ExampleCommand command = new(
             "run",
             "Run a scenario: one sentence a night, the nights as a table, the events.",
@@ -27,11 +34,22 @@ internal static class RunCommand
             "coldsim run trip.toml --csv curves.csv",
             "coldsim run trip.toml --json > report.json",
             "coldsim run trip.toml --fail-if-short || echo 'take another cylinder'")
-        { file, nights, step, units, json, csv, fail };
+        { file, nights, step, units, json, csv, fail, noLog, skip };
         command.SetAction(async (parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
+            LogRow? latest = null;
+            if (!parsed.GetValue(noLog) && scenario.Rig.Cylinders.Count == 1 && File.Exists(LogFile.PathOf(path)))
+            {
+                UseLog log = UseLog.Of(LogCommand.Read(path, scenario, parsed.GetValue(skip), host).Readings, GaugedCylinder.Of(scenario.Rig.Cylinders[0]));
+                if (Forecast.StartOf(scenario, log) is { } moved)
+                {
+                    (scenario, latest) = (moved, log.Rows[^1]);
+                    host.Error.WriteLine($"started from the log's latest reading, line {latest.Reading.Line}, {ClockText.DayClock(moved.Start)}; --no-log starts as the scenario says");
+                }
+            }
+
             if (parsed.GetValue(nights) is { } n)
                 scenario = OtherNights.In(scenario, (int)n);
             if (parsed.GetValue(step) is { } s)
@@ -39,6 +57,7 @@ internal static class RunCommand
             Answer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))
             {
                 CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),
+                Latest = latest,
             };
             return await answer.GiveAsync(scenario, cancel).ConfigureAwait(false);
         });

@@ -14,6 +14,7 @@ using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Fits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 
@@ -95,28 +96,31 @@ public static class ScenarioReader
         IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
+        FittedFactors? fitted = FitSection.Read(root.Section("fit"));
         root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
         CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
+        Rig rig = new()
+        {
+            Site = stops.Count > 0 ? stops[0].Stop.Site : site,
+            Gas = gas,
+            Cylinders = cylinders,
+            Arrangement = arrangement,
+            Regulator = regulator,
+            Coach = coach,
+            Thermostat = thermostat,
+            Furnace = furnace,
+            Draws = draws,
+            Occupancy = occupancy,
+        };
         Scenario scenario = new()
         {
             Title = title,
-            Rig = new Rig
-            {
-                Site = stops.Count > 0 ? stops[0].Stop.Site : site,
-                Gas = gas,
-                Cylinders = cylinders,
-                Arrangement = arrangement,
-                Regulator = regulator,
-                Coach = coach,
-                Thermostat = thermostat,
-                Furnace = furnace,
-                Draws = draws,
-                Occupancy = occupancy,
-            },
+            Rig = fitted?.Over(rig) ?? rig,
+            Fit = fitted is null ? null : new ScenarioFit(fitted, rig),
             Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
             StandIns = weather.StandIns,
             Start = run.Start,

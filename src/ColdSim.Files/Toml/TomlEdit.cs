@@ -24,5 +24,34 @@ internal static class TomlEdit
         return end < 0 ? $"{text}\n{line}" : text[..(end + 1)] + line + text[(end + 1)..];
     }
 
+    /// <summary>The text without a table, and without the lines of comment right above it.</summary>
+    public static string WithoutTable(string text, string name)
+    {
+        DocumentSyntax document = SyntaxParser.Parse(text, "", validate: false);
+        TableSyntaxBase[] tables = [.. document.Tables];
+        int index = Array.FindIndex(tables, t => Name(t.Name) == name);
+        if (index < 0)
+            return text;
+        int from = AboveComments(text, Start(tables[index]));
+        int to = index + 1 < tables.Length ? AboveComments(text, Start(tables[index + 1])) : text.Length;
+        return text[..from] + text[to..];
+    }
+
+    private static int Start(TableSyntaxBase table) => table.OpenBracket?.Span.Offset ?? table.Span.Offset;
+
+    private static int AboveComments(string text, int offset)
+    {
+        int line = text.LastIndexOf('\n', Math.Max(0, offset - 1)) + 1;
+        while (line > 0)
+        {
+            int above = line < 2 ? 0 : text.LastIndexOf('\n', line - 2) + 1;
+            if (!text[above..line].TrimStart().StartsWith('#'))
+                break;
+            line = above;
+        }
+
+        return line;
+    }
+
     private static string Name(KeySyntax? key) => key?.ToString().Replace(" ", "", StringComparison.Ordinal) ?? "";
 }

@@ -36,6 +36,22 @@ public sealed record GaugedCylinder
     /// <summary>Whether it lies.</summary>
     public bool Lies => Orientation == Orientation.Horizontal;
 
+    /// <summary>A scenario's cylinder as a vessel to be read.</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    public static GaugedCylinder Of(CylinderSpecification cylinder)
+    {
+        ArgumentNullException.ThrowIfNull(cylinder);
+        return new()
+        {
+            Name = cylinder.Name,
+            Orientation = cylinder.Orientation,
+            Volume_m3 = cylinder.Volume_m3,
+            OutsideDiameter_m = cylinder.OutsideDiameter_m,
+            WallThickness_m = cylinder.WallThickness_m,
+            LegalFill_kg = cylinder.LegalFill_kg,
+        };
+    }
+
     /// <summary>The vessel inside its wall.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Dimensions that make no vessel with 2:1 heads.</exception>
     public PressureVessel Vessel() => Vessel(Volume_m3, OutsideDiameter_m);

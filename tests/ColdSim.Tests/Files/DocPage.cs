@@ -7,5 +7,8 @@ internal static class DocPage
 {
     public static string[] Lines(string name) => File.ReadAllLines(Path.Combine(Root(), "docs", name));
 
+    /// <summary>The folder of the scenarios that come with the program.</summary>
+    public static string Scenarios => Path.Combine(Root(), "scenarios");
+
     private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
 }

@@ -114,7 +114,7 @@ public class GaugeCommandTests
 
         string[] page =
         [
-            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim gauge").TakeWhile(l => l != "## coldsim weather")
+            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim gauge").Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal))
                 .Where(l => l.StartsWith("| `", StringComparison.Ordinal))
                 .Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal),
         ];

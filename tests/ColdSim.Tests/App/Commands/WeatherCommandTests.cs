@@ -80,7 +80,7 @@ public sealed class WeatherCommandTests : IDisposable
         ResultsTests.Collect(json.RootElement, "", written);
         string[] page =
         [
-            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim weather").Where(l => l.StartsWith("| `", StringComparison.Ordinal))
+            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim weather").Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal)).Where(l => l.StartsWith("| `", StringComparison.Ordinal))
                 .Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal),
         ];
         Assert.Equal(written, page);

@@ -1,0 +1,100 @@
+using System.CommandLine;
+using System.Text;
+using ColdSim.App.Text;
+using ColdSim.Files.Logs;
+using ColdSim.Files.Results;
+using ColdSim.Files.Scenarios;
+using ColdSim.Planning;
+using ColdSim.Planning.Fits;
+
+namespace ColdSim.App.Commands;
+
+/// <summary><c>coldsim fit</c>: learns from the log how the coach really loses heat.</summary>
+internal static class FitCommand
+{
+    private const string Backup = ".bak";
+
+    public static Command Of(Host host)
+    {
+        Argument<string> file = CommonOptions.File("Scenario file with a log beside it.");
+        Option<string?> target = new("--out") { HelpName = "PATH", Description = "Write a copy of the scenario that carries the fit." };
+        Option<bool> inPlace = new("--in-place") { Description = "Write the fit into the scenario itself; what was there is kept as FILE.bak." };
+        Option<bool> keep = new("--keep-outliers") { Description = "Use grossly wrong readings too; they are named either way." };
+        Option<bool> skip = LogCommand.SkipDamaged();
+        Option<bool> json = CommonOptions.Json();
+        ExampleCommand command = new(
+            "fit",
+            "Learn from the log, the weather and the set points how the coach loses heat.",
+            "coldsim fit trip.toml",
+            "coldsim fit trip.toml --out learned.toml",
+            "coldsim fit trip.toml --in-place")
+        { file, target, inPlace, keep, skip, json };
+        command.SetAction(async (parsed, cancel) =>
+        {
+            string path = parsed.GetRequiredValue(file);
+            string? copy = Target(parsed.GetValue(target), parsed.GetValue(inPlace), path);
+            Scenario scenario = ScenarioFile.Read(path, host);
+            LogResult log = LogCommand.Read(path, scenario, parsed.GetValue(skip), host);
+            Task<FitReport> work = Task.Run(() => Fit(scenario, log, !parsed.GetValue(keep), path), cancel);
+            await WaitingLine.UntilAsync(work, host).ConfigureAwait(false);
+            FitReport fit = await work.ConfigureAwait(false);
+            string table = FitText.Table(fit, Path.GetFileName(LogFile.PathOf(path)));
+            if (parsed.GetValue(json))
+            {
+                await host.Out.FlushAsync(cancel).ConfigureAwait(false);
+                FitJson.Write(fit, host.Output);
+            }
+            else
+            {
+                RunText.Write(host.Out, FitWords.Sections(fit, table, host.Parts.Cautions()), host.OutIsTerminal && host.Color);
+                await host.Out.FlushAsync(cancel).ConfigureAwait(false);
+            }
+
+            if (copy is not null)
+                Write(host, path, copy, table);
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static FitReport Fit(Scenario scenario, LogResult log, bool leaveOut, string path)
+    {
+        try
+        {
+            return CoachFit.Of(scenario, log.Readings, leaveOut);
+        }
+        catch (TooLittleDataException e)
+        {
+            throw CommandFault.Input([.. e.Reasons.Select(r => $"{LogFile.PathOf(path)}: {r}"), "coldsim: too little to learn from; nothing was fitted"]);
+        }
+    }
+
+    private static string? Target(string? copy, bool inPlace, string path)
+    {
+        if (inPlace)
+            return copy is null ? path : throw CommandFault.Input("coldsim: give --out or --in-place, not both");
+        if (copy is null)
+            return null;
+        string full = Path.GetFullPath(copy);
+        if (full == Path.GetFullPath(path))
+            throw CommandFault.Input($"coldsim: --out would overwrite the scenario '{path}'; --in-place does that, and keeps what was there");
+        if (Path.Exists(full))
+            throw CommandFault.Input($"coldsim: --out: '{copy}' exists already and is left as it is");
+        if (Path.GetDirectoryName(full) != Path.GetDirectoryName(Path.GetFullPath(path)))
+            throw CommandFault.Input($"coldsim: --out: '{copy}' is in another folder than '{path}', where the copy would not find its weather");
+        return copy;
+    }
+
+    private static void Write(Host host, string path, string copy, string table)
+    {
+        string before = File.ReadAllText(path);
+        string text = FitText.With(before, table);
+        if (copy == path)
+            Whole(host, path + Backup, before);
+        Whole(host, copy, text);
+        host.Error.WriteLine(copy == path ? $"fit written into {path}; what was there is in {path}{Backup}" : $"scenario with the fit written to {copy}");
+    }
+
+    private static void Whole(Host host, string path, string text)
+        => host.Parts.WriteFile(path, stream => stream.Write(new UTF8Encoding(false).GetBytes(text)));
+}

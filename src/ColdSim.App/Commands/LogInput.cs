@@ -1,0 +1,87 @@
+using System.CommandLine;
+using System.Globalization;
+using ColdSim.Files.Logs;
+using ColdSim.Files.Weather;
+using ColdSim.Planning;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>Turns the words after <c>log add</c> into lines of the log; every fault is told at once.</summary>
+internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenario, TimeProvider clock)
+{
+    private readonly List<string> _faults = [];
+
+    public IReadOnlyList<LogEntry> Entries()
+    {
+        DateTimeOffset time = Time();
+        string note = parsed.GetValue(o.Note) ?? "";
+        if (note.Any(char.IsControl))
+            _faults.Add("--note: more than one line, or a control character; accepted: one line of text");
+        List<LogEntry> entries = [];
+        HashSet<string> used = new(StringComparer.Ordinal);
+        foreach ((string method, Option<string[]> option) in o.Readings)
+        {
+            foreach (string reading in parsed.GetValue(option) ?? [])
+                entries.Add(Entry(time, method, reading, note, used));
+        }
+
+        if (entries.Count == 0)
+            _faults.Add("give a reading, such as --weight \"31.2 lb\" or --line \"5.1 in\"");
+        else
+            _faults.AddRange(Given().Where(d => !used.Contains(d.Name)).Select(d => $"--{d.Name} does not go with {string.Join(" or ", entries.Select(e => $"--{e.Method}").Distinct())}"));
+        foreach (LogEntry entry in entries)
+        {
+            EntryReader reader = new(entry, scenario.Rig.Cylinders[0]);
+            reader.Read(0);
+            _faults.AddRange(reader.Faults.Select(f => f.AsOption(entry.Method)));
+        }
+
+        return _faults.Count == 0 ? entries
+            : throw CommandFault.Input([.. _faults.Distinct().Select(f => $"coldsim: {f}"), "See 'coldsim log add --help'."]);
+    }
+
+    // Of several readings at once only the first follows the filling.
+    private LogEntry Entry(DateTimeOffset time, string method, string reading, string note, HashSet<string> used)
+    {
+        IReadOnlyList<string> known = LogMethods.DetailsOf(method);
+        LogDetail[] details = [.. Given().Where(d => known.Contains(d.Name, StringComparer.Ordinal) && (d.Name != LogMethods.Filled || !used.Contains(d.Name)))];
+        used.UnionWith(details.Select(d => d.Name));
+        return new()
+        {
+            Time = time,
+            Cylinder = scenario.Rig.Cylinders[0].Name,
+            Method = method,
+            Reading = reading.Trim(),
+            Temperature = LogMethods.ReadsLevel(method) ? (parsed.GetValue(o.Temperature) ?? "").Trim() : "",
+            Details = details,
+            Note = note,
+        };
+    }
+
+    private IEnumerable<LogDetail> Given()
+    {
+        if (parsed.GetValue(o.Filled))
+            yield return new(LogMethods.Filled, "");
+        if (parsed.GetValue(o.Rested))
+            yield return new("rested", "");
+        foreach (Option<string?> option in o.Details)
+        {
+            if (parsed.GetValue(option) is { } value)
+                yield return new(option.Name.TrimStart('-'), value.Trim());
+        }
+    }
+
+    private DateTimeOffset Time()
+    {
+        if (parsed.GetValue(o.At) is not { } text)
+        {
+            DateTimeOffset now = clock.GetUtcNow().ToOffset(scenario.Start.Offset);
+            return new DateTimeOffset(now.Year, now.Month, now.Day, now.Hour, now.Minute, 0, now.Offset);
+        }
+
+        if (InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read)
+            return time;
+        _faults.Add(string.Create(CultureInfo.InvariantCulture, $"--at: '{text}' is not a time; {InstantText.Accepted}"));
+        return default;
+    }
+}

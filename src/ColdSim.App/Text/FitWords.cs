@@ -1,0 +1,103 @@
+using ColdSim.Planning.Fits;
+using static ColdSim.App.Text.UnitStyle;
+
+namespace ColdSim.App.Text;
+
+/// <summary>A fit as text: what was learned, what was not, and reading by reading.</summary>
+internal static class FitWords
+{
+    public static IReadOnlyList<TextSection> Sections(FitReport fit, string table, IReadOnlyList<string> cautions) =>
+    [
+        new(fit.Scenario.Title, [.. Answer(fit).SelectMany(s => Wrap.Lines(s))]),
+        new("What was learned, with 80 % intervals", Table(fit)),
+        new("What the readings cannot tell", RunText.Points(Cannot(fit))),
+        new("Reading by reading, lb", Readings(fit)),
+        new("To be laid over the scenario", [.. table.TrimEnd().Split('\n').SelectMany(l => l.StartsWith('#') ? Wrap.Lines(l[2..], first: "# ", rest: "# ") : [l])]),
+        new("Taken", RunText.Points(
+        [
+            "the simulator run through the log's weather and set points; reading errors as coldsim log show has them",
+            $"unknown to the model: {Number(100 * FitErrors.Day_frac, 0)} % of a day's use from day to day, {Number(100 * FitErrors.Lasting_frac, 0)} % of it always, "
+                + $"half a burner cycle ({Number(fit.Cycle.Pounds / 2, 2)} lb) in a mass",
+            "before any reading: heat loss within 30 %; infiltration a tenth more than stated, within 40 %; base use 150 W, within 100 W",
+        ])),
+        new("Cautions", RunText.Points(cautions)),
+    ];
+
+    private static IEnumerable<string> Answer(FitReport fit)
+    {
+        int gross = fit.Residuals.Count(r => r.Gross);
+        yield return $"From {fit.Residuals.Count - gross} readings, {ClockText.DayClock(fit.From)} to {ClockText.DayClock(fit.To)}:";
+        if (fit.Estimates.FirstOrDefault(e => e.Kind == FitKind.HeatLoss) is { } k)
+        {
+            yield return $"the coach's heat loss is {Number(k.Value, 2)} times what the scenario says, four times in five between {Number(k.Low, 2)} and {Number(k.High, 2)}"
+                + (k.Told ? "." : "; the readings say too little of it, so that is mostly what was assumed before.");
+        }
+
+        foreach (FitResidual r in fit.Residuals.Where(r => r.Gross))
+        {
+            yield return $"The reading in line {r.Row.Reading.Line}, {ClockText.DayClock(r.Row.Reading.Time)}, is grossly off: {Number(Math.Abs(r.Off.Pounds), 1)} lb "
+                + $"{(r.Off.Pounds > 0 ? "more" : "less")} than the rest says, {Number(Math.Abs(r.Times), 0)} standard uncertainties. Look at it again.";
+        }
+
+        if (fit.ReducedChiSquare > 3)
+        {
+            yield return $"The readings stand {Number(Math.Sqrt(fit.ReducedChiSquare), 1)} times further off the model than their errors explain: a filling that the log does not "
+                + "say, set points other than the scenario's, or another cylinder. The intervals are widened by that.";
+        }
+    }
+
+    private static IReadOnlyList<string> Table(FitReport fit) => TextTable.Lines(
+        [new([""], Left: true), new(["value"]), new(["from"]), new(["to"]), new(["learned, %"]), new([""], Left: true)],
+        [
+            .. fit.Estimates.Select(e => (IReadOnlyList<string>)
+            [
+                Name(e.Kind), Value(e.Kind, e.Value), Value(e.Kind, e.Low), Value(e.Kind, e.High), Number(100 * e.Learned_frac, 0), e.Told ? "" : "mostly assumed",
+            ]),
+        ],
+        gap: 2);
+
+    private static IEnumerable<string> Cannot(FitReport fit)
+    {
+        foreach (IReadOnlyList<FitKind> group in fit.Confused)
+            yield return $"{string.Join(" and ", group.Select(Name))} cannot be told apart: more of one with less of the other fits as well.";
+        foreach (FitEstimate e in fit.Estimates.Where(e => !e.Told))
+            yield return $"{Name(e.Kind)}: {Number(100 * e.Learned_frac, 0)} % of the doubt was taken away; the rest stands as assumed.";
+        foreach (FitKind kind in fit.Silent)
+            yield return $"{Name(kind)}: moves the gas used by less than a few burner cycles; the scenario's stays.";
+        int n = fit.Estimates.Count;
+        for (int i = 0; i < n; i++)
+        {
+            for (int j = 0; j < i; j++)
+                yield return $"correlation of {Name(fit.Estimates[j].Kind)} and {Name(fit.Estimates[i].Kind)}: {Number(fit.Correlations[i * n + j], 2)}";
+        }
+
+        yield return $"scatter: {Number(fit.ReducedChiSquare, 2)} of what the errors let expect, {fit.Freedom} degrees of freedom";
+    }
+
+    private static IReadOnlyList<string> Readings(FitReport fit) => TextTable.Lines(
+        [new(["line"]), new(["read"], Left: true), new(["holds"]), new(["±"]), new(["fitted"]), new(["off"]), new(["times"]), new([""], Left: true)],
+        [
+            .. fit.Residuals.Select(r => (IReadOnlyList<string>)
+            [
+                Number(r.Row.Reading.Line, 0), ClockText.DayClock(r.Row.Reading.Time.ToOffset(fit.Scenario.Start.Offset)), Number(r.Row.Contents.Mass.Pounds, 2),
+                Number(r.Row.Contents.StandardUncertainty.Pounds, 2), Number(r.Predicted.Pounds, 2), Number(r.Off.Pounds, 2), Number(r.Times, 1), r.Gross ? "grossly off" : "",
+            ]),
+        ],
+        gap: 2);
+
+    private static string Name(FitKind kind) => kind switch
+    {
+        FitKind.HeatLoss => "heat loss",
+        FitKind.Infiltration => "infiltration",
+        FitKind.BaseUse => "base use",
+        FitKind.WindShelter => "wind shelter of the cylinder",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
+    };
+
+    private static string Value(FitKind kind, double value) => kind switch
+    {
+        FitKind.BaseUse => $"{Number(value, 0)} W",
+        FitKind.WindShelter => Number(value, 2),
+        _ => $"x {Number(value, 2)}",
+    };
+}

@@ -1,0 +1,71 @@
+using ColdSim.Files.Quantities;
+using ColdSim.Files.Toml;
+using ColdSim.Planning.Fits;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary><c>[fit]</c>: what <c>coldsim fit</c> found, laid over the rest.</summary>
+internal static class FitSection
+{
+    private static readonly QuantityKey HeatLoss = new("heat_loss_factor", Dimension.Ratio, "0.1", "10");
+    private static readonly QuantityKey HeatLossError = new("heat_loss_error", Dimension.Ratio, "0", "2");
+    private static readonly QuantityKey Infiltration = new("infiltration_factor", Dimension.Ratio, "0.05", "20");
+    private static readonly QuantityKey InfiltrationError = new("infiltration_error", Dimension.Ratio, "0", "2");
+    private static readonly QuantityKey BaseUse = new("base_use", Dimension.Power, "-2 kW", "5 kW");
+    private static readonly QuantityKey BaseUseError = new("base_use_error", Dimension.Power, "0 W", "2 kW");
+    private static readonly QuantityKey WindShelter = new("wind_shelter", Dimension.Ratio, "0", "1");
+    private static readonly QuantityKey WindShelterError = new("wind_shelter_error", Dimension.Ratio, "0", "1");
+
+    /// <summary>The factors, or null where there is no such table.</summary>
+    public static FittedFactors? Read(SectionReader section)
+    {
+        double? shelter = section.Get(WindShelter);
+        FittedFactors factors = new()
+        {
+            HeatLoss = section.Get(HeatLoss, 1),
+            Infiltration = section.Get(Infiltration, 1),
+            BaseUse_W = section.Get(BaseUse, 0),
+            WindShelter_frac = shelter,
+        };
+        (FitKind Kind, double? Error)[] errors =
+        [
+            (FitKind.HeatLoss, section.Get(HeatLossError)), (FitKind.Infiltration, section.Get(InfiltrationError)),
+            (FitKind.BaseUse, section.Get(BaseUseError)), (FitKind.WindShelter, section.Get(WindShelterError)),
+        ];
+        if (errors[^1].Error is not null && shelter is null)
+            section.Report("wind_shelter_error", "'wind_shelter_error' without wind_shelter");
+        (FitKind Kind, double Error)[] known = [.. errors.Where(e => e.Error is not null).Select(e => (e.Kind, e.Error!.Value))];
+        double[] correlations = Correlations(section, known.Length * (known.Length - 1) / 2);
+        section.Finish();
+        if (!section.Present)
+            return null;
+        section.Reading.Assume($"coach: heat loss, infiltration and base use as [fit] has them: times {factors.HeatLoss:0.##}, times {factors.Infiltration:0.##}, {factors.BaseUse_W:0} W");
+        return factors with { Estimated = [.. known.Select(k => k.Kind)], Covariance = Covariance([.. known.Select(k => k.Error)], correlations) };
+    }
+
+    // Pair by pair, in the order of the keys: first with second, first with third, ..., second with third, ...
+    private static double[] Correlations(SectionReader section, int pairs)
+    {
+        if (section.Value("correlations") is not { } value)
+            return new double[pairs];
+        string accepted = FormattableString.Invariant($"accepted: a list of {pairs} numbers from -1 to 1, one for each pair of errors given");
+        if (value is TomlList list && list.Items.Count == pairs && list.Items.All(i => i is TomlNumber { Value: >= -1 and <= 1 }))
+            return [.. list.Items.Select(i => ((TomlNumber)i).Value)];
+        section.Reading.Report(value.Place, "'correlations' does not go with the errors given", accepted);
+        return new double[pairs];
+    }
+
+    private static double[] Covariance(double[] errors, double[] correlations)
+    {
+        int n = errors.Length, pair = 0;
+        double[] c = new double[n * n];
+        for (int i = 0; i < n; i++)
+        {
+            c[i * n + i] = errors[i] * errors[i];
+            for (int j = i + 1; j < n; j++)
+                c[i * n + j] = c[j * n + i] = correlations[pair++] * errors[i] * errors[j];
+        }
+
+        return c;
+    }
+}

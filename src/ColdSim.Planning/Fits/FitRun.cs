@@ -1,0 +1,106 @@
+using ColdSim.Model;
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Logs;
+
+namespace ColdSim.Planning.Fits;
+
+/// <summary>What the simulator says at the readings.</summary>
+/// <param name="Mass_kg">Propane left at each. [kg]</param>
+/// <param name="Cycle_kg">Gas of one burner cycle, on average. [kg]</param>
+internal sealed record FitPrediction(double[] Mass_kg, double Cycle_kg);
+
+/// <summary>Runs the simulator through the days of a log, each stretch between fillings from its first reading on.</summary>
+internal sealed class FitRun
+{
+    private readonly Scenario _scenario;
+    private readonly Rig _rig;
+    private readonly IReadOnlyList<LogRow> _rows;
+    private readonly List<(int First, int End)> _stretches = [];
+
+    public FitRun(Scenario scenario, IReadOnlyList<LogRow> rows)
+    {
+        (_scenario, _rig, _rows) = (scenario, scenario.Fit?.Before ?? scenario.Rig, rows);
+        for (int i = 0; i < rows.Count; i++)
+        {
+            if (i == 0 || rows[i].Reading.Filled)
+                _stretches.Add((i, i + 1));
+            else
+                _stretches[^1] = (_stretches[^1].First, i + 1);
+        }
+    }
+
+    public Scenario Scenario => _scenario;
+
+    public IReadOnlyList<(int First, int End)> Stretches => _stretches;
+
+    public FitPrediction At(FittedFactors factors)
+    {
+        double[] mass_kg = new double[_rows.Count];
+        double burnt_kg = 0;
+        int starts = 0;
+        Rig rig = factors.Over(_rig);
+        foreach ((int first, int end) in _stretches)
+        {
+            mass_kg[first] = Math.Max(0.05, _rows[first].Contents.Mass_kg);
+            if (end - first < 2)
+                continue;
+            MassAt watch = new(mass_kg, first, [.. Enumerable.Range(first, end - first).Select(i => Since_s(first, i))]);
+            SimulationSettings settings = new()
+            {
+                Start = _rows[first].Reading.Time.ToOffset(_scenario.Start.Offset),
+                Duration_s = Since_s(first, end - 1),
+                Step_s = _scenario.Step_s,
+                Undersupplied_frac = _scenario.Criteria.Undersupplied.DecimalFractions,
+            };
+            new Simulation(rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = mass_kg[first] }] }, _scenario.Weather, settings).Run(watch);
+            watch.Finish();
+            burnt_kg += watch.Burnt_J / _rig.Gas.HeatingValue_J_kg;
+            starts += watch.Starts;
+
+            // A base use below zero is no appliance; its gas is given back.
+            for (int i = first; factors.BaseUse_W < 0 && i < end; i++)
+                mass_kg[i] -= factors.BaseUse_W * Since_s(first, i) / _rig.Gas.HeatingValue_J_kg;
+        }
+
+        return new(mass_kg, starts == 0 ? 0 : burnt_kg / starts);
+    }
+
+    private double Since_s(int first, int i) => (_rows[i].Reading.Time - _rows[first].Reading.Time).TotalSeconds;
+
+    private sealed class MassAt(double[] mass_kg, int first, double[] times_s) : IRunObserver
+    {
+        private int _next = 1;
+        private double _last_kg = mass_kg[first];
+
+        public double Burnt_J { get; private set; }
+
+        public int Starts { get; private set; }
+
+        public void Stepped(in StepRecord record)
+        {
+            double step_s = record.To.Time_s - record.From.Time_s;
+            while (_next < times_s.Length && times_s[_next] <= record.To.Time_s + 1e-6)
+            {
+                double x = Math.Clamp((times_s[_next] - record.From.Time_s) / step_s, 0, 1);
+                mass_kg[first + _next++] = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg);
+            }
+
+            _last_kg = record.To.Propane_kg;
+            if (record.BurnerLit)
+                Burnt_J += record.Given_W * step_s;
+        }
+
+        public void Happened(in SimulationEvent happened, in Moment moment)
+        {
+            if (happened.Kind == EventKind.BurnerOn)
+                Starts++;
+        }
+
+        // A run that its cylinder ended says nothing more.
+        public void Finish()
+        {
+            while (_next < times_s.Length)
+                mass_kg[first + _next++] = _last_kg;
+        }
+    }
+}

@@ -1,0 +1,126 @@
+using ColdSim.Model;
+using ColdSim.Planning.Fits;
+using ColdSim.Planning.Logs;
+using ColdSim.Planning.Nights;
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.LinearAlgebra;
+using UnitsNet;
+
+namespace ColdSim.Planning.Forecasts;
+
+/// <summary>A span in which a value lies four times in five, and its middle.</summary>
+/// <typeparam name="T">What it measures.</typeparam>
+/// <param name="Low">A tenth lies below.</param>
+/// <param name="Median">Half lies below.</param>
+/// <param name="High">A tenth lies above.</param>
+public sealed record Spread<T>(T Low, T Median, T High);
+
+/// <summary>A run from the log's latest reading, many times over: with other contents and another coach, as their uncertainties let expect.</summary>
+/// <remarks>
+/// Latin hypercube of <see cref="Members"/> members with a fixed seed: each of the uncertain things is cut into as many slices of equal chance,
+/// and every slice is used once. Contents are normal about the reading; the fit's parameters are normal with its covariance, in their own
+/// coordinates. The weather is taken as it is written: a forecast of it that is wrong is not in the spans.
+/// </remarks>
+public sealed record Forecast
+{
+    /// <summary>How many runs.</summary>
+    public const int Members = 40;
+
+    private const int Seed = 20_270_112;
+
+    /// <summary>The reading that it starts from.</summary>
+    public required LogReading From { get; init; }
+
+    /// <summary>Left at each night's dawn, night by night; null where the runs do not reach it.</summary>
+    public required IReadOnlyList<Spread<Mass>?> LeftAtDawn { get; init; }
+
+    /// <summary>When it is dry; an end that lies past the runs' end is null.</summary>
+    public required Spread<DateTimeOffset?> Dry { get; init; }
+
+    /// <summary>Runs of <see cref="Members"/> that end dry.</summary>
+    public required int DryMembers { get; init; }
+
+    /// <summary>The scenario moved to its log's latest reading; null where none is newer than its start, the weather has
+    /// ended, it has several cylinders or it moves.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="log">Its log.</param>
+    public static Scenario? StartOf(Scenario scenario, UseLog log)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(log);
+        if (scenario.Rig.Cylinders.Count != 1 || scenario.Legs.Count > 0 || log.Rows.Count == 0 || log.Rows[^1] is not { } last || last.Reading.Time <= scenario.Start || last.Reading.Time >= scenario.Weather.Last)
+            return null;
+        Scenario moved = scenario with { Start = last.Reading.Time.ToOffset(scenario.Start.Offset), Nights = NightsLeft(scenario, last.Reading.Time) };
+        return Holding(moved, moved.Rig, last.Contents.Mass_kg);
+    }
+
+    /// <summary>Runs the members.</summary>
+    /// <param name="moved">As <see cref="StartOf"/> gives it.</param>
+    /// <param name="last">The latest reading.</param>
+    /// <param name="cancel">Stops the runs.</param>
+    public static Forecast Of(Scenario moved, LogRow last, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(moved);
+        ArgumentNullException.ThrowIfNull(last);
+        FittedFactors factors = moved.Fit?.Factors ?? FittedFactors.None;
+        int n = factors.Estimated.Count;
+        Matrix<double>? root = n == 0 ? null : Root(Matrix<double>.Build.Dense(n, n, (i, j) => factors.Covariance[i * n + j]));
+        double[][] drawn = LatinHypercube(n + 1);
+        RunReport[] runs = new RunReport[Members];
+        Parallel.For(0, Members, new ParallelOptions { CancellationToken = cancel }, m =>
+        {
+            FittedFactors member = factors;
+            if (root is not null)
+            {
+                Vector<double> off = root * Vector<double>.Build.Dense(n, i => drawn[i + 1][m]);
+                for (int i = 0; i < n; i++)
+                    member = member.With(factors.Estimated[i], factors.Coordinate(factors.Estimated[i]) + off[i]);
+            }
+
+            Rig rig = moved.Fit is { } fit ? member.Over(fit.Before) : moved.Rig;
+            runs[m] = NightRun.Of(Holding(moved, rig, last.Contents.Mass_kg + drawn[0][m] * last.Contents.Uncertainty_kg), cancel);
+        });
+        DateTimeOffset?[] dry = [.. runs.Select(r => r.Summary.DryAt).OrderBy(d => d ?? DateTimeOffset.MaxValue)];
+        return new()
+        {
+            From = last.Reading,
+            LeftAtDawn = [.. Enumerable.Range(0, runs.Max(r => r.Nights.Count)).Select(night => Dawn(runs, night))],
+            Dry = new(dry[Members / 10], dry[Members / 2], dry[Members - 1 - Members / 10]),
+            DryMembers = dry.Count(d => d is not null),
+        };
+    }
+
+    private static Scenario Holding(Scenario scenario, Rig rig, double mass_kg)
+        => scenario with { Rig = rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = Math.Max(0.02, mass_kg) }] } };
+
+    // A scenario that says how many nights keeps its last one.
+    private static int? NightsLeft(Scenario scenario, DateTimeOffset from)
+        => scenario.Nights is { } nights ? Math.Max(1, nights - (int)(from - scenario.Start).TotalDays) : null;
+
+    private static Spread<Mass>? Dawn(RunReport[] runs, int night)
+    {
+        Mass[] left = [.. runs.Select(r => night < r.Nights.Count ? r.Nights[night].LeftAtDawn : null).OfType<Mass>().OrderBy(m => m.Kilograms)];
+        return left.Length < Members ? null : new(left[Members / 10], left[Members / 2], left[Members - 1 - Members / 10]);
+    }
+
+    // Rounded correlations may make a covariance that is not quite one; its negative parts are noise.
+    private static Matrix<double> Root(Matrix<double> covariance)
+    {
+        var evd = covariance.Evd(Symmetricity.Symmetric);
+        return evd.EigenVectors * Matrix<double>.Build.Diagonal([.. evd.EigenValues.Select(e => Math.Sqrt(Math.Max(0, e.Real)))]);
+    }
+
+    private static double[][] LatinHypercube(int dimensions)
+    {
+        Random random = new(Seed);
+        double[][] drawn = new double[dimensions][];
+        for (int d = 0; d < dimensions; d++)
+        {
+            int[] slices = [.. Enumerable.Range(0, Members)];
+            random.Shuffle(slices);
+            drawn[d] = [.. slices.Select(s => Normal.InvCDF(0, 1, (s + 0.5) / Members))];
+        }
+
+        return drawn;
+    }
+}

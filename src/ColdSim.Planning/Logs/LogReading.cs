@@ -1,0 +1,22 @@
+using ColdSim.Planning.Gauges;
+
+namespace ColdSim.Planning.Logs;
+
+/// <summary>One reading of the log, ready to be turned into a mass.</summary>
+public sealed record LogReading
+{
+    /// <summary>Its line in the log, 1 for the header.</summary>
+    public required int Line { get; init; }
+
+    /// <summary>When it was read.</summary>
+    public required DateTimeOffset Time { get; init; }
+
+    /// <summary>What was read and how.</summary>
+    public required GaugeReading Reading { get; init; }
+
+    /// <summary>Whether the cylinder was filled or changed since the reading before.</summary>
+    public bool Filled { get; init; }
+
+    /// <summary>What the person wrote beside it.</summary>
+    public string Note { get; init; } = "";
+}

@@ -1,0 +1,71 @@
+using ColdSim.Planning.Gauges;
+using MathNet.Numerics.LinearAlgebra;
+using UnitsNet;
+
+namespace ColdSim.Planning.Logs;
+
+/// <summary>One reading of the log with what it means.</summary>
+/// <param name="Reading">The reading.</param>
+/// <param name="Contents">What it says is in the cylinder.</param>
+/// <param name="Used">Gas used since the reading before; null for the first and after a filling. Negative where it reads more than before.</param>
+/// <param name="UsedUncertainty">Its standard uncertainty: an error that sits in both readings alike has gone from it.</param>
+public sealed record LogRow(LogReading Reading, ContentsEstimate Contents, Mass? Used, Mass? UsedUncertainty);
+
+/// <summary>The readings of a log in order of time, as masses with their common covariance.</summary>
+/// <remarks>
+/// Over days, other errors are common than at one sitting: the tare, what hangs on the cylinder, its capacity and its diameter stay the
+/// same; the liquid's temperature and the ice are another day's. A difference of two weighings is free of the tare.
+/// </remarks>
+public sealed class UseLog
+{
+    private static readonly string[] Lasting = ["tare", "accessories", "water capacity", "outside diameter"];
+
+    private UseLog(IReadOnlyList<LogRow> rows) => Rows = rows;
+
+    /// <summary>The readings in order of time.</summary>
+    public IReadOnlyList<LogRow> Rows { get; }
+
+    /// <summary>Turns readings into masses and uses.</summary>
+    /// <param name="readings">In any order.</param>
+    /// <param name="cylinder">The cylinder that was read.</param>
+    /// <exception cref="ImpossibleReadingException">A reading fits no contents of this cylinder.</exception>
+    public static UseLog Of(IEnumerable<LogReading> readings, GaugedCylinder cylinder)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(cylinder);
+        List<LogRow> rows = [];
+        foreach (LogReading reading in readings.OrderBy(r => r.Time).ThenBy(r => r.Line))
+        {
+            ContentsEstimate now = reading.Reading.Estimate(cylinder);
+            ContentsEstimate? before = rows.Count == 0 || reading.Filled ? null : rows[^1].Contents;
+            rows.Add(before is null
+                ? new(reading, now, null, null)
+                : new(reading, now, before.Mass - now.Mass, Mass.FromKilograms(Math.Sqrt(Variance(before) + Variance(now) - 2 * Common(before, now)))));
+        }
+
+        return new UseLog(rows);
+    }
+
+    /// <summary>Covariance of the masses' reading errors. [kg²]</summary>
+    internal Matrix<double> Covariance() => Matrix<double>.Build.Dense(
+        Rows.Count, Rows.Count, (i, j) => i == j ? Variance(Rows[i].Contents) : Common(Rows[i].Contents, Rows[j].Contents));
+
+    private static double Variance(ContentsEstimate e) => e.Uncertainty_kg * e.Uncertainty_kg;
+
+    private static double Common(ContentsEstimate a, ContentsEstimate b)
+    {
+        double sum = 0;
+        foreach (ErrorShare one in a.Shares)
+        {
+            if (!Lasting.Contains(one.Input.Name, StringComparer.Ordinal))
+                continue;
+            foreach (ErrorShare other in b.Shares)
+            {
+                if (other.Input.Name == one.Input.Name)
+                    sum += one.Change_kg * other.Change_kg;
+            }
+        }
+
+        return sum;
+    }
+}

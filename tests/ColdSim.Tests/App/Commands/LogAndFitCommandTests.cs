@@ -1,0 +1,133 @@
+using System.Text.Json;
+using ColdSim.App;
+using ColdSim.Files.Logs;
+using ColdSim.Tests.Files;
+using Xunit;
+
+namespace ColdSim.Tests.App.Commands;
+
+public sealed class LogAndFitCommandTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory().FullName;
+
+    public LogAndFitCommandTests()
+    {
+        foreach (string file in Directory.GetFiles(DocPage.Scenarios, "three-days*"))
+            File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
+    }
+
+    private string Scenario => Path.Combine(_folder, "three-days.toml");
+
+    private static Shell Run(int code, params string[] words)
+    {
+        Shell shell = new() { Parts = Joined.Parts() };
+        int ended = shell.Run(words);
+        Assert.True(code == ended, shell.Error + shell.Out);
+        return shell;
+    }
+
+    [Fact]
+    public void A_reading_is_added_and_shown_as_pounds()
+    {
+        File.Delete(LogFile.PathOf(Scenario));
+        Assert.Contains("there is no log", Run(2, "log", "show", Scenario).Error, StringComparison.Ordinal);
+        Assert.Contains("25.0 lb of propane, give or take 0.4 lb", Run(0, "log", "add", Scenario, "--weight", "49.5 lb", "--at", "2027-01-12T16:00", "--tare", "24.5 lb", "--note", "a, \"b\"").Out, StringComparison.Ordinal);
+        Run(0, "log", "add", Scenario, "--weight", "45.5 lb", "--at", "2027-01-13T16:00-07:00", "--tare", "24.5 lb");
+        string show = Run(0, "log", "show", Scenario).Out;
+        Assert.Contains("4.00 0.28", show, StringComparison.Ordinal);
+        Assert.All(show.Split('\n'), l => Assert.True(l.Length <= 80, l));
+        using JsonDocument json = JsonDocument.Parse(Run(0, "log", "show", Scenario, "--json").Out);
+        Assert.Equal("a, \"b\"", json.RootElement.GetProperty("readings")[0].GetProperty("note").GetString());
+    }
+
+    [Theory]
+    [InlineData("give a reading", "--note", "x")]
+    [InlineData("--weight: '31' has no unit", "--weight", "31")]
+    [InlineData("--temperature: no liquid temperature", "--line", "5 in")]
+    [InlineData("--at: 'yesterday' is not a time", "--weight", "49 lb", "--at", "yesterday")]
+    [InlineData("--foot does not go with --weight", "--weight", "49 lb", "--foot", "2 in")]
+    [InlineData("less than an empty cylinder", "--weight", "9 lb")]
+    [InlineData("--note: more than one line", "--weight", "49 lb", "--note", "a\nb")]
+    public void A_wrong_reading_is_refused_and_nothing_is_written(string message, params string[] words)
+    {
+        string before = File.ReadAllText(LogFile.PathOf(Scenario));
+        Assert.Contains(message, Run(2, ["log", "add", Scenario, .. words]).Error, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(LogFile.PathOf(Scenario)));
+    }
+
+    [Fact]
+    public void A_damaged_line_stops_unless_it_is_skipped_and_is_never_rewritten()
+    {
+        string log = LogFile.PathOf(Scenario);
+        File.AppendAllText(log, "2027-01-15T07:00-07:00,40 lb,wieght,38 lb,,,\n");
+        string text = File.ReadAllText(log);
+        int line = text.Split('\n').Length - 1;
+        string fault = Run(2, "log", "show", Scenario).Error;
+        Assert.Contains($"three-days.log.csv:{line}:30: 'wieght' is not a way of reading", fault, StringComparison.Ordinal);
+        Assert.Contains("did you mean 'weight'?", fault, StringComparison.Ordinal);
+        Assert.Contains("left out: ", Run(0, "log", "show", Scenario, "--skip-damaged").Error, StringComparison.Ordinal);
+        Run(2, "fit", Scenario);
+        Run(0, "fit", Scenario, "--skip-damaged");
+        Assert.Equal(text, File.ReadAllText(log));
+    }
+
+    [Fact]
+    public void A_fit_is_printed_and_written_only_where_it_is_asked_to()
+    {
+        string before = File.ReadAllText(Scenario);
+        string print = Run(0, "fit", Scenario).Out;
+        Assert.Contains("heat loss is 1.", print, StringComparison.Ordinal);
+        Assert.All(print.Split('\n'), l => Assert.True(l.Length <= 80, l));
+        Assert.Equal(before, File.ReadAllText(Scenario));
+        string copy = Path.Combine(_folder, "learned.toml");
+        Run(0, "fit", Scenario, "--out", copy);
+        Assert.Equal(before, File.ReadAllText(Scenario));
+        Assert.Contains("as [fit] has them", Run(0, "check", copy).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("exists already", Run(2, "fit", Scenario, "--out", copy).Error, StringComparison.Ordinal);
+        Assert.Contains("not both", Run(2, "fit", Scenario, "--out", copy, "--in-place").Error, StringComparison.Ordinal);
+        Run(0, "fit", Scenario, "--in-place");
+        Assert.Equal(before, File.ReadAllText(Scenario + ".bak"));
+        Assert.Equal(File.ReadAllText(copy), File.ReadAllText(Scenario));
+    }
+
+    [Fact]
+    public void A_run_starts_from_the_latest_reading_and_tells_spans()
+    {
+        Shell log = Run(0, "run", Scenario);
+        Assert.Contains("--no-log starts as the scenario says", log.Error, StringComparison.Ordinal);
+        Assert.Contains("from Friday 15 January 2027, 16:15", log.Out, StringComparison.Ordinal);
+        Assert.Contains("with 15.6 lb", log.Out, StringComparison.Ordinal);
+        Assert.Contains("four times in five", log.Out, StringComparison.Ordinal);
+        Assert.All(log.Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
+        Assert.Equal(log.Out, Run(0, "run", Scenario).Out);
+        Assert.Contains("from Tuesday 12 January 2027, 16:00", Run(0, "run", Scenario, "--no-log").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_log_that_is_too_short_is_refused()
+    {
+        string log = LogFile.PathOf(Scenario);
+        File.WriteAllLines(log, File.ReadAllLines(log).Take(4));
+        string fault = Run(2, "fit", Scenario).Error;
+        Assert.Contains("the log has 3 readings; at least 5 are needed", fault, StringComparison.Ordinal);
+        Assert.Contains("nothing was fitted", fault, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("## coldsim log", "log", "show")]
+    [InlineData("## coldsim fit", "fit")]
+    public void The_page_and_the_documents_have_the_same_keys(string title, params string[] words)
+    {
+        using JsonDocument json = JsonDocument.Parse(Run(0, [.. words, Scenario, "--json"]).Out);
+        SortedSet<string> written = new(StringComparer.Ordinal);
+        ResultsTests.Collect(json.RootElement, "", written);
+        string[] page =
+        [
+            .. DocPage.Lines("json.md").SkipWhile(l => l != title).Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal))
+                .Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal),
+        ];
+        Assert.Equal(written, page);
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}

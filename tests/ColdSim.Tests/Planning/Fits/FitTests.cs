@@ -1,0 +1,124 @@
+using ColdSim.Files.Scenarios;
+using ColdSim.Planning.Fits;
+using ColdSim.Planning.Gauges;
+using ColdSim.Planning.Logs;
+using ColdSim.Tests.Files;
+using Xunit;
+using Xunit.Abstractions;
+
+namespace ColdSim.Tests.Planning.Fits;
+
+public class FitTests(ITestOutputHelper output)
+{
+    private const int Logs = 50;
+    private const int FirstSeed = 5_000;
+
+    [Fact]
+    public void The_true_heat_loss_lies_in_the_stated_interval_about_four_times_in_five()
+    {
+        bool[] inside = new bool[Logs], told = new bool[Logs];
+        Parallel.For(0, Logs, i =>
+        {
+            SyntheticLog log = SyntheticLog.Of(FirstSeed + i);
+            FitEstimate heat = CoachFit.Of(log.Scenario, log.Readings).Estimates.First(e => e.Kind == FitKind.HeatLoss);
+            inside[i] = log.Truth.HeatLoss >= heat.Low && log.Truth.HeatLoss <= heat.High;
+            told[i] = heat.Told;
+        });
+        output.WriteLine($"{inside.Count(x => x)} of {Logs}");
+        Assert.All(told, Assert.True);
+        Assert.InRange(inside.Count(x => x), 0.7 * Logs, 0.9 * Logs);
+    }
+
+    [Fact]
+    public void A_difference_spans_more_than_a_few_burner_cycles()
+    {
+        SyntheticLog log = SyntheticLog.Of(7);
+        FitRun run = new(log.Scenario, UseLog.Of(log.Readings, GaugedCylinder.Of(log.Scenario.Rig.Cylinders[0])).Rows);
+        FittedFactors middle = FitPrior.Of(log.Scenario.Rig).Aggregate(FittedFactors.None, (f, p) => f.With(p.Kind, p.Middle));
+        FitSteps steps = new(run, FitPrior.Of(log.Scenario.Rig), middle);
+        double cycle_kg = run.At(middle).Cycle_kg;
+        Assert.InRange(cycle_kg, 0.005, 0.2);
+        Assert.Contains(steps.Priors, p => p.Kind == FitKind.HeatLoss);
+        for (int i = 0; i < steps.Priors.Count; i++)
+        {
+            double[] up = new double[steps.Priors.Count], down = new double[steps.Priors.Count];
+            (up[i], down[i]) = (steps.Steps[i], -steps.Steps[i]);
+            double moved_kg = Math.Abs(run.At(steps.At(up)).Mass_kg[^1] - run.At(steps.At(down)).Mass_kg[^1]);
+            Assert.True(moved_kg > 4 * cycle_kg, $"{steps.Priors[i].Kind}: {moved_kg} kg against a cycle of {cycle_kg} kg");
+        }
+    }
+
+    [Theory]
+    [InlineData(4, 2.3)]
+    [InlineData(7, -3)]
+    public void A_gross_outlier_is_flagged_and_does_not_move_the_answer(int index, double off_kg)
+    {
+        SyntheticLog log = SyntheticLog.Of(11);
+        FitReport clean = CoachFit.Of(log.Scenario, log.Readings);
+        FitReport spoiled = CoachFit.Of(log.Scenario, log.Off(index, off_kg).Readings);
+        Assert.DoesNotContain(clean.Residuals, r => r.Gross);
+        Assert.Equal(index + 2, Assert.Single(spoiled.Residuals, r => r.Gross).Row.Reading.Line);
+        FitEstimate heat = clean.Estimates[0];
+        Assert.InRange(spoiled.Estimates[0].Value, heat.Low, heat.High);
+        Assert.Single(CoachFit.Of(log.Scenario, log.Off(index, off_kg).Readings, leaveOut: false).Residuals, r => r.Gross && r.Row.Reading.Line == index + 2);
+    }
+
+    [Fact]
+    public void A_tare_that_is_off_changes_nothing()
+    {
+        SyntheticLog log = SyntheticLog.Of(12);
+        LogReading[] heavier = [.. log.Readings.Select(r => r with
+        {
+            Reading = new WeightReading { Name = "weight", Scale_kg = ((WeightReading)r.Reading).Scale_kg + 0.6, Tare_kg = ((WeightReading)r.Reading).Tare_kg },
+        })];
+        Assert.Equal(CoachFit.Of(log.Scenario, log.Readings).Estimates[0].Value, CoachFit.Of(log.Scenario, heavier).Estimates[0].Value, 0.005);
+    }
+
+    [Fact]
+    public void A_filling_between_readings_is_no_use()
+    {
+        SyntheticLog log = SyntheticLog.Of(13);
+        LogReading[] filled = [.. log.Readings.Select((r, i) => i < 6 ? r : r with
+        {
+            Filled = i == 6,
+            Reading = new WeightReading { Name = "weight", Scale_kg = ((WeightReading)r.Reading).Scale_kg + 5, Tare_kg = ((WeightReading)r.Reading).Tare_kg },
+        })];
+        FitEstimate whole = CoachFit.Of(log.Scenario, log.Readings).Estimates[0], parts = CoachFit.Of(log.Scenario, filled).Estimates[0];
+        Assert.InRange(parts.Value, whole.Low, whole.High);
+    }
+
+    [Fact]
+    public void Too_little_data_is_refused_with_every_reason()
+    {
+        SyntheticLog log = SyntheticLog.Of(14);
+        TooLittleDataException few = Assert.Throws<TooLittleDataException>(() => CoachFit.Of(log.Scenario, [.. log.Readings.Take(3)]));
+        Assert.Equal(2, few.Reasons.Count);
+        Assert.Contains("at least 5", few.Reasons[0], StringComparison.Ordinal);
+        Assert.Contains("at least 48 h", few.Reasons[1], StringComparison.Ordinal);
+        LogReading late = log.Readings[^1] with { Time = log.Scenario.Weather.Last.AddHours(1) };
+        Assert.Contains("lies outside the weather", Assert.Throws<TooLittleDataException>(() => CoachFit.Of(log.Scenario, [.. log.Readings, late])).Message, StringComparison.Ordinal);
+        Assert.Contains("no furnace", Assert.Throws<TooLittleDataException>(() => CoachFit.Of(
+            log.Scenario with { Rig = log.Scenario.Rig with { Furnace = null } }, log.Readings)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fit_written_into_a_scenario_reads_back_and_is_replaced_by_the_next()
+    {
+        SyntheticLog log = SyntheticLog.Of(15);
+        FitReport fit = CoachFit.Of(log.Scenario, log.Readings);
+        string table = FitText.Table(fit, "s.log.csv");
+        string scenario = Fixtures.Least + "\n# mine\n[coach]\nheat_loss = \"80 W/K\"\nlength = \"6 m\"\nleakage_area = \"90 cm²\"\n";
+        string once = FitText.With(scenario, table);
+        Assert.Equal(once, FitText.With(once, table));
+        Assert.StartsWith(scenario, once, StringComparison.Ordinal);
+        ReadResult read = Fixtures.Read(once);
+        Assert.Empty(read.Problems);
+        FittedFactors factors = read.Scenario!.Fit!.Factors;
+        Assert.Equal(fit.Factors.HeatLoss, factors.HeatLoss, 5e-4);
+        Assert.Equal(fit.Factors.BaseUse_W, factors.BaseUse_W, 0.5);
+        Assert.Equal(fit.Factors.Estimated, factors.Estimated);
+        Assert.Equal(fit.Factors.Covariance[0], factors.Covariance[0], 1e-3 * 0.3);
+        Assert.Equal(80 * factors.HeatLoss, read.Scenario.Rig.Coach!.HeatLoss[0].Conductance_W_K, 9);
+        Assert.Equal(80, read.Scenario.Fit.Before.Coach!.HeatLoss[0].Conductance_W_K, 9);
+    }
+}
