@@ -138,9 +138,9 @@ public class TripReaderTests
 
     private sealed class Two(string later) : IWeatherSource
     {
-        public bool TryOpen(string file, out TextReader? text, out string shown)
+        public bool TryOpen(string file, out Stream? stream, out string shown)
         {
-            text = new StringReader(file == "later.csv" ? later : Fixtures.Weather);
+            stream = new MemoryStream(System.Text.Encoding.UTF8.GetBytes(file == "later.csv" ? later : Fixtures.Weather));
             shown = file;
             return true;
         }
