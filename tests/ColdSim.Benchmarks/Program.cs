@@ -5,6 +5,8 @@ using BenchmarkDotNet.Toolchains.InProcess.Emit;
 
 if (args is ["coverage"])
     return ColdSim.Benchmarks.Planning.FitCoverage.Run();
+if (args is ["times"])
+    return ColdSim.Benchmarks.Times.Run();
 
 // In this process: the project that BenchmarkDotNet would generate does not see references that are not handed on.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(10));

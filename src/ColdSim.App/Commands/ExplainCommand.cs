@@ -3,6 +3,7 @@ using ColdSim.App.Text;
 using ColdSim.Files.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 

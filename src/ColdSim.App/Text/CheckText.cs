@@ -12,7 +12,7 @@ internal static class CheckText
     {
         List<TextSection> sections =
         [
-            new(scenario.Title, [.. Wrap.Lines(Setting(scenario, units)), .. Wrap.Lines(Weather(scenario.Weather, units))]),
+            new(scenario.Title, [.. Wrap.Lines(Setting(scenario, units)), .. Weather(scenario, units)]),
             new("Heat loss", HeatLossTable.Lines(HeatLossBreakdown.Of(scenario), units)),
         ];
         if (scenario.Assumptions.Count > 0)
@@ -42,15 +42,23 @@ internal static class CheckText
         return $"{stops} and {refills} until {ClockText.DayClock(trip.Stops[^1].To)},";
     }
 
+    private static IEnumerable<string> Weather(Scenario scenario, UnitStyle units) => scenario.Trip is not { } trip || InOnePlace(trip, scenario)
+        ? Wrap.Lines(Weather(scenario.Weather, units))
+        : trip.Stops.SelectMany((s, i) => Wrap.Lines(
+            $"{i + 1} {s.Name}, {ClockText.DayClock(s.From)} to {ClockText.DayClock(s.To)}, at its coldest there "
+            + $"{units.Temperature(Coldest_K(s.Weather, s.From, s.To))}; its weather from {ClockText.DayClock(s.Weather.First)} to {ClockText.DayClock(s.Weather.Last)}.", rest: "  "));
+
+    private static bool InOnePlace(Trip trip, Scenario scenario) => trip.Stops.Count == 1 && ReferenceEquals(trip.Stops[0].Weather, scenario.Weather);
+
     private static string Weather(WeatherSeries weather, UnitStyle units)
         => $"Weather from {ClockText.Start(weather.First)} to {ClockText.Start(weather.Last)}, "
-            + $"at its coldest {units.Temperature(Coldest_K(weather))}.";
+            + $"at its coldest {units.Temperature(Coldest_K(weather, weather.First, weather.Last))}.";
 
-    private static double Coldest_K(WeatherSeries weather)
+    private static double Coldest_K(WeatherSeries weather, DateTimeOffset from, DateTimeOffset to)
     {
-        double end_s = (weather.Last - weather.First).TotalSeconds, coldest_K = double.PositiveInfinity;
+        double end_s = (to - weather.First).TotalSeconds, coldest_K = double.PositiveInfinity;
         int row = 0;
-        for (double t_s = 0; t_s <= end_s; t_s += 3600)
+        for (double t_s = (from - weather.First).TotalSeconds; t_s <= end_s; t_s += 3600)
             coldest_K = Math.Min(coldest_K, weather.At(t_s, ref row).Air_K);
         return coldest_K;
     }

@@ -33,6 +33,7 @@ internal static class RefillSentence
         { Kind: WaitKind.CanWait, Latest: { } latest } => $"it can wait until {ClockText.DayClock(latest)}, the last open day before the coach moves on",
         { Kind: WaitKind.CannotWait, Next: { } next } => $"it cannot wait: on {ClockText.DayClock(next)}, the next open day, it is too late, and {Worse(wait.Worse!)}",
         { Kind: WaitKind.NoLaterDay } => $"it cannot wait: there is no later open day before the coach moves on, and without it {Worse(wait.Worse!)}",
+        { Kind: WaitKind.NotKnown } => "how long it can wait is not known, for the ledger of a run with it moved does not close",
         _ => "nothing is said of waiting",
     };
 

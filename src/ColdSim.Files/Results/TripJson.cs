@@ -76,6 +76,7 @@ public static class TripJson
         WaitKind.CannotWait => "cannot_wait",
         WaitKind.NoLaterDay => "no_later_day",
         WaitKind.Refused => "refused",
+        WaitKind.NotKnown => "not_known",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };
 

@@ -82,8 +82,9 @@ public static class ScenarioReader
         Reading reading = root.Reading;
         string title = root.Text("title") ?? "Untitled";
         SiteSpecification site = PlaceSection.Read(root.Section("place"), assume: !root.Has("stop"));
-        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site);
+        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site, needed: !StopsSection.HaveTheirOwnWeather(root));
         IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
+        WeatherSection first = stops.Count > 0 && !root.Has("weather") ? stops[0].Weather : weather;
         RunSection run = RunSection.Read(root.Section("run"), weather, stops);
         (GasSpecification gas, Prices prices) = GasSection.Read(root.Section("gas"));
         IReadOnlyList<CylinderSpecification> written = CylindersSection.Read(root);
@@ -121,8 +122,8 @@ public static class ScenarioReader
             Title = title,
             Rig = fitted?.Over(rig) ?? rig,
             Fit = fitted is null ? null : new ScenarioFit(fitted, rig),
-            Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
-            StandIns = weather.StandIns,
+            Weather = new WeatherSeries(first.Rows, first.StandIns, ReferenceEquals(first, weather) ? site : rig.Site),
+            StandIns = first.StandIns,
             Start = run.Start,
             Nights = run.Nights,
             Step_s = run.Step_s,

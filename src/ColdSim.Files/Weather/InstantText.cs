@@ -21,6 +21,57 @@ internal static class InstantText
     }
 
     public static Outcome TryRead(string text, TimeSpan? offset, out DateTimeOffset instant)
+        => TryPlain(text, offset, out instant) ? Outcome.Read : TryAny(text, offset, out instant);
+
+    // The plain form, digit by digit: a long weather file is mostly times. All else is left to TryAny, which reads the plain form alike.
+    private static bool TryPlain(ReadOnlySpan<char> text, TimeSpan? offset, out DateTimeOffset instant)
+    {
+        instant = default;
+        if (text.Length < 16 || text[4] != '-' || text[7] != '-' || text[10] is not ('T' or ' ') || text[13] != ':')
+            return false;
+        int year = 100 * Two(text, 0) + Two(text, 2), month = Two(text, 5), day = Two(text, 8), hour = Two(text, 11), minute = Two(text, 14), second = 0;
+        ReadOnlySpan<char> rest = text[16..];
+        if (rest.Length >= 3 && rest[0] == ':')
+        {
+            second = Two(rest, 1);
+            rest = rest[3..];
+        }
+
+        if (year is < 2 or > 9998 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month))
+            return false;
+        if (hour is < 0 or > 23 || minute is < 0 or > 59 || second is < 0 or > 59)
+            return false;
+        TimeSpan used;
+        if (rest is "Z")
+        {
+            used = TimeSpan.Zero;
+        }
+        else if (rest.Length == 6 && rest[0] is ('+' or '-') && rest[3] == ':')
+        {
+            int hours = Two(rest, 1), minutes = Two(rest, 4), size = 60 * hours + minutes;
+            if (hours < 0 || minutes is < 0 or > 59 || size > 14 * 60)
+                return false;
+            used = TimeSpan.FromMinutes(rest[0] == '-' ? -size : size);
+        }
+        else if (rest.Length == 0 && offset is { } stated)
+        {
+            used = stated;
+        }
+        else
+        {
+            return false;
+        }
+
+        instant = new DateTimeOffset(new DateTime(year, month, day, hour, minute, second), used);
+        return true;
+    }
+
+    // Two digits; so far below zero that no sum with it counts where they are none.
+    private static int Two(ReadOnlySpan<char> text, int at)
+        => char.IsAsciiDigit(text[at]) && char.IsAsciiDigit(text[at + 1]) ? 10 * (text[at] - '0') + (text[at + 1] - '0') : -1_000_000;
+
+    /// <summary>Every form that is accepted.</summary>
+    public static Outcome TryAny(string text, TimeSpan? offset, out DateTimeOffset instant)
     {
         instant = default;
         text = text.Trim();

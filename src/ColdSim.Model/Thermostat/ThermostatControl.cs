@@ -27,8 +27,7 @@ public sealed class ThermostatControl
 
     /// <summary>Takes the set point that belongs to the clock.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
-    public void SetClock(double clock_s)
-        => SetPoint_K = _specification.NightHours.Contains(clock_s) ? _specification.NightSetPoint_K : _specification.DaySetPoint_K;
+    public void SetClock(double clock_s) => SetPoint_K = _specification.SetPoint_K(clock_s);
 
     /// <summary>How far the sensor is past the point where the switch would turn; at or above 0 it wants to. [K]</summary>
     /// <param name="sensor_K">The sensor. [K]</param>

@@ -12,6 +12,10 @@ public sealed record ThermostatSpecification
     /// <summary>Hours in which the night set point holds.</summary>
     public ClockWindow NightHours { get; init; } = new(22 * 3600, 6.5 * 3600);
 
+    /// <summary>The set point in force at a time of day. [K]</summary>
+    /// <param name="clock_s">Seconds after local midnight. [s]</param>
+    public double SetPoint_K(double clock_s) => NightHours.Contains(clock_s) ? NightSetPoint_K : DaySetPoint_K;
+
     /// <summary>Whole band between on and off. [K]</summary>
     public double Differential_K { get; init; } = 1.0;
 

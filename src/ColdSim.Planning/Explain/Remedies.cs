@@ -4,7 +4,6 @@ using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Explain.Relaxations;
-using ColdSim.Planning.Nights;
 using ColdSim.Planning.Search;
 
 namespace ColdSim.Planning.Explain;
@@ -67,9 +66,8 @@ public static class Remedies
         }
 
         // As it is does not hold, or nobody would ask.
-        double? within = range.Kind == RemedyKind.Blanket ? FirstThatHolds(range, v => Run(range.Build(toNight, v))) : range.To;
-        LeastFound? found = within is not { } to ? null : LeastThatHolds.Find(
-            range.From, to, range.Tolerance, v => v != range.From && Run(range.Build(toNight, v)).Holds);
+        LeastFound? found = LeastThatHolds.Find(
+            range.From, range.To, range.Tolerance, v => v != range.From && Run(range.Build(toNight, v)).Holds);
         Remedy remedy = new(range.Kind, found?.Value, range.Tolerance, range.To) { Name = range.Name?.Invoke(found?.Value ?? range.To) };
         if (found is null) return remedy;
         Scenario whole = range.Build(scenario, found.Value), part = range.Build(toNight, found.Value);
@@ -82,18 +80,6 @@ public static class Remedies
             Contents_kg = whole.Rig.Cylinders.Sum(c => c.Contents_kg),
             Electricity_J = at.Summary!.BlanketEnergy.Joules,
         };
-    }
-
-    // From weak to strong: once a blanket boils a cylinder dry, a stronger one has nothing left to heat but steel.
-    private static double? FirstThatHolds(RemedyRange range, Func<double, TriedRun> run)
-    {
-        for (double step = range.Tolerance; ; step *= 2)
-        {
-            double value = Math.Min(range.From + step, range.To);
-            TriedRun tried = run(value);
-            if (tried.Holds) return value;
-            if (value == range.To || tried.Stopped || tried.Summary is { Verdict: Verdict.RunsDry }) return null;
-        }
     }
 
     private static IEnumerable<RemedyRange> Ranges(Scenario scenario)

@@ -6,19 +6,21 @@ namespace ColdSim.Planning.Explain;
 /// <summary>What counts of a run made to find something out.</summary>
 /// <param name="FirstShort">First undersupply of a night that does not hold; null where all hold.</param>
 /// <param name="Summary">The run in one row; null where the cylinder could not start.</param>
-/// <param name="Stopped">Whether the cylinder itself ended the run, too full or too hot, or its books do not close: it proves nothing.</param>
+/// <param name="Stopped">Whether the cylinder itself ended the run, too full or too hot: it proves nothing.</param>
 internal sealed record TriedRun(DateTimeOffset? FirstShort, RunSummary? Summary, bool Stopped)
 {
     /// <summary>Whether every night holds and the run proves it.</summary>
     public bool Holds => FirstShort is null && !Stopped && Summary is { Verdict: Verdict.Holds };
 
     /// <summary>Runs a scenario; its curves are let go at once.</summary>
+    /// <exception cref="LedgerOpenException">Its books do not close.</exception>
     public static TriedRun Of(Scenario scenario, CancellationToken cancel)
     {
         try
         {
             RunReport report = NightRun.Of(scenario, cancel);
-            bool proves = report.Ledger.Closes && report.End is not (RunEnd.LiquidFull or RunEnd.ReliefPressure);
+            if (!report.Ledger.Closes) throw new LedgerOpenException(report.Ledger);
+            bool proves = report.End is not (RunEnd.LiquidFull or RunEnd.ReliefPressure);
             return new TriedRun(proves ? report.Summary.FirstShort : null, report.Summary, !proves);
         }
         catch (ArgumentException)
@@ -27,12 +29,4 @@ internal sealed record TriedRun(DateTimeOffset? FirstShort, RunSummary? Summary,
             return new TriedRun(null, null, true);
         }
     }
-}
-
-/// <summary>A run's ledger does not close, so nothing may be said of it.</summary>
-/// <param name="ledger">How it stands.</param>
-public sealed class LedgerOpenException(LedgerBalance ledger) : Exception("The ledger of a run does not close.")
-{
-    /// <summary>How it stands.</summary>
-    public LedgerBalance Ledger { get; } = ledger;
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Logs;
@@ -16,6 +17,7 @@ internal sealed class FitRun
     private readonly Rig _rig;
     private readonly IReadOnlyList<LogRow> _rows;
     private readonly List<(int First, int End)> _stretches = [];
+    private readonly ConcurrentDictionary<FittedFactors, FitPrediction> _known = new();
 
     public FitRun(Scenario scenario, IReadOnlyList<LogRow> rows)
     {
@@ -33,17 +35,21 @@ internal sealed class FitRun
 
     public IReadOnlyList<(int First, int End)> Stretches => _stretches;
 
-    public FitPrediction At(FittedFactors factors)
+    /// <summary>What it says with these factors; run once, however often it is asked.</summary>
+    public FitPrediction At(FittedFactors factors) => _known.GetOrAdd(factors, Run);
+
+    // A stretch begins from its own reading, so that stretches run side by side, each into its own places.
+    private FitPrediction Run(FittedFactors factors)
     {
-        double[] mass_kg = new double[_rows.Count];
-        double burnt_kg = 0;
-        int starts = 0;
+        double[] mass_kg = new double[_rows.Count], burnt_kg = new double[_stretches.Count];
+        int[] starts = new int[_stretches.Count];
         Rig rig = factors.Over(_rig);
-        foreach ((int first, int end) in _stretches)
+        Parallel.For(0, _stretches.Count, s =>
         {
+            (int first, int end) = _stretches[s];
             mass_kg[first] = Math.Max(0.05, _rows[first].Contents.Mass_kg);
             if (end - first < 2)
-                continue;
+                return;
             MassAt watch = new(mass_kg, first, [.. Enumerable.Range(first, end - first).Select(i => Since_s(first, i))]);
             SimulationSettings settings = new()
             {
@@ -54,15 +60,15 @@ internal sealed class FitRun
             };
             new Simulation(rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = mass_kg[first] }] }, _scenario.Weather, settings).Run(watch);
             watch.Finish();
-            burnt_kg += watch.Burnt_J / _rig.Gas.HeatingValue_J_kg;
-            starts += watch.Starts;
+            burnt_kg[s] = watch.Burnt_J / _rig.Gas.HeatingValue_J_kg;
+            starts[s] = watch.Starts;
 
             // A base use below zero is no appliance; its gas is given back.
             for (int i = first; factors.BaseUse_W < 0 && i < end; i++)
                 mass_kg[i] -= factors.BaseUse_W * Since_s(first, i) / _rig.Gas.HeatingValue_J_kg;
-        }
+        });
 
-        return new(mass_kg, starts == 0 ? 0 : burnt_kg / starts);
+        return new(mass_kg, starts.Sum() == 0 ? 0 : burnt_kg.Sum() / starts.Sum());
     }
 
     private double Since_s(int first, int i) => (_rows[i].Reading.Time - _rows[first].Reading.Time).TotalSeconds;

@@ -7,18 +7,12 @@ namespace ColdSim.Planning.Limits;
 /// <remarks>The same criteria as a night's verdict. What it says holds is confirmed by <see cref="NightRun"/> where it becomes a limit.</remarks>
 internal sealed class FedRun : IRunObserver
 {
-    // Several times what the longest night takes. A run whose last liquid comes and goes without end counts as not fed.
-    private const int MostSteps = 20_000;
-    private const int MostLastLiquids = 60;
-
     private readonly NightCriteria _criteria;
     private readonly bool[] _liquidGone;
     private readonly WantOfGas _wantOfGas = new();
     private readonly CancellationTokenSource _decided;
     private double _short_s;
     private double _below_K;
-    private int _steps;
-    private int _lastLiquids;
 
     private FedRun(Scenario night, CancellationTokenSource decided)
     {
@@ -61,16 +55,13 @@ internal sealed class FedRun : IRunObserver
         if (record.Undersupplied) _short_s += record.To.Time_s - record.From.Time_s;
         _below_K = Math.Max(_below_K, _wantOfGas.Below_K(record));
         bool dry = record.Undersupplied && Array.TrueForAll(_liquidGone, gone => gone);
-        if (dry || _short_s > _criteria.ShortAllowance.Seconds || _below_K > _criteria.BelowSetPoint.Kelvins || ++_steps > MostSteps) Fail();
+        if (dry || _short_s > _criteria.ShortAllowance.Seconds || _below_K > _criteria.BelowSetPoint.Kelvins) Fail();
     }
 
     public void Happened(in SimulationEvent happened, in Moment moment)
     {
         if (happened.Kind is EventKind.LiquidGone or EventKind.LiquidAgain)
-        {
             _liquidGone[happened.Cylinder] = happened.Kind == EventKind.LiquidGone;
-            if (++_lastLiquids > MostLastLiquids) Fail();
-        }
     }
 
     private void Fail()

@@ -24,7 +24,7 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
         double air_K = leg.Weather.At((leg.From - leg.Weather.First).TotalSeconds, ref row).Air_K;
         foreach (IBetweenLegs change in leg.Before)
         {
-            _state = change.After(_state ?? First(rig, air_K), rig, air_K);
+            _state = change.After(_state ?? First(rig, air_K, leg.From.TimeOfDay), rig, air_K);
             watch.Changed(change.Cylinders, _state, (leg.From - scenario.Start).TotalSeconds);
         }
 
@@ -45,8 +45,9 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
         return result.End == RunEnd.Complete;
     }
 
-    private static RigState First(Rig rig, double air_K) => new(
-        [.. rig.Cylinders.Select(c => new CylinderState(c.Contents_kg, c.InitialTemperature_K ?? air_K, default))], 0,
-        rig.Coach?.InitialTemperature_K ?? rig.Thermostat?.DaySetPoint_K ?? air_K,
-        rig.Coach?.InitialTemperature_K ?? rig.Thermostat?.DaySetPoint_K ?? air_K);
+    private static RigState First(Rig rig, double air_K, TimeSpan clock)
+    {
+        double inside_K = rig.Coach?.InitialTemperature_K ?? rig.Thermostat?.SetPoint_K(clock.TotalSeconds) ?? air_K;
+        return new([.. rig.Cylinders.Select(c => new CylinderState(c.Contents_kg, c.InitialTemperature_K ?? air_K, default))], 0, inside_K, inside_K);
+    }
 }

@@ -19,6 +19,9 @@ public enum WaitKind
 
     /// <summary>It is refused, so there is nothing to wait for.</summary>
     Refused,
+
+    /// <summary>The books of a run with it moved do not close, so nothing may be said.</summary>
+    NotKnown,
 }
 
 /// <summary>The latest day to which a refill can be put off, found by running the trip with it moved, all else as planned.</summary>

@@ -8,14 +8,28 @@ namespace ColdSim.Planning.Trips;
 /// A day is late enough if no night of the trip goes worse than planned: a night that holds must hold, one that runs short must not
 /// run dry. Days are tried one after the other, so that every day up to the latest is good, too.
 /// </remarks>
-internal sealed class WaitSearch(Scenario scenario, RecordedRun planned, IProgress<int>? finished)
+internal sealed class WaitSearch(
+    Scenario scenario, RecordedRun planned, IProgress<int>? finished, Func<Scenario, CancellationToken, RunReport>? run = null)
 {
+    private readonly Func<Scenario, CancellationToken, RunReport> _run = run ?? NightRun.Of;
     private int _runs;
 
     /// <summary>A refill's.</summary>
     /// <param name="place">Its place among the refills.</param>
     /// <param name="cancel">Stops the search.</param>
     public RefillWait Of(int place, CancellationToken cancel)
+    {
+        try
+        {
+            return Search(place, cancel);
+        }
+        catch (LedgerOpenException)
+        {
+            return new RefillWait(WaitKind.NotKnown);
+        }
+    }
+
+    private RefillWait Search(int place, CancellationToken cancel)
     {
         Trip trip = scenario.Trip!;
         Refill refill = trip.Refills[place];
@@ -46,8 +60,9 @@ internal sealed class WaitSearch(Scenario scenario, RecordedRun planned, IProgre
     private NightReport? Worse(IEnumerable<Refill> refills, CancellationToken cancel)
     {
         Trip trip = scenario.Trip! with { Refills = [.. refills.OrderBy(r => r.At)] };
-        RunReport report = NightRun.Of(scenario with { Legs = trip.Legs(scenario.Rig.Cylinders) }, cancel);
+        RunReport report = _run(scenario with { Legs = trip.Legs(scenario.Rig.Cylinders) }, cancel);
         finished?.Report(Interlocked.Increment(ref _runs));
+        if (!report.Ledger.Closes) throw new LedgerOpenException(report.Ledger);
         IReadOnlyList<NightReport> nights = planned.Report.Nights;
         for (int i = 0; i < Math.Min(nights.Count, report.Nights.Count); i++)
         {

@@ -4,12 +4,15 @@ using ColdSim.Tests.Planning.Fits;
 
 namespace ColdSim.Benchmarks.Planning;
 
-/// <summary>A fit on fourteen days of two readings a day, the last of them on a dry cylinder, which is the slow case.</summary>
+/// <summary>A fit on fourteen days of two readings a day: once filled half-way, and never filled, its last readings on a dry cylinder.</summary>
 public class FitBenchmarks
 {
-    private readonly SyntheticLog _log = SyntheticLog.Of(21, days: 14);
+    private readonly SyntheticLog _filled = SyntheticLog.Of(21, days: 14, filledAt: 14);
+    private readonly SyntheticLog _dry = SyntheticLog.Of(21, days: 14);
 
-    /// <summary>The fit.</summary>
     [Benchmark]
-    public FitReport FourteenDays() => CoachFit.Of(_log.Scenario, _log.Readings);
+    public int Fourteen_days_filled_once() => CoachFit.Of(_filled.Scenario, _filled.Readings).Freedom;
+
+    [Benchmark]
+    public int Fourteen_days_dry_at_the_end() => CoachFit.Of(_dry.Scenario, _dry.Readings).Freedom;
 }

@@ -121,6 +121,19 @@ public class TripReaderTests
     }
 
     [Fact]
+    public void Stops_with_a_weather_each_need_none_for_all_and_take_the_clock_of_the_first()
+    {
+        const string Own = "[stop.weather]\nfile = \"w.csv\"\nwind = \"5 m/s\"\n";
+        string stops = "[cylinder]\nsize = \"20 lb\"\n" + Stop + Own + Stop.Replace("16:00", "18:00", StringComparison.Ordinal).Replace("to = 2025-01-14T18", "to = 2025-01-14T20", StringComparison.Ordinal);
+        Scenario scenario = Good(stops + Own);
+        Assert.Equal(new DateTimeOffset(2025, 1, 14, 16, 0, 0, TimeSpan.FromHours(-7)), scenario.Start);
+        Assert.Equal(5, scenario.StandIns.Wind_m_s);
+        int row = 0;
+        Assert.Equal(268.15, scenario.Weather.At(0, ref row).Air_K, 9);
+        Assert.Contains("the scenario has no [weather]", Assert.Single(Fixtures.Faults(stops)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_refill_without_stops_goes_into_the_run_as_it_is()
     {
         Scenario scenario = Good(Fixtures.Least + "\n[[refill]]\nat = 2025-01-14T17:00:00\n");

@@ -10,7 +10,8 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary>A stop as it was read.</summary>
 /// <param name="Stop">The stop.</param>
 /// <param name="Place">Where its header stands.</param>
-internal sealed record ReadStop(TripStop Stop, TextPlace Place)
+/// <param name="Weather">Its weather as it was read.</param>
+internal sealed record ReadStop(TripStop Stop, TextPlace Place, WeatherSection Weather)
 {
     public DateTimeOffset From => Stop.From;
 
@@ -35,11 +36,11 @@ internal static class StopsSection
         IReadOnlyList<SectionReader> sections = root.Sections("stop");
         if (sections.Count > Most)
             root.Reading.Report(sections[Most].Place, FormattableString.Invariant($"{sections.Count} stops"), FormattableString.Invariant($"accepted: up to {Most}"));
-        TimeSpan offset = weather.Offset ?? (weather.Rows.Count > 0 ? weather.Rows[0].Time.Offset : TimeSpan.Zero);
+        TimeSpan? offset = OffsetOf(weather);
         List<ReadStop> stops = [];
         foreach (SectionReader section in sections)
         {
-            if (Read(root, section, stops.Count + 1, place, weather, source, offset) is { } stop)
+            if (Read(root, section, stops.Count + 1, place, weather, source, ref offset) is { } stop)
                 stops.Add(stop);
         }
         if (stops.Count < sections.Count)
@@ -54,10 +55,9 @@ internal static class StopsSection
     }
 
     private static ReadStop? Read(
-        SectionReader root, SectionReader section, int number, SiteSpecification place, WeatherSection otherwise, WeatherOnce source, TimeSpan offset)
+        SectionReader root, SectionReader section, int number, SiteSpecification place, WeatherSection otherwise, WeatherOnce source, ref TimeSpan? offset)
     {
         string? name = section.Text("name")?.Trim();
-        DateTimeOffset? from = Required(section, "from", offset), to = Required(section, "to", offset);
         double? latitude = section.Number("latitude", -90, 90), longitude = section.Number("longitude", -180, 180);
         if (section.Has("latitude") != section.Has("longitude"))
         {
@@ -78,6 +78,9 @@ internal static class StopsSection
         if (!section.Has("latitude") && place.Latitude_deg is null)
             section.Reading.Assume($"{site.Name}: no latitude and longitude, so the sun's direction is not known");
         WeatherSection weather = Weather(section, site, otherwise, source);
+        // Without a [weather] for all, clocks are those of the first stop's own.
+        offset ??= OffsetOf(weather);
+        DateTimeOffset? from = Required(section, "from", offset ?? TimeSpan.Zero), to = Required(section, "to", offset ?? TimeSpan.Zero);
         section.Finish();
         if (from is not null && to <= from)
             section.Report("to", $"the stop ends at {Shown(to.Value)}, not after it begins", $"accepted: after {Shown(from.Value)}");
@@ -90,8 +93,20 @@ internal static class StopsSection
             Site = site,
             Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
         };
-        return new ReadStop(stop, section.Place);
+        return new ReadStop(stop, section.Place, weather);
     }
+
+    /// <summary>Whether there are stops and each has a weather of its own.</summary>
+    public static bool HaveTheirOwnWeather(SectionReader root)
+    {
+        // What is no table is told where the stops are read.
+        bool tables = root.Value("stop") is TomlTables || root.Value("stop") is TomlList { Items: var items } && items.All(i => i is TomlTable);
+        IReadOnlyList<SectionReader> sections = tables ? root.Sections("stop") : [];
+        return sections.Count > 0 && sections.All(s => s.Has("weather"));
+    }
+
+    private static TimeSpan? OffsetOf(WeatherSection weather)
+        => weather.Offset ?? (weather.Rows.Count > 0 ? weather.Rows[0].Time.Offset : null);
 
     // What is assumed of a stop's own weather is said with the stop's name.
     private static WeatherSection Weather(SectionReader section, SiteSpecification site, WeatherSection otherwise, WeatherOnce source)

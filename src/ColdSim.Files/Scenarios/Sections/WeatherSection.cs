@@ -20,7 +20,12 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
     private static readonly QuantityKey Bridge = new("bridge", Dimension.Duration, "3 h", "31 d");
 
-    public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site)
+    /// <summary>Reads it.</summary>
+    /// <param name="section">The table.</param>
+    /// <param name="source">Opens the file.</param>
+    /// <param name="site">Where.</param>
+    /// <param name="needed">Whether it must be there.</param>
+    public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site, bool needed = true)
     {
         WeatherDefaults defaults = new();
         TimeSpan? offset = ReadOffset(section);
@@ -36,7 +41,10 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         ShiftKeys shift = ShiftKeys.Read(section);
         section.Finish();
         if (!section.Present)
-            section.Reading.Missing(section.Place, "the scenario has no [weather]");
+        {
+            if (needed)
+                section.Reading.Missing(section.Place, "the scenario has no [weather]");
+        }
         else if (!section.Has("file"))
             section.Lacks("file", "accepted: the name of a weather CSV");
         IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, standIns, site);

@@ -1,6 +1,7 @@
 using ColdSim.App.Commands;
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
+using ColdSim.Planning;
 using ColdSim.Planning.Trips;
 using ColdSim.Tests.Planning.Trips;
 using Snapshooter.Xunit;
@@ -10,6 +11,17 @@ namespace ColdSim.Tests.App.Commands;
 
 public class TripCommandTests
 {
+    [Fact]
+    public void Check_tells_the_weather_of_every_stop()
+    {
+        Scenario trip = SomeTrips.Of([SomeTrips.Stop("Gull Flat", 0, 18), SomeTrips.Stop("Sedge Gap", 24, 44, -20)]);
+        Shell shell = new() { Parts = Shell.Standing with { ReadScenario = _ => new(trip, [], []) } };
+        Assert.Equal(0, shell.Run("check", Shell.AnyFile, "--units", "si"));
+        string told = string.Join(' ', shell.Out.Split('\n', StringSplitOptions.TrimEntries));
+        Assert.Contains("1 Gull Flat, Tue 12 Jan 16:00 to Wed 13 Jan 10:00, at its coldest there -10.0 °C; its weather from Tue 12 Jan 16:00 to Fri 22 Jan 16:00.", told, StringComparison.Ordinal);
+        Assert.Contains("2 Sedge Gap, Wed 13 Jan 16:00 to Thu 14 Jan 12:00, at its coldest there -20.0 °C;", told, StringComparison.Ordinal);
+    }
+
     private static Shell Telling(TripReport report, Action? before = null) => new()
     {
         Parts = Shell.Standing with

@@ -88,6 +88,19 @@ public class FitTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Stretches_side_by_side_say_what_they_say_alone()
+    {
+        SyntheticLog log = SyntheticLog.Of(17, days: 6, filledAt: 6);
+        IReadOnlyList<LogRow> rows = UseLog.Of(log.Readings, GaugedCylinder.Of(log.Scenario.Rig.Cylinders[0])).Rows;
+        FitRun both = new(log.Scenario, rows);
+        Assert.Equal(2, both.Stretches.Count);
+        FitPrediction together = both.At(FittedFactors.None), again = both.At(FittedFactors.None with { });
+        double[] alone = [.. new FitRun(log.Scenario, [.. rows.Take(6)]).At(FittedFactors.None).Mass_kg, .. new FitRun(log.Scenario, [.. rows.Skip(6)]).At(FittedFactors.None).Mass_kg];
+        Assert.Equal(alone, together.Mass_kg);
+        Assert.Same(together, again);
+    }
+
+    [Fact]
     public void Too_little_data_is_refused_with_every_reason()
     {
         SyntheticLog log = SyntheticLog.Of(14);

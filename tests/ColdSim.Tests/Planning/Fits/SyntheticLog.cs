@@ -37,7 +37,10 @@ internal sealed class SyntheticLog
     public required IReadOnlyList<double> Mass_kg { get; init; }
 
     /// <summary>Invents one.</summary>
-    public static SyntheticLog Of(int seed, int days = 6)
+    /// <param name="seed">Of its random numbers.</param>
+    /// <param name="days">How long.</param>
+    /// <param name="filledAt">The reading at which the cylinder has just been filled; null where it never is.</param>
+    public static SyntheticLog Of(int seed, int days = 6, int? filledAt = null)
     {
         Random random = new(seed);
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(Math.Tau * random.NextDouble());
@@ -75,14 +78,16 @@ internal sealed class SyntheticLog
         };
         Scenario scenario = new() { Title = "Invented", Rig = rig, Weather = new WeatherSeries(told, new WeatherDefaults(), site), Start = Start };
         double[] times_s = [.. Enumerable.Range(0, 2 * days + 1).Select(i => i * 43_200 + (i == 0 ? 0 : 3600 * Between(-1.5, 1.5)))];
-        double[] mass_kg = Run(made, new WeatherSeries(real, new WeatherDefaults(), site), times_s);
+        WeatherSeries air = new(real, new WeatherDefaults(), site);
+        double[] mass_kg = filledAt is not { } filled ? Run(made, air, times_s)
+            : [.. Run(made, air, times_s[..filled]), .. Run(made, air, times_s[filled..])];
         double tare_kg = rig.Cylinders[0].Tare_kg * (1 + 0.015 * Normal());
         return new()
         {
             Scenario = scenario,
             Truth = truth with { Infiltration = doors * truth.Infiltration, BaseUse_W = truth.BaseUse_W + meal_W * 0.75 / 24 },
             Mass_kg = mass_kg,
-            Readings = [.. times_s.Select((t, i) => Read(i, Start.AddSeconds(t), Math.Round((mass_kg[i] + tare_kg + 0.2 * Pound_kg * Normal()) / Pound_kg, 1) * Pound_kg, rig.Cylinders[0]))],
+            Readings = [.. times_s.Select((t, i) => Read(i, i == filledAt, Start.AddSeconds(t), Math.Round((mass_kg[i] + tare_kg + 0.2 * Pound_kg * Normal()) / Pound_kg, 1) * Pound_kg, rig.Cylinders[0]))],
         };
     }
 
@@ -95,15 +100,15 @@ internal sealed class SyntheticLog
         Readings = [.. Readings.Select((r, i) => i != index ? r : r with { Reading = Weight(((WeightReading)r.Reading).Scale_kg + kg, Scenario.Rig.Cylinders[0]) })],
     };
 
-    private static LogReading Read(int index, DateTimeOffset time, double scale_kg, CylinderSpecification cylinder)
-        => new() { Line = index + 2, Time = time, Reading = Weight(scale_kg, cylinder), Note = "invented" };
+    private static LogReading Read(int index, bool filled, DateTimeOffset time, double scale_kg, CylinderSpecification cylinder)
+        => new() { Line = index + 2, Time = time, Filled = filled, Reading = Weight(scale_kg, cylinder), Note = "invented" };
 
     private static WeightReading Weight(double scale_kg, CylinderSpecification cylinder) => new() { Name = "weight", Scale_kg = scale_kg, Tare_kg = cylinder.Tare_kg };
 
     private static double[] Run(Rig rig, WeatherSeries weather, double[] times_s)
     {
-        Watch watch = new(times_s, rig.Cylinders[0].Contents_kg);
-        new Simulation(rig, weather, new SimulationSettings { Start = Start, Duration_s = times_s[^1], Step_s = 30, Undersupplied_frac = 0.95 }).Run(watch);
+        Watch watch = new([.. times_s.Select(t => t - times_s[0])], rig.Cylinders[0].Contents_kg);
+        new Simulation(rig, weather, new SimulationSettings { Start = Start.AddSeconds(times_s[0]), Duration_s = times_s[^1] - times_s[0], Step_s = 30, Undersupplied_frac = 0.95 }).Run(watch);
         return watch.Mass_kg;
     }
 

@@ -1,8 +1,12 @@
 using System.Runtime.CompilerServices;
 using ColdSim.Files.Scenarios;
+using ColdSim.Model;
+using ColdSim.Model.Engine;
 using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
+using ColdSim.Tests.Model;
+using CsCheck;
 using Xunit;
 
 namespace ColdSim.Tests.Planning.Limits;
@@ -10,11 +14,19 @@ namespace ColdSim.Tests.Planning.Limits;
 /// <summary>Real limits, of the rig that asks for a blanket or a second cylinder.</summary>
 public class LimitChartTests
 {
-    private static readonly double[] Fills = [0.25, 0.5, 1];
+    private static readonly double[] Fills = [0.1, 0.25, 0.5, 1];
 
     private static readonly Lazy<Scenario> Base = new(() => ScenarioReader.Read(Path.Combine(Root(), "scenarios", "blanket-or-second.toml")).Scenario!);
 
     private static readonly Lazy<LimitChart> Told = new(() => LimitChart.Of(Base.Value, LimitAxis.Fahrenheit, Fills));
+
+    private static readonly Gen<(Rig Rig, double Wind_m_s, double Fill_frac)> AnyRig = Gen.Select(
+        Gen.Int[0, 2].Select(i => ((string[])["20 lb", "30 lb", "40 lb"])[i]), Gen.Double[12_000, 40_000], Gen.Double[60, 200], Gen.Double[0, 3000], Gen.Double[0, 1], Gen.Double[0, 8],
+        Gen.Double[0.15, 0.9], (size, furnace_Btu_h, loss_W_K, height_m, shelter_frac, wind_m_s, fill_frac) => (Rigs.Heated(furnace_Btu_h, loss_W_K) with
+        {
+            Cylinders = [Rigs.Bottle(size) with { Surroundings = new() { WindShelter_frac = shelter_frac } }],
+            Site = new() { Elevation_m = height_m },
+        }, wind_m_s, fill_frac));
 
     private static string Root([CallerFilePath] string here = "")
         => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", ".."));
@@ -25,9 +37,10 @@ public class LimitChartTests
     [Fact]
     public void Every_limit_holds_when_it_is_run_alone_and_one_step_colder_does_not()
     {
-        foreach (LimitColumn column in Told.Value.Columns.Take(3))
+        Assert.Contains(Told.Value.Cells, c => c.Emptied);
+        foreach (LimitColumn column in Told.Value.Columns)
         {
-            foreach (LimitCell cell in column.Cells.Where(c => c.Kind == LimitKind.Found && !c.Emptied))
+            foreach (LimitCell cell in column.Cells.Where(c => c.Kind == LimitKind.Found))
             {
                 Assert.Equal(Verdict.Holds, Run(column.SetUp, cell.Fill_frac, cell.Step));
                 Assert.NotEqual(Verdict.Holds, Run(column.SetUp, cell.Fill_frac, cell.Step + 1));
@@ -38,6 +51,41 @@ public class LimitChartTests
     [Fact]
     public void More_gas_never_moves_a_limit_to_the_warm_side_by_more_than_the_tolerance()
         => Assert.All(Told.Value.Columns, c => Assert.All(c.Cells.Zip(c.Cells.Skip(1)), p => Assert.True(p.Second.Step >= p.First.Step - 1)));
+
+    // Not of a blanketed one: it starts as cold as the air, and a fuller one has more to warm.
+    [Fact]
+    public void Nor_does_it_on_other_sane_rigs_without_a_blanket()
+        => AnyRig.Sample(rig =>
+        {
+            Scenario scenario = Base.Value with { Rig = rig.Rig, StandIns = Base.Value.StandIns with { Wind_m_s = rig.Wind_m_s } };
+            StandardNight night = new(scenario);
+            foreach (SetUp setUp in SetUp.Of(scenario.Rig).Where(s => s.Blanket is null))
+            {
+                LimitColumn column = new LimitSearch(night, LimitAxis.Celsius, setUp, default).Column([0.1, rig.Fill_frac, 1], () => { });
+                string found = string.Join(", ", column.Cells.Select(c => $"{c.Fill_frac:0.000}: {c.Step}"));
+                Assert.True(
+                    column.Cells.Zip(column.Cells.Skip(1)).All(p => p.Second.Step >= p.First.Step - 1),
+                    $"{setUp.Kind}, {rig.Rig.Furnace!.Input_W} W, {rig.Rig.Coach!.HeatLoss[0].Conductance_W_K} W/K: {found}");
+            }
+        }, iter: 6);
+
+    // What once chattered at the last liquid: two cylinders open together, each under a blanket, nearly empty, at -45 °F.
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0.04)]
+    [InlineData(0.02)]
+    public void A_night_that_boils_blanketed_cylinders_dry_together_ends_in_few_steps(double fill_frac)
+    {
+        SetUp both = Told.Value.Columns.Single(c => c.SetUp.Kind == SetUpKind.Both).SetUp;
+        Scenario night = Told.Value.Night.Over(both.Filled(fill_frac), 273.15 + (-45 - 32) / 1.8);
+        Leg leg = night.Legs[0];
+        Trace trace = Rigs.Run(night.Rig, night.Weather, (leg.To - leg.From).TotalHours, night.Step_s, start: leg.From);
+        Assert.Equal(RunEnd.Complete, trace.Result.End);
+        Assert.Equal(2, trace.Events.Where(e => e.Kind == EventKind.LiquidGone).Select(e => e.Cylinder).Distinct().Count());
+        Assert.True(trace.Result.Ledger.Closes, trace.Result.Ledger.ToString());
+        Assert.InRange(trace.Events.Count(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain), 2, 6);
+        Assert.InRange(trace.Steps.Count, 200, 15_000);
+    }
 
     [Fact]
     public void A_powered_blanket_and_a_second_cylinder_move_the_limit_of_a_full_rig_to_the_cold_side()

@@ -1,3 +1,4 @@
+using ColdSim.App.Text;
 using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -14,6 +15,20 @@ public class RefillWaitTests
     [Fact]
     public void Without_it_nothing_goes_worse_so_it_is_not_needed()
         => Assert.Equal(new RefillWait(WaitKind.NotNeeded), Wait(0.9, 68, Fill(19)));
+
+    [Fact]
+    public void Where_a_run_with_it_moved_does_not_keep_its_books_nothing_is_said()
+    {
+        Scenario scenario = Of(Pair(0.35), [Stop("a", 0, 164)], Fill(19));
+        RecordedRun planned = RecordedRun.Of(scenario);
+        RunReport Open(Scenario s, CancellationToken cancel) => NightRun.Of(s, cancel) with { Ledger = new(1, 1e-3, 0, 0, 0, 0, 0, 0) };
+        Assert.Equal(WaitKind.CanWait, new WaitSearch(scenario, planned, null).Of(0, default).Kind);
+        Assert.Equal(new RefillWait(WaitKind.NotKnown), new WaitSearch(scenario, planned, null, Open).Of(0, default));
+        TripReport report = TripRun.Of(scenario);
+        Assert.EndsWith(
+            "; how long it can wait is not known, for the ledger of a run with it moved does not close.",
+            RefillSentence.Of(report.Refills[0] with { Wait = new(WaitKind.NotKnown) }, 0, report, UnitStyle.Us), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void It_waits_until_the_day_before_the_first_night_that_would_go_worse()

@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
@@ -37,6 +38,16 @@ public class TripRunTests
             double[] a = one.Run.Series.Cylinders[i].Liquid_K, b = two.Run.Series.Cylinders[i].Liquid_K;
             Assert.All(Enumerable.Range(0, one.Run.Series.Count), s => Assert.Equal(a[s], b[s], 0.05));
         }
+    }
+
+    [Fact]
+    public void A_refill_at_a_start_by_night_leaves_inside_at_the_set_point_in_force()
+    {
+        Rig rig = Rigs.Heated() with { Thermostat = Rigs.Holding(20, 14) };
+        TripStop[] stops = [Stop("a", 7, 20)];
+        double Inside_K(params Refill[] refills) => TripRun.Of(Of(rig, stops, refills) with { Start = stops[0].From }).Run.Series.Inside_K[0];
+        Assert.Equal(287.15, Inside_K(), 9);
+        Assert.Equal(287.15, Inside_K(Fill(7)), 9);
     }
 
     [Fact]
