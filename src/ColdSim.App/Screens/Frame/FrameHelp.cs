@@ -17,10 +17,13 @@ internal static class FrameHelp
 
     public static IReadOnlyList<string> Lines(FrameView view) => [.. view.Page.Help ?? [], "", .. Everywhere];
 
+    /// <summary>Rows of help that a screen of a height shows.</summary>
+    public static int RowsOf(int height) => Math.Max(1, height - 3);
+
     public static void Draw(Sheet sheet, FrameView view, int row)
     {
         IReadOnlyList<string> lines = Lines(view);
-        int rows = sheet.Height - 3, first = Math.Min(row, Math.Max(0, lines.Count - rows));
+        int rows = RowsOf(sheet.Height), first = Math.Min(row, Math.Max(0, lines.Count - rows));
         for (int i = first; i < Math.Min(lines.Count, first + rows); i++)
             sheet.Put(0, 2 + i - first, Fitting.Cut(lines[i], sheet.Width), lines[i].StartsWith(' ') ? Ink.Plain : Ink.Strong);
         string where = first + rows < lines.Count ? "↓ more below" : "end of help";

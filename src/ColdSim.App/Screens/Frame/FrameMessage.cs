@@ -13,6 +13,9 @@ internal abstract record FrameMessage
     /// <summary>For the open page, or for the frame itself.</summary>
     public sealed record Ask(PageMessage Message) : FrameMessage;
 
+    /// <summary>The screen has this size now.</summary>
+    public sealed record Resized(int Width, int Height) : FrameMessage;
+
     /// <summary>How far some work is.</summary>
     public sealed record Counted(PageWork Work, int Done, int Seconds) : FrameMessage;
 

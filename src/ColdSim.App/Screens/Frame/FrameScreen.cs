@@ -62,6 +62,8 @@ internal sealed class FrameScreen : Runnable
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
+        if (View.Width != Viewport.Width || View.Height != Viewport.Height)
+            View = View.After(new FrameMessage.Resized(Viewport.Width, Viewport.Height));
         Sheet sheet = FrameSheet.Draw(View, Viewport.Width, Viewport.Height);
         for (int y = 0; y < sheet.Height; y++)
         {

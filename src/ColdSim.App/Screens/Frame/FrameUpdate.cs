@@ -16,6 +16,7 @@ internal static class FrameUpdate
         FrameMessage.Ask ask when view.HelpRow is { } row => OnHelp(view, row, ask.Message),
         FrameMessage.Ask { Message: PageMessage.Close } when view.Jobs[view.Open] is not null => Told(view, view.Open, new PageMessage.Stopped()),
         FrameMessage.Ask ask => Told(view, view.Open, ask.Message),
+        FrameMessage.Resized size => Everywhere(view with { Width = size.Width, Height = size.Height }, new PageMessage.Sized(size.Width, size.Height - FrameSheet.Rows)),
         FrameMessage.Counted counted => view with { Jobs = [.. view.Jobs.Select(j => j?.Work == counted.Work ? j with { Done = counted.Done, Seconds = counted.Seconds } : j)] },
         FrameMessage.Ended ended => PlaceOf(view, ended.Work) is >= 0 and int at ? Told(view, at, ended.Message) : view,
         _ => view,
@@ -45,7 +46,10 @@ internal static class FrameUpdate
     }
 
     private static FrameView In(FrameView view, UnitStyle units)
-        => view with { Units = units, Pages = [.. view.Pages.Select(p => p.After(new PageMessage.UnitsAre(units)))] };
+        => Everywhere(view with { Units = units }, new PageMessage.UnitsAre(units));
+
+    private static FrameView Everywhere(FrameView view, PageMessage message)
+        => view with { Pages = [.. view.Pages.Select(p => p.After(message))] };
 
     private static FrameView Told(FrameView view, int at, PageMessage message)
         => view with { Pages = [.. view.Pages.Select((p, i) => i == at ? p.After(message) : p)] };
@@ -54,7 +58,7 @@ internal static class FrameUpdate
 
     private static FrameView OnHelp(FrameView view, int row, PageMessage message)
     {
-        FrameView At(int to) => view with { HelpRow = Math.Clamp(to, 0, FrameHelp.Lines(view).Count - 1) };
+        FrameView At(int to) => view with { HelpRow = Math.Clamp(to, 0, Math.Max(0, FrameHelp.Lines(view).Count - FrameHelp.RowsOf(view.Height))) };
         return message switch
         {
             PageMessage.Close => view with { HelpRow = null },

@@ -13,6 +13,12 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
     /// <summary>First row of the help; null while it is closed.</summary>
     public int? HelpRow { get; init; }
 
+    /// <summary>Columns of the screen.</summary>
+    public int Width { get; init; } = 80;
+
+    /// <summary>Rows of the screen.</summary>
+    public int Height { get; init; } = 24;
+
     /// <summary>What is being worked out, a place a page.</summary>
     public IReadOnlyList<PageJob?> Jobs { get; init; } = new PageJob?[Pages.Count];
 

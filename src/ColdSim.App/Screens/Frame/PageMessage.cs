@@ -52,6 +52,9 @@ internal abstract record PageMessage
     /// <param name="At">Where the time cursor stands; null where no page has one.</param>
     public sealed record Opened(FrameCursor? At) : PageMessage;
 
+    /// <summary>How much room the page has.</summary>
+    public sealed record Sized(int Width, int Height) : PageMessage;
+
     /// <summary>The units of the whole frame.</summary>
     public sealed record UnitsAre(UnitStyle Units) : PageMessage;
 
