@@ -1,6 +1,7 @@
 using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
+using ColdSim.App.Screens.Readings;
 using ColdSim.App.Text;
 
 namespace ColdSim.App.Screens;
@@ -15,6 +16,7 @@ internal static class FramePages
             OptionsPage.Of(opening.Report, opening.Options, opening.Parts, units),
             WhyPage.Of(opening.Report, opening.Parts, units),
             LimitsPage.Of(opening.Report.Scenario, opening.Parts, units),
+            ReadingsPage.Of(opening.Report.Scenario, opening.File, units, TimeProvider.System),
         ],
         units);
 }

@@ -10,7 +10,7 @@ public sealed class LogPrediction
     /// <summary>Beyond so many standard errors a reading is marked.</summary>
     public const double FarOff = 3;
 
-    private LogPrediction(IReadOnlyList<PredictedRow> rows, IReadOnlyList<UseOfDay> days) => (Rows, Days) = (rows, days);
+    internal LogPrediction(IReadOnlyList<PredictedRow> rows, IReadOnlyList<UseOfDay> days) => (Rows, Days) = (rows, days);
 
     /// <summary>The readings in order of time.</summary>
     public IReadOnlyList<PredictedRow> Rows { get; }
