@@ -10,7 +10,9 @@ namespace ColdSim.App.Screens.Pages;
 internal static class OptionsSheet
 {
     private const int HeadingRows = 3;
-    private const int LeastRows = 3;
+    private const int LeastRows = 4;
+    private const int Strips = 3;
+    private const int LegendClockAndReadings = 3;
 
     public static Sheet Draw(OptionsPage page, Comparison comparison, int width, int height)
     {
@@ -24,13 +26,12 @@ internal static class OptionsSheet
             sheet.Put(0, top + i, Fitting.Cut(lines[i], width));
         top += HeadingRows;
         int stripRows = StripRows(height, comparison);
-        int rows = Math.Min(comparison.Rows.Count, height - top - 1 - (stripRows > 0 ? Strips * stripRows + 3 : 0));
+        int rows = Math.Min(comparison.Rows.Count, height - top - 1 - (stripRows > 0 ? Strips * stripRows + LegendClockAndReadings : 0));
         int first = PageParts.FirstRow(page.Row, rows, comparison.Rows.Count);
         for (int i = first; i < Math.Min(comparison.Rows.Count, first + rows); i++)
             sheet.Put(0, top + i - first, Fitting.Cut((i == page.Row ? ">" : " ") + lines[HeadingRows + i][1..], width), i == page.Row ? Ink.Pointer : Ink.Plain);
-        top += rows;
         if (stripRows > 0)
-            Over(sheet, page, comparison, top, stripRows);
+            Over(sheet, page, comparison, StripsTop(height, stripRows) - 1, stripRows);
         string more = rows < comparison.Rows.Count ? $"{page.Row + 1} of {comparison.Rows.Count}" : "↑↓ option";
         PageParts.Foot(sheet, more, "Space mark", "n/p night", "←→ 10 min", "l all as text");
         return sheet;
@@ -42,19 +43,20 @@ internal static class OptionsSheet
         if (page.AsText || page.All.Value is not { } comparison || StripRows(height, comparison) is 0)
             return null;
         Place place = PlaceOf(width);
-        int column = x - place.Left, bottom = height - 2, top = bottom - Strips * StripRows(height, comparison);
-        return column >= 0 && column < place.Columns && y >= top && y <= bottom ? new PageMessage.PointAt(page.Span.MinuteOf(column, place.Columns)) : null;
+        int column = x - place.Left, rows = StripRows(height, comparison), top = StripsTop(height, rows);
+        return column >= 0 && column < place.Columns && y >= top && y <= top + Strips * rows ? new PageMessage.PointAt(page.Span.MinuteOf(column, place.Columns)) : null;
     }
-
-    private const int Strips = 3;
 
     /// <summary>Rows of each strip: what the table leaves; 0 where that is too little to tell anything.</summary>
     private static int StripRows(int height, Comparison comparison)
     {
-        int room = height - 1 - (height >= 30 ? 3 : 2) - HeadingRows - 1 - 3;
-        int each = (room - Math.Min(comparison.Rows.Count, Math.Max(LeastRows, room / 2))) / Strips;
+        int room = height - 1 - (height >= 30 ? 3 : 2) - HeadingRows - 1 - LegendClockAndReadings;
+        int each = (room - Math.Min(comparison.Rows.Count, Math.Max(LeastRows, room / 3))) / Strips;
         return each < 2 ? 0 : each;
     }
+
+    /// <summary>They stand on the last rows, so that they stay in their place.</summary>
+    private static int StripsTop(int height, int stripRows) => height - LegendClockAndReadings - Strips * stripRows;
 
     private static Place PlaceOf(int width) => new(Place.LeftMargin, width - Place.LeftMargin - Place.RightMargin);
 
@@ -106,7 +108,7 @@ internal static class OptionsSheet
         string Pair(string name, Func<OptionCurves, double[]> curve, Func<double, string> say)
         {
             string One(OptionCurves c) => i < curve(c).Length && double.IsFinite(curve(c)[i]) ? say(curve(c)[i]) : "none";
-            return b is null ? $"{name} A {One(a)}" : $"{name} A {One(a)} B {One(b)}";
+            return b is null ? $"{name} A {One(a)}" : $"{name} A {One(a).Split(' ')[0]} B {One(b)}";
         }
 
         string time = page.Report.Scenario.Start.AddMinutes(i).ToString("ddd HH:mm", CultureInfo.InvariantCulture);

@@ -12,7 +12,8 @@ internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figu
     private const string NoTrip =
         "This scenario stays in one place and has no refill; write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip stands here.";
 
-    private const int MostSentences = 6;
+    private const int LinesBelow = 7;
+    private const int LeastNights = 3;
 
     public char Key => '2';
 
@@ -111,10 +112,9 @@ internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figu
         PageParts.Head(sheet, Title, $"night {Row + 1} of {report.Nights.Count}");
         int top = PageParts.Paragraph(sheet, 1, TripSentence.Of(report, Units), 2, Ink.Strong);
         IReadOnlyList<string> lines = TripRows.Lines(report, Units);
-        string[] below = [.. Told(report).SelectMany(t => Fitting.Wrap(t, width - 2).Select((l, i) => i == 0 ? l : "  " + l))];
-        int room = height - top - TripRows.HeadingRows - 1;
-        int told = Math.Min(below.Length, Math.Max(MostSentences, room - report.Nights.Count - 1));
-        int rows = Math.Min(report.Nights.Count, room - told - 1);
+        string[] below = [.. Told(report).SelectMany(t => Wrap.Lines(t, width, rest: "  ")).Select(Fitting.OneCellEach)];
+        int room = height - top - TripRows.HeadingRows - 2;
+        int rows = Math.Min(report.Nights.Count, Math.Max(LeastNights, room - LinesBelow)), told = Math.Min(below.Length, room - rows);
         for (int i = 0; i < TripRows.HeadingRows; i++)
             sheet.Put(0, top + i, Fitting.Cut(lines[i], width));
         top += TripRows.HeadingRows;
@@ -135,8 +135,8 @@ internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figu
     private IEnumerable<string> Told(TripReport report)
     {
         TripNight night = report.Nights[Row];
-        yield return NightSentence.Of(night.Night, report.Run, Units);
         foreach (int refill in night.Refills)
             yield return RefillSentence.Of(report.Refills[refill], refill, report, Units);
+        yield return NightSentence.Of(night.Night, report.Run, Units);
     }
 }
