@@ -84,9 +84,9 @@ public class OtherCommandTests
         {
             Parts = Shell.Standing with
             {
-                Show = (report, units, color) =>
+                Show = (opening, units, color) =>
                 {
-                    shown.Add($"{report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
+                    shown.Add($"{opening.Report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
                     return 0;
                 },
             },
