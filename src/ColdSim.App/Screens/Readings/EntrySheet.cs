@@ -107,6 +107,13 @@ internal static class EntrySheet
         yield return ($"holds {Number(mass.Pounds, 1)} ± {Number(error.Pounds, 1)} lb of propane", Ink.Strong);
         yield return (
             $"that is {Number(mass.Kilograms, 2)} ± {Number(error.Kilograms, 2)} kg, {Number(100 * mass.Kilograms / legal_kg, 0)} % of the legal fill; ± is one standard uncertainty", Ink.Plain);
+        if (page.Scenario.Legs.Count == 0 && (reading.Time < page.Scenario.Weather.First || reading.Time > page.Scenario.Weather.Last))
+        {
+            yield return (
+                $"outside the scenario's weather, {ClockText.DayClock(page.Scenario.Weather.First)} to {ClockText.DayClock(page.Scenario.Weather.Last)}: "
+                + "it is kept, but not predicted or fitted", Ink.Plain);
+        }
+
         if (page.Book?.Log.LatestOf(reading.Cylinder) is { } last && !reading.Filled && last.Reading.Time < reading.Time)
         {
             double used_kg = (last.Contents.Mass - held.Mass).Kilograms;

@@ -45,7 +45,7 @@ internal static class FitLines
         lines.AddRange(TextTable.Lines(
             [
                 new(["line"]), new(["read"], Left: true), new(["holds", u.MassUnit]), new(["±"]), new(["fitted", u.MassUnit]), new(["off", u.MassUnit]), new(["times"]),
-                new(["standard", TimesStrip.Heading], Left: true), new([""], Left: true),
+                new(["standard errors", TimesStrip.Heading], Left: true), new([""], Left: true),
             ],
             [
                 .. fit.Residuals.Select(r => (IReadOnlyList<string>)

@@ -38,7 +38,7 @@ internal static class LogLines
             [
                 new(["line"]), new(["read"], Left: true), .. several ? [new TextColumn(["cylinder"], Left: true)] : Array.Empty<TextColumn>(), new(["method"], Left: true),
                 new(["holds", u.MassUnit]), new(["±"]), new(["pre-", "dicted"]), new(["off", u.MassUnit]), new(["times"]), new([""]),
-                .. strip ? [new TextColumn(["standard", TimesStrip.Heading], Left: true)] : Array.Empty<TextColumn>(),
+                .. strip ? [new TextColumn(["standard errors", TimesStrip.Heading], Left: true)] : Array.Empty<TextColumn>(),
                 .. wide ? [new TextColumn([""], Left: true)] : Array.Empty<TextColumn>(),
             ],
             [

@@ -8,7 +8,7 @@ internal static class ReadingsSheet
     /// <summary>From here on there is room for words beside the strip.</summary>
     public const int Wide = 100;
 
-    private const int Top = 3;
+    private const int Top = 2;
 
     public static void Draw(Sheet sheet, ReadingsPage page)
     {
