@@ -22,7 +22,7 @@ internal static class EntrySheet
             bool here = field == form.Field;
             sheet.Put(0, y, here ? ">" : " ", Ink.Strong);
             sheet.Put(2, y, Name(field), here ? Ink.Strong : Ink.Plain);
-            int room = sheet.Width - TextAt - 1;
+            int room = Math.Max(4, sheet.Width - TextAt - 1);
             if (form.Text(field) is { } text)
             {
                 // The end is what is being typed.

@@ -122,7 +122,7 @@ public sealed class ReadingsPageTests : IDisposable
 
     [Theory]
     [InlineData("40.1", "has no unit")]
-    [InlineData("4 lb", "less than an empty cylinder")]
+    [InlineData("4 lb", "of propane, less")]
     [InlineData("40 in", "")]
     [InlineData("forty", "")]
     public void A_fault_is_told_in_words_and_nothing_is_written(string text, string words)
