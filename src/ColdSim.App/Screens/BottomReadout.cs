@@ -22,17 +22,17 @@ internal static class BottomReadout
         }
 
         int below = y + 1 + count / lefts.Length;
-        IReadOnlyList<CylinderReading> each = CylinderReading.At(view);
+        IReadOnlyList<CylinderAtCursor> each = CylinderAtCursor.At(view);
         for (int c = 0; c < Math.Min(plan.EachCylinder, each.Count); c++)
             sheet.Put(0, below++, Fitting.Cut(Cylinder(each, c), sheet.Width));
         if (plan.Legend)
             sheet.Put(0, below, Fitting.Join(Legend(view), "  ", sheet.Width));
     }
 
-    private static string Cylinder(IReadOnlyList<CylinderReading> each, int place)
+    private static string Cylinder(IReadOnlyList<CylinderAtCursor> each, int place)
     {
         int name = each.Max(c => c.Name.Length);
-        CylinderReading own = each[place];
+        CylinderAtCursor own = each[place];
         return $"{own.Name.PadRight(Math.Min(name, 24))} {own.Left,9} left, liquid {own.Liquid,7}, {own.Pressure,8}{(own.State.Length > 0 ? ", " : "")}{own.State}";
     }
 

@@ -21,7 +21,7 @@ internal sealed record NightFramePage(NightView View) : IPage
 
     public PageMessage? Click(int x, int y, int width, int height)
     {
-        ScreenPlan plan = ScreenPlan.For(width, height, CylinderReading.Rows(View));
+        ScreenPlan plan = ScreenPlan.For(width, height, CylinderAtCursor.Rows(View));
         int column = x - plan.Place.Left;
         return View.Page == OpenPage.Curves && plan.Fits && column >= 0 && column < plan.Place.Columns && y <= plan.ClockRow
             ? new PageMessage.PointAt(View.Span.MinuteOf(column, plan.Place.Columns)) : null;

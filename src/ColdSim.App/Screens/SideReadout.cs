@@ -26,7 +26,7 @@ internal static class SideReadout
             }
         }
 
-        IReadOnlyList<CylinderReading> each = CylinderReading.At(view);
+        IReadOnlyList<CylinderAtCursor> each = CylinderAtCursor.At(view);
         y = Lines(sheet, left, y, each.SelectMany(c => (IEnumerable<string>)
             [Fitting.Cut($"{c.Name}{(c.State.Length > 0 ? ": " : "")}{c.State}", width), $" {c.Left,9} {c.Liquid,9} {c.Pressure,10}"])) + (each.Count > 0 ? 1 : 0);
         y = Lines(sheet, left, y, Fitting.Wrap(CursorWords.Event(view), width)) + 1;

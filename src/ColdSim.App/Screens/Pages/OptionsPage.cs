@@ -43,9 +43,9 @@ internal sealed record OptionsPage(
     public IReadOnlyList<string> Help { get; } =
     [
         "OPTIONS",
-        "  The scenario as it is and its options, the best first. The",
-        "  curves of two marked ones lie over each other below: A",
-        "  without gaps, B dashed, in the night of the nights' cursor.",
+        "  The scenario as it is and its options, the best first.",
+        "  The curves of two marked ones lie over each other below:",
+        "  A without gaps, B dashed, in the night of the cursor.",
         "  Up, Down, PgUp, PgDn  another option",
         "  Space                 marks it, or takes its mark away",
         "  n, p                  next, previous night",

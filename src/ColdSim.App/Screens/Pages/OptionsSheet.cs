@@ -25,7 +25,7 @@ internal static class OptionsSheet
         for (int i = 0; i < HeadingRows; i++)
             sheet.Put(0, top + i, Fitting.Cut(lines[i], width));
         top += HeadingRows;
-        int stripRows = StripRows(height, comparison);
+        int stripRows = StripRows(width, height, comparison);
         int rows = Math.Min(comparison.Rows.Count, height - top - 1 - (stripRows > 0 ? Strips * stripRows + LegendClockAndReadings : 0));
         int first = PageParts.FirstRow(page.Row, rows, comparison.Rows.Count);
         for (int i = first; i < Math.Min(comparison.Rows.Count, first + rows); i++)
@@ -40,19 +40,19 @@ internal static class OptionsSheet
     /// <summary>A click into the curves puts the time cursor there.</summary>
     public static PageMessage? Click(OptionsPage page, int x, int y, int width, int height)
     {
-        if (page.AsText || page.All.Value is not { } comparison || StripRows(height, comparison) is 0)
+        if (page.AsText || page.All.Value is not { } comparison || StripRows(width, height, comparison) is 0)
             return null;
         Place place = PlaceOf(width);
-        int column = x - place.Left, rows = StripRows(height, comparison), top = StripsTop(height, rows);
+        int column = x - place.Left, rows = StripRows(width, height, comparison), top = StripsTop(height, rows);
         return column >= 0 && column < place.Columns && y >= top && y <= top + Strips * rows ? new PageMessage.PointAt(page.Span.MinuteOf(column, place.Columns)) : null;
     }
 
     /// <summary>Rows of each strip: what the table leaves; 0 where that is too little to tell anything.</summary>
-    private static int StripRows(int height, Comparison comparison)
+    private static int StripRows(int width, int height, Comparison comparison)
     {
         int room = height - 1 - (height >= 30 ? 3 : 2) - HeadingRows - 1 - LegendClockAndReadings;
         int each = (room - Math.Min(comparison.Rows.Count, Math.Max(LeastRows, room / 3))) / Strips;
-        return each < 2 ? 0 : each;
+        return each < 2 || width < ScreenPlan.LeastWidth ? 0 : each;
     }
 
     /// <summary>They stand on the last rows, so that they stay in their place.</summary>

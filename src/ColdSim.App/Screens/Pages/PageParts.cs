@@ -1,11 +1,11 @@
+using ColdSim.App.Text;
+
 namespace ColdSim.App.Screens.Pages;
 
 /// <summary>What several pages have: a head, a foot, a paragraph.</summary>
 internal static class PageParts
 {
-    /// <summary>Keys that work on every page, for the end of the last row.</summary>
-    public static IReadOnlyList<string> Everywhere { get; } = ["? help", "q quit", "1-6 pages", "u units"];
-
+    /// <summary>The last row: a page's own keys, the first of them first, and those of every page.</summary>
     public static void Foot(Sheet sheet, params string[] keys)
         => sheet.Put(0, sheet.Height - 1, Fitting.Join([.. keys.Take(1), "? help", "q quit", .. keys.Skip(1), "1-6 pages", "u units"], "  ", sheet.Width));
 
@@ -19,7 +19,7 @@ internal static class PageParts
     /// <summary>A paragraph in at most so many rows, and the row after it.</summary>
     public static int Paragraph(Sheet sheet, int top, string text, int most, Ink ink = Ink.Plain)
     {
-        string[] lines = [.. Fitting.Wrap(Fitting.OneCellEach(text), sheet.Width)];
+        string[] lines = [.. Wrap.Lines(Fitting.OneCellEach(text), sheet.Width)];
         for (int i = 0; i < Math.Min(most, lines.Length); i++)
             sheet.Put(0, top + i, i == most - 1 && lines.Length > most ? Fitting.Cut(lines[i] + " …", sheet.Width) : Fitting.Cut(lines[i], sheet.Width), ink);
         return top + Math.Min(most, lines.Length);

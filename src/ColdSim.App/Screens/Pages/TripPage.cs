@@ -22,9 +22,9 @@ internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figu
     public IReadOnlyList<string> Help { get; } =
     [
         "TRIP",
-        "  A row a night; what is said of the chosen night and of its",
-        "  refills stands below. Until when a refill can wait is found",
-        "  by running the trip again with it moved, day by day.",
+        "  A row a night; what is said of the chosen night and its",
+        "  refills stands below. Until when a refill can wait is",
+        "  found by running the trip again with it moved by days.",
         "  Up, Down, PgUp, PgDn  another night",
         "  Home, End             first, last night",
         "  e, E                  next, previous refill",

@@ -26,7 +26,7 @@ internal sealed record WhyPage(
     [
         "WHY",
         "  The shortage under the cursor of the nights, or within an",
-        "  hour of it; else the first one; and where nothing is short,",
+        "  hour of it; else the first one; where nothing is short,",
         "  how close it comes. Which limit binds and what would have",
         "  held is found for the first shortage only.",
         "  Enter                 the first shortage",

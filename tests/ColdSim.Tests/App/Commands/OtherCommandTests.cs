@@ -84,9 +84,9 @@ public class OtherCommandTests
         {
             Parts = Shell.Standing with
             {
-                Show = (opening, units, color) =>
+                Show = (report, units, color) =>
                 {
-                    shown.Add($"{opening.Report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
+                    shown.Add($"{report.Report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
                     return 0;
                 },
             },

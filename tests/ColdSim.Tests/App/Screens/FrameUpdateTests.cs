@@ -18,7 +18,7 @@ public class FrameUpdateTests
         ],
         UnitStyle.Us);
 
-    private static FrameMessage Ask(PageMessage message) => new FrameMessage.Ask(message);
+    private static FrameMessage.Ask Ask(PageMessage message) => new(message);
 
     private static IReadOnlyList<PageMessage> Heard(FrameView view, int page) => ((FakePage)view.Pages[page]).Heard;
 

@@ -198,7 +198,7 @@ public class OtherPagesTests
     {
         RunReport report = FortnightStoryTests.Story.Value.Run;
         NightView view = NightView.Open(report, UnitStyle.Us);
-        CylinderReading[] each = [.. CylinderReading.At(view)];
+        CylinderAtCursor[] each = [.. CylinderAtCursor.At(view)];
         Assert.Equal(report.Scenario.Rig.Cylinders.Count, each.Length);
         Assert.Contains("in use", each[0].State, StringComparison.Ordinal);
         foreach ((int width, int height) in ((int, int)[])[(80, 23), (120, 39)])
@@ -207,16 +207,16 @@ public class OtherPagesTests
             Assert.All(each, c => Assert.Contains(c.Left, text, StringComparison.Ordinal));
         }
 
-        Assert.Empty(CylinderReading.At(NightView.Open(SampleRun.Report, UnitStyle.Us)));
+        Assert.Empty(CylinderAtCursor.At(NightView.Open(SampleRun.Report, UnitStyle.Us)));
     }
 
-    private static IPage Trip => TripPage.Of(FortnightStoryTests.Story.Value.Run.Scenario, Parts, UnitStyle.Us);
+    private static TripPage Trip => TripPage.Of(FortnightStoryTests.Story.Value.Run.Scenario, Parts, UnitStyle.Us);
 
-    private static IPage Compared => OptionsPage.Of(SampleRun.Report, Options, Parts, UnitStyle.Us);
+    private static OptionsPage Compared => OptionsPage.Of(SampleRun.Report, Options, Parts, UnitStyle.Us);
 
-    private static IPage Why => WhyPage.Of(Explained.Demo.Report, Parts, UnitStyle.Us);
+    private static WhyPage Why => WhyPage.Of(Explained.Demo.Report, Parts, UnitStyle.Us);
 
-    private static IPage Limits => LimitsPage.Of(HandLimits.Chart.Scenario, Parts with
+    private static LimitsPage Limits => LimitsPage.Of(HandLimits.Chart.Scenario, Parts with
     {
         Limits = (_, axis, _, _, _) => HandLimits.Chart with { Axis = axis },
     }, UnitStyle.Us);

@@ -12,10 +12,10 @@ namespace ColdSim.App.Screens;
 /// <param name="Liquid">Temperature of its liquid and shell.</param>
 /// <param name="Pressure">Its own pressure.</param>
 /// <param name="State">Whether it feeds, and its blanket.</param>
-internal sealed record CylinderReading(string Name, string Left, string Liquid, string Pressure, string State)
+internal sealed record CylinderAtCursor(string Name, string Left, string Liquid, string Pressure, string State)
 {
     /// <summary>In order of place; none for a single cylinder without a blanket.</summary>
-    public static IReadOnlyList<CylinderReading> At(NightView view)
+    public static IReadOnlyList<CylinderAtCursor> At(NightView view)
     {
         Rig rig = view.Report.Scenario.Rig;
         RunSeries s = view.Report.Series;
@@ -23,7 +23,7 @@ internal sealed record CylinderReading(string Name, string Left, string Liquid, 
             return [];
         UnitStyle u = view.Units;
         int i = view.Minute, blankets = rig.Cylinders.Count(c => c.Blanket is not null);
-        List<CylinderReading> all = [];
+        List<CylinderAtCursor> all = [];
         for (int c = 0; c < rig.Cylinders.Count; c++)
         {
             CylinderSeries own = s.Cylinders[c];
