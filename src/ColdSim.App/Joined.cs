@@ -78,6 +78,6 @@ internal static class Joined
 
     /// <summary>Apart, so that no screen code is loaded before a screen opens.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int Show(RunReport report, UnitStyle units, bool color)
-        => Screens.NightScreenProgram.Show(report, units, color) is var code && code == ScreenBroke ? ExitCode.Internal : code;
+    private static int Show(Opening opening, UnitStyle units, bool color)
+        => Screens.Frame.ScreenProgram.Show(opening, units, color) is var code && code == ScreenBroke ? ExitCode.Internal : code;
 }

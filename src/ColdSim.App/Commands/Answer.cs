@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Logs;
@@ -12,34 +13,52 @@ internal sealed class Answer(Host host, UnitStyle units, bool json, bool failIfS
     /// <summary>Where the curves go as well, or null.</summary>
     public string? CsvPath { get; init; }
 
-    /// <summary>The log's latest reading that the scenario was moved to, or null.</summary>
-    public LogRow? Latest { get; init; }
+    /// <summary>The log whose latest reading the scenario was moved to, or null.</summary>
+    public FromLog? Latest { get; init; }
 
     public async Task<int> GiveAsync(Scenario scenario, CancellationToken cancel)
     {
         RunReport report = await CheckedRun.OfAsync(scenario, host, cancel).ConfigureAwait(false);
+        (Forecast Forecast, LogPrediction Log)? ahead = Latest is null ? null : await AheadAsync(Latest, report, cancel).ConfigureAwait(false);
         if (json)
-            Json(report);
+            Json(report, ahead?.Forecast, ahead?.Log);
         else
-            RunText.Write(host.Out, Sections(report, cancel), host.OutIsTerminal && host.Color);
+            RunText.Write(host.Out, Sections(report, ahead), host.OutIsTerminal && host.Color);
         await host.Out.FlushAsync(cancel).ConfigureAwait(false);
         if (CsvPath is not null)
             CsvFile.Write(host, CsvPath, "curves", writer => host.Parts.WriteCsv(report, writer), cancel);
         return failIfShort && report.Summary.Verdict != Verdict.Holds ? ExitCode.ShortOrDry : ExitCode.Done;
     }
 
-    private IReadOnlyList<TextSection> Sections(RunReport report, CancellationToken cancel)
+    private async Task<(Forecast Forecast, LogPrediction Log)> AheadAsync(FromLog latest, RunReport report, CancellationToken cancel)
     {
-        IReadOnlyList<TextSection> sections = RunText.Sections(report, units, host.Parts.Cautions());
-        return Latest is null ? sections
-            : [sections[0], ForecastText.Section(Forecast.Of(report.Scenario, Latest, cancel), report, units), .. sections.Skip(1)];
+        // Other nights than the scenario's may have been asked for.
+        ForecastStart start = latest.Start with { Scenario = report.Scenario };
+        Task<Forecast> work = Task.Run(() => Forecast.Of(start, cancel), cancel);
+        await WaitingLine.UntilAsync(work, host).ConfigureAwait(false);
+        return (await work.ConfigureAwait(false), await LogCommand.PredictAsync(latest.Before, latest.Log, host, cancel).ConfigureAwait(false));
     }
 
-    private void Json(RunReport report)
+    private IReadOnlyList<TextSection> Sections(RunReport report, (Forecast Forecast, LogPrediction Log)? ahead)
+    {
+        IReadOnlyList<TextSection> sections = RunText.Sections(report, units, host.Parts.Cautions());
+        if (Latest is null || ahead is not { } a)
+            return sections;
+        return
+        [
+            sections[0], ForecastText.Section(a.Forecast, Latest.Start, report, units),
+            .. a.Log.Days.Count == 0 ? Array.Empty<TextSection>() : [DailyUseText.Section(a.Log, report.Scenario, units)], .. sections.Skip(1),
+        ];
+    }
+
+    private void Json(RunReport report, Forecast? forecast, LogPrediction? log)
     {
         foreach (string assumption in report.Scenario.Assumptions)
             host.Error.WriteLine($"assumed: {assumption}");
         host.Out.Flush();
-        host.Parts.WriteJson(report, host.Output);
+        if (forecast is null)
+            host.Parts.WriteJson(report, host.Output);
+        else
+            RunJson.Write(report, forecast, log, host.Output);
     }
 }

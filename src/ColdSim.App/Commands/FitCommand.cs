@@ -34,6 +34,8 @@ internal static class FitCommand
             string path = parsed.GetRequiredValue(file);
             string? copy = Target(parsed.GetValue(target), parsed.GetValue(inPlace), path);
             Scenario scenario = ScenarioFile.Read(path, host);
+            if (scenario.Rig.Cylinders.Count > 1)
+                throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
             LogResult log = LogCommand.Read(path, scenario, parsed.GetValue(skip), host);
             Task<FitReport> work = Task.Run(() => Fit(scenario, log, !parsed.GetValue(keep), path), cancel);
             await WaitingLine.UntilAsync(work, host).ConfigureAwait(false);

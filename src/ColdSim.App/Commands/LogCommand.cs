@@ -30,7 +30,8 @@ internal static class LogCommand
             "coldsim log add trip.toml --weight \"31.2 lb\" --note \"before supper\"",
             "coldsim log add trip.toml --at 2027-01-13T07:00-07:00 --line \"5.1 in\" \\",
             "    --temperature \"10 °F\"",
-            "coldsim log add trip.toml --weight \"37.4 lb\" --filled")
+            "coldsim log add trip.toml --weight \"37.4 lb\" --filled",
+            "coldsim log add trip.toml --cylinder left --weight \"31.2 lb\"")
         { file };
         foreach (Option option in o.All)
             command.Options.Add(option);
@@ -38,19 +39,11 @@ internal static class LogCommand
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
-            OneCylinder(scenario, path);
             IReadOnlyList<LogEntry> entries = new LogInput(parsed, o, scenario, host.Clock).Entries();
-            LogFile.Append(LogFile.PathOf(path), entries);
+            string log = LogAdding.Append(path, entries);
             foreach (LogEntry entry in entries)
-            {
-                LogReading reading = new EntryReader(entry, scenario.Rig.Cylinders[0]).Read(0)!;
-                ContentsEstimate held = reading.Reading.Estimate(GaugedCylinder.Of(scenario.Rig.Cylinders[0]));
-                UnitStyle units = UnitStyle.Us;
-                host.Out.WriteLine(
-                    $"{ClockText.DayClock(entry.Time)}, {entry.Method} {entry.Reading}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}");
-            }
-
-            host.Out.WriteLine($"written to {LogFile.PathOf(path)}");
+                host.Out.WriteLine(LogAdding.Words(entry, scenario.Rig, UnitStyle.Us));
+            host.Out.WriteLine($"written to {log}");
             return ExitCode.Done;
         });
         return command;
@@ -64,20 +57,20 @@ internal static class LogCommand
         Option<bool> json = CommonOptions.Json();
         ExampleCommand command = new(
             "show",
-            "List and check the log: what each reading means, and what was used between readings.",
+            "List and check the log: what each reading means, what was used, and what the weather would have predicted.",
             "coldsim log show trip.toml",
             "coldsim log show trip.toml --json > readings.json")
         { file, skip, units, json };
-        command.SetAction(parsed =>
+        command.SetAction(async (parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
             LogResult log = Read(path, scenario, parsed.GetValue(skip), host);
-            UseLog use = UseLog.Of(log.Readings, GaugedCylinder.Of(scenario.Rig.Cylinders[0]));
+            LogPrediction use = await PredictAsync(scenario, UseOf(log, scenario), host, cancel).ConfigureAwait(false);
             if (parsed.GetValue(json))
             {
-                host.Out.Flush();
-                LogJson.Write(use, log.Damaged, host.Output);
+                await host.Out.FlushAsync(cancel).ConfigureAwait(false);
+                LogJson.Write(use, scenario, log.Damaged, host.Output);
             }
             else
             {
@@ -90,10 +83,15 @@ internal static class LogCommand
         return command;
     }
 
-    private static void OneCylinder(Scenario scenario, string path)
+    /// <summary>What the readings of a log come to.</summary>
+    public static UseLog UseOf(LogResult log, Scenario scenario) => UseLog.Of(log.Readings, [.. scenario.Rig.Cylinders.Select(GaugedCylinder.Of)]);
+
+    /// <summary>The log beside the simulator.</summary>
+    public static async Task<LogPrediction> PredictAsync(Scenario scenario, UseLog log, Host host, CancellationToken cancel)
     {
-        if (scenario.Rig.Cylinders.Count > 1)
-            throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a log is kept of a scenario with one");
+        Task<LogPrediction> work = Task.Run(() => LogPrediction.Of(scenario, log, null, cancel), cancel);
+        await WaitingLine.UntilAsync(work, host).ConfigureAwait(false);
+        return await work.ConfigureAwait(false);
     }
 
     /// <summary>Goes on without the lines that are damaged.</summary>
@@ -102,11 +100,10 @@ internal static class LogCommand
     /// <summary>The scenario's log; damaged lines end the command unless they are to be left out, and are named either way.</summary>
     public static LogResult Read(string scenarioPath, Scenario scenario, bool skipDamaged, Host host)
     {
-        OneCylinder(scenario, scenarioPath);
         string path = LogFile.PathOf(scenarioPath);
         if (!File.Exists(path))
             throw CommandFault.Input($"coldsim: there is no log '{path}'; begin one with 'coldsim log add {scenarioPath} --weight \"31.2 lb\"'");
-        LogResult log = LogReader.Read(path, scenario.Rig.Cylinders[0]);
+        LogResult log = LogReader.Read(path, scenario.Rig);
         if (log.Damaged.Count == 0)
             return log;
         int lines = log.Damaged.Select(d => d.Line).Distinct().Count();

@@ -14,6 +14,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
     public IReadOnlyList<LogEntry> Entries()
     {
         DateTimeOffset time = Time();
+        string cylinder = Cylinder();
         string note = parsed.GetValue(o.Note) ?? "";
         if (note.Any(char.IsControl))
             _faults.Add("--note: more than one line, or a control character; accepted: one line of text");
@@ -22,7 +23,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         foreach ((string method, Option<string[]> option) in o.Readings)
         {
             foreach (string reading in parsed.GetValue(option) ?? [])
-                entries.Add(Entry(time, method, reading, note, used));
+                entries.Add(Entry(time, cylinder, method, reading, note, used));
         }
 
         if (entries.Count == 0)
@@ -31,9 +32,8 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
             _faults.AddRange(Given().Where(d => !used.Contains(d.Name)).Select(d => $"--{d.Name} does not go with {string.Join(" or ", entries.Select(e => $"--{e.Method}").Distinct())}"));
         foreach (LogEntry entry in entries)
         {
-            EntryReader reader = new(entry, scenario.Rig.Cylinders[0]);
-            reader.Read(0);
-            _faults.AddRange(reader.Faults.Select(f => f.AsOption(entry.Method)));
+            if (entry.Cylinder.Length > 0)
+                _faults.AddRange(LogAdding.Read(entry, scenario.Rig).Faults.Select(f => f.AsOption(entry.Method)));
         }
 
         return _faults.Count == 0 ? entries
@@ -41,7 +41,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
     }
 
     // Of several readings at once only the first follows the filling.
-    private LogEntry Entry(DateTimeOffset time, string method, string reading, string note, HashSet<string> used)
+    private LogEntry Entry(DateTimeOffset time, string cylinder, string method, string reading, string note, HashSet<string> used)
     {
         IReadOnlyList<string> known = LogMethods.DetailsOf(method);
         LogDetail[] details = [.. Given().Where(d => known.Contains(d.Name, StringComparer.Ordinal) && (d.Name != LogMethods.Filled || !used.Contains(d.Name)))];
@@ -49,13 +49,30 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         return new()
         {
             Time = time,
-            Cylinder = scenario.Rig.Cylinders[0].Name,
+            Cylinder = cylinder,
             Method = method,
             Reading = reading.Trim(),
             Temperature = LogMethods.ReadsLevel(method) ? (parsed.GetValue(o.Temperature) ?? "").Trim() : "",
             Details = details,
             Note = note,
         };
+    }
+
+    // Empty where it is not known which; its fault is told then.
+    private string Cylinder()
+    {
+        if (parsed.GetValue(o.Cylinder) is not { } name)
+        {
+            if (scenario.Rig.Cylinders.Count == 1)
+                return LogCylinders.NameOf(scenario.Rig, 0);
+            _faults.Add($"--cylinder is missing, and the scenario has {scenario.Rig.Cylinders.Count}; {LogCylinders.Accepted(scenario.Rig)}");
+            return "";
+        }
+
+        if (LogCylinders.PlaceOf(scenario.Rig, name) is { } place)
+            return LogCylinders.NameOf(scenario.Rig, place);
+        _faults.Add($"--cylinder: '{name}'; {LogCylinders.Accepted(scenario.Rig)}");
+        return "";
     }
 
     private IEnumerable<LogDetail> Given()
@@ -74,10 +91,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
     private DateTimeOffset Time()
     {
         if (parsed.GetValue(o.At) is not { } text)
-        {
-            DateTimeOffset now = clock.GetUtcNow().ToOffset(scenario.Start.Offset);
-            return new DateTimeOffset(now.Year, now.Month, now.Day, now.Hour, now.Minute, 0, now.Offset);
-        }
+            return LogAdding.Now(clock, scenario.Start.Offset);
 
         if (InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read)
             return time;

@@ -13,6 +13,8 @@ internal sealed class LogOptions
         Description = "When it was read, such as 2027-01-13T07:00-07:00; without offset by the scenario's clock. [now]",
     };
 
+    public Option<string?> Cylinder { get; } = new("--cylinder") { HelpName = "NAME", Description = "Which cylinder, where the scenario has several." };
+
     public Option<string?> Note { get; } = new("--note") { HelpName = "TEXT", Description = "A few words to go with it." };
 
     public Option<bool> Filled { get; } = new("--filled") { Description = "The cylinder was filled or changed since the last reading." };
@@ -39,5 +41,5 @@ internal sealed class LogOptions
         _gauge.PositionError, _gauge.Foot, _gauge.LineError, _gauge.FloatError, _gauge.TemperatureError, Tilt,
     ];
 
-    public IEnumerable<Option> All => [.. Readings.Select(r => r.Option), At, Note, Filled, Temperature, Rested, .. Details];
+    public IEnumerable<Option> All => [.. Readings.Select(r => r.Option), Cylinder, At, Note, Filled, Temperature, Rested, .. Details];
 }

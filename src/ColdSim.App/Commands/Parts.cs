@@ -20,6 +20,13 @@ internal sealed record ScenarioReading(Scenario? Scenario, IReadOnlyList<string>
     public IReadOnlyList<ComparedOption> Options { get; init; } = [];
 }
 
+/// <summary>What the screen opens on.</summary>
+/// <param name="Report">The run.</param>
+/// <param name="Options">The scenario's options.</param>
+/// <param name="Parts">What the pages' figures are worked out with.</param>
+/// <param name="File">The scenario's file as it was given; null for the demo.</param>
+internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> Options, Parts Parts, string? File = null);
+
 /// <summary>Saturated propane at one temperature. SI units.</summary>
 internal readonly record struct SaturatedPropane(double Pressure_Pa, double Liquid_kg_m3, double Vapour_kg_m3, double LatentHeat_J_kg);
 
@@ -92,8 +99,8 @@ internal sealed record Parts
     /// <summary>Saturated propane at a temperature. [K]</summary>
     public required Func<double, SaturatedPropane> Propane { get; init; }
 
-    /// <summary>Opens the screen on a report, in colour or not, and comes back with an exit code when it is closed.</summary>
-    public required Func<RunReport, UnitStyle, bool, int> Show { get; init; }
+    /// <summary>Opens the screen on a run, in colour or not, and comes back with an exit code when it is closed.</summary>
+    public required Func<Opening, UnitStyle, bool, int> Show { get; init; }
 
     /// <summary>The short cautions under every answer.</summary>
     public required Func<IReadOnlyList<string>> Cautions { get; init; }

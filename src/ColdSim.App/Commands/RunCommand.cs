@@ -1,10 +1,5 @@
 using System.CommandLine;
-using ColdSim.App.Text;
-using ColdSim.Files.Logs;
 using ColdSim.Planning;
-using ColdSim.Planning.Forecasts;
-using ColdSim.Planning.Gauges;
-using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Commands;
 
@@ -24,7 +19,7 @@ internal static class RunCommand
         Option<bool> json = CommonOptions.Json();
         Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the curves, a row a minute, to this file." };
         Option<bool> fail = CommonOptions.FailIfShort();
-        Option<bool> noLog = new("--no-log") { Description = "Start as the scenario says, though its log has a newer reading." };
+        Option<bool> noLog = FromLog.NoLog();
         Option<bool> skip = LogCommand.SkipDamaged();
         ExampleCommand command = new(
             "run",
@@ -39,16 +34,8 @@ internal static class RunCommand
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
-            LogRow? latest = null;
-            if (!parsed.GetValue(noLog) && scenario.Rig.Cylinders.Count == 1 && File.Exists(LogFile.PathOf(path)))
-            {
-                UseLog log = UseLog.Of(LogCommand.Read(path, scenario, parsed.GetValue(skip), host).Readings, GaugedCylinder.Of(scenario.Rig.Cylinders[0]));
-                if (Forecast.StartOf(scenario, log) is { } moved)
-                {
-                    (scenario, latest) = (moved, log.Rows[^1]);
-                    host.Error.WriteLine($"started from the log's latest reading, line {latest.Reading.Line}, {ClockText.DayClock(moved.Start)}; --no-log starts as the scenario says");
-                }
-            }
+            FromLog? latest = parsed.GetValue(noLog) ? null : FromLog.Of(path, scenario, parsed.GetValue(skip), host);
+            scenario = latest?.Start.Scenario ?? scenario;
 
             if (parsed.GetValue(nights) is { } n)
                 scenario = OtherNights.In(scenario, (int)n);

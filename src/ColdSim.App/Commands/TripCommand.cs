@@ -13,17 +13,21 @@ internal static class TripCommand
         Option<bool> json = CommonOptions.Json();
         Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the nights, a row each, to this file." };
         Option<bool> fail = CommonOptions.FailIfShort();
+        Option<bool> noLog = FromLog.NoLog();
+        Option<bool> skip = LogCommand.SkipDamaged();
         ExampleCommand command = new(
             "trip",
             "Run a trip of several stops with its refills: nights, money, and how long each refill can wait.",
             "coldsim trip trip.toml",
             "coldsim trip trip.toml --units si --csv nights.csv",
             "coldsim trip trip.toml --json > trip.json")
-        { file, units, json, csv, fail };
+        { file, units, json, csv, fail, noLog, skip };
         command.SetAction(async (parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
+            if (!parsed.GetValue(noLog) && FromLog.Of(path, scenario, parsed.GetValue(skip), host) is { } latest)
+                scenario = latest.Start.Scenario;
             TripAnswer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))
             {
                 CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ColdSim.App.Text;
-using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
@@ -19,19 +18,27 @@ internal static class ViewCommand
             "NO_COLOR=1 coldsim view trip.toml --units si")
         { file, units };
         command.SetAction((parsed, cancel) => ShowAsync(
-            () => ScenarioFile.Read(parsed.GetRequiredValue(file), host), parsed.UnitStyle(units), host, cancel));
+            () => ScenarioFile.Good(parsed.GetRequiredValue(file), host), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
         return command;
     }
 
     /// <summary>Makes the program without a command open on the demo.</summary>
     public static void OpenDemoFrom(RootCommand root, Host host)
-        => root.SetAction((_, cancel) => ShowAsync(() => ScenarioFile.Take(host.Parts.ReadDemo(), host), UnitStyle.Us, host, cancel));
+        => root.SetAction((_, cancel) => ShowAsync(() => Demo(host), null, UnitStyle.Us, host, cancel));
 
-    private static async Task<int> ShowAsync(Func<Scenario> read, UnitStyle units, Host host, CancellationToken cancel)
+    private static ScenarioReading Demo(Host host)
+    {
+        ScenarioReading demo = host.Parts.ReadDemo();
+        ScenarioFile.Take(demo, host);
+        return demo;
+    }
+
+    private static async Task<int> ShowAsync(Func<ScenarioReading> read, string? file, UnitStyle units, Host host, CancellationToken cancel)
     {
         if (!host.CanShow)
             throw CommandFault.Input("coldsim: the screen needs a terminal; 'coldsim run FILE' prints the same, and 'coldsim --help' tells more");
-        RunReport report = await CheckedRun.OfAsync(read(), host, cancel).ConfigureAwait(false);
-        return host.Parts.Show(report, units, host.Color);
+        ScenarioReading reading = read();
+        RunReport report = await CheckedRun.OfAsync(reading.Scenario!, host, cancel).ConfigureAwait(false);
+        return host.Parts.Show(new Opening(report, reading.Options, host.Parts, file), units, host.Color);
     }
 }

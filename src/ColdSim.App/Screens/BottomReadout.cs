@@ -21,8 +21,19 @@ internal static class BottomReadout
             sheet.Put(x + reading.Brief.Length + 1, row, reading.Value, Ink.Strong);
         }
 
+        int below = y + 1 + count / lefts.Length;
+        IReadOnlyList<CylinderAtCursor> each = CylinderAtCursor.At(view);
+        for (int c = 0; c < Math.Min(plan.EachCylinder, each.Count); c++)
+            sheet.Put(0, below++, Fitting.Cut(Cylinder(each, c), sheet.Width));
         if (plan.Legend)
-            sheet.Put(0, y + 1 + count / lefts.Length, Fitting.Join(Legend(view), "  ", sheet.Width));
+            sheet.Put(0, below, Fitting.Join(Legend(view), "  ", sheet.Width));
+    }
+
+    private static string Cylinder(IReadOnlyList<CylinderAtCursor> each, int place)
+    {
+        int name = each.Max(c => c.Name.Length);
+        CylinderAtCursor own = each[place];
+        return $"{own.Name.PadRight(Math.Min(name, 24))} {own.Left,9} left, liquid {own.Liquid,7}, {own.Pressure,8}{(own.State.Length > 0 ? ", " : "")}{own.State}";
     }
 
     private static IEnumerable<string> Legend(NightView view)

@@ -6,7 +6,7 @@ internal static class NightPage
     public static Sheet Draw(NightView view, int width, int height)
     {
         Sheet sheet = new(width, height);
-        ScreenPlan plan = ScreenPlan.For(width, height);
+        ScreenPlan plan = ScreenPlan.For(width, height, CylinderAtCursor.Rows(view));
         if (!plan.Fits)
         {
             TooSmall(sheet);

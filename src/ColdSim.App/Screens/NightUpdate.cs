@@ -1,3 +1,4 @@
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 
 namespace ColdSim.App.Screens;
@@ -7,15 +8,16 @@ internal static class NightUpdate
 {
     private const int RowsOfAPage = 10;
 
-    public static NightView After(this NightView view, NightMessage message)
+    public static NightView After(this NightView view, PageMessage message)
     {
         view = view with { Notice = "" };
         return message switch
         {
-            NightMessage.OtherUnits => view.In(view.Units.IsUs ? UnitStyle.Si : UnitStyle.Us),
-            NightMessage.Turn turn => view.Page == turn.Page ? Close(view) : Open(view, turn.Page),
-            NightMessage.Close => Close(view),
-            NightMessage.NextNight next => OtherNight(view, view.Night + next.Direction),
+            PageMessage.OtherUnits => view.In(view.Units.IsUs ? UnitStyle.Si : UnitStyle.Us),
+            PageMessage.UnitsAre units => view.In(units.Units),
+            PageMessage.Turn turn => view.Page == turn.Page ? Close(view) : Open(view, turn.Page),
+            PageMessage.Close => Close(view),
+            PageMessage.NextNight next => OtherNight(view, view.Night + next.Direction),
             _ => view.Page switch
             {
                 OpenPage.Help => OnHelp(view, message),
@@ -25,43 +27,43 @@ internal static class NightUpdate
         };
     }
 
-    private static NightView OnCurves(NightView view, NightMessage message) => message switch
+    private static NightView OnCurves(NightView view, PageMessage message) => message switch
     {
-        NightMessage.Step step => At(view, view.Minute + step.Minutes),
-        NightMessage.Rows rows => At(view, view.Minute + rows.Count * 60),
-        NightMessage.Pages pages => At(view, view.Minute + pages.Count * 60),
-        NightMessage.First => At(view, view.Span.From),
-        NightMessage.Last => At(view, view.Span.To - 1),
-        NightMessage.PointAt point => At(view, point.Minute),
-        NightMessage.NextEvent next => OtherEvent(view, next.Direction),
+        PageMessage.Step step => At(view, view.Minute + step.Minutes),
+        PageMessage.Rows rows => At(view, view.Minute + rows.Count * 60),
+        PageMessage.Pages pages => At(view, view.Minute + pages.Count * 60),
+        PageMessage.First => At(view, view.Span.From),
+        PageMessage.Last => At(view, view.Span.To - 1),
+        PageMessage.PointAt point => At(view, point.Minute),
+        PageMessage.NextEvent next => OtherEvent(view, next.Direction),
         _ => view,
     };
 
-    private static NightView OnHelp(NightView view, NightMessage message) => message switch
+    private static NightView OnHelp(NightView view, PageMessage message) => message switch
     {
-        NightMessage.Rows rows => Scrolled(view, view.Row + rows.Count),
-        NightMessage.Pages pages => Scrolled(view, view.Row + pages.Count * RowsOfAPage),
-        NightMessage.First => Scrolled(view, 0),
-        NightMessage.Last => Scrolled(view, HelpPage.Lines.Count),
+        PageMessage.Rows rows => Scrolled(view, view.Row + rows.Count),
+        PageMessage.Pages pages => Scrolled(view, view.Row + pages.Count * RowsOfAPage),
+        PageMessage.First => Scrolled(view, 0),
+        PageMessage.Last => Scrolled(view, HelpPage.Lines.Count),
         _ => view,
     };
 
     private static NightView Scrolled(NightView view, int row)
         => view with { Row = Math.Clamp(row, 0, HelpPage.Lines.Count - 1) };
 
-    private static NightView OnEvents(NightView view, NightMessage message)
+    private static NightView OnEvents(NightView view, PageMessage message)
     {
         IReadOnlyList<EventMark> marks = view.Marks;
         NightView To(int row) => view with { Row = Math.Clamp(row, 0, Math.Max(0, marks.Count - 1)) };
         return message switch
         {
-            NightMessage.Rows rows => To(view.Row + rows.Count),
-            NightMessage.Pages pages => To(view.Row + pages.Count * RowsOfAPage),
-            NightMessage.NextEvent next => To(view.Row + next.Direction),
-            NightMessage.First => To(0),
-            NightMessage.Last => To(marks.Count - 1),
-            NightMessage.Choose when marks.Count > 0 => Close(At(view, marks[view.Row].Minute)),
-            NightMessage.Choose => Close(view),
+            PageMessage.Rows rows => To(view.Row + rows.Count),
+            PageMessage.Pages pages => To(view.Row + pages.Count * RowsOfAPage),
+            PageMessage.NextEvent next => To(view.Row + next.Direction),
+            PageMessage.First => To(0),
+            PageMessage.Last => To(marks.Count - 1),
+            PageMessage.Choose when marks.Count > 0 => Close(At(view, marks[view.Row].Minute)),
+            PageMessage.Choose => Close(view),
             _ => view,
         };
     }

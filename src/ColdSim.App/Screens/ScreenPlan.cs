@@ -12,6 +12,9 @@ internal sealed record ScreenPlan
     private const int Footer = 1;
     private const int WideReadout = 80;
 
+    // Air and gas, of which the page is never without.
+    private const int LeastBesideCylinders = 4;
+
     /// <summary>How strips share the room, and which of them go first when there is too little.</summary>
     private static readonly int[] Weights = [4, 3, 4, 2];
     private static readonly int[] Least = [2, 3, 2, 2];
@@ -29,6 +32,9 @@ internal sealed record ScreenPlan
 
     public bool Burner { get; init; }
 
+    /// <summary>Rows below the readout with a cylinder each; fewer than there are where room is short.</summary>
+    public int EachCylinder { get; init; }
+
     public bool Legend { get; init; }
 
     /// <summary>Readings beside each other below the curves.</summary>
@@ -44,7 +50,10 @@ internal sealed record ScreenPlan
 
     public int ReadoutRow => ClockRow + 1;
 
-    public static ScreenPlan For(int width, int height)
+    /// <param name="width">Columns of the page.</param>
+    /// <param name="height">Its rows.</param>
+    /// <param name="cylinders">Rows wanted for one cylinder each.</param>
+    public static ScreenPlan For(int width, int height, int cylinders = 0)
     {
         if (width < LeastWidth || height < LeastHeight)
             return new() { Fits = false };
@@ -52,6 +61,8 @@ internal sealed record ScreenPlan
         int across = width >= WideReadout ? 4 : 2;
         int readout = side ? 0 : 1 + 12 / across;
         int room = height - FirstStrip - Footer - 2 - readout;
+        int each = side ? 0 : Math.Clamp(room - LeastBesideCylinders, 0, cylinders);
+        room -= each;
         bool burner = room >= 10, legend = !side && room >= 12;
         int taken = side ? SideWidth : 0;
         return new()
@@ -61,6 +72,7 @@ internal sealed record ScreenPlan
             Place = new(Place.LeftMargin, width - taken - Place.LeftMargin - Place.RightMargin),
             StripRows = Share(room - (burner ? 1 : 0) - (legend ? 1 : 0)),
             Burner = burner,
+            EachCylinder = each,
             Legend = legend,
             ReadingsAcross = across,
         };

@@ -49,6 +49,16 @@ internal sealed class Sheet
     /// <summary>Writes text so that it ends just before <paramref name="end"/>.</summary>
     public void PutBefore(int end, int y, string text, Ink ink = Ink.Plain) => Put(end - text.Length, y, text, ink);
 
+    /// <summary>Lays another sheet on this one from a row down.</summary>
+    public void Lay(Sheet other, int top)
+    {
+        for (int y = 0; y < other.Height; y++)
+        {
+            for (int x = 0; x < other.Width; x++)
+                Put(x, top + y, other[x, y].Glyph, other[x, y].Ink);
+        }
+    }
+
     public string Row(int y) => string.Create(Width, (this, y), static (row, at) =>
     {
         for (int x = 0; x < row.Length; x++)

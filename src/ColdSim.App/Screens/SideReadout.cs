@@ -26,6 +26,9 @@ internal static class SideReadout
             }
         }
 
+        IReadOnlyList<CylinderAtCursor> each = CylinderAtCursor.At(view);
+        y = Lines(sheet, left, y, each.SelectMany(c => (IEnumerable<string>)
+            [Fitting.Cut($"{c.Name}{(c.State.Length > 0 ? ": " : "")}{c.State}", width), $" {c.Left,9} {c.Liquid,9} {c.Pressure,10}"])) + (each.Count > 0 ? 1 : 0);
         y = Lines(sheet, left, y, Fitting.Wrap(CursorWords.Event(view), width)) + 1;
         y = Lines(sheet, left, y, Legend(view));
         string[] cautions = [.. Cautions.Short.SelectMany(c => Fitting.Wrap(c, width))];

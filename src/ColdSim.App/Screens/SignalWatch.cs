@@ -1,3 +1,4 @@
+using ColdSim.App.Screens.Frame;
 using System.Diagnostics;
 using System.Runtime.InteropServices;
 
@@ -42,7 +43,7 @@ internal sealed class SignalWatch : IDisposable
             context.Cancel = true;
             if (_force is null)
             {
-                _force = new Timer(_ => Environment.Exit(NightScreenProgram.EndedBySignal + number), null, Patience, Timeout.InfiniteTimeSpan);
+                _force = new Timer(_ => Environment.Exit(ScreenProgram.EndedBySignal + number), null, Patience, Timeout.InfiniteTimeSpan);
                 _kill = new Timer(_ => Process.GetCurrentProcess().Kill(), null, 2 * Patience, Timeout.InfiniteTimeSpan);
             }
 

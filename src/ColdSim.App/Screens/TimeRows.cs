@@ -45,15 +45,18 @@ internal static class TimeRows
 
     /// <summary>Full hours where they fall, and over them the cursor's time.</summary>
     public static void Clock(Sheet sheet, Place place, int y, NightView view)
+        => Clock(sheet, place, y, view.Span, view.Minute, view.Report.Scenario.Start);
+
+    /// <summary>The same for a span of minutes after a start.</summary>
+    public static void Clock(Sheet sheet, Place place, int y, NightSpan span, int minute, DateTimeOffset start)
     {
         sheet.PutBefore(place.Left - 1, y, "clock, hours");
-        NightSpan span = view.Span;
         int every = HoursBetween(span, place.Columns);
-        int at = Math.Max(place.Left, Math.Min(place.Left + span.Column(view.Minute, place.Columns) - 2, place.Right - 5));
+        int at = Math.Max(place.Left, Math.Min(place.Left + span.Column(minute, place.Columns) - 2, place.Right - 5));
         int end = place.Left - 1;
         for (int m = span.From; m < span.To; m++)
         {
-            DateTimeOffset time = view.TimeAt(m);
+            DateTimeOffset time = start.AddMinutes(m);
             int x = place.Left + span.Column(m, place.Columns);
             bool underCursor = x + 2 >= at && x <= at + 5;
             if (time.Minute != 0 || time.Hour % every != 0 || x <= end || x + 2 > place.Right || underCursor)
@@ -62,7 +65,7 @@ internal static class TimeRows
             end = x + 2;
         }
 
-        sheet.Put(at, y, view.Time.ToString("HH:mm", CultureInfo.InvariantCulture), Ink.Pointer);
+        sheet.Put(at, y, start.AddMinutes(minute).ToString("HH:mm", CultureInfo.InvariantCulture), Ink.Pointer);
     }
 
     private static int HoursBetween(NightSpan span, int columns)

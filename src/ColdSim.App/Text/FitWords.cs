@@ -85,7 +85,7 @@ internal static class FitWords
         ],
         gap: 2);
 
-    private static string Name(FitKind kind) => kind switch
+    internal static string Name(FitKind kind) => kind switch
     {
         FitKind.HeatLoss => "heat loss",
         FitKind.Infiltration => "infiltration",
@@ -94,7 +94,7 @@ internal static class FitWords
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };
 
-    private static string Value(FitKind kind, double value) => kind switch
+    internal static string Value(FitKind kind, double value) => kind switch
     {
         FitKind.BaseUse => $"{Number(value, 0)} W",
         FitKind.WindShelter => Number(value, 2),

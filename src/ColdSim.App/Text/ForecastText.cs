@@ -7,15 +7,18 @@ namespace ColdSim.App.Text;
 /// <summary>What the log's latest reading and the fit make of the days ahead.</summary>
 internal static class ForecastText
 {
-    public static TextSection Section(Forecast forecast, RunReport report, UnitStyle units) => new("From the log's latest reading", [.. Lines(forecast, report, units)]);
+    public static TextSection Section(Forecast forecast, ForecastStart start, RunReport report, UnitStyle units)
+        => new("From the log's latest reading", [.. Lines(forecast, start, report, units)]);
 
-    private static IEnumerable<string> Lines(Forecast forecast, RunReport report, UnitStyle units)
+    private static IEnumerable<string> Lines(Forecast forecast, ForecastStart start, RunReport report, UnitStyle units)
     {
         string fit = report.Scenario.Fit is null ? "the scenario has no [fit], so the coach's doubt is left out" : "the fit's doubt is in it";
         IEnumerable<string> sentences =
         [
             $"Started from the reading in line {forecast.From.Line} of the log, {ClockText.DayClock(report.Scenario.Start)}, with {units.Mass(report.Summary.LeftAtStart.Kilograms)}. "
                 + $"{Forecast.Members} runs (Latin hypercube, fixed seed); {fit}; the weather is taken as written.",
+            .. start.Older.Select(i => $"{report.Scenario.Rig.NameOf(i)} was last read {ClockText.DayClock(start.Latest[i]!.Reading.Time.ToOffset(report.Scenario.Start.Offset))} and is taken to hold that still."),
+            .. start.Unread.Select(i => $"{report.Scenario.Rig.NameOf(i)} was never read and holds what the scenario says."),
             forecast.DryMembers == 0 ? "Dry: in none of them."
                 : $"Dry: in {forecast.DryMembers} of {Forecast.Members}; {At(forecast.Dry.Median)}, four times in five between {At(forecast.Dry.Low)} and {At(forecast.Dry.High)}.",
         ];

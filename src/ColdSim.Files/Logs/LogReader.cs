@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning.Logs;
 
@@ -8,16 +9,30 @@ namespace ColdSim.Files.Logs;
 /// <param name="Damaged">Every line that is not, with its place.</param>
 public sealed record LogResult(IReadOnlyList<LogReading> Readings, IReadOnlyList<FileProblem> Damaged);
 
-/// <summary>Reads a log against the scenario's cylinder; docs/log-and-fit.md describes every column.</summary>
+/// <summary>Reads a log against the scenario's cylinders; docs/log-and-fit.md describes every column.</summary>
 public static class LogReader
 {
-    /// <summary>Reads a log; a damaged line is reported and the others are read all the same.</summary>
+    /// <summary>Reads the log of a rig with one cylinder.</summary>
     /// <param name="path">The log.</param>
-    /// <param name="cylinder">The scenario's cylinder.</param>
+    /// <param name="cylinder">The cylinder.</param>
     public static LogResult Read(string path, CylinderSpecification cylinder)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
         ArgumentNullException.ThrowIfNull(cylinder);
+        return Read(path, name => cylinder.Name.Equals(name, StringComparison.OrdinalIgnoreCase) ? 0 : null, [cylinder], $"accepted: the scenario's, '{cylinder.Name}'");
+    }
+
+    /// <summary>Reads a log; a damaged line is reported and the others are read all the same.</summary>
+    /// <param name="path">The log.</param>
+    /// <param name="rig">The scenario's rig.</param>
+    public static LogResult Read(string path, Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return Read(path, name => LogCylinders.PlaceOf(rig, name), rig.Cylinders, LogCylinders.Accepted(rig));
+    }
+
+    private static LogResult Read(string path, Func<string, int?> placeOf, IReadOnlyList<CylinderSpecification> cylinders, string accepted)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
         List<LogReading> readings = [];
         List<FileProblem> damaged = [];
         IReadOnlyList<(int Number, string Text)> lines;
@@ -34,8 +49,12 @@ public static class LogReader
             damaged.Add(new(path, lines.Count == 0 ? 1 : lines[0].Number, 1, "the first line is not a log's header", $"accepted: {LogLine.Header}"));
         foreach ((int number, string text) in lines.Skip(damaged.Count == 0 ? 1 : 0))
         {
-            if (LogLine.Read(text, path, number, damaged) is { } entry && Reading(entry, text, path, number, cylinder, damaged) is { } reading)
-                readings.Add(reading);
+            if (LogLine.Read(text, path, number, damaged) is not { } entry)
+                continue;
+            if (placeOf(entry.Cylinder) is not { } place)
+                damaged.Add(new(path, number, LogLine.ColumnOf(text, (int)LogField.Cylinder), $"a cylinder called '{entry.Cylinder}'", accepted));
+            else if (Reading(entry with { Cylinder = cylinders[place].Name }, text, path, number, cylinders[place], damaged) is { } reading)
+                readings.Add(reading with { Cylinder = place });
         }
 
         return new(readings, damaged);

@@ -2,6 +2,8 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Forecasts;
+using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 using static ColdSim.Files.Results.JsonValues;
@@ -17,7 +19,14 @@ public static class RunJson
     /// <summary>Writes the run.</summary>
     /// <param name="report">What it says.</param>
     /// <param name="output">Takes UTF-8 text; stays open.</param>
-    public static void Write(RunReport report, Stream output)
+    public static void Write(RunReport report, Stream output) => Write(report, null, null, output);
+
+    /// <summary>Writes the run with what the log makes of it.</summary>
+    /// <param name="report">What it says.</param>
+    /// <param name="forecast">The spans of a run from the log's latest reading, or null.</param>
+    /// <param name="prediction">The log beside the simulator, or null.</param>
+    /// <param name="output">Takes UTF-8 text; stays open.</param>
+    public static void Write(RunReport report, Forecast? forecast, LogPrediction? prediction, Stream output)
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
@@ -42,6 +51,7 @@ public static class RunJson
                 Event(json, reported);
             json.WriteEndArray();
             Ledger(json, report.Ledger);
+            ForecastJson.Write(json, report, forecast, prediction);
             Texts(json, "assumptions", report.Scenario.Assumptions);
             json.WriteEndObject();
         }

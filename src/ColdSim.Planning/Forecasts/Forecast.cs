@@ -40,32 +40,17 @@ public sealed record Forecast
     /// <summary>Runs of <see cref="Members"/> that end dry.</summary>
     public required int DryMembers { get; init; }
 
-    /// <summary>The scenario moved to its log's latest reading; null where none is newer than its start, the weather has
-    /// ended, it has several cylinders or it moves.</summary>
-    /// <param name="scenario">The scenario.</param>
-    /// <param name="log">Its log.</param>
-    public static Scenario? StartOf(Scenario scenario, UseLog log)
-    {
-        ArgumentNullException.ThrowIfNull(scenario);
-        ArgumentNullException.ThrowIfNull(log);
-        if (scenario.Rig.Cylinders.Count != 1 || scenario.Legs.Count > 0 || log.Rows.Count == 0 || log.Rows[^1] is not { } last || last.Reading.Time <= scenario.Start || last.Reading.Time >= scenario.Weather.Last)
-            return null;
-        Scenario moved = scenario with { Start = last.Reading.Time.ToOffset(scenario.Start.Offset), Nights = NightsLeft(scenario, last.Reading.Time) };
-        return Holding(moved, moved.Rig, last.Contents.Mass_kg);
-    }
-
     /// <summary>Runs the members.</summary>
-    /// <param name="moved">As <see cref="StartOf"/> gives it.</param>
-    /// <param name="last">The latest reading.</param>
+    /// <param name="start">Where they start.</param>
     /// <param name="cancel">Stops the runs.</param>
-    public static Forecast Of(Scenario moved, LogRow last, CancellationToken cancel = default)
+    public static Forecast Of(ForecastStart start, CancellationToken cancel = default)
     {
-        ArgumentNullException.ThrowIfNull(moved);
-        ArgumentNullException.ThrowIfNull(last);
+        ArgumentNullException.ThrowIfNull(start);
+        Scenario moved = start.Scenario;
         FittedFactors factors = moved.Fit?.Factors ?? FittedFactors.None;
         int n = factors.Estimated.Count;
         Matrix<double>? root = n == 0 ? null : Root(Matrix<double>.Build.Dense(n, n, (i, j) => factors.Covariance[i * n + j]));
-        double[][] drawn = LatinHypercube(n + 1);
+        double[][] drawn = LatinHypercube(n + moved.Rig.Cylinders.Count);
         RunReport[] runs = new RunReport[Members];
         Parallel.For(0, Members, new ParallelOptions { CancellationToken = cancel }, m =>
         {
@@ -78,24 +63,18 @@ public sealed record Forecast
             }
 
             Rig rig = moved.Fit is { } fit ? member.Over(fit.Before) : moved.Rig;
-            runs[m] = NightRun.Of(Holding(moved, rig, last.Contents.Mass_kg + drawn[0][m] * last.Contents.Uncertainty_kg), cancel);
+            double Drawn(int cylinder) => drawn[cylinder == 0 ? 0 : n + cylinder][m];
+            runs[m] = NightRun.Of(start.With(rig, Drawn), cancel);
         });
         DateTimeOffset?[] dry = [.. runs.Select(r => r.Summary.DryAt).OrderBy(d => d ?? DateTimeOffset.MaxValue)];
         return new()
         {
-            From = last.Reading,
+            From = start.Newest.Reading,
             LeftAtDawn = [.. Enumerable.Range(0, runs.Max(r => r.Nights.Count)).Select(night => Dawn(runs, night))],
             Dry = new(dry[Members / 10], dry[Members / 2], dry[Members - 1 - Members / 10]),
             DryMembers = dry.Count(d => d is not null),
         };
     }
-
-    private static Scenario Holding(Scenario scenario, Rig rig, double mass_kg)
-        => scenario with { Rig = rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = Math.Max(0.02, mass_kg) }] } };
-
-    // A scenario that says how many nights keeps its last one.
-    private static int? NightsLeft(Scenario scenario, DateTimeOffset from)
-        => scenario.Nights is { } nights ? Math.Max(1, nights - (int)(from - scenario.Start).TotalDays) : null;
 
     private static Spread<Mass>? Dawn(RunReport[] runs, int night)
     {

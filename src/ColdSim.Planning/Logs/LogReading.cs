@@ -8,6 +8,9 @@ public sealed record LogReading
     /// <summary>Its line in the log, 1 for the header.</summary>
     public required int Line { get; init; }
 
+    /// <summary>Place of the cylinder that was read, from 0.</summary>
+    public int Cylinder { get; init; }
+
     /// <summary>When it was read.</summary>
     public required DateTimeOffset Time { get; init; }
 

@@ -7,7 +7,7 @@ namespace ColdSim.Planning.Logs;
 /// <summary>One reading of the log with what it means.</summary>
 /// <param name="Reading">The reading.</param>
 /// <param name="Contents">What it says is in the cylinder.</param>
-/// <param name="Used">Gas used since the reading before; null for the first and after a filling. Negative where it reads more than before.</param>
+/// <param name="Used">Gas used since the reading before of the same cylinder; null for the first and after a filling. Negative where it reads more than before.</param>
 /// <param name="UsedUncertainty">Its standard uncertainty: an error that sits in both readings alike has gone from it.</param>
 public sealed record LogRow(LogReading Reading, ContentsEstimate Contents, Mass? Used, Mass? UsedUncertainty);
 
@@ -29,15 +29,21 @@ public sealed class UseLog
     /// <param name="readings">In any order.</param>
     /// <param name="cylinder">The cylinder that was read.</param>
     /// <exception cref="ImpossibleReadingException">A reading fits no contents of this cylinder.</exception>
-    public static UseLog Of(IEnumerable<LogReading> readings, GaugedCylinder cylinder)
+    public static UseLog Of(IEnumerable<LogReading> readings, GaugedCylinder cylinder) => Of(readings, [cylinder]);
+
+    /// <summary>Turns readings of several cylinders into masses and uses.</summary>
+    /// <param name="readings">In any order.</param>
+    /// <param name="cylinders">The cylinders, each in its place.</param>
+    /// <exception cref="ImpossibleReadingException">A reading fits no contents of its cylinder.</exception>
+    public static UseLog Of(IEnumerable<LogReading> readings, IReadOnlyList<GaugedCylinder> cylinders)
     {
         ArgumentNullException.ThrowIfNull(readings);
-        ArgumentNullException.ThrowIfNull(cylinder);
+        ArgumentNullException.ThrowIfNull(cylinders);
         List<LogRow> rows = [];
         foreach (LogReading reading in readings.OrderBy(r => r.Time).ThenBy(r => r.Line))
         {
-            ContentsEstimate now = reading.Reading.Estimate(cylinder);
-            ContentsEstimate? before = rows.Count == 0 || reading.Filled ? null : rows[^1].Contents;
+            ContentsEstimate now = reading.Reading.Estimate(cylinders[reading.Cylinder]);
+            ContentsEstimate? before = reading.Filled ? null : rows.LastOrDefault(r => r.Reading.Cylinder == reading.Cylinder)?.Contents;
             rows.Add(before is null
                 ? new(reading, now, null, null)
                 : new(reading, now, before.Mass - now.Mass, Mass.FromKilograms(Math.Sqrt(Variance(before) + Variance(now) - 2 * Common(before, now)))));
@@ -46,9 +52,14 @@ public sealed class UseLog
         return new UseLog(rows);
     }
 
+    /// <summary>The latest reading of a cylinder; null where there is none.</summary>
+    /// <param name="cylinder">Its place, from 0.</param>
+    public LogRow? LatestOf(int cylinder) => Rows.LastOrDefault(r => r.Reading.Cylinder == cylinder);
+
     /// <summary>Covariance of the masses' reading errors. [kg²]</summary>
     internal Matrix<double> Covariance() => Matrix<double>.Build.Dense(
-        Rows.Count, Rows.Count, (i, j) => i == j ? Variance(Rows[i].Contents) : Common(Rows[i].Contents, Rows[j].Contents));
+        Rows.Count, Rows.Count, (i, j) => i == j ? Variance(Rows[i].Contents)
+            : Rows[i].Reading.Cylinder == Rows[j].Reading.Cylinder ? Common(Rows[i].Contents, Rows[j].Contents) : 0);
 
     private static double Variance(ContentsEstimate e) => e.Uncertainty_kg * e.Uncertainty_kg;
 

@@ -1,7 +1,11 @@
 using System.Text.Json;
 using ColdSim.Files.Results;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Forecasts;
+using ColdSim.Planning.Gauges;
+using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
+using UnitsNet;
 using Xunit;
 
 namespace ColdSim.Tests.Files;
@@ -28,6 +32,11 @@ public class ResultsTests
         Assert.Equal(JsonValueKind.Null, second.GetProperty("inside_c").ValueKind);
         Assert.Equal(2e-9, root.GetProperty("ledger").GetProperty("energy_residual").GetDouble());
         Assert.True(root.GetProperty("ledger").GetProperty("closes").GetBoolean());
+        JsonElement forecast = root.GetProperty("forecast");
+        Assert.Equal(31, forecast.GetProperty("dry_members").GetInt32());
+        Assert.Equal(JsonValueKind.Null, forecast.GetProperty("dry").GetProperty("high").ValueKind);
+        Assert.Equal(1.5, forecast.GetProperty("left_at_dawn_kg")[0].GetProperty("median").GetDouble());
+        Assert.Equal(1.25, forecast.GetProperty("days")[0].GetProperty("used_kg").GetDouble());
         Assert.Equal("wind: not in the weather file, taken as 2.0 m/s", root.GetProperty("assumptions")[0].GetString());
     }
 
@@ -71,7 +80,17 @@ public class ResultsTests
     private static JsonDocument Json()
     {
         using MemoryStream stream = new();
-        RunJson.Write(Reports.Short(), stream);
+        RunReport report = Reports.Short();
+        LogReading read = new() { Line = 7, Time = report.Scenario.Start, Reading = new WeightReading { Name = "weight", Scale_kg = 12, Tare_kg = 8 } };
+        Forecast forecast = new()
+        {
+            From = read,
+            LeftAtDawn = [new(Mass.FromKilograms(1), Mass.FromKilograms(1.5), Mass.FromKilograms(2))],
+            Dry = new(report.Scenario.Start.AddHours(30), report.Scenario.Start.AddHours(40), null),
+            DryMembers = 31,
+        };
+        UseOfDay day = new(new(2025, 1, 13), Duration.FromHours(9), Mass.FromKilograms(1.25), Mass.FromKilograms(0.1), Mass.FromKilograms(1));
+        RunJson.Write(report, forecast, new LogPrediction([], [day]), stream);
         return JsonDocument.Parse(stream.ToArray());
     }
 

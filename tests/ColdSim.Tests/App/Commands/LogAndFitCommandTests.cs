@@ -104,6 +104,48 @@ public sealed class LogAndFitCommandTests : IDisposable
     }
 
     [Fact]
+    public void Daily_use_is_shown_in_gas_and_money_beside_what_the_weather_says()
+    {
+        Assert.Contains("no [gas] price, so no money", Run(0, "log", "show", Scenario).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        File.AppendAllText(Scenario, "\n[gas]\nprice = \"4 per lb\"\n");
+        Shell show = Run(0, "log", "show", Scenario);
+        Assert.Contains("Day by day so far", show.Out, StringComparison.Ordinal);
+        Assert.Contains("97.60", show.Out, StringComparison.Ordinal);
+        Assert.All(show.Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
+        Assert.Contains("Day by day so far", Run(0, "run", Scenario).Out, StringComparison.Ordinal);
+        using JsonDocument json = JsonDocument.Parse(Run(0, "run", Scenario, "--json").Out);
+        Assert.Equal(8, json.RootElement.GetProperty("forecast").GetProperty("from_line").GetInt32());
+        Assert.Equal(4, json.RootElement.GetProperty("forecast").GetProperty("days").GetArrayLength());
+        Assert.Contains("\"forecast\": null", Run(0, "run", Scenario, "--json", "--no-log").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trip_starts_from_the_latest_reading_and_says_so()
+    {
+        Shell trip = Run(0, "trip", Scenario);
+        Assert.Contains("--no-log starts as the scenario says", trip.Error, StringComparison.Ordinal);
+        Assert.Contains("15.6 lb at the start", trip.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("40.0 lb at the start", Run(0, "trip", Scenario, "--no-log").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_reading_of_several_cylinders_names_its_cylinder_and_a_fit_refuses_them()
+    {
+        foreach (string file in Directory.GetFiles(DocPage.Scenarios))
+            File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)), overwrite: true);
+        string two = Path.Combine(_folder, "changeover.toml");
+        Assert.Contains("--cylinder is missing", Run(2, "log", "add", two, "--weight", "45 lb").Error, StringComparison.Ordinal);
+        Assert.Contains("--cylinder: 'third'; accepted", Run(2, "log", "add", two, "--cylinder", "third", "--weight", "45 lb").Error, StringComparison.Ordinal);
+        ColdSim.Planning.Scenario scenario = Joined.Parts().ReadScenario(two).Scenario!;
+        string at = scenario.Start.AddHours(20).ToString("yyyy-MM-dd'T'HH:mmzzz", System.Globalization.CultureInfo.InvariantCulture);
+        foreach (string name in LogCylinders.NamesOf(scenario.Rig))
+            Assert.Contains(name, Run(0, "log", "add", two, "--cylinder", name, "--weight", "38 lb", "--tare", "25 lb", "--at", at).Out, StringComparison.Ordinal);
+        Assert.Contains(LogCylinders.NameOf(scenario.Rig, 1), Run(0, "log", "show", two).Out, StringComparison.Ordinal);
+        Assert.Contains("a fit needs one", Run(2, "fit", two).Error, StringComparison.Ordinal);
+        Assert.Contains("with 26.0 lb", Run(0, "run", two).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_log_that_is_too_short_is_refused()
     {
         string log = LogFile.PathOf(Scenario);

@@ -86,7 +86,7 @@ public class OtherCommandTests
             {
                 Show = (report, units, color) =>
                 {
-                    shown.Add($"{report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
+                    shown.Add($"{report.Report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
                     return 0;
                 },
             },

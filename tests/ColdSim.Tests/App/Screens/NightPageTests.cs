@@ -1,4 +1,5 @@
 using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 using Snapshooter;
@@ -15,7 +16,7 @@ public class NightPageTests
     {
         NightView view = NightView.Open(report ?? SampleRun.Report, units ?? UnitStyle.Us);
         for (int n = 0; n < night; n++)
-            view = view.After(new NightMessage.NextNight(1));
+            view = view.After(new PageMessage.NextNight(1));
         return view;
     }
 
@@ -23,7 +24,7 @@ public class NightPageTests
     [InlineData(80, 24)]
     [InlineData(120, 40)]
     public void The_night_that_runs_short_looks_like_this(int width, int height)
-        => Snapshot.Match(NightPage.Draw(View(0).After(new NightMessage.NextEvent(1)), width, height).ToString(), SnapshotNameExtension.Create(width, height));
+        => Snapshot.Match(NightPage.Draw(View(0).After(new PageMessage.NextEvent(1)), width, height).ToString(), SnapshotNameExtension.Create(width, height));
 
     [Fact]
     public void The_night_that_runs_dry_looks_like_this() => Snapshot.Match(NightPage.Draw(View(2, UnitStyle.Si), 80, 24).ToString());
@@ -33,11 +34,11 @@ public class NightPageTests
         => Snapshot.Match(NightPage.Draw(View(1, report: SampleRun.WithoutCoach), 80, 24).ToString());
 
     [Fact]
-    public void Help_looks_like_this() => Snapshot.Match(NightPage.Draw(View(0).After(new NightMessage.Turn(OpenPage.Help)), 120, 40).ToString());
+    public void Help_looks_like_this() => Snapshot.Match(NightPage.Draw(View(0).After(new PageMessage.Turn(OpenPage.Help)), 120, 40).ToString());
 
     [Fact]
     public void The_event_list_looks_like_this()
-        => Snapshot.Match(NightPage.Draw(View(1).After(new NightMessage.Turn(OpenPage.Events)), 80, 24).ToString());
+        => Snapshot.Match(NightPage.Draw(View(1).After(new PageMessage.Turn(OpenPage.Events)), 80, 24).ToString());
 
     [Fact]
     public void Everything_can_be_drawn_at_any_size()

@@ -1,6 +1,7 @@
 using System.Drawing;
 using System.Text.RegularExpressions;
 using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
@@ -18,29 +19,31 @@ public partial class NightScreenTests
     private static partial Regex BeyondSixteenColors { get; }
 
     private static ScreenHost Open(bool color = true, int columns = 80, int rows = 24)
-        => new(NightView.Open(SampleRun.Report, UnitStyle.Us), color, columns, rows);
+        => new(new FrameView([new NightFramePage(NightView.Open(SampleRun.Report, UnitStyle.Us))], UnitStyle.Us), color, columns, rows);
+
+    private static NightView Night(ScreenHost host) => ((NightFramePage)host.Screen.View.Page).View;
 
     [Fact]
     public void The_terminal_shows_the_sheet_cell_by_cell()
     {
         using ScreenHost host = Open();
-        Assert.Equal(NightPage.Draw(host.Screen.View, 80, 24).ToString(), host.Text.TrimEnd('\n'));
+        Assert.Equal(FrameSheet.Draw(host.Screen.View, 80, 24).ToString(), host.Text.TrimEnd('\n'));
     }
 
     [Fact]
     public void Keys_move_the_cursor_and_the_readout_follows()
     {
         using ScreenHost host = Open();
-        int minute = host.Screen.View.Minute;
+        int minute = Night(host).Minute;
         string before = host.Text;
         host.Press(Key.CursorRight);
-        Assert.Equal(minute + 10, host.Screen.View.Minute);
+        Assert.Equal(minute + 10, Night(host).Minute);
         Assert.NotEqual(before, host.Text);
-        Assert.Contains(CursorWords.Time(host.Screen.View), host.Text, StringComparison.Ordinal);
+        Assert.Contains(CursorWords.Time(Night(host)), host.Text, StringComparison.Ordinal);
         host.Press(Key.CursorLeft.WithShift, Key.CursorLeft.WithCtrl, Key.CursorUp, Key.PageDown, Key.CursorDown);
-        Assert.Equal(minute + 10 - 2 + 60, host.Screen.View.Minute);
+        Assert.Equal(minute + 10 - 2 + 60, Night(host).Minute);
         host.Press(Key.End, Key.Home);
-        Assert.Equal(0, host.Screen.View.Minute);
+        Assert.Equal(0, Night(host).Minute);
     }
 
     [Fact]
@@ -50,7 +53,7 @@ public partial class NightScreenTests
         host.Press(Key.E);
         Assert.Contains("S 22:58 supply falls short of demand, now", host.Text, StringComparison.Ordinal);
         host.Press(Key.Tab, Key.E.WithShift);
-        Assert.Equal(SampleRun.Report.Nights[1].FirstShort, host.Screen.View.Time);
+        Assert.Equal(SampleRun.Report.Nights[1].FirstShort, Night(host).Time);
         host.Press(Key.N);
         Assert.Contains("night 3 of 3", host.Text, StringComparison.Ordinal);
         host.Press(Key.P, Key.P, Key.U);
@@ -78,7 +81,7 @@ public partial class NightScreenTests
         host.Press(Key.Esc, Key.Esc);
         Assert.False(host.Screen.StopRequested);
         foreach (Key key in (Key[])[Key.Q, Key.Q.WithCtrl, Key.C.WithCtrl, Key.Q.WithAlt])
-            Assert.True(NightKeys.Quits(key));
+            Assert.True(PageKeys.Quits(key));
         host.Press(Key.Q);
         Assert.True(host.Screen.StopRequested);
     }
@@ -90,7 +93,7 @@ public partial class NightScreenTests
         host.Press(Key.N, Key.L, Key.Home);
         Assert.Contains("> S Fri 22:58", host.Text, StringComparison.Ordinal);
         host.Press(Key.Enter);
-        Assert.Equal(SampleRun.Report.Nights[1].FirstShort, host.Screen.View.Time);
+        Assert.Equal(SampleRun.Report.Nights[1].FirstShort, Night(host).Time);
     }
 
     [Fact]
@@ -98,10 +101,10 @@ public partial class NightScreenTests
     {
         using ScreenHost host = Open();
         host.App.InjectSequence(InputInjectionExtensions.LeftButtonClick(new Point(Place.LeftMargin, 5)));
-        Assert.InRange(host.Screen.View.Minute, 0, 22);
-        int minute = host.Screen.View.Minute;
+        Assert.InRange(Night(host).Minute, 0, 22);
+        int minute = Night(host).Minute;
         host.App.InjectSequence(InputInjectionExtensions.LeftButtonClick(new Point(2, 5)));
-        Assert.Equal(minute, host.Screen.View.Minute);
+        Assert.Equal(minute, Night(host).Minute);
     }
 
     [Fact]
@@ -109,7 +112,7 @@ public partial class NightScreenTests
     {
         using ScreenHost host = Open();
         host.Resize(120, 40);
-        Assert.Equal(NightPage.Draw(host.Screen.View, 120, 40).ToString(), host.Text.TrimEnd('\n'));
+        Assert.Equal(FrameSheet.Draw(host.Screen.View, 120, 40).ToString(), host.Text.TrimEnd('\n'));
         host.Resize(50, 12);
         Assert.StartsWith("terminal too small", host.Text, StringComparison.Ordinal);
         host.Resize(80, 24);
@@ -138,6 +141,6 @@ public partial class NightScreenTests
     {
         if (!Console.IsInputRedirected && !Console.IsOutputRedirected)
             return;
-        Assert.Equal(2, NightScreenProgram.Show(SampleRun.Report, UnitStyle.Us, color: true));
+        Assert.Equal(2, ScreenProgram.Show(new(SampleRun.Report, [], null!), UnitStyle.Us, color: true));
     }
 }

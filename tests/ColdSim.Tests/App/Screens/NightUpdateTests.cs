@@ -1,4 +1,5 @@
 using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using Xunit;
 
@@ -7,7 +8,7 @@ namespace ColdSim.Tests.App.Screens;
 public class NightUpdateTests
 {
     private static readonly NightView First = NightView.Open(SampleRun.Report, UnitStyle.Us);
-    private static readonly NightView Second = First.After(new NightMessage.NextNight(1));
+    private static readonly NightView Second = First.After(new PageMessage.NextNight(1));
 
     private static string Clock(NightView view) => view.Time.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
 
@@ -21,18 +22,18 @@ public class NightUpdateTests
     [Fact]
     public void Steps_move_by_minutes_and_rows_by_hours()
     {
-        Assert.Equal(First.Minute - 10, First.After(new NightMessage.Step(-10)).Minute);
-        Assert.Equal(First.Minute + 60, First.After(new NightMessage.Rows(1)).Minute);
+        Assert.Equal(First.Minute - 10, First.After(new PageMessage.Step(-10)).Minute);
+        Assert.Equal(First.Minute + 60, First.After(new PageMessage.Rows(1)).Minute);
     }
 
     [Fact]
     public void The_cursor_stays_in_its_night()
     {
-        NightView start = First.After(new NightMessage.First()), end = First.After(new NightMessage.Last());
+        NightView start = First.After(new PageMessage.First()), end = First.After(new PageMessage.Last());
         Assert.Equal("17:00", Clock(start));
         Assert.Equal("11:59", Clock(end));
-        Assert.Equal(start.Minute, start.After(new NightMessage.Step(-1)).Minute);
-        Assert.Equal(end.Minute, end.After(new NightMessage.Rows(1)).Minute);
+        Assert.Equal(start.Minute, start.After(new PageMessage.Step(-1)).Minute);
+        Assert.Equal(end.Minute, end.After(new PageMessage.Rows(1)).Minute);
     }
 
     [Fact]
@@ -40,33 +41,33 @@ public class NightUpdateTests
     {
         Assert.Equal(1, Second.Night);
         Assert.Equal(Clock(First), Clock(Second));
-        Assert.Equal(First.Minute, Second.After(new NightMessage.NextNight(-1)).Minute);
+        Assert.Equal(First.Minute, Second.After(new PageMessage.NextNight(-1)).Minute);
     }
 
     [Fact]
     public void A_clock_time_before_the_start_of_the_run_becomes_the_start()
     {
-        NightView noon = Second.After(new NightMessage.First()).After(new NightMessage.NextNight(-1));
+        NightView noon = Second.After(new PageMessage.First()).After(new PageMessage.NextNight(-1));
         Assert.Equal(0, noon.Minute);
     }
 
     [Fact]
     public void There_is_no_night_before_the_first_or_after_the_last()
     {
-        NightView before = First.After(new NightMessage.NextNight(-1));
+        NightView before = First.After(new PageMessage.NextNight(-1));
         Assert.Equal((0, "this is the first night"), (before.Night, before.Notice));
-        NightView after = Second.After(new NightMessage.NextNight(1)).After(new NightMessage.NextNight(1));
+        NightView after = Second.After(new PageMessage.NextNight(1)).After(new PageMessage.NextNight(1));
         Assert.Equal((2, "this is the last night"), (after.Night, after.Notice));
-        Assert.Equal("", after.After(new NightMessage.Step(1)).Notice);
+        Assert.Equal("", after.After(new PageMessage.Step(1)).Notice);
     }
 
     [Fact]
     public void The_next_event_may_lie_in_the_next_night()
     {
-        NightView there = First.After(new NightMessage.NextEvent(1));
+        NightView there = First.After(new PageMessage.NextEvent(1));
         Assert.Equal(1, there.Night);
         Assert.Equal(SampleRun.Report.Nights[1].FirstShort, there.Time);
-        Assert.Equal("no earlier event in this run", there.After(new NightMessage.NextEvent(-1)).Notice);
+        Assert.Equal("no earlier event in this run", there.After(new PageMessage.NextEvent(-1)).Notice);
     }
 
     [Fact]
@@ -74,7 +75,7 @@ public class NightUpdateTests
     {
         NightView view = First;
         List<int> stops = [];
-        while ((view = view.After(new NightMessage.NextEvent(1))).Notice.Length == 0)
+        while ((view = view.After(new PageMessage.NextEvent(1))).Notice.Length == 0)
             stops.Add(view.Minute);
         Assert.Equal(view.AllMarks.Select(m => m.Minute).Distinct(), stops);
         Assert.Equal("no later event in this run", view.Notice);
@@ -83,27 +84,27 @@ public class NightUpdateTests
     [Fact]
     public void Units_change_and_change_back()
     {
-        NightView metric = First.After(new NightMessage.OtherUnits());
+        NightView metric = First.After(new PageMessage.OtherUnits());
         Assert.False(metric.Units.IsUs);
         Assert.Equal("kW", metric.Strips[2].First.Axis.Unit);
-        Assert.True(metric.After(new NightMessage.OtherUnits()).Units.IsUs);
+        Assert.True(metric.After(new PageMessage.OtherUnits()).Units.IsUs);
     }
 
     [Fact]
     public void Help_opens_scrolls_and_closes_without_moving_the_cursor()
     {
-        NightView help = First.After(new NightMessage.Turn(OpenPage.Help)).After(new NightMessage.Rows(3));
+        NightView help = First.After(new PageMessage.Turn(OpenPage.Help)).After(new PageMessage.Rows(3));
         Assert.Equal((OpenPage.Help, 3, First.Minute), (help.Page, help.Row, help.Minute));
-        Assert.Equal(OpenPage.Curves, help.After(new NightMessage.Turn(OpenPage.Help)).Page);
-        Assert.Equal(OpenPage.Curves, help.After(new NightMessage.Close()).Page);
-        Assert.Equal(OpenPage.Curves, First.After(new NightMessage.Close()).Page);
+        Assert.Equal(OpenPage.Curves, help.After(new PageMessage.Turn(OpenPage.Help)).Page);
+        Assert.Equal(OpenPage.Curves, help.After(new PageMessage.Close()).Page);
+        Assert.Equal(OpenPage.Curves, First.After(new PageMessage.Close()).Page);
     }
 
     [Fact]
     public void A_row_of_the_event_list_can_be_gone_to()
     {
-        NightView list = Second.After(new NightMessage.Turn(OpenPage.Events)).After(new NightMessage.First()).After(new NightMessage.Rows(1));
-        NightView there = list.After(new NightMessage.Choose());
+        NightView list = Second.After(new PageMessage.Turn(OpenPage.Events)).After(new PageMessage.First()).After(new PageMessage.Rows(1));
+        NightView there = list.After(new PageMessage.Choose());
         Assert.Equal(OpenPage.Curves, there.Page);
         Assert.Equal(Second.Marks[1].Minute, there.Minute);
     }
@@ -111,10 +112,10 @@ public class NightUpdateTests
     [Fact]
     public void An_empty_event_list_takes_every_message()
     {
-        NightView list = First.After(new NightMessage.Turn(OpenPage.Events));
+        NightView list = First.After(new PageMessage.Turn(OpenPage.Events));
         Assert.Empty(list.Marks);
-        foreach (NightMessage message in (NightMessage[])[new NightMessage.Rows(1), new NightMessage.Last(), new NightMessage.NextEvent(-1)])
+        foreach (PageMessage message in (PageMessage[])[new PageMessage.Rows(1), new PageMessage.Last(), new PageMessage.NextEvent(-1)])
             Assert.Equal(0, list.After(message).Row);
-        Assert.Equal(First.Minute, list.After(new NightMessage.Choose()).Minute);
+        Assert.Equal(First.Minute, list.After(new PageMessage.Choose()).Minute);
     }
 }

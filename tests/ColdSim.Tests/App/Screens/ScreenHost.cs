@@ -1,4 +1,4 @@
-using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
@@ -12,7 +12,7 @@ internal sealed class ScreenHost : IDisposable
 {
     private readonly SessionToken? _session;
 
-    public ScreenHost(NightView view, bool color = true, int columns = 80, int rows = 24)
+    public ScreenHost(FrameView view, bool color = true, int columns = 80, int rows = 24)
     {
         App = Application.Create(new VirtualTimeProvider());
         App.Init(DriverRegistry.Names.ANSI);
@@ -25,7 +25,7 @@ internal sealed class ScreenHost : IDisposable
 
     public IApplication App { get; }
 
-    public NightScreen Screen { get; }
+    public FrameScreen Screen { get; }
 
     public string Ansi => App.Driver!.ToAnsi();
 
@@ -37,6 +37,19 @@ internal sealed class ScreenHost : IDisposable
             App.InjectKey(key);
         App.LayoutAndDraw();
         return this;
+    }
+
+    /// <summary>Lets other threads' work arrive until something is true, at most 10 seconds.</summary>
+    public bool Soon(Func<bool> isTrue)
+    {
+        for (int i = 0; i < 1000 && !isTrue(); i++)
+        {
+            App.TimedEvents!.RunTimers();
+            App.LayoutAndDraw();
+            Thread.Sleep(10);
+        }
+
+        return isTrue();
     }
 
     public ScreenHost Resize(int columns, int rows)

@@ -1,11 +1,12 @@
+using ColdSim.App.Commands;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 using Terminal.Gui.App;
 
-namespace ColdSim.App.Screens;
+namespace ColdSim.App.Screens.Frame;
 
-/// <summary>Opens the night screen on the terminal and leaves the terminal as it was.</summary>
-internal static class NightScreenProgram
+/// <summary>Opens the screen on the terminal and leaves the terminal as it was.</summary>
+internal static class ScreenProgram
 {
     private const int Quit = 0;
     private const int Refused = 2;
@@ -15,13 +16,13 @@ internal static class NightScreenProgram
     internal const int EndedBySignal = 128;
 
     /// <summary>Shows a run until the person quits.</summary>
-    /// <param name="report">The run.</param>
+    /// <param name="opening">The run, and what the pages are worked out with.</param>
     /// <param name="units">The units to start with.</param>
     /// <param name="color">False writes no colour code; NO_COLOR does the same.</param>
     /// <returns>0 after quitting, 2 where there is no terminal or no night, 70 after an error, 128 and the signal's number after a signal.</returns>
-    public static int Show(RunReport report, UnitStyle units, bool color)
+    public static int Show(Opening opening, UnitStyle units, bool color)
     {
-        if (Refusal(report) is string why)
+        if (Refusal(opening.Report) is string why)
         {
             Console.Error.WriteLine(why);
             return Refused;
@@ -41,7 +42,7 @@ internal static class NightScreenProgram
             using IApplication app = Application.Create().Init();
             running = app;
             app.Driver!.Force16Colors = true;
-            using NightScreen screen = new(NightView.Open(report, units), color && !NoColor);
+            using FrameScreen screen = new(FramePages.Open(opening, units), color && !NoColor);
             app.Run(screen);
         }
         catch (Exception e) when (e is not OutOfMemoryException)

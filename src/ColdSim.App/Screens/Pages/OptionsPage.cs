@@ -1,0 +1,173 @@
+using ColdSim.App.Commands;
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Text;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Screens.Pages;
+
+/// <summary>The options ranked, and the curves of two marked ones over each other.</summary>
+/// <param name="Report">The run as it is.</param>
+/// <param name="Parts">What runs the options.</param>
+/// <param name="Units">To print.</param>
+/// <param name="All">The comparison.</param>
+/// <param name="Row">The chosen row.</param>
+/// <param name="Marked">Orders of the marked options, at most two; the first is A.</param>
+/// <param name="Curves">What has been run so far of marked options.</param>
+/// <param name="Runs">The run of a marked option that is not there yet; null for none.</param>
+/// <param name="Night">Index of the night whose curves are shown.</param>
+/// <param name="Minute">The time cursor.</param>
+/// <param name="AsText">Whether everything is shown as text.</param>
+/// <param name="Scroll">What is seen of that.</param>
+internal sealed record OptionsPage(
+    RunReport Report,
+    Parts Parts,
+    UnitStyle Units,
+    Figures<Comparison> All,
+    int Row,
+    IReadOnlyList<int> Marked,
+    IReadOnlyList<OptionCurves> Curves,
+    Figures<OptionCurves>? Runs,
+    int Night,
+    int Minute,
+    bool AsText,
+    ScrolledText Scroll) : IPage
+{
+    private const string NoOptions =
+        "This scenario has no [[option]] to compare with; write one into its file, as docs/comparing.md shows, and the options stand here side by side.";
+
+    public char Key => '3';
+
+    public string Title => "options";
+
+    public IReadOnlyList<string> Help { get; } =
+    [
+        "OPTIONS",
+        "  The scenario as it is and its options, the best first.",
+        "  The curves of two marked ones lie over each other below:",
+        "  A without gaps, B dashed, in the night of the cursor.",
+        "  Up, Down, PgUp, PgDn  another option",
+        "  Space                 marks it, or takes its mark away",
+        "  n, p                  next, previous night",
+        "  Left, Right           10 minutes; with Shift or Ctrl 1",
+        "  l                     everything as text, and back",
+        "  Enter                 starts again after a stop",
+    ];
+
+    public PageWork? Wanted => All.Wanted ?? Runs?.Wanted;
+
+    public NightSpan Span => NightSpan.Of(Report, Night);
+
+    public static OptionsPage Of(RunReport report, IReadOnlyList<ComparedOption> options, Parts parts, UnitStyle units) => new(
+        report, parts, units, new(options.Count == 0 ? null : Work(report, options, parts)), 0, [], [OptionCurves.Of(0, report)], null, 0, 0, false, new());
+
+    public Sheet Draw(int width, int height)
+        => All.Work is null ? TextPage.Sentence(width, height, Report.Scenario.Title, NoOptions)
+            : All.Value is not { } comparison ? TextPage.Sentence(width, height, Report.Scenario.Title, All.Say, "Enter start")
+            : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, "options", Lines(), Scroll, "l table")
+            : OptionsSheet.Draw(this, comparison, width, height);
+
+    public IPage After(PageMessage message)
+    {
+        switch (message)
+        {
+            case PageMessage.UnitsAre units:
+                return this with { Units = units.Units };
+            case PageMessage.Sized sized:
+                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(sized.Height) } };
+            case PageMessage.Opened { At: { } at }:
+                return this with { Night = at.Night, Minute = at.Minute };
+            case PageMessage.Done { Figures: OptionCurves curves }:
+                return Running(this with { Curves = [.. Curves, curves], Runs = null });
+            case PageMessage.Done { Figures: Comparison { Rows: var rows } }:
+                return Running(this with { All = All.After(message), Marked = FirstMarks(rows) });
+            case PageMessage.Failed or PageMessage.Stopped:
+                return All.Value is null ? this with { All = All.After(message) } : this with { Runs = Runs?.After(message) };
+        }
+
+        if (All.Value is not { } comparison)
+            return this with { All = All.After(message) };
+        return message switch
+        {
+            PageMessage.Turn { Page: OpenPage.Events } => this with { AsText = !AsText },
+            PageMessage.Close => this with { AsText = false },
+            _ when AsText => this with { Scroll = Scroll.After(message, Lines()) },
+            PageMessage.Rows rows => To(Row + rows.Count, comparison),
+            PageMessage.Pages pages => To(Row + pages.Count * 10, comparison),
+            PageMessage.First => To(0, comparison),
+            PageMessage.Last => To(int.MaxValue, comparison),
+            PageMessage.Mark => Running(this with { Marked = Toggled(comparison.Rows[Row].Order) }),
+            PageMessage.Choose => this with { Runs = Runs?.After(message) },
+            PageMessage.Step step => this with { Minute = Span.Clamp(Minute + step.Minutes) },
+            PageMessage.NextNight next => Other(Night + next.Direction),
+            PageMessage.PointAt point => this with { Minute = Span.Clamp(point.Minute) },
+            _ => this,
+        };
+    }
+
+    /// <summary>The letter of a marked option; a blank for another.</summary>
+    public char Letter(int order) => Marked.Count > 0 && Marked[0] == order ? 'A' : Marked.Count > 1 && Marked[1] == order ? 'B' : ' ';
+
+    /// <summary>The curves of a marked option; null while they are not there.</summary>
+    public OptionCurves? CurvesOf(int place) => place < Marked.Count ? Curves.FirstOrDefault(c => c.Order == Marked[place]) : null;
+
+    // The rig as it is against the best other one is what one looks at first.
+    private static IReadOnlyList<int> FirstMarks(IReadOnlyList<ComparedRow> rows)
+        => [0, .. rows.Where(r => r.Order != 0).Take(1).Select(r => r.Order)];
+
+    // A third mark takes the place of the second.
+    private IReadOnlyList<int> Toggled(int order)
+        => Marked.Contains(order) ? [.. Marked.Where(m => m != order)] : Marked.Count < 2 ? [.. Marked, order] : [Marked[0], order];
+
+    private OptionsPage To(int row, Comparison comparison) => this with { Row = Math.Clamp(row, 0, comparison.Rows.Count - 1) };
+
+    private OptionsPage Other(int night)
+    {
+        if (night < 0 || night >= Report.Nights.Count)
+            return this;
+        OptionsPage there = this with { Night = night };
+        return there with { Minute = there.Span.Clamp(Minute + (night - Night) * 24 * 60) };
+    }
+
+    /// <summary>Wants the run of the first marked option that has none yet.</summary>
+    private static OptionsPage Running(OptionsPage page)
+    {
+        int[] missing = [.. page.Marked.Where(m => page.Curves.All(c => c.Order != m))];
+        if (missing.Length == 0 || page.All.Value is not { } comparison)
+            return page with { Runs = null };
+        ComparedRow row = comparison.Rows.First(r => r.Order == missing[0]);
+        return page with { Runs = new(Run(row, page.Parts)) };
+    }
+
+    private static PageWork Run(ComparedRow row, Parts parts) => new(
+        $"Running {row.Option.Name}",
+        (_, cancel) =>
+        {
+            RunReport report = parts.Run(row.Option.Scenario, cancel);
+            return report.Ledger.Closes ? OptionCurves.Of(row.Order, report) : throw new InvalidOperationException(PageFaults.Ledger);
+        })
+    {
+        InPlace = true,
+    };
+
+    private static PageWork Work(RunReport report, IReadOnlyList<ComparedOption> options, Parts parts) => new(
+        $"Running the rig as it is and {(options.Count == 1 ? "1 option" : $"{options.Count} options")}",
+        (finished, cancel) =>
+        {
+            Comparison comparison = parts.Compare(report.Scenario, options, finished, cancel);
+            return comparison.Rows.All(r => r.Ledger.Closes) ? comparison : throw new InvalidOperationException(PageFaults.Ledger);
+        })
+    {
+        Of = options.Count + 1,
+    };
+
+    private IReadOnlyList<TextLine> Lines()
+    {
+        if (All.Value is not { } comparison)
+            return [];
+        IReadOnlyList<TextSection> all = CompareText.Sections(comparison, Units, Parts.Cautions(), swept: false);
+        return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
+    }
+
+    PageMessage? IPage.Click(int x, int y, int width, int height) => OptionsSheet.Click(this, x, y, width, height);
+}

@@ -1,0 +1,164 @@
+using System.Globalization;
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Text;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Screens.Pages;
+
+/// <summary>Draws the options page: the sentence, the ranked rows, the curves of two of them.</summary>
+internal static class OptionsSheet
+{
+    private const int HeadingRows = 3;
+    private const int LeastRows = 4;
+    private const int Strips = 3;
+    private const int LegendClockAndReadings = 3;
+
+    public static Sheet Draw(OptionsPage page, Comparison comparison, int width, int height)
+    {
+        Sheet sheet = new(width, height);
+        NightReport night = page.Report.Nights[page.Night];
+        PageParts.Head(sheet, page.Report.Scenario.Title, $"curves: night {page.Night + 1} of {page.Report.Nights.Count}, {ClockText.NightShort(night)}");
+        int sentence = height >= 30 ? 3 : 2;
+        int top = PageParts.Paragraph(sheet, 1, CompareSentence.Of(comparison, page.Units), sentence, Ink.Strong);
+        IReadOnlyList<string> lines = Table(page, comparison);
+        for (int i = 0; i < HeadingRows; i++)
+            sheet.Put(0, top + i, Fitting.Cut(lines[i], width));
+        top += HeadingRows;
+        int stripRows = StripRows(width, height, comparison);
+        int rows = Math.Min(comparison.Rows.Count, height - top - 1 - (stripRows > 0 ? Strips * stripRows + LegendClockAndReadings : 0));
+        int first = PageParts.FirstRow(page.Row, rows, comparison.Rows.Count);
+        for (int i = first; i < Math.Min(comparison.Rows.Count, first + rows); i++)
+            sheet.Put(0, top + i - first, Fitting.Cut((i == page.Row ? ">" : " ") + lines[HeadingRows + i][1..], width), i == page.Row ? Ink.Pointer : Ink.Plain);
+        if (stripRows > 0)
+            Over(sheet, page, comparison, StripsTop(height, stripRows) - 1, stripRows);
+        string more = rows < comparison.Rows.Count ? $"{page.Row + 1} of {comparison.Rows.Count}" : "↑↓ option";
+        PageParts.Foot(sheet, more, "Space mark", "n/p night", "←→ 10 min", "l all as text");
+        return sheet;
+    }
+
+    /// <summary>A click into the curves puts the time cursor there.</summary>
+    public static PageMessage? Click(OptionsPage page, int x, int y, int width, int height)
+    {
+        if (page.AsText || page.All.Value is not { } comparison || StripRows(width, height, comparison) is 0)
+            return null;
+        Place place = PlaceOf(width);
+        int column = x - place.Left, rows = StripRows(width, height, comparison), top = StripsTop(height, rows);
+        return column >= 0 && column < place.Columns && y >= top && y <= top + Strips * rows ? new PageMessage.PointAt(page.Span.MinuteOf(column, place.Columns)) : null;
+    }
+
+    /// <summary>Rows of each strip: what the table leaves; 0 where that is too little to tell anything.</summary>
+    private static int StripRows(int width, int height, Comparison comparison)
+    {
+        int room = height - 1 - (height >= 30 ? 3 : 2) - HeadingRows - 1 - LegendClockAndReadings;
+        int each = (room - Math.Min(comparison.Rows.Count, Math.Max(LeastRows, room / 3))) / Strips;
+        return each < 2 || width < ScreenPlan.LeastWidth ? 0 : each;
+    }
+
+    /// <summary>They stand on the last rows, so that they stay in their place.</summary>
+    private static int StripsTop(int height, int stripRows) => height - LegendClockAndReadings - Strips * stripRows;
+
+    private static Place PlaceOf(int width) => new(Place.LeftMargin, width - Place.LeftMargin - Place.RightMargin);
+
+    private static void Over(Sheet sheet, OptionsPage page, Comparison comparison, int top, int rows)
+    {
+        sheet.Put(0, top, Fitting.Cut(Legend(page, comparison), sheet.Width));
+        if (page.Marked.Count == 0)
+        {
+            sheet.Put(0, top + 2, "Space marks an option; two marked ones lie over each other here.");
+            return;
+        }
+
+        OptionCurves? a = page.CurvesOf(0), b = page.CurvesOf(1);
+        if (a is null && b is null)
+            return;
+        int samples = page.Report.Series.Outside_K.Length;
+        Place place = PlaceOf(sheet.Width);
+        NightSpan span = page.Span;
+        int y = top + 1;
+        a = (a ?? new(-1, [], [], [])).Of(samples);
+        foreach (Strip strip in OptionStrips.Of(a, b?.Of(samples), page.Units))
+        {
+            StripDrawing.Draw(sheet, place, y, rows, strip, span, page.Minute);
+            y += rows;
+        }
+
+        TimeRows.Clock(sheet, place, y, span, page.Minute, page.Report.Scenario.Start);
+        sheet.Put(0, y + 1, Fitting.Cut(Readings(page, a, b), sheet.Width));
+    }
+
+    private static string Legend(OptionsPage page, Comparison comparison)
+    {
+        string Of(int place, string key)
+        {
+            if (place >= page.Marked.Count)
+                return "";
+            string name = Fitting.OneCellEach(comparison.Rows.First(r => r.Order == page.Marked[place]).Option.Name);
+            string state = page.CurvesOf(place) is not null ? "" : page.Runs is { Say.Length: > 0 } stopped ? $" ({stopped.Say})" : " (being run)";
+            return $"{"AB"[place]} {key} {name}{state}";
+        }
+
+        return string.Join("   ", new[] { Of(0, "⠒⠒⠒"), Of(1, "⠒ ⠒") }.Where(s => s.Length > 0));
+    }
+
+    private static string Readings(OptionsPage page, OptionCurves a, OptionCurves? b)
+    {
+        UnitStyle u = page.Units;
+        int i = page.Minute;
+        string Pair(string name, Func<OptionCurves, double[]> curve, Func<double, string> say)
+        {
+            string One(OptionCurves c) => i < curve(c).Length && double.IsFinite(curve(c)[i]) ? say(curve(c)[i]) : "none";
+            return b is null ? $"{name} A {One(a)}" : $"{name} A {One(a).Split(' ')[0]} B {One(b)}";
+        }
+
+        string time = page.Report.Scenario.Start.AddMinutes(i).ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+        return $"{time}  {Pair("inside", c => c.Inside_K, u.Temperature)}  {Pair("liquid", c => c.Liquid_K, u.Temperature)}  {Pair("left", c => c.Left_kg, u.Mass)}";
+    }
+
+    private static IReadOnlyList<string> Table(OptionsPage page, Comparison comparison)
+    {
+        for (int name = 40; ; name--)
+        {
+            IReadOnlyList<string> lines = Table(page, comparison, name);
+            if (name == 8 || lines.Max(l => l.Length) <= Wrap.Columns)
+                return lines;
+        }
+    }
+
+    private static IReadOnlyList<string> Table(OptionsPage page, Comparison comparison, int widest)
+    {
+        UnitStyle units = page.Units;
+        return TextTable.Lines(
+            [
+                new([" "], Left: true),
+                new([""], Left: true),
+                new([""]),
+                new(["Option"], Left: true),
+                new(["Held"]),
+                new([""], Left: true),
+                new(["Short", "first"]),
+                new(["Short", "h:mm"]),
+                new(["In", "low", units.TemperatureUnit]),
+                new(["Gas", "used", units.MassUnit]),
+                new(["Left", "end", units.MassUnit]),
+                .. comparison.Rows.Any(r => r.Cost is not null) ? [new TextColumn(["Cost", comparison.Base.Prices.Currency])] : Array.Empty<TextColumn>(),
+            ],
+            [.. comparison.Rows.Select(r => (IReadOnlyList<string>)
+            [
+                " ",
+                page.Letter(r.Order).ToString(),
+                UnitStyle.Number(r.Rank, 0),
+                Fitting.Cut(Fitting.OneCellEach(r.Order == 0 ? $"{r.Option.Name}, {CylinderWords.Names(r.Option.Scenario.Rig)}" : r.Option.Name), widest),
+                $"{r.Summary.NightsHeld}/{r.Summary.Nights}",
+                r.StoppedByCylinder ? "stops" : r.Summary.Verdict switch { Verdict.Holds => "holds", Verdict.RunsShort => "short", _ => "dry" },
+                r.Summary.FirstShort is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-",
+                r.Summary.ShortTime.Seconds > 0 ? ClockText.SpanShort(r.Summary.ShortTime) : "-",
+                r.Summary.InsideLow is { } low ? UnitStyle.Number(units.TemperatureIn(low.Kelvins), units.IsUs ? 0 : 1) : "-",
+                Mass(r.Summary.GasUsed.Kilograms, units),
+                Mass(r.Summary.LeftAtEnd.Kilograms, units),
+                .. comparison.Rows.Any(o => o.Cost is not null) ? [r.Cost is { } cost ? UnitStyle.Number(cost, 2) : "-"] : Array.Empty<string>(),
+            ])]);
+    }
+
+    private static string Mass(double kg, UnitStyle units) => UnitStyle.Number(units.MassIn(kg), units.IsUs ? 1 : 2);
+}

@@ -1,0 +1,155 @@
+using System.Globalization;
+using System.Text;
+using ColdSim.App.Commands;
+using ColdSim.Files.Logs;
+using ColdSim.Files.Weather;
+using ColdSim.Model;
+using ColdSim.Planning.Logs;
+
+namespace ColdSim.App.Screens.Readings;
+
+/// <summary>The lines of the form, in their order.</summary>
+internal enum FormField
+{
+    Cylinder,
+    Method,
+    Reading,
+    Temperature,
+    Tare,
+    Filled,
+    At,
+    Note,
+}
+
+/// <summary>A reading while it is being written down. Everything typed is kept as it is.</summary>
+internal sealed record EntryForm
+{
+    /// <summary>Longer words do not fit a line of the log that a person would read.</summary>
+    private const int Longest = 120;
+
+    public FormField Field { get; init; } = FormField.Reading;
+
+    public int Cylinder { get; init; }
+
+    public int MethodAt { get; init; }
+
+    public string Reading { get; init; } = "";
+
+    public string Temperature { get; init; } = "";
+
+    public string Tare { get; init; } = "";
+
+    public string At { get; init; } = "";
+
+    public string Note { get; init; } = "";
+
+    public bool Filled { get; init; }
+
+    public string Method => LogMethods.All[MethodAt];
+
+    /// <summary>Something to go by, in the method's own unit.</summary>
+    public string Sample => Method switch
+    {
+        "weight" => "31.2 lb",
+        "echo-time" => "230 us",
+        "echo-percent" or "float" => "35 %",
+        _ => "5.1 in",
+    };
+
+    /// <summary>The lines that a method and a rig have.</summary>
+    public IReadOnlyList<FormField> Fields(Rig rig) =>
+    [
+        .. rig.Cylinders.Count > 1 ? [FormField.Cylinder] : Array.Empty<FormField>(), FormField.Method, FormField.Reading,
+        LogMethods.ReadsLevel(Method) ? FormField.Temperature : FormField.Tare, FormField.Filled, FormField.At, FormField.Note,
+    ];
+
+    /// <summary>What is typed on a line; null on one where something is chosen.</summary>
+    public string? Text(FormField field) => field switch
+    {
+        FormField.Reading => Reading,
+        FormField.Temperature => Temperature,
+        FormField.Tare => Tare,
+        FormField.At => At,
+        FormField.Note => Note,
+        _ => null,
+    };
+
+    public EntryForm Next(int direction, Rig rig)
+    {
+        IReadOnlyList<FormField> fields = Fields(rig);
+        int at = Math.Max(0, fields.ToList().IndexOf(Field));
+        return this with { Field = fields[(at + direction + fields.Count) % fields.Count] };
+    }
+
+    /// <summary>The next choice on a line where something is chosen.</summary>
+    public EntryForm Chosen(int direction, Rig rig) => Field switch
+    {
+        FormField.Cylinder => this with { Cylinder = Around(Cylinder + direction, rig.Cylinders.Count) },
+        FormField.Method => this with { MethodAt = Around(MethodAt + direction, LogMethods.All.Count) },
+        FormField.Filled => this with { Filled = !Filled },
+        _ => this,
+    };
+
+    public EntryForm Typed(Rune rune, Rig rig)
+    {
+        if (Text(Field) is not { } text)
+            return rune.Value == ' ' ? Chosen(1, rig) : this;
+        return Rune.IsControl(rune) || text.Length >= Longest ? this : With(text + rune);
+    }
+
+    public EntryForm Erased() => Text(Field) is { Length: > 0 } text ? With(text[..^(char.IsLowSurrogate(text[^1]) && text.Length > 1 ? 2 : 1)]) : this;
+
+    /// <summary>After it was written: the same method, empty.</summary>
+    public EntryForm Emptied() => this with { Field = FormField.Reading, Reading = "", At = "", Note = "", Filled = false };
+
+    /// <summary>The line of the log, or what is wrong with it.</summary>
+    public (LogEntry? Entry, LogReading? Reading, IReadOnlyList<string> Faults) Read(Rig rig, DateTimeOffset now)
+    {
+        List<string> faults = [];
+        DateTimeOffset time = now;
+        if (At.Trim().Length > 0 && InstantText.TryRead(At.Trim(), now.Offset, out time) != InstantText.Outcome.Read)
+            faults.Add($"read at: '{At.Trim()}' is not a time; {InstantText.Accepted}");
+        LogEntry entry = new()
+        {
+            Time = time,
+            Cylinder = LogCylinders.NameOf(rig, Cylinder),
+            Method = Method,
+            Reading = Reading.Trim(),
+            Temperature = LogMethods.ReadsLevel(Method) ? Temperature.Trim() : "",
+            Details =
+            [
+                .. Filled ? [new LogDetail(LogMethods.Filled, "")] : Array.Empty<LogDetail>(),
+                .. Method == "weight" && Tare.Trim().Length > 0 ? [new LogDetail("tare", Tare.Trim())] : Array.Empty<LogDetail>(),
+            ],
+            Note = Note.Trim(),
+        };
+        (LogReading? reading, IReadOnlyList<EntryFault> found) = LogAdding.Read(entry, rig);
+        faults.AddRange(found.Select(Words));
+        return faults.Count == 0 ? (entry, reading, []) : (null, null, faults);
+    }
+
+    private static string Words(EntryFault fault)
+    {
+        string where = fault.Field switch
+        {
+            LogField.Reading => "reading: ",
+            LogField.Temperature => "temperature: ",
+            LogField.Details => $"{fault.Detail}: ",
+            _ => "",
+        };
+        return string.Create(
+            CultureInfo.InvariantCulture, $"{where}{fault.What}{(fault.Accepted is null ? "" : $"; {fault.Accepted}")}{(fault.Nearest is null ? "" : $"; did you mean '{fault.Nearest}'?")}");
+    }
+
+    private static int Around(int at, int count) => (at % count + count) % count;
+
+    private EntryForm With(string text) => Field switch
+    {
+        FormField.Reading => this with { Reading = text },
+        FormField.Temperature => this with { Temperature = text },
+        FormField.Tare => this with { Tare = text },
+        FormField.At => this with { At = text },
+        FormField.Note => this with { Note = text },
+        _ => this,
+    };
+}

@@ -1,0 +1,56 @@
+using ColdSim.App.Commands;
+using ColdSim.Files;
+using ColdSim.Files.Logs;
+using ColdSim.Planning;
+using ColdSim.Planning.Fits;
+using ColdSim.Planning.Logs;
+
+namespace ColdSim.App.Screens.Readings;
+
+/// <summary>A scenario's log as it stands, beside the simulator.</summary>
+/// <param name="Log">What the good lines come to.</param>
+/// <param name="Prediction">The same beside the simulator.</param>
+/// <param name="Damaged">The lines that are left out.</param>
+internal sealed record ReadingsBook(UseLog Log, LogPrediction Prediction, IReadOnlyList<FileProblem> Damaged)
+{
+    public static ReadingsBook Read(string file, Scenario scenario, IProgress<int> finished, CancellationToken cancel)
+    {
+        string path = LogFile.PathOf(file);
+        LogResult log = File.Exists(path) ? LogReader.Read(path, scenario.Rig) : new LogResult([], []);
+        UseLog use = LogCommand.UseOf(log, scenario);
+        return new(use, LogPrediction.Of(scenario, use, finished, cancel), log.Damaged);
+    }
+}
+
+/// <summary>What a fit taught, or why there is none.</summary>
+/// <param name="Report">The fit; null where the log says too little.</param>
+/// <param name="Reasons">Why not.</param>
+/// <param name="Prediction">The log beside the fitted simulator.</param>
+internal sealed record ReadingsFit(FitReport? Report, IReadOnlyList<string> Reasons, LogPrediction? Prediction)
+{
+    public static ReadingsFit Of(Scenario scenario, UseLog log, IProgress<int> finished, CancellationToken cancel)
+    {
+        if (scenario.Rig.Cylinders.Count > 1)
+            return new(null, ["the scenario has several cylinders, and which of them fed when is not in the log; a fit needs one"], null);
+        try
+        {
+            FitReport fit = CoachFit.Of(scenario, [.. log.Rows.Select(r => r.Reading)]);
+            finished.Report(1);
+            cancel.ThrowIfCancellationRequested();
+            return new(fit, [], LogPrediction.Of(Fitted(scenario, fit), log, null, cancel));
+        }
+        catch (TooLittleDataException e)
+        {
+            return new(null, e.Reasons, null);
+        }
+    }
+
+    public static Scenario Fitted(Scenario scenario, FitReport fit)
+    {
+        Model.Rig before = scenario.Fit?.Before ?? scenario.Rig;
+        return scenario with { Rig = fit.Factors.Over(before), Fit = new ScenarioFit(fit.Factors, before) };
+    }
+}
+
+/// <summary>What was written, in words.</summary>
+internal sealed record Written(string Words);

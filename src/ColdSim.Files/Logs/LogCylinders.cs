@@ -1,0 +1,42 @@
+using ColdSim.Model;
+
+namespace ColdSim.Files.Logs;
+
+/// <summary>The cylinders of a scenario by the names that a log has for them.</summary>
+public static class LogCylinders
+{
+    /// <summary>The name that is written.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="place">The cylinder's place, from 0.</param>
+    public static string NameOf(Rig rig, int place)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig.Cylinders.Count == 1 ? rig.Cylinders[0].Name : rig.NameOf(place);
+    }
+
+    /// <summary>All names that are written, in the cylinders' order.</summary>
+    /// <param name="rig">The rig.</param>
+    public static IReadOnlyList<string> NamesOf(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return [.. Enumerable.Range(0, rig.Cylinders.Count).Select(i => NameOf(rig, i))];
+    }
+
+    /// <summary>The place of a cylinder that is named; null where none or more than one is called so.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="name">Its name, or its size where there is one of that size.</param>
+    public static int? PlaceOf(Rig rig, string name)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        int[] called = [.. Enumerable.Range(0, rig.Cylinders.Count).Where(i => Same(NameOf(rig, i), name) || Same(rig.NameOf(i), name))];
+        if (called.Length != 1)
+            called = [.. Enumerable.Range(0, rig.Cylinders.Count).Where(i => Same(rig.Cylinders[i].Name, name))];
+        return called.Length == 1 ? called[0] : null;
+    }
+
+    /// <summary>What is accepted, in words.</summary>
+    /// <param name="rig">The rig.</param>
+    public static string Accepted(Rig rig) => $"accepted: the scenario's, {string.Join(", ", NamesOf(rig).Select(n => $"'{n}'"))}";
+
+    private static bool Same(string one, string other) => one.Equals(other.Trim(), StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,251 @@
+using System.Text;
+using ColdSim.App;
+using ColdSim.App.Commands;
+using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Readings;
+using ColdSim.App.Text;
+using ColdSim.Files.Logs;
+using ColdSim.Planning;
+using ColdSim.Planning.Fits;
+using ColdSim.Tests.Files;
+using CsCheck;
+using Snapshooter;
+using Snapshooter.Xunit;
+using Xunit;
+
+namespace ColdSim.Tests.App.Screens.Readings;
+
+public sealed class ReadingsPageTests : IDisposable
+{
+    private const string Keys = "0123456789.,-+lbkginftus%°FC/;=\" ";
+    private static readonly IProgress<int> Nobody = new Silent();
+    private readonly string _folder = Directory.CreateTempSubdirectory().FullName;
+
+    public ReadingsPageTests()
+    {
+        foreach (string file in Directory.GetFiles(DocPage.Scenarios, "three-days*"))
+            File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
+    }
+
+    private string ScenarioPath => Path.Combine(_folder, "three-days.toml");
+
+    private string Log => LogFile.PathOf(ScenarioPath);
+
+    private ReadingsPage Opened() => Settled(ReadingsPage.Of(Scenario(), ScenarioPath, UnitStyle.Us, new FixedClock(new(2027, 1, 16, 14, 30, 0, TimeSpan.Zero))));
+
+    private Scenario Scenario() => Joined.Parts().ReadScenario(ScenarioPath).Scenario!;
+
+    /// <summary>Does what the page wants, as the frame would.</summary>
+    private static ReadingsPage Settled(ReadingsPage page)
+    {
+        while (page.Wanted is { } work)
+        {
+            PageMessage told;
+            try
+            {
+                told = new PageMessage.Done(work.Run(Nobody, CancellationToken.None));
+            }
+            catch (IOException e)
+            {
+                told = new PageMessage.Failed(e.Message);
+            }
+
+            page = (ReadingsPage)page.After(told);
+        }
+
+        return page;
+    }
+
+    private static ReadingsPage After(ReadingsPage page, params PageMessage[] messages)
+        => messages.Aggregate(page, (p, m) => Settled((ReadingsPage)p.After(m)));
+
+    private static ReadingsPage Typed(ReadingsPage page, string text)
+        => text.EnumerateRunes().Aggregate(page, (p, r) => (ReadingsPage)p.After(new PageMessage.Typed(r)));
+
+    private static PageMessage Enter => new PageMessage.Choose();
+
+    private static PageMessage Right => new PageMessage.Step(10);
+
+    private static PageMessage Tab => new PageMessage.NextEvent(1);
+
+    // A page has a row less than the terminal: the frame's.
+    private static void Match(ReadingsPage page, string name, int width, int height)
+        => Snapshot.Match(page.Draw(width, height - FrameSheet.Rows).ToString(), SnapshotNameExtension.Create(name, width, height));
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void The_page_looks_like_this(int width, int height)
+    {
+        ReadingsPage page = Opened();
+        Match(page, "log", width, height);
+        page = Typed(After(page, Enter), "40.1 lb");
+        Match(page, "entry", width, height);
+        Match(Typed(page, "s of it"), "fault", width, height);
+        page = page with { Part = ReadingsPart.Fit, Fit = new(null, ["the log has 3 readings; at least 5 are needed"], null) };
+        Match(page, "too little", width, height);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void The_fit_looks_like_this(int width, int height)
+    {
+        ReadingsPage page = After(Opened(), Right, Enter);
+        Assert.True(page.WithFit);
+        Assert.NotNull(page.Fit?.Report);
+        string drawn = page.Draw(width, height - FrameSheet.Rows).ToString();
+        Assert.Contains("heat loss", drawn, StringComparison.Ordinal);
+        Assert.Contains("told by the readings", drawn, StringComparison.Ordinal);
+        Assert.Contains("mostly assumed", drawn, StringComparison.Ordinal);
+        Assert.Contains("┊", drawn, StringComparison.Ordinal);
+        ReadingsPage log = After(page, new PageMessage.Step(-10));
+        Assert.Contains("as just fitted", log.Draw(width, height).ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("as just fitted", After(log, new PageMessage.Mark()).Draw(width, height).ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_typed_means_pounds_at_once_and_enter_writes_it_as_the_command_does()
+    {
+        ReadingsPage page = Typed(After(Opened(), Enter), "40.1 lb");
+        Assert.Equal("29.0 lb", page.Form.Tare);
+        Assert.Contains("holds 11.1 ± 0.5 lb of propane", page.Draw(80, 23).ToString(), StringComparison.Ordinal);
+        Assert.Contains("used since Fri 15 Jan 16:15: 4.5 lb", page.Draw(80, 23).ToString(), StringComparison.Ordinal);
+        string before = File.ReadAllText(Log);
+        page = After(page, Enter);
+        Assert.Equal(before + "2027-01-16T07:30-07:00,40 lb,weight,40.1 lb,,tare=29.0 lb,\n", File.ReadAllText(Log));
+        Assert.StartsWith("Written to three-days.log.csv: Sat 16 Jan 07:30, weight 40.1 lb: 11.1 lb of propane", page.Notice, StringComparison.Ordinal);
+        Assert.Equal("", page.Form.Reading);
+        Assert.Equal(8, page.Book!.Log.Rows.Count);
+    }
+
+    [Theory]
+    [InlineData("40.1", "has no unit")]
+    [InlineData("4 lb", "of propane, less")]
+    [InlineData("40 in", "")]
+    [InlineData("forty", "")]
+    public void A_fault_is_told_in_words_and_nothing_is_written(string text, string words)
+    {
+        string before = File.ReadAllText(Log);
+        ReadingsPage page = Typed(After(Opened(), Enter), text);
+        Assert.Contains("Cannot be read yet:", page.Draw(80, 23).ToString(), StringComparison.Ordinal);
+        Assert.Contains(words, page.Draw(80, 23).ToString(), StringComparison.Ordinal);
+        Assert.Equal("Nothing was written.", After(page, Enter).Notice);
+        Assert.Equal(before, File.ReadAllText(Log));
+    }
+
+    [Fact]
+    public void Every_method_has_its_lines_and_a_level_needs_a_temperature()
+    {
+        ReadingsPage page = After(Opened(), Enter, new PageMessage.NextEvent(-1));
+        Assert.Equal(FormField.Method, page.Form.Field);
+        foreach (string method in LogMethods.All)
+        {
+            Assert.Equal(method, page.Form.Method);
+            Assert.Equal(LogMethods.ReadsLevel(method), page.Form.Fields(page.Scenario.Rig).Contains(FormField.Temperature));
+            page = After(page, Right);
+        }
+
+        page = Typed(After(page, Right, Tab), "9 in");
+        Assert.Contains("no liquid temperature", page.Draw(80, 23).ToString(), StringComparison.Ordinal);
+        Assert.Contains("lb of propane", Typed(After(page, Tab), "10 °F").Draw(80, 23).ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wrong_reading_is_marked_and_so_is_the_one_after()
+    {
+        string[] lines = File.ReadAllLines(Log);
+        lines[4] = lines[4].Replace("54.2", "58.2", StringComparison.Ordinal);
+        File.WriteAllLines(Log, lines);
+        string drawn = Opened().Draw(120, 39).ToString();
+        Assert.Contains("looks wrong", drawn, StringComparison.Ordinal);
+        Assert.Contains("after a wrong one", drawn, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Damaged_lines_are_told_and_left_out_and_no_log_is_an_empty_one()
+    {
+        File.AppendAllText(Log, "torn\n");
+        Assert.Contains("left out: ", Opened().Draw(80, 23).ToString(), StringComparison.Ordinal);
+        File.Delete(Log);
+        Assert.Contains("No readings yet", Opened().Draw(80, 23).ToString(), StringComparison.Ordinal);
+        ReadingsPage demo = ReadingsPage.Of(Scenario(), null, UnitStyle.Us, TimeProvider.System);
+        Assert.Null(demo.Wanted);
+        Assert.Contains("The demo has no file", After(demo, Enter, Right, Tab).Draw(80, 23).ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_log_that_cannot_be_written_keeps_the_form()
+    {
+        ReadingsPage page = Typed(After(Opened(), Enter), "40.1 lb");
+        File.Delete(Log);
+        Directory.CreateDirectory(Log);
+        (ReadingsPage asked, PageMessage told) = ((ReadingsPage)page.After(Enter), new PageMessage.Failed("it cannot be written"));
+        Assert.True(asked.Writing);
+        Assert.Same(asked.Wanted, ((ReadingsPage)asked.After(new PageMessage.Stopped())).Wanted);
+        ReadingsPage after = (ReadingsPage)asked.After(told);
+        Assert.Equal("40.1 lb", after.Form.Reading);
+        Assert.Equal("it cannot be written", after.Notice);
+    }
+
+    [Fact]
+    public void A_fit_can_be_stopped()
+    {
+        ReadingsPage asked = (ReadingsPage)After(Opened(), Right).After(Enter);
+        Assert.NotNull(asked.Wanted);
+        ReadingsPage stopped = (ReadingsPage)asked.After(new PageMessage.Stopped());
+        Assert.Null(stopped.Wanted);
+        Assert.Null(stopped.Fit);
+    }
+
+    [Fact]
+    public void Whatever_is_typed_nothing_throws_and_every_size_can_be_drawn()
+    {
+        ReadingsPage page = After(Opened(), Enter);
+        Gen<int> scalar = Gen.OneOf(Gen.Int[0x20, 0x7e], Gen.Int[0x20, 0xd7ff], Gen.Int[0xe000, 0x10ffff], Gen.Int[0, Keys.Length - 1].Select(i => (int)Keys[i]));
+        Gen<PageMessage> message = Gen.Frequency(
+            (8, scalar.Select(v => (PageMessage)new PageMessage.Typed(new Rune(v)))),
+            (1, Gen.Const((PageMessage)new PageMessage.Erase())),
+            (2, Gen.Int[-1, 1].Select(d => (PageMessage)new PageMessage.NextEvent(d == 0 ? 1 : d))),
+            (1, Gen.Int[-1, 1].Select(d => (PageMessage)new PageMessage.Step(10 * d))));
+        message.Array[0, 30].Sample(
+            messages =>
+            {
+                ReadingsPage now = messages.Aggregate(page, (p, m) => (ReadingsPage)p.After(m));
+                foreach ((int width, int height) in ((int, int)[])[(60, 16), (80, 23), (120, 39), (1, 1), (0, 0)])
+                    Assert.Equal(height, now.Draw(width, height).Height);
+                (LogEntry? entry, _, IReadOnlyList<string> faults) = now.Form.Read(now.Scenario.Rig, now.Now);
+                Assert.Equal(entry is null, faults.Count > 0);
+            },
+            iter: 400);
+    }
+
+    [Fact]
+    public void The_frame_gives_letters_and_digits_to_the_form_and_six_opens_it()
+    {
+        FrameView view = new([Opened()], UnitStyle.Us);
+        view = view.After(new FrameMessage.Ask(new PageMessage.Choose()));
+        Assert.True(view.Page.TakesText);
+        Assert.Equal('6', view.Page.Key);
+        foreach (ReadingsPart part in Enum.GetValues<ReadingsPart>())
+        {
+            foreach (int height in (int[])[0, 1, 2, 5, 16, 23, 39])
+                Assert.Equal(height, (Opened() with { Part = part }).Draw(80, height).Height);
+        }
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private sealed class Silent : IProgress<int>
+    {
+        public void Report(int value)
+        {
+        }
+    }
+
+    private sealed class FixedClock(DateTimeOffset now) : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => now;
+    }
+}
