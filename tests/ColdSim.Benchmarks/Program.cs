@@ -6,6 +6,9 @@ using BenchmarkDotNet.Toolchains.InProcess.Emit;
 if (args is ["coverage"])
     return ColdSim.Benchmarks.Planning.FitCoverage.Run();
 
+if (args is ["chance"])
+    return ColdSim.Benchmarks.Planning.ChanceFigures.Run();
+
 // In this process: the project that BenchmarkDotNet would generate does not see references that are not handed on.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(10));
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);

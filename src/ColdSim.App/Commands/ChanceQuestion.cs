@@ -19,7 +19,7 @@ internal sealed record ChanceQuestion(Scenario Scenario, IReadOnlyList<ComparedO
         // Options start as the file says; beside a scenario that starts from a reading they would answer another question.
         if (latest is not null)
         {
-            ErrorSize reading = new(latest.Contents.Uncertainty_kg, "the log's latest reading");
+            ErrorSize reading = new(latest.Contents.StandardUncertainty.Kilograms, "the log's latest reading");
             return new(scenario with { Errors = scenario.Errors with { Reading = reading } }, []);
         }
 
