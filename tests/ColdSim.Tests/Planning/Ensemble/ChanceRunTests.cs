@@ -18,6 +18,9 @@ public class ChanceRunTests
         Rigs.Heated() with { Cylinders = [Rigs.Bottle("20 lb", 0.8) with { InitialTemperature_K = 268 }] },
         Rigs.Changing(h => -6 - 5 * Math.Cos(h / 12 * Math.PI)), 1);
 
+    private static readonly int[] Workers = [1, 2, 5];
+    private static readonly double[] Fills = [0.5, 0.65, 0.8, 0.95];
+
     public static TheoryData<string> Scenarios => ["one place", "trip"];
 
     [Theory]
@@ -50,7 +53,7 @@ public class ChanceRunTests
     public void The_same_seed_gives_the_same_on_any_number_of_workers_and_another_gives_another()
     {
         ComparedOption[] options = [new("fuller", Filled(0.95))];
-        ChanceReport[] same = [.. new[] { 1, 2, 5 }.Select(workers => ChanceRun.Of(Doubtful, options, 40, 3, workers: workers))];
+        ChanceReport[] same = [.. Workers.Select(workers => ChanceRun.Of(Doubtful, options, 40, 3, workers: workers))];
         foreach (ChanceReport report in same)
         {
             Assert.Equal(same[0].AllNights, report.AllNights);
@@ -78,7 +81,7 @@ public class ChanceRunTests
     [Fact]
     public void The_chance_rises_with_the_fill()
     {
-        ComparedOption[] options = [.. new[] { 0.5, 0.65, 0.8, 0.95 }.Select(f => new ComparedOption($"{f}", Filled(f)))];
+        ComparedOption[] options = [.. Fills.Select(f => new ComparedOption($"{f}", Filled(f)))];
         IReadOnlyList<OptionChance> chances = ChanceRun.Of(Doubtful, options, 150, 1).Options;
         Assert.All(chances.Zip(chances.Skip(1)), p => Assert.True(p.Second.AllNights.Chance_frac >= p.First.AllNights.Low_frac));
         Assert.True(chances[^1].AllNights.Low_frac > chances[0].AllNights.High_frac);
