@@ -8,6 +8,7 @@ using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
@@ -27,6 +28,10 @@ internal static class Joined
         ReadWeather = Weather,
         Run = NightRun.Of,
         Compare = (scenario, options, finished, cancel) => Comparison.Of(scenario, options, finished, cancel: cancel),
+        Chance = (scenario, options, wish, finished, cancel) => wish.Record is { } record
+            ? ChanceRun.OfYears(scenario, options, record, finished, cancel: cancel)
+            : ChanceRun.Of(scenario, options, wish.Members, wish.Seed, finished, cancel: cancel),
+        WriteChanceJson = ChanceJson.Write,
         WriteCompareJson = CompareJson.Write,
         WriteCompareCsv = CompareCsv.Write,
         RunTrip = (scenario, finished, cancel) => TripRun.Of(scenario, finished, cancel: cancel),

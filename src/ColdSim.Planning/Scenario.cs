@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Model.Weather;
+using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Fits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -47,6 +48,12 @@ public sealed record Scenario
 
     /// <summary>What holding, short and dry mean here.</summary>
     public NightCriteria Criteria { get; init; } = new();
+
+    /// <summary>How far off forecast, rig, readings and habits may be, for the chance of holding.</summary>
+    public ErrorSizes Errors { get; init; } = new();
+
+    /// <summary>The chance of holding all nights that the person wants.</summary>
+    public double WantedChance_frac { get; init; } = 0.9;
 
     /// <summary>What was taken because the scenario does not say it, in plain words, for the report.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];

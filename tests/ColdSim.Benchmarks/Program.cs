@@ -8,6 +8,9 @@ if (args is ["coverage"])
 if (args is ["times"])
     return ColdSim.Benchmarks.Times.Run();
 
+if (args is ["chance"])
+    return ColdSim.Benchmarks.Planning.ChanceFigures.Run();
+
 // In this process: the project that BenchmarkDotNet would generate does not see references that are not handed on.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(10));
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);

@@ -3,6 +3,7 @@ using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
@@ -47,6 +48,12 @@ internal sealed record Parts
 
     /// <summary>Runs a scenario and its options, and tells how many are done.</summary>
     public required Func<Scenario, IReadOnlyList<ComparedOption>, IProgress<int>, CancellationToken, Comparison> Compare { get; init; }
+
+    /// <summary>Runs the members of an ensemble, of the scenario and its options, and tells of each that is done.</summary>
+    public required Func<Scenario, IReadOnlyList<ComparedOption>, ChanceWish, IProgress<int>, CancellationToken, ChanceReport> Chance { get; init; }
+
+    /// <summary>Writes a chance as one JSON document.</summary>
+    public required Action<ChanceReport, Stream> WriteChanceJson { get; init; }
 
     /// <summary>Writes a comparison as one JSON document.</summary>
     public required Action<Comparison, Stream> WriteCompareJson { get; init; }

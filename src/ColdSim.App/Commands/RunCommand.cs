@@ -21,6 +21,7 @@ internal static class RunCommand
         Option<bool> fail = CommonOptions.FailIfShort();
         Option<bool> noLog = FromLog.NoLog();
         Option<bool> skip = LogCommand.SkipDamaged();
+        ChanceOptions chance = new();
         ExampleCommand command = new(
             "run",
             "Run a scenario: one sentence a night, the nights as a table, the events.",
@@ -28,12 +29,15 @@ internal static class RunCommand
             "coldsim run trip.toml --nights 3 --units si",
             "coldsim run trip.toml --csv curves.csv",
             "coldsim run trip.toml --json > report.json",
-            "coldsim run trip.toml --fail-if-short || echo 'take another cylinder'")
-        { file, nights, step, units, json, csv, fail, noLog, skip };
+            "coldsim run trip.toml --fail-if-short || echo 'take another cylinder'",
+            "coldsim run trip.toml --members 1000",
+            "coldsim run trip.toml --years record.epw")
+        { file, nights, step, units, json, csv, fail, noLog, skip, chance.Members, chance.Seed, chance.Years };
         command.SetAction(async (parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
-            Scenario scenario = ScenarioFile.Read(path, host);
+            ScenarioReading reading = ScenarioFile.Good(path, host);
+            Scenario scenario = reading.Scenario!;
             FromLog? latest = parsed.GetValue(noLog) ? null : FromLog.Of(path, scenario, parsed.GetValue(skip), host);
             scenario = latest?.Start.Scenario ?? scenario;
 
@@ -41,6 +45,15 @@ internal static class RunCommand
                 scenario = OtherNights.In(scenario, (int)n);
             if (parsed.GetValue(step) is { } s)
                 scenario = scenario with { Step_s = s };
+            if (chance.Asked(parsed))
+            {
+                if (parsed.GetValue(csv) is not null)
+                    throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
+                ChanceAnswer many = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail));
+                ChanceQuestion question = ChanceQuestion.Of(scenario, reading.Options, latest);
+                return await many.GiveAsync(question, chance.Read(parsed, question.Scenario, host), cancel).ConfigureAwait(false);
+            }
+
             Answer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))
             {
                 CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),

@@ -14,6 +14,7 @@ using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Fits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -98,6 +99,7 @@ public static class ScenarioReader
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         FittedFactors? fitted = FitSection.Read(root.Section("fit"));
+        (ErrorSizes errors, double wantedChance_frac) = ChanceSection.Read(root.Section("chance"), fitted);
         root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
@@ -129,6 +131,8 @@ public static class ScenarioReader
             Step_s = run.Step_s,
             Criteria = criteria,
             Prices = prices,
+            Errors = errors,
+            WantedChance_frac = wantedChance_frac,
         };
         scenario = TripSections.With(scenario, stops, refills, carries_kg, reading);
         return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };

@@ -13,6 +13,8 @@ public sealed class WeatherSeries
 {
     private readonly double[] _time_s;
     private readonly WeatherSample[] _samples;
+    private readonly double[] _dewPoint_K;
+    private readonly double[] _cloud_frac;
 
     /// <summary>Builds the series from rows in order of time.</summary>
     /// <param name="rows">At least two, strictly ascending instants.</param>
@@ -30,19 +32,29 @@ public sealed class WeatherSeries
         Last = rows[^1].Time;
         _time_s = new double[rows.Count];
         _samples = new WeatherSample[rows.Count];
+        _dewPoint_K = new double[rows.Count];
+        _cloud_frac = new double[rows.Count];
         for (int i = 0; i < rows.Count; i++)
         {
             _time_s[i] = (rows[i].Time - First).TotalSeconds;
             if (i > 0 && _time_s[i] <= _time_s[i - 1])
                 throw new ArgumentException($"Row {i + 1} does not come after row {i}.", nameof(rows));
-            _samples[i] = Sample(rows[i], defaults, site);
+            _cloud_frac[i] = rows[i].Cloud_frac ?? defaults.Cloud_frac;
+            _samples[i] = Sample(rows[i], defaults, site, out _dewPoint_K[i]);
         }
     }
 
     private WeatherSeries(WeatherSeries like, double pressure_factor)
     {
-        (First, Last, _time_s) = (like.First, like.Last, like._time_s);
+        (First, Last, _time_s, _dewPoint_K, _cloud_frac) = (like.First, like.Last, like._time_s, like._dewPoint_K, like._cloud_frac);
         _samples = [.. like._samples.Select(s => s with { Pressure_Pa = s.Pressure_Pa * pressure_factor })];
+    }
+
+    /// <summary>The same rows with samples of somebody else's, who may go on changing them.</summary>
+    internal WeatherSeries(WeatherSeries like, WeatherSample[] samples)
+    {
+        (First, Last, _time_s, _dewPoint_K, _cloud_frac) = (like.First, like.Last, like._time_s, like._dewPoint_K, like._cloud_frac);
+        _samples = samples;
     }
 
     /// <summary>Instant of the first row.</summary>
@@ -57,6 +69,33 @@ public sealed class WeatherSeries
     /// <summary>The same weather under another air pressure, to ask what height does.</summary>
     /// <param name="pressure_factor">What every pressure is multiplied by.</param>
     public WeatherSeries UnderPressure(double pressure_factor) => new(this, pressure_factor);
+
+    /// <summary>When a row is. [s since <see cref="First"/>]</summary>
+    /// <param name="row">Its place, from 0.</param>
+    public double RowTime_s(int row) => _time_s[row];
+
+    internal WeatherSample[] CopySamples() => [.. _samples];
+
+    /// <summary>
+    /// A row's weather, so much warmer and windier. The dew point goes with the air, so that relative humidity stays about what it was;
+    /// the sky follows both under the same cloud.
+    /// </summary>
+    internal WeatherSample Shifted(int row, double warmer_K, double wind_factor)
+    {
+        WeatherSample sample = _samples[row];
+
+        // To the last bit as it was, where nothing is asked.
+        if (warmer_K == 0 && wind_factor == 1) return sample;
+        double air_K = Math.Clamp(sample.Air_K + warmer_K, ShiftedWeather.Coldest_K, ShiftedWeather.Warmest_K);
+        double dewPoint_K = Math.Max(_dewPoint_K[row] + air_K - sample.Air_K, ShiftedWeather.Coldest_K);
+        return sample with
+        {
+            Air_K = air_K,
+            Wind_m_s = Math.Min(sample.Wind_m_s * wind_factor, ShiftedWeather.Windiest_m_s),
+            VapourPressure_Pa = SaturationVapour.PressureOverWater_Pa(dewPoint_K),
+            Sky_K = SkyTemperature.BerdahlMartin_K(air_K, dewPoint_K, _cloud_frac[row]),
+        };
+    }
 
     /// <summary>The weather at a time.</summary>
     /// <param name="time_s">Seconds since <see cref="First"/>; beyond the ends the end row holds. [s]</param>
@@ -93,12 +132,12 @@ public sealed class WeatherSeries
         return double.PositiveInfinity;
     }
 
-    private static WeatherSample Sample(in WeatherRow row, WeatherDefaults defaults, SiteSpecification site)
+    private static WeatherSample Sample(in WeatherRow row, WeatherDefaults defaults, SiteSpecification site, out double dewPoint_K)
     {
         double vapour_Pa = row.DewPoint_K is double dew_K
             ? SaturationVapour.PressureOverWater_Pa(dew_K)
             : Humidity.VapourPressure_Pa(row.Air_K, defaults.RelativeHumidity_frac);
-        double dewPoint_K = row.DewPoint_K ?? SaturationVapour.DewPoint_K(vapour_Pa);
+        dewPoint_K = row.DewPoint_K ?? SaturationVapour.DewPoint_K(vapour_Pa);
         double cloud = row.Cloud_frac ?? defaults.Cloud_frac;
         (double windows, double cylinder) = SunOnWalls.From(row.Sun_W_m2 ?? defaults.Sun_W_m2, row.Time, site);
         return new WeatherSample(

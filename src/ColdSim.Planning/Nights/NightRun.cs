@@ -25,12 +25,7 @@ public static class NightRun
             Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };
         NightWatch watch = new(scenario, calendar, new SeriesRecorder(series));
-        LegRun run = new(scenario, watch);
-        foreach (Leg leg in legs)
-        {
-            if (!run.Go(leg, cancel)) break;
-        }
-
+        LegRun run = Through(scenario, legs, watch, cancel);
         List<NightReport> nights = [];
         foreach (NightTally tally in watch.Nights)
         {
@@ -49,6 +44,38 @@ public static class NightRun
             Series = series,
             End = run.End,
         };
+    }
+
+    /// <summary>The same run without curves and events: only how its nights went.</summary>
+    /// <param name="scenario">The question.</param>
+    /// <param name="watcher">Told of every step, in the run's own time.</param>
+    /// <param name="cancel">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    /// <exception cref="ArgumentException">As <see cref="Of"/>, but for a cylinder that cannot start: then there are no nights.</exception>
+    internal static LeanRun Lean(Scenario scenario, IRunObserver watcher, CancellationToken cancel = default)
+    {
+        NightCalendar calendar = new(scenario);
+        NightWatch watch = new(scenario, calendar, watcher, listEvents: false);
+        LegRun run = Through(scenario, scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)], watch, cancel);
+        List<LeanNight> nights = new(watch.Nights.Count);
+        foreach (NightTally t in watch.Nights)
+        {
+            if (!double.IsNaN(t.PropaneAtStart_kg))
+                nights.Add(new LeanNight(Judge(t, scenario.Criteria), t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s));
+        }
+
+        return new LeanRun(nights, run.End, run.Ledger);
+    }
+
+    private static LegRun Through(Scenario scenario, IReadOnlyList<Leg> legs, NightWatch watch, CancellationToken cancel)
+    {
+        LegRun run = new(scenario, watch);
+        foreach (Leg leg in legs)
+        {
+            if (!run.Go(leg, cancel)) break;
+        }
+
+        return run;
     }
 
     private static Leg WholeRun(Scenario scenario, NightCalendar calendar) => new()

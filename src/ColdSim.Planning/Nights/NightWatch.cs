@@ -3,10 +3,14 @@ using ColdSim.Model.Engine;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Watches a run and tells its nights apart.</summary>
-internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, SeriesRecorder recorder) : IRunObserver
+/// <param name="scenario">The question.</param>
+/// <param name="calendar">Its nights.</param>
+/// <param name="recorder">Told of every step as well, in the run's own time.</param>
+/// <param name="listEvents">Whether the events are kept; a run among a thousand has nobody to read them.</param>
+internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRunObserver recorder, bool listEvents = true) : IRunObserver
 {
     private readonly List<NightTally> _nights = [];
-    private readonly List<ReportedEvent> _events = new(256 + (int)(calendar.Duration_s / 120));
+    private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly WantOfGas _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
     private NightTally _night = new(scenario.Rig.Cylinders.Count);
@@ -65,6 +69,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
         foreach (int i in cylinders)
         {
             _liquidGone[i] = false;
+            if (!listEvents) continue;
             CylinderState cylinder = after.Cylinders[i];
             _events.Add(new ReportedEvent(
                 scenario.Start.AddSeconds(time_s), ReportedKind.CylinderFilled, after.Air_K, cylinder.Liquid_K, double.NaN,
@@ -160,9 +165,13 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, Seri
         return _nights[number];
     }
 
-    private void Tell(ReportedKind kind, in Moment m, int cylinder, double value) => _events.Add(new ReportedEvent(
-        scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg)
-    { Cylinder = cylinder, Value = value });
+    private void Tell(ReportedKind kind, in Moment m, int cylinder, double value)
+    {
+        if (!listEvents) return;
+        _events.Add(new ReportedEvent(
+            scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg)
+        { Cylinder = cylinder, Value = value });
+    }
 
     private static ReportedKind Kind(EventKind kind) => kind switch
     {

@@ -7,6 +7,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.App.Text;
 using ColdSim.Tests.Planning.Compare;
+using ColdSim.Tests.Planning.Ensemble;
 using ColdSim.Tests.Planning.Limits;
 
 namespace ColdSim.Tests.App.Commands;
@@ -44,6 +45,8 @@ internal sealed class Shell
         RunTrip = (scenario, finished, cancel) => ColdSim.Planning.Trips.TripRun.Of(scenario, finished, cancel: cancel),
         WriteTripJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteTripCsv = (_, writer) => writer.WriteLine("night,invented"),
+        Chance = (_, _, _, _, _) => HandChances.Report,
+        WriteChanceJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCompareJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteCompareCsv = (_, writer) => writer.WriteLine("rank,invented"),
         Limits = (_, _, _, _, _) => HandLimits.Chart,

@@ -1,0 +1,101 @@
+using System.Globalization;
+using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Text;
+
+/// <summary>The chance in a sentence, in numbers and in words.</summary>
+internal static class ChanceSentence
+{
+    private const double MinorShare = 0.02;
+
+    public static string Of(ChanceReport report)
+    {
+        string nights = report.Nights.Count switch { 1 => "The night holds", 2 => "Both nights hold", var n => $"All {n} nights hold" };
+        string partial = report.IsPartial ? $"Interrupted after {Count(report.Done)} of {Count(report.Asked)} {Member(report)}s, so only of these: " : "";
+        string plain = report.Plain.Summary.Verdict switch
+        {
+            Verdict.Holds => "they hold",
+            Verdict.RunsShort => "gas runs short",
+            _ => "it runs dry",
+        };
+        string without = report.Seed is not null ? "With everything just as the scenario says" : "In the scenario's own weather";
+        return $"{partial}{(partial.Length > 0 ? char.ToLowerInvariant(nights[0]) + nights[1..] : nights)} in {Count(report.AllNights.Count)} of {Count(report.Done)} "
+            + $"{Member(report)}s: a chance of {Percent(report.AllNights)}, {Words(report.AllNights.Chance_frac)}. {without}, "
+            + $"{(report.Nights.Count == 1 && report.Plain.Summary.Verdict == Verdict.Holds ? "it holds" : plain)}.";
+    }
+
+    public static string Matters(ChanceReport report)
+    {
+        if (report.Influences.Count == 0)
+            return "Nothing: all members go alike.";
+        Influence most = report.Influences[0];
+        string better = most.Correlation > 0 ? "more is better" : "less is better";
+        return $"{Capital(Name(most.Of))}: {better}, {Share(most.Share_frac)} of what can be told apart. To know that better tells most about the chance.";
+    }
+
+    public static string Lifts(ChanceReport report)
+    {
+        string wanted = $"the {Round(report.Scenario.WantedChance_frac)} that is wanted";
+        string alike = report.Seed is null ? "in the same years" : "with the same random numbers";
+        if (report.AsWanted)
+            return $"It need not be lifted: as it is, the chance is not below {wanted}. The options {alike}:";
+        if (report.Cheapest is not { } cheapest)
+            return $"None of the options reaches {wanted}. Tried {alike}:";
+        string edge = cheapest.AllNights.Low_frac < report.Scenario.WantedChance_frac ? ", though its interval reaches below" : "";
+        string how = cheapest.Cost is { } cost ? $"The cheapest option that reaches {wanted} is" : $"Nothing here has a price; the first option that reaches {wanted} is";
+        string price = cheapest.Cost is { } c ? $" at a cost of {Money(c)}" : "";
+        return $"{how} \"{cheapest.Option.Name}\"{price}: {Percent(cheapest.AllNights)}{edge}. All {alike}:";
+    }
+
+    /// <summary>Such as "member" or "year".</summary>
+    public static string Member(ChanceReport report) => report.Seed is null ? "year" : "member";
+
+    /// <summary>What is not known, such as "the forecast's temperature".</summary>
+    public static string Name(Uncertainty of) => of switch
+    {
+        Uncertainty.Temperature => "the forecast's temperature",
+        Uncertainty.Wind => "the forecast's wind",
+        Uncertainty.HeatLoss => "the coach's heat loss",
+        Uncertainty.Infiltration => "how leaky the coach is",
+        Uncertainty.Contents => "what is in the cylinders",
+        Uncertainty.SetPoint => "the set points",
+        Uncertainty.DoorOpenings => "the door",
+        _ => throw new ArgumentOutOfRangeException(nameof(of), of, null),
+    };
+
+    /// <summary>Such as "87 % (85 to 89 %)".</summary>
+    public static string Percent(Proportion chance)
+        => $"{Round(chance.Chance_frac)} ({Figure(chance.Low_frac)} to {Figure(chance.High_frac)} %)";
+
+    /// <summary>Such as "87 %"; nothing is rounded up to certainty.</summary>
+    public static string Round(double chance_frac) => $"{Figure(chance_frac)} %";
+
+    /// <summary>The same without the sign.</summary>
+    public static string Figure(double chance_frac) => chance_frac switch
+    {
+        > 0 and < 0.01 or > 0.99 and < 1 => (chance_frac > 0.5 ? Math.Floor(chance_frac * 1000) / 10 : Math.Ceiling(chance_frac * 1000) / 10).ToString("0.0", CultureInfo.InvariantCulture),
+        _ => UnitStyle.Number(chance_frac * 100, 0),
+    };
+
+    public static string Count(int count) => count.ToString("#,0", CultureInfo.InvariantCulture);
+
+    public static string Money(double cost) => UnitStyle.Number(cost, 2);
+
+    /// <summary>A share, with "under" where it is little.</summary>
+    public static string Share(double share) => share < MinorShare ? "under 2 %" : $"{UnitStyle.Number(share * 100, 0)} %";
+
+    // The words of the climate panel's note on uncertainty (Mastrandrea and others 2010).
+    private static string Words(double chance_frac) => chance_frac switch
+    {
+        > 0.99 => "virtually certain",
+        > 0.9 => "very likely",
+        > 0.66 => "likely",
+        >= 0.33 => "about as likely as not",
+        >= 0.1 => "unlikely",
+        >= 0.01 => "very unlikely",
+        _ => "exceptionally unlikely",
+    };
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

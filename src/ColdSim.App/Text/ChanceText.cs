@@ -1,0 +1,46 @@
+using System.Globalization;
+using ColdSim.Planning;
+using ColdSim.Planning.Ensemble;
+
+namespace ColdSim.App.Text;
+
+/// <summary>A chance of holding as text: the answer first, then the nights, what matters, what would lift it, what it rests on.</summary>
+internal static class ChanceText
+{
+    public static IReadOnlyList<TextSection> Sections(ChanceReport report, UnitStyle units, IReadOnlyList<string> cautions)
+    {
+        List<TextSection> sections =
+        [
+            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Wrap.Lines(ChanceSentence.Of(report), rest: "  ")]),
+            new("Night by night", [.. ChanceTable.Nights(report, units), .. Wrap.Lines(Legend(report))]),
+        ];
+        if (report.Seed is not null)
+            sections.Add(new("What matters most", [.. Wrap.Lines(ChanceSentence.Matters(report)), .. ChanceTable.Influences(report)]));
+        if (report.Options.Count > 0)
+            sections.Add(new("What would lift it", [.. Wrap.Lines(ChanceSentence.Lifts(report)), .. ChanceTable.Options(report)]));
+        sections.Add(new("Ledger", [$"Of the worst {ChanceSentence.Member(report)}: {RunText.Ledger(report.Ledger)}"]));
+        sections.Add(new("Taken because nothing says otherwise", RunText.Points(ErrorWords.Of(report, units).Concat(report.Scenario.Assumptions))));
+        if (cautions.Count > 0)
+            sections.Add(new("Cautions", RunText.Points(cautions)));
+        return sections;
+    }
+
+    private static string Setting(ChanceReport report, UnitStyle units)
+    {
+        Scenario scenario = report.Scenario;
+        string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";
+        string many = report.Seed is { } seed
+            ? FormattableString.Invariant($"{ChanceSentence.Count(report.Asked)} members, seed {seed}")
+            : $"{report.Asked} years of a record, {report.Years[0]} to {report.Years[^1]}";
+        return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
+            + $"{units.Mass(report.Plain.Summary.LeftAtStart.Kilograms)} of propane; {many}.";
+    }
+
+    private static string Legend(ChanceReport report)
+    {
+        string dawn = report.Scenario.Criteria.Dawn.ToString("HH:mm", CultureInfo.InvariantCulture);
+        return $"\"Within\": where the chance lies with so few {ChanceSentence.Member(report)}s, 95 times in 100. Left at {dawn}: a tenth of them have at "
+            + "most the first, half the second, nine tenths the third. Dry at: a tenth are dry by the first, and so on; shown at the night "
+            + $"in which that is. Dry in {ChanceSentence.Count(report.RunsDry.Count)} of {ChanceSentence.Count(report.Done)}.";
+    }
+}

@@ -1,0 +1,133 @@
+using ColdSim.Model;
+using ColdSim.Model.Coach;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Thermostat;
+using ColdSim.Model.Weather;
+using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
+using static ColdSim.Planning.Ensemble.MemberNumbers;
+
+namespace ColdSim.Planning.Ensemble;
+
+/// <summary>A scenario with its forecast, rig, reading and habits each a little other than it says.</summary>
+internal sealed class ForecastMembers : IMemberMaker
+{
+    // Half the air of a coach of 30 m³ goes out and as much comes in: 15 m³ of 1.3 kg/m³ and 1006 J/(kg·K). An assumption.
+    private const double DoorOpening_J_K = 15 * 1.3 * 1006;
+    private const double Day_s = 86_400;
+
+    // Less than this is an empty cylinder, which the engine does not start with.
+    private const double Least_kg = 0.02;
+
+    private readonly Scenario _scenario;
+    private readonly ErrorSizes _errors;
+    private readonly int _seed;
+    private readonly ErrorGrid _grid;
+    private readonly IReadOnlyList<WeatherSeries> _weathers;
+    private readonly ShiftedWeather[] _shifted;
+    private readonly double[] _warmer_K;
+    private readonly double[] _windLog;
+
+    public ForecastMembers(Scenario scenario, int seed)
+    {
+        (_scenario, _errors, _seed) = (scenario, scenario.Errors, seed);
+        IEnumerable<WeatherSeries> stops = scenario.Trip?.Stops.Select(s => s.Weather) ?? [];
+        _weathers = [.. stops.Prepend(scenario.Weather).Distinct()];
+        _grid = new ErrorGrid(_weathers, scenario.Start, scenario.Start.AddSeconds(new NightCalendar(scenario).Duration_s), _errors);
+        _shifted = [.. _weathers.Select(w => new ShiftedWeather(w))];
+        (_warmer_K, _windLog) = (new double[_grid.Count], new double[_grid.Count]);
+    }
+
+    /// <inheritdoc/>
+    public Scenario Of(int member, Span<double> drawn)
+    {
+        MemberNumbers numbers = MemberNumbers.Of(_seed, member);
+        DrawWeather(numbers, drawn);
+        Rig rig = DrawRig(numbers, drawn);
+        Scenario made = _scenario with { Rig = rig, Weather = Shifted(_scenario.Weather) };
+        if (_scenario.Trip is not { } trip) return made;
+        Trip moved = trip with { Stops = [.. trip.Stops.Select(s => s with { Weather = Shifted(s.Weather) })] };
+        return made with { Trip = moved, Legs = moved.Legs(rig.Cylinders) };
+    }
+
+    private WeatherSeries Shifted(WeatherSeries weather)
+    {
+        for (int i = 0; i < _weathers.Count; i++)
+        {
+            if (ReferenceEquals(_weathers[i], weather)) return _shifted[i].Series;
+        }
+
+        return weather;
+    }
+
+    private void DrawWeather(in MemberNumbers numbers, Span<double> drawn)
+    {
+        _grid.Temperature(numbers, numbers.TailScale(_errors.Tail.Value), _warmer_K);
+        _grid.Wind(numbers, _errors.Wind.Value, _windLog);
+        drawn[(int)Uncertainty.Temperature] = Mean(_warmer_K);
+        drawn[(int)Uncertainty.Wind] = Mean(_windLog);
+        for (int w = 0; w < _shifted.Length; w++)
+        {
+            (int first, int count) = _grid.Rows[w];
+            int[] places = _grid.Places[w];
+            for (int i = 0; i < count; i++)
+                _shifted[w].Shift(first + i, _warmer_K[places[i]], Math.Exp(_windLog[places[i]]));
+        }
+    }
+
+    private Rig DrawRig(in MemberNumbers numbers, Span<double> drawn)
+    {
+        double loss = Math.Exp(drawn[(int)Uncertainty.HeatLoss] = _errors.HeatLoss.Value * numbers.Normal(Purpose.HeatLoss));
+        double leakage = Math.Exp(drawn[(int)Uncertainty.Infiltration] = _errors.Infiltration.Value * numbers.Normal(Purpose.Infiltration));
+        double warmer_K = drawn[(int)Uncertainty.SetPoint] = _errors.SetPoint.Value * numbers.Normal(Purpose.SetPoint);
+        double openings = drawn[(int)Uncertainty.DoorOpenings] = _errors.DoorOpenings.Value * numbers.Even(Purpose.DoorOpenings);
+        double more_kg = 0;
+        CylinderSpecification[] cylinders = [.. _scenario.Rig.Cylinders];
+        for (int i = 0; i < cylinders.Length; i++)
+        {
+            double off_kg = _errors.Reading.Value * numbers.Normal(Purpose.Contents, i);
+            more_kg += off_kg;
+            cylinders[i] = Holding(cylinders[i], off_kg);
+        }
+
+        drawn[(int)Uncertainty.Contents] = more_kg;
+        return _scenario.Rig with
+        {
+            Cylinders = cylinders,
+            Coach = _scenario.Rig.Coach is { } coach ? Leaking(coach, loss, leakage, openings) : null,
+            Thermostat = _scenario.Rig.Thermostat is { } t ? Warmer(t, warmer_K) : null,
+        };
+    }
+
+    // Nobody fills a cylinder over its legal filling unawares; one that the scenario overfills stays so at most.
+    private static CylinderSpecification Holding(CylinderSpecification cylinder, double off_kg) => cylinder with
+    {
+        Contents_kg = Math.Clamp(
+            cylinder.Contents_kg + off_kg, Math.Min(Least_kg, cylinder.Contents_kg), Math.Max(cylinder.LegalFill_kg, cylinder.Contents_kg)),
+    };
+
+    private static CoachSpecification Leaking(CoachSpecification coach, double loss, double leakage, double openings)
+    {
+        List<HeatLossItem> items = [.. coach.HeatLoss.Select(i => i with { Conductance_W_K = loss * i.Conductance_W_K })];
+        if (openings > 0) items.Add(new HeatLossItem("door openings", openings * DoorOpening_J_K / Day_s));
+        return coach with
+        {
+            HeatLoss = items,
+            GroundConductance_W_K = loss * coach.GroundConductance_W_K,
+            LeakageArea_cm2 = leakage * coach.LeakageArea_cm2,
+        };
+    }
+
+    private static ThermostatSpecification Warmer(ThermostatSpecification thermostat, double warmer_K) => thermostat with
+    {
+        DaySetPoint_K = thermostat.DaySetPoint_K + warmer_K,
+        NightSetPoint_K = thermostat.NightSetPoint_K + warmer_K,
+    };
+
+    private static double Mean(double[] values)
+    {
+        double sum = 0;
+        foreach (double value in values) sum += value;
+        return sum / values.Length;
+    }
+}

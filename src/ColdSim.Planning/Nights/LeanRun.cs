@@ -1,0 +1,21 @@
+using ColdSim.Model.Engine;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>How a night went, in the few numbers that a run among a thousand is asked for. SI units.</summary>
+/// <param name="Verdict">How it went.</param>
+/// <param name="LeftAtDawn_kg">Propane left at dawn; NaN where the run does not reach it. [kg]</param>
+/// <param name="LeftAtEnd_kg">Propane left at the last instant counted. [kg]</param>
+/// <param name="Short_s">Undersupply in all. [s]</param>
+/// <param name="Dry_s">When it was dry, since the run's start; NaN where it was not. [s]</param>
+internal sealed record LeanNight(Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, double Short_s, double Dry_s);
+
+/// <summary>A run without curves and events.</summary>
+/// <param name="Nights">Night by night; none where a cylinder cannot start.</param>
+/// <param name="End">Why it ended.</param>
+/// <param name="Ledger">How well it closes.</param>
+internal sealed record LeanRun(IReadOnlyList<LeanNight> Nights, RunEnd End, LedgerBalance Ledger)
+{
+    /// <summary>Whether all nights hold and the cylinder did not end the run.</summary>
+    public bool Holds => Nights.Count > 0 && Nights.All(n => n.Verdict == Verdict.Holds) && End is not (RunEnd.LiquidFull or RunEnd.ReliefPressure);
+}

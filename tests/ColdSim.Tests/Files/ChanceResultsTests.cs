@@ -1,0 +1,44 @@
+using System.Text.Json;
+using ColdSim.Files.Results;
+using ColdSim.Planning;
+using ColdSim.Planning.Ensemble;
+using ColdSim.Tests.Planning.Ensemble;
+using Xunit;
+
+namespace ColdSim.Tests.Files;
+
+public class ChanceResultsTests
+{
+    [Fact]
+    public void The_page_and_the_document_have_the_same_keys()
+    {
+        using MemoryStream stream = new();
+        ChanceJson.Write(HandChances.Report with { Years = [2020] }, stream);
+        using JsonDocument document = JsonDocument.Parse(stream.ToArray());
+        SortedSet<string> written = new(StringComparer.Ordinal);
+        ResultsTests.Collect(document.RootElement, "", written);
+        string[] page = [.. DocPage.Lines("json.md").SkipWhile(l => l != "## The chance").Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal))
+            .Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
+        Assert.Equal(written, page);
+    }
+
+    [Fact]
+    public void Every_word_is_on_the_page()
+    {
+        string page = string.Join('\n', DocPage.Lines("json.md"));
+        Assert.All(Enum.GetValues<Uncertainty>().Select(ChanceJson.Word), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_table_of_errors_is_read_and_the_fit_stands_in()
+    {
+        Scenario stated = Fixtures.Read(Fixtures.Least + "\n[chance]\ntemperature_error = \"5 °F\"\ntail = 6\nreading_error = \"2 lb\"\nwanted = 0.95\n").Scenario!;
+        Assert.Equal(5 / 1.8, stated.Errors.Temperature.Value, 9);
+        Assert.Equal(ErrorSize.FromScenario, stated.Errors.Tail.Source);
+        Assert.Equal(0.95, stated.WantedChance_frac);
+        Assert.Equal(new ErrorSizes().Wind, stated.Errors.Wind);
+        Scenario fitted = Fixtures.Read(Fixtures.Least + "\n[fit]\nheat_loss_factor = 1.2\nheat_loss_error = 0.05\n").Scenario!;
+        Assert.Equal(0.05, fitted.Errors.HeatLoss.Value, 9);
+        Assert.Contains("[fit]", fitted.Errors.HeatLoss.Source, StringComparison.Ordinal);
+    }
+}
