@@ -50,7 +50,7 @@ internal static class RunCommand
                 if (parsed.GetValue(csv) is not null)
                     throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
                 ChanceAnswer many = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail));
-                ChanceQuestion question = ChanceQuestion.Of(scenario, reading.Options, latest);
+                ChanceQuestion question = ChanceQuestion.Of(scenario, reading.Options, latest?.Start.Newest);
                 return await many.GiveAsync(question, chance.Read(parsed, question.Scenario, host), cancel).ConfigureAwait(false);
             }
 

@@ -21,7 +21,7 @@ internal static class ChanceSentence
         };
         string without = report.Seed is not null ? "With everything just as the scenario says" : "In the scenario's own weather";
         return $"{partial}{(partial.Length > 0 ? char.ToLowerInvariant(nights[0]) + nights[1..] : nights)} in {Count(report.AllNights.Count)} of {Count(report.Done)} "
-            + $"{Member(report)}s: a chance of {Percent(report.AllNights)}, {Words(report.AllNights.Chance_frac)}. {without}, "
+            + $"{Member(report)}s: a chance of {Percent(report.AllNights)}, {Words(report.AllNights)}. {without}, "
             + $"{(report.Nights.Count == 1 && report.Plain.Summary.Verdict == Verdict.Holds ? "it holds" : plain)}.";
     }
 
@@ -84,6 +84,10 @@ internal static class ChanceSentence
 
     /// <summary>A share, with "under" where it is little.</summary>
     public static string Share(double share) => share < MinorShare ? "under 2 %" : $"{UnitStyle.Number(share * 100, 0)} %";
+
+    // Few members may leave open which word it is; then both ends are said.
+    private static string Words(Proportion chance) => Words(chance.Low_frac) is var low && Words(chance.High_frac) is var high && low == high
+        ? low : $"from {low} to {high}";
 
     // The words of the climate panel's note on uncertainty (Mastrandrea and others 2010).
     private static string Words(double chance_frac) => chance_frac switch

@@ -39,7 +39,7 @@ internal static class ChanceText
     private static string Legend(ChanceReport report)
     {
         string dawn = report.Scenario.Criteria.Dawn.ToString("HH:mm", CultureInfo.InvariantCulture);
-        return $"\"Within\": where the chance lies with so few {ChanceSentence.Member(report)}s, 95 times in 100. Left at {dawn}: a tenth of them have at "
+        return $"\"Within\": where the chance lies with this many {ChanceSentence.Member(report)}s, 95 times in 100. Left at {dawn}: a tenth of them have at "
             + "most the first, half the second, nine tenths the third. Dry at: a tenth are dry by the first, and so on; shown at the night "
             + $"in which that is. Dry in {ChanceSentence.Count(report.RunsDry.Count)} of {ChanceSentence.Count(report.Done)}.";
     }
