@@ -62,6 +62,8 @@ internal static class RunText
     private static IEnumerable<string> Sentences(RunReport report, UnitStyle units)
     {
         IEnumerable<string> sentences = report.Nights.Select(n => NightSentence.Of(n, report, units));
+        if (HotSentence.Of(report, units) is { } hot)
+            sentences = sentences.Prepend(hot);
         if (NightSentence.WhyItEnds(report) is { } end)
             sentences = sentences.Append(end);
         return sentences.SelectMany(s => Wrap.Lines(s, rest: "  "));

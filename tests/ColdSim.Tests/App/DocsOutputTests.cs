@@ -1,0 +1,109 @@
+using System.Text;
+using ColdSim.App;
+using ColdSim.App.Commands;
+using ColdSim.Tests.Files;
+using Xunit;
+
+namespace ColdSim.Tests.App;
+
+/// <summary>What a page shows as output of the program is what the program prints.</summary>
+public class DocsOutputTests
+{
+    // So many lines in common make a block one that shows output.
+    private const int Telling = 3;
+
+    [Theory]
+    [InlineData("../README.md", "run scenarios/cold-snap.toml")]
+    [InlineData("comparing.md", "compare scenarios/which-cylinder.toml", "compare scenarios/which-cylinder.toml --sizes \"10 lb,30 lb,40 lb,100 lb\"")]
+    [InlineData("blanket-or-second-cylinder.md", "compare scenarios/blanket-or-second.toml")]
+    [InlineData("explaining.md", "explain scenarios/cold-snap.toml")]
+    [InlineData("limits.md", "limits scenarios/blanket-or-second.toml")]
+    [InlineData("trip.md", "trip scenarios/fortnight.toml")]
+    [InlineData("reading-a-cylinder.md")]
+    public async Task A_page_shows_what_the_program_prints(string page, params string[] commands)
+    {
+        List<string[]> blocks = Blocks(DocPage.Lines(page));
+        HashSet<string> printed = [];
+        foreach (string command in commands.Concat(blocks.Select(Command).OfType<string>()))
+            printed.UnionWith(await PrintedAsync(command));
+        int shown = 0;
+        foreach (string[] block in blocks)
+        {
+            string[] lines = [.. block.Where(l => l.Trim().Length > 0)];
+            if (lines.Count(printed.Contains) < Telling)
+                continue;
+            shown++;
+            string[] other = [.. AfterCommand(lines).Where(l => !printed.Contains(l) && !l.StartsWith('(') && l.Trim() != "...")];
+            Assert.True(other.Length == 0, $"{page} shows what is not printed any more:\n{string.Join('\n', other)}");
+        }
+
+        Assert.True(shown > 0, $"{page} shows no output");
+    }
+
+    private static List<string[]> Blocks(string[] page)
+    {
+        List<string[]> blocks = [];
+        List<string>? block = null;
+        foreach (string line in page)
+        {
+            if (!line.StartsWith("```", StringComparison.Ordinal))
+            {
+                block?.Add(line.TrimEnd());
+            }
+            else if (block is null)
+            {
+                block = [];
+            }
+            else
+            {
+                blocks.Add([.. block]);
+                block = null;
+            }
+        }
+
+        return blocks;
+    }
+
+    // "$ coldsim …", over several lines where they end in a backslash.
+    private static string? Command(string[] block)
+    {
+        if (block.Length == 0 || !block[0].StartsWith("$ coldsim ", StringComparison.Ordinal))
+            return null;
+        StringBuilder command = new();
+        foreach (string line in block.Take(block.Length - AfterCommand(block).Count()))
+            command.Append(line.TrimEnd('\\')).Append(' ');
+        return command.ToString()["$ coldsim ".Length..];
+    }
+
+    private static IEnumerable<string> AfterCommand(string[] block)
+    {
+        if (block.Length == 0 || !block[0].StartsWith("$ ", StringComparison.Ordinal))
+            return block;
+        int last = Array.FindIndex(block, l => !l.EndsWith('\\'));
+        return block.Skip(last + 1);
+    }
+
+    private static async Task<IEnumerable<string>> PrintedAsync(string command)
+    {
+        using MemoryStream output = new();
+        using StringWriter error = new();
+        using (Host host = new(output, error, Joined.Parts()))
+            Assert.Equal(0, await CommandLine.RunAsync(Words(command), host, CancellationToken.None));
+        return Encoding.UTF8.GetString(output.ToArray()).Split('\n').Select(l => l.TrimEnd());
+    }
+
+    private static string[] Words(string command)
+    {
+        List<string> words = [];
+        string[] parts = command.Split('"');
+        for (int i = 0; i < parts.Length; i++)
+        {
+            if (i % 2 == 1)
+                words.Add(parts[i]);
+            else
+                words.AddRange(parts[i].Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        }
+
+        return [.. words.Select(w => w.StartsWith("scenarios/", StringComparison.Ordinal) ? Path.Combine(DocPage.Scenarios, w["scenarios/".Length..]) : w)];
+    }
+}
