@@ -35,7 +35,8 @@ public static class FitText
         int n = fit.Estimates.Count;
         if (n > 1)
         {
-            IEnumerable<string> pairs = from i in Enumerable.Range(0, n) from j in Enumerable.Range(i + 1, n - i - 1)
+            IEnumerable<string> pairs = from i in Enumerable.Range(0, n)
+                                        from j in Enumerable.Range(i + 1, n - i - 1)
                                         select fit.Correlations[i * n + j].ToString("0.00", CultureInfo.InvariantCulture);
             text.Append(CultureInfo.InvariantCulture, $"correlations = [{string.Join(", ", pairs)}]\n");
         }
