@@ -1,6 +1,6 @@
-using ColdSim.App.Screens.Frame;
 using System.Diagnostics;
 using System.Runtime.InteropServices;
+using ColdSim.App.Screens.Frame;
 
 namespace ColdSim.App.Screens;
 

@@ -1,3 +1,4 @@
+using ColdSim.App;
 using ColdSim.Files.Logs;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
@@ -6,7 +7,6 @@ using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
-using ColdSim.App;
 using ColdSim.Tests.Files;
 using Xunit;
 
