@@ -37,6 +37,12 @@ public sealed record StorageWaterHeater : GasAppliance
     public override double WarmsNode_frac => Efficiency_frac;
 
     /// <inheritdoc/>
+    public override double ElectricWarmsNode_frac => 1;
+
+    /// <inheritdoc/>
+    public override GasAppliance Shut() => this with { Input_W = 0, ElectricInput_W = 0, Draws = [] };
+
+    /// <inheritdoc/>
     public override ThermalNode Node => new()
     {
         Name = Name,
