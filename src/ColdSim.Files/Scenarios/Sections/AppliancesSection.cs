@@ -16,7 +16,7 @@ internal static class AppliancesSection
         .. root.Sections("refrigerator").Select((s, i) => RefrigeratorSection.Read(s, i + 1)),
         .. root.Sections("water_heater").Select((s, i) => WaterHeaterSection.Read(s, i + 1)),
         .. root.Sections("on_demand_heater").Select((s, i) => OnDemandHeaterSection.Read(s, i + 1)),
-        .. root.Sections("cooker").Select((s, i) => CookerSection.Read(s, i + 1)),
+        .. CookerSection.ReadAll(root.Sections("cooker")),
         .. root.Sections("catalytic_heater").Select((s, i) => CatalyticHeaterSection.Read(s, i + 1)),
     ];
 

@@ -12,7 +12,14 @@ internal static class CookerSection
 
     private static readonly QuantityKey Input = new("input", Dimension.Power, "200 W", "10 kW");
 
-    public static Cooker Read(SectionReader section, int number)
+    /// <summary>Reads them all; stoves and ovens are counted apart.</summary>
+    public static IReadOnlyList<Cooker> ReadAll(IReadOnlyList<SectionReader> sections)
+    {
+        Dictionary<bool, int> counted = new() { [false] = 0, [true] = 0 };
+        return [.. sections.Select(s => Read(s, counted))];
+    }
+
+    private static Cooker Read(SectionReader section, Dictionary<bool, int> counted)
     {
         bool oven = section.Choice("kind", ("stove", false), ("oven", true)) ?? false;
         string kind = oven ? "oven" : "stove";
@@ -20,7 +27,7 @@ internal static class CookerSection
         int burners = section.Whole("burners", 1, 6) ?? 1;
         Cooker read = new()
         {
-            Name = ApplianceKeys.Name(section, kind, number),
+            Name = ApplianceKeys.Name(section, kind, ++counted[oven]),
             Input_W = burners * section.Get(Input, each_Btu_h * Btu_h),
             Hours = section.Spans("meals") ?? [],
         };
