@@ -115,6 +115,7 @@ public class AppliancesReaderTests
 
     [Theory]
     [InlineData("[[cooker]]\nkind = \"stove\"\n", "s.toml:8:1", "[[cooker]] lacks 'meals'")]
+    [InlineData("[[cooker]]\nkind = \"oven\"\nmeals = []\n", "s.toml:10:1", "'meals' is empty")]
     [InlineData("[[cooker]]\nkind = \"stoev\"\nmeals = []\n", "s.toml:9:8", "did you mean 'stove'?")]
     [InlineData("[[on_demand_heater]]\nflow = \"3 L/min\"\n", "s.toml:8:1", "lacks 'hours'")]
     [InlineData("[[on_demand_heater]]\nflow = \"3 L\"\nhours = []\n", "s.toml:9:8", "'L' is not a unit of volume flow")]
@@ -152,9 +153,9 @@ public class AppliancesReaderTests
             length = "1 m"
             where = "outside"
             [[option]]
-            name = "lagged, and no roast"
+            name = "lagged, and a later roast"
             [option.set]
-            "cooker.oven.meals" = []
+            "cooker.oven.meals" = ["19:00-19:30"]
             "pipe.drain.insulation" = "1 in"
             """);
         Assert.Empty(read.Problems);

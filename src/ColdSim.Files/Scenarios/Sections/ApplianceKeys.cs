@@ -1,5 +1,7 @@
 using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Toml;
+using ColdSim.Model;
 using ColdSim.Model.Appliances;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -31,6 +33,16 @@ internal static class ApplianceKeys
         if (appliance.MinimumPressure_Pa > appliance.FullPressure_Pa)
             section.Report(section.Has("minimum_pressure") ? "minimum_pressure" : "full_pressure", "the minimum pressure is above the full pressure");
         return appliance;
+    }
+
+    /// <summary>Spans of which there must be at least one; none would mean always.</summary>
+    public static IReadOnlyList<ClockWindow> Needed(SectionReader section, string key, string accepted)
+    {
+        if (!section.Has(key))
+            section.Lacks(key, accepted);
+        else if (section.Value(key) is TomlList { Items.Count: 0 })
+            section.Report(key, $"'{key}' is empty", accepted);
+        return section.Spans(key) ?? [];
     }
 
     /// <summary>Says what was taken for a key that is not there.</summary>

@@ -29,12 +29,10 @@ internal static class CookerSection
         {
             Name = ApplianceKeys.Name(section, kind, ++counted[oven]),
             Input_W = burners * section.Get(Input, each_Btu_h * Btu_h),
-            Hours = section.Spans("meals") ?? [],
+            Hours = ApplianceKeys.Needed(section, "meals", "accepted: spans in which it is lit, such as [\"07:00-07:30\", \"18:00-18:45\"]"),
         };
         if (!section.Has("kind"))
             section.Lacks("kind", "accepted: \"stove\", \"oven\"");
-        if (!section.Has("meals"))
-            section.Lacks("meals", "accepted: spans in which it is lit, such as [\"07:00-07:30\", \"18:00-18:45\"]");
         ApplianceKeys.Assume(section, read.Name, "input", $"{each_Btu_h:#,0} BTU/h a burner");
         if (!oven)
             ApplianceKeys.Assume(section, read.Name, "burners", $"1");

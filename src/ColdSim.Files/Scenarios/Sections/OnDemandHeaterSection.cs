@@ -33,11 +33,9 @@ internal static class OnDemandHeaterSection
             Flow_kg_s = section.Get(Flow) * Water.Density_kg_m3 ?? usual.Flow_kg_s,
             Cold_K = section.Get(Cold, usual.Cold_K),
             Hot_K = section.Get(Hot, usual.Hot_K),
-            Hours = section.Spans("hours") ?? usual.Hours,
+            Hours = ApplianceKeys.Needed(section, "hours", "accepted: spans in which hot water runs, such as [\"07:00-07:08\"]"),
             NeedsPower = section.Flag("needs_power") ?? true,
         };
-        if (!section.Has("hours"))
-            section.Lacks("hours", "accepted: spans in which hot water runs, such as [\"07:00-07:08\"]");
         if (read.Hot_K <= read.Cold_K)
             section.Report(section.Has("hot_water") ? "hot_water" : "cold_water", "the hot water is not warmer than the cold");
         ApplianceKeys.Assume(section, read.Name, "input", $"{Input_Btu_h:#,0} BTU/h");

@@ -34,7 +34,7 @@ public class WhoDrewTests
 
     [Fact]
     public void Fewer_columns_show_means()
-        => Assert.Equal(["4.00 | B", "0.00 |AB"], GasStack.Lines(Four(), [0, 1], 1, 5, 2, 2, UnitStyle.Si, Start).Take(2));
+        => Assert.Equal(["4.00 | B", "  kW | B", "     | B", "0.00 |AA"], GasStack.Lines(Four(), [0, 1], 1, 5, 2, 4, UnitStyle.Si, Start).Take(4));
 
     [Fact]
     public void No_gas_at_all_is_an_empty_strip()
