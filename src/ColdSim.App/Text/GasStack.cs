@@ -64,7 +64,7 @@ internal static class GasStack
     // The first and the last instant, and one between.
     private static string Clock(int from, int to, int columns, DateTimeOffset start)
     {
-        string first = Told(from), last = Told(to), middle = Told((from + to) / 2);
+        string first = Told(from - 1), last = Told(to - 1), middle = Told((from + to) / 2 - 1);
         int gap = columns - first.Length - last.Length;
         if (gap < 1) return first;
         int before = (gap - middle.Length) / 2;
