@@ -29,6 +29,9 @@ public abstract record GasAppliance
     /// <summary>Power that it takes from a hookup instead of gas, where it can and there is one; 0 where it burns gas alone. [W]</summary>
     public double ElectricInput_W { get; init; }
 
+    /// <summary>Whether somebody has turned it off, as on the road.</summary>
+    public bool IsOff { get; init; }
+
     /// <summary>Input where it stands. [W]</summary>
     /// <param name="elevation_m">Height of the site. [m]</param>
     public virtual double InputAt_W(double elevation_m) => BurnerInput.At_W(Input_W, Altitude, elevation_m);
@@ -42,8 +45,8 @@ public abstract record GasAppliance
     /// <summary>The same of power from a hookup: an element in the water loses nothing up a flue.</summary>
     public virtual double ElectricWarmsNode_frac => WarmsNode_frac;
 
-    /// <summary>The same appliance with nothing to burn and nothing drawn from it, as on the road.</summary>
-    public virtual GasAppliance Shut() => this with { Input_W = 0, ElectricInput_W = 0 };
+    /// <summary>The same appliance turned off and with nothing drawn from it, as on the road.</summary>
+    public virtual GasAppliance Shut() => this with { IsOff = true };
 
     /// <summary>Whether what it burns stays in the coach as damp air.</summary>
     public virtual bool IsUnvented => false;

@@ -40,7 +40,7 @@ public sealed record StorageWaterHeater : GasAppliance
     public override double ElectricWarmsNode_frac => 1;
 
     /// <inheritdoc/>
-    public override GasAppliance Shut() => this with { Input_W = 0, ElectricInput_W = 0, Draws = [] };
+    public override GasAppliance Shut() => this with { IsOff = true, Draws = [] };
 
     /// <inheritdoc/>
     public override ThermalNode Node => new()

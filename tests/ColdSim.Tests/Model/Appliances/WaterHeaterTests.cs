@@ -92,7 +92,7 @@ public class WaterHeaterTests
     public void On_the_road_it_is_shut_and_still_stands_there()
     {
         GasAppliance shut = Everything.Heater(Everything.Draws).Shut();
-        Assert.Equal(0, shut.InputAt_W(0));
+        Assert.True(shut.IsOff);
         Assert.NotNull(shut.Node);
         Assert.Empty(shut.Node!.Draws);
     }
