@@ -1,6 +1,7 @@
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
 using ColdSim.Model.Site;
@@ -60,8 +61,11 @@ public sealed record Rig
     /// <summary>Draws at a known rate.</summary>
     public IReadOnlyList<ConstantDraw> Draws { get; init; } = [];
 
-    /// <summary>How many places for appliances that take gas: the furnace's, also where there is none, and the draws'.</summary>
-    public int Appliances => 1 + Draws.Count;
+    /// <summary>The 12 V side; null where power is taken to be there.</summary>
+    public PowerSpecification? Power { get; init; }
+
+    /// <summary>How many places for appliances that take gas: the furnace's, also where there is none, the draws', and a generator's.</summary>
+    public int Appliances => 1 + Draws.Count + (Power?.Generator is null ? 0 : 1);
 
     /// <summary>Who is up when.</summary>
     public Occupancy Occupancy { get; init; } = new();

@@ -16,6 +16,10 @@ public sealed class PowerControl
     /// <summary>Whether there is voltage.</summary>
     public bool Live { get; private set; } = true;
 
+    /// <summary>Takes up where an earlier run ended.</summary>
+    /// <param name="live">Whether there was voltage.</param>
+    public void Begin(bool live) => Live = live;
+
     /// <summary>How far the battery is past the point at which voltage goes or comes back; above 0 it does. [J]</summary>
     /// <param name="usable_J">What the battery can still give. [J]</param>
     /// <param name="lacking_W">What draws less what feeds without the battery; while gone, what would draw. [W]</param>

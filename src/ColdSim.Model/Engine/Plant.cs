@@ -53,8 +53,15 @@ internal sealed class Plant
             ? new GasLoad(0, 1)
             : new GasLoad(FurnaceInput.At_W(rig.Furnace, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
         foreach (ConstantDraw draw in rig.Draws) loads.Add(new GasLoad(draw.Input_W / _heatingValue_J_kg, draw.FullPressure_Pa));
+        if (rig.Power?.Generator is { } generator)
+        {
+            GeneratorLoad = loads.Count;
+            loads.Add(new GasLoad(generator.IdleInput_W / _heatingValue_J_kg, generator.FullPressure_Pa));
+        }
+
         Loads = loads;
-        _heatToCoach_frac = [.. rig.Draws.Select(d => d.HeatToCoach_frac)];
+        _heatToCoach_frac = new double[loads.Count - 1];
+        for (int i = 0; i < rig.Draws.Count; i++) _heatToCoach_frac[i] = rig.Draws[i].HeatToCoach_frac;
         Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg, rig.Arrangement as AutomaticChangeover);
         Supply = new GasSupply(Regulator, loads);
     }
@@ -70,6 +77,9 @@ internal sealed class Plant
     public GasSupply Supply { get; }
 
     public IReadOnlyList<GasLoad> Loads { get; }
+
+    /// <summary>The generator's place among the loads; -1 without one.</summary>
+    public int GeneratorLoad { get; } = -1;
 
     public double HeatingValue_J_kg => _heatingValue_J_kg;
 

@@ -10,12 +10,17 @@ public sealed class StepRecord
 
     /// <summary>An empty record.</summary>
     /// <param name="appliances">How many take gas.</param>
-    public StepRecord(int appliances) => Gas_W = new double[appliances];
+    /// <param name="consumers">How many draw from the 12 V side; none without a battery.</param>
+    public StepRecord(int appliances, int consumers = 0)
+    {
+        Gas_W = new double[appliances];
+        Power = consumers == 0 ? null : new PowerUse(consumers);
+    }
 
     /// <summary>A copy, for who keeps it.</summary>
     /// <param name="other">Of what.</param>
     public StepRecord(StepRecord other)
-        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length)
+        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Power?.Load_W.Length ?? 0)
         => SetPart(other, other.From, other.To);
 
     /// <summary>How it stood before.</summary>
@@ -45,6 +50,9 @@ public sealed class StepRecord
     /// <summary>Whether an appliance asked and did not get.</summary>
     public bool Undersupplied { get; set; }
 
+    /// <summary>What went on on the 12 V side; null without a battery.</summary>
+    public PowerUse? Power { get; }
+
     /// <summary>Becomes a part of another step, at its means.</summary>
     /// <param name="whole">The step.</param>
     /// <param name="from">How it stood at the part's beginning.</param>
@@ -56,6 +64,7 @@ public sealed class StepRecord
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
         (BurnerLit, Undersupplied) = (whole.BurnerLit, whole.Undersupplied);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
+        if (whole.Power is { } power) Power?.Set(power);
     }
 
     /// <summary>Where to write how it stands now: after a step, or where something switched since.</summary>

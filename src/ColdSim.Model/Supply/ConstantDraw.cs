@@ -18,6 +18,9 @@ public sealed record ConstantDraw
     /// <summary>Delivery gauge pressure below which its flame is lost. [Pa gauge]</summary>
     public double MinimumPressure_Pa { get; init; } = 6.5 * 249.08890833333;
 
+    /// <summary>Whether its valve or board needs 12 V.</summary>
+    public bool NeedsPower { get; init; }
+
     /// <summary>Part of the input that warms the coach.</summary>
     public double HeatToCoach_frac { get; init; }
 }

@@ -17,11 +17,14 @@ public sealed class DrawControl
         _draw = draw;
     }
 
+    /// <summary>Whether it has the voltage it needs.</summary>
+    public bool HasVoltage { get; set; } = true;
+
     /// <summary>Whether gas flows.</summary>
-    public bool ValveOpen => _inHours && !_out;
+    public bool ValveOpen => HasVoltage && _inHours && !_out;
 
     /// <summary>Whether it wants gas and has none because pressure was too low.</summary>
-    public bool WantsGas => _inHours && _out;
+    public bool WantsGas => HasVoltage && _inHours && _out;
 
     /// <summary>When it is tried again; infinite while nothing is wrong. [s]</summary>
     public double RetryAt_s { get; private set; } = double.PositiveInfinity;
