@@ -35,6 +35,11 @@ internal sealed record EventWords(char Letter, string Legend, string Sentence, i
         ReportedKind.ServiceAlone => new('u', "service", "the service side feeds alone again", 2),
         ReportedKind.CylinderFilled => new('f', "filled", "a cylinder is filled or exchanged", 7),
         ReportedKind.CylinderHot => new('H', "too hot", "a cylinder passes 125 °F (52 °C)", 12),
+        ReportedKind.VoltageGone => new('B', "battery flat", "the battery is flat, voltage is gone", 11),
+        ReportedKind.VoltageBack => new('b', "voltage back", "voltage is back", 3),
+        ReportedKind.GeneratorStarts => new('E', "generator", "the generator starts", 3),
+        ReportedKind.GeneratorStops => new('e', "gen. stops", "the generator stops", 2),
+        ReportedKind.GeneratorStarved => new('X', "gen. starved", "the generator dies for want of gas", 6),
         ReportedKind.WeatherEnds => new('W', "weather ends", "weather ends: the run ends", 6),
         _ => new('?', kind.ToString(), kind.ToString(), 0),
     };

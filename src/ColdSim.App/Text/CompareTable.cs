@@ -62,12 +62,7 @@ internal static class CompareTable
         return row.Option.StandsOnGround ? name + " (on the ground)" : name;
     }
 
-    private static string Word(ComparedRow row) => row.StoppedByCylinder ? "stops" : row.Summary.Verdict switch
-    {
-        Verdict.Holds => "holds",
-        Verdict.RunsShort => "short",
-        _ => "dry",
-    };
+    private static string Word(ComparedRow row) => row.StoppedByCylinder ? "stops" : VerdictWord.Of(row.Summary.Verdict);
 
     // Without the year and the weekday, which would cost the columns.
     private static string When(DateTimeOffset time) => time.ToString("d MMM HH:mm", System.Globalization.CultureInfo.InvariantCulture);

@@ -18,6 +18,7 @@ internal static class RunText
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. PowerTable.Applies(report) ? [new TextSection("The 12 V side", PowerTable.Lines(report))] : Array.Empty<TextSection>(),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
         ];

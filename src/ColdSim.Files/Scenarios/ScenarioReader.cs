@@ -6,6 +6,7 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
 using ColdSim.Model.Site;
@@ -96,6 +97,7 @@ public static class ScenarioReader
         (Occupancy occupancy, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
         IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
+        PowerSpecification? power = PowerSection.Read(root, gas);
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         FittedFactors? fitted = FitSection.Read(root.Section("fit"));
@@ -103,6 +105,7 @@ public static class ScenarioReader
         root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
+        PowerSection.Check(reading, power, furnace, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site]);
         CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
@@ -117,6 +120,7 @@ public static class ScenarioReader
             Thermostat = thermostat,
             Furnace = furnace,
             Draws = draws,
+            Power = power,
             Occupancy = occupancy,
         };
         Scenario scenario = new()

@@ -37,18 +37,18 @@ public sealed class GeneratorControl
 
     /// <summary>How far the battery's usable part is past the one at which it starts or stops; above 0 it does.</summary>
     /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>
-    /// <param name="voltage">Whether there is voltage to start it with.</param>
-    public double Past_frac(double usable_frac, bool voltage)
+    /// <param name="mayStart">Whether it may start: there is voltage for it, and no shore power.</param>
+    public double Past_frac(double usable_frac, bool mayStart)
         => Runs ? usable_frac - _generator.StopAbove_frac
-            : _inHours && voltage && !_starved ? _generator.StartBelow_frac - usable_frac : -1;
+            : _inHours && mayStart && !_starved ? _generator.StartBelow_frac - usable_frac : -1;
 
     /// <summary>Starts or stops it.</summary>
     /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>
-    /// <param name="voltage">Whether there is voltage to start it with.</param>
+    /// <param name="mayStart">Whether it may start: there is voltage for it, and no shore power.</param>
     /// <param name="delivery_Pa">Delivery pressure. [Pa gauge]</param>
     /// <param name="time_s">Now. [s]</param>
     /// <returns>Whether it started or stopped.</returns>
-    public bool Update(double usable_frac, bool voltage, double delivery_Pa, double time_s)
+    public bool Update(double usable_frac, bool mayStart, double delivery_Pa, double time_s)
     {
         if (_starved && (time_s >= RetryAt_s || !_inHours)) (_starved, RetryAt_s) = (false, double.PositiveInfinity);
         if (Runs && delivery_Pa < _generator.MinimumPressure_Pa)
@@ -57,7 +57,7 @@ public sealed class GeneratorControl
             return true;
         }
 
-        if (Runs ? _inHours && Past_frac(usable_frac, voltage) < 0 : !(Past_frac(usable_frac, voltage) >= 0)) return false;
+        if (Runs ? _inHours && Past_frac(usable_frac, mayStart) < 0 : !(Past_frac(usable_frac, mayStart) >= 0)) return false;
         Runs = !Runs;
         return true;
     }

@@ -59,6 +59,9 @@ internal sealed class PowerSide
     /// <summary>Whether there is voltage.</summary>
     public bool Live => _control.Live;
 
+    // Its starter needs voltage, and beside shore power it rests.
+    private bool MayStart => Live && !_site.Hookup;
+
     public PowerState State() => new(Stored_J, Live);
 
     /// <summary>Every window of the clock at whose edges something switches.</summary>
@@ -173,7 +176,7 @@ internal sealed class PowerSide
     /// <summary>The generator starts or stops.</summary>
     /// <returns>Whether it did.</returns>
     public bool SwitchGenerator(double battery_K, double delivery_Pa, double time_s)
-        => Generator is not null && Generator.Update(_battery.Usable_frac(Stored_J, battery_K), Live, delivery_Pa, time_s);
+        => Generator is not null && Generator.Update(_battery.Usable_frac(Stored_J, battery_K), MayStart, delivery_Pa, time_s);
 
     /// <summary>The air that the battery stands in. [K]</summary>
     public double AirOfBattery_K(double inside_K, double outside_K) => _inside ? inside_K : outside_K;
@@ -226,7 +229,7 @@ internal sealed class PowerSide
             double load_W = side.Live ? side._load_W : side._waiting_W;
             return point == 0
                 ? side._control.Past_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W)
-                : side.Generator!.Past_frac(side._battery.Usable_frac(stored_J, battery_K), side.Live);
+                : side.Generator!.Past_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart);
         }
     }
 }

@@ -1,11 +1,22 @@
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
 
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night while the run goes through it. SI units.</summary>
 /// <param name="cylinders">How many cylinders.</param>
-internal sealed class NightTally(int cylinders)
+/// <param name="power">The 12 V side, or null.</param>
+internal sealed class NightTally(int cylinders, PowerSpecification? power)
 {
+    /// <summary>The 12 V side; null without a battery.</summary>
+    public PowerTally? Power { get; } = power is null ? null : new PowerTally(power);
+
+    /// <summary>When voltage was first gone; NaN where it never was. [s]</summary>
+    public double Flat_s => Power?.Flat_s ?? double.NaN;
+
+    /// <summary>How long it was gone. [s]</summary>
+    public double VoltageGone_s => Power?.VoltageGone_s ?? 0;
+
     public double From_s { get; init; }
 
     public double To_s { get; set; }
@@ -72,6 +83,7 @@ internal sealed class NightTally(int cylinders)
         Blanket_J += record.Blanket_W * step_s;
         To_s = record.To.Time_s;
         if (record.BurnerLit) Burner_s += step_s;
+        if (record.Power is { } use) Power?.Add(use, record.From.Time_s, record.To.Time_s);
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
         if (!record.Undersupplied) return;
         Short_s += step_s;

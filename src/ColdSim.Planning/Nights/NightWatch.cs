@@ -1,3 +1,4 @@
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
 
 namespace ColdSim.Planning.Nights;
@@ -13,9 +14,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly WantOfGas _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
-    private readonly StepRecord _shifted = new(scenario.Rig.Appliances);
-    private readonly StepRecord _part = new(scenario.Rig.Appliances);
-    private NightTally _night = new(scenario.Rig.Cylinders.Count);
+    private readonly StepRecord _shifted = new(scenario.Rig.Appliances, Consumers.Count(scenario.Rig.Power));
+    private readonly StepRecord _part = new(scenario.Rig.Appliances, Consumers.Count(scenario.Rig.Power));
+    private NightTally _night = new(scenario.Rig.Cylinders.Count, scenario.Rig.Power);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
     private bool _dryTold;
@@ -171,7 +172,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private NightTally At(int number)
     {
-        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length) { From_s = calendar.Begin_s(_nights.Count) });
+        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length, scenario.Rig.Power) { From_s = calendar.Begin_s(_nights.Count) });
         return _nights[number];
     }
 
@@ -204,6 +205,11 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         EventKind.ReserveFeeds => ReportedKind.ReserveFeeds,
         EventKind.ServiceAlone => ReportedKind.ServiceAlone,
         EventKind.CylinderHot => ReportedKind.CylinderHot,
+        EventKind.VoltageGone => ReportedKind.VoltageGone,
+        EventKind.VoltageBack => ReportedKind.VoltageBack,
+        EventKind.GeneratorStarts => ReportedKind.GeneratorStarts,
+        EventKind.GeneratorStops => ReportedKind.GeneratorStops,
+        EventKind.GeneratorStarved => ReportedKind.GeneratorStarved,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind that is reported."),
     };
 }

@@ -67,6 +67,21 @@ public enum ReportedKind
 
     /// <summary>A cylinder passes 125 °F; the value is its temperature in kelvins.</summary>
     CylinderHot,
+
+    /// <summary>The battery is flat and voltage is gone; the value is the charge left, per rated.</summary>
+    VoltageGone,
+
+    /// <summary>Voltage is back; the value is the charge, per rated.</summary>
+    VoltageBack,
+
+    /// <summary>The generator starts; the value is the charge, per rated.</summary>
+    GeneratorStarts,
+
+    /// <summary>The generator stops; the value is the charge, per rated.</summary>
+    GeneratorStops,
+
+    /// <summary>The generator dies for want of gas.</summary>
+    GeneratorStarved,
 }
 
 /// <summary>An event with its instant and what stood at that instant. SI units.</summary>

@@ -150,7 +150,7 @@ internal static class OptionsSheet
                 UnitStyle.Number(r.Rank, 0),
                 Fitting.Cut(Fitting.OneCellEach(r.Order == 0 ? $"{r.Option.Name}, {CylinderWords.Names(r.Option.Scenario.Rig)}" : r.Option.Name), widest),
                 $"{r.Summary.NightsHeld}/{r.Summary.Nights}",
-                r.StoppedByCylinder ? "stops" : r.Summary.Verdict switch { Verdict.Holds => "holds", Verdict.RunsShort => "short", _ => "dry" },
+                r.StoppedByCylinder ? "stops" : VerdictWord.Of(r.Summary.Verdict),
                 r.Summary.FirstShort is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-",
                 r.Summary.ShortTime.Seconds > 0 ? ClockText.SpanShort(r.Summary.ShortTime) : "-",
                 r.Summary.InsideLow is { } low ? UnitStyle.Number(units.TemperatureIn(low.Kelvins), units.IsUs ? 0 : 1) : "-",
