@@ -1,9 +1,11 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
+using ColdSim.Model.Nodes;
 using ColdSim.Model.Site;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
@@ -58,14 +60,17 @@ public sealed record Rig
     /// <summary>The furnace, or null.</summary>
     public FurnaceSpecification? Furnace { get; init; }
 
-    /// <summary>Draws at a known rate.</summary>
-    public IReadOnlyList<ConstantDraw> Draws { get; init; } = [];
+    /// <summary>Burners beside the furnace.</summary>
+    public IReadOnlyList<GasAppliance> Appliances { get; init; } = [];
 
     /// <summary>The 12 V side; null where power is taken to be there.</summary>
     public PowerSpecification? Power { get; init; }
 
-    /// <summary>How many places for appliances that take gas: the furnace's, also where there is none, the draws', and a generator's.</summary>
-    public int Appliances => 1 + Draws.Count + (Power?.Generator is null ? 0 : 1);
+    /// <summary>Wet bays, and the pipes and tanks in them; a bay stands before what lies in it.</summary>
+    public IReadOnlyList<ThermalNode> Water { get; init; } = [];
+
+    /// <summary>How many places for what takes gas: the furnace's, also where there is none, the appliances', and a generator's.</summary>
+    public int GasPlaces => 1 + Appliances.Count + (Power?.Generator is null ? 0 : 1);
 
     /// <summary>Who is up when.</summary>
     public Occupancy Occupancy { get; init; } = new();

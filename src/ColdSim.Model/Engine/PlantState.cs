@@ -2,13 +2,17 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>The continuous state of rig and coach, or its rate of change. SI units.</summary>
 /// <param name="cylinders">How many cylinders.</param>
-internal sealed class PlantState(int cylinders)
+/// <param name="nodes">How many nodes beside coach and cylinders.</param>
+internal sealed class PlantState(int cylinders, int nodes)
 {
     /// <summary>Propane in each cylinder. [kg]</summary>
     public double[] Propane_kg { get; } = new double[cylinders];
 
     /// <summary>Liquid and shell of each. [K]</summary>
     public double[] Cylinder_K { get; } = new double[cylinders];
+
+    /// <summary>Energy in each node, from water at freezing. [J]</summary>
+    public double[] Node_J { get; } = new double[nodes];
 
     /// <summary>Inside air; NaN without a coach. [K]</summary>
     public double Air_K { get; set; }
@@ -39,6 +43,7 @@ internal sealed class PlantState(int cylinders)
             Cylinder_K[i] = from.Cylinder_K[i] + time_s * rate.Cylinder_K[i];
         }
 
+        for (int i = 0; i < Node_J.Length; i++) Node_J[i] = from.Node_J[i] + time_s * rate.Node_J[i];
         Air_K = from.Air_K + time_s * rate.Air_K;
         Furnishings_K = from.Furnishings_K + time_s * rate.Furnishings_K;
         Sensor_K = from.Sensor_K + time_s * rate.Sensor_K;

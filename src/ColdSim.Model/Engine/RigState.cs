@@ -17,4 +17,7 @@ public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse,
 {
     /// <summary>The 12 V side; null without a battery, or where it is as its specification says.</summary>
     public PowerState? Power { get; init; }
+
+    /// <summary>Energy in each node, from water at freezing; empty for how the nodes themselves start. [J]</summary>
+    public IReadOnlyList<double> Nodes_J { get; init; } = [];
 }

@@ -24,6 +24,10 @@ public class PowerSideTests
     private static double Drawn_Wh(Trace run, int place)
         => run.Steps.Sum(s => s.Power!.Load_W[place] * (s.To.Time_s - s.From.Time_s)) / 3600;
 
+    private static WeatherSeries SunAfterDark(Func<double, double> air_C, double sun_W_m2) => new(
+        [.. Enumerable.Range(0, 25).Select(h => new WeatherRow(Start.AddHours(h), Zero_K + air_C(h), 2, Sun_W_m2: h < 12 ? 0 : sun_W_m2))],
+        new WeatherDefaults(), new SiteSpecification());
+
     // On from the purge before the flame to the purge after it; a call within that purge begins anew.
     private static double FanTime_s(Trace run)
     {
@@ -79,9 +83,8 @@ public class PowerSideTests
         PowerSpecification power = Bank(20) with { Panels = [new SolarPanelSpecification { Rated_W = 400 }] };
         Trace run = Run(Powered(power), Changing(_ => -5, 40, 1, sun_W_m2: 0), 2);
         Assert.False(run.Has(EventKind.VoltageGone));
-        // Dark for the first ten hours, then the sun.
-        WeatherRow[] rows = [.. Enumerable.Range(0, 41).Select(h => new WeatherRow(Start.AddHours(h), Zero_K - 12, 2, Sun_W_m2: h < 14 ? 0 : 400))];
-        run = Run(Powered(power), new WeatherSeries(rows, new WeatherDefaults(), new SiteSpecification()), 20);
+        // Dark first, then the sun.
+        run = Run(Powered(power), SunAfterDark(_ => -12, 400), 20);
         double back_s = run.First_s(EventKind.VoltageBack);
         Assert.True(back_s > run.First_s(EventKind.VoltageGone));
         Assert.Contains(run.Events, e => e.Kind == EventKind.BurnerOn && e.Time_s > back_s);
@@ -150,7 +153,7 @@ public class PowerSideTests
         Rig rig = new()
         {
             Cylinders = [Bottle()],
-            Draws = [Draw(1500) with { NeedsPower = true }, Draw(1000)],
+            Appliances = [Draw(1500) with { NeedsPower = true }, Draw(1000)],
             Power = Bank(4) with { Loads = [new ElectricLoad { Name = "board", Power_W = 12 }] },
         };
         Trace run = Run(rig, Steady(-5), 10);
@@ -178,8 +181,8 @@ public class PowerSideTests
     {
         int gone = 0, back = 0, generated = 0;
         Gen.Select(
-            Gen.Select(Gen.Enum<BatteryChemistry>(), Gen.Double[5, 150], Gen.Double[0.3, 1], Gen.Bool),
-            Gen.Select(Gen.Double[0, 400], Gen.Double[0, 400], Gen.Double[0, 60], Gen.Bool),
+            Gen.Select(Gen.Enum<BatteryChemistry>(), Gen.Double[5, 100], Gen.Double[0.3, 1], Gen.Bool),
+            Gen.Select(Gen.Double[0, 800], Gen.Double[0, 500], Gen.Double[0, 60], Gen.Bool),
             Gen.Select(Gen.Double[-35, 5], Gen.Double[0, 12])).Sample((bank, with, sky) =>
             {
                 PowerSpecification power = Bank(bank.Item2, bank.Item1) with
@@ -189,7 +192,7 @@ public class PowerSideTests
                     Generator = with.Item4 ? Set : null,
                 };
                 power = power with { Battery = power.Battery with { InitialCharge_frac = bank.Item3, Inside = bank.Item4 } };
-                Trace run = Run(Powered(power), Changing(h => sky.Item1 + sky.Item2 * Math.Sin(h / 4), 24, sun_W_m2: with.Item2), 20);
+                Trace run = Run(Powered(power), SunAfterDark(h => sky.Item1 + sky.Item2 * Math.Sin(h / 4), with.Item2), 20);
                 Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
                 Assert.True(run.Steps.Count < 20_000, $"{run.Steps.Count} steps");
                 Assert.All(run.Steps, s => Assert.InRange(s.Power!.Charge_frac, 0, 1 + 1e-9));
