@@ -32,7 +32,7 @@ internal static class CompareSentence
             Criterion.Holds when next.StoppedByCylinder => $"it {Does(best, units)}, and {other}, next, ends early, its cylinder too full or too hot",
             Criterion.Holds => $"it {Does(best, units)}, and {other}, next, {Does(next, units)}",
             Criterion.ShortTime when Gone(best) || Gone(next) =>
-                $"gas or voltage is wanting for {ClockText.Span(Wanting(best))} in all, against {ClockText.Span(Wanting(next))} with {other}{InsideAlso(best, next, units)}",
+                $"gas or voltage is wanting for {ClockText.Span(best.Summary.Wanting)} in all, against {ClockText.Span(next.Summary.Wanting)} with {other}{InsideAlso(best, next, units)}",
             Criterion.FirstShort when Gone(best) || Gone(next) => $"gas or voltage fails first on {When(best)}, with {other} on {When(next)} already",
             Criterion.ShortTime => $"gas is short for {ClockText.Span(best.Summary.ShortTime)} in all, against "
                 + $"{ClockText.Span(next.Summary.ShortTime)} with {other}{InsideAlso(best, next, units)}",
@@ -69,7 +69,7 @@ internal static class CompareSentence
 
     private static string Same(ComparedRow best, UnitStyle units)
         => best.Holds ? $"hold, with inside {(best.Summary.InsideLow is null ? "not looked at" : $"never below {Inside(best, units)}")}"
-            : $"fall short alike, for {ClockText.Span(Wanting(best))} in all";
+            : $"fall short alike, for {ClockText.Span(best.Summary.Wanting)} in all";
 
     private static string All(int count) => count switch { 1 => "There is nothing to compare with; the nights", 2 => "Both", _ => $"All {count}" };
 
@@ -80,8 +80,6 @@ internal static class CompareSentence
         => row.Order == 0 ? (first ? "The rig as it is" : "the rig as it is") : $"\"{row.Option.Name}\"";
 
     private static bool Gone(ComparedRow row) => row.Summary.VoltageGone.Seconds > 0;
-
-    private static UnitsNet.Duration Wanting(ComparedRow row) => row.Summary.ShortTime + row.Summary.VoltageGone;
 
     private static string When(ComparedRow row) => row.Summary.FirstFailure is { } at ? ClockText.DayClock(at) : "no day";
 

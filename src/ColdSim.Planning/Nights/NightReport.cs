@@ -162,6 +162,9 @@ public sealed record RunSummary
     /// <summary>Time without voltage in all.</summary>
     public Duration VoltageGone { get; init; }
 
+    /// <summary>Undersupply and time without voltage together.</summary>
+    public Duration Wanting => ShortTime + VoltageGone;
+
     /// <summary>When the first night that does not hold first lacked gas or voltage; null where all hold.</summary>
     public DateTimeOffset? FirstFailure => FirstOut == FirstOut.Battery ? FlatAt : FirstShort;
 }
