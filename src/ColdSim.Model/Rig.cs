@@ -5,6 +5,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
+using ColdSim.Model.Heaters;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Site;
 using ColdSim.Model.Supply;
@@ -65,6 +66,9 @@ public sealed record Rig
 
     /// <summary>The 12 V side; null where power is taken to be there.</summary>
     public PowerSpecification? Power { get; init; }
+
+    /// <summary>Heat from neither.</summary>
+    public IReadOnlyList<OtherHeater> Heaters { get; init; } = [];
 
     /// <summary>Wet bays, and the pipes and tanks in them; a bay stands before what lies in it.</summary>
     public IReadOnlyList<ThermalNode> Water { get; init; } = [];
