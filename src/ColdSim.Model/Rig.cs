@@ -60,6 +60,9 @@ public sealed record Rig
     /// <summary>Draws at a known rate.</summary>
     public IReadOnlyList<ConstantDraw> Draws { get; init; } = [];
 
+    /// <summary>How many places for appliances that take gas: the furnace's, also where there is none, and the draws'.</summary>
+    public int Appliances => 1 + Draws.Count;
+
     /// <summary>Who is up when.</summary>
     public Occupancy Occupancy { get; init; } = new();
 }

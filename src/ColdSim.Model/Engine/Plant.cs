@@ -104,18 +104,24 @@ internal sealed class Plant
         CylinderStates cylinders = at.Cylinders;
         for (int i = 0; i < Cylinders.Length; i++)
         {
-            double t_K = s.Cylinder_K[i];
-            CylinderContents contents = CylinderContents.In(c.HasLiquid[i], s.Propane_kg[i], Cylinders[i].Specification.Volume_m3, t_K);
-            cylinders.Contents[i] = contents;
-            cylinders.Temperature_K[i] = t_K;
-            cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(t_K, c.Blanket_W[i]);
-            cylinders.Capacity_J_K[i] = contents.HeatCapacity_J_K + Cylinders[i].ShellHeat_J_K;
+            CylinderContents.In(c.HasLiquid[i], s.Propane_kg[i], Cylinders[i].Specification.Volume_m3, s.Cylinder_K[i], out cylinders.Contents[i]);
+            cylinders.Temperature_K[i] = s.Cylinder_K[i];
+            cylinders.Capacity_J_K[i] = cylinders.Contents[i].HeatCapacity_J_K + Cylinders[i].ShellHeat_J_K;
         }
 
+        Exchange(c, at);
+    }
+
+    /// <summary>Works out anew what flows where the contents stand but what is held still has changed.</summary>
+    public void Exchange(StepConditions c, Standing at)
+    {
+        CylinderStates cylinders = at.Cylinders;
+        for (int i = 0; i < Cylinders.Length; i++) cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(cylinders.Temperature_K[i], c.Blanket_W[i]);
         at.AirPressure_Pa = c.AirPressure_Pa;
         at.Feed = Manifold.Feed(cylinders);
         at.Point = Supply.At(at.Feed, c.AirPressure_Pa);
         Manifold.Share(at.Point, cylinders);
+        cylinders.Mix();
     }
 
     /// <summary>Energy stored in propane and shells where it is worked out how they stand. [J]</summary>
@@ -129,78 +135,68 @@ internal sealed class Plant
 
     /// <summary>The state after a step, and what flowed in it.</summary>
     /// <param name="s">The state before.</param>
+    /// <param name="at">What stands and flows there, with what is held still as it is.</param>
     /// <param name="c">What is held still.</param>
     /// <param name="step_s">Length. [s]</param>
     /// <param name="next">Becomes the state after.</param>
-    /// <param name="flowed">What flowed.</param>
-    public void Step(PlantState s, StepConditions c, double step_s, PlantState next, out Fluxes flowed)
+    /// <param name="flowed">Becomes what flowed.</param>
+    public void Step(PlantState s, Standing at, StepConditions c, double step_s, PlantState next, Fluxes flowed)
     {
-        double half_s = 0.5 * step_s, sixth_s = step_s / 6;
-        Rates(s, c, _k1, out Fluxes f1);
+        double half_s = 0.5 * step_s, sixth_s = step_s / 6, third_s = step_s / 3;
+        flowed.Clear();
+        Rates(s, at, c, _k1, sixth_s, flowed);
         _trial.SetAlong(s, _k1, half_s);
-        Rates(_trial, c, _k2, out Fluxes f2);
+        Evaluate(_trial, c, _standing);
+        Rates(_trial, _standing, c, _k2, third_s, flowed);
         _trial.SetAlong(s, _k2, half_s);
-        Rates(_trial, c, _k3, out Fluxes f3);
+        Evaluate(_trial, c, _standing);
+        Rates(_trial, _standing, c, _k3, third_s, flowed);
         _trial.SetAlong(s, _k3, step_s);
-        Rates(_trial, c, _k4, out Fluxes f4);
+        Evaluate(_trial, c, _standing);
+        Rates(_trial, _standing, c, _k4, sixth_s, flowed);
 
-        double Sum(double a, double b, double c, double d) => sixth_s * (a + 2 * (b + c) + d);
-        flowed = new Fluxes(
-            Sum(f1.Drawn_kg, f2.Drawn_kg, f3.Drawn_kg, f4.Drawn_kg),
-            Sum(f1.CylinderHeat_J, f2.CylinderHeat_J, f3.CylinderHeat_J, f4.CylinderHeat_J),
-            Sum(f1.VapourEnthalpy_J, f2.VapourEnthalpy_J, f3.VapourEnthalpy_J, f4.VapourEnthalpy_J),
-            Sum(f1.Burnt_kg, f2.Burnt_kg, f3.Burnt_kg, f4.Burnt_kg),
-            Sum(f1.Unburnt_kg, f2.Unburnt_kg, f3.Unburnt_kg, f4.Unburnt_kg),
-            Sum(f1.Useful_J, f2.Useful_J, f3.Useful_J, f4.Useful_J),
-            Sum(f1.Flue_J, f2.Flue_J, f3.Flue_J, f4.Flue_J),
-            Sum(f1.Gains_J, f2.Gains_J, f3.Gains_J, f4.Gains_J),
-            Sum(f1.Loss_J, f2.Loss_J, f3.Loss_J, f4.Loss_J),
-            Sum(f1.Ground_J, f2.Ground_J, f3.Ground_J, f4.Ground_J));
-        for (int i = 0; i < Cylinders.Length; i++)
-        {
-            next.Propane_kg[i] = s.Propane_kg[i] + Sum(_k1.Propane_kg[i], _k2.Propane_kg[i], _k3.Propane_kg[i], _k4.Propane_kg[i]);
-            next.Cylinder_K[i] = s.Cylinder_K[i] + Sum(_k1.Cylinder_K[i], _k2.Cylinder_K[i], _k3.Cylinder_K[i], _k4.Cylinder_K[i]);
-        }
-
-        next.Air_K = s.Air_K + Sum(_k1.Air_K, _k2.Air_K, _k3.Air_K, _k4.Air_K);
-        next.Furnishings_K = s.Furnishings_K + Sum(_k1.Furnishings_K, _k2.Furnishings_K, _k3.Furnishings_K, _k4.Furnishings_K);
-        next.Sensor_K = s.Sensor_K + Sum(_k1.Sensor_K, _k2.Sensor_K, _k3.Sensor_K, _k4.Sensor_K);
+        next.SetAlong(s, _k1, sixth_s);
+        next.Add(_k2, third_s);
+        next.Add(_k3, third_s);
+        next.Add(_k4, sixth_s);
     }
 
-    private void Rates(PlantState s, StepConditions c, PlantState rate, out Fluxes flux)
+    // The rates of change at a state, and what flows, added to the step's with the stage's weight.
+    private void Rates(PlantState s, Standing at, StepConditions c, PlantState rate, double weight_s, Fluxes flowed)
     {
-        Evaluate(s, c, _standing);
-        CylinderStates cylinders = _standing.Cylinders;
-        SupplyPoint point = _standing.Point;
-        double manifold_J_kg = cylinders.ManifoldEnthalpy_J_kg();
+        CylinderStates cylinders = at.Cylinders;
+        SupplyPoint point = at.Point;
         double heat_W = 0;
         for (int i = 0; i < cylinders.Count; i++)
         {
             heat_W += cylinders.Heat_W[i];
             rate.Propane_kg[i] = -cylinders.Out_kg_s[i];
-            rate.Cylinder_K[i] = cylinders.Warming_K_s(i, manifold_J_kg);
+            rate.Cylinder_K[i] = cylinders.Warming_K_s(i);
         }
 
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point);
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
         double useful_W = burnt_kg_s * _heatingValue_J_kg * _furnaceEfficiency_frac;
+        flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
         bool warms = Coach is not null;
         for (int i = 0; i < _heatToCoach_frac.Length; i++)
         {
             double taken_kg_s = Supply.Taken_kg_s(i + 1, point);
             burnt_kg_s += taken_kg_s;
+            flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
             if (warms) useful_W += taken_kg_s * _heatingValue_J_kg * _heatToCoach_frac[i];
         }
 
-        double flue_W = burnt_kg_s * _heatingValue_J_kg - useful_W;
-        double enthalpy_W = point.Flow_kg_s * manifold_J_kg;
+        flowed.Drawn_kg += weight_s * point.Flow_kg_s;
+        flowed.CylinderHeat_J += weight_s * heat_W;
+        flowed.VapourEnthalpy_J += weight_s * point.Flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
+        flowed.Burnt_kg += weight_s * burnt_kg_s;
+        flowed.Unburnt_kg += weight_s * unburnt_kg_s;
+        flowed.Useful_J += weight_s * useful_W;
+        flowed.Flue_J += weight_s * (burnt_kg_s * _heatingValue_J_kg - useful_W);
         (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
-        if (Coach is null)
-        {
-            flux = new Fluxes(point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, 0, 0, 0);
-            return;
-        }
+        if (Coach is null) return;
 
         CoachSpecification coach = Coach.Specification;
         double loss_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
@@ -210,7 +206,8 @@ internal sealed class Plant
         rate.Air_K = air_K_s;
         rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
         rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
-        flux = new Fluxes(
-            point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, c.Coach.Gains_W, loss_W, ground_W);
+        flowed.Gains_J += weight_s * c.Coach.Gains_W;
+        flowed.Loss_J += weight_s * loss_W;
+        flowed.Ground_J += weight_s * ground_W;
     }
 }

@@ -43,51 +43,9 @@ internal sealed class PlantState(int cylinders)
         Furnishings_K = from.Furnishings_K + time_s * rate.Furnishings_K;
         Sensor_K = from.Sensor_K + time_s * rate.Sensor_K;
     }
-}
 
-/// <summary>What flows, as rates [W, kg/s] at an instant or as amounts [J, kg] over a step.</summary>
-internal readonly record struct Fluxes(
-    double Drawn_kg,
-    double CylinderHeat_J,
-    double VapourEnthalpy_J,
-    double Burnt_kg,
-    double Unburnt_kg,
-    double Useful_J,
-    double Flue_J,
-    double Gains_J,
-    double Loss_J,
-    double Ground_J);
-
-/// <summary>One flux by name.</summary>
-internal enum FluxKind
-{
-    /// <summary>None of them.</summary>
-    None,
-
-    /// <summary>Vapour drawn from the cylinder.</summary>
-    Drawn,
-
-    /// <summary>Heat into the cylinder.</summary>
-    CylinderHeat,
-
-    /// <summary>Enthalpy leaving with the vapour.</summary>
-    VapourEnthalpy,
-
-    /// <summary>Gas burnt.</summary>
-    Burnt,
-
-    /// <summary>Burners' heat into the coach.</summary>
-    Useful,
-
-    /// <summary>Burners' heat up the flue.</summary>
-    Flue,
-
-    /// <summary>Sun, people and things.</summary>
-    Gains,
-
-    /// <summary>Heat to outside air.</summary>
-    Loss,
-
-    /// <summary>Heat to the ground.</summary>
-    Ground,
+    /// <summary>Moves along a rate.</summary>
+    /// <param name="rate">The rate of change.</param>
+    /// <param name="time_s">For how long. [s]</param>
+    public void Add(PlantState rate, double time_s) => SetAlong(this, rate, time_s);
 }

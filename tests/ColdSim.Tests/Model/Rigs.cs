@@ -167,7 +167,7 @@ internal sealed class Trace : IRunObserver
 
     public SimulationResult Result { get; set; }
 
-    public void Stepped(in StepRecord record) => Steps.Add(record);
+    public void Stepped(StepRecord record) => Steps.Add(new StepRecord(record));
 
     public void Happened(in SimulationEvent happened, in Moment moment)
     {

@@ -151,7 +151,7 @@ internal sealed class SyntheticLog
 
         public double[] Mass_kg { get; } = [.. times_s.Select(_ => start_kg)];
 
-        public void Stepped(in StepRecord record)
+        public void Stepped(StepRecord record)
         {
             while (_next < times_s.Length && times_s[_next] <= record.To.Time_s + 1e-6)
             {
