@@ -1,4 +1,5 @@
 using ColdSim.Physics.Fluids;
+using ColdSim.Physics.Mixtures;
 using ColdSim.Physics.Propane;
 
 namespace ColdSim.Model.Cylinder;
@@ -56,6 +57,12 @@ public readonly record struct CylinderContents(
                 two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J, two.VapourVolume_m3_kg, 0)
             : VapourAlone(two, mass_kg, volume_m3, t_K);
     }
+
+    /// <summary>The contents of a volume of mixed gas.</summary>
+    /// <param name="mixed">They.</param>
+    public static CylinderContents Of(in MixedContents mixed) => new(
+        mixed.Pressure_Pa, mixed.LiquidMass_kg, mixed.LiquidVolume_m3, mixed.VapourEnthalpy_J_kg, mixed.DrawHeat_J_kg,
+        mixed.HeatCapacity_J_K, mixed.InternalEnergy_J, 1 / mixed.VapourDensity_kg_m3, mixed.PressureByMass_Pa_kg);
 
     // The same equation of state, so pressure and energy go on without a jump where the last liquid went.
     private static CylinderContents VapourAlone(in TwoPhaseContents two, double mass_kg, double volume_m3, double t_K)

@@ -32,10 +32,11 @@ internal sealed class Plant
 
     public Plant(Rig rig)
     {
-        _heatingValue_J_kg = rig.Gas.HeatingValue_J_kg;
+        _heatingValue_J_kg = rig.Gas.PlateHeatingValue_J_kg;
         Cylinders = [.. rig.Cylinders.Select(c => new CylinderBody(c))];
         int n = Cylinders.Length;
-        (_trial, _k1, _k2, _k3, _k4) = (new(n), new(n), new(n), new(n), new(n));
+        Gas = rig.Gas.IsMixed ? new MixedGasInCylinders(Cylinders, rig.Gas) : new PropaneInCylinders(Cylinders);
+        (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(), Gas.NewState(), Gas.NewState(), Gas.NewState(), Gas.NewState());
         _standing = new Standing(n);
         Manifold = rig.Arrangement switch
         {
@@ -61,6 +62,8 @@ internal sealed class Plant
 
     public CylinderBody[] Cylinders { get; }
 
+    public IGasInCylinders Gas { get; }
+
     public IManifold Manifold { get; }
 
     public CoachBody? Coach { get; }
@@ -71,6 +74,7 @@ internal sealed class Plant
 
     public IReadOnlyList<GasLoad> Loads { get; }
 
+    /// <summary>Heat of the gas that inputs on plates are turned into: propane, or the one gas there is.</summary>
     public double HeatingValue_J_kg => _heatingValue_J_kg;
 
     /// <summary>The longest step that the fastest node allows. [s]</summary>
@@ -94,17 +98,19 @@ internal sealed class Plant
     public Stored StoredAt(PlantState s)
     {
         double cylinders_J = 0;
-        for (int i = 0; i < Cylinders.Length; i++) cylinders_J += Cylinders[i].StoredEnergy_J(s.Propane_kg[i], s.Cylinder_K[i]);
-        return new Stored(cylinders_J, Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0, s.TotalPropane_kg());
+        for (int i = 0; i < Cylinders.Length; i++)
+            cylinders_J += Gas.At(s, i, s.Cylinder_K[i]).InternalEnergy_J + Cylinders[i].ShellHeat_J_K * s.Cylinder_K[i];
+        return new Stored(
+            cylinders_J, Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0, s.TotalPropane_kg(), Gas.FuelBeyondPropane_J(s));
     }
 
     /// <summary>Works out what is in the cylinders and what flows at a state.</summary>
     public void Evaluate(PlantState s, StepConditions c, Standing at)
     {
         CylinderStates cylinders = at.Cylinders;
+        Gas.Contents(s, c.HasLiquid, cylinders);
         for (int i = 0; i < Cylinders.Length; i++)
         {
-            CylinderContents.In(c.HasLiquid[i], s.Propane_kg[i], Cylinders[i].Specification.Volume_m3, s.Cylinder_K[i], out cylinders.Contents[i]);
             cylinders.Temperature_K[i] = s.Cylinder_K[i];
             cylinders.Capacity_J_K[i] = cylinders.Contents[i].HeatCapacity_J_K + Cylinders[i].ShellHeat_J_K;
         }
@@ -121,6 +127,7 @@ internal sealed class Plant
         at.Feed = Manifold.Feed(cylinders);
         at.Point = Supply.At(at.Feed, c.AirPressure_Pa);
         Manifold.Share(at.Point, cylinders);
+        Gas.Leave(at.Point.Flow_kg_s, Manifold.InUse(cylinders), cylinders);
         cylinders.Mix();
     }
 
@@ -174,27 +181,30 @@ internal sealed class Plant
             rate.Cylinder_K[i] = cylinders.Warming_K_s(i);
         }
 
-        double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point);
+        Gas.Drift(cylinders, rate);
+        double flow_kg_s = point.Flow_kg_s * cylinders.Mass_factor, heating_J_kg = _heatingValue_J_kg * cylinders.Heating_factor;
+        double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point) * cylinders.Mass_factor;
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
-        double useful_W = burnt_kg_s * _heatingValue_J_kg * _furnaceEfficiency_frac;
+        double useful_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
         flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
         bool warms = Coach is not null;
         for (int i = 0; i < _heatToCoach_frac.Length; i++)
         {
-            double taken_kg_s = Supply.Taken_kg_s(i + 1, point);
+            double taken_kg_s = Supply.Taken_kg_s(i + 1, point) * cylinders.Mass_factor;
             burnt_kg_s += taken_kg_s;
             flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
-            if (warms) useful_W += taken_kg_s * _heatingValue_J_kg * _heatToCoach_frac[i];
+            if (warms) useful_W += taken_kg_s * heating_J_kg * _heatToCoach_frac[i];
         }
 
-        flowed.Drawn_kg += weight_s * point.Flow_kg_s;
+        flowed.Drawn_kg += weight_s * flow_kg_s;
         flowed.CylinderHeat_J += weight_s * heat_W;
-        flowed.VapourEnthalpy_J += weight_s * point.Flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
+        flowed.VapourEnthalpy_J += weight_s * flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
         flowed.Burnt_kg += weight_s * burnt_kg_s;
         flowed.Unburnt_kg += weight_s * unburnt_kg_s;
+        flowed.UnburntBeyondPropane_J += weight_s * unburnt_kg_s * (heating_J_kg - _heatingValue_J_kg);
         flowed.Useful_J += weight_s * useful_W;
-        flowed.Flue_J += weight_s * (burnt_kg_s * _heatingValue_J_kg - useful_W);
+        flowed.Flue_J += weight_s * (burnt_kg_s * heating_J_kg - useful_W);
         (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
         if (Coach is null) return;
 

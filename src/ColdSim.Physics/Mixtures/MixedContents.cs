@@ -32,7 +32,15 @@ public readonly record struct MixedContents(
     /// <param name="volume_m3">Inside volume. [m³]</param>
     /// <param name="t_K">Temperature. [K]</param>
     public static MixedContents Of(in GasMasses gas, double volume_m3, double t_K)
-        => VapourAlone.Saturation(gas, volume_m3, t_K) > 1 ? LiquidWithVapour.Of(gas, volume_m3, t_K) : VapourAlone.Of(gas, volume_m3, t_K);
+        => In(VapourAlone.Saturation(gas, volume_m3, t_K) > 1, gas, volume_m3, t_K);
+
+    /// <summary>The contents of a volume in a phase that is known, also a little past the point where it ends.</summary>
+    /// <param name="withLiquid">Whether liquid and vapour are there, or vapour alone.</param>
+    /// <param name="gas">Masses of all species, liquid and vapour. [kg]</param>
+    /// <param name="volume_m3">Inside volume. [m³]</param>
+    /// <param name="t_K">Temperature. [K]</param>
+    public static MixedContents In(bool withLiquid, in GasMasses gas, double volume_m3, double t_K)
+        => withLiquid ? LiquidWithVapour.Of(gas, volume_m3, t_K) : VapourAlone.Of(gas, volume_m3, t_K);
 
     /// <summary>Pressure at which a liquid of a composition begins to boil: Raoult's law. [Pa]</summary>
     /// <param name="liquid">Composition of the liquid, by mass.</param>

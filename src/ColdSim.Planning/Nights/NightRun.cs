@@ -20,7 +20,7 @@ public static class NightRun
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
         IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
-        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count)
+        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.Gas.IsMixed)
         {
             Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };
@@ -97,6 +97,8 @@ public static class NightRun
         double used_kg = t.Used_kg;
         int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
         bool isShort = !double.IsNaN(t.FirstShort_s);
+        double allowed_K = series.Outlook!.AllowedLiquid_K(series, low);
+        IReadOnlyList<BlendReport> blends = scenario.Rig.Gas.IsMixed ? BlendReport.Of(t, scenario, series) : [];
         return new NightReport
         {
             Number = number,
@@ -109,7 +111,8 @@ public static class NightRun
             BurnerTime = Duration.FromSeconds(t.Burner_s),
             BurnerStarts = t.BurnerStarts,
             GasUsed = Mass.FromKilograms(used_kg),
-            GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            GasHeat = Energy.FromJoules(blends.Count > 0 ? blends.Sum(b => b.HeatUsed_J) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            Blends = blends,
             LeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? null : Mass.FromKilograms(t.PropaneAtDawn_kg),
             LeftAtEnd = Mass.FromKilograms(t.PropaneAtEnd_kg),
             EachLeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? [] : Each(t.EachAtDawn, scenario),
@@ -127,8 +130,8 @@ public static class NightRun
             DryAt = At(t.Dry_s),
             BelowSetPoint = TemperatureDelta.FromKelvins(t.BelowSetPoint_K),
             FreezingAt = At(t.Freezing_s),
-            SteadySupplyAtLow = Power.FromWatts(series.Outlook!.CanKeepGiving_W(series, low)),
-            AllowedLiquid = double.IsFinite(series.Outlook.AllowedLiquid_K(low)) ? Temperature.FromKelvins(series.Outlook.AllowedLiquid_K(low)) : null,
+            SteadySupplyAtLow = Power.FromWatts(series.Outlook.CanKeepGiving_W(series, low)),
+            AllowedLiquid = double.IsFinite(allowed_K) ? Temperature.FromKelvins(allowed_K) : null,
             DemandAtLow = Power.FromWatts(MeanAsked_W(series, low)),
         };
     }
@@ -162,7 +165,8 @@ public static class NightRun
             FirstShort = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort,
             DryAt = nights.FirstOrDefault(n => n.DryAt is not null)?.DryAt,
             GasUsed = Mass.FromKilograms(used_kg),
-            GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            GasHeat = Energy.FromJoules(
+                scenario.Rig.Gas.IsMixed ? nights.Sum(n => n.GasHeat.Joules) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
             LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinders.Sum(c => c.Contents_kg)),
             LeftAtEnd = nights[^1].LeftAtEnd,
             Walks = nights.Sum(n => n.Walks),
