@@ -7,7 +7,8 @@ namespace ColdSim.Model.Engine;
 internal interface IGasInCylinders
 {
     /// <summary>A state with room for what is to be followed of it.</summary>
-    PlantState NewState();
+    /// <param name="nodes">How many nodes beside coach and cylinders.</param>
+    PlantState NewState(int nodes);
 
     /// <summary>Puts the gas as filled, or of a composition of its own, into a cylinder of a state that holds its mass already.</summary>
     void Begin(PlantState s, int cylinder, CylinderState? from);

@@ -13,7 +13,7 @@ namespace ColdSim.Model.Engine;
 internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecification gas) : IGasInCylinders
 {
     /// <inheritdoc/>
-    public PlantState NewState() => new(bodies.Length, mixed: true);
+    public PlantState NewState(int nodes) => new(bodies.Length, nodes, mixed: true);
 
     /// <inheritdoc/>
     public void Begin(PlantState s, int cylinder, CylinderState? from)

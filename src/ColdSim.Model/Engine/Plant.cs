@@ -1,7 +1,8 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
-using ColdSim.Model.Furnace;
+using ColdSim.Model.Nodes;
 using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Engine;
@@ -24,7 +25,10 @@ internal sealed class Plant
 
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
-    private readonly double[] _heatToCoach_frac;
+    private readonly double[] _warmsCoach_frac, _warmsNode_frac;
+    private readonly int[] _nodeOf;
+    private readonly double[] _node_K;
+    private readonly double _duct_frac;
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
     private readonly PlantState _trial, _k1, _k2, _k3, _k4;
@@ -36,7 +40,11 @@ internal sealed class Plant
         Cylinders = [.. rig.Cylinders.Select(c => new CylinderBody(c))];
         int n = Cylinders.Length;
         Gas = rig.Gas.IsMixed ? new MixedGasInCylinders(Cylinders, rig.Gas) : new PropaneInCylinders(Cylinders);
-        (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(), Gas.NewState(), Gas.NewState(), Gas.NewState(), Gas.NewState());
+        (Nodes, _nodeOf) = NodesOf(rig);
+        _node_K = new double[Nodes.Length];
+        foreach (NodeBody node in Nodes) _duct_frac += node.Node.Duct_frac;
+        int k = Nodes.Length;
+        (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k));
         _standing = new Standing(n);
         Manifold = rig.Arrangement switch
         {
@@ -52,10 +60,12 @@ internal sealed class Plant
         // The furnace always has the first place, at no flow where there is none, so that places never shift.
         List<GasLoad> loads = [rig.Furnace is null
             ? new GasLoad(0, 1)
-            : new GasLoad(FurnaceInput.At_W(rig.Furnace, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
-        foreach (ConstantDraw draw in rig.Draws) loads.Add(new GasLoad(draw.Input_W / _heatingValue_J_kg, draw.FullPressure_Pa));
+            : new GasLoad(BurnerInput.At_W(rig.Furnace.Input_W, rig.Furnace.Altitude, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
+        foreach (GasAppliance appliance in rig.Appliances)
+            loads.Add(new GasLoad(appliance.InputAt_W(rig.Site.Elevation_m) / _heatingValue_J_kg, appliance.FullPressure_Pa));
         Loads = loads;
-        _heatToCoach_frac = [.. rig.Draws.Select(d => d.HeatToCoach_frac)];
+        _warmsCoach_frac = [.. rig.Appliances.Select(a => Coach is null ? 0 : a.WarmsCoach_frac)];
+        _warmsNode_frac = [.. rig.Appliances.Select(a => a.WarmsNode_frac)];
         Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg, rig.Arrangement as AutomaticChangeover);
         Supply = new GasSupply(Regulator, loads);
     }
@@ -63,6 +73,9 @@ internal sealed class Plant
     public CylinderBody[] Cylinders { get; }
 
     public IGasInCylinders Gas { get; }
+
+    /// <summary>The appliances' nodes, then the rig's water.</summary>
+    public NodeBody[] Nodes { get; }
 
     public IManifold Manifold { get; }
 
@@ -91,6 +104,7 @@ internal sealed class Plant
                 fastest_s = Math.Min(fastest_s, Coach.Specification.FurnishingsCapacity_J_K / Coach.Specification.Coupling_W_K);
         }
 
+        foreach (NodeBody node in Nodes) fastest_s = Math.Min(fastest_s, node.Lag_s);
         return LargestPart * fastest_s;
     }
 
@@ -100,9 +114,14 @@ internal sealed class Plant
         double cylinders_J = 0;
         for (int i = 0; i < Cylinders.Length; i++)
             cylinders_J += Gas.At(s, i, s.Cylinder_K[i]).InternalEnergy_J + Cylinders[i].ShellHeat_J_K * s.Cylinder_K[i];
-        return new Stored(
-            cylinders_J, Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0, s.TotalPropane_kg(), Gas.FuelBeyondPropane_J(s));
+        double coach_J = Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0;
+        foreach (double node_J in s.Node_J) coach_J += node_J;
+        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg(), Gas.FuelBeyondPropane_J(s));
     }
+
+    /// <summary>What an appliance's thermostat senses: its node, or the coach's air. [K]</summary>
+    public double Sensed_K(int appliance, PlantState s)
+        => _nodeOf[appliance] is >= 0 and int node ? Nodes[node].Temperature_K(s.Node_J[node]) : s.Air_K;
 
     /// <summary>Works out what is in the cylinders and what flows at a state.</summary>
     public void Evaluate(PlantState s, StepConditions c, Standing at)
@@ -186,15 +205,20 @@ internal sealed class Plant
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point) * cylinders.Mass_factor;
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
-        double useful_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
+        double toAir_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
+        double useful_W = toAir_W, electric_W = 0;
         flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
-        bool warms = Coach is not null;
-        for (int i = 0; i < _heatToCoach_frac.Length; i++)
+        double loss_W = Nodes.Length > 0 ? NodeRates(s, c, rate, ref toAir_W) : 0;
+        for (int i = 0; i < _warmsCoach_frac.Length; i++)
         {
             double taken_kg_s = Supply.Taken_kg_s(i + 1, point) * cylinders.Mass_factor;
             burnt_kg_s += taken_kg_s;
             flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
-            if (warms) useful_W += taken_kg_s * heating_J_kg * _heatToCoach_frac[i];
+            double gas_W = taken_kg_s * heating_J_kg, power_W = gas_W + c.Electric_W[i];
+            toAir_W += power_W * _warmsCoach_frac[i];
+            useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
+            electric_W += c.Electric_W[i] * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
+            if (_nodeOf[i] >= 0) rate.Node_J[_nodeOf[i]] += power_W * _warmsNode_frac[i];
         }
 
         flowed.Drawn_kg += weight_s * flow_kg_s;
@@ -206,18 +230,69 @@ internal sealed class Plant
         flowed.Useful_J += weight_s * useful_W;
         flowed.Flue_J += weight_s * (burnt_kg_s * heating_J_kg - useful_W);
         (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
-        if (Coach is null) return;
+        double gains_W = electric_W, ground_W = 0;
+        if (Coach is not null)
+        {
+            CoachSpecification coach = Coach.Specification;
+            double envelope_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
+            ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
+            double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
+            double air_K_s = (toAir_W + c.Coach.Gains_W - envelope_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
+            rate.Air_K = air_K_s;
+            rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
+            rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
+            gains_W += c.Coach.Gains_W;
+            loss_W += envelope_W;
+        }
 
-        CoachSpecification coach = Coach.Specification;
-        double loss_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
-        double ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
-        double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
-        double air_K_s = (useful_W + c.Coach.Gains_W - loss_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
-        rate.Air_K = air_K_s;
-        rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
-        rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
-        flowed.Gains_J += weight_s * c.Coach.Gains_W;
+        flowed.Gains_J += weight_s * gains_W;
         flowed.Loss_J += weight_s * loss_W;
         flowed.Ground_J += weight_s * ground_W;
+    }
+
+    // Heat between the nodes and what is around them, and what the furnace's ducts bring; what that leaves for the coach's air.
+    // Returns what is lost to outside and with water that runs away. [W]
+    private double NodeRates(PlantState s, StepConditions c, PlantState rate, ref double toAir_W)
+    {
+        double furnace_W = toAir_W, inside_K = Coach is null ? c.Outside_K : s.Air_K, loss_W = 0;
+        toAir_W -= furnace_W * _duct_frac;
+        for (int i = 0; i < Nodes.Length; i++)
+        {
+            NodeBody body = Nodes[i];
+            ThermalNode node = body.Node;
+            double t_K = body.Temperature_K(s.Node_J[i]), ice_frac = body.Ice_frac(s.Node_J[i]);
+            _node_K[i] = t_K;
+            double fromInside_W = body.Through_W_K(node.Inside_W_K, ice_frac) * (inside_K - t_K);
+            double toOutside_W = body.Through_W_K(node.Outside_W_K, ice_frac) * (t_K - c.Outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);
+            double fromBay_W = 0;
+            if (node.Bay >= 0)
+            {
+                fromBay_W = body.Through_W_K(node.Bay_W_K, ice_frac) * (_node_K[node.Bay] - t_K);
+                rate.Node_J[node.Bay] -= fromBay_W;
+            }
+
+            rate.Node_J[i] = fromInside_W - toOutside_W + fromBay_W + furnace_W * node.Duct_frac;
+            loss_W += toOutside_W;
+            if (Coach is null) loss_W -= fromInside_W;
+            else toAir_W -= fromInside_W;
+        }
+
+        return loss_W;
+    }
+
+    // A bay counts its place among the rig's water; here the appliances' nodes stand before it.
+    private static (NodeBody[] Nodes, int[] Of) NodesOf(Rig rig)
+    {
+        List<NodeBody> nodes = [];
+        int[] of = new int[rig.Appliances.Count];
+        for (int i = 0; i < of.Length; i++)
+        {
+            of[i] = rig.Appliances[i].Node is null ? -1 : nodes.Count;
+            if (rig.Appliances[i].Node is { } node) nodes.Add(new NodeBody(node));
+        }
+
+        int before = nodes.Count;
+        foreach (ThermalNode water in rig.Water) nodes.Add(new NodeBody(water.Bay < 0 ? water : water with { Bay = water.Bay + before }));
+        return ([.. nodes], of);
     }
 }

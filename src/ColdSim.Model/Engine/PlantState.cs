@@ -4,8 +4,9 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>The continuous state of rig and coach, or its rate of change. SI units.</summary>
 /// <param name="cylinders">How many cylinders.</param>
+/// <param name="nodes">How many nodes beside coach and cylinders.</param>
 /// <param name="mixed">Whether butanes are followed beside the propane.</param>
-internal sealed class PlantState(int cylinders, bool mixed = false)
+internal sealed class PlantState(int cylinders, int nodes, bool mixed = false)
 {
     // n-butane and isobutane of each cylinder, a part of its gas; none where the gas is propane alone.
     private readonly double[] _butane_kg = new double[mixed ? 2 * cylinders : 0];
@@ -15,6 +16,9 @@ internal sealed class PlantState(int cylinders, bool mixed = false)
 
     /// <summary>Liquid and shell of each. [K]</summary>
     public double[] Cylinder_K { get; } = new double[cylinders];
+
+    /// <summary>Energy in each node, from water at freezing. [J]</summary>
+    public double[] Node_J { get; } = new double[nodes];
 
     /// <summary>Inside air; NaN without a coach. [K]</summary>
     public double Air_K { get; set; }
@@ -63,6 +67,7 @@ internal sealed class PlantState(int cylinders, bool mixed = false)
         }
 
         for (int i = 0; i < _butane_kg.Length; i++) _butane_kg[i] = from._butane_kg[i] + time_s * rate._butane_kg[i];
+        for (int i = 0; i < Node_J.Length; i++) Node_J[i] = from.Node_J[i] + time_s * rate.Node_J[i];
         Air_K = from.Air_K + time_s * rate.Air_K;
         Furnishings_K = from.Furnishings_K + time_s * rate.Furnishings_K;
         Sensor_K = from.Sensor_K + time_s * rate.Sensor_K;

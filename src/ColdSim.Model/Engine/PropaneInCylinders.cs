@@ -7,7 +7,7 @@ namespace ColdSim.Model.Engine;
 internal sealed class PropaneInCylinders(CylinderBody[] bodies) : IGasInCylinders
 {
     /// <inheritdoc/>
-    public PlantState NewState() => new(bodies.Length);
+    public PlantState NewState(int nodes) => new(bodies.Length, nodes);
 
     /// <inheritdoc/>
     public void Begin(PlantState s, int cylinder, CylinderState? from)

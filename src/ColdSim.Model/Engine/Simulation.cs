@@ -2,7 +2,6 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Numerics;
-using ColdSim.Model.Supply;
 using ColdSim.Model.Weather;
 
 namespace ColdSim.Model.Engine;
@@ -98,16 +97,17 @@ public sealed class Simulation
         (_rig, _weather, _settings, _ledger) = (rig, weather, settings, ledger);
         int n = rig.Cylinders.Count;
         _plant = new Plant(rig);
-        _controls = new Controls(rig, settings.Undersupplied_frac);
+        _controls = new Controls(rig, _plant, settings.Undersupplied_frac);
         _points = new SwitchingPoints(rig, _plant, _controls);
         _clock = new RunClock(settings.Start, _controls.Windows());
         _reset = new LockoutReset(rig.Occupancy, _clock);
-        _conditions = new StepConditions(n);
+        int k = _plant.Nodes.Length;
+        _conditions = new StepConditions(n, rig.Appliances.Count, k);
         _frost = new FrostLayer[n];
-        (_state, _next, _trial) = (_plant.Gas.NewState(), _plant.Gas.NewState(), _plant.Gas.NewState());
+        (_state, _next, _trial) = (_plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
-        _record = new StepRecord(rig.Appliances);
-        (_flowed, _trialFlowed) = (new Fluxes(rig.Appliances), new Fluxes(rig.Appliances));
+        _record = new StepRecord(rig.GasPlaces);
+        (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
     }
@@ -115,7 +115,10 @@ public sealed class Simulation
     /// <summary>How cylinders and coach stand now: at the end, once the run is over.</summary>
     public RigState State() => new(
         [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(_state, i, _frost[i]))],
-        _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K);
+        _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K)
+    {
+        Nodes_J = [.. _state.Node_J],
+    };
 
     /// <summary>Runs from start to end. A simulation runs once.</summary>
     /// <param name="observer">Told of every step and event.</param>
@@ -170,6 +173,13 @@ public sealed class Simulation
             : from?.Air_K ?? _rig.Coach.InitialTemperature_K ?? _controls.Thermostat?.SetPoint_K ?? _sample.Air_K;
         _state.Air_K = inside_K;
         _state.Furnishings_K = _rig.Coach is null ? double.NaN : from?.Furnishings_K ?? inside_K;
+        for (int i = 0; i < _state.Node_J.Length; i++)
+        {
+            _state.Node_J[i] = from is { Nodes_J.Count: > 0 } ? from.Nodes_J[i] : _plant.Nodes[i].Energy_J(_plant.Nodes[i].Node.Initial_K);
+            _controls.Liquid[i].Begin(_state.Node_J[i]);
+            _controls.Solid[i].Begin(-_state.Node_J[i]);
+        }
+
         _state.Sensor_K = _controls.Thermostat is null ? double.NaN : inside_K;
         _controls.Freezing.Begin(inside_K);
         OpenValves();
@@ -319,13 +329,28 @@ public sealed class Simulation
 
         WatchSupply();
         ChangeCylinder();
+        WatchWater();
         if (_plant.Coach is not null && _controls.Freezing.Update(_state.Air_K))
             Tell(_controls.Freezing.Passed ? EventKind.InsideThawed : EventKind.InsideFreezing, _sample.Air_K);
     }
 
+    private void WatchWater()
+    {
+        for (int i = 0; i < _state.Node_J.Length; i++)
+        {
+            if (_plant.Nodes[i].Latent_J <= 0) continue;
+            if (_controls.Liquid[i].Update(_state.Node_J[i]))
+                Tell(_controls.Liquid[i].Passed ? EventKind.WaterThawed : EventKind.WaterFreezes, _sample.Air_K, i);
+            if (_controls.Solid[i].Update(-_state.Node_J[i]) && _controls.Solid[i].Passed)
+                Tell(EventKind.WaterSolid, _sample.Air_K, i);
+        }
+    }
+
     private void SetClock()
     {
-        _controls.SetClock(_clock.At_s(_time_s));
+        double clock_s = _clock.At_s(_time_s);
+        _controls.SetClock(clock_s);
+        for (int i = 0; i < _conditions.Drain_W_K.Length; i++) _conditions.Drain_W_K[i] = _plant.Nodes[i].Drain_W_K(clock_s);
         OpenValves();
         _nextClockEdge_s = _clock.NextEdge_s(_time_s);
         _looked = false;
@@ -348,7 +373,12 @@ public sealed class Simulation
             moved |= change != FurnaceChange.None;
         }
 
-        foreach (DrawControl draw in _controls.Draws) moved |= draw.Update(FlameDelivery_Pa(), _time_s);
+        for (int i = 0; i < _controls.Appliances.Length; i++)
+        {
+            moved |= _controls.Appliances[i].Sense(_plant.Sensed_K(i, _state));
+            moved |= _controls.Appliances[i].Update(FlameDelivery_Pa(), _time_s);
+        }
+
         OpenValves();
         return moved;
     }
@@ -356,7 +386,12 @@ public sealed class Simulation
     private void OpenValves()
     {
         bool moved = _controls.Furnace is { } furnace && _plant.Supply.Set(Plant.FurnaceLoad, furnace.ValveOpen);
-        for (int i = 0; i < _controls.Draws.Length; i++) moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _controls.Draws[i].ValveOpen);
+        for (int i = 0; i < _controls.Appliances.Length; i++)
+        {
+            moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _controls.Appliances[i].ValveOpen);
+            _conditions.Electric_W[i] = _controls.Appliances[i].Electric_W;
+        }
+
         if (moved) Evaluate();
     }
 
@@ -477,10 +512,10 @@ public sealed class Simulation
         _looked = true;
     }
 
-    private void Tell(EventKind kind, double value, int cylinder = 0)
+    private void Tell(EventKind kind, double value, int place = 0)
     {
         if (!_looked) Look();
-        _observer.Happened(new SimulationEvent(_time_s, kind, value, cylinder), _record.Now);
+        _observer.Happened(new SimulationEvent(_time_s, kind, value, place), _record.Now);
     }
 
     // How far past a switching point the state is after part of the step.

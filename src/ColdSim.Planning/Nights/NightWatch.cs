@@ -13,8 +13,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly WantOfGas _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
-    private readonly StepRecord _shifted = new(scenario.Rig.Appliances);
-    private readonly StepRecord _part = new(scenario.Rig.Appliances);
+    private readonly StepRecord _shifted = new(scenario.Rig.GasPlaces);
+    private readonly StepRecord _part = new(scenario.Rig.GasPlaces);
     private NightTally _night = new(scenario.Rig.Cylinders.Count);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;

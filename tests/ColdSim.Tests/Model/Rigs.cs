@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
