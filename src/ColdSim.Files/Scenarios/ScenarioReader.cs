@@ -104,6 +104,7 @@ public static class ScenarioReader
         root.Know("option");
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, draws, people_W);
+        CheckGas(root, gas, arrangement);
         CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
@@ -137,6 +138,17 @@ public static class ScenarioReader
         };
         scenario = TripSections.With(scenario, stops, refills, carries_kg, reading);
         return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };
+    }
+
+    // What is worked out for propane alone.
+    private static void CheckGas(SectionReader root, GasSpecification gas, CylinderArrangement arrangement)
+    {
+        if (!gas.IsMixed)
+            return;
+        if (arrangement is OpenTogether)
+            root.Report("arrangement", "cylinders open together with a mixed gas, whose vapour would go from one composition into another", "accepted: kind = \"by hand\" or \"changeover\", or propane alone");
+        if (root.Has("refill"))
+            root.Report("refill", "a refill of a mixed gas, which would be mixed with what was left behind", "accepted: propane alone, or no [[refill]]");
     }
 
     private static void CheckTogether(

@@ -15,28 +15,24 @@ public static class GasGrades
     private const double Normal_frac = 0.7;
 
     /// <summary>Propane alone.</summary>
-    public static GasGrade Propane { get; } = new("propane", GasMasses.PurePropane, "propane alone");
+    public static GasGrade Propane => new(Names[0], GasMasses.PurePropane, "propane alone");
 
     /// <summary>Special-duty propane (HD-5) with as much butane as the grade allows, the worst that it may leave behind.</summary>
     public static GasGrade SpecialDuty => new(
-        "special-duty propane", GasBlend.FromLiquidVolumes(new GasMasses(97.5, 2.5, 0)),
+        Names[1], GasBlend.FromLiquidVolumes(new GasMasses(97.5, 2.5, 0)),
         "97.5 % propane and 2.5 % n-butane by liquid volume, the most that the grade allows; its propylene as propane");
 
     /// <summary>A seasonal mixture for the winter.</summary>
-    public static GasGrade Winter => Blend("winter blend", 60);
+    public static GasGrade Winter => Blend(Names[2], 60);
 
     /// <summary>A seasonal mixture for the summer.</summary>
-    public static GasGrade Summer => Blend("summer blend", 40);
+    public static GasGrade Summer => Blend(Names[3], 40);
 
-    /// <summary>By its name; null for one that is not known.</summary>
-    public static GasGrade? Find(string name) => name switch
-    {
-        "propane" => Propane,
-        "special-duty propane" => SpecialDuty,
-        "winter blend" => Winter,
-        "summer blend" => Summer,
-        _ => null,
-    };
+    /// <summary>Their names, known without working out what they are made of.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["propane", "special-duty propane", "winter blend", "summer blend"];
+
+    /// <summary>One by its place among <see cref="Names"/>.</summary>
+    public static GasGrade Of(int place) => place switch { 0 => Propane, 1 => SpecialDuty, 2 => Winter, _ => Summer };
 
     private static GasGrade Blend(string name, double propane_percent)
     {
