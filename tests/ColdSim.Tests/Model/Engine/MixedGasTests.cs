@@ -39,7 +39,7 @@ public class MixedGasTests
                 Site = site,
                 Gas = Of(new GasMasses(gas.Item1, gas.Item2, gas.Item3).Parts()),
                 Cylinders = [Bottle(size, left)],
-                Draws = [Draw(1200, 0.4)],
+                Appliances = [Draw(1200, 0.4)],
             };
             return (rig, Changing(h => mean_C + swing_K * Math.Sin(h / 4), 16, site: site));
         });
@@ -100,7 +100,7 @@ public class MixedGasTests
     public void An_orifice_made_for_propane_gives_an_eighth_more_heat_of_butane()
     {
         // √(58.12/44.10) × 49.50/50.33.
-        Rig rig = new() { Cylinders = [BigTank()], Draws = [Draw(10_000)] };
+        Rig rig = new() { Cylinders = [BigTank()], Appliances = [Draw(10_000)] };
         Trace butane = Run(rig with { Gas = Of(new GasMasses(0, 1, 0)), Cylinders = [BigTank() with { InitialTemperature_K = 300 }] }, Steady(27), 2);
         Assert.Equal(1.1292, butane.Given_J / Run(rig, Steady(27), 2).Given_J, 1e-3);
     }
