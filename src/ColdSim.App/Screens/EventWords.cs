@@ -35,6 +35,9 @@ internal sealed record EventWords(char Letter, string Legend, string Sentence, i
         ReportedKind.ServiceAlone => new('u', "service", "the service side feeds alone again", 2),
         ReportedKind.CylinderFilled => new('f', "filled", "a cylinder is filled or exchanged", 7),
         ReportedKind.CylinderHot => new('H', "too hot", "a cylinder passes 125 °F (52 °C)", 12),
+        ReportedKind.WaterFreezes => new('w', "water freezes", "water begins to freeze", 9),
+        ReportedKind.WaterSolid => new('I', "all ice", "water is all ice", 10),
+        ReportedKind.WaterThawed => new('m', "ice thawed", "the last ice has thawed", 2),
         ReportedKind.WeatherEnds => new('W', "weather ends", "weather ends: the run ends", 6),
         _ => new('?', kind.ToString(), kind.ToString(), 0),
     };

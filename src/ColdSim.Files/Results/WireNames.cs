@@ -37,6 +37,9 @@ internal static class WireNames
         ReportedKind.ServiceAlone => "service_alone",
         ReportedKind.CylinderFilled => "cylinder_filled",
         ReportedKind.CylinderHot => "cylinder_hot",
+        ReportedKind.WaterFreezes => "water_freezes",
+        ReportedKind.WaterSolid => "water_solid",
+        ReportedKind.WaterThawed => "water_thawed",
         ReportedKind.WeatherEnds => "weather_ends",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };

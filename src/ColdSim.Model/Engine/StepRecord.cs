@@ -10,12 +10,14 @@ public sealed class StepRecord
 
     /// <summary>An empty record.</summary>
     /// <param name="appliances">How many take gas.</param>
-    public StepRecord(int appliances) => Gas_W = new double[appliances];
+    /// <param name="nodes">How many nodes there are beside coach and cylinders.</param>
+    public StepRecord(int appliances, int nodes = 0)
+        => (Gas_W, IsShort, Node_K, Ice_frac) = (new double[appliances], new bool[appliances], new double[nodes], new double[nodes]);
 
     /// <summary>A copy, for who keeps it.</summary>
     /// <param name="other">Of what.</param>
     public StepRecord(StepRecord other)
-        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length)
+        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Node_K.Length)
         => SetPart(other, other.From, other.To);
 
     /// <summary>How it stood before.</summary>
@@ -32,6 +34,15 @@ public sealed class StepRecord
 
     /// <summary>Gas that each appliance took, as gross heat: the furnace, then the others in their order. [W]</summary>
     public double[] Gas_W { get; }
+
+    /// <summary>Which of them asked for gas and did not get it, in the same order.</summary>
+    public bool[] IsShort { get; }
+
+    /// <summary>Temperature of each node after the step: the appliances' in their order, then the rig's water. [K]</summary>
+    public double[] Node_K { get; }
+
+    /// <summary>Part of each node's water that is ice after the step.</summary>
+    public double[] Ice_frac { get; }
 
     /// <summary>Heat from surroundings and blankets into liquid and shell of all cylinders. [W]</summary>
     public double HeatIntoCylinder_W { get; set; }
@@ -56,6 +67,9 @@ public sealed class StepRecord
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
         (BurnerLit, Undersupplied) = (whole.BurnerLit, whole.Undersupplied);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
+        whole.IsShort.AsSpan().CopyTo(IsShort);
+        whole.Node_K.AsSpan().CopyTo(Node_K);
+        whole.Ice_frac.AsSpan().CopyTo(Ice_frac);
     }
 
     /// <summary>Where to write how it stands now: after a step, or where something switched since.</summary>

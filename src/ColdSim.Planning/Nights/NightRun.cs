@@ -20,7 +20,8 @@ public static class NightRun
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
         IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
-        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.Gas.IsMixed)
+        RunSeries series = new(
+            calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count, scenario.Rig.Gas.IsMixed)
         {
             Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };
@@ -121,6 +122,9 @@ public static class NightRun
             ReserveStarts = t.ReserveStarts,
             BlanketEnergy = Energy.FromJoules(t.Blanket_J),
             HottestCylinder = Temperature.FromKelvins(t.Hottest_K),
+            GasByAppliance = t.Takers.Gas(),
+            FirstToStarve = t.Takers.FirstToStarve(),
+            Water = t.Takers.Water(At),
             CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
             LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
@@ -167,6 +171,7 @@ public static class NightRun
             GasUsed = Mass.FromKilograms(used_kg),
             GasHeat = Energy.FromJoules(
                 scenario.Rig.Gas.IsMixed ? nights.Sum(n => n.GasHeat.Joules) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            GasByAppliance = ApplianceGas.Sum([.. nights.Select(n => n.GasByAppliance)]),
             LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinders.Sum(c => c.Contents_kg)),
             LeftAtEnd = nights[^1].LeftAtEnd,
             Walks = nights.Sum(n => n.Walks),

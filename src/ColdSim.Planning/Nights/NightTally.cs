@@ -4,8 +4,11 @@ namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night while the run goes through it. SI units.</summary>
 /// <param name="cylinders">How many cylinders.</param>
-internal sealed class NightTally(int cylinders)
+/// <param name="takers">Counts who drew what gas, and how cold the water became.</param>
+internal sealed class NightTally(int cylinders, TakerTally takers)
 {
+    public TakerTally Takers { get; } = takers;
+
     public double From_s { get; init; }
 
     public double To_s { get; set; }
@@ -78,6 +81,7 @@ internal sealed class NightTally(int cylinders)
         Used_kg += record.From.Propane_kg - record.To.Propane_kg;
         Blanket_J += record.Blanket_W * step_s;
         To_s = record.To.Time_s;
+        Takers.Add(record, step_s);
         if (record.BurnerLit) Burner_s += step_s;
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
         if (!record.Undersupplied) return;
