@@ -40,6 +40,9 @@ public sealed record Scenario
     /// <summary>The stops and refills that <see cref="Legs"/> were made of; null for a run in one place without refills.</summary>
     public Trip? Trip { get; init; }
 
+    /// <summary>When the furnace stops and stays out, as after a lockout that nobody resets; null where it does not.</summary>
+    public DateTimeOffset? HeatStops { get; init; }
+
     /// <summary>What is known of money.</summary>
     public Prices Prices { get; init; } = new();
 

@@ -115,6 +115,23 @@ public class DemoStoryTests
     }
 
     [Fact]
+    public void The_blend_leaves_pounds_of_butane_that_the_first_night_already_foretold()
+    {
+        ReadResult demo = Demo("mixed-gas.toml");
+        Comparison told = Comparison.Of(demo.Scenario!, demo.Options);
+        Assert.Equal("special-duty propane", told.Best.Option.Name);
+        Assert.True(told.Best.Holds);
+        RunReport blend = NightRun.Of(demo.Scenario!);
+        Assert.True(blend.Ledger.Closes);
+        Assert.Equal([Verdict.Holds, Verdict.Holds, Verdict.RunsShort], blend.Nights.Select(n => n.Verdict));
+        Assert.DoesNotContain(blend.Events, e => e.Kind == ReportedKind.LiquidGone);
+        BlendReport first = blend.Nights[0].Blends[0], last = blend.Nights[2].Blends[0];
+        Assert.InRange(first.LeftBehind!.Value.Kilograms, 2, 3);
+        Assert.InRange(blend.Nights[2].LeftAtFirstShort!.Value.Kilograms / first.LeftBehind.Value.Kilograms, 1, 1.5);
+        Assert.True(last.AtEnd.Propane < 0.2 && first.AtStart.Propane > 0.55);
+    }
+
+    [Fact]
     public void Breakfast_overloads_a_cylinder_that_held_the_night()
     {
         ReadResult demo = Demo("breakfast-overload.toml");

@@ -100,6 +100,8 @@ internal static class LogCommand
     /// <summary>The scenario's log; damaged lines end the command unless they are to be left out, and are named either way.</summary>
     public static LogResult Read(string scenarioPath, Scenario scenario, bool skipDamaged, Host host)
     {
+        if (scenario.Rig.Gas.IsMixed)
+            throw CommandFault.Input($"coldsim: a log's readings are worked out for propane alone, and the gas here is {scenario.Rig.Gas.Name}; --no-log runs without");
         string path = LogFile.PathOf(scenarioPath);
         if (!File.Exists(path))
             throw CommandFault.Input($"coldsim: there is no log '{path}'; begin one with 'coldsim log add {scenarioPath} --weight \"31.2 lb\"'");

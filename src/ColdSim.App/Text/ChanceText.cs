@@ -33,7 +33,7 @@ internal static class ChanceText
             ? FormattableString.Invariant($"{ChanceSentence.Count(report.Asked)} members, seed {seed}")
             : $"{report.Asked} years of a record, {report.Years[0]} to {report.Years[^1]}";
         return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
-            + $"{units.Mass(report.Plain.Summary.LeftAtStart.Kilograms)} of propane; {many}.";
+            + $"{units.Mass(report.Plain.Summary.LeftAtStart.Kilograms)} of {report.Plain.Scenario.Rig.Gas.Name}; {many}.";
     }
 
     private static string Legend(ChanceReport report)

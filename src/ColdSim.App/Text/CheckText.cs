@@ -31,7 +31,7 @@ internal static class CheckText
         };
         string furnace = scenario.Rig.Furnace is { } f ? $"; furnace of {units.Power(f.Input_W)}" : "; no furnace";
         return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
-            + $"{units.Mass(scenario.Rig.Cylinders.Sum(c => c.Contents_kg))} of propane, legally up to "
+            + $"{units.Mass(scenario.Rig.Cylinders.Sum(c => c.Contents_kg))} of {scenario.Rig.Gas.Name}, legally up to "
             + $"{units.Mass(scenario.Rig.Cylinders.Sum(c => c.LegalFill_kg))}{furnace}.";
     }
 

@@ -17,17 +17,17 @@ internal static class FailingSentence
             1 => then[0],
             _ => string.Join(", ", then.Take(then.Count - 1)) + ", and " + then[^1],
         };
-        return $"{What(night, units)}: {Cause(night, run, units)}{after}";
+        return $"{What(night, run, units)}: {Cause(night, run, units)}{after}";
     }
 
-    private static string What(NightReport night, UnitStyle units)
+    private static string What(NightReport night, RunReport run, UnitStyle units)
     {
         string left = night.LeftAtFirstShort is { } kg ? $" with {NightSentence.Mass(kg, units)}" : "";
         if (night.Verdict == Verdict.RunsShort)
         {
             return night.FirstShort is not { } at ? "runs short"
-                : at - night.From < Same ? $"is short from its start at {ClockText.Clock(at)}{StillIn(left)}"
-                : $"runs short at {ClockText.Clock(at)}{StillIn(left)}";
+                : at - night.From < Same ? $"is short from its start at {ClockText.Clock(at)}{StillIn(left, run)}"
+                : $"runs short at {ClockText.Clock(at)}{StillIn(left, run)}";
         }
 
         if (night.DryAt is not { } dry || dry - night.From < Same)
@@ -38,7 +38,7 @@ internal static class FailingSentence
         return $"{begins} at {ClockText.Clock(first)}{(left == "" ? "" : left + " left")} and dry at {ClockText.Clock(dry)}";
     }
 
-    private static string StillIn(string left) => left == "" ? "" : left + " of propane still in the cylinder";
+    private static string StillIn(string left, RunReport run) => left == "" ? "" : $"{left} of {run.Scenario.Rig.Gas.Name} still in the cylinder";
 
     private static string Cause(NightReport night, RunReport run, UnitStyle units)
     {

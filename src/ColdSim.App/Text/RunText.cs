@@ -18,6 +18,7 @@ internal static class RunText
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. BlendTable.Applies(report) ? [new TextSection("The gas", BlendTable.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WhoDrew.Applies(report) ? [new TextSection("Who drew what gas", WhoDrew.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WaterTable.Applies(report) ? [new TextSection("Water", WaterTable.Lines(report, units))] : Array.Empty<TextSection>(),
             .. PowerTable.Applies(report) ? [new TextSection("The 12 V side", PowerTable.Lines(report))] : Array.Empty<TextSection>(),
@@ -59,7 +60,7 @@ internal static class RunText
         Scenario scenario = report.Scenario;
         string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";
         return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
-            + $"{units.Mass(report.Summary.LeftAtStart.Kilograms)} of propane.";
+            + $"{units.Mass(report.Summary.LeftAtStart.Kilograms)} of {scenario.Rig.Gas.Name}.";
     }
 
     private static IEnumerable<string> Sentences(RunReport report, UnitStyle units)

@@ -86,6 +86,8 @@ internal static class SpellingTable
         Us(Dimension.MassFlow, MassFlowUnit.PoundPerHour, Pound / 3600, "lb/h", "lb/hr"),
 
         Us(Dimension.VolumeFlow, VolumeFlowUnit.LiterPerMinute, 1e-3 / 60, "L/min"),
+        Us(Dimension.VolumeFlow, VolumeFlowUnit.CubicMeterPerHour, 1 / 3600.0, "m³/h", "m3/h"),
+        Us(Dimension.VolumeFlow, VolumeFlowUnit.CubicFootPerMinute, Foot * Foot * Foot / 60, "ft³/min", "ft3/min", "cfm"),
         Us(Dimension.VolumeFlow, VolumeFlowUnit.UsGallonPerMinute, Gallon / 60, "gal/min", "gpm"),
 
         Si(Dimension.Conductance, null, 1, "W/K"),

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
 using ColdSim.Model.Engine;
+using ColdSim.Physics.Mixtures;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
@@ -42,6 +43,7 @@ public static class RunJson
             for (int i = 0; i < report.Scenario.Rig.Cylinders.Count; i++)
                 json.WriteStringValue(report.Scenario.Rig.NameOf(i));
             json.WriteEndArray();
+            json.WriteString("gas", report.Scenario.Rig.Gas.Name);
             json.WriteStartArray("nights");
             foreach (NightReport night in report.Nights)
                 Night(json, night);
@@ -119,6 +121,10 @@ public static class RunJson
         Number(json, "steady_supply_at_low_w", Watts(night.SteadySupplyAtLow));
         Number(json, "allowed_liquid_temperature_c", night.AllowedLiquid?.DegreesCelsius);
         Number(json, "demand_at_low_w", Watts(night.DemandAtLow));
+        json.WriteStartArray("blends");
+        foreach (BlendReport blend in night.Blends)
+            Blend(json, blend);
+        json.WriteEndArray();
         json.WriteString("first_out", WireNames.Of(night.FirstOut));
         Power(json, night.Power);
         json.WriteEndObject();
@@ -152,6 +158,27 @@ public static class RunJson
         Number(json, "charge_at_end_frac", power.ChargeAtEnd.DecimalFractions);
         Time(json, "flat_at", power.FlatAt);
         Number(json, "voltage_gone_s", power.VoltageGone.Seconds);
+        json.WriteEndObject();
+    }
+
+    private static void Blend(Utf8JsonWriter json, BlendReport blend)
+    {
+        json.WriteStartObject();
+        Parts(json, "start", blend.AtStart);
+        Parts(json, "end", blend.AtEnd);
+        Number(json, "left_kg", blend.Left.Kilograms);
+        Number(json, "pressure_at_end_kpa_gauge", blend.PressureAtEnd.Kilopascals);
+        Number(json, "left_behind_kg", blend.LeftBehind?.Kilograms);
+        Number(json, "left_behind_at_c", blend.LeftBehindAt.DegreesCelsius);
+        json.WriteEndObject();
+    }
+
+    private static void Parts(Utf8JsonWriter json, string name, in GasMasses parts)
+    {
+        json.WriteStartObject(name);
+        Number(json, "propane", parts.Propane);
+        Number(json, "n_butane", parts.NormalButane);
+        Number(json, "isobutane", parts.Isobutane);
         json.WriteEndObject();
     }
 

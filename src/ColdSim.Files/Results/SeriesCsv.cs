@@ -55,12 +55,20 @@ public static class SeriesCsv
         }
     }
 
-    // Each cylinder's own curves, where there are several; blankets, where there are any.
+    // Each cylinder's own curves, where there are several; blankets and butanes, where there are any.
     private static IEnumerable<Curve> Several(RunReport report)
     {
         if (report.Scenario.Rig.Cylinders.Any(c => c.Blanket is not null))
             yield return new("blankets [W]", 1, (s, i) => s.Blanket_W[i]);
         int count = report.Series.Cylinders.Count;
+        for (int k = 0; report.Scenario.Rig.Gas.IsMixed && k < count; k++)
+        {
+            int c = k;
+            string of = count < 2 ? "" : report.Scenario.Rig.NameOf(c) + " ";
+            yield return new($"{of}n-butane [kg]", 5, (s, i) => s.Cylinders[c].NormalButane_kg[i]);
+            yield return new($"{of}isobutane [kg]", 5, (s, i) => s.Cylinders[c].Isobutane_kg[i]);
+        }
+
         if (count < 2)
             yield break;
         yield return new("cylinder in use", 0, (s, i) => s.InUse[i] + 1);

@@ -10,6 +10,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
+using ColdSim.Model.Heaters;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Site;
 using ColdSim.Model.Supply;
@@ -94,10 +95,12 @@ public static class ScenarioReader
         IReadOnlyList<CylinderSpecification> written = CylindersSection.Read(root);
         (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section("arrangement"), written);
         RegulatorSpecification regulator = RegulatorSection.Read(root.Section("regulator"));
-        FurnaceSpecification? furnace = FurnaceSection.Read(root.Section("furnace"));
+        (FurnaceSpecification? furnace, DateTimeOffset? furnaceStops) = FurnaceSection.Read(
+            root.Section("furnace"), stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
-        (Occupancy occupancy, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
-        CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
+        (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
+        CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W, people);
+        IReadOnlyList<OtherHeater> heaters = [.. root.Sections("heater").Select((h, i) => HeaterSection.Read(h, i + 1))];
         IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
         IReadOnlyList<ThermalNode> water = WaterSection.Read(root, furnace, coach);
         PowerSpecification? power = PowerSection.Read(root, gas);
@@ -110,6 +113,7 @@ public static class ScenarioReader
         CheckTogether(root, furnace, thermostat, coach, appliances, people_W);
         AppliancesSection.Check(root, appliances, coach);
         PowerSection.Check(reading, power, furnace, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site]);
+        CheckGas(root, gas, arrangement);
         CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
@@ -124,6 +128,7 @@ public static class ScenarioReader
             Thermostat = thermostat,
             Furnace = furnace,
             Appliances = appliances,
+            Heaters = heaters,
             Water = water,
             Power = power,
             Occupancy = occupancy,
@@ -140,11 +145,23 @@ public static class ScenarioReader
             Step_s = run.Step_s,
             Criteria = criteria,
             Prices = prices,
+            HeatStops = furnaceStops,
             Errors = errors,
             WantedChance_frac = wantedChance_frac,
         };
         scenario = TripSections.With(scenario, stops, refills, carries_kg, reading);
         return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };
+    }
+
+    // What is worked out for propane alone.
+    private static void CheckGas(SectionReader root, GasSpecification gas, CylinderArrangement arrangement)
+    {
+        if (!gas.IsMixed)
+            return;
+        if (arrangement is OpenTogether)
+            root.Report("arrangement", "cylinders open together with a mixed gas, whose vapour would go from one composition into another", "accepted: kind = \"by hand\" or \"changeover\", or propane alone");
+        if (root.Has("refill"))
+            root.Report("refill", "a refill of a mixed gas, which would be mixed with what was left behind", "accepted: propane alone, or no [[refill]]");
     }
 
     private static void CheckTogether(

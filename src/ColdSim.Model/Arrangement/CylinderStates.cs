@@ -1,4 +1,5 @@
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Arrangement;
 
@@ -13,6 +14,7 @@ internal sealed class CylinderStates
         Heat_W = new double[count];
         Capacity_J_K = new double[count];
         Out_kg_s = new double[count];
+        Vapour = new GasMasses[count];
     }
 
     /// <summary>Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows. [s]</summary>
@@ -35,6 +37,15 @@ internal sealed class CylinderStates
 
     /// <summary>Vapour that leaves; negative where it comes in. [kg/s]</summary>
     public double[] Out_kg_s { get; }
+
+    /// <summary>What each one's vapour is made of, by mass; only of a mixed gas.</summary>
+    public GasMasses[] Vapour { get; }
+
+    /// <summary>Gas that flows, per mass of propane that would; 1 for propane.</summary>
+    public double Mass_factor { get; set; } = 1;
+
+    /// <summary>Heat of combustion of the gas that flows, per that of propane, both by mass; 1 for propane.</summary>
+    public double Heating_factor { get; set; } = 1;
 
     /// <summary>Whether one gives gas and has no liquid.</summary>
     public bool IsGivingVapourAlone(int i) => Out_kg_s[i] > 0 && !Contents[i].HasLiquid;

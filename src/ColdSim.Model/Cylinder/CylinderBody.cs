@@ -1,4 +1,5 @@
 using ColdSim.Physics.Geometry;
+using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Cylinder;
 
@@ -32,6 +33,12 @@ public sealed class CylinderBody
     /// <param name="mass_kg">Propane. [kg]</param>
     /// <param name="t_K">Temperature. [K]</param>
     public CylinderContents Contents(double mass_kg, double t_K) => CylinderContents.Of(mass_kg, Specification.Volume_m3, t_K);
+
+    /// <summary>What is in it of a mixed gas.</summary>
+    /// <param name="gas">Masses of all species. [kg]</param>
+    /// <param name="t_K">Temperature. [K]</param>
+    public CylinderContents Contents(in GasMasses gas, double t_K)
+        => CylinderContents.Of(MixedContents.Of(gas, Specification.Volume_m3, t_K));
 
     /// <summary>Energy stored in propane and shell, from the state alone. [J]</summary>
     /// <param name="mass_kg">Propane. [kg]</param>

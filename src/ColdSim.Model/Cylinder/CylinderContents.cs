@@ -1,3 +1,5 @@
+using ColdSim.Physics.Fluids;
+using ColdSim.Physics.Mixtures;
 using ColdSim.Physics.Propane;
 
 namespace ColdSim.Model.Cylinder;
@@ -56,10 +58,16 @@ public readonly record struct CylinderContents(
             : VapourAlone(two, mass_kg, volume_m3, t_K);
     }
 
+    /// <summary>The contents of a volume of mixed gas.</summary>
+    /// <param name="mixed">They.</param>
+    public static CylinderContents Of(in MixedContents mixed) => new(
+        mixed.Pressure_Pa, mixed.LiquidMass_kg, mixed.LiquidVolume_m3, mixed.VapourEnthalpy_J_kg, mixed.DrawHeat_J_kg,
+        mixed.HeatCapacity_J_K, mixed.InternalEnergy_J, 1 / mixed.VapourDensity_kg_m3, mixed.PressureByMass_Pa_kg);
+
     // The same equation of state, so pressure and energy go on without a jump where the last liquid went.
     private static CylinderContents VapourAlone(in TwoPhaseContents two, double mass_kg, double volume_m3, double t_K)
     {
-        PropaneState v = ReferenceEquation.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
+        FluidState v = ReferenceEquation.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
         return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
             t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg,
             1 / v.Density_kg_m3, v.PressureByDensity / volume_m3);

@@ -22,15 +22,28 @@ public static class CylinderFilm
     /// <param name="frost">Frost on the wall.</param>
     public static HeatCoupling At(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
     {
-        HeatCoupling bare = BareWall(body, weather, mass_kg, t_K, frost);
+        ArgumentNullException.ThrowIfNull(body);
+        return At(body, weather, body.Contents(mass_kg, t_K), t_K, frost);
+    }
+
+    /// <summary>The coupling between liquid and surroundings at a state.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="contents">What is in it.</param>
+    /// <param name="t_K">Temperature of liquid and shell. [K]</param>
+    /// <param name="frost">Frost on the wall.</param>
+    public static HeatCoupling At(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        HeatCoupling bare = BareWall(body, weather, contents, t_K, frost);
         HeatCoupling coupling = body.Specification.Blanket is { Coverage_frac: > 0 } blanket
-            ? UnderBlanket(body, blanket, weather, mass_kg, t_K, bare)
+            ? UnderBlanket(body, blanket, weather, contents, t_K, bare)
             : bare;
         double factor = body.Specification.Surroundings.HeatGain_factor;
         return factor == 1 ? coupling : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K };
     }
 
-    private static HeatCoupling BareWall(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
+    private static HeatCoupling BareWall(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConductance_W_K is double measured_W_K)
@@ -42,7 +55,7 @@ public static class CylinderFilm
             ? FrostExchange.At(weather, film.Surface_K, film.Convection_W_m2K, film.Total_W_m2K, frost)
             : default;
         double environment_K = film.Environment_K(exchange.Heat_W_m2);
-        double conductance_W_K = Conductance_W_K(body, mass_kg, t_K, film.Total_W_m2K, layer_m2K_W);
+        double conductance_W_K = Conductance_W_K(body, contents, film.Total_W_m2K, layer_m2K_W);
         if (around.FixedSun_W is double sun_W && conductance_W_K > 0)
             environment_K += sun_W / conductance_W_K;
         return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3);
@@ -51,7 +64,8 @@ public static class CylinderFilm
     // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
     // insulation, so its heat divides between the two as their conductances do.
     private static HeatCoupling UnderBlanket(
-        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, double mass_kg, double t_K, in HeatCoupling bare)
+        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in CylinderContents contents, double t_K,
+        in HeatCoupling bare)
     {
         double covered = blanket.Coverage_frac, insulation_m2K_W = blanket.Insulation_m2K_W;
         double bare_W_K = (1 - covered) * bare.Conductance_W_K;
@@ -67,7 +81,7 @@ public static class CylinderFilm
         {
             OutsideFilm film = new(body, weather, t_K, insulation_m2K_W);
             outward_W_m2K = 1 / (1 / film.Total_W_m2K + insulation_m2K_W);
-            covered_W_K = covered * Conductance_W_K(body, mass_kg, t_K, film.Total_W_m2K, insulation_m2K_W);
+            covered_W_K = covered * Conductance_W_K(body, contents, film.Total_W_m2K, insulation_m2K_W);
             environment_K = film.Environment_K(0);
         }
 
@@ -83,10 +97,9 @@ public static class CylinderFilm
     // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell comes
     // to one temperature with the vapour and all of it counts: not at once, but as the vapour leaves saturation. A jump at the last
     // liquid would let a heated cylinder boil dry and cool to liquid again without end.
-    private static double Conductance_W_K(CylinderBody body, double mass_kg, double t_K, double outside_W_m2K, double layer_m2K_W)
+    private static double Conductance_W_K(CylinderBody body, in CylinderContents contents, double outside_W_m2K, double layer_m2K_W)
     {
         double dry_W_m2K = 1 / (1 / outside_W_m2K + layer_m2K_W);
-        CylinderContents contents = body.Contents(mass_kg, t_K);
         double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
         CylinderSurroundings around = body.Specification.Surroundings;
         double wetting_m3 = contents.LiquidVolume_m3 * around.WettingLiquid_factor + around.WettingExtra_m3;

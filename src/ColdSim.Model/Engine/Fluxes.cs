@@ -22,6 +22,9 @@ internal sealed class Fluxes(int appliances)
     /// <summary>Gas that passed an open valve without a flame.</summary>
     public double Unburnt_kg { get; set; }
 
+    /// <summary>Its heat of combustion beyond that of as much propane; 0 for propane.</summary>
+    public double UnburntBeyondPropane_J { get; set; }
+
     /// <summary>Burners' heat into the coach.</summary>
     public double Useful_J { get; set; }
 
@@ -41,7 +44,7 @@ internal sealed class Fluxes(int appliances)
     public void Clear()
     {
         Taken_kg.AsSpan().Clear();
-        Drawn_kg = CylinderHeat_J = VapourEnthalpy_J = Burnt_kg = Unburnt_kg = Useful_J = Flue_J = Gains_J = Loss_J = Ground_J = 0;
+        Drawn_kg = CylinderHeat_J = VapourEnthalpy_J = Burnt_kg = Unburnt_kg = UnburntBeyondPropane_J = Useful_J = Flue_J = Gains_J = Loss_J = Ground_J = 0;
     }
 }
 

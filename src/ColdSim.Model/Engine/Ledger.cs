@@ -15,7 +15,7 @@ internal sealed class Ledger
     private readonly double _factor;
     private double _drawn_kg, _burnt_kg, _unburnt_kg;
     private double _cylinderHeat_J, _enthalpy_J, _useful_J, _flue_J, _gains_J, _loss_J, _ground_J;
-    private double _cylinderThrough_J, _coachThrough_J;
+    private double _cylinderThrough_J, _coachThrough_J, _unburntBeyond_J;
     private double _electric_J, _electricThrough_J;
 
     /// <summary>An empty ledger, or one that misreads a flux by a factor, for testing that this is noticed.</summary>
@@ -29,6 +29,7 @@ internal sealed class Ledger
         _drawn_kg += Read(FluxKind.Drawn, f.Drawn_kg);
         _burnt_kg += Read(FluxKind.Burnt, f.Burnt_kg);
         _unburnt_kg += f.Unburnt_kg;
+        _unburntBeyond_J += f.UnburntBeyondPropane_J;
         _cylinderHeat_J += heat_J;
         _enthalpy_J += enthalpy_J;
         _cylinderThrough_J += Math.Abs(heat_J) + Math.Abs(enthalpy_J);
@@ -57,7 +58,7 @@ internal sealed class Ledger
     /// <summary>Closes the books.</summary>
     /// <param name="start">What was stored at the start.</param>
     /// <param name="end">What is stored at the end.</param>
-    /// <param name="heatingValue_J_kg">Gross heat of the gas. [J/kg]</param>
+    /// <param name="heatingValue_J_kg">Gross heat of the gas, of propane where it is mixed: what is stored says the rest. [J/kg]</param>
     public LedgerBalance Close(in Stored start, in Stored end, double heatingValue_J_kg)
     {
         double cylinder_J = _cylinderHeat_J - _enthalpy_J - (end.Cylinder_J - start.Cylinder_J);
@@ -65,7 +66,8 @@ internal sealed class Ledger
 
         // What left the cylinder, by its states, must come out as useful heat, flue loss or unburnt gas.
         double gone_kg = start.Propane_kg - end.Propane_kg;
-        double fuel_J = (gone_kg - _unburnt_kg) * heatingValue_J_kg - _useful_J - _flue_J;
+        double beyond_J = start.FuelBeyondPropane_J - end.FuelBeyondPropane_J - _unburntBeyond_J;
+        double fuel_J = (gone_kg - _unburnt_kg) * heatingValue_J_kg + beyond_J - _useful_J - _flue_J;
         double mass_kg = gone_kg - _drawn_kg;
         double taken_kg = _drawn_kg - _burnt_kg - _unburnt_kg;
         if (Math.Abs(taken_kg) > Math.Abs(mass_kg)) mass_kg = taken_kg;
@@ -84,4 +86,5 @@ internal sealed class Ledger
 }
 
 /// <summary>What is stored at an instant.</summary>
-internal readonly record struct Stored(double Cylinder_J, double Coach_J, double Propane_kg, double Battery_J = 0);
+internal readonly record struct Stored(
+    double Cylinder_J, double Coach_J, double Propane_kg, double FuelBeyondPropane_J = 0, double Battery_J = 0);

@@ -38,14 +38,15 @@ internal sealed class Plant
 
     public Plant(Rig rig)
     {
-        _heatingValue_J_kg = rig.Gas.HeatingValue_J_kg;
+        _heatingValue_J_kg = rig.Gas.PlateHeatingValue_J_kg;
         Cylinders = [.. rig.Cylinders.Select(c => new CylinderBody(c))];
         int n = Cylinders.Length;
+        Gas = rig.Gas.IsMixed ? new MixedGasInCylinders(Cylinders, rig.Gas) : new PropaneInCylinders(Cylinders);
         (Nodes, _nodeOf) = NodesOf(rig);
         _node_K = new double[Nodes.Length];
         foreach (NodeBody node in Nodes) _duct_frac += node.Node.Duct_frac;
         int k = Nodes.Length;
-        (_trial, _k1, _k2, _k3, _k4) = (new(n, k), new(n, k), new(n, k), new(n, k), new(n, k));
+        (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k));
         _standing = new Standing(n);
         Manifold = rig.Arrangement switch
         {
@@ -82,6 +83,8 @@ internal sealed class Plant
 
     public CylinderBody[] Cylinders { get; }
 
+    public IGasInCylinders Gas { get; }
+
     /// <summary>The appliances' nodes, then the rig's water.</summary>
     public NodeBody[] Nodes { get; }
 
@@ -101,6 +104,7 @@ internal sealed class Plant
     /// <summary>The generator's place among the loads; -1 without one.</summary>
     public int GeneratorLoad { get; } = -1;
 
+    /// <summary>Heat of the gas that inputs on plates are turned into: propane, or the one gas there is.</summary>
     public double HeatingValue_J_kg => _heatingValue_J_kg;
 
     /// <summary>The longest step that the fastest node allows. [s]</summary>
@@ -125,10 +129,11 @@ internal sealed class Plant
     public Stored StoredAt(PlantState s)
     {
         double cylinders_J = 0;
-        for (int i = 0; i < Cylinders.Length; i++) cylinders_J += Cylinders[i].StoredEnergy_J(s.Propane_kg[i], s.Cylinder_K[i]);
+        for (int i = 0; i < Cylinders.Length; i++)
+            cylinders_J += Gas.At(s, i, s.Cylinder_K[i]).InternalEnergy_J + Cylinders[i].ShellHeat_J_K * s.Cylinder_K[i];
         double coach_J = Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0;
         foreach (double node_J in s.Node_J) coach_J += node_J;
-        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg());
+        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg(), Gas.FuelBeyondPropane_J(s));
     }
 
     /// <summary>What an appliance's thermostat senses: its node, or the coach's air. [K]</summary>
@@ -139,9 +144,9 @@ internal sealed class Plant
     public void Evaluate(PlantState s, StepConditions c, Standing at)
     {
         CylinderStates cylinders = at.Cylinders;
+        Gas.Contents(s, c.HasLiquid, cylinders);
         for (int i = 0; i < Cylinders.Length; i++)
         {
-            CylinderContents.In(c.HasLiquid[i], s.Propane_kg[i], Cylinders[i].Specification.Volume_m3, s.Cylinder_K[i], out cylinders.Contents[i]);
             cylinders.Temperature_K[i] = s.Cylinder_K[i];
             cylinders.Capacity_J_K[i] = cylinders.Contents[i].HeatCapacity_J_K + Cylinders[i].ShellHeat_J_K;
         }
@@ -158,6 +163,7 @@ internal sealed class Plant
         at.Feed = Manifold.Feed(cylinders);
         at.Point = Supply.At(at.Feed, c.AirPressure_Pa);
         Manifold.Share(at.Point, cylinders);
+        Gas.Leave(at.Point.Flow_kg_s, Manifold.InUse(cylinders), cylinders);
         cylinders.Mix();
     }
 
@@ -211,20 +217,22 @@ internal sealed class Plant
             rate.Cylinder_K[i] = cylinders.Warming_K_s(i);
         }
 
-        double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point);
+        Gas.Drift(cylinders, rate);
+        double flow_kg_s = point.Flow_kg_s * cylinders.Mass_factor, heating_J_kg = _heatingValue_J_kg * cylinders.Heating_factor;
+        double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point) * cylinders.Mass_factor;
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
-        double toAir_W = burnt_kg_s * _heatingValue_J_kg * _furnaceEfficiency_frac;
+        double toAir_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
         double useful_W = toAir_W, electric_W = 0, damp_kg_s = 0;
         flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
         double loss_W = Nodes.Length > 0 ? NodeRates(s, c, rate, ref toAir_W) : 0;
         for (int i = 0; i < _warmsCoach_frac.Length; i++)
         {
-            double taken_kg_s = Supply.Taken_kg_s(i + 1, point);
+            double taken_kg_s = Supply.Taken_kg_s(i + 1, point) * cylinders.Mass_factor;
             burnt_kg_s += taken_kg_s;
             flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
             if (_isUnvented[i]) damp_kg_s += taken_kg_s;
-            double gas_W = taken_kg_s * _heatingValue_J_kg, power_W = c.Electric_W[i];
+            double gas_W = taken_kg_s * heating_J_kg, power_W = c.Electric_W[i];
             toAir_W += (gas_W + power_W) * _warmsCoach_frac[i];
             useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
             electric_W += power_W * (_warmsCoach_frac[i] + _electricWarmsNode_frac[i]);
@@ -233,18 +241,19 @@ internal sealed class Plant
 
         if (GeneratorLoad >= 0)
         {
-            double generator_kg_s = Supply.Taken_kg_s(GeneratorLoad, point);
+            double generator_kg_s = Supply.Taken_kg_s(GeneratorLoad, point) * cylinders.Mass_factor;
             burnt_kg_s += generator_kg_s;
             flowed.Taken_kg[GeneratorLoad] += weight_s * generator_kg_s;
         }
 
-        flowed.Drawn_kg += weight_s * point.Flow_kg_s;
+        flowed.Drawn_kg += weight_s * flow_kg_s;
         flowed.CylinderHeat_J += weight_s * heat_W;
-        flowed.VapourEnthalpy_J += weight_s * point.Flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
+        flowed.VapourEnthalpy_J += weight_s * flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
         flowed.Burnt_kg += weight_s * burnt_kg_s;
         flowed.Unburnt_kg += weight_s * unburnt_kg_s;
+        flowed.UnburntBeyondPropane_J += weight_s * unburnt_kg_s * (heating_J_kg - _heatingValue_J_kg);
         flowed.Useful_J += weight_s * useful_W;
-        flowed.Flue_J += weight_s * (burnt_kg_s * _heatingValue_J_kg - useful_W);
+        flowed.Flue_J += weight_s * (burnt_kg_s * heating_J_kg - useful_W);
         rate.Vapour_kg = Damp?.Growth_kg_s(s.Vapour_kg, s.Air_K, c.Outside_K, c.OutsideVapour_kg_m3, c.Coach.Air_m3_s, damp_kg_s, c.AirPressure_Pa) ?? 0;
         (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
         double gains_W = electric_W, ground_W = 0;

@@ -1,12 +1,17 @@
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
 /// <summary>How a cylinder stands between two runs. SI units.</summary>
-/// <param name="Propane_kg">Propane in it. [kg]</param>
+/// <param name="Propane_kg">Gas in it. [kg]</param>
 /// <param name="Liquid_K">Liquid and shell. [K]</param>
 /// <param name="Frost">Frost on its wall.</param>
-public sealed record CylinderState(double Propane_kg, double Liquid_K, FrostLayer Frost);
+public sealed record CylinderState(double Propane_kg, double Liquid_K, FrostLayer Frost)
+{
+    /// <summary>What its gas is made of, parts by mass; null for the gas as it is filled.</summary>
+    public GasMasses? Composition { get; init; }
+}
 
 /// <summary>How cylinders and coach stand between two runs, so that one goes on where the other ended. SI units.</summary>
 /// <param name="Cylinders">Each cylinder.</param>

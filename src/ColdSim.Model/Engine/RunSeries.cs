@@ -1,3 +1,6 @@
+using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Mixtures;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>The curves of a run at an even spacing of one minute, SI units, one array a curve.</summary>
@@ -19,7 +22,8 @@ public sealed class RunSeries
     /// <param name="cylinders">How many cylinders.</param>
     /// <param name="gasPlaces">How many places for what takes gas.</param>
     /// <param name="nodes">How many nodes beside coach and cylinders.</param>
-    public RunSeries(double duration_s, int cylinders = 1, int gasPlaces = 1, int nodes = 0)
+    /// <param name="mixed">Whether there is room for what a mixed gas is made of.</param>
+    public RunSeries(double duration_s, int cylinders = 1, int gasPlaces = 1, int nodes = 0, bool mixed = false)
     {
         int n = (int)Math.Floor(duration_s / Spacing_s) + 1;
         Outside_K = new double[n];
@@ -38,7 +42,7 @@ public sealed class RunSeries
         InUse = new byte[n];
         Gas_W = [.. Enumerable.Range(0, gasPlaces).Select(_ => new double[n])];
         Node_K = [.. Enumerable.Range(0, nodes).Select(_ => new double[n])];
-        Cylinders = [.. Enumerable.Range(0, cylinders).Select(_ => new CylinderSeries(n))];
+        Cylinders = [.. Enumerable.Range(0, cylinders).Select(_ => new CylinderSeries(n, mixed ? n : 0))];
     }
 
     /// <summary>Samples filled so far.</summary>
@@ -119,9 +123,10 @@ public sealed class RunSeries
 
 /// <summary>One cylinder's curves at the spacing of <see cref="RunSeries"/>. SI units, pressures gauge.</summary>
 /// <param name="samples">Room for so many.</param>
-public sealed class CylinderSeries(int samples)
+/// <param name="mixed">Room for so many of what a mixed gas is made of.</param>
+public sealed class CylinderSeries(int samples, int mixed = 0)
 {
-    /// <summary>Propane left. [kg]</summary>
+    /// <summary>Gas left. [kg]</summary>
     public double[] Propane_kg { get; } = new double[samples];
 
     /// <summary>Liquid and shell. [K]</summary>
@@ -135,4 +140,33 @@ public sealed class CylinderSeries(int samples)
 
     /// <summary>Depth of that frost. [m]</summary>
     public double[] FrostThickness_m { get; } = new double[samples];
+
+    /// <summary>Of a mixed gas, the n-butane in it; empty for propane alone. [kg]</summary>
+    public double[] NormalButane_kg { get; } = new double[mixed];
+
+    /// <summary>Of a mixed gas, the isobutane in it; empty for propane alone. [kg]</summary>
+    public double[] Isobutane_kg { get; } = new double[mixed];
+
+    /// <summary>Each species in it at a sample. [kg]</summary>
+    public GasMasses Gas(int sample)
+    {
+        if (NormalButane_kg.Length == 0) return new GasMasses(Propane_kg[sample], 0, 0);
+        double normal_kg = NormalButane_kg[sample], iso_kg = Isobutane_kg[sample];
+        return new GasMasses(Math.Max(0, Propane_kg[sample] - normal_kg - iso_kg), normal_kg, iso_kg);
+    }
+
+    /// <summary>What stood in the cylinder at a sample.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="sample">Which sample.</param>
+    public CylinderContents Contents(CylinderBody body, int sample) => Contents(body, sample, Liquid_K[sample]);
+
+    /// <summary>What stood in the cylinder at a sample, were it of another temperature.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="sample">Which sample.</param>
+    /// <param name="t_K">That temperature. [K]</param>
+    public CylinderContents Contents(CylinderBody body, int sample, double t_K)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        return NormalButane_kg.Length == 0 ? body.Contents(Propane_kg[sample], t_K) : body.Contents(Gas(sample), t_K);
+    }
 }

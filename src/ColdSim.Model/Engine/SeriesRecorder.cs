@@ -84,6 +84,9 @@ public sealed class SeriesRecorder : IRunObserver
             cylinder.Pressure_Pa[i] = before.Pressure_Pa + x * (after.Pressure_Pa - before.Pressure_Pa);
             cylinder.FrostMass_kg_m2[i] = after.FrostMass_kg_m2;
             cylinder.FrostThickness_m[i] = after.FrostThickness_m;
+            if (cylinder.NormalButane_kg.Length == 0) continue;
+            cylinder.NormalButane_kg[i] = before.NormalButane_kg + x * (after.NormalButane_kg - before.NormalButane_kg);
+            cylinder.Isobutane_kg[i] = before.Isobutane_kg + x * (after.Isobutane_kg - before.Isobutane_kg);
         }
     }
 

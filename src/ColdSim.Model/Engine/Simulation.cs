@@ -95,6 +95,9 @@ public sealed class Simulation
         if (rig.Arrangement is AutomaticChangeover && rig.Cylinders.Count != 2)
             throw new ArgumentException($"An automatic changeover joins two cylinders, not {rig.Cylinders.Count}.", nameof(rig));
 
+        if (rig.Arrangement is OpenTogether && rig.Gas.IsMixed)
+            throw new ArgumentException("Cylinders open together are worked out for propane alone.", nameof(rig));
+
         (_rig, _weather, _settings, _ledger) = (rig, weather, settings, ledger);
         int n = rig.Cylinders.Count;
         _plant = new Plant(rig);
@@ -105,7 +108,7 @@ public sealed class Simulation
         _conditions = new StepConditions(n, rig.Appliances.Count, k);
         _points = new SwitchingPoints(rig, _plant, _controls, _conditions);
         _frost = new FrostLayer[n];
-        (_state, _next, _trial) = (new PlantState(n, k), new PlantState(n, k), new PlantState(n, k));
+        (_state, _next, _trial) = (_plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
         _record = StepRecord.For(rig);
         (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
@@ -115,7 +118,7 @@ public sealed class Simulation
 
     /// <summary>How cylinders and coach stand now: at the end, once the run is over.</summary>
     public RigState State() => new(
-        [.. Enumerable.Range(0, _frost.Length).Select(i => new CylinderState(_state.Propane_kg[i], _state.Cylinder_K[i], _frost[i]))],
+        [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(_state, i, _frost[i]))],
         _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K)
     {
         Power = _controls.Power?.State(),
@@ -168,7 +171,8 @@ public sealed class Simulation
             _state.Propane_kg[i] = from?.Cylinders[i].Propane_kg ?? cylinder.Contents_kg;
             _state.Cylinder_K[i] = from?.Cylinders[i].Liquid_K ?? cylinder.InitialTemperature_K ?? _sample.Air_K;
             _frost[i] = from?.Cylinders[i].Frost ?? default;
-            _conditions.HasLiquid[i] = _plant.Cylinders[i].Contents(_state.Propane_kg[i], _state.Cylinder_K[i]).HasLiquid;
+            _plant.Gas.Begin(_state, i, from?.Cylinders[i]);
+            _conditions.HasLiquid[i] = _plant.Gas.At(_state, i, _state.Cylinder_K[i]).HasLiquid;
             _controls.Hot[i].Begin(_state.Cylinder_K[i]);
         }
 
@@ -273,8 +277,8 @@ public sealed class Simulation
     // What went on in the step, as means.
     private void Note(double step_s, double asked_kg_s)
     {
-        double heating_J_kg = _plant.HeatingValue_J_kg, perSecond = 1 / step_s;
-        _record.Asked_W = asked_kg_s * heating_J_kg;
+        double heating_J_kg = _plant.HeatingValue_J_kg * _standing.Cylinders.Heating_factor, perSecond = 1 / step_s;
+        _record.Asked_W = asked_kg_s * _standing.Cylinders.Mass_factor * heating_J_kg;
         _record.Given_W = _flowed.Drawn_kg * perSecond * heating_J_kg;
         for (int i = 0; i < _record.Gas_W.Length; i++)
         {
@@ -319,7 +323,7 @@ public sealed class Simulation
         for (int i = 0; i < _frost.Length; i++)
         {
             double liquid_K = _state.Cylinder_K[i] + half_s * _standing.Cylinders.Warming_K_s(i);
-            _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _state.Propane_kg[i], liquid_K, _frost[i]);
+            _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _plant.Gas.At(_state, i, liquid_K), liquid_K, _frost[i]);
         }
 
         _conditions.Coach = _plant.Coach?.At(middle, _state.Air_K, _clock.At_s(_time_s)) ?? default;
@@ -604,7 +608,8 @@ public sealed class Simulation
         for (int i = 0; i < _frost.Length; i++)
         {
             readings[i] = new CylinderReading(
-                _state.Propane_kg[i], _state.Cylinder_K[i], _standing.CylinderPressure_Pa(i), _frost[i].Mass_kg_m2, _frost[i].Thickness_m);
+                _state.Propane_kg[i], _state.Cylinder_K[i], _standing.CylinderPressure_Pa(i), _frost[i].Mass_kg_m2, _frost[i].Thickness_m,
+                _state.NormalButane_kg(i), _state.Isobutane_kg(i));
         }
 
         now = new Moment(

@@ -1,8 +1,10 @@
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Gas;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Weather;
+using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
@@ -15,6 +17,8 @@ public sealed class SupplyOutlook : ISupplyOutlook
     private readonly double _weatherStart_s;
     private readonly double _delivery_Pa;
     private readonly double _allowedLiquid_K;
+    private readonly double _asked_kg_s;
+    private readonly GasSpecification _gas;
     private readonly RunClock _clock;
     private readonly BlanketControl?[] _blankets;
 
@@ -27,24 +31,31 @@ public sealed class SupplyOutlook : ISupplyOutlook
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(weather);
         _plant = new Plant(rig);
+        _gas = rig.Gas;
         _weather = weather;
         _clock = new RunClock(start, []);
         _blankets = [.. rig.Cylinders.Select(c => c.Blanket is null ? null : new BlanketControl(c.Blanket, rig.Site.Hookup))];
         _weatherStart_s = (start - weather.First).TotalSeconds;
-        double asked_kg_s = 0;
         foreach (GasLoad load in _plant.Loads)
         {
-            asked_kg_s += load.Full_kg_s;
+            _asked_kg_s += load.Full_kg_s;
             _delivery_Pa = Math.Max(_delivery_Pa, load.FullPressure_Pa);
         }
 
         int row = 0;
         double air_Pa = weather.At(_weatherStart_s, ref row).Pressure_Pa;
-        _allowedLiquid_K = SteadySupply.AllowedLiquid_K(_plant.Regulator, asked_kg_s, _delivery_Pa, air_Pa);
+        _allowedLiquid_K = SteadySupply.AllowedLiquid_K(_plant.Regulator, _asked_kg_s, _delivery_Pa, air_Pa);
     }
 
     /// <inheritdoc/>
-    public double AllowedLiquid_K(int sample) => _allowedLiquid_K;
+    public double AllowedLiquid_K(RunSeries series, int sample)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        if (!_gas.IsMixed) return _allowedLiquid_K;
+        int use = series.InUse[sample];
+        return SteadySupply.AllowedLiquid_K(
+            Needed_Pa(sample, series.Liquid_K[sample]), series.Cylinders[use].Gas(sample), _plant.Cylinders[use].Specification.Volume_m3);
+    }
 
     /// <inheritdoc/>
     public double CanGiveNow_W(RunSeries series, int sample)
@@ -55,28 +66,53 @@ public sealed class SupplyOutlook : ISupplyOutlook
             ? series.Cylinders[ChangeoverManifold.Reserve].Pressure_Pa[sample] + air_Pa
             : 0;
         FeedPressures feed = new(series.CylinderPressure_Pa[sample] + air_Pa, reserve_Pa, series.Liquid_K[sample]);
-        return _plant.HeatingValue_J_kg * _plant.Regulator.Flow_kg_s(_delivery_Pa, feed, air_Pa);
+        double propane_W = _plant.HeatingValue_J_kg * _plant.Regulator.Flow_kg_s(_delivery_Pa, feed, air_Pa);
+        if (!_gas.IsMixed) return propane_W;
+        GasMasses vapour = Vapour(series, sample, series.InUse[sample], series.Liquid_K[sample]);
+        return propane_W * GasBlend.Flow_factor(vapour) * Heat_J_kg(vapour) / _plant.HeatingValue_J_kg;
     }
 
     /// <inheritdoc/>
     public double CanKeepGiving_W(RunSeries series, int sample)
     {
         ArgumentNullException.ThrowIfNull(series);
-        if (double.IsNaN(_allowedLiquid_K)) return 0;
+        double allowed_K = AllowedLiquid_K(series, sample);
+        if (double.IsNaN(allowed_K)) return 0;
         WeatherSample weather = WeatherAt(sample);
-        double draw_kg_s = 0;
+        double propane_kg_s = 0;
         for (int i = 0; i < series.Cylinders.Count; i++)
         {
             bool open = _plant.Manifold is not OneOpenManifold || i == series.InUse[sample];
             if (!open) continue;
             CylinderSeries cylinder = series.Cylinders[i];
             FrostLayer frost = new(cylinder.FrostMass_kg_m2[sample], cylinder.FrostThickness_m[sample]);
-            draw_kg_s += SteadySupply.Draw_kg_s(
-                _plant.Cylinders[i], weather, cylinder.Propane_kg[sample], _allowedLiquid_K, BlanketPower_W(i, _allowedLiquid_K, sample), frost);
+            double draw_kg_s = SteadySupply.Draw_kg_s(
+                _plant.Cylinders[i], weather, cylinder.Contents(_plant.Cylinders[i], sample, allowed_K), allowed_K,
+                BlanketPower_W(i, allowed_K, sample), frost);
+            propane_kg_s += _gas.IsMixed ? draw_kg_s * Heat_J_kg(Vapour(series, sample, i, allowed_K)) / _plant.HeatingValue_J_kg : draw_kg_s;
         }
 
-        return _plant.HeatingValue_J_kg * draw_kg_s;
+        return _plant.HeatingValue_J_kg * propane_kg_s;
     }
+
+    /// <inheritdoc/>
+    public double LeftBehind_kg(RunSeries series, int sample, int cylinder, double t_K)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        double needed_Pa = Needed_Pa(sample, t_K);
+        return double.IsFinite(needed_Pa)
+            ? LeftBehind.Liquid_kg(series.Cylinders[cylinder].Gas(sample), _plant.Cylinders[cylinder].Specification.Volume_m3, t_K, needed_Pa)
+            : double.NaN;
+    }
+
+    // Before the regulator, to feed every appliance in full; the same for any gas, since all holes pass as much more of a heavier one.
+    private double Needed_Pa(int sample, double gas_K)
+        => _plant.Regulator.SufficientInlet_Pa(_asked_kg_s, _delivery_Pa, WeatherAt(sample).Pressure_Pa, gas_K);
+
+    private GasMasses Vapour(RunSeries series, int sample, int cylinder, double t_K)
+        => MixedContents.Of(series.Cylinders[cylinder].Gas(sample), _plant.Cylinders[cylinder].Specification.Volume_m3, t_K).Vapour;
+
+    private double Heat_J_kg(in GasMasses vapour) => _gas.Heat_factor * GasBlend.Heat_J(vapour);
 
     // Liquid at the allowed temperature calls for a blanket that switches on above it, in the hours in which it has power.
     private double BlanketPower_W(int cylinder, double liquid_K, int sample)

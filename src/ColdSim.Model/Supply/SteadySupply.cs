@@ -1,5 +1,6 @@
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Weather;
+using ColdSim.Physics.Mixtures;
 using ColdSim.Physics.Propane;
 
 namespace ColdSim.Model.Supply;
@@ -23,9 +24,22 @@ public static class SteadySupply
         CylinderBody body, in WeatherSample weather, double mass_kg, double allowed_K, double blanket_W, in FrostLayer frost)
     {
         ArgumentNullException.ThrowIfNull(body);
-        CylinderContents contents = body.Contents(mass_kg, allowed_K);
+        return Draw_kg_s(body, weather, body.Contents(mass_kg, allowed_K), allowed_K, blanket_W, frost);
+    }
+
+    /// <summary>The steady draw of what is in it, in a weather. [kg/s]</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="weather">The weather, held still.</param>
+    /// <param name="contents">What is in it at that temperature, held still.</param>
+    /// <param name="allowed_K">How cold the liquid may become. [K]</param>
+    /// <param name="blanket_W">Heat that a blanket makes. [W]</param>
+    /// <param name="frost">Frost on the wall.</param>
+    /// <returns>0 where the surroundings are no warmer than the allowed liquid, or no liquid is left.</returns>
+    public static double Draw_kg_s(
+        CylinderBody body, in WeatherSample weather, in CylinderContents contents, double allowed_K, double blanket_W, in FrostLayer frost)
+    {
         if (!contents.HasLiquid) return 0;
-        double heat_W = CylinderFilm.At(body, weather, mass_kg, allowed_K, frost).Heat_W(allowed_K, blanket_W);
+        double heat_W = CylinderFilm.At(body, weather, contents, allowed_K, frost).Heat_W(allowed_K, blanket_W);
         return Math.Max(0, heat_W) / contents.DrawHeat_J_kg;
     }
 
@@ -45,5 +59,24 @@ public static class SteadySupply
         double low_Pa = PropaneSaturation.Pressure_Pa(SaturationTable.Lowest_K);
         double high_Pa = PropaneSaturation.Pressure_Pa(SaturationTable.Highest_K);
         return PropaneSaturation.Temperature_K(Math.Clamp(inlet_Pa, low_Pa, high_Pa));
+    }
+
+    /// <summary>The coldest liquid of a mixed gas that still has a pressure. [K]</summary>
+    /// <param name="inlet_Pa">That pressure, before the regulator. [Pa]</param>
+    /// <param name="gas">What is in the cylinder. [kg]</param>
+    /// <param name="volume_m3">Its inside volume. [m³]</param>
+    /// <returns>Clamped to the range of the saturation table; NaN for a pressure that is not finite.</returns>
+    public static double AllowedLiquid_K(double inlet_Pa, in GasMasses gas, double volume_m3)
+    {
+        if (!double.IsFinite(inlet_Pa)) return double.NaN;
+        double low_K = SaturationTable.Lowest_K, high_K = SaturationTable.Highest_K;
+        while (high_K - low_K > 1e-6)
+        {
+            double middle_K = 0.5 * (low_K + high_K);
+            if (MixedContents.Of(gas, volume_m3, middle_K).Pressure_Pa < inlet_Pa) low_K = middle_K;
+            else high_K = middle_K;
+        }
+
+        return high_K;
     }
 }

@@ -1,21 +1,15 @@
+using ColdSim.Physics.Fluids;
 using static ColdSim.Physics.Propane.PropaneConstants;
 
 namespace ColdSim.Physics.Propane;
 
 /// <summary>The reference equation of state of propane: the Helmholtz energy as a function of temperature and density.</summary>
 /// <remarks>
-/// Lemmon, McLinden, Wagner, J. Chem. Eng. Data 54 (2009) 3141. a/(RT) = α⁰ + αʳ with τ = Tc/T, δ = ρ/ρc. Every other property is
-/// a derivative of it, so energies, pressures and latent heats agree with each other. Used here from 190 to 400 K. The constants
-/// a1 and a2 put h = 200 kJ/kg and s = 1 kJ/(kg·K) on saturated liquid at 0 °C.
+/// Lemmon, McLinden, Wagner, J. Chem. Eng. Data 54 (2009) 3141; see <see cref="HelmholtzEquation"/>. Used here from 190 to 400 K. The
+/// constants a1 and a2 put h = 200 kJ/kg and s = 1 kJ/(kg·K) on saturated liquid at 0 °C.
 /// </remarks>
 public static class ReferenceEquation
 {
-    private const double A1 = -4.970583;
-    private const double A2 = 4.29352;
-
-    private static readonly double[] V = [3.043, 5.874, 9.337, 7.922];
-    private static readonly double[] U = [1.062478, 3.344237, 5.363757, 11.762957];
-
     // Terms 1-11: n δ^d τ^t exp(-δ^l), no exponential where l is 0.
     private static readonly PowerTerm[] Power =
     [
@@ -44,72 +38,18 @@ public static class ReferenceEquation
         new(-0.017486824, 6.75, 1, 14.6, 547.8, 1.093, 0.948),
     ];
 
+    // The ideal part: ln δ + 3 ln τ + a1 + a2 τ + Σ v ln(1 − exp(−u τ)).
+    private static readonly HelmholtzEquation Equation = new(
+        CriticalTemperature_K, CriticalDensity_kg_m3, GasConstant_J_kgK, new IdealTerm(3, -4.970583, 4.29352),
+        [new(3.043, 1.062478), new(5.874, 3.344237), new(9.337, 5.363757), new(7.922, 11.762957)], Power, Gauss);
+
+    /// <summary>Propane as one of the fluids that a gas may be mixed of.</summary>
+    public static Fluid Fluid { get; } = new(
+        "propane", MolarMass_kg_mol, Equation, SaturationAncillaries.LiquidDensity_kg_m3, SaturationAncillaries.VapourDensity_kg_m3);
+
     /// <summary>The state at a temperature and a density.</summary>
     /// <param name="t_K">Temperature. [K]</param>
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     /// <returns>Properties of the single phase at that point; inside the two-phase dome those of the metastable phase.</returns>
-    public static PropaneState At(double t_K, double rho_kg_m3)
-    {
-        double tau = CriticalTemperature_K / t_K;
-        double delta = rho_kg_m3 / CriticalDensity_kg_m3;
-        double logTau = Math.Log(tau);
-
-        // Sums of the residual part and its derivatives, each multiplied by its powers of δ and τ (δ·αδ, δ²·αδδ, τ·ατ, ...).
-        double a = 0, ad = 0, add = 0, at = 0, att = 0, adt = 0;
-
-        foreach (ref readonly PowerTerm k in Power.AsSpan())
-        {
-            double x = k.L == 0 ? 0 : k.L == 1 ? delta : delta * delta;
-            double term = k.N * IntegerPower(delta, k.D) * Math.Exp(k.T * logTau - x);
-            double d = k.D - k.L * x;
-            a += term;
-            ad += term * d;
-            add += term * (d * (d - 1) - k.L * k.L * x);
-            at += term * k.T;
-            att += term * k.T * (k.T - 1);
-            adt += term * d * k.T;
-        }
-
-        foreach (ref readonly GaussTerm k in Gauss.AsSpan())
-        {
-            double fromEps = delta - k.Eps, fromGamma = tau - k.Gamma;
-            double term = k.N * IntegerPower(delta, k.D)
-                * Math.Exp(k.T * logTau - k.Eta * fromEps * fromEps - k.Beta * fromGamma * fromGamma);
-            double d = k.D - 2 * k.Eta * delta * fromEps;
-            double t = k.T - 2 * k.Beta * tau * fromGamma;
-            a += term;
-            ad += term * d;
-            add += term * (d * d - k.D - 2 * k.Eta * delta * delta);
-            at += term * t;
-            att += term * (t * t - k.T - 2 * k.Beta * tau * tau);
-            adt += term * d * t;
-        }
-
-        // Ideal part.
-        double ideal = Math.Log(delta) + 3 * logTau + A1 + A2 * tau;
-        double idealT = 3 + A2 * tau, idealTt = -3;
-        for (int i = 0; i < V.Length; i++)
-        {
-            double ut = U[i] * tau, e = Math.Exp(-ut);
-            ideal += V[i] * Math.Log(1 - e);
-            idealT += V[i] * ut * e / (1 - e);
-            idealTt -= V[i] * ut * ut * e / ((1 - e) * (1 - e));
-        }
-
-        return new PropaneState(t_K, rho_kg_m3, ideal + a, ad, add, idealT + at, idealTt + att, adt);
-    }
-
-    private static double IntegerPower(double x, int n) => n switch
-    {
-        1 => x,
-        2 => x * x,
-        3 => x * x * x,
-        4 => x * x * (x * x),
-        6 => x * x * x * (x * x * x),
-        _ => throw new ArgumentOutOfRangeException(nameof(n), n, "The equation has exponents 1, 2, 3, 4 and 6."),
-    };
-
-    private readonly record struct PowerTerm(double N, double T, int D, int L);
-
-    private readonly record struct GaussTerm(double N, double T, int D, double Eta, double Beta, double Gamma, double Eps);
+    public static FluidState At(double t_K, double rho_kg_m3) => Equation.At(t_K, rho_kg_m3);
 }

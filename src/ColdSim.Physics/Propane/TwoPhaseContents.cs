@@ -1,3 +1,5 @@
+using ColdSim.Physics.Fluids;
+
 namespace ColdSim.Physics.Propane;
 
 /// <summary>Propane in a closed vessel with liquid and vapour at one temperature.</summary>

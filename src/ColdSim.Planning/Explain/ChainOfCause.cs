@@ -97,7 +97,7 @@ public sealed record ChainOfCause
 
         HeatSums heat = HeatSums.Over(report, from, to);
         CylinderBody body = new(rig.Cylinders[use]);
-        CylinderContents contents = body.Contents(used.Propane_kg[to], used.Liquid_K[to]);
+        CylinderContents contents = used.Contents(body, to);
         return new ChainOfCause
         {
             From = Instant(report, from),

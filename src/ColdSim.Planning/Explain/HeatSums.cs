@@ -25,12 +25,13 @@ internal readonly record struct HeatSums(double Into_J, double Evaporation_J, do
             {
                 CylinderSeries cylinder = series.Cylinders[c];
                 CylinderSpecification its = bodies[c].Specification;
-                double mass_kg = cylinder.Propane_kg[i], t_K = cylinder.Liquid_K[i];
-                evaporation_J += (cylinder.Propane_kg[i - 1] - mass_kg) * bodies[c].Contents(mass_kg, t_K).DrawHeat_J_kg;
+                double t_K = cylinder.Liquid_K[i];
+                CylinderContents contents = cylinder.Contents(bodies[c], i);
+                evaporation_J += (cylinder.Propane_kg[i - 1] - cylinder.Propane_kg[i]) * contents.DrawHeat_J_kg;
                 FrostLayer frost = new(cylinder.FrostMass_kg_m2[i], cylinder.FrostThickness_m[i]);
-                sun_J += Sun_W(bodies[c], weather, mass_kg, t_K, frost) * RunSeries.Spacing_s;
+                sun_J += Sun_W(bodies[c], weather, contents, t_K, frost) * RunSeries.Spacing_s;
                 if (its.Blanket is not { Power_W: > 0 } blanket) continue;
-                share_frac += blanket.Power_W * CylinderFilm.At(bodies[c], weather, mass_kg, t_K, frost).BlanketShare_frac;
+                share_frac += blanket.Power_W * CylinderFilm.At(bodies[c], weather, contents, t_K, frost).BlanketShare_frac;
                 power_W += blanket.Power_W;
             }
 
@@ -40,14 +41,14 @@ internal readonly record struct HeatSums(double Into_J, double Evaporation_J, do
         return new HeatSums(into_J, evaporation_J, sun_J, blanket_J);
     }
 
-    private static double Sun_W(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
+    private static double Sun_W(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConductance_W_K is not null) return 0;
         if (around.FixedSun_W is { } fixed_W) return fixed_W;
         if (weather.CylinderSun_W_m2 <= 0 || around.SunExposure_frac <= 0) return 0;
-        return CylinderFilm.At(body, weather, mass_kg, t_K, frost).Heat_W(t_K)
-            - CylinderFilm.At(body, weather with { CylinderSun_W_m2 = 0 }, mass_kg, t_K, frost).Heat_W(t_K);
+        return CylinderFilm.At(body, weather, contents, t_K, frost).Heat_W(t_K)
+            - CylinderFilm.At(body, weather with { CylinderSun_W_m2 = 0 }, contents, t_K, frost).Heat_W(t_K);
     }
 
     private static WeatherSample WeatherAt(Scenario scenario, double time_s)

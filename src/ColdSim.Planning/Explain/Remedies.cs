@@ -107,7 +107,8 @@ public static class Remedies
 
         if (portable && rig.Cylinders.Count == 1)
         {
-            yield return new(RemedyKind.SecondOpen, 0, 1, 1, (s, _) => Twice(s, new OpenTogether()));
+            if (!rig.Gas.IsMixed)
+                yield return new(RemedyKind.SecondOpen, 0, 1, 1, (s, _) => Twice(s, new OpenTogether()));
             yield return new(RemedyKind.SecondChangeover, 0, 1, 1, (s, _) => Twice(s, new AutomaticChangeover()));
         }
 

@@ -38,7 +38,7 @@ public sealed record SetUp(SetUpKind Kind, Rig Rig, bool AsItIs)
     public static BlanketSpecification UsualBlanket(bool hookup)
         => new() { Power_W = 100, Supply = hookup ? BlanketSupply.ShorePower : BlanketSupply.Battery };
 
-    /// <summary>The set-ups of a rig; those with one cylinder more are left out where it has as many as can be.</summary>
+    /// <summary>The set-ups of a rig; those with one cylinder more, open together, are left out where it has as many as can be or a mixed gas.</summary>
     /// <param name="rig">The scenario's.</param>
     public static IReadOnlyList<SetUp> Of(Rig rig)
     {
@@ -50,7 +50,7 @@ public sealed record SetUp(SetUpKind Kind, Rig Rig, bool AsItIs)
             new(SetUpKind.Bare, With(rig, null), none),
             new(SetUpKind.Blanket, With(rig, blanket), all),
         ];
-        if (rig.Cylinders.Count < Rig.MostCylinders)
+        if (rig.Cylinders.Count < Rig.MostCylinders && !rig.Gas.IsMixed)
         {
             setUps.Add(new(SetUpKind.SecondCylinder, With(OneMore(rig), null), false));
             setUps.Add(new(SetUpKind.Both, With(OneMore(rig), blanket), false));

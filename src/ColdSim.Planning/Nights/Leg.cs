@@ -36,8 +36,28 @@ public sealed record Leg
     /// <summary>Whether the coach is on the road: valves shut, nothing burns.</summary>
     public bool OnTheRoad { get; init; }
 
+    /// <summary>Whether the furnace is out and stays so.</summary>
+    public bool FurnaceOut { get; init; }
+
     /// <summary>What is done before it begins, in order.</summary>
     public IReadOnlyList<IBetweenLegs> Before { get; init; } = [];
+
+    /// <summary>The same legs with the furnace out from an instant on: the one in which it lies is cut in two.</summary>
+    /// <param name="legs">The legs.</param>
+    /// <param name="from">When it stops.</param>
+    public static IReadOnlyList<Leg> WithFurnaceOut(IReadOnlyList<Leg> legs, DateTimeOffset from)
+    {
+        ArgumentNullException.ThrowIfNull(legs);
+        List<Leg> cut = [];
+        foreach (Leg leg in legs)
+        {
+            if (from <= leg.From) cut.Add(leg with { FurnaceOut = true });
+            else if (from >= leg.To) cut.Add(leg);
+            else cut.AddRange([leg with { To = from }, leg with { From = from, FurnaceOut = true, Before = [] }]);
+        }
+
+        return cut;
+    }
 
     /// <summary>The rig as it stands in this leg.</summary>
     /// <param name="rig">The rig.</param>
@@ -46,6 +66,6 @@ public sealed record Leg
         ArgumentNullException.ThrowIfNull(rig);
         return OnTheRoad
             ? rig with { Site = Site, Furnace = null, Appliances = [.. rig.Appliances.Select(a => a.Shut())], Heaters = [] }
-            : rig with { Site = Site };
+            : rig with { Site = Site, Furnace = FurnaceOut ? null : rig.Furnace };
     }
 }

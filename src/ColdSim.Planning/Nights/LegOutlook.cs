@@ -9,7 +9,10 @@ internal sealed class LegOutlook(IReadOnlyList<Leg> legs, Func<Leg, SupplyOutloo
     private int _last;
 
     /// <inheritdoc/>
-    public double AllowedLiquid_K(int sample) => At(sample).AllowedLiquid_K(sample);
+    public double AllowedLiquid_K(RunSeries series, int sample) => At(sample).AllowedLiquid_K(series, sample);
+
+    /// <inheritdoc/>
+    public double LeftBehind_kg(RunSeries series, int sample, int cylinder, double t_K) => At(sample).LeftBehind_kg(series, sample, cylinder, t_K);
 
     /// <inheritdoc/>
     public double CanGiveNow_W(RunSeries series, int sample) => At(sample).CanGiveNow_W(series, sample);

@@ -9,6 +9,9 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
     private RigState? _state;
     private LedgerBalance? _ledger;
 
+    /// <summary>How rig and coach stand; null before the first leg.</summary>
+    public RigState? State => _state;
+
     /// <summary>Why the last leg ended.</summary>
     public RunEnd End { get; private set; }
 

@@ -50,6 +50,9 @@ public sealed record NightReport
     /// <summary>Propane left in each cylinder at the last instant counted.</summary>
     public IReadOnlyList<Mass> EachLeftAtEnd { get; init; } = [];
 
+    /// <summary>What became of a mixed gas in each cylinder; empty for propane alone.</summary>
+    public IReadOnlyList<BlendReport> Blends { get; init; } = [];
+
     /// <summary>Walks outside to change cylinders.</summary>
     public int Walks { get; init; }
 

@@ -19,8 +19,9 @@ public static class NightRun
     {
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
-        IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
-        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count)
+        IReadOnlyList<Leg> legs = LegsOf(scenario, calendar);
+        RunSeries series = new(
+            calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count, scenario.Rig.Gas.IsMixed)
         {
             Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };
@@ -43,6 +44,7 @@ public static class NightRun
             Ledger = run.Ledger,
             Series = series,
             End = run.End,
+            HeatStop = scenario.HeatStops is { } stops ? Freezing.HeatStopRun.At(scenario, stops, cancel) : null,
         };
     }
 
@@ -56,7 +58,7 @@ public static class NightRun
     {
         NightCalendar calendar = new(scenario);
         NightWatch watch = new(scenario, calendar, watcher, listEvents: false);
-        LegRun run = Through(scenario, scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)], watch, cancel);
+        LegRun run = Through(scenario, LegsOf(scenario, calendar), watch, cancel);
         List<LeanNight> nights = new(watch.Nights.Count);
         foreach (NightTally t in watch.Nights)
         {
@@ -65,6 +67,15 @@ public static class NightRun
         }
 
         return new LeanRun(nights, run.End, run.Ledger);
+    }
+
+    /// <summary>The legs of a run, of one that has none as one leg.</summary>
+    internal static IReadOnlyList<Leg> LegsOf(Scenario scenario) => LegsOf(scenario, new NightCalendar(scenario));
+
+    private static IReadOnlyList<Leg> LegsOf(Scenario scenario, NightCalendar calendar)
+    {
+        IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
+        return scenario.HeatStops is { } stops ? Leg.WithFurnaceOut(legs, stops) : legs;
     }
 
     private static LegRun Through(Scenario scenario, IReadOnlyList<Leg> legs, NightWatch watch, CancellationToken cancel)
@@ -98,6 +109,8 @@ public static class NightRun
         double used_kg = t.Used_kg;
         int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
         bool isShort = !double.IsNaN(t.FirstShort_s);
+        double allowed_K = series.Outlook!.AllowedLiquid_K(series, low);
+        IReadOnlyList<BlendReport> blends = scenario.Rig.Gas.IsMixed ? BlendReport.Of(t, scenario, series) : [];
         return new NightReport
         {
             Number = number,
@@ -112,7 +125,8 @@ public static class NightRun
             BurnerTime = Duration.FromSeconds(t.Burner_s),
             BurnerStarts = t.BurnerStarts,
             GasUsed = Mass.FromKilograms(used_kg),
-            GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            GasHeat = Energy.FromJoules(blends.Count > 0 ? blends.Sum(b => b.HeatUsed_J) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            Blends = blends,
             LeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? null : Mass.FromKilograms(t.PropaneAtDawn_kg),
             LeftAtEnd = Mass.FromKilograms(t.PropaneAtEnd_kg),
             EachLeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? [] : Each(t.EachAtDawn, scenario),
@@ -133,8 +147,8 @@ public static class NightRun
             DryAt = At(t.Dry_s),
             BelowSetPoint = TemperatureDelta.FromKelvins(t.BelowSetPoint_K),
             FreezingAt = At(t.Freezing_s),
-            SteadySupplyAtLow = Power.FromWatts(series.Outlook!.CanKeepGiving_W(series, low)),
-            AllowedLiquid = double.IsFinite(series.Outlook.AllowedLiquid_K(low)) ? Temperature.FromKelvins(series.Outlook.AllowedLiquid_K(low)) : null,
+            SteadySupplyAtLow = Power.FromWatts(series.Outlook.CanKeepGiving_W(series, low)),
+            AllowedLiquid = double.IsFinite(allowed_K) ? Temperature.FromKelvins(allowed_K) : null,
             DemandAtLow = Power.FromWatts(MeanAsked_W(series, low)),
         };
     }
@@ -166,7 +180,8 @@ public static class NightRun
             FlatAt = nights.FirstOrDefault(n => n.Verdict == Verdict.RunsFlat)?.Power?.FlatAt,
             VoltageGone = Duration.FromSeconds(nights.Sum(n => n.Power?.VoltageGone.Seconds ?? 0)),
             GasUsed = Mass.FromKilograms(used_kg),
-            GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            GasHeat = Energy.FromJoules(
+                scenario.Rig.Gas.IsMixed ? nights.Sum(n => n.GasHeat.Joules) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
             GasByAppliance = ApplianceGas.Sum([.. nights.Select(n => n.GasByAppliance)]),
             LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinders.Sum(c => c.Contents_kg)),
             LeftAtEnd = nights[^1].LeftAtEnd,

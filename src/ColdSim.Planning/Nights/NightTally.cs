@@ -50,6 +50,8 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
 
     public CylinderReadings EachAtDawn { get; set; }
 
+    public CylinderReadings EachAtStart { get; private set; }
+
     public CylinderReadings EachAtEnd { get; private set; }
 
     public double Used_kg { get; private set; }
@@ -78,7 +80,12 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
     public void Add(StepRecord record)
     {
         double step_s = record.To.Time_s - record.From.Time_s;
-        if (double.IsNaN(PropaneAtStart_kg)) Begin(record.From);
+        if (double.IsNaN(PropaneAtStart_kg))
+        {
+            EachAtStart = record.From.Cylinders;
+            Begin(record.From);
+        }
+
         See(record.To);
         PropaneAtEnd_kg = record.To.Propane_kg;
         EachAtEnd = record.To.Cylinders;

@@ -167,8 +167,13 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         CylinderReadings readings = record.To.Cylinders;
         for (int i = 0; i < _liquidGone.Length; i++)
         {
-            double from_kg = record.From.Cylinders[i].Propane_kg;
-            readings[i] = readings[i] with { Propane_kg = from_kg + x * (readings[i].Propane_kg - from_kg) };
+            CylinderReading from = record.From.Cylinders[i], to = readings[i];
+            readings[i] = to with
+            {
+                Propane_kg = from.Propane_kg + x * (to.Propane_kg - from.Propane_kg),
+                NormalButane_kg = from.NormalButane_kg + x * (to.NormalButane_kg - from.NormalButane_kg),
+                Isobutane_kg = from.Isobutane_kg + x * (to.Isobutane_kg - from.Isobutane_kg),
+            };
         }
 
         return readings;

@@ -136,4 +136,7 @@ public sealed record RunReport
 
     /// <summary>Why the run ended.</summary>
     public required RunEnd End { get; init; }
+
+    /// <summary>What happens after the furnace stops, where the scenario says that it does.</summary>
+    public Freezing.HeatStop? HeatStop { get; init; }
 }

@@ -19,6 +19,7 @@ public class DocsOutputTests
     [InlineData("blanket-or-second-cylinder.md", "compare scenarios/blanket-or-second.toml")]
     [InlineData("explaining.md", "explain scenarios/cold-snap.toml")]
     [InlineData("limits.md", "limits scenarios/blanket-or-second.toml")]
+    [InlineData("mixed-gas.md", "run scenarios/mixed-gas.toml", "compare scenarios/mixed-gas.toml")]
     [InlineData("trip.md", "trip scenarios/fortnight.toml")]
     [InlineData("battery.md", "run scenarios/battery-first.toml", "compare scenarios/battery-first.toml", "explain scenarios/battery-first.toml")]
     [InlineData("reading-a-cylinder.md")]

@@ -90,6 +90,18 @@ internal static class Reports
             FlatAt = null,
             VoltageGone = Duration.Zero,
         },
+        Blends =
+        [
+            new BlendReport
+            {
+                AtStart = new(0.6, 0.3, 0.1),
+                AtEnd = new(0.25, 0.55, 0.2),
+                Left = Mass.FromKilograms(4),
+                PressureAtEnd = Pressure.FromKilopascals(30),
+                LeftBehind = Mass.FromKilograms(3.5),
+                LeftBehindAt = Temperature.FromDegreesCelsius(-22),
+            },
+        ],
     };
 
     private static RunSeries Series()

@@ -14,7 +14,7 @@ public class ScenarioFaultTests
     [Theory]
     [InlineData("left = \"80 %\"\nlefft = 1", "s.toml:6:1: unknown key 'lefft' in [cylinder]; did you mean 'left'?")]
     [InlineData("[regulater]", "s.toml:5:1: unknown table [regulater]; did you mean 'regulator'?")]
-    [InlineData("[gas]\ncolour = 1", "s.toml:6:1: unknown key 'colour' in [gas]; accepted: currency, heating_value, price")]
+    [InlineData("[gas]\ncolour = 1", "s.toml:6:1: unknown key 'colour' in [gas]; accepted: by_liquid_volume, by_mass, currency, grade, heating_value, price")]
     [InlineData("diameter = 12", "s.toml:5:12: 'diameter' is 12 without a unit; accepted: \"10 cm\" to \"3 m\"")]
     [InlineData("diameter = \"12\"", "s.toml:5:12: 'diameter': '12' has no unit; accepted for length: m, cm, mm, in, ft")]
     [InlineData("diameter = \"12 lb\"", "s.toml:5:12: 'diameter': 'lb' is not a unit of length; accepted for length: m, cm, mm, in, ft")]

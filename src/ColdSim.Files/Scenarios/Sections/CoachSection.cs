@@ -1,5 +1,7 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Model;
 using ColdSim.Model.Coach;
+using ColdSim.Model.Moisture;
 using ColdSim.Physics.Flow;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -12,13 +14,14 @@ internal static class CoachSection
     private static readonly QuantityKey Width = new("width", Dimension.Length, "1 m", "6 m");
     private static readonly QuantityKey LeakageArea = new("leakage_area", Dimension.Area, "0 cm²", "2,000 cm²");
     private static readonly QuantityKey SolarAperture = new("solar_aperture", Dimension.Area, "0 m²", "20 m²");
+    private static readonly QuantityKey Ventilation = new("ventilation", Dimension.VolumeFlow, "0 m³/h", "2,000 m³/h");
     private static readonly QuantityKey Gains = new("gains", Dimension.Power, "0 W", "5 kW");
     private static readonly QuantityKey Temperature = new("temperature", Dimension.Temperature, "-60 °C", "50 °C");
 
     private const string Ways = "accepted: one of heat_loss (measured), [[coach.surface]], or length with grade";
     private const double UsualWidth_m = 2.4;
 
-    public static CoachSpecification? Read(SectionReader section, double people_W)
+    public static CoachSpecification? Read(SectionReader section, double people_W, int people)
     {
         double? measured = section.Get(HeatLoss);
         CoachSurfaces surfaces = CoachSurfaces.Read(section);
@@ -33,6 +36,9 @@ internal static class CoachSection
         double floor_m2 = FloorArea(section, surfaces, length, width);
         CoachMass mass = CoachMass.Read(section, floor_m2);
         CoachSkirting? skirting = CoachSkirting.Read(section.Section("skirting"), surfaces);
+        double ventilation_m3_s = section.Get(Ventilation, 0);
+        SectionReader covers = section.Section("covers");
+        MoistureSpecification? moisture = MoistureSection.Read(section.Section("moisture"), people, floor_m2);
         section.Finish();
         if (!section.Present)
             return null;
@@ -61,6 +67,9 @@ internal static class CoachSection
             section.Reading.Assume($"coach: solar_aperture not given, so no sun comes in");
         if (!section.Has("gains"))
             section.Reading.Assume($"coach: gains not given, taken as {gains_W:0} W{(people_W > 0 ? ", the people's" : "")}");
+        (double covers_W_K, IReadOnlyList<ClockWindow> coverHours) = CoachCovers.Read(covers, loss.Sum(l => l.Conductance_W_K));
+        if (moisture is not null && leakage_cm2 <= 0 && ventilation_m3_s <= 0)
+            section.Reading.Warn($"[coach.moisture] with neither leakage_area nor ventilation: damp has no way out of the coach");
         return new CoachSpecification
         {
             HeatLoss = loss,
@@ -73,6 +82,10 @@ internal static class CoachSection
             GroundTemperature_K = skirting?.GroundTemperature_K ?? 273.15,
             SolarAperture_m2 = aperture ?? (built ? surfaces.SolarAperture_m2 : 0),
             InternalGains_W = gains_W,
+            Ventilation_m3_s = ventilation_m3_s,
+            Covers_W_K = covers_W_K,
+            CoverHours = coverHours,
+            Moisture = moisture,
             InitialTemperature_K = temperature,
         };
     }

@@ -38,6 +38,6 @@ internal static class DrawSection
         if (!section.Has("rate"))
             section.Lacks("rate", "accepted: heat such as \"1,500 BTU/h\", or mass such as \"0.1 lb/h\"");
         bool byMass = section.Value("rate") is TomlText text && SiText.Read(text.Value, Dimension.MassFlow, out _) is null;
-        return (byMass ? section.Get(RateByMass) * gas.HeatingValue_J_kg : section.Get(RateByHeat)) ?? double.NaN;
+        return (byMass ? section.Get(RateByMass) * gas.PlateHeatingValue_J_kg : section.Get(RateByHeat)) ?? double.NaN;
     }
 }

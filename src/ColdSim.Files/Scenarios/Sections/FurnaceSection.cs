@@ -19,7 +19,7 @@ internal static class FurnaceSection
     private static readonly QuantityKey Lockout = new("lockout", Dimension.Duration, "1 min", "7 d");
     private static readonly QuantityKey PostPurge = new("post_purge", Dimension.Duration, "0 s", "10 min");
 
-    public static FurnaceSpecification? Read(SectionReader section)
+    public static (FurnaceSpecification? Furnace, DateTimeOffset? Stops) Read(SectionReader section, TimeSpan offset)
     {
         FurnaceSpecification defaults = new() { Input_W = 0 };
         FurnaceSpecification furnace = new()
@@ -39,15 +39,16 @@ internal static class FurnaceSection
             Lockout_s = section.Get(Lockout, defaults.Lockout_s),
             PostPurge_s = section.Get(PostPurge, defaults.PostPurge_s),
         };
+        DateTimeOffset? stops = section.Moment("stops_at", offset);
         section.Finish();
         if (!section.Present)
-            return null;
+            return (null, null);
         if (!section.Has("efficiency"))
             section.Reading.Assume($"furnace: efficiency not given, taken as {defaults.Efficiency_frac:0.##}");
         if (furnace.IgnitionPressure_Pa > furnace.FullPressure_Pa)
             section.Report("ignition_pressure", "the ignition pressure is above the full pressure");
         if (furnace.DropOutPressure_Pa > furnace.IgnitionPressure_Pa)
             section.Report("drop_out_pressure", "the drop-out pressure is above the ignition pressure");
-        return furnace;
+        return (furnace, stops);
     }
 }

@@ -14,10 +14,10 @@ internal static class PeopleSection
     // Sensible heat of one person at rest; common practice.
     private const double Person_W = 75;
 
-    /// <summary>Who is up when, the heat of those who are there [W] and what one of them can carry. [kg]</summary>
+    /// <summary>Who is up when, how many there are, the heat of those who are there [W] and what one of them can carry. [kg]</summary>
     /// <param name="section">The table.</param>
     /// <param name="furnace">Whether there is a furnace for somebody to reset.</param>
-    public static (Occupancy Occupancy, double Heat_W, double Carries_kg) Read(SectionReader section, bool furnace)
+    public static (Occupancy Occupancy, int Count, double Heat_W, double Carries_kg) Read(SectionReader section, bool furnace)
     {
         Occupancy defaults = new();
         if (furnace && !section.Has("awake"))
@@ -30,6 +30,6 @@ internal static class PeopleSection
         int count = section.Whole("count", 0, 20) ?? 0;
         double carries_kg = section.Get(Carries, Trip.UsualCarry_kg);
         section.Finish();
-        return (occupancy, count * Person_W, carries_kg);
+        return (occupancy, count, count * Person_W, carries_kg);
     }
 }

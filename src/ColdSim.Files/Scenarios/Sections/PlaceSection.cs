@@ -7,6 +7,7 @@ namespace ColdSim.Files.Scenarios.Sections;
 internal static class PlaceSection
 {
     private static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m");
+    private static readonly QuantityKey Breaker = new("breaker", Dimension.Power, "100 W", "30 kW");
     private static readonly QuantityKey GroundAlbedo = new("ground_albedo", Dimension.Ratio, "0", "1");
 
     /// <summary>Reads it.</summary>
@@ -34,6 +35,7 @@ internal static class PlaceSection
                 ? section.GetOrAssume(Elevation, defaults.Elevation_m, $"place: elevation not given, taken as sea level")
                 : section.Get(Elevation, defaults.Elevation_m),
             Hookup = section.Flag("hookup") ?? defaults.Hookup,
+            Breaker_W = section.Get(Breaker, defaults.Breaker_W),
             Latitude_deg = latitude,
             Longitude_deg = longitude,
             GroundAlbedo_frac = section.Get(GroundAlbedo, defaults.GroundAlbedo_frac),

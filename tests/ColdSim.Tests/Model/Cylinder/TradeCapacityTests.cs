@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Supply;
+using ColdSim.Physics.Fluids;
 using ColdSim.Physics.Propane;
 using Xunit;
 

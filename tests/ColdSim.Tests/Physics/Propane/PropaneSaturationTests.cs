@@ -1,4 +1,5 @@
 using ColdSim.Model.Gas;
+using ColdSim.Physics.Fluids;
 using ColdSim.Physics.Propane;
 using CsCheck;
 using Xunit;
@@ -83,7 +84,7 @@ public class PropaneSaturationTests
         // The promise is 0.05 % for pressure and densities and 0.1 % for latent heat; between nodes the table is far better.
         for (double t_K = SaturationTable.Lowest_K; t_K <= SaturationTable.Highest_K; t_K += 0.37)
         {
-            PhaseEquilibrium e = PhaseEquilibrium.At(t_K);
+            PhaseEquilibrium e = PhaseEquilibrium.At(ReferenceEquation.Fluid, t_K);
             SaturatedPhases s = SaturationTable.At(t_K);
             Assert.Equal(1, s.Pressure_Pa / e.Vapour.Pressure_Pa, 1e-7);
             Assert.Equal(1, s.LiquidVolume_m3_kg * e.Liquid.Density_kg_m3, 1e-7);

@@ -1,3 +1,4 @@
+using ColdSim.Physics.Fluids;
 using ColdSim.Physics.Propane;
 using Xunit;
 
@@ -13,7 +14,7 @@ public class ReferenceEquationTests
     [InlineData(400, 5, 6.6462840, 97.017439, 271.07044, 194.65847)]
     public void Matches_the_check_points_of_Lemmon_2009(double t_K, double mol_L, double p_MPa, double cv, double cp, double w_m_s)
     {
-        PropaneState s = ReferenceEquation.At(t_K, mol_L * 1000 * PropaneConstants.MolarMass_kg_mol);
+        FluidState s = ReferenceEquation.At(t_K, mol_L * 1000 * PropaneConstants.MolarMass_kg_mol);
         Assert.Equal(1, s.Pressure_Pa / (p_MPa * 1e6), 2e-7);
         Assert.Equal(1, s.Cv_J_kgK * PropaneConstants.MolarMass_kg_mol / cv, 2e-7);
         Assert.Equal(1, s.Cp_J_kgK * PropaneConstants.MolarMass_kg_mol / cp, 2e-7);
@@ -23,7 +24,7 @@ public class ReferenceEquationTests
     [Fact, Outside("CoolPropFluids", Field.Propane)]
     public void Matches_the_state_stored_with_an_open_property_library()
     {
-        PropaneState s = ReferenceEquation.At(406.879, 4500 * PropaneConstants.MolarMass_kg_mol);
+        FluidState s = ReferenceEquation.At(406.879, 4500 * PropaneConstants.MolarMass_kg_mol);
         Assert.Equal(1, s.Pressure_Pa / 6_838_746.441, 1e-8);
         Assert.Equal(1, s.Enthalpy_J_kg * PropaneConstants.MolarMass_kg_mol / 29379.952339, 1e-8);
         Assert.Equal(1, s.Entropy_J_kgK * PropaneConstants.MolarMass_kg_mol / 101.690465, 1e-8);
@@ -33,7 +34,7 @@ public class ReferenceEquationTests
     public void Enthalpy_and_entropy_are_on_the_refrigeration_zero_at_0_C()
     {
         // By convention (IIR) 200 kJ/kg and 1 kJ/(kg K) on saturated liquid at 0 °C; a1 and a2 are rounded to 7 digits.
-        PropaneState l = PhaseEquilibrium.At(273.15).Liquid;
+        FluidState l = PhaseEquilibrium.At(ReferenceEquation.Fluid, 273.15).Liquid;
         Assert.Equal(200_000, l.Enthalpy_J_kg, 0.05);
         Assert.Equal(1000, l.Entropy_J_kgK, 1e-3);
     }
@@ -46,8 +47,8 @@ public class ReferenceEquationTests
     public void Derivatives_agree_with_differences(double t_K)
     {
         const double h = 1e-4;
-        double rho = PhaseEquilibrium.At(t_K).Liquid.Density_kg_m3 * 1.01;
-        PropaneState s = ReferenceEquation.At(t_K, rho);
+        double rho = PhaseEquilibrium.At(ReferenceEquation.Fluid, t_K).Liquid.Density_kg_m3 * 1.01;
+        FluidState s = ReferenceEquation.At(t_K, rho);
         double byDensity = (ReferenceEquation.At(t_K, rho + h).Pressure_Pa - ReferenceEquation.At(t_K, rho - h).Pressure_Pa) / (2 * h);
         double byTemperature = (ReferenceEquation.At(t_K + h, rho).Pressure_Pa - ReferenceEquation.At(t_K - h, rho).Pressure_Pa) / (2 * h);
         double cv = (ReferenceEquation.At(t_K + h, rho).InternalEnergy_J_kg - ReferenceEquation.At(t_K - h, rho).InternalEnergy_J_kg) / (2 * h);

@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Electrical;
 using ColdSim.Planning.Nights;
+using ColdSim.Tests.Model;
 using Xunit;
 using static ColdSim.Tests.Model.Rigs;
 

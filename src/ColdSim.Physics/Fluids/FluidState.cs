@@ -1,21 +1,20 @@
-using static ColdSim.Physics.Propane.PropaneConstants;
+namespace ColdSim.Physics.Fluids;
 
-namespace ColdSim.Physics.Propane;
-
-/// <summary>Properties of one phase of propane at a temperature and a density, from derivatives of the Helmholtz energy.</summary>
+/// <summary>Properties of one phase of a fluid at a temperature and a density, from derivatives of the Helmholtz energy.</summary>
 /// <remarks>The relations are those of any Helmholtz equation, such as table 3 of Lemmon, McLinden and Wagner (2009).</remarks>
-public readonly struct PropaneState
+public readonly struct FluidState
 {
-    private readonly double _alpha, _ad, _add, _at, _att, _adt;
+    private readonly double _r, _alpha, _ad, _add, _at, _att, _adt;
 
-    internal PropaneState(double t_K, double rho_kg_m3, double alpha, double ad, double add, double at, double att, double adt)
+    internal FluidState(
+        double r_J_kgK, double t_K, double rho_kg_m3, double alpha, double ad, double add, double at, double att, double adt)
     {
         Temperature_K = t_K;
         Density_kg_m3 = rho_kg_m3;
-        (_alpha, _ad, _add, _at, _att, _adt) = (alpha, ad, add, at, att, adt);
+        (_r, _alpha, _ad, _add, _at, _att, _adt) = (r_J_kgK, alpha, ad, add, at, att, adt);
     }
 
-    private double RT => GasConstant_J_kgK * Temperature_K;
+    private double RT => _r * Temperature_K;
 
     /// <summary>Temperature. [K]</summary>
     public double Temperature_K { get; }
@@ -33,13 +32,13 @@ public readonly struct PropaneState
     public double Enthalpy_J_kg => RT * (1 + _at + _ad);
 
     /// <summary>Specific entropy. [J/(kg·K)]</summary>
-    public double Entropy_J_kgK => GasConstant_J_kgK * (_at - _alpha);
+    public double Entropy_J_kgK => _r * (_at - _alpha);
 
     /// <summary>Specific Gibbs energy. [J/kg]</summary>
     public double Gibbs_J_kg => RT * (1 + _alpha + _ad);
 
     /// <summary>Heat capacity at constant volume. [J/(kg·K)]</summary>
-    public double Cv_J_kgK => -GasConstant_J_kgK * _att;
+    public double Cv_J_kgK => -_r * _att;
 
     /// <summary>Heat capacity at constant pressure. [J/(kg·K)]</summary>
     public double Cp_J_kgK
@@ -47,7 +46,7 @@ public readonly struct PropaneState
         get
         {
             double b = 1 + _ad - _adt;
-            return Cv_J_kgK + GasConstant_J_kgK * b * b / (1 + 2 * _ad + _add);
+            return Cv_J_kgK + _r * b * b / (1 + 2 * _ad + _add);
         }
     }
 
@@ -65,7 +64,7 @@ public readonly struct PropaneState
     public double PressureByDensity => RT * (1 + 2 * _ad + _add);
 
     /// <summary>∂p/∂T at constant density. [Pa/K]</summary>
-    public double PressureByTemperature_Pa_K => GasConstant_J_kgK * Density_kg_m3 * (1 + _ad - _adt);
+    public double PressureByTemperature_Pa_K => _r * Density_kg_m3 * (1 + _ad - _adt);
 
     /// <summary>∂u/∂ρ at constant temperature, [p − T (∂p/∂T)] / ρ². [J·m³/kg²]</summary>
     public double InternalEnergyByDensity

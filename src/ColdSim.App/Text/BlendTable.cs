@@ -1,0 +1,58 @@
+using ColdSim.Model;
+using ColdSim.Planning.Nights;
+using UnitsNet;
+
+namespace ColdSim.App.Text;
+
+/// <summary>Night by night what a mixed gas is made of, and what of it would stay in the cylinder.</summary>
+internal static class BlendTable
+{
+    /// <summary>Whether there is anything to say that propane alone would not.</summary>
+    public static bool Applies(RunReport report) => report.Scenario.Rig.Gas.IsMixed;
+
+    public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
+    {
+        Rig rig = report.Scenario.Rig;
+        bool several = rig.Cylinders.Count > 1;
+        List<TextColumn> columns = [new(["Night"], Left: true)];
+        if (several)
+            columns.Add(new(["Cylinder"], Left: true));
+        columns.AddRange(
+        [
+            new(["Propane", "first", "%"]), new(["Propane", "last", "%"]), new(["n-butane", "last", "%"]), new(["Isobutane", "last", "%"]),
+            new(["Pressure", "last", units.PressureUnit]), new(["Left", "last", units.MassUnit]), new(["Stays", "behind", units.MassUnit]),
+            new(["at", "air", units.TemperatureUnit]),
+        ]);
+        List<IReadOnlyList<string>> rows = [];
+        foreach (NightReport night in report.Nights)
+        {
+            for (int i = 0; i < night.Blends.Count; i++)
+            {
+                List<string> row = [i == 0 ? ClockText.NightShort(night) : ""];
+                if (several)
+                    row.Add(rig.NameOf(i));
+                row.AddRange(Cells(night.Blends[i], units));
+                rows.Add(row);
+            }
+        }
+
+        return
+        [
+            .. TextTable.Lines(columns, rows),
+            .. Wrap.Lines("Parts by mass. What stays behind is liquid that at the night's coldest air has not the pressure to feed every appliance in full."),
+            .. Wrap.Lines("Gauges and the propane table are for propane alone; of a mixed gas only the scale tells the mass."),
+        ];
+    }
+
+    private static string[] Cells(BlendReport blend, UnitStyle units) =>
+    [
+        Percent(blend.AtStart.Propane), Percent(blend.AtEnd.Propane), Percent(blend.AtEnd.NormalButane), Percent(blend.AtEnd.Isobutane),
+        UnitStyle.Number(units.PressureIn(blend.PressureAtEnd.Pascals), units.IsUs ? 1 : 0), Weight(blend.Left, units),
+        blend.LeftBehind is { } behind ? Weight(behind, units) : "-",
+        UnitStyle.Number(units.TemperatureIn(blend.LeftBehindAt.Kelvins), units.IsUs ? 0 : 1),
+    ];
+
+    private static string Percent(double part) => UnitStyle.Number(100 * part, 0);
+
+    private static string Weight(Mass m, UnitStyle units) => UnitStyle.Number(units.MassIn(m.Kilograms), units.IsUs ? 1 : 2);
+}

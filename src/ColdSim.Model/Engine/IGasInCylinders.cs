@@ -1,0 +1,36 @@
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Cylinder;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>What the gas in the cylinders is, as the equations see it; chosen once for a plant.</summary>
+internal interface IGasInCylinders
+{
+    /// <summary>A state with room for what is to be followed of it.</summary>
+    /// <param name="nodes">How many nodes beside coach and cylinders.</param>
+    PlantState NewState(int nodes);
+
+    /// <summary>Puts the gas as filled, or of a composition of its own, into a cylinder of a state that holds its mass already.</summary>
+    void Begin(PlantState s, int cylinder, CylinderState? from);
+
+    /// <summary>What is in one cylinder, with or without liquid as it comes out, if it had a temperature.</summary>
+    CylinderContents At(PlantState s, int cylinder, double t_K);
+
+    /// <summary>Works out what is in every cylinder, in phases that are known.</summary>
+    void Contents(PlantState s, bool[] hasLiquid, CylinderStates into);
+
+    /// <summary>Turns outflows of propane into those of what really leaves.</summary>
+    /// <param name="flow_kg_s">What would flow of propane. [kg/s]</param>
+    /// <param name="inUse">Place of the cylinder in use.</param>
+    /// <param name="cylinders">How the cylinders stand, with their outflows.</param>
+    void Leave(double flow_kg_s, int inUse, CylinderStates cylinders);
+
+    /// <summary>Writes how each cylinder's composition changes.</summary>
+    void Drift(CylinderStates cylinders, PlantState rate);
+
+    /// <summary>Heat of combustion of all that is stored beyond that of as much propane. [J]</summary>
+    double FuelBeyondPropane_J(PlantState s);
+
+    /// <summary>A cylinder's state for the next run.</summary>
+    CylinderState StateOf(PlantState s, int cylinder, FrostLayer frost);
+}

@@ -1,0 +1,42 @@
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Cylinder;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>Propane alone: its mass says all.</summary>
+internal sealed class PropaneInCylinders(CylinderBody[] bodies) : IGasInCylinders
+{
+    /// <inheritdoc/>
+    public PlantState NewState(int nodes) => new(bodies.Length, nodes);
+
+    /// <inheritdoc/>
+    public void Begin(PlantState s, int cylinder, CylinderState? from)
+    {
+    }
+
+    /// <inheritdoc/>
+    public CylinderContents At(PlantState s, int cylinder, double t_K) => bodies[cylinder].Contents(s.Propane_kg[cylinder], t_K);
+
+    /// <inheritdoc/>
+    public void Contents(PlantState s, bool[] hasLiquid, CylinderStates into)
+    {
+        for (int i = 0; i < bodies.Length; i++)
+            CylinderContents.In(hasLiquid[i], s.Propane_kg[i], bodies[i].Specification.Volume_m3, s.Cylinder_K[i], out into.Contents[i]);
+    }
+
+    /// <inheritdoc/>
+    public void Leave(double flow_kg_s, int inUse, CylinderStates cylinders)
+    {
+    }
+
+    /// <inheritdoc/>
+    public void Drift(CylinderStates cylinders, PlantState rate)
+    {
+    }
+
+    /// <inheritdoc/>
+    public double FuelBeyondPropane_J(PlantState s) => 0;
+
+    /// <inheritdoc/>
+    public CylinderState StateOf(PlantState s, int cylinder, FrostLayer frost) => new(s.Propane_kg[cylinder], s.Cylinder_K[cylinder], frost);
+}

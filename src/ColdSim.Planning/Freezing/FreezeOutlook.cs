@@ -1,0 +1,54 @@
+namespace ColdSim.Planning.Freezing;
+
+/// <summary>The same question at several instants of a run: how long is left once the furnace stops.</summary>
+/// <param name="Scenario">The question.</param>
+/// <param name="Stops">One for each instant, in order.</param>
+public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<HeatStop> Stops)
+{
+    private const int MostNights = 14;
+
+    // At dusk, late in the evening, in the small hours and at dawn.
+    private static readonly TimeSpan[] Clock = [new(18, 0, 0), new(22, 0, 0), new(3, 0, 0), new(7, 0, 0)];
+
+    /// <summary>Instants of a run worth asking about: four a night, of its first two weeks.</summary>
+    /// <param name="scenario">The question.</param>
+    public static IReadOnlyList<DateTimeOffset> UsualInstants(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        DateTimeOffset end = scenario.Start.AddSeconds(new Nights.NightCalendar(scenario).Duration_s);
+        if (scenario.Legs.Count == 0 && scenario.Weather.Last < end) end = scenario.Weather.Last;
+        DateTimeOffset midnight = new(scenario.Start.Date, scenario.Start.Offset);
+        DateTimeOffset[] instants = [.. Enumerable.Range(0, MostNights + 1)
+            .SelectMany(day => Clock.Order().Select(clock => midnight.AddDays(day) + clock))
+            .Where(t => t >= scenario.Start && t < end)];
+        return instants.Length > 0 ? instants : [scenario.Start];
+    }
+
+    /// <summary>Asks it at every instant, on all processors.</summary>
+    /// <param name="scenario">The question.</param>
+    /// <param name="instants">When.</param>
+    /// <param name="cancel">Stops the runs.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An instant outside the run.</exception>
+    /// <exception cref="Nights.LedgerOpenException">The books of a run do not close.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static FreezeOutlook Of(Scenario scenario, IReadOnlyList<DateTimeOffset> instants, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(instants);
+        HeatStop[] stops = new HeatStop[instants.Count];
+        try
+        {
+            Parallel.For(0, stops.Length, new ParallelOptions { CancellationToken = cancel }, i => stops[i] = HeatStopRun.At(scenario, instants[i], cancel));
+        }
+        catch (AggregateException e) when (e.InnerExceptions[0] is ArgumentOutOfRangeException or Nights.LedgerOpenException or OperationCanceledException)
+        {
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
+        }
+
+        return new FreezeOutlook(scenario, stops);
+    }
+
+    /// <summary>The instant that leaves the least time until water begins to freeze, or until inside does where there is no water.</summary>
+    public HeatStop? Shortest => Stops.Where(s => Left_s(s) is not null).MinBy(s => Left_s(s)!.Value);
+
+    private static double? Left_s(HeatStop stop) => (stop.First?.BeginsAfter ?? (stop.Water.Count == 0 ? stop.FreezingAfter : null))?.Seconds;
+}
