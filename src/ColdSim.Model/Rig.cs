@@ -76,6 +76,19 @@ public sealed record Rig
     /// <summary>How many places for what takes gas: the furnace's, also where there is none, the appliances', and a generator's.</summary>
     public int GasPlaces => 1 + Appliances.Count + (Power?.Generator is null ? 0 : 1);
 
+    /// <summary>Every node beside coach and cylinders: the appliances' in their order, then the water.</summary>
+    public IReadOnlyList<ThermalNode> Nodes() => [.. Appliances.Select(a => a.Node).OfType<ThermalNode>(), .. Water];
+
+    /// <summary>What takes gas at a place, in messages.</summary>
+    /// <param name="gasPlace">0 for the furnace, then the appliances in their order, then a generator.</param>
+    public string TakerOf(int gasPlace) => gasPlace == 0 ? "furnace" : gasPlace > Appliances.Count ? "generator" : Appliances[gasPlace - 1].Name;
+
+    /// <summary>Delivery pressure below which what takes gas at a place loses its flame. [Pa gauge]</summary>
+    /// <param name="gasPlace">0 for the furnace, then the appliances in their order.</param>
+    public double MinimumPressureOf_Pa(int gasPlace)
+        => gasPlace > Appliances.Count ? Power!.Generator!.MinimumPressure_Pa
+            : gasPlace > 0 ? Appliances[gasPlace - 1].MinimumPressure_Pa : Furnace?.DropOutPressure_Pa ?? double.NegativeInfinity;
+
     /// <summary>Who is up when.</summary>
     public Occupancy Occupancy { get; init; } = new();
 }

@@ -10,7 +10,7 @@ internal static class FailingSentence
 
     public static string Predicate(NightReport night, RunReport run, UnitStyle units)
     {
-        List<string> then = [.. Lockouts(night, run), .. Inside(night, units), .. ShortTime(night)];
+        List<string> then = [.. Starves(night, run), .. Lockouts(night, run), .. Inside(night, units), .. ShortTime(night)];
         string after = then.Count switch
         {
             0 => NightSentence.Left(night, run, units),
@@ -53,6 +53,12 @@ internal static class FailingSentence
         return tooLittle is not null && shortFirst ? $"{tooLittle}{(gone is null ? "" : $", and the last of it boils off at {gone}")}; "
             : gone is not null ? $"the last liquid boils off at {gone}; "
             : "no liquid is left; ";
+    }
+
+    private static IEnumerable<string> Starves(NightReport night, RunReport run)
+    {
+        if (WhoDrew.Applies(run) && night.FirstToStarve is { } first)
+            yield return $"the {first} needs the most pressure of those that go short";
     }
 
     private static IEnumerable<string> Lockouts(NightReport night, RunReport run)

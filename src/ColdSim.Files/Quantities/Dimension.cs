@@ -42,6 +42,9 @@ public enum Dimension
     /// <summary>kg/s.</summary>
     MassFlow,
 
+    /// <summary>m³/s.</summary>
+    VolumeFlow,
+
     /// <summary>W/K.</summary>
     Conductance,
 
@@ -84,6 +87,7 @@ internal static class DimensionWords
     {
         Dimension.TemperatureDifference => "temperature difference",
         Dimension.MassFlow => "mass flow",
+        Dimension.VolumeFlow => "volume flow",
         Dimension.HeatCapacity => "heat capacity",
         Dimension.HeatTransferCoefficient => "heat transfer coefficient",
         Dimension.Conductance => "heat conductance",

@@ -85,6 +85,9 @@ internal static class SpellingTable
         Si(Dimension.MassFlow, MassFlowUnit.GramPerHour, 1e-3 / 3600.0, "g/h", "g/hr"),
         Us(Dimension.MassFlow, MassFlowUnit.PoundPerHour, Pound / 3600, "lb/h", "lb/hr"),
 
+        Us(Dimension.VolumeFlow, VolumeFlowUnit.LiterPerMinute, 1e-3 / 60, "L/min"),
+        Us(Dimension.VolumeFlow, VolumeFlowUnit.UsGallonPerMinute, Gallon / 60, "gal/min", "gpm"),
+
         Si(Dimension.Conductance, null, 1, "W/K"),
         Us(Dimension.Conductance, null, Btu / 3600 / DegreeF, "BTU/h·°F", "BTU/(h·°F)", "BTU/h·F"),
 

@@ -68,6 +68,7 @@ public static class RunJson
         Time(json, "dry_at", summary.DryAt);
         Number(json, "gas_used_kg", summary.GasUsed.Kilograms);
         Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
+        TakersJson.Gas(json, summary.GasByAppliance);
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
         json.WriteNumber("walks", summary.Walks);
@@ -95,6 +96,7 @@ public static class RunJson
         json.WriteNumber("burner_starts", night.BurnerStarts);
         Number(json, "gas_used_kg", night.GasUsed.Kilograms);
         Number(json, "gas_heat_mj", night.GasHeat.Megajoules);
+        TakersJson.Gas(json, night.GasByAppliance);
         Number(json, "left_at_dawn_kg", night.LeftAtDawn?.Kilograms);
         Number(json, "left_at_end_kg", night.LeftAtEnd.Kilograms);
         Masses(json, "each_left_at_dawn_kg", night.EachLeftAtDawn);
@@ -108,10 +110,12 @@ public static class RunJson
         Number(json, "delivery_pressure_min_kpa_gauge", night.DeliveryPressureLow?.Kilopascals);
         Time(json, "first_short", night.FirstShort);
         Number(json, "short_time_s", night.ShortTime.Seconds);
+        json.WriteString("first_to_starve", night.FirstToStarve);
         Number(json, "left_at_first_short_kg", night.LeftAtFirstShort?.Kilograms);
         Time(json, "dry_at", night.DryAt);
         Number(json, "below_set_point_k", night.BelowSetPoint.Kelvins);
         Time(json, "freezing_at", night.FreezingAt);
+        TakersJson.Water(json, night);
         Number(json, "steady_supply_at_low_w", Watts(night.SteadySupplyAtLow));
         Number(json, "allowed_liquid_temperature_c", night.AllowedLiquid?.DegreesCelsius);
         Number(json, "demand_at_low_w", Watts(night.DemandAtLow));
@@ -169,6 +173,7 @@ public static class RunJson
         Number(json, "pressure_kpa_gauge", reported.CylinderPressure_Pa / 1000);
         Number(json, "left_kg", reported.Left_kg);
         json.WriteNumber("cylinder", reported.Cylinder + 1);
+        json.WriteString("node", reported.Node);
         json.WriteEndObject();
     }
 

@@ -175,6 +175,18 @@ internal sealed class Controls
         }
     }
 
+    /// <summary>Whether one that takes gas asks for it and does not get it: it waits to be lit, or is open and gets too little.</summary>
+    /// <param name="place">Its place among the loads.</param>
+    /// <param name="taken_kg_s">What it got. [kg/s]</param>
+    /// <param name="plant">What it could take.</param>
+    /// <param name="undersupplied_frac">Part of that below which it is too little.</param>
+    public bool IsShort(int place, double taken_kg_s, Plant plant, double undersupplied_frac)
+    {
+        int i = place - Plant.FurnaceLoad - 1;
+        bool waits = i < 0 ? Furnace is { WantsGas: true, IsLit: false } && Thermostat!.Calls : i < Appliances.Length ? Appliances[i].WantsGas : Power?.Generator is { WantsGas: true };
+        return waits || (plant.Supply.IsOpen(place) && taken_kg_s < undersupplied_frac * plant.Loads[place].Full_kg_s);
+    }
+
     /// <summary>How far delivery is below what keeps some open flame alight. [Pa]</summary>
     public double FlamePast_Pa(double delivery_Pa)
     {

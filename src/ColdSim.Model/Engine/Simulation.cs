@@ -108,7 +108,7 @@ public sealed class Simulation
         _frost = new FrostLayer[n];
         (_state, _next, _trial) = (new PlantState(n, k), new PlantState(n, k), new PlantState(n, k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
-        _record = new StepRecord(rig.GasPlaces, Consumers.Count(rig.Power));
+        _record = new StepRecord(rig.GasPlaces, k, Consumers.Count(rig.Power));
         (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
@@ -277,7 +277,19 @@ public sealed class Simulation
         double heating_J_kg = _plant.HeatingValue_J_kg, perSecond = 1 / step_s;
         _record.Asked_W = asked_kg_s * heating_J_kg;
         _record.Given_W = _flowed.Drawn_kg * perSecond * heating_J_kg;
-        for (int i = 0; i < _record.Gas_W.Length; i++) _record.Gas_W[i] = _flowed.Taken_kg[i] * perSecond * heating_J_kg;
+        for (int i = 0; i < _record.Gas_W.Length; i++)
+        {
+            double taken_kg_s = _flowed.Taken_kg[i] * perSecond;
+            _record.Gas_W[i] = taken_kg_s * heating_J_kg;
+            _record.IsShort[i] = _controls.Supply.Undersupplied && _controls.IsShort(i, taken_kg_s, _plant, _settings.Undersupplied_frac);
+        }
+
+        for (int i = 0; i < _record.Node_K.Length; i++)
+        {
+            _record.Node_K[i] = _plant.Nodes[i].Temperature_K(_state.Node_J[i]);
+            _record.Ice_frac[i] = _plant.Nodes[i].Ice_frac(_state.Node_J[i]);
+        }
+
         _record.HeatIntoCylinder_W = _flowed.CylinderHeat_J * perSecond;
         _record.Blanket_W = _conditions.BlanketPower_W();
         _record.BurnerLit = _conditions.FurnaceLit;

@@ -10,17 +10,18 @@ public sealed class StepRecord
 
     /// <summary>An empty record.</summary>
     /// <param name="appliances">How many take gas.</param>
+    /// <param name="nodes">How many nodes there are beside coach and cylinders.</param>
     /// <param name="consumers">How many draw from the 12 V side; none without a battery.</param>
-    public StepRecord(int appliances, int consumers = 0)
+    public StepRecord(int appliances, int nodes = 0, int consumers = 0)
     {
-        Gas_W = new double[appliances];
+        (Gas_W, IsShort, Node_K, Ice_frac) = (new double[appliances], new bool[appliances], new double[nodes], new double[nodes]);
         Power = consumers == 0 ? null : new PowerUse(consumers);
     }
 
     /// <summary>A copy, for who keeps it.</summary>
     /// <param name="other">Of what.</param>
     public StepRecord(StepRecord other)
-        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Power?.Load_W.Length ?? 0)
+        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Node_K.Length, other.Power?.Load_W.Length ?? 0)
         => SetPart(other, other.From, other.To);
 
     /// <summary>How it stood before.</summary>
@@ -37,6 +38,15 @@ public sealed class StepRecord
 
     /// <summary>Gas that each appliance took, as gross heat: the furnace, then the others in their order. [W]</summary>
     public double[] Gas_W { get; }
+
+    /// <summary>Which of them asked for gas and did not get it, in the same order.</summary>
+    public bool[] IsShort { get; }
+
+    /// <summary>Temperature of each node after the step: the appliances' in their order, then the rig's water. [K]</summary>
+    public double[] Node_K { get; }
+
+    /// <summary>Part of each node's water that is ice after the step.</summary>
+    public double[] Ice_frac { get; }
 
     /// <summary>Heat from surroundings and blankets into liquid and shell of all cylinders. [W]</summary>
     public double HeatIntoCylinder_W { get; set; }
@@ -64,6 +74,9 @@ public sealed class StepRecord
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
         (BurnerLit, Undersupplied) = (whole.BurnerLit, whole.Undersupplied);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
+        whole.IsShort.AsSpan().CopyTo(IsShort);
+        whole.Node_K.AsSpan().CopyTo(Node_K);
+        whole.Ice_frac.AsSpan().CopyTo(Ice_frac);
         if (whole.Power is { } power) Power?.Set(power);
     }
 

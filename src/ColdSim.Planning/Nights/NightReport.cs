@@ -71,6 +71,18 @@ public sealed record NightReport
     /// <summary>Lowest delivery pressure while gas was asked for, gauge; null where none was asked.</summary>
     public required Pressure? DeliveryPressureLow { get; init; }
 
+    /// <summary>What each that can take gas took: the furnace, then the other appliances in their order.</summary>
+    public IReadOnlyList<ApplianceGas> GasByAppliance { get; init; } = [];
+
+    /// <summary>Of the appliances that were short of gas, the one that needs the highest pressure; null where none was.</summary>
+    public string? FirstToStarve { get; init; }
+
+    /// <summary>How bays, pipes and tanks fared; empty where the rig has none.</summary>
+    public IReadOnlyList<WaterReport> Water { get; init; } = [];
+
+    /// <summary>Whether outside was about 20 °F or less with water in a place that nothing heats: an alert, not a finding.</summary>
+    public bool WaterAlert => OutsideLow.Kelvins <= WaterPlaces.Alert_K && Water.Any(w => w.HoldsWater && !w.Heated);
+
     /// <summary>First undersupply, however short; null where there was none.</summary>
     public required DateTimeOffset? FirstShort { get; init; }
 
@@ -131,6 +143,9 @@ public sealed record RunSummary
 
     /// <summary>The same as gross heat.</summary>
     public required Energy GasHeat { get; init; }
+
+    /// <summary>What each that can take gas took over the run.</summary>
+    public IReadOnlyList<ApplianceGas> GasByAppliance { get; init; } = [];
 
     /// <summary>Propane at the start.</summary>
     public required Mass LeftAtStart { get; init; }

@@ -20,7 +20,7 @@ public static class NightRun
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
         IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
-        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count)
+        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count)
         {
             Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };
@@ -121,6 +121,9 @@ public static class NightRun
             ReserveStarts = t.ReserveStarts,
             BlanketEnergy = Energy.FromJoules(t.Blanket_J),
             HottestCylinder = Temperature.FromKelvins(t.Hottest_K),
+            GasByAppliance = t.Takers.Gas(),
+            FirstToStarve = t.Takers.FirstToStarve(),
+            Water = t.Takers.Water(At),
             CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
             LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
@@ -164,6 +167,7 @@ public static class NightRun
             VoltageGone = Duration.FromSeconds(nights.Sum(n => n.Power?.VoltageGone.Seconds ?? 0)),
             GasUsed = Mass.FromKilograms(used_kg),
             GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            GasByAppliance = ApplianceGas.Sum([.. nights.Select(n => n.GasByAppliance)]),
             LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinders.Sum(c => c.Contents_kg)),
             LeftAtEnd = nights[^1].LeftAtEnd,
             Walks = nights.Sum(n => n.Walks),
