@@ -1,7 +1,6 @@
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
-using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Heaters;
 using ColdSim.Model.Numerics;
@@ -108,7 +107,7 @@ public sealed class Simulation
         _frost = new FrostLayer[n];
         (_state, _next, _trial) = (new PlantState(n, k), new PlantState(n, k), new PlantState(n, k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
-        _record = new StepRecord(rig.GasPlaces, k, Consumers.Count(rig.Power));
+        _record = StepRecord.For(rig);
         (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());

@@ -1,3 +1,5 @@
+using ColdSim.Model.Electrical;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>One accepted step of a run: how it stood before and after, and what went on between, as means of the step. SI units.</summary>
@@ -16,6 +18,14 @@ public sealed class StepRecord
     {
         (Gas_W, IsShort, Node_K, Ice_frac) = (new double[appliances], new bool[appliances], new double[nodes], new double[nodes]);
         Power = consumers == 0 ? null : new PowerUse(consumers);
+    }
+
+    /// <summary>An empty record of a run of a rig.</summary>
+    /// <param name="rig">The rig.</param>
+    public static StepRecord For(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return new StepRecord(rig.GasPlaces, rig.Nodes().Count, Consumers.Count(rig.Power));
     }
 
     /// <summary>A copy, for who keeps it.</summary>

@@ -1,4 +1,3 @@
-using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
 
 namespace ColdSim.Planning.Nights;
@@ -14,8 +13,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly WantOfGas _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
-    private readonly StepRecord _shifted = new(scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count, Consumers.Count(scenario.Rig.Power));
-    private readonly StepRecord _part = new(scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count, Consumers.Count(scenario.Rig.Power));
+    private readonly StepRecord _shifted = StepRecord.For(scenario.Rig);
+    private readonly StepRecord _part = StepRecord.For(scenario.Rig);
     private readonly string[] _nodes = [.. scenario.Rig.Nodes().Select(n => n.Name)];
     private NightTally _night = new(scenario.Rig.Cylinders.Count, new TakerTally(scenario.Rig), scenario.Rig.Power);
     private double _end_s = double.NegativeInfinity;
