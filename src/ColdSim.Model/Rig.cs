@@ -80,13 +80,14 @@ public sealed record Rig
     public IReadOnlyList<ThermalNode> Nodes() => [.. Appliances.Select(a => a.Node).OfType<ThermalNode>(), .. Water];
 
     /// <summary>What takes gas at a place, in messages.</summary>
-    /// <param name="gasPlace">0 for the furnace, then the appliances in their order.</param>
-    public string TakerOf(int gasPlace) => gasPlace == 0 ? "furnace" : Appliances[gasPlace - 1].Name;
+    /// <param name="gasPlace">0 for the furnace, then the appliances in their order, then a generator.</param>
+    public string TakerOf(int gasPlace) => gasPlace == 0 ? "furnace" : gasPlace > Appliances.Count ? "generator" : Appliances[gasPlace - 1].Name;
 
     /// <summary>Delivery pressure below which what takes gas at a place loses its flame. [Pa gauge]</summary>
     /// <param name="gasPlace">0 for the furnace, then the appliances in their order.</param>
     public double MinimumPressureOf_Pa(int gasPlace)
-        => gasPlace > 0 ? Appliances[gasPlace - 1].MinimumPressure_Pa : Furnace?.DropOutPressure_Pa ?? double.NegativeInfinity;
+        => gasPlace > Appliances.Count ? Power!.Generator!.MinimumPressure_Pa
+            : gasPlace > 0 ? Appliances[gasPlace - 1].MinimumPressure_Pa : Furnace?.DropOutPressure_Pa ?? double.NegativeInfinity;
 
     /// <summary>Who is up when.</summary>
     public Occupancy Occupancy { get; init; } = new();

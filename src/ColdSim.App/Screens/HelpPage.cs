@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens;
 
@@ -36,13 +37,24 @@ internal static class HelpPage
         "  burner lit  part of the time: blank never, . little,",
         "              - half, + most, # always; then its hours",
         "  Pressures are gauge. Axes are one for all nights.",
+        "LETTERS OF WATER AND OF THE 12 V SIDE",
+        "  w I m  water begins to freeze, is all ice, has thawed",
+        "  B b    battery flat, voltage back",
+        "  E e X  generator starts, stops, dies for want of gas",
         "",
+    ];
+
+    // Told in one line each, so that all of the help still fits two columns.
+    private static readonly ReportedKind[] Together =
+    [
+        ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
+        ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved,
     ];
 
     private static readonly string[] Letters =
     [
         "EVENT LETTERS",
-        .. EventWords.Marked.Select(EventWords.Of).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {w.Sentence}"),
+        .. EventWords.Marked.Except(Together).Select(EventWords.Of).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {w.Sentence}"),
         "",
         "CAUTIONS",
         .. Cautions.Lines.SelectMany(c => Fitting.Wrap(c, LineWidth - 4).Select((line, i) => (i == 0 ? "  - " : "    ") + line)),

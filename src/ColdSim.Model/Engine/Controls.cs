@@ -183,7 +183,7 @@ internal sealed class Controls
     public bool IsShort(int place, double taken_kg_s, Plant plant, double undersupplied_frac)
     {
         int i = place - Plant.FurnaceLoad - 1;
-        bool waits = i < 0 ? Furnace is { WantsGas: true, IsLit: false } && Thermostat!.Calls : Appliances[i].WantsGas;
+        bool waits = i < 0 ? Furnace is { WantsGas: true, IsLit: false } && Thermostat!.Calls : i < Appliances.Length ? Appliances[i].WantsGas : Power?.Generator is { WantsGas: true };
         return waits || (plant.Supply.IsOpen(place) && taken_kg_s < undersupplied_frac * plant.Loads[place].Full_kg_s);
     }
 

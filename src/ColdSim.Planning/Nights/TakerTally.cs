@@ -46,7 +46,7 @@ internal sealed class TakerTally(Rig rig)
         double whole_J = _gas_J.Sum();
         return
         [
-            .. Enumerable.Range(rig.Furnace is null ? 1 : 0, rig.Furnace is null ? rig.Appliances.Count : rig.GasPlaces).Select(i => new ApplianceGas(
+            .. Enumerable.Range(rig.Furnace is null ? 1 : 0, rig.Furnace is null ? rig.GasPlaces - 1 : rig.GasPlaces).Select(i => new ApplianceGas(
                 rig.TakerOf(i), Mass.FromKilograms(_gas_J[i] / rig.Gas.HeatingValue_J_kg), Ratio.FromDecimalFractions(whole_J > 0 ? _gas_J[i] / whole_J : 0))),
         ];
     }

@@ -15,7 +15,7 @@ public class FirstOutTests
         Power = new PowerSpecification { Battery = BatteryPresets.Of(BatteryChemistry.Agm, capacity_Ah * NominalVoltage.AmpereHour_J) },
     };
 
-    private static NightReport Night(double capacity_Ah, double left, double air_C = -12) => Rigs.Nights(With(capacity_Ah, left), Steady(air_C), 1).Nights[0];
+    private static NightReport Night(double capacity_Ah, double left, double air_C = -12) => ColdSim.Tests.Model.Rigs.Nights(With(capacity_Ah, left), Steady(air_C), 1).Nights[0];
 
     [Fact]
     public void A_night_with_enough_of_both_holds()
@@ -46,7 +46,7 @@ public class FirstOutTests
     [Fact]
     public void Without_a_battery_there_is_nothing_to_tell_of_it()
     {
-        RunReport run = Rigs.Nights(Heated(), Steady(-12), 1);
+        RunReport run = ColdSim.Tests.Model.Rigs.Nights(Heated(), Steady(-12), 1);
         Assert.Null(run.Nights[0].Power);
         Assert.Equal(0, run.Ledger.Electric_J);
     }
