@@ -167,10 +167,13 @@ public sealed class GasSupply
     private SupplyPoint Solve(in FeedPressures feed, double air_Pa)
     {
         if (Math.Max(feed.Service_Pa, feed.Reserve_Pa) <= air_Pa) return new SupplyPoint(0, 0);
-        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, feed, air_Pa);
-        bool full = delivery_Pa >= _fullPressure_Pa;
-        double flow_kg_s = full ? _asked_kg_s : Taken_kg_s(delivery_Pa);
-        return new SupplyPoint(flow_kg_s, full ? double.NaN : delivery_Pa, _regulator.Reserve_kg_s(flow_kg_s, feed, air_Pa));
+        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, feed, air_Pa, out double reserve_kg_s);
+        if (delivery_Pa >= _fullPressure_Pa)
+            return new SupplyPoint(_asked_kg_s, double.NaN, _regulator.Reserve_kg_s(_asked_kg_s, feed, air_Pa));
+
+        // Taken where the two meet: a stage wide open at sonic speed passes the same into many pressures, and only one of them is met.
+        double flow_kg_s = Taken_kg_s(delivery_Pa);
+        return new SupplyPoint(flow_kg_s, delivery_Pa, Math.Min(flow_kg_s, reserve_kg_s));
     }
 
     private double Taken_kg_s(double delivery_Pa)
