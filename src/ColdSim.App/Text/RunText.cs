@@ -20,6 +20,7 @@ internal static class RunText
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WhoDrew.Applies(report) ? [new TextSection("Who drew what gas", WhoDrew.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WaterTable.Applies(report) ? [new TextSection("Water", WaterTable.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. PowerTable.Applies(report) ? [new TextSection("The 12 V side", PowerTable.Lines(report))] : Array.Empty<TextSection>(),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
         ];

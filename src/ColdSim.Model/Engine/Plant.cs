@@ -66,6 +66,12 @@ internal sealed class Plant
             : new GasLoad(BurnerInput.At_W(rig.Furnace.Input_W, rig.Furnace.Altitude, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
         foreach (GasAppliance appliance in rig.Appliances)
             loads.Add(new GasLoad(appliance.InputAt_W(rig.Site.Elevation_m) / _heatingValue_J_kg, appliance.FullPressure_Pa));
+        if (rig.Power?.Generator is { } generator)
+        {
+            GeneratorLoad = loads.Count;
+            loads.Add(new GasLoad(generator.IdleInput_W / _heatingValue_J_kg, generator.FullPressure_Pa));
+        }
+
         Loads = loads;
         _warmsCoach_frac = [.. rig.Appliances.Select(a => Coach is null ? 0 : a.WarmsCoach_frac)];
         _warmsNode_frac = [.. rig.Appliances.Select(a => a.WarmsNode_frac)];
@@ -91,6 +97,9 @@ internal sealed class Plant
     public GasSupply Supply { get; }
 
     public IReadOnlyList<GasLoad> Loads { get; }
+
+    /// <summary>The generator's place among the loads; -1 without one.</summary>
+    public int GeneratorLoad { get; } = -1;
 
     public double HeatingValue_J_kg => _heatingValue_J_kg;
 
@@ -220,6 +229,13 @@ internal sealed class Plant
             useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
             electric_W += power_W * (_warmsCoach_frac[i] + _electricWarmsNode_frac[i]);
             if (_nodeOf[i] >= 0) rate.Node_J[_nodeOf[i]] += gas_W * _warmsNode_frac[i] + power_W * _electricWarmsNode_frac[i];
+        }
+
+        if (GeneratorLoad >= 0)
+        {
+            double generator_kg_s = Supply.Taken_kg_s(GeneratorLoad, point);
+            burnt_kg_s += generator_kg_s;
+            flowed.Taken_kg[GeneratorLoad] += weight_s * generator_kg_s;
         }
 
         flowed.Drawn_kg += weight_s * point.Flow_kg_s;
