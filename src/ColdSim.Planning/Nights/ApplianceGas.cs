@@ -16,10 +16,10 @@ public sealed record ApplianceGas(string Name, Mass Gas, Ratio Share)
         if (nights.Count == 0) return [];
         double[] each_kg = [.. nights[0].Select((_, i) => nights.Sum(n => n[i].Gas.Kilograms))];
         double whole_kg = each_kg.Sum();
-        return [.. nights[0].Select((a, i) => a with
+        return new SameGas([.. nights[0].Select((a, i) => a with
         {
             Gas = Mass.FromKilograms(each_kg[i]),
             Share = Ratio.FromDecimalFractions(whole_kg > 0 ? each_kg[i] / whole_kg : 0),
-        })];
+        })]);
     }
 }

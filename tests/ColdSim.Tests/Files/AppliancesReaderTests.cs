@@ -1,7 +1,7 @@
+using ColdSim.Files.Scenarios;
 using ColdSim.Model;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Nodes;
-using ColdSim.Files.Scenarios;
 using Xunit;
 
 namespace ColdSim.Tests.Files;

@@ -1,4 +1,6 @@
+using ColdSim.Files.Results;
 using ColdSim.Model;
+using ColdSim.Model.Weather;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model.Appliances;
 using Xunit;
@@ -57,6 +59,33 @@ public class TakersAndWaterTests
         Rig inBelly = Everything.Rig with { Water = [Everything.Bay(0.08), Everything.Pipe(0, 3)] };
         Assert.False(ColdSim.Tests.Model.Rigs.Nights(inBelly, Steady(-14, 30), 1).Nights[0].WaterAlert);
         Assert.False(ColdSim.Tests.Model.Rigs.Nights(Everything.Rig, Steady(-6, 30), 1).Nights[0].WaterAlert);
+    }
+
+    [Fact]
+    public void On_the_road_nothing_burns_and_tanks_go_on_from_where_they_stood()
+    {
+        WeatherSeries weather = Steady(-10, 60);
+        Leg Part(double from, double to, bool road = false)
+            => new() { From = Start.AddHours(from), To = Start.AddHours(to), Site = new(), Weather = weather, OnTheRoad = road };
+        RunReport report = NightRun.Of(Scenario(Everything.Rig, weather) with { Legs = [Part(0, 18), Part(18, 22, road: true), Part(22, 40)] });
+        double[] heater_K = report.Series.Node_K[1];
+        int leaves = 18 * 60, comes = 22 * 60;
+        Assert.InRange(heater_K[leaves + 1] - heater_K[leaves], -0.3, 0.1);
+        Assert.True(heater_K[comes] < heater_K[leaves] - 1);
+        Assert.All(Enumerable.Range(leaves + 1, comes - leaves - 1), i => Assert.Equal(0, report.Series.Gas_W.Sum(g => g[i])));
+        Assert.True(report.Ledger.Closes);
+    }
+
+    [Fact]
+    public void The_curves_as_a_table_have_a_column_for_each()
+    {
+        using StringWriter text = new();
+        SeriesCsv.Write(Cold.Value, text);
+        string heading = text.ToString().Split('\n')[0];
+        Assert.EndsWith(
+            ",furnace gas [W],draw gas [W],refrigerator gas [W],water heater gas [W],shower gas [W],stove gas [W],panel gas [W]"
+            + ",refrigerator [°C],water heater [°C],belly [°C],pipe [°C],outside [°C],tank [°C]",
+            heading, StringComparison.Ordinal);
     }
 
     [Fact]
