@@ -193,8 +193,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
             Notice = "",
             Wanted = new PageWork("Fitting the coach to the readings", (finished, cancel) => ReadingsFit.Of(scenario, book.Log, finished, cancel))
             {
-                Parts = "steps",
-                Of = 2,
+                Parts = "runs through the log",
             },
         };
     }
