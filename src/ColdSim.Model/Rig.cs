@@ -1,8 +1,10 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
+using ColdSim.Model.Nodes;
 using ColdSim.Model.Site;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
@@ -57,8 +59,14 @@ public sealed record Rig
     /// <summary>The furnace, or null.</summary>
     public FurnaceSpecification? Furnace { get; init; }
 
-    /// <summary>Draws at a known rate.</summary>
-    public IReadOnlyList<ConstantDraw> Draws { get; init; } = [];
+    /// <summary>Burners beside the furnace.</summary>
+    public IReadOnlyList<GasAppliance> Appliances { get; init; } = [];
+
+    /// <summary>Wet bays, and the pipes and tanks in them; a bay stands before what lies in it.</summary>
+    public IReadOnlyList<ThermalNode> Water { get; init; } = [];
+
+    /// <summary>How many places for what takes gas: the furnace's, also where there is none, and the appliances'.</summary>
+    public int GasPlaces => 1 + Appliances.Count;
 
     /// <summary>Who is up when.</summary>
     public Occupancy Occupancy { get; init; } = new();

@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
@@ -49,7 +50,7 @@ internal static class FourteenNights
             },
             Thermostat = new ThermostatSpecification { DaySetPoint_K = 289.15, NightSetPoint_K = 285.15 },
             Furnace = new FurnaceSpecification { Input_W = 12_000 * 0.29307107017222 },
-            Draws = [new ConstantDraw { Name = "refrigerator", Input_W = 250 }],
+            Appliances = [new ConstantDraw { Name = "refrigerator", Input_W = 250 }],
         };
         return new Scenario
         {

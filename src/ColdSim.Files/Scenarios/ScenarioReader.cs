@@ -2,6 +2,7 @@ using System.Text;
 using ColdSim.Files.Scenarios.Sections;
 using ColdSim.Files.Toml;
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Coach;
@@ -95,7 +96,7 @@ public static class ScenarioReader
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
         (Occupancy occupancy, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
-        IReadOnlyList<ConstantDraw> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
+        IReadOnlyList<GasAppliance> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         FittedFactors? fitted = FitSection.Read(root.Section("fit"));
@@ -116,7 +117,7 @@ public static class ScenarioReader
             Coach = coach,
             Thermostat = thermostat,
             Furnace = furnace,
-            Draws = draws,
+            Appliances = draws,
             Occupancy = occupancy,
         };
         Scenario scenario = new()
@@ -140,7 +141,7 @@ public static class ScenarioReader
 
     private static void CheckTogether(
         SectionReader root, FurnaceSpecification? furnace, ThermostatSpecification? thermostat, CoachSpecification? coach,
-        IReadOnlyList<ConstantDraw> draws, double people_W)
+        IReadOnlyList<GasAppliance> draws, double people_W)
     {
         Reading reading = root.Reading;
         if (furnace is not null && coach is null)
@@ -149,7 +150,7 @@ public static class ScenarioReader
             reading.Missing(root.PlaceOf("furnace"), "a furnace without a thermostat", "accepted: [furnace] together with [coach] and [thermostat]");
         if (furnace is null && draws.Count == 0)
             reading.Warn($"neither a [furnace] nor a [[draw]]: nothing draws gas");
-        if (coach is null && draws.Any(d => d.HeatToCoach_frac > 0))
+        if (coach is null && draws.Any(d => d.WarmsCoach_frac > 0))
             reading.Warn($"a [[draw]] gives heat_to_coach, and there is no [coach]");
         if (coach is null && people_W > 0)
             reading.Warn($"[people] counts people, and there is no [coach] for them to warm");

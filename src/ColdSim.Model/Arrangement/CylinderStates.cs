@@ -40,7 +40,10 @@ internal sealed class CylinderStates
     public bool IsGivingVapourAlone(int i) => Out_kg_s[i] > 0 && !Contents[i].HasLiquid;
 
     /// <summary>Enthalpy of the gas in the manifold, the mean of what the giving cylinders send. [J/kg]</summary>
-    public double ManifoldEnthalpy_J_kg()
+    public double ManifoldEnthalpy_J_kg { get; private set; }
+
+    /// <summary>Takes in the outflows: mixes what the giving cylinders send.</summary>
+    public void Mix()
     {
         double flow_kg_s = 0, enthalpy_W = 0;
         for (int i = 0; i < Count; i++)
@@ -50,19 +53,21 @@ internal sealed class CylinderStates
             enthalpy_W += Out_kg_s[i] * Contents[i].VapourEnthalpy_J_kg;
         }
 
-        return flow_kg_s > 0 ? enthalpy_W / flow_kg_s : 0;
+        ManifoldEnthalpy_J_kg = flow_kg_s > 0 ? enthalpy_W / flow_kg_s : 0;
     }
 
     /// <summary>How fast one warms. [K/s]</summary>
     /// <param name="i">Its place.</param>
-    /// <param name="manifold_J_kg">Enthalpy of gas that comes in.</param>
-    /// <remarks>What leaves takes the draw heat; what comes in gives it, and what it is richer than the cylinder's own vapour.</remarks>
-    public double Warming_K_s(int i, double manifold_J_kg)
+    /// <remarks>
+    /// [m′c′ + m″c″ + m_w c_w] dT/dt = Q − ṁ h_fg ρ′/(ρ′ − ρ″), written with ∂U/∂T of the two-phase contents. What leaves takes the draw
+    /// heat; what comes in gives it, and what it is richer than the cylinder's own vapour.
+    /// </remarks>
+    public double Warming_K_s(int i)
     {
         double out_kg_s = Out_kg_s[i];
         double taken_W = out_kg_s >= 0
             ? out_kg_s * Contents[i].DrawHeat_J_kg
-            : out_kg_s * (Contents[i].DrawHeat_J_kg + manifold_J_kg - Contents[i].VapourEnthalpy_J_kg);
+            : out_kg_s * (Contents[i].DrawHeat_J_kg + ManifoldEnthalpy_J_kg - Contents[i].VapourEnthalpy_J_kg);
         return (Heat_W[i] - taken_W) / Capacity_J_K[i];
     }
 }

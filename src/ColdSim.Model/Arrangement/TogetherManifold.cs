@@ -88,5 +88,5 @@ internal sealed class TogetherManifold(int count, double meetingTime_s) : IManif
 
     // Clapeyron with liquid, (∂p/∂T) of the gas without: both are L ρ″/T in terms of the draw heat.
     private static double PressureSlope_Pa_K(in CylinderContents contents, double t_K)
-        => contents.DrawHeat_J_kg * contents.VapourDensity_kg_m3 / t_K;
+        => contents.DrawHeat_J_kg / (contents.VapourVolume_m3_kg * t_K);
 }

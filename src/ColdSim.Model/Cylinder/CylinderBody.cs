@@ -37,12 +37,4 @@ public sealed class CylinderBody
     /// <param name="mass_kg">Propane. [kg]</param>
     /// <param name="t_K">Temperature. [K]</param>
     public double StoredEnergy_J(double mass_kg, double t_K) => Contents(mass_kg, t_K).InternalEnergy_J + ShellHeat_J_K * t_K;
-
-    /// <summary>How fast liquid and shell warm while heat comes in and vapour is drawn. [K/s]</summary>
-    /// <param name="contents">What is in it.</param>
-    /// <param name="heat_W">Heat from outside. [W]</param>
-    /// <param name="draw_kg_s">Vapour drawn. [kg/s]</param>
-    /// <remarks>[m′c′ + m″c″ + m_w c_w] dT/dt = Q − ṁ h_fg ρ′/(ρ′ − ρ″), written with ∂U/∂T of the two-phase contents.</remarks>
-    public double Warming_K_s(in CylinderContents contents, double heat_W, double draw_kg_s)
-        => (heat_W - draw_kg_s * contents.DrawHeat_J_kg) / (contents.HeatCapacity_J_K + ShellHeat_J_K);
 }

@@ -10,7 +10,7 @@ namespace ColdSim.Model.Cylinder;
 /// <param name="DrawHeat_J_kg">Heat that each mass of vapour drawn takes from what stays. [J/kg]</param>
 /// <param name="HeatCapacity_J_K">∂U/∂T of the propane at constant mass and volume. [J/K]</param>
 /// <param name="InternalEnergy_J">Internal energy of the propane. [J]</param>
-/// <param name="VapourDensity_kg_m3">Density of the vapour. [kg/m³]</param>
+/// <param name="VapourVolume_m3_kg">Specific volume of the vapour. [m³/kg]</param>
 /// <param name="PressureByMass_Pa_kg">∂p/∂m at constant temperature; 0 with liquid. [Pa/kg]</param>
 public readonly record struct CylinderContents(
     double Pressure_Pa,
@@ -20,7 +20,7 @@ public readonly record struct CylinderContents(
     double DrawHeat_J_kg,
     double HeatCapacity_J_K,
     double InternalEnergy_J,
-    double VapourDensity_kg_m3,
+    double VapourVolume_m3_kg,
     double PressureByMass_Pa_kg)
 {
     /// <summary>Whether there is liquid.</summary>
@@ -33,7 +33,8 @@ public readonly record struct CylinderContents(
     public static CylinderContents Of(double mass_kg, double volume_m3, double t_K)
     {
         TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
-        return two.LiquidMass_kg > 0 ? WithLiquid(two) : VapourAlone(two, mass_kg, volume_m3, t_K);
+        In(two.LiquidMass_kg > 0, mass_kg, volume_m3, t_K, out CylinderContents contents);
+        return contents;
     }
 
     /// <summary>The contents of a volume in a phase that is known, also a little past the point where it ends.</summary>
@@ -41,18 +42,19 @@ public readonly record struct CylinderContents(
     /// <param name="mass_kg">Propane. [kg]</param>
     /// <param name="volume_m3">Inside volume. [m³]</param>
     /// <param name="t_K">Temperature of everything in it. [K]</param>
+    /// <param name="contents">They.</param>
     /// <remarks>
     /// A time step that ends where the last liquid goes must see one set of equations throughout; the heat of a draw jumps there.
     /// </remarks>
-    public static CylinderContents In(bool withLiquid, double mass_kg, double volume_m3, double t_K)
+    public static void In(bool withLiquid, double mass_kg, double volume_m3, double t_K, out CylinderContents contents)
     {
         TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
-        return withLiquid ? WithLiquid(two) : VapourAlone(two, mass_kg, volume_m3, t_K);
+        contents = withLiquid
+            ? new CylinderContents(
+                two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
+                two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J, two.VapourVolume_m3_kg, 0)
+            : VapourAlone(two, mass_kg, volume_m3, t_K);
     }
-
-    private static CylinderContents WithLiquid(in TwoPhaseContents two) => new(
-        two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
-        two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J, two.VapourDensity_kg_m3, 0);
 
     // The same equation of state, so pressure and energy go on without a jump where the last liquid went.
     private static CylinderContents VapourAlone(in TwoPhaseContents two, double mass_kg, double volume_m3, double t_K)
@@ -60,6 +62,6 @@ public readonly record struct CylinderContents(
         PropaneState v = ReferenceEquation.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
         return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
             t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg,
-            v.Density_kg_m3, v.PressureByDensity / volume_m3);
+            1 / v.Density_kg_m3, v.PressureByDensity / volume_m3);
     }
 }

@@ -1,7 +1,8 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Furnace;
-using ColdSim.Model.Supply;
+using ColdSim.Model.Nodes;
 using ColdSim.Model.Thermostat;
 
 namespace ColdSim.Model.Engine;
@@ -19,15 +20,20 @@ internal sealed class Controls
     private const double ReserveFeeds_frac = 0.05;
     private const double ReserveRests_frac = 0.01;
 
+    // So much of it must thaw or freeze again before the same node is told anew.
+    private const double ThawedAgain_frac = 1e-3;
+
     private readonly Rig _rig;
 
-    public Controls(Rig rig, double undersupplied_frac)
+    public Controls(Rig rig, Plant plant, double undersupplied_frac)
     {
         _rig = rig;
         int n = rig.Cylinders.Count;
         Thermostat = rig.Thermostat is null || rig.Coach is null ? null : new ThermostatControl(rig.Thermostat);
         Furnace = rig.Furnace is null ? null : new FurnaceControl(rig.Furnace);
-        Draws = [.. rig.Draws.Select(d => new DrawControl(d))];
+        Appliances = [.. rig.Appliances.Select(a => new ApplianceControl(a, rig.Site.Hookup))];
+        Liquid = [.. plant.Nodes.Select(n => new Threshold(ThawedAgain_frac * n.Latent_J, 0))];
+        Solid = [.. plant.Nodes.Select(n => new Threshold(n.Latent_J, (1 - ThawedAgain_frac) * n.Latent_J))];
         Blankets = [.. rig.Cylinders.Select(c => c.Blanket is null ? null : new BlanketControl(c.Blanket, rig.Site.Hookup))];
         Hot = [.. rig.Cylinders.Select(_ => new Threshold(Hot_K, Hot_K - HotBand_K))];
         Change = n > 1 && rig.Arrangement is OneAtATime by ? new CylinderChange(by, n) : null;
@@ -39,7 +45,13 @@ internal sealed class Controls
 
     public FurnaceControl? Furnace { get; }
 
-    public DrawControl[] Draws { get; }
+    public ApplianceControl[] Appliances { get; }
+
+    /// <summary>Whether each node's water is free of ice.</summary>
+    public Threshold[] Liquid { get; }
+
+    /// <summary>Whether each node's water is all ice.</summary>
+    public Threshold[] Solid { get; }
 
     /// <summary>A blanket for each cylinder, or null.</summary>
     public BlanketControl?[] Blankets { get; }
@@ -64,9 +76,10 @@ internal sealed class Controls
     /// <summary>Every window of the clock at whose edges something switches.</summary>
     public IEnumerable<ClockWindow> Windows()
     {
-        foreach (ConstantDraw draw in _rig.Draws)
+        foreach (GasAppliance appliance in _rig.Appliances)
         {
-            foreach (ClockWindow window in draw.Hours) yield return window;
+            foreach (ClockWindow window in appliance.Hours) yield return window;
+            foreach (WaterDraw draw in appliance.Node?.Draws ?? []) yield return draw.Window;
         }
 
         if (_rig.Thermostat is not null) yield return _rig.Thermostat.NightHours;
@@ -80,7 +93,7 @@ internal sealed class Controls
     public void SetClock(double clock_s)
     {
         Thermostat?.SetClock(clock_s);
-        foreach (DrawControl draw in Draws) draw.SetClock(clock_s);
+        foreach (ApplianceControl appliance in Appliances) appliance.SetClock(clock_s);
         foreach (BlanketControl? blanket in Blankets) blanket?.SetClock(clock_s);
     }
 
@@ -92,20 +105,20 @@ internal sealed class Controls
         // The thermostat is past its band and only its shortest time keeps it from switching.
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.Past_K(s.Sensor_K) >= 0)
             next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
-        foreach (DrawControl draw in Draws) next_s = Math.Min(next_s, draw.RetryAt_s);
+        foreach (ApplianceControl appliance in Appliances) next_s = Math.Min(next_s, appliance.RetryAt_s);
         return Change is null ? next_s : Math.Min(next_s, Change.At_s);
     }
 
     /// <summary>Whether an appliance waits for gas to be lit.</summary>
-    public bool Waiting() => SupplyWatch.Waiting(Thermostat?.Calls ?? false, Furnace, Draws);
+    public bool Waiting() => SupplyWatch.Waiting(Thermostat?.Calls ?? false, Furnace, Appliances);
 
     /// <summary>How far delivery is below what keeps some open flame alight. [Pa]</summary>
     public double FlamePast_Pa(double delivery_Pa)
     {
         double past_Pa = Furnace is { IsLit: true } ? _rig.Furnace!.DropOutPressure_Pa - delivery_Pa : -1;
-        for (int i = 0; i < Draws.Length; i++)
+        for (int i = 0; i < Appliances.Length; i++)
         {
-            if (Draws[i].ValveOpen) past_Pa = Math.Max(past_Pa, _rig.Draws[i].MinimumPressure_Pa - delivery_Pa);
+            if (Appliances[i].ValveOpen) past_Pa = Math.Max(past_Pa, _rig.Appliances[i].MinimumPressure_Pa - delivery_Pa);
         }
 
         return past_Pa;
@@ -116,9 +129,9 @@ internal sealed class Controls
     {
         double asked_kg_s = plant.Supply.Asked_kg_s;
         if (Furnace is { WantsGas: true, ValveOpen: false } && Thermostat!.Calls) asked_kg_s += plant.Loads[Plant.FurnaceLoad].Full_kg_s;
-        for (int i = 0; i < Draws.Length; i++)
+        for (int i = 0; i < Appliances.Length; i++)
         {
-            if (Draws[i].WantsGas) asked_kg_s += plant.Loads[Plant.FurnaceLoad + 1 + i].Full_kg_s;
+            if (Appliances[i].WantsGas) asked_kg_s += plant.Loads[Plant.FurnaceLoad + 1 + i].Full_kg_s;
         }
 
         return asked_kg_s;

@@ -1,7 +1,8 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
-using ColdSim.Model.Furnace;
+using ColdSim.Model.Nodes;
 using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Engine;
@@ -24,7 +25,10 @@ internal sealed class Plant
 
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
-    private readonly double[] _heatToCoach_frac;
+    private readonly double[] _warmsCoach_frac, _warmsNode_frac;
+    private readonly int[] _nodeOf;
+    private readonly double[] _node_K;
+    private readonly double _duct_frac;
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
     private readonly PlantState _trial, _k1, _k2, _k3, _k4;
@@ -35,7 +39,11 @@ internal sealed class Plant
         _heatingValue_J_kg = rig.Gas.HeatingValue_J_kg;
         Cylinders = [.. rig.Cylinders.Select(c => new CylinderBody(c))];
         int n = Cylinders.Length;
-        (_trial, _k1, _k2, _k3, _k4) = (new(n), new(n), new(n), new(n), new(n));
+        (Nodes, _nodeOf) = NodesOf(rig);
+        _node_K = new double[Nodes.Length];
+        foreach (NodeBody node in Nodes) _duct_frac += node.Node.Duct_frac;
+        int k = Nodes.Length;
+        (_trial, _k1, _k2, _k3, _k4) = (new(n, k), new(n, k), new(n, k), new(n, k), new(n, k));
         _standing = new Standing(n);
         Manifold = rig.Arrangement switch
         {
@@ -51,15 +59,20 @@ internal sealed class Plant
         // The furnace always has the first place, at no flow where there is none, so that places never shift.
         List<GasLoad> loads = [rig.Furnace is null
             ? new GasLoad(0, 1)
-            : new GasLoad(FurnaceInput.At_W(rig.Furnace, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
-        foreach (ConstantDraw draw in rig.Draws) loads.Add(new GasLoad(draw.Input_W / _heatingValue_J_kg, draw.FullPressure_Pa));
+            : new GasLoad(BurnerInput.At_W(rig.Furnace.Input_W, rig.Furnace.Altitude, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
+        foreach (GasAppliance appliance in rig.Appliances)
+            loads.Add(new GasLoad(appliance.InputAt_W(rig.Site.Elevation_m) / _heatingValue_J_kg, appliance.FullPressure_Pa));
         Loads = loads;
-        _heatToCoach_frac = [.. rig.Draws.Select(d => d.HeatToCoach_frac)];
+        _warmsCoach_frac = [.. rig.Appliances.Select(a => Coach is null ? 0 : a.WarmsCoach_frac)];
+        _warmsNode_frac = [.. rig.Appliances.Select(a => a.WarmsNode_frac)];
         Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg, rig.Arrangement as AutomaticChangeover);
         Supply = new GasSupply(Regulator, loads);
     }
 
     public CylinderBody[] Cylinders { get; }
+
+    /// <summary>The appliances' nodes, then the rig's water.</summary>
+    public NodeBody[] Nodes { get; }
 
     public IManifold Manifold { get; }
 
@@ -87,6 +100,7 @@ internal sealed class Plant
                 fastest_s = Math.Min(fastest_s, Coach.Specification.FurnishingsCapacity_J_K / Coach.Specification.Coupling_W_K);
         }
 
+        foreach (NodeBody node in Nodes) fastest_s = Math.Min(fastest_s, node.Lag_s);
         return LargestPart * fastest_s;
     }
 
@@ -95,8 +109,14 @@ internal sealed class Plant
     {
         double cylinders_J = 0;
         for (int i = 0; i < Cylinders.Length; i++) cylinders_J += Cylinders[i].StoredEnergy_J(s.Propane_kg[i], s.Cylinder_K[i]);
-        return new Stored(cylinders_J, Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0, s.TotalPropane_kg());
+        double coach_J = Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0;
+        foreach (double node_J in s.Node_J) coach_J += node_J;
+        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg());
     }
+
+    /// <summary>What an appliance's thermostat senses: its node, or the coach's air. [K]</summary>
+    public double Sensed_K(int appliance, PlantState s)
+        => _nodeOf[appliance] is >= 0 and int node ? Nodes[node].Temperature_K(s.Node_J[node]) : s.Air_K;
 
     /// <summary>Works out what is in the cylinders and what flows at a state.</summary>
     public void Evaluate(PlantState s, StepConditions c, Standing at)
@@ -104,18 +124,24 @@ internal sealed class Plant
         CylinderStates cylinders = at.Cylinders;
         for (int i = 0; i < Cylinders.Length; i++)
         {
-            double t_K = s.Cylinder_K[i];
-            CylinderContents contents = CylinderContents.In(c.HasLiquid[i], s.Propane_kg[i], Cylinders[i].Specification.Volume_m3, t_K);
-            cylinders.Contents[i] = contents;
-            cylinders.Temperature_K[i] = t_K;
-            cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(t_K, c.Blanket_W[i]);
-            cylinders.Capacity_J_K[i] = contents.HeatCapacity_J_K + Cylinders[i].ShellHeat_J_K;
+            CylinderContents.In(c.HasLiquid[i], s.Propane_kg[i], Cylinders[i].Specification.Volume_m3, s.Cylinder_K[i], out cylinders.Contents[i]);
+            cylinders.Temperature_K[i] = s.Cylinder_K[i];
+            cylinders.Capacity_J_K[i] = cylinders.Contents[i].HeatCapacity_J_K + Cylinders[i].ShellHeat_J_K;
         }
 
+        Exchange(c, at);
+    }
+
+    /// <summary>Works out anew what flows where the contents stand but what is held still has changed.</summary>
+    public void Exchange(StepConditions c, Standing at)
+    {
+        CylinderStates cylinders = at.Cylinders;
+        for (int i = 0; i < Cylinders.Length; i++) cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(cylinders.Temperature_K[i], c.Blanket_W[i]);
         at.AirPressure_Pa = c.AirPressure_Pa;
         at.Feed = Manifold.Feed(cylinders);
         at.Point = Supply.At(at.Feed, c.AirPressure_Pa);
         Manifold.Share(at.Point, cylinders);
+        cylinders.Mix();
     }
 
     /// <summary>Energy stored in propane and shells where it is worked out how they stand. [J]</summary>
@@ -129,88 +155,135 @@ internal sealed class Plant
 
     /// <summary>The state after a step, and what flowed in it.</summary>
     /// <param name="s">The state before.</param>
+    /// <param name="at">What stands and flows there, with what is held still as it is.</param>
     /// <param name="c">What is held still.</param>
     /// <param name="step_s">Length. [s]</param>
     /// <param name="next">Becomes the state after.</param>
-    /// <param name="flowed">What flowed.</param>
-    public void Step(PlantState s, StepConditions c, double step_s, PlantState next, out Fluxes flowed)
+    /// <param name="flowed">Becomes what flowed.</param>
+    public void Step(PlantState s, Standing at, StepConditions c, double step_s, PlantState next, Fluxes flowed)
     {
-        double half_s = 0.5 * step_s, sixth_s = step_s / 6;
-        Rates(s, c, _k1, out Fluxes f1);
+        double half_s = 0.5 * step_s, sixth_s = step_s / 6, third_s = step_s / 3;
+        flowed.Clear();
+        Rates(s, at, c, _k1, sixth_s, flowed);
         _trial.SetAlong(s, _k1, half_s);
-        Rates(_trial, c, _k2, out Fluxes f2);
+        Evaluate(_trial, c, _standing);
+        Rates(_trial, _standing, c, _k2, third_s, flowed);
         _trial.SetAlong(s, _k2, half_s);
-        Rates(_trial, c, _k3, out Fluxes f3);
+        Evaluate(_trial, c, _standing);
+        Rates(_trial, _standing, c, _k3, third_s, flowed);
         _trial.SetAlong(s, _k3, step_s);
-        Rates(_trial, c, _k4, out Fluxes f4);
+        Evaluate(_trial, c, _standing);
+        Rates(_trial, _standing, c, _k4, sixth_s, flowed);
 
-        double Sum(double a, double b, double c, double d) => sixth_s * (a + 2 * (b + c) + d);
-        flowed = new Fluxes(
-            Sum(f1.Drawn_kg, f2.Drawn_kg, f3.Drawn_kg, f4.Drawn_kg),
-            Sum(f1.CylinderHeat_J, f2.CylinderHeat_J, f3.CylinderHeat_J, f4.CylinderHeat_J),
-            Sum(f1.VapourEnthalpy_J, f2.VapourEnthalpy_J, f3.VapourEnthalpy_J, f4.VapourEnthalpy_J),
-            Sum(f1.Burnt_kg, f2.Burnt_kg, f3.Burnt_kg, f4.Burnt_kg),
-            Sum(f1.Unburnt_kg, f2.Unburnt_kg, f3.Unburnt_kg, f4.Unburnt_kg),
-            Sum(f1.Useful_J, f2.Useful_J, f3.Useful_J, f4.Useful_J),
-            Sum(f1.Flue_J, f2.Flue_J, f3.Flue_J, f4.Flue_J),
-            Sum(f1.Gains_J, f2.Gains_J, f3.Gains_J, f4.Gains_J),
-            Sum(f1.Loss_J, f2.Loss_J, f3.Loss_J, f4.Loss_J),
-            Sum(f1.Ground_J, f2.Ground_J, f3.Ground_J, f4.Ground_J));
-        for (int i = 0; i < Cylinders.Length; i++)
-        {
-            next.Propane_kg[i] = s.Propane_kg[i] + Sum(_k1.Propane_kg[i], _k2.Propane_kg[i], _k3.Propane_kg[i], _k4.Propane_kg[i]);
-            next.Cylinder_K[i] = s.Cylinder_K[i] + Sum(_k1.Cylinder_K[i], _k2.Cylinder_K[i], _k3.Cylinder_K[i], _k4.Cylinder_K[i]);
-        }
-
-        next.Air_K = s.Air_K + Sum(_k1.Air_K, _k2.Air_K, _k3.Air_K, _k4.Air_K);
-        next.Furnishings_K = s.Furnishings_K + Sum(_k1.Furnishings_K, _k2.Furnishings_K, _k3.Furnishings_K, _k4.Furnishings_K);
-        next.Sensor_K = s.Sensor_K + Sum(_k1.Sensor_K, _k2.Sensor_K, _k3.Sensor_K, _k4.Sensor_K);
+        next.SetAlong(s, _k1, sixth_s);
+        next.Add(_k2, third_s);
+        next.Add(_k3, third_s);
+        next.Add(_k4, sixth_s);
     }
 
-    private void Rates(PlantState s, StepConditions c, PlantState rate, out Fluxes flux)
+    // The rates of change at a state, and what flows, added to the step's with the stage's weight.
+    private void Rates(PlantState s, Standing at, StepConditions c, PlantState rate, double weight_s, Fluxes flowed)
     {
-        Evaluate(s, c, _standing);
-        CylinderStates cylinders = _standing.Cylinders;
-        SupplyPoint point = _standing.Point;
-        double manifold_J_kg = cylinders.ManifoldEnthalpy_J_kg();
+        CylinderStates cylinders = at.Cylinders;
+        SupplyPoint point = at.Point;
         double heat_W = 0;
         for (int i = 0; i < cylinders.Count; i++)
         {
             heat_W += cylinders.Heat_W[i];
             rate.Propane_kg[i] = -cylinders.Out_kg_s[i];
-            rate.Cylinder_K[i] = cylinders.Warming_K_s(i, manifold_J_kg);
+            rate.Cylinder_K[i] = cylinders.Warming_K_s(i);
         }
 
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point);
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
-        double useful_W = burnt_kg_s * _heatingValue_J_kg * _furnaceEfficiency_frac;
-        bool warms = Coach is not null;
-        for (int i = 0; i < _heatToCoach_frac.Length; i++)
+        double toAir_W = burnt_kg_s * _heatingValue_J_kg * _furnaceEfficiency_frac;
+        double useful_W = toAir_W, electric_W = 0;
+        flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
+        double loss_W = Nodes.Length > 0 ? NodeRates(s, c, rate, ref toAir_W) : 0;
+        for (int i = 0; i < _warmsCoach_frac.Length; i++)
         {
             double taken_kg_s = Supply.Taken_kg_s(i + 1, point);
             burnt_kg_s += taken_kg_s;
-            if (warms) useful_W += taken_kg_s * _heatingValue_J_kg * _heatToCoach_frac[i];
+            flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
+            double gas_W = taken_kg_s * _heatingValue_J_kg, power_W = gas_W + c.Electric_W[i];
+            toAir_W += power_W * _warmsCoach_frac[i];
+            useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
+            electric_W += c.Electric_W[i] * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
+            if (_nodeOf[i] >= 0) rate.Node_J[_nodeOf[i]] += power_W * _warmsNode_frac[i];
         }
 
-        double flue_W = burnt_kg_s * _heatingValue_J_kg - useful_W;
-        double enthalpy_W = point.Flow_kg_s * manifold_J_kg;
+        flowed.Drawn_kg += weight_s * point.Flow_kg_s;
+        flowed.CylinderHeat_J += weight_s * heat_W;
+        flowed.VapourEnthalpy_J += weight_s * point.Flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
+        flowed.Burnt_kg += weight_s * burnt_kg_s;
+        flowed.Unburnt_kg += weight_s * unburnt_kg_s;
+        flowed.Useful_J += weight_s * useful_W;
+        flowed.Flue_J += weight_s * (burnt_kg_s * _heatingValue_J_kg - useful_W);
         (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
-        if (Coach is null)
+        double gains_W = electric_W, ground_W = 0;
+        if (Coach is not null)
         {
-            flux = new Fluxes(point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, 0, 0, 0);
-            return;
+            CoachSpecification coach = Coach.Specification;
+            double envelope_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
+            ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
+            double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
+            double air_K_s = (toAir_W + c.Coach.Gains_W - envelope_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
+            rate.Air_K = air_K_s;
+            rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
+            rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
+            gains_W += c.Coach.Gains_W;
+            loss_W += envelope_W;
         }
 
-        CoachSpecification coach = Coach.Specification;
-        double loss_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
-        double ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
-        double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
-        double air_K_s = (useful_W + c.Coach.Gains_W - loss_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
-        rate.Air_K = air_K_s;
-        rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
-        rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
-        flux = new Fluxes(
-            point.Flow_kg_s, heat_W, enthalpy_W, burnt_kg_s, unburnt_kg_s, useful_W, flue_W, c.Coach.Gains_W, loss_W, ground_W);
+        flowed.Gains_J += weight_s * gains_W;
+        flowed.Loss_J += weight_s * loss_W;
+        flowed.Ground_J += weight_s * ground_W;
+    }
+
+    // Heat between the nodes and what is around them, and what the furnace's ducts bring; what that leaves for the coach's air.
+    // Returns what is lost to outside and with water that runs away. [W]
+    private double NodeRates(PlantState s, StepConditions c, PlantState rate, ref double toAir_W)
+    {
+        double furnace_W = toAir_W, inside_K = Coach is null ? c.Outside_K : s.Air_K, loss_W = 0;
+        toAir_W -= furnace_W * _duct_frac;
+        for (int i = 0; i < Nodes.Length; i++)
+        {
+            NodeBody body = Nodes[i];
+            ThermalNode node = body.Node;
+            double t_K = body.Temperature_K(s.Node_J[i]), ice_frac = body.Ice_frac(s.Node_J[i]);
+            _node_K[i] = t_K;
+            double fromInside_W = body.Through_W_K(node.Inside_W_K, ice_frac) * (inside_K - t_K);
+            double toOutside_W = body.Through_W_K(node.Outside_W_K, ice_frac) * (t_K - c.Outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);
+            double fromBay_W = 0;
+            if (node.Bay >= 0)
+            {
+                fromBay_W = body.Through_W_K(node.Bay_W_K, ice_frac) * (_node_K[node.Bay] - t_K);
+                rate.Node_J[node.Bay] -= fromBay_W;
+            }
+
+            rate.Node_J[i] = fromInside_W - toOutside_W + fromBay_W + furnace_W * node.Duct_frac;
+            loss_W += toOutside_W;
+            if (Coach is null) loss_W -= fromInside_W;
+            else toAir_W -= fromInside_W;
+        }
+
+        return loss_W;
+    }
+
+    // A bay counts its place among the rig's water; here the appliances' nodes stand before it.
+    private static (NodeBody[] Nodes, int[] Of) NodesOf(Rig rig)
+    {
+        List<NodeBody> nodes = [];
+        int[] of = new int[rig.Appliances.Count];
+        for (int i = 0; i < of.Length; i++)
+        {
+            of[i] = rig.Appliances[i].Node is null ? -1 : nodes.Count;
+            if (rig.Appliances[i].Node is { } node) nodes.Add(new NodeBody(node));
+        }
+
+        int before = nodes.Count;
+        foreach (ThermalNode water in rig.Water) nodes.Add(new NodeBody(water.Bay < 0 ? water : water with { Bay = water.Bay + before }));
+        return ([.. nodes], of);
     }
 }

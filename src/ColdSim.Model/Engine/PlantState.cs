@@ -2,13 +2,17 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>The continuous state of rig and coach, or its rate of change. SI units.</summary>
 /// <param name="cylinders">How many cylinders.</param>
-internal sealed class PlantState(int cylinders)
+/// <param name="nodes">How many nodes beside coach and cylinders.</param>
+internal sealed class PlantState(int cylinders, int nodes)
 {
     /// <summary>Propane in each cylinder. [kg]</summary>
     public double[] Propane_kg { get; } = new double[cylinders];
 
     /// <summary>Liquid and shell of each. [K]</summary>
     public double[] Cylinder_K { get; } = new double[cylinders];
+
+    /// <summary>Energy in each node, from water at freezing. [J]</summary>
+    public double[] Node_J { get; } = new double[nodes];
 
     /// <summary>Inside air; NaN without a coach. [K]</summary>
     public double Air_K { get; set; }
@@ -39,55 +43,14 @@ internal sealed class PlantState(int cylinders)
             Cylinder_K[i] = from.Cylinder_K[i] + time_s * rate.Cylinder_K[i];
         }
 
+        for (int i = 0; i < Node_J.Length; i++) Node_J[i] = from.Node_J[i] + time_s * rate.Node_J[i];
         Air_K = from.Air_K + time_s * rate.Air_K;
         Furnishings_K = from.Furnishings_K + time_s * rate.Furnishings_K;
         Sensor_K = from.Sensor_K + time_s * rate.Sensor_K;
     }
-}
 
-/// <summary>What flows, as rates [W, kg/s] at an instant or as amounts [J, kg] over a step.</summary>
-internal readonly record struct Fluxes(
-    double Drawn_kg,
-    double CylinderHeat_J,
-    double VapourEnthalpy_J,
-    double Burnt_kg,
-    double Unburnt_kg,
-    double Useful_J,
-    double Flue_J,
-    double Gains_J,
-    double Loss_J,
-    double Ground_J);
-
-/// <summary>One flux by name.</summary>
-internal enum FluxKind
-{
-    /// <summary>None of them.</summary>
-    None,
-
-    /// <summary>Vapour drawn from the cylinder.</summary>
-    Drawn,
-
-    /// <summary>Heat into the cylinder.</summary>
-    CylinderHeat,
-
-    /// <summary>Enthalpy leaving with the vapour.</summary>
-    VapourEnthalpy,
-
-    /// <summary>Gas burnt.</summary>
-    Burnt,
-
-    /// <summary>Burners' heat into the coach.</summary>
-    Useful,
-
-    /// <summary>Burners' heat up the flue.</summary>
-    Flue,
-
-    /// <summary>Sun, people and things.</summary>
-    Gains,
-
-    /// <summary>Heat to outside air.</summary>
-    Loss,
-
-    /// <summary>Heat to the ground.</summary>
-    Ground,
+    /// <summary>Moves along a rate.</summary>
+    /// <param name="rate">The rate of change.</param>
+    /// <param name="time_s">For how long. [s]</param>
+    public void Add(PlantState rate, double time_s) => SetAlong(this, rate, time_s);
 }

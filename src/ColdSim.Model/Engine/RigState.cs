@@ -13,4 +13,8 @@ public sealed record CylinderState(double Propane_kg, double Liquid_K, FrostLaye
 /// <param name="InUse">Place of the one in use.</param>
 /// <param name="Air_K">Inside air; NaN without a coach. [K]</param>
 /// <param name="Furnishings_K">Furnishings; NaN without a coach. [K]</param>
-public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse, double Air_K, double Furnishings_K);
+public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse, double Air_K, double Furnishings_K)
+{
+    /// <summary>Energy in each node, from water at freezing; empty for how the nodes themselves start. [J]</summary>
+    public IReadOnlyList<double> Nodes_J { get; init; } = [];
+}

@@ -27,23 +27,12 @@ public readonly record struct Moment(
     public double Liquid_K => Cylinders[InUse].Liquid_K;
 }
 
-/// <summary>One accepted step of a run: how it stood before and after, and what went on between.</summary>
-/// <param name="From">Before.</param>
-/// <param name="To">After.</param>
-/// <param name="Asked_W">Gas asked for, as gross heat. [W]</param>
-/// <param name="Given_W">Gas given, as gross heat, mean of the step. [W]</param>
-/// <param name="HeatIntoCylinder_W">Heat from surroundings and blankets into liquid and shell of all cylinders, mean of the step. [W]</param>
-/// <param name="Blanket_W">Power of the blankets that are on. [W]</param>
-/// <param name="BurnerLit">Whether the furnace burnt.</param>
-/// <param name="Undersupplied">Whether an appliance asked and did not get.</param>
-public readonly record struct StepRecord(
-    Moment From, Moment To, double Asked_W, double Given_W, double HeatIntoCylinder_W, double Blanket_W, bool BurnerLit, bool Undersupplied);
-
 /// <summary>Somebody who watches a run, step by step and event by event.</summary>
 public interface IRunObserver
 {
     /// <summary>A step was accepted.</summary>
-    void Stepped(in StepRecord record);
+    /// <param name="record">What it was; filled anew by the next one, so copy what is kept.</param>
+    void Stepped(StepRecord record);
 
     /// <summary>Something happened.</summary>
     /// <param name="happened">What and when.</param>

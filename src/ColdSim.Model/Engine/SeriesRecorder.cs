@@ -15,7 +15,7 @@ public sealed class SeriesRecorder : IRunObserver
     }
 
     /// <inheritdoc/>
-    public void Stepped(in StepRecord record)
+    public void Stepped(StepRecord record)
     {
         if (_series.Count == 0)
         {
@@ -47,7 +47,7 @@ public sealed class SeriesRecorder : IRunObserver
     {
     }
 
-    private void Gather(in StepRecord record, double part_s)
+    private void Gather(StepRecord record, double part_s)
     {
         _asked_J += record.Asked_W * part_s;
         _given_J += record.Given_W * part_s;
@@ -58,7 +58,7 @@ public sealed class SeriesRecorder : IRunObserver
     }
 
     // Levels at a part of the step; what is no level, such as the set point, as it is after it.
-    private void PutLevels(in StepRecord record, double x)
+    private void PutLevels(StepRecord record, double x)
     {
         int i = _series.Count;
         Moment a = record.From, b = record.To;

@@ -2,7 +2,6 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Numerics;
-using ColdSim.Model.Supply;
 using ColdSim.Model.Weather;
 
 namespace ColdSim.Model.Engine;
@@ -52,7 +51,9 @@ public sealed class Simulation
     private Standing _standing, _then;
     private readonly PlantState _trial;
     private readonly Standing _trialStanding;
-    private Moment? _moment;
+    private readonly StepRecord _record;
+    private readonly Fluxes _flowed, _trialFlowed;
+    private bool _looked;
     private double _time_s;
     private double _stop_s;
     private double _nextClockEdge_s;
@@ -93,14 +94,17 @@ public sealed class Simulation
         (_rig, _weather, _settings, _ledger) = (rig, weather, settings, ledger);
         int n = rig.Cylinders.Count;
         _plant = new Plant(rig);
-        _controls = new Controls(rig, settings.Undersupplied_frac);
+        _controls = new Controls(rig, _plant, settings.Undersupplied_frac);
         _points = new SwitchingPoints(rig, _plant, _controls);
         _clock = new RunClock(settings.Start, _controls.Windows());
         _reset = new LockoutReset(rig.Occupancy, _clock);
-        _conditions = new StepConditions(n);
+        int k = _plant.Nodes.Length;
+        _conditions = new StepConditions(n, rig.Appliances.Count, k);
         _frost = new FrostLayer[n];
-        (_state, _next, _trial) = (new PlantState(n), new PlantState(n), new PlantState(n));
+        (_state, _next, _trial) = (new PlantState(n, k), new PlantState(n, k), new PlantState(n, k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
+        _record = new StepRecord(rig.GasPlaces);
+        (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
     }
@@ -108,7 +112,10 @@ public sealed class Simulation
     /// <summary>How cylinders and coach stand now: at the end, once the run is over.</summary>
     public RigState State() => new(
         [.. Enumerable.Range(0, _frost.Length).Select(i => new CylinderState(_state.Propane_kg[i], _state.Cylinder_K[i], _frost[i]))],
-        _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K);
+        _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K)
+    {
+        Nodes_J = [.. _state.Node_J],
+    };
 
     /// <summary>Runs from start to end. A simulation runs once.</summary>
     /// <param name="observer">Told of every step and event.</param>
@@ -162,6 +169,13 @@ public sealed class Simulation
             : from?.Air_K ?? _rig.Coach.InitialTemperature_K ?? _controls.Thermostat?.SetPoint_K ?? _sample.Air_K;
         _state.Air_K = inside_K;
         _state.Furnishings_K = _rig.Coach is null ? double.NaN : from?.Furnishings_K ?? inside_K;
+        for (int i = 0; i < _state.Node_J.Length; i++)
+        {
+            _state.Node_J[i] = from is { Nodes_J.Count: > 0 } ? from.Nodes_J[i] : _plant.Nodes[i].Energy_J(_plant.Nodes[i].Node.Initial_K);
+            _controls.Liquid[i].Begin(_state.Node_J[i]);
+            _controls.Solid[i].Begin(-_state.Node_J[i]);
+        }
+
         _state.Sensor_K = _controls.Thermostat is null ? double.NaN : inside_K;
         _controls.Freezing.Begin(inside_K);
         OpenValves();
@@ -186,25 +200,22 @@ public sealed class Simulation
         if (!_standing.Point.IsFull) longest_s = Math.Min(longest_s, StarvedStep_s);
         longest_s = Math.Min(longest_s, _plant.Manifold.LongestStep_s(_standing.Cylinders));
         double fastest_K_s = 0;
-        for (int i = 0; i < _frost.Length; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(Warming_K_s(i)));
+        for (int i = 0; i < _frost.Length; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(_standing.Cylinders.Warming_K_s(i)));
         double moved_K = fastest_K_s * longest_s;
         return moved_K > LargestMove_K ? longest_s * LargestMove_K / moved_K : longest_s;
     }
-
-    // How fast liquid and shell warm now, by the surroundings last taken.
-    private double Warming_K_s(int i) => _standing.Cylinders.Warming_K_s(i, _standing.Cylinders.ManifoldEnthalpy_J_kg());
 
     private void Advance(double stop_s)
     {
         if (_time_s >= _conditionsUntil_s) TakeConditions();
         _conditions.FurnaceLit = _controls.Furnace?.IsLit ?? false;
         double step_s = stop_s - _time_s;
-        TryStep(step_s, out Fluxes flowed);
-        while (step_s > ShortestStep_s && !BooksClose(flowed))
+        TryStep(step_s);
+        while (step_s > ShortestStep_s && !BooksClose())
         {
             step_s *= 0.5;
             stop_s = _time_s + step_s;
-            TryStep(step_s, out flowed);
+            TryStep(step_s);
         }
 
         _stop_s = stop_s;
@@ -219,35 +230,46 @@ public sealed class Simulation
         {
             step_s = toEvent_s;
             stop_s = _time_s + step_s;
-            TryStep(step_s, out flowed);
+            TryStep(step_s);
         }
 
-        Moment from = _moment ?? Look();
+        if (!_looked) Look();
         double asked_kg_s = _controls.AskedFor_kg_s(_plant);
-        _ledger.Post(flowed);
+        _ledger.Post(_flowed);
         for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_conditions.Cylinders[i], step_s);
         (_state, _next) = (_next, _state);
         (_standing, _then) = (_then, _standing);
         _time_s = stop_s;
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
-        Moment to = Look();
-        _moment = to;
-        double heating = _plant.HeatingValue_J_kg;
-        _observer.Stepped(new StepRecord(
-            from, to, asked_kg_s * heating, flowed.Drawn_kg / step_s * heating, flowed.CylinderHeat_J / step_s, _conditions.BlanketPower_W(),
-            _conditions.FurnaceLit, _controls.Supply.Undersupplied));
+        _record.Next();
+        Look();
+        Note(step_s, asked_kg_s);
+        _observer.Stepped(_record);
     }
 
-    private void TryStep(double step_s, out Fluxes flowed)
+    // What went on in the step, as means.
+    private void Note(double step_s, double asked_kg_s)
     {
-        _plant.Step(_state, _conditions, step_s, _next, out flowed);
+        double heating_J_kg = _plant.HeatingValue_J_kg, perSecond = 1 / step_s;
+        _record.Asked_W = asked_kg_s * heating_J_kg;
+        _record.Given_W = _flowed.Drawn_kg * perSecond * heating_J_kg;
+        for (int i = 0; i < _record.Gas_W.Length; i++) _record.Gas_W[i] = _flowed.Taken_kg[i] * perSecond * heating_J_kg;
+        _record.HeatIntoCylinder_W = _flowed.CylinderHeat_J * perSecond;
+        _record.Blanket_W = _conditions.BlanketPower_W();
+        _record.BurnerLit = _conditions.FurnaceLit;
+        _record.Undersupplied = _controls.Supply.Undersupplied;
+    }
+
+    private void TryStep(double step_s)
+    {
+        _plant.Step(_state, _standing, _conditions, step_s, _next, _flowed);
         _plant.Evaluate(_next, _conditions, _then);
     }
 
-    private bool BooksClose(in Fluxes flowed)
+    private bool BooksClose()
     {
-        double left_J = flowed.CylinderHeat_J - flowed.VapourEnthalpy_J - (_plant.CylinderEnergy_J(_then) - _plant.CylinderEnergy_J(_standing));
-        return Math.Abs(left_J) <= BooksOfAStep_J + BooksOfAStep_frac * (Math.Abs(flowed.CylinderHeat_J) + Math.Abs(flowed.VapourEnthalpy_J));
+        double left_J = _flowed.CylinderHeat_J - _flowed.VapourEnthalpy_J - (_plant.CylinderEnergy_J(_then) - _plant.CylinderEnergy_J(_standing));
+        return Math.Abs(left_J) <= BooksOfAStep_J + BooksOfAStep_frac * (Math.Abs(_flowed.CylinderHeat_J) + Math.Abs(_flowed.VapourEnthalpy_J));
     }
 
     // Surroundings are taken once for each cell of the step grid, at its middle, where their error over the cell is of second order.
@@ -261,13 +283,14 @@ public sealed class Simulation
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         for (int i = 0; i < _frost.Length; i++)
         {
-            double liquid_K = _state.Cylinder_K[i] + half_s * Warming_K_s(i);
+            double liquid_K = _state.Cylinder_K[i] + half_s * _standing.Cylinders.Warming_K_s(i);
             _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _state.Propane_kg[i], liquid_K, _frost[i]);
         }
 
         _conditions.Coach = _plant.Coach?.At(middle, _state.Air_K) ?? default;
         _conditions.Outside_K = middle.Air_K;
         _conditions.AirPressure_Pa = middle.Pressure_Pa;
+        _plant.Exchange(_conditions, _standing);
     }
 
     private double Locate(in SwitchingPoint point, double step_s, double pastAtEnd)
@@ -287,7 +310,7 @@ public sealed class Simulation
     private void Evaluate()
     {
         _plant.Evaluate(_state, _conditions, _standing);
-        _moment = null;
+        _looked = false;
     }
 
     // Everything that switches at this instant, until nothing does.
@@ -302,16 +325,31 @@ public sealed class Simulation
 
         WatchSupply();
         ChangeCylinder();
+        WatchWater();
         if (_plant.Coach is not null && _controls.Freezing.Update(_state.Air_K))
             Tell(_controls.Freezing.Passed ? EventKind.InsideThawed : EventKind.InsideFreezing, _sample.Air_K);
     }
 
+    private void WatchWater()
+    {
+        for (int i = 0; i < _state.Node_J.Length; i++)
+        {
+            if (_plant.Nodes[i].Latent_J <= 0) continue;
+            if (_controls.Liquid[i].Update(_state.Node_J[i]))
+                Tell(_controls.Liquid[i].Passed ? EventKind.WaterThawed : EventKind.WaterFreezes, _sample.Air_K, i);
+            if (_controls.Solid[i].Update(-_state.Node_J[i]) && _controls.Solid[i].Passed)
+                Tell(EventKind.WaterSolid, _sample.Air_K, i);
+        }
+    }
+
     private void SetClock()
     {
-        _controls.SetClock(_clock.At_s(_time_s));
+        double clock_s = _clock.At_s(_time_s);
+        _controls.SetClock(clock_s);
+        for (int i = 0; i < _conditions.Drain_W_K.Length; i++) _conditions.Drain_W_K[i] = _plant.Nodes[i].Drain_W_K(clock_s);
         OpenValves();
         _nextClockEdge_s = _clock.NextEdge_s(_time_s);
-        _moment = null;
+        _looked = false;
     }
 
     private bool SwitchOnce()
@@ -331,7 +369,12 @@ public sealed class Simulation
             moved |= change != FurnaceChange.None;
         }
 
-        foreach (DrawControl draw in _controls.Draws) moved |= draw.Update(FlameDelivery_Pa(), _time_s);
+        for (int i = 0; i < _controls.Appliances.Length; i++)
+        {
+            moved |= _controls.Appliances[i].Sense(_plant.Sensed_K(i, _state));
+            moved |= _controls.Appliances[i].Update(FlameDelivery_Pa(), _time_s);
+        }
+
         OpenValves();
         return moved;
     }
@@ -339,7 +382,12 @@ public sealed class Simulation
     private void OpenValves()
     {
         bool moved = _controls.Furnace is { } furnace && _plant.Supply.Set(Plant.FurnaceLoad, furnace.ValveOpen);
-        for (int i = 0; i < _controls.Draws.Length; i++) moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _controls.Draws[i].ValveOpen);
+        for (int i = 0; i < _controls.Appliances.Length; i++)
+        {
+            moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _controls.Appliances[i].ValveOpen);
+            _conditions.Electric_W[i] = _controls.Appliances[i].Electric_W;
+        }
+
         if (moved) Evaluate();
     }
 
@@ -443,8 +491,9 @@ public sealed class Simulation
 
     private double Delivery_Pa() => _plant.Supply.Delivery_Pa(_standing.Point, _standing.Feed, _standing.AirPressure_Pa);
 
-    private Moment Look()
+    private void Look()
     {
+        ref Moment now = ref _record.Now;
         CylinderReadings readings = default;
         for (int i = 0; i < _frost.Length; i++)
         {
@@ -452,20 +501,24 @@ public sealed class Simulation
                 _state.Propane_kg[i], _state.Cylinder_K[i], _standing.CylinderPressure_Pa(i), _frost[i].Mass_kg_m2, _frost[i].Thickness_m);
         }
 
-        return new Moment(
+        now = new Moment(
             _time_s, _sample.Air_K, _sample.Wind_m_s, _state.Air_K, _controls.Thermostat?.SetPoint_K ?? double.NaN,
             _standing.FeedPressure_Pa, Delivery_Pa(), _state.TotalPropane_kg(), _plant.Manifold.InUse(_standing.Cylinders), readings);
+        _looked = true;
     }
 
-    private void Tell(EventKind kind, double value, int cylinder = 0)
-        => _observer.Happened(new SimulationEvent(_time_s, kind, value, cylinder), Look());
+    private void Tell(EventKind kind, double value, int place = 0)
+    {
+        if (!_looked) Look();
+        _observer.Happened(new SimulationEvent(_time_s, kind, value, place), _record.Now);
+    }
 
     // How far past a switching point the state is after part of the step.
     private readonly struct Crossing(Simulation run, SwitchingPoint point) : IFunction
     {
         public double At(double part_s)
         {
-            run._plant.Step(run._state, run._conditions, part_s, run._trial, out _);
+            run._plant.Step(run._state, run._standing, run._conditions, part_s, run._trial, run._trialFlowed);
             if (!point.OfCoach) run._plant.Evaluate(run._trial, run._conditions, run._trialStanding);
             return run._points.Past(point, run._trial, run._trialStanding, run._conditions.HasLiquid, run._stop_s);
         }

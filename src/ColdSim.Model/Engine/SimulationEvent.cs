@@ -77,11 +77,20 @@ public enum EventKind
 
     /// <summary>It has cooled below that again. Value: liquid temperature. [K]</summary>
     CylinderCooled,
+
+    /// <summary>The water of a node begins to freeze. Value: outside air. [K]</summary>
+    WaterFreezes,
+
+    /// <summary>The water of a node is ice through and through. Value: outside air. [K]</summary>
+    WaterSolid,
+
+    /// <summary>The last ice of a node has thawed. Value: outside air. [K]</summary>
+    WaterThawed,
 }
 
 /// <summary>Something that happened, and when.</summary>
 /// <param name="Time_s">Seconds since the run's start.</param>
 /// <param name="Kind">What.</param>
 /// <param name="Value">The number that goes with the kind.</param>
-/// <param name="Cylinder">Place of the cylinder it happens to; 0 where it is none's.</param>
+/// <param name="Cylinder">Place of the cylinder it happens to, or of the node; 0 where it is none's.</param>
 public readonly record struct SimulationEvent(double Time_s, EventKind Kind, double Value, int Cylinder = 0);

@@ -5,7 +5,9 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>What is held still over one step: the surroundings' grip on cylinders and coach, what heats and what burns.</summary>
 /// <param name="cylinders">How many cylinders.</param>
-internal sealed class StepConditions(int cylinders)
+/// <param name="appliances">How many appliances beside the furnace.</param>
+/// <param name="nodes">How many nodes.</param>
+internal sealed class StepConditions(int cylinders, int appliances, int nodes)
 {
     /// <summary>Each cylinder's surroundings.</summary>
     public HeatCoupling[] Cylinders { get; } = new HeatCoupling[cylinders];
@@ -15,6 +17,12 @@ internal sealed class StepConditions(int cylinders)
 
     /// <summary>Heat that each one's blanket makes. [W]</summary>
     public double[] Blanket_W { get; } = new double[cylinders];
+
+    /// <summary>Power that each appliance takes from a hookup instead of gas. [W]</summary>
+    public double[] Electric_W { get; } = new double[appliances];
+
+    /// <summary>Heat that water drawn takes from each node per kelvin above the water that comes in for it. [W/K]</summary>
+    public double[] Drain_W_K { get; } = new double[nodes];
 
     /// <summary>The coach's surroundings.</summary>
     public CoachCoupling Coach { get; set; }

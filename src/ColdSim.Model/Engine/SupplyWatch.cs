@@ -1,5 +1,5 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Furnace;
-using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Engine;
 
@@ -30,12 +30,12 @@ internal sealed class SupplyWatch(double undersupplied_frac)
     }
 
     /// <summary>Whether anything waits for gas.</summary>
-    public static bool Waiting(bool calls, FurnaceControl? furnace, DrawControl[] draws)
+    public static bool Waiting(bool calls, FurnaceControl? furnace, ApplianceControl[] appliances)
     {
         if (calls && furnace is { WantsGas: true, IsLit: false }) return true;
-        foreach (DrawControl draw in draws)
+        foreach (ApplianceControl appliance in appliances)
         {
-            if (draw.WantsGas) return true;
+            if (appliance.WantsGas) return true;
         }
 
         return false;

@@ -3,9 +3,12 @@ namespace ColdSim.Model.Engine;
 /// <summary>What the equations can reach that makes something switch.</summary>
 internal enum SwitchingKind
 {
-    // These two look at the coach alone.
+    // These look at the coach alone.
     Thermostat,
     Freezing,
+    Appliance,
+    WaterFreezes,
+    WaterSolid,
     Flame,
     Supply,
     Reserve,
@@ -18,11 +21,11 @@ internal enum SwitchingKind
     Blanket,
 }
 
-/// <summary>One switching point: what, and of which cylinder.</summary>
-internal readonly record struct SwitchingPoint(SwitchingKind Kind, int Cylinder)
+/// <summary>One switching point: what, and of which cylinder, appliance or node.</summary>
+internal readonly record struct SwitchingPoint(SwitchingKind Kind, int Place)
 {
     /// <summary>Whether it can be told from the coach, without what stands in the cylinders.</summary>
-    public bool OfCoach => Kind <= SwitchingKind.Freezing;
+    public bool OfCoach => Kind <= SwitchingKind.WaterSolid;
 }
 
 /// <summary>Every switching point of a rig, and how far a state is past each.</summary>
@@ -39,6 +42,18 @@ internal sealed class SwitchingPoints
         List<SwitchingPoint> points = [];
         if (controls.Thermostat is not null) points.Add(new(SwitchingKind.Thermostat, 0));
         if (plant.Coach is not null) points.Add(new(SwitchingKind.Freezing, 0));
+        for (int i = 0; i < controls.Appliances.Length; i++)
+        {
+            if (rig.Appliances[i].Thermostat is not null) points.Add(new(SwitchingKind.Appliance, i));
+        }
+
+        for (int i = 0; i < plant.Nodes.Length; i++)
+        {
+            if (plant.Nodes[i].Latent_J <= 0) continue;
+            points.Add(new(SwitchingKind.WaterFreezes, i));
+            points.Add(new(SwitchingKind.WaterSolid, i));
+        }
+
         points.Add(new(SwitchingKind.Flame, 0));
         points.Add(new(SwitchingKind.Supply, 0));
         if (controls.HasReserve) points.Add(new(SwitchingKind.Reserve, 0));
@@ -65,13 +80,19 @@ internal sealed class SwitchingPoints
     /// <param name="stop_s">The end of the step. [s]</param>
     public double Past(in SwitchingPoint point, PlantState s, Standing at, bool[] hasLiquid, double stop_s)
     {
-        int i = point.Cylinder;
+        int i = point.Place;
         switch (point.Kind)
         {
             case SwitchingKind.Thermostat:
                 return _controls.Thermostat!.MayChangeFrom_s >= stop_s ? -1 : _controls.Thermostat.Past_K(s.Sensor_K);
             case SwitchingKind.Freezing:
                 return _controls.Freezing.Past(s.Air_K);
+            case SwitchingKind.Appliance:
+                return _controls.Appliances[i].Past_K(_plant.Sensed_K(i, s));
+            case SwitchingKind.WaterFreezes:
+                return _controls.Liquid[i].Past(s.Node_J[i]);
+            case SwitchingKind.WaterSolid:
+                return _controls.Solid[i].Past(-s.Node_J[i]);
             case SwitchingKind.Flame:
                 return at.Point.IsFull ? -1 : _controls.FlamePast_Pa(at.Point.Delivery_Pa);
             case SwitchingKind.Supply:

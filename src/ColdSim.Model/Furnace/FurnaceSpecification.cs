@@ -1,14 +1,6 @@
+using ColdSim.Model.Appliances;
+
 namespace ColdSim.Model.Furnace;
-
-/// <summary>How altitude lowers the furnace's input. One choice, never both.</summary>
-public enum AltitudeRule
-{
-    /// <summary>The orifice is left alone and thinner gas flows through it: input goes with the square root of air pressure.</summary>
-    FixedOrifice,
-
-    /// <summary>Refitted by the code's percentage: 4 % of input per 1,000 ft above sea level, where the site is above 2,000 ft.</summary>
-    CodePercentage,
-}
 
 /// <summary>A forced-air furnace by its plate and its ignition board. SI units, pressures gauge.</summary>
 public sealed record FurnaceSpecification

@@ -8,6 +8,7 @@ namespace ColdSim.Physics.Propane;
 public readonly struct TwoPhaseContents
 {
     private readonly SaturatedPhases _sat;
+    private readonly double _perGap_kg_m3;
 
     /// <summary>The contents at a mass, a volume and a temperature.</summary>
     /// <param name="mass_kg">Propane, liquid and vapour. [kg]</param>
@@ -21,7 +22,8 @@ public readonly struct TwoPhaseContents
     private TwoPhaseContents(double mass_kg, double volume_m3, in SaturatedPhases sat)
     {
         _sat = sat;
-        VapourMass_kg = (volume_m3 - mass_kg * sat.LiquidVolume_m3_kg) / (sat.VapourVolume_m3_kg - sat.LiquidVolume_m3_kg);
+        _perGap_kg_m3 = 1 / (sat.VapourVolume_m3_kg - sat.LiquidVolume_m3_kg);
+        VapourMass_kg = (volume_m3 - mass_kg * sat.LiquidVolume_m3_kg) * _perGap_kg_m3;
         LiquidMass_kg = mass_kg - VapourMass_kg;
     }
 
@@ -40,11 +42,12 @@ public readonly struct TwoPhaseContents
     /// <summary>Enthalpy that leaves with each mass of vapour. [J/kg]</summary>
     public double VapourEnthalpy_J_kg => _sat.VapourEnthalpy_J_kg;
 
-    /// <summary>Density of the vapour. [kg/m³]</summary>
-    public double VapourDensity_kg_m3 => 1 / _sat.VapourVolume_m3_kg;
+    /// <summary>Specific volume of the vapour. [m³/kg]</summary>
+    public double VapourVolume_m3_kg => _sat.VapourVolume_m3_kg;
 
-    /// <summary>Heat taken per mass of vapour drawn. [J/kg]</summary>
-    public double DrawHeat_J_kg => _sat.DrawHeat_J_kg;
+    /// <summary>Heat taken per mass of vapour drawn: latent heat × ρ′/(ρ′ − ρ″). [J/kg]</summary>
+    /// <remarks>More than the latent heat, because the volume that the boiled liquid leaves must be filled with vapour too.</remarks>
+    public double DrawHeat_J_kg => _sat.LatentHeat_J_kg * _sat.VapourVolume_m3_kg * _perGap_kg_m3;
 
     /// <summary>Internal energy of all the propane. [J]</summary>
     public double InternalEnergy_J => LiquidMass_kg * _sat.LiquidEnergy_J_kg + VapourMass_kg * _sat.VapourEnergy_J_kg;
@@ -54,8 +57,7 @@ public readonly struct TwoPhaseContents
     {
         get
         {
-            double boiled_kg_K = -(LiquidMass_kg * _sat.LiquidVolumeSlope + VapourMass_kg * _sat.VapourVolumeSlope)
-                / (_sat.VapourVolume_m3_kg - _sat.LiquidVolume_m3_kg);
+            double boiled_kg_K = -(LiquidMass_kg * _sat.LiquidVolumeSlope + VapourMass_kg * _sat.VapourVolumeSlope) * _perGap_kg_m3;
             return LiquidMass_kg * _sat.LiquidEnergySlope + VapourMass_kg * _sat.VapourEnergySlope
                 + (_sat.VapourEnergy_J_kg - _sat.LiquidEnergy_J_kg) * boiled_kg_K;
         }

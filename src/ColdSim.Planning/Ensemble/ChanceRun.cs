@@ -129,7 +129,7 @@ public static class ChanceRun
 
     private sealed class Unwatched : IRunObserver
     {
-        public void Stepped(in StepRecord record)
+        public void Stepped(StepRecord record)
         {
         }
 

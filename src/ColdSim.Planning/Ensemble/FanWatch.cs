@@ -14,7 +14,7 @@ internal sealed class FanWatch(FanCounter fan) : IRunObserver
 
     public void Begin() => Count = 0;
 
-    public void Stepped(in StepRecord record)
+    public void Stepped(StepRecord record)
     {
         while (Count < fan.Points && Count * fan.Spacing_s <= record.To.Time_s)
         {

@@ -120,9 +120,9 @@ public static class Remedies
         int other = SmallerAppliance.LargestOther(rig);
         if (other >= 0)
         {
-            yield return new(RemedyKind.ApplianceOff, 0, 1, 1, (s, _) => s with { Rig = s.Rig with { Draws = [.. s.Rig.Draws.Where((_, i) => i != other)] } })
+            yield return new(RemedyKind.ApplianceOff, 0, 1, 1, (s, _) => s with { Rig = s.Rig with { Appliances = [.. s.Rig.Appliances.Where((_, i) => i != other)] } })
             {
-                Name = _ => rig.Draws[other].Name,
+                Name = _ => rig.Appliances[other].Name,
             };
         }
 

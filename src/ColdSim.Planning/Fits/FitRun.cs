@@ -92,7 +92,7 @@ internal sealed class FitRun
 
         public int Starts { get; private set; }
 
-        public void Stepped(in StepRecord record)
+        public void Stepped(StepRecord record)
         {
             double step_s = record.To.Time_s - record.From.Time_s;
             while (_next < times_s.Length && times_s[_next] <= record.To.Time_s + 1e-6)

@@ -1,6 +1,6 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
-using ColdSim.Model.Supply;
 
 namespace ColdSim.Planning.Fits;
 
@@ -82,7 +82,7 @@ public sealed record FittedFactors
         return rig with
         {
             Coach = coach,
-            Draws = BaseUse_W > 0 ? [.. rig.Draws, new ConstantDraw { Name = "other appliances, fitted", Input_W = BaseUse_W }] : rig.Draws,
+            Appliances = BaseUse_W > 0 ? [.. rig.Appliances, new ConstantDraw { Name = "other appliances, fitted", Input_W = BaseUse_W }] : rig.Appliances,
             Cylinders = WindShelter_frac is not { } wind ? rig.Cylinders
                 : [.. rig.Cylinders.Select(x => x with { Surroundings = x.Surroundings with { WindShelter_frac = wind } })],
         };

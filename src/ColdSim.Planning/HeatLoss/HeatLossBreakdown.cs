@@ -1,5 +1,5 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
-using ColdSim.Model.Furnace;
 using ColdSim.Model.Weather;
 using UnitsNet;
 
@@ -62,7 +62,7 @@ public sealed record HeatLossBreakdown
             Loss = Power.FromWatts(loss_W),
             Gains = Power.FromWatts(coach.InternalGains_W),
             FurnaceHeat = scenario.Rig.Furnace is { } furnace
-                ? Power.FromWatts(FurnaceInput.At_W(furnace, scenario.Rig.Site.Elevation_m) * furnace.Efficiency_frac)
+                ? Power.FromWatts(BurnerInput.At_W(furnace.Input_W, furnace.Altitude, scenario.Rig.Site.Elevation_m) * furnace.Efficiency_frac)
                 : null,
         };
     }

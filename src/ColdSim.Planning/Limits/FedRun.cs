@@ -48,7 +48,7 @@ internal sealed class FedRun : IRunObserver
         }
     }
 
-    public void Stepped(in StepRecord record)
+    public void Stepped(StepRecord record)
     {
         if (Fails) return;
         Left_kg = record.To.Propane_kg;

@@ -84,7 +84,7 @@ internal sealed class LogWalk(Scenario scenario)
 
         public int Starts { get; private set; }
 
-        public void Stepped(in StepRecord record)
+        public void Stepped(StepRecord record)
         {
             if (record.BurnerLit)
                 Burnt_J += record.Given_W * (record.To.Time_s - record.From.Time_s);

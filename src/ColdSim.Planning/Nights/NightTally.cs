@@ -61,7 +61,7 @@ internal sealed class NightTally(int cylinders)
     public double Freezing_s { get; set; } = double.NaN;
 
     /// <summary>Takes in a step, or the part of one that lies in this night.</summary>
-    public void Add(in StepRecord record)
+    public void Add(StepRecord record)
     {
         double step_s = record.To.Time_s - record.From.Time_s;
         if (double.IsNaN(PropaneAtStart_kg)) Begin(record.From);

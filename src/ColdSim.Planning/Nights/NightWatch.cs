@@ -13,6 +13,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly WantOfGas _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
+    private readonly StepRecord _shifted = new(scenario.Rig.GasPlaces);
+    private readonly StepRecord _part = new(scenario.Rig.GasPlaces);
     private NightTally _night = new(scenario.Rig.Cylinders.Count);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
@@ -25,15 +27,21 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     public IReadOnlyList<ReportedEvent> Events => _events;
 
-    public void Stepped(in StepRecord record)
+    public void Stepped(StepRecord record)
     {
-        if (Offset_s == 0) Take(record);
-        else Take(record with { From = Shifted(record.From), To = Shifted(record.To) });
+        if (Offset_s == 0)
+        {
+            Take(record);
+            return;
+        }
+
+        _shifted.SetPart(record, Shifted(record.From), Shifted(record.To));
+        Take(_shifted);
     }
 
     private Moment Shifted(in Moment m) => m with { Time_s = m.Time_s + Offset_s };
 
-    private void Take(in StepRecord record)
+    private void Take(StepRecord record)
     {
         recorder.Stepped(record);
         if (record.From.Time_s >= _end_s) Turn(calendar.NightOf(record.From.Time_s));
@@ -52,9 +60,11 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
             Propane_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg),
             Cylinders = Between(record, x),
         };
-        Count(record with { To = noon });
+        _part.SetPart(record, record.From, noon);
+        Count(_part);
         Turn(calendar.NightOf(end_s));
-        Count(record with { From = noon });
+        _part.SetPart(record, noon, record.To);
+        Count(_part);
     }
 
     public void Happened(in SimulationEvent happened, in Moment moment) => Take(happened, Offset_s == 0 ? moment : Shifted(moment));
@@ -116,7 +126,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         _dawn_s = calendar.ClockIn_s(number, scenario.Criteria.Dawn);
     }
 
-    private void Count(in StepRecord record)
+    private void Count(StepRecord record)
     {
         NightTally night = _night;
         if (AllGone() && record.Undersupplied && double.IsNaN(night.Dry_s))
@@ -147,7 +157,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         return true;
     }
 
-    private CylinderReadings Between(in StepRecord record, double x)
+    private CylinderReadings Between(StepRecord record, double x)
     {
         CylinderReadings readings = record.To.Cylinders;
         for (int i = 0; i < _liquidGone.Length; i++)

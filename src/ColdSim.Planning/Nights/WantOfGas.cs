@@ -13,7 +13,7 @@ internal sealed class WantOfGas
 
     /// <summary>Takes in a step.</summary>
     /// <returns>How far inside is below the reference; 0 while nothing was short, and where there is no set point. [K]</returns>
-    public double Below_K(in StepRecord record)
+    public double Below_K(StepRecord record)
     {
         if (double.IsNaN(record.To.SetPoint_K)) return 0;
         if (record.Undersupplied && double.IsNaN(_reference_K)) _reference_K = record.From.Inside_K;

@@ -12,7 +12,7 @@ public class SimulationBenchmarks
     {
         public int Steps { get; private set; }
 
-        public void Stepped(in StepRecord record) => Steps++;
+        public void Stepped(StepRecord record) => Steps++;
 
         public void Happened(in SimulationEvent happened, in Moment moment)
         {

@@ -58,11 +58,11 @@ public class OptionReaderTests
     [InlineData("[option.set.draw.Lamp]\nrate = \"800 W\"")]
     [InlineData("set = { \"draw.1\" = { rate = \"800 W\" } }")]
     public void One_of_several_tables_is_meant_by_number_or_by_name(string set)
-        => Assert.Equal(800, Assert.Single(Good($"[[option]]\nname = \"bright\"\n{set}").Options[0].Scenario.Rig.Draws).Input_W, 6);
+        => Assert.Equal(800, Assert.Single(Good($"[[option]]\nname = \"bright\"\n{set}").Options[0].Scenario.Rig.Appliances).Input_W, 6);
 
     [Fact]
     public void A_list_may_be_emptied()
-        => Assert.Empty(Good("[[option]]\nname = \"dark\"\n[option.set]\ndraw = []").Options[0].Scenario.Rig.Draws);
+        => Assert.Empty(Good("[[option]]\nname = \"dark\"\n[option.set]\ndraw = []").Options[0].Scenario.Rig.Appliances);
 
     [Fact]
     public void A_part_of_the_legal_filling_goes_with_the_size()

@@ -1,6 +1,7 @@
 using ColdSim.Files;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
@@ -110,8 +111,8 @@ public class ScenarioReaderTests
         Assert.Equal(0, rig.Coach.LeakageArea_cm2);
         Assert.Equal(210, rig.Coach.InternalGains_W);
         Assert.Equal(15e3 * 7.3152 * 2.4, rig.Coach.AirCapacity_J_K, 3);
-        Assert.Equal(0.1 * 0.45359237 / 3600 * 50.33e6, Assert.Single(rig.Draws).Input_W, 6);
-        Assert.Equal(new ClockWindow(8 * 3600, 9 * 3600), Assert.Single(rig.Draws[0].Hours));
+        Assert.Equal(0.1 * 0.45359237 / 3600 * 50.33e6, Assert.Single(rig.Appliances).Input_W, 6);
+        Assert.Equal(new ClockWindow(8 * 3600, 9 * 3600), Assert.Single(rig.Appliances[0].Hours));
     }
 
     [Fact]

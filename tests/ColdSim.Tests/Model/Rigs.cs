@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
@@ -167,7 +168,7 @@ internal sealed class Trace : IRunObserver
 
     public SimulationResult Result { get; set; }
 
-    public void Stepped(in StepRecord record) => Steps.Add(record);
+    public void Stepped(StepRecord record) => Steps.Add(new StepRecord(record));
 
     public void Happened(in SimulationEvent happened, in Moment moment)
     {

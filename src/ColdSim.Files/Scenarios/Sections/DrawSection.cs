@@ -1,7 +1,7 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Toml;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Gas;
-using ColdSim.Model.Supply;
 
 namespace ColdSim.Files.Scenarios.Sections;
 

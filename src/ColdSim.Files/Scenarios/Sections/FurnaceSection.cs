@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Furnace;
 
 namespace ColdSim.Files.Scenarios.Sections;

@@ -12,7 +12,7 @@ public sealed class SmallerAppliance : Relaxation
     public static int LargestOther(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        int[] bySize = [.. Enumerable.Range(0, rig.Draws.Count).OrderByDescending(i => rig.Draws[i].Input_W)];
+        int[] bySize = [.. Enumerable.Range(0, rig.Appliances.Count).OrderByDescending(i => rig.Appliances[i].Input_W)];
         return bySize.ElementAtOrDefault(rig.Furnace is null ? 1 : 0, -1);
     }
 
@@ -25,7 +25,7 @@ public sealed class SmallerAppliance : Relaxation
         [
             With(scenario, rig => rig with
             {
-                Draws = [.. rig.Draws.Select((d, i) => i == other ? d with { Input_W = d.Input_W * (1 - part_frac) } : d)],
+                Appliances = [.. rig.Appliances.Select((d, i) => i == other ? d with { Input_W = d.Input_W * (1 - part_frac) } : d)],
             }),
         ];
     }

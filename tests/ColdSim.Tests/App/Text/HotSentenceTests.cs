@@ -11,7 +11,7 @@ namespace ColdSim.Tests.App.Text;
 public class HotSentenceTests
 {
     private static RunReport Under(BlanketSpecification blanket)
-        => Rigs.Nights(new Rig { Cylinders = [Bottle("20 lb", 0.15) with { Blanket = blanket }], Draws = [Draw(300)] }, Steady(5, 30), 1);
+        => Rigs.Nights(new Rig { Cylinders = [Bottle("20 lb", 0.15) with { Blanket = blanket }], Appliances = [Draw(300)] }, Steady(5, 30), 1);
 
     [Fact]
     public void A_stuck_thermostat_is_a_danger_told_before_anything_else()

@@ -12,7 +12,7 @@ public class ByHandTests
     {
         Cylinders = [Bottle("20 lb", left), Bottle("20 lb", 0.9)],
         Arrangement = by,
-        Draws = [Draw(9000)],
+        Appliances = [Draw(9000)],
     };
 
     [Fact]
@@ -40,7 +40,7 @@ public class ByHandTests
     [Fact]
     public void Nobody_walks_out_again_within_the_time_told()
     {
-        Rig rig = Two(new OneAtATime { NoticedAfter_s = 300, BetweenWalks_s = 7200 }, 0.5) with { Draws = [Draw(60_000)] };
+        Rig rig = Two(new OneAtATime { NoticedAfter_s = 300, BetweenWalks_s = 7200 }, 0.5) with { Appliances = [Draw(60_000)] };
         Trace run = Run(rig, Steady(-30), 12);
         double[] walks = run.Times_s(EventKind.CylinderChanged);
         Assert.True(walks.Length >= 2);

@@ -16,7 +16,7 @@ public class ChangeoverTests
     private const double HeatingValue_J_kg = 50.33e6;
 
     private static Rig OnChangeover(CylinderSpecification service, CylinderSpecification reserve, double draw_Btu_h = 25_000)
-        => new() { Cylinders = [service, reserve], Arrangement = new AutomaticChangeover(), Draws = [Draw(draw_Btu_h)] };
+        => new() { Cylinders = [service, reserve], Arrangement = new AutomaticChangeover(), Appliances = [Draw(draw_Btu_h)] };
 
     private static GasSupply Supply(double asked_Btu_h)
     {
@@ -66,7 +66,7 @@ public class ChangeoverTests
     {
         Rig rig = OnChangeover(Bottle("20 lb", 0.6), Bottle("20 lb", 0.9)) with
         {
-            Draws = [Draw(20_000, 0, new ClockWindow(17 * 3600, 3 * 3600)), Draw(3000, 0, new ClockWindow(9 * 3600, 15 * 3600))],
+            Appliances = [Draw(20_000, 0, new ClockWindow(17 * 3600, 3 * 3600)), Draw(3000, 0, new ClockWindow(9 * 3600, 15 * 3600))],
         };
         Trace run = Run(rig, Changing(h => h < 14 ? -28 : -4), 22);
         Assert.True(run.Has(EventKind.ReserveFeeds));

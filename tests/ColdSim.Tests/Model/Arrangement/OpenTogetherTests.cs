@@ -12,7 +12,7 @@ namespace ColdSim.Tests.Model.Arrangement;
 public class OpenTogetherTests
 {
     private static Rig Together(params CylinderSpecification[] cylinders)
-        => new() { Cylinders = cylinders, Arrangement = new OpenTogether(), Draws = [Draw(25_000)] };
+        => new() { Cylinders = cylinders, Arrangement = new OpenTogether(), Appliances = [Draw(25_000)] };
 
     [Fact]
     public void Two_equal_ones_behave_as_one_of_twice_the_wall_and_twice_the_mass()
@@ -26,7 +26,7 @@ public class OpenTogetherTests
             OutsideDiameter_m = 0.4,
             Surroundings = one.Surroundings with { FixedConductance_W_K = 2 * 1.7 },
         };
-        Trace two = Run(Together(one, one), Steady(-12), 6), big = Run(new Rig { Cylinders = [twice], Draws = [Draw(25_000)] }, Steady(-12), 6);
+        Trace two = Run(Together(one, one), Steady(-12), 6), big = Run(new Rig { Cylinders = [twice], Appliances = [Draw(25_000)] }, Steady(-12), 6);
         Assert.Equal(big.Last.Propane_kg, two.Last.Propane_kg, 1e-3 * big.Last.Propane_kg);
         Assert.Equal(big.Last.Liquid_K, two.Last.Liquid_K, 0.01);
         Assert.Equal(big.Given_J, two.Given_J, 1e-3 * big.Given_J);
@@ -84,7 +84,7 @@ public class OpenTogetherTests
     public void An_empty_one_beside_a_full_one_only_stands_at_its_pressure()
     {
         CylinderSpecification empty = Bottle("20 lb", 0.9) with { Contents_kg = 0.1, InitialTemperature_K = 263.15 };
-        Trace run = Run(Together(empty, Bottle("30 lb", 0.8)) with { Draws = [Draw(8000)] }, Steady(-10), 8);
+        Trace run = Run(Together(empty, Bottle("30 lb", 0.8)) with { Appliances = [Draw(8000)] }, Steady(-10), 8);
         Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
         Assert.False(run.Has(EventKind.ShortBegins));
         Assert.Equal(run.Last.Cylinders[1].Pressure_Pa, run.Last.Cylinders[0].Pressure_Pa, 500.0);
@@ -98,7 +98,7 @@ public class OpenTogetherTests
                 double air_K = air_C + Zero_K;
                 CylinderSpecification a = Bottle("20 lb", fillA).Fixed(conductance_W_K) with { InitialTemperature_K = air_K + apart_K };
                 CylinderSpecification b = Bottle("30 lb", fillB) with { InitialTemperature_K = air_K };
-                Trace run = Run(Together(a, b) with { Draws = [Draw(draw_Btu_h)] }, Steady(air_C), 10);
+                Trace run = Run(Together(a, b) with { Appliances = [Draw(draw_Btu_h)] }, Steady(air_C), 10);
                 Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
                 foreach (StepRecord step in run.Steps)
                 {

@@ -27,7 +27,7 @@ public class BlanketTests
             InitialTemperature_K = 243.15,
             Blanket = new BlanketSpecification { Power_W = power_W, StuckOn = true, Coverage_frac = 1 },
         };
-        Trace run = Run(new Rig { Cylinders = [vessel], Draws = [Draw(120_000) with { MinimumPressure_Pa = 0 }] }, Steady(-20), 30);
+        Trace run = Run(new Rig { Cylinders = [vessel], Appliances = [Draw(120_000) with { MinimumPressure_Pa = 0 }] }, Steady(-20), 30);
         StepRecord last = run.Steps[^1];
         CylinderContents contents = CylinderContents.Of(last.To.Propane_kg, vessel.Volume_m3, last.To.Liquid_K);
         double expected_W = power_W / contents.DrawHeat_J_kg * 50.33e6;
@@ -52,7 +52,7 @@ public class BlanketTests
     public void The_thermostat_keeps_the_liquid_within_its_band()
     {
         CylinderSpecification vessel = Bottle("30 lb", 0.7) with { InitialTemperature_K = 260, Blanket = Of(150) };
-        Trace run = Run(new Rig { Cylinders = [vessel], Draws = [Draw(6000)] }, Steady(-15), 48);
+        Trace run = Run(new Rig { Cylinders = [vessel], Appliances = [Draw(6000)] }, Steady(-15), 48);
         double[] on = run.Times_s(EventKind.BlanketOn), off = run.Times_s(EventKind.BlanketOff);
         Assert.True(on.Length >= 2 && off.Length >= 1);
         Assert.All(run.Events.Where(e => e.Kind == EventKind.BlanketOff), e => Assert.Equal(293.15, e.Value, 0.05));
@@ -106,7 +106,7 @@ public class BlanketTests
             (fill, air_C, power_W, coverage_frac, draw_Btu_h) =>
             {
                 CylinderSpecification under = Bottle("20 lb", fill) with { Blanket = Of(power_W) with { Coverage_frac = coverage_frac } };
-                Rig rig = new() { Cylinders = [under, Bottle("20 lb", fill)], Arrangement = new OpenTogether(), Draws = [Draw(draw_Btu_h)] };
+                Rig rig = new() { Cylinders = [under, Bottle("20 lb", fill)], Arrangement = new OpenTogether(), Appliances = [Draw(draw_Btu_h)] };
                 Trace run = Run(rig, Steady(air_C), 10);
                 Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
             }, iter: 100);

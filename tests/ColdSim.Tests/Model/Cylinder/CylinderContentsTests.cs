@@ -20,8 +20,8 @@ public class CylinderContentsTests
         => Gen.Select(Gen.Double[0.005, 0.2], Gen.Double[195, 350]).Sample((volume_m3, t_K) =>
         {
             double mass_kg = volume_m3 / SaturationTable.At(t_K).VapourVolume_m3_kg;
-            CylinderContents wet = CylinderContents.In(true, mass_kg, volume_m3, t_K);
-            CylinderContents dry = CylinderContents.In(false, mass_kg, volume_m3, t_K);
+            CylinderContents wet = In(true, mass_kg, volume_m3, t_K);
+            CylinderContents dry = In(false, mass_kg, volume_m3, t_K);
             Assert.Equal(1, dry.Pressure_Pa / wet.Pressure_Pa, 1e-7);
             Assert.Equal(1, dry.InternalEnergy_J / wet.InternalEnergy_J, 1e-7);
             Assert.Equal(1, dry.VapourEnthalpy_J_kg / wet.VapourEnthalpy_J_kg, 1e-7);
@@ -35,7 +35,7 @@ public class CylinderContentsTests
             const double volume_m3 = 0.02, h = 1e-3;
             double mass_kg = part * volume_m3 / SaturationTable.At(t_K).VapourVolume_m3_kg, dm = 1e-5 * mass_kg;
             CylinderContents c = CylinderContents.Of(mass_kg, volume_m3, t_K);
-            double Energy(double m, double t) => CylinderContents.In(false, m, volume_m3, t).InternalEnergy_J;
+            double Energy(double m, double t) => In(false, m, volume_m3, t).InternalEnergy_J;
             double byTemperature = (Energy(mass_kg, t_K + h) - Energy(mass_kg, t_K - h)) / (2 * h);
             double byMass = (Energy(mass_kg + dm, t_K) - Energy(mass_kg - dm, t_K)) / (2 * dm);
             Assert.False(c.HasLiquid);
@@ -71,5 +71,11 @@ public class CylinderContentsTests
         Assert.InRange(c.Pressure_Pa, 0, 1);
         Assert.Equal(0, c.InternalEnergy_J);
         Assert.True(double.IsFinite(c.DrawHeat_J_kg));
+    }
+
+    private static CylinderContents In(bool withLiquid, double mass_kg, double volume_m3, double t_K)
+    {
+        CylinderContents.In(withLiquid, mass_kg, volume_m3, t_K, out CylinderContents contents);
+        return contents;
     }
 }

@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Furnace;
@@ -36,7 +37,7 @@ public class LedgerTests
                 Coach = kind == 0 ? null : TwoNodes(loss_W_K) with { LeakageArea_cm2 = leak_cm2, SolarAperture_m2 = 1, InternalGains_W = 100, GroundConductance_W_K = 10 },
                 Thermostat = kind < 2 ? null : Holding(20, 16),
                 Furnace = kind < 2 ? null : Plated(input_Btu_h) with { Altitude = (AltitudeRule)(kind % 2) },
-                Draws = [Draw(1200, 0.4), Draw(9000, 0.2, new ClockWindow(17 * 3600, 19.3 * 3600), new ClockWindow(23 * 3600, 1 * 3600))],
+                Appliances = [Draw(1200, 0.4), Draw(9000, 0.2, new ClockWindow(17 * 3600, 19.3 * 3600), new ClockWindow(23 * 3600, 1 * 3600))],
             };
             return (rig, Changing(h => mean_C + swing_K * Math.Sin(h / 4), 16, sun_W_m2: sun_W_m2, wind_m_s: wind_m_s, site: site));
         });
@@ -82,7 +83,7 @@ public class LedgerTests
     private static Rig Busy => Heated() with
     {
         Coach = TwoNodes(110) with { InternalGains_W = 800, GroundConductance_W_K = 25, GroundTemperature_K = 275 },
-        Draws = [Draw(2000, 0.3)],
+        Appliances = [Draw(2000, 0.3)],
     };
 
     [Theory]

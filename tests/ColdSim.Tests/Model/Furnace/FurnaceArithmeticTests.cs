@@ -1,3 +1,4 @@
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
 using ColdSim.Physics.MoistAir;
@@ -94,6 +95,6 @@ public class FurnaceArithmeticTests
     private static double Share(AltitudeRule rule, double elevation_m)
     {
         FurnaceSpecification plate = Plated() with { Altitude = rule };
-        return FurnaceInput.At_W(plate, elevation_m) / plate.Input_W;
+        return BurnerInput.At_W(plate.Input_W, plate.Altitude, elevation_m) / plate.Input_W;
     }
 }

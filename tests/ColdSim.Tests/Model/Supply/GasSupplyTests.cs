@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Supply;
 using ColdSim.Physics.MoistAir;
 using CsCheck;
@@ -146,7 +147,7 @@ public class GasSupplyTests
     public void A_draw_burns_in_its_hours_goes_out_at_low_pressure_and_is_tried_again_after_a_minute()
     {
         ConstantDraw draw = new() { Name = "refrigerator", Input_W = 400 };
-        DrawControl control = new(draw);
+        ApplianceControl control = new(draw, hookup: false);
         Assert.False(control.ValveOpen);
         control.SetClock(0);
         Assert.True(control.ValveOpen);

@@ -24,7 +24,7 @@ internal static class SixRigs
         {
             Cylinders = [Rigs.BigTank()],
             Regulator = new RegulatorSpecification { RatedFlow_W = 95_000 * Rigs.Btu_h },
-            Draws = [Rigs.Draw(60_000), Rigs.Draw(50_000)],
+            Appliances = [Rigs.Draw(60_000), Rigs.Draw(50_000)],
         }),
 
         // The furnace has nothing to do; the other appliance cools the steel of a nearly empty cylinder within the hour.
@@ -34,7 +34,7 @@ internal static class SixRigs
             Coach = Rigs.OneNode(inside_C: 20, air_J_K: 5e6),
             Thermostat = Rigs.Holding(-15),
             Regulator = Ample,
-            Draws = [Rigs.Draw(60_000)],
+            Appliances = [Rigs.Draw(60_000)],
         }),
 
         // So cold that the cylinder barely stands above the thin air.
@@ -51,7 +51,7 @@ internal static class SixRigs
     {
         Cylinders = [],
         Regulator = Ample,
-        Draws = [Rigs.Draw(input_Btu_h)],
+        Appliances = [Rigs.Draw(input_Btu_h)],
     };
 
     private static Scenario OneNight(double air_C, Rig rig)

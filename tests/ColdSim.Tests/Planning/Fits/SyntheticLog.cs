@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
@@ -74,7 +75,7 @@ internal sealed class SyntheticLog
                 InternalGains_W = made.Coach.InternalGains_W + 40 * Normal(),
             },
             Thermostat = made.Thermostat! with { DaySetPoint_K = made.Thermostat.DaySetPoint_K + 0.4 * Normal(), NightSetPoint_K = made.Thermostat.NightSetPoint_K + 0.4 * Normal() },
-            Draws = [.. made.Draws, new ConstantDraw { Name = "meal", Input_W = meal_W, HeatToCoach_frac = 0.6, Hours = [new(17.5 * 3600, 18.25 * 3600)] }],
+            Appliances = [.. made.Appliances, new ConstantDraw { Name = "meal", Input_W = meal_W, HeatToCoach_frac = 0.6, Hours = [new(17.5 * 3600, 18.25 * 3600)] }],
         };
         Scenario scenario = new() { Title = "Invented", Rig = rig, Weather = new WeatherSeries(told, new WeatherDefaults(), site), Start = Start };
         double[] times_s = [.. Enumerable.Range(0, 2 * days + 1).Select(i => i * 43_200 + (i == 0 ? 0 : 3600 * Between(-1.5, 1.5)))];
@@ -141,7 +142,7 @@ internal sealed class SyntheticLog
             },
             Thermostat = new ThermostatSpecification { DaySetPoint_K = 292.15, NightSetPoint_K = 288.15 },
             Furnace = new FurnaceSpecification { Input_W = 25_000 * 0.29307107017222 },
-            Draws = [new ConstantDraw { Name = "refrigerator", Input_W = 250, HeatToCoach_frac = 0.3 }],
+            Appliances = [new ConstantDraw { Name = "refrigerator", Input_W = 250, HeatToCoach_frac = 0.3 }],
         };
     }
 
@@ -151,7 +152,7 @@ internal sealed class SyntheticLog
 
         public double[] Mass_kg { get; } = [.. times_s.Select(_ => start_kg)];
 
-        public void Stepped(in StepRecord record)
+        public void Stepped(StepRecord record)
         {
             while (_next < times_s.Length && times_s[_next] <= record.To.Time_s + 1e-6)
             {

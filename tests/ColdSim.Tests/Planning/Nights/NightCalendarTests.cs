@@ -13,7 +13,7 @@ public class NightCalendarTests
     private static RunReport Idle(int startHour, double weather_h, int? nights, TimeOnly? dawn = null)
     {
         DateTimeOffset start = new(2027, 1, 12, startHour, 0, 0, TimeSpan.FromHours(-7));
-        return Rigs.Nights(new Rig { Cylinders = [Bottle()], Draws = [Draw(100)] }, Changing(_ => -5, weather_h, first: start), nights,
+        return Rigs.Nights(new Rig { Cylinders = [Bottle()], Appliances = [Draw(100)] }, Changing(_ => -5, weather_h, first: start), nights,
             new NightCriteria { Dawn = dawn ?? new TimeOnly(7, 0) }, start);
     }
 

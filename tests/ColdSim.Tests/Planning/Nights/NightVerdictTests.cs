@@ -51,7 +51,7 @@ public class NightVerdictTests
     [Fact]
     public void Undersupply_over_noon_is_shared_between_both_nights()
     {
-        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Draws = [Draw(9000)] };
+        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Appliances = [Draw(9000)] };
         RunReport report = Rigs.Nights(rig, Steady(-5, 60), 2);
         Assert.Equal(24 * 3600, report.Nights[1].ShortTime.Seconds, 1e-6);
         Assert.Equal((report.Nights[0].To - report.Nights[0].FirstShort!.Value).TotalSeconds, report.Nights[0].ShortTime.Seconds, 1e-3);
@@ -62,7 +62,7 @@ public class NightVerdictTests
     [Fact]
     public void A_night_is_dry_without_liquid_and_short_of_gas()
     {
-        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Draws = [Draw(9000)] };
+        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Appliances = [Draw(9000)] };
         RunReport report = Rigs.Nights(rig, Steady(-5, 60), 2);
         Assert.All(report.Nights, n => Assert.Equal(Verdict.RunsDry, n.Verdict));
         Assert.Single(report.Events, e => e.Kind == ReportedKind.Dry);
@@ -128,12 +128,15 @@ public class NightVerdictTests
     private static double Deepest_K(params (double Inside_C, double SetPoint_C, bool Short)[] steps)
     {
         WantOfGas want = new();
+        StepRecord step = new(1);
         Moment last = new(0, 250, 2, steps[0].Inside_C + Zero_K, steps[0].SetPoint_C + Zero_K, 1e5, 2700, 5, 0, default);
         double deepest_K = 0;
         foreach ((double inside_C, double setPoint_C, bool isShort) in steps)
         {
             Moment next = last with { Time_s = last.Time_s + 3600, Inside_K = inside_C + Zero_K, SetPoint_K = setPoint_C + Zero_K };
-            deepest_K = Math.Max(deepest_K, want.Below_K(new StepRecord(last, next, 1, 1, 0, 0, false, isShort)));
+            step.Undersupplied = isShort;
+            step.SetPart(step, last, next);
+            deepest_K = Math.Max(deepest_K, want.Below_K(step));
             last = next;
         }
 
@@ -160,7 +163,7 @@ public class NightVerdictTests
     public void A_coach_without_a_thermostat_has_no_set_point_to_fall_below()
     {
         // A heater on a constant draw, starved: the night is short or dry, and its numbers are numbers.
-        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.2)], Coach = OneNode(60), Draws = [Draw(9000, 0.9)] };
+        Rig rig = new() { Cylinders = [Bottle("5 lb", 0.2)], Coach = OneNode(60), Appliances = [Draw(9000, 0.9)] };
         NightReport night = Rigs.Nights(rig, Steady(-15, 30), 1).Nights[0];
         Assert.Equal(Verdict.RunsDry, night.Verdict);
         Assert.True(double.IsFinite(night.BelowSetPoint.Kelvins), "The fall below the set point is not a number.");
@@ -169,7 +172,7 @@ public class NightVerdictTests
     [Fact]
     public void A_cylinder_alone_has_no_inside()
     {
-        NightReport night = Rigs.Nights(new Rig { Cylinders = [Bottle()], Draws = [Draw(3000)] }, Steady(-5, 30), 1).Nights[0];
+        NightReport night = Rigs.Nights(new Rig { Cylinders = [Bottle()], Appliances = [Draw(3000)] }, Steady(-5, 30), 1).Nights[0];
         Assert.Null(night.InsideLow);
         Assert.Null(night.InsideLowAt);
         Assert.Null(night.FreezingAt);

@@ -19,7 +19,7 @@ internal static class SomeTrips
     {
         Cylinders = [Rigs.Bottle("20 lb", left), Rigs.Bottle("20 lb", left)],
         Arrangement = new AutomaticChangeover(),
-        Draws = [Rigs.Draw(5_000)],
+        Appliances = [Rigs.Draw(5_000)],
     };
 
     /// <summary>The same, changed by hand.</summary>

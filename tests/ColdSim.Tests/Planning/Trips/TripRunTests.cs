@@ -177,6 +177,6 @@ public class TripRunTests
         TripReport dry = TripRun.Of(Of(ByHand(0.02), [Stop("a", 0, 20)]));
         Assert.NotEqual(Verdict.Holds, dry.Nights[0].Night.Verdict);
         Assert.True(dry.Nights[0].Margin!.Surplus.Watts < 0);
-        Assert.Null(TripRun.Of(Of(Pair() with { Draws = [] }, [Stop("a", 0, 20)])).Nights[0].Margin);
+        Assert.Null(TripRun.Of(Of(Pair() with { Appliances = [] }, [Stop("a", 0, 20)])).Nights[0].Margin);
     }
 }

@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Model.Appliances;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Supply;
 using CsCheck;
@@ -7,13 +8,13 @@ using static ColdSim.Tests.Model.Rigs;
 
 namespace ColdSim.Tests.Model.Engine;
 
-public class DrawControlTests
+public class ApplianceControlTests
 {
     private const double Good_Pa = 11 * WaterColumn_Pa, Low_Pa = 6 * WaterColumn_Pa;
 
-    private static DrawControl InHours(params ClockWindow[] hours)
+    private static ApplianceControl InHours(params ClockWindow[] hours)
     {
-        DrawControl control = new(Draw(900, 0, hours));
+        ApplianceControl control = new(Draw(900, 0, hours), hookup: false);
         control.SetClock(12 * 3600);
         return control;
     }
@@ -24,7 +25,7 @@ public class DrawControlTests
     [Fact]
     public void A_draw_outside_its_hours_neither_runs_nor_wants()
     {
-        DrawControl control = InHours(new ClockWindow(13 * 3600, 14 * 3600));
+        ApplianceControl control = InHours(new ClockWindow(13 * 3600, 14 * 3600));
         Assert.False(control.ValveOpen || control.WantsGas);
         Assert.False(control.Update(Low_Pa, 0));
     }
@@ -32,7 +33,7 @@ public class DrawControlTests
     [Fact]
     public void A_flame_that_is_lost_is_tried_every_minute()
     {
-        DrawControl control = InHours();
+        ApplianceControl control = InHours();
         Assert.False(control.Update(Good_Pa, 0));
         Assert.True(control.Update(Low_Pa, 10));
         Assert.True(control is { ValveOpen: false, WantsGas: true, RetryAt_s: 70 });
@@ -49,7 +50,7 @@ public class DrawControlTests
     [Fact]
     public void The_end_of_its_hours_ends_its_wanting()
     {
-        DrawControl control = InHours(new ClockWindow(11 * 3600, 13 * 3600));
+        ApplianceControl control = InHours(new ClockWindow(11 * 3600, 13 * 3600));
         control.Update(Low_Pa, 0);
         Assert.True(control.WantsGas);
         control.SetClock(13 * 3600);
@@ -63,7 +64,7 @@ public class DrawControlTests
         => Gen.Select(Gen.Double[0, 14 * WaterColumn_Pa], Gen.Double[0, 40], Gen.Int[0, 23]).Array[1, 60].Sample(moves =>
         {
             ConstantDraw draw = Draw(900, 0, new ClockWindow(6 * 3600, 20 * 3600));
-            DrawControl control = new(draw);
+            ApplianceControl control = new(draw, hookup: false);
             double now_s = 0;
             foreach ((double delivery_Pa, double wait_s, int hour) in moves)
             {

@@ -1,0 +1,92 @@
+namespace ColdSim.Model.Appliances;
+
+/// <summary>An appliance's valve: open in its hours while its thermostat calls, out when its flame is lost, tried again every minute.</summary>
+internal sealed class ApplianceControl
+{
+    private const double RetryAfter_s = 60;
+
+    private readonly GasAppliance _appliance;
+    private readonly bool _electric;
+    private readonly SwitchBand? _band;
+    private bool _inHours;
+    private bool _calls;
+    private bool _out;
+
+    /// <summary>An appliance, shut.</summary>
+    /// <param name="appliance">What it is.</param>
+    /// <param name="hookup">Whether there is shore power: one that can then runs on it.</param>
+    public ApplianceControl(GasAppliance appliance, bool hookup)
+    {
+        ArgumentNullException.ThrowIfNull(appliance);
+        _appliance = appliance;
+        _electric = hookup && appliance.ElectricInput_W > 0;
+        _band = appliance.Thermostat;
+        _calls = _band is null;
+    }
+
+    /// <summary>Whether gas flows.</summary>
+    public bool ValveOpen => Wanted && !_electric && !_out;
+
+    /// <summary>Whether it wants gas and has none because pressure was too low.</summary>
+    public bool WantsGas => Wanted && !_electric && _out;
+
+    /// <summary>Power from the hookup. [W]</summary>
+    public double Electric_W => Wanted && _electric ? _appliance.ElectricInput_W : 0;
+
+    /// <summary>When it is tried again; infinite while nothing is wrong. [s]</summary>
+    public double RetryAt_s { get; private set; } = double.PositiveInfinity;
+
+    private bool Wanted => _inHours && _calls;
+
+    /// <summary>Opens or shuts by the clock.</summary>
+    /// <param name="clock_s">Seconds after local midnight. [s]</param>
+    public void SetClock(double clock_s)
+    {
+        _inHours = _appliance.Hours.Count == 0;
+        for (int i = 0; i < _appliance.Hours.Count && !_inHours; i++) _inHours = _appliance.Hours[i].Contains(clock_s);
+        if (!Wanted) Rest();
+    }
+
+    /// <summary>How far what its thermostat senses is past the point where it moves; above 0 it does. [K]</summary>
+    /// <param name="sensed_K">Its node, or the coach's air. [K]</param>
+    public double Past_K(double sensed_K) => _band is { } band ? band.Past_K(_calls, sensed_K) : -1;
+
+    /// <summary>Takes in what its thermostat senses.</summary>
+    /// <param name="sensed_K">Its node, or the coach's air. [K]</param>
+    /// <returns>Whether it moved.</returns>
+    public bool Sense(double sensed_K)
+    {
+        if (_band is null || Past_K(sensed_K) < 0) return false;
+        _calls = !_calls;
+        if (!_calls) Rest();
+        return true;
+    }
+
+    /// <summary>Loses or regains the flame.</summary>
+    /// <param name="delivery_Pa">Delivery pressure with the valve as it stands. [Pa gauge]</param>
+    /// <param name="time_s">Now. [s]</param>
+    /// <returns>Whether the valve moved.</returns>
+    public bool Update(double delivery_Pa, double time_s)
+    {
+        if (ValveOpen && delivery_Pa < _appliance.MinimumPressure_Pa)
+        {
+            _out = true;
+            RetryAt_s = time_s + RetryAfter_s;
+            return true;
+        }
+
+        if (WantsGas && time_s >= RetryAt_s)
+        {
+            Rest();
+            return true;
+        }
+
+        return false;
+    }
+
+    private void Rest()
+    {
+        _out = false;
+        RetryAt_s = double.PositiveInfinity;
+    }
+}

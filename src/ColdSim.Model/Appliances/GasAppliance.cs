@@ -1,0 +1,64 @@
+using ColdSim.Model.Nodes;
+
+namespace ColdSim.Model.Appliances;
+
+/// <summary>A burner beside the furnace: what it takes, when, and where its heat goes. SI units, pressures gauge.</summary>
+public abstract record GasAppliance
+{
+    /// <summary>What it is called in messages.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Gross heat input at full delivery pressure, at sea level where it is a plate's. [W]</summary>
+    public required double Input_W { get; init; }
+
+    /// <summary>Hours of the day in which it may burn; empty means always.</summary>
+    public IReadOnlyList<ClockWindow> Hours { get; init; } = [];
+
+    /// <summary>Delivery pressure from which it takes its full input. [Pa gauge]</summary>
+    public double FullPressure_Pa { get; init; } = 10.5 * 249.08890833333;
+
+    /// <summary>Delivery pressure below which its flame is lost: of several appliances the one with the highest starves first. [Pa gauge]</summary>
+    public double MinimumPressure_Pa { get; init; } = 6.5 * 249.08890833333;
+
+    /// <summary>How altitude lowers a plate's input.</summary>
+    public AltitudeRule Altitude { get; init; } = AltitudeRule.FixedOrifice;
+
+    /// <summary>Whether it stops when the 12 V are gone: a board that holds its valve open.</summary>
+    public bool NeedsPower { get; init; }
+
+    /// <summary>Power that it takes from a hookup instead of gas, where it can and there is one; 0 where it burns gas alone. [W]</summary>
+    public double ElectricInput_W { get; init; }
+
+    /// <summary>Input where it stands. [W]</summary>
+    /// <param name="elevation_m">Height of the site. [m]</param>
+    public virtual double InputAt_W(double elevation_m) => BurnerInput.At_W(Input_W, Altitude, elevation_m);
+
+    /// <summary>Part of its heat that warms the coach's air.</summary>
+    public virtual double WarmsCoach_frac => 0;
+
+    /// <summary>Part of its heat that goes into <see cref="Node"/>; negative where it cools it.</summary>
+    public virtual double WarmsNode_frac => 0;
+
+    /// <summary>Whether what it burns stays in the coach as damp air.</summary>
+    public virtual bool IsUnvented => false;
+
+    /// <summary>The thing with a temperature of its own that it heats or cools; null where there is none.</summary>
+    public virtual ThermalNode? Node => null;
+
+    /// <summary>The thermostat on its node, or on the coach's air where it has none; null where it burns by the clock alone.</summary>
+    public virtual SwitchBand? Thermostat => null;
+}
+
+/// <summary>A thermostat with two temperatures: on past one, off past the other. Heats where on lies below off, cools where above. [K]</summary>
+/// <param name="On_K">It switches on here. [K]</param>
+/// <param name="Off_K">It switches off here. [K]</param>
+public readonly record struct SwitchBand(double On_K, double Off_K)
+{
+    /// <summary>How far a temperature is past the one at which it moves; above 0 it does. [K]</summary>
+    /// <param name="on">Whether it is on.</param>
+    /// <param name="t_K">What it senses. [K]</param>
+    public double Past_K(bool on, double t_K)
+        => On_K < Off_K
+            ? on ? t_K - Off_K : On_K - t_K
+            : on ? Off_K - t_K : t_K - On_K;
+}

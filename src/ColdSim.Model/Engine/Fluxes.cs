@@ -1,0 +1,80 @@
+namespace ColdSim.Model.Engine;
+
+/// <summary>What flowed over a step. [J, kg]</summary>
+/// <param name="appliances">How many take gas.</param>
+internal sealed class Fluxes(int appliances)
+{
+    /// <summary>Vapour drawn from the cylinders.</summary>
+    public double Drawn_kg { get; set; }
+
+    /// <summary>Gas that each appliance took.</summary>
+    public double[] Taken_kg { get; } = new double[appliances];
+
+    /// <summary>Heat into the cylinders.</summary>
+    public double CylinderHeat_J { get; set; }
+
+    /// <summary>Enthalpy that left with the vapour.</summary>
+    public double VapourEnthalpy_J { get; set; }
+
+    /// <summary>Gas burnt.</summary>
+    public double Burnt_kg { get; set; }
+
+    /// <summary>Gas that passed an open valve without a flame.</summary>
+    public double Unburnt_kg { get; set; }
+
+    /// <summary>Burners' heat into the coach.</summary>
+    public double Useful_J { get; set; }
+
+    /// <summary>Burners' heat up the flue.</summary>
+    public double Flue_J { get; set; }
+
+    /// <summary>Sun, people and things.</summary>
+    public double Gains_J { get; set; }
+
+    /// <summary>Heat to outside air.</summary>
+    public double Loss_J { get; set; }
+
+    /// <summary>Heat to the ground.</summary>
+    public double Ground_J { get; set; }
+
+    /// <summary>Nothing has flowed.</summary>
+    public void Clear()
+    {
+        Taken_kg.AsSpan().Clear();
+        Drawn_kg = CylinderHeat_J = VapourEnthalpy_J = Burnt_kg = Unburnt_kg = Useful_J = Flue_J = Gains_J = Loss_J = Ground_J = 0;
+    }
+}
+
+/// <summary>One flux by name.</summary>
+internal enum FluxKind
+{
+    /// <summary>None of them.</summary>
+    None,
+
+    /// <summary>Vapour drawn from the cylinder.</summary>
+    Drawn,
+
+    /// <summary>Heat into the cylinder.</summary>
+    CylinderHeat,
+
+    /// <summary>Enthalpy leaving with the vapour.</summary>
+    VapourEnthalpy,
+
+    /// <summary>Gas burnt.</summary>
+    Burnt,
+
+    /// <summary>Burners' heat into the coach.</summary>
+    Useful,
+
+    /// <summary>Burners' heat up the flue.</summary>
+    Flue,
+
+    /// <summary>Sun, people and things.</summary>
+    Gains,
+
+    /// <summary>Heat to outside air.</summary>
+    Loss,
+
+    /// <summary>Heat to the ground.</summary>
+    Ground,
+}
