@@ -1,57 +1,86 @@
 using System.Diagnostics;
-using System.Globalization;
 using System.Text;
-using ColdSim.App;
-using ColdSim.App.Commands;
+using ColdSim.Files.Weather;
+using ColdSim.Model.Weather;
+using ColdSim.Planning.Climate;
+using ColdSim.Tests.Files.Weather;
 
 namespace ColdSim.Benchmarks.Files;
 
-/// <summary>A record of ten million rows through <c>coldsim weather</c> with everything it tells, and turned into our CSV; time and memory of the whole process.</summary>
+/// <summary>
+/// A record of ten million rows, made as it is read, looked into as <c>coldsim weather --night</c> does, written anew as <c>--out</c> does,
+/// and a window of it kept as a run does; time and memory of the whole process, beside those for a tenth of the rows.
+/// </summary>
 internal static class TenMillionRows
 {
-    private const int Rows = 10_000_000;
     private const int Minutes = 5;
+    private static readonly TimeSpan Clock = TimeSpan.Zero;
 
     public static int Run()
     {
-        string folder = Directory.CreateTempSubdirectory("coldsim-rows-").FullName;
-        try
+        foreach (int rows in (int[])[1_000_000, 10_000_000])
         {
-            string file = Path.Combine(folder, "rows.csv");
-            Write(file);
-            Console.WriteLine(FormattableString.Invariant($"{Rows:#,0} rows of {Minutes} min, {new FileInfo(file).Length / 1e6:0} MB"));
-            Timed("looked into, a night picked", "weather", file, "--night", "p99");
-            Timed("looked into and written as our CSV", "weather", file, "--out", Path.Combine(folder, "ours.csv"));
-            return 0;
+            Of("looked into", rows, Looked);
+            Of("written as our CSV", rows, Written);
+            Of("three days kept of it", rows, Window);
         }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+
+        return 0;
     }
 
-    private static void Timed(string what, params string[] words)
+    private static void Of(string what, int rows, Func<Stream, string> work)
     {
         using Process own = Process.GetCurrentProcess();
+        using GeneratedRows stream = new(rows, Minutes);
         TimeSpan before = own.TotalProcessorTime;
         Stopwatch wall = Stopwatch.StartNew();
-        using Host host = new(Stream.Null, Console.Error, Joined.Parts());
-        int code = CommandLine.RunAsync(words, host).GetAwaiter().GetResult();
+        string came = work(stream);
         own.Refresh();
         Console.WriteLine(FormattableString.Invariant(
-            $"{what}: exit {code}, {wall.Elapsed.TotalSeconds:0.0} s wall, {(own.TotalProcessorTime - before).TotalSeconds:0.0} s of processor, heap {GC.GetTotalMemory(true) / 1e6:0.0} MB, peak working set {own.PeakWorkingSet64 / 1e6:0} MB"));
+            $"{rows:#,0} rows {what}: {wall.Elapsed.TotalSeconds:0.0} s wall, {(own.TotalProcessorTime - before).TotalSeconds:0.0} s of processor, peak working set {own.PeakWorkingSet64 / 1e6:0} MB; {came}"));
     }
 
-    // Invented: a day's and a fortnight's wave.
-    private static void Write(string file)
+    private static string Looked(Stream stream)
     {
-        using StreamWriter text = new(file, append: false, new UTF8Encoding(false), 1 << 16);
-        text.Write("time,air [°C],wind [m/s],dew point [°C]\n");
-        DateTime first = new(1930, 1, 1, 0, 0, 0, DateTimeKind.Utc);
-        for (int i = 0; i < Rows; i++)
+        RunningDigest digest = new(Clock, 273.15);
+        RunningNights nights = new(Clock);
+        AirCurve curve = new();
+        ColumnCounts has = new();
+        WeatherResult read = WeatherFile.Read(stream, "generated", new(), new Each((in WeatherRow row) =>
         {
-            double day = i * Minutes / 1440.0, air = -4 - 9 * Math.Cos(day / 14 * 2 * Math.PI) - 5 * Math.Cos(day * 2 * Math.PI);
-            text.Write(string.Create(CultureInfo.InvariantCulture, $"{first.AddMinutes(i * (double)Minutes):yyyy-MM-dd'T'HH:mm}Z,{air:0.0},{i % 7},{air - 3:0.0}\n"));
+            digest.Add(row);
+            nights.Add(row);
+            curve.Add(row);
+            has.Add(row);
+        }));
+        return FormattableString.Invariant($"{digest.Read().HoursBelow:#,0} h below, {nights.Nights.Count:#,0} nights, {read.AllGaps:#,0} gaps");
+    }
+
+    private static string Written(Stream stream)
+    {
+        ColumnCounts all = new();
+        all.Add(new WeatherRow(default, 260, 1, 255, 100));
+        using StreamWriter nowhere = new(Stream.Null, Encoding.UTF8);
+        using WeatherCsvWriter csv = new(nowhere, all);
+        WeatherFile.Read(stream, "generated", new(), new Each((in WeatherRow row) => csv.Add(row)));
+        return "to nowhere";
+    }
+
+    // From the end of even the shorter record, so that all of it is read.
+    private static string Window(Stream stream)
+    {
+        WeatherRequest window = new() { From = WindowEdge.Read("1909-06-01", endOfDay: false), To = WindowEdge.Read("1909-06-03", endOfDay: true) };
+        return FormattableString.Invariant($"{WeatherFile.Read(stream, "generated", window).Rows.Count:#,0} rows kept");
+    }
+
+    private delegate void Taking(in WeatherRow row);
+
+    private sealed class Each(Taking take) : IRowTaker
+    {
+        public void Begin(WeatherSource source)
+        {
         }
+
+        public void Take(in WeatherRow row) => take(row);
     }
 }

@@ -18,7 +18,7 @@ internal static class ChanceSheet
 
     // From this width on what matters stands beside the nights.
     private const int Beside = 120;
-    private const int BesideColumn = 70;
+    private const int BesideColumn = 71;
     private const int MattersRows = 3;
 
     // Below this many rows the strips need the room of the sentence's end and of what matters.
