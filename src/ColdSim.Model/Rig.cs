@@ -4,6 +4,7 @@ using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
+using ColdSim.Model.Heaters;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Site;
 using ColdSim.Model.Supply;
@@ -61,6 +62,9 @@ public sealed record Rig
 
     /// <summary>Burners beside the furnace.</summary>
     public IReadOnlyList<GasAppliance> Appliances { get; init; } = [];
+
+    /// <summary>Heat from neither.</summary>
+    public IReadOnlyList<OtherHeater> Heaters { get; init; } = [];
 
     /// <summary>Wet bays, and the pipes and tanks in them; a bay stands before what lies in it.</summary>
     public IReadOnlyList<ThermalNode> Water { get; init; } = [];

@@ -36,7 +36,7 @@ internal sealed class ApplianceControl
     /// <summary>When it is tried again; infinite while nothing is wrong. [s]</summary>
     public double RetryAt_s { get; private set; } = double.PositiveInfinity;
 
-    private bool Wanted => _inHours && _calls;
+    private bool Wanted => _inHours && _calls && !_appliance.IsOff;
 
     /// <summary>Opens or shuts by the clock.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>

@@ -29,6 +29,9 @@ public abstract record GasAppliance
     /// <summary>Power that it takes from a hookup instead of gas, where it can and there is one; 0 where it burns gas alone. [W]</summary>
     public double ElectricInput_W { get; init; }
 
+    /// <summary>Whether somebody has turned it off, as on the road.</summary>
+    public bool IsOff { get; init; }
+
     /// <summary>Input where it stands. [W]</summary>
     /// <param name="elevation_m">Height of the site. [m]</param>
     public virtual double InputAt_W(double elevation_m) => BurnerInput.At_W(Input_W, Altitude, elevation_m);

@@ -8,7 +8,8 @@ namespace ColdSim.Model.Coach;
 /// <param name="Loss_W_K">To outside air: envelope and infiltration. [W/K]</param>
 /// <param name="Ground_W_K">To the ground under a skirted floor. [W/K]</param>
 /// <param name="Gains_W">Sun, people and things. [W]</param>
-public readonly record struct CoachCoupling(double Loss_W_K, double Ground_W_K, double Gains_W);
+/// <param name="Air_m3_s">Air that comes in and goes out. [m³/s]</param>
+public readonly record struct CoachCoupling(double Loss_W_K, double Ground_W_K, double Gains_W, double Air_m3_s);
 
 /// <summary>The coach as two nodes, made once from its specification.</summary>
 public sealed class CoachBody
@@ -34,26 +35,47 @@ public sealed class CoachBody
     /// <summary>Whether the slow node exists.</summary>
     public bool HasFurnishings { get; }
 
-    /// <summary>Heat that leaking air carries per kelvin. [W/K]</summary>
+    /// <summary>Air that leaks in and out, and what is let in on purpose. [m³/s]</summary>
     /// <param name="weather">The weather; its wind is that of the mast, the shelter is in the model's coefficient.</param>
     /// <param name="inside_K">Inside air. [K]</param>
-    /// <remarks>ASHRAE's basic model; what comes in is air of outside's density.</remarks>
-    public double Infiltration_W_K(in WeatherSample weather, double inside_K)
-    {
-        if (Specification.LeakageArea_cm2 <= 0) return 0;
-        double flow_m3_s = Infiltration.Basic_m3_s(
-            Specification.LeakageArea_cm2, inside_K - weather.Air_K, weather.Wind_m_s, Specification.Shelter);
-        return flow_m3_s * DryAir.SpecificHeat_J_kgK
-            * MoistAirDensity.Density_kg_m3(weather.Air_K, weather.Pressure_Pa, weather.VapourPressure_Pa);
-    }
+    /// <remarks>ASHRAE's basic model, and ventilation on top of it.</remarks>
+    public double AirExchange_m3_s(in WeatherSample weather, double inside_K)
+        => Specification.Ventilation_m3_s + (Specification.LeakageArea_cm2 <= 0 ? 0 : Infiltration.Basic_m3_s(
+            Specification.LeakageArea_cm2, inside_K - weather.Air_K, weather.Wind_m_s, Specification.Shelter));
+
+    /// <summary>Heat that this air carries per kelvin: what comes in is air of outside's density. [W/K]</summary>
+    /// <param name="weather">The weather.</param>
+    /// <param name="inside_K">Inside air. [K]</param>
+    public double Infiltration_W_K(in WeatherSample weather, double inside_K) => Carried_W_K(weather, AirExchange_m3_s(weather, inside_K));
 
     /// <summary>The coupling at a weather and an inside temperature.</summary>
     /// <param name="weather">The weather.</param>
     /// <param name="inside_K">Inside air. [K]</param>
-    public CoachCoupling At(in WeatherSample weather, double inside_K) => new(
-        Envelope_W_K + Infiltration_W_K(weather, inside_K),
-        Specification.GroundConductance_W_K,
-        Specification.InternalGains_W + Specification.SolarAperture_m2 * weather.WindowSun_W_m2);
+    /// <param name="clock_s">Seconds after local midnight, for covers. [s]</param>
+    public CoachCoupling At(in WeatherSample weather, double inside_K, double clock_s)
+    {
+        double exchange_m3_s = AirExchange_m3_s(weather, inside_K);
+        return new(
+            Envelope_W_K - (Covered(clock_s) ? Specification.Covers_W_K : 0) + Carried_W_K(weather, exchange_m3_s),
+            Specification.GroundConductance_W_K,
+            Specification.InternalGains_W + Specification.SolarAperture_m2 * weather.WindowSun_W_m2,
+            exchange_m3_s);
+    }
+
+    private static double Carried_W_K(in WeatherSample weather, double exchange_m3_s)
+        => exchange_m3_s <= 0 ? 0 : exchange_m3_s * DryAir.SpecificHeat_J_kgK
+            * MoistAirDensity.Density_kg_m3(weather.Air_K, weather.Pressure_Pa, weather.VapourPressure_Pa);
+
+    private bool Covered(double clock_s)
+    {
+        if (Specification.Covers_W_K <= 0) return false;
+        for (int i = 0; i < Specification.CoverHours.Count; i++)
+        {
+            if (Specification.CoverHours[i].Contains(clock_s)) return true;
+        }
+
+        return Specification.CoverHours.Count == 0;
+    }
 
     /// <summary>Energy stored in both nodes, from the state alone. [J]</summary>
     /// <param name="air_K">Inside air. [K]</param>

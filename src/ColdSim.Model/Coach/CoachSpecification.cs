@@ -1,3 +1,4 @@
+using ColdSim.Model.Moisture;
 using ColdSim.Physics.Flow;
 
 namespace ColdSim.Model.Coach;
@@ -39,6 +40,18 @@ public sealed record CoachSpecification
 
     /// <summary>People and things that run always. [W]</summary>
     public double InternalGains_W { get; init; }
+
+    /// <summary>Fresh air let in on purpose: a roof vent or window ajar. [m³/s]</summary>
+    public double Ventilation_m3_s { get; init; }
+
+    /// <summary>What covers over windows take from the conductances while they are up. [W/K]</summary>
+    public double Covers_W_K { get; init; }
+
+    /// <summary>Hours in which the covers are up; empty for always.</summary>
+    public IReadOnlyList<ClockWindow> CoverHours { get; init; } = [];
+
+    /// <summary>Damp in its air, or null where it is not followed.</summary>
+    public MoistureSpecification? Moisture { get; init; }
 
     /// <summary>Inside at the start; null takes the set point, or the outside air where there is no thermostat. [K]</summary>
     public double? InitialTemperature_K { get; init; }

@@ -2,6 +2,7 @@ using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Furnace;
+using ColdSim.Model.Heaters;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Thermostat;
 
@@ -22,6 +23,7 @@ internal sealed class Controls
 
     // So much of it must thaw or freeze again before the same node is told anew.
     private const double ThawedAgain_frac = 1e-3;
+    private const double Dry_frac = 0.98;
 
     private readonly Rig _rig;
 
@@ -32,6 +34,7 @@ internal sealed class Controls
         Thermostat = rig.Thermostat is null || rig.Coach is null ? null : new ThermostatControl(rig.Thermostat);
         Furnace = rig.Furnace is null ? null : new FurnaceControl(rig.Furnace);
         Appliances = [.. rig.Appliances.Select(a => new ApplianceControl(a, rig.Site.Hookup))];
+        Heaters = [.. rig.Heaters.Select(h => new HeaterControl(h, rig.Site.Hookup))];
         Liquid = [.. plant.Nodes.Select(n => new Threshold(ThawedAgain_frac * n.Latent_J, 0))];
         Solid = [.. plant.Nodes.Select(n => new Threshold(n.Latent_J, (1 - ThawedAgain_frac) * n.Latent_J))];
         Blankets = [.. rig.Cylinders.Select(c => c.Blanket is null ? null : new BlanketControl(c.Blanket, rig.Site.Hookup))];
@@ -46,6 +49,11 @@ internal sealed class Controls
     public FurnaceControl? Furnace { get; }
 
     public ApplianceControl[] Appliances { get; }
+
+    public HeaterControl[] Heaters { get; }
+
+    /// <summary>Whether damp settles on the coldest surface; it must dry a little before the same is told anew.</summary>
+    public Threshold Damp { get; } = new(1, Dry_frac);
 
     /// <summary>Whether each node's water is free of ice.</summary>
     public Threshold[] Liquid { get; }
@@ -82,6 +90,12 @@ internal sealed class Controls
             foreach (WaterDraw draw in appliance.Node?.Draws ?? []) yield return draw.Window;
         }
 
+        foreach (OtherHeater heater in _rig.Heaters)
+        {
+            foreach (ClockWindow window in heater.Hours) yield return window;
+        }
+
+        foreach (ClockWindow window in _rig.Coach?.CoverHours ?? []) yield return window;
         if (_rig.Thermostat is not null) yield return _rig.Thermostat.NightHours;
         for (int i = 0; i < Blankets.Length; i++)
         {
@@ -94,6 +108,7 @@ internal sealed class Controls
     {
         Thermostat?.SetClock(clock_s);
         foreach (ApplianceControl appliance in Appliances) appliance.SetClock(clock_s);
+        foreach (HeaterControl heater in Heaters) heater.SetClock(clock_s);
         foreach (BlanketControl? blanket in Blankets) blanket?.SetClock(clock_s);
     }
 
@@ -107,6 +122,20 @@ internal sealed class Controls
             next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
         foreach (ApplianceControl appliance in Appliances) next_s = Math.Min(next_s, appliance.RetryAt_s);
         return Change is null ? next_s : Math.Min(next_s, Change.At_s);
+    }
+
+    /// <summary>Heat of the other heaters: electric ones share what the breaker leaves. [W]</summary>
+    /// <param name="shore_W">What else runs on shore power. [W]</param>
+    public double OtherHeat_W(double shore_W)
+    {
+        double electric_W = 0, own_W = 0;
+        foreach (HeaterControl heater in Heaters)
+        {
+            if (heater.IsElectric) electric_W += heater.Wanted_W;
+            else own_W += heater.Wanted_W;
+        }
+
+        return own_W + Math.Clamp(_rig.Site.Breaker_W - shore_W, 0, electric_W);
     }
 
     /// <summary>Whether an appliance waits for gas to be lit.</summary>

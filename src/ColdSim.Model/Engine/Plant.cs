@@ -2,6 +2,7 @@ using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Moisture;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Supply;
 
@@ -26,6 +27,7 @@ internal sealed class Plant
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
     private readonly double[] _warmsCoach_frac, _warmsNode_frac;
+    private readonly bool[] _isUnvented;
     private readonly int[] _nodeOf;
     private readonly double[] _node_K;
     private readonly double _duct_frac;
@@ -52,6 +54,8 @@ internal sealed class Plant
             _ => new OneOpenManifold(),
         };
         Coach = rig.Coach is null ? null : new CoachBody(rig.Coach);
+        Damp = rig.Coach?.Moisture is { } moisture ? new DampAir(moisture) : null;
+        _isUnvented = [.. rig.Appliances.Select(a => a.IsUnvented)];
         _hasSensor = rig.Thermostat is not null && Coach is not null;
         _sensorLag_s = rig.Thermostat?.SensorLag_s is double lag_s and >= ShortestLag_s ? lag_s : 0;
         _furnaceEfficiency_frac = rig.Furnace?.Efficiency_frac ?? 0;
@@ -75,6 +79,9 @@ internal sealed class Plant
     public NodeBody[] Nodes { get; }
 
     public IManifold Manifold { get; }
+
+    /// <summary>The coach's damp air, or null where it is not followed.</summary>
+    public DampAir? Damp { get; }
 
     public CoachBody? Coach { get; }
 
@@ -198,7 +205,7 @@ internal sealed class Plant
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
         double toAir_W = burnt_kg_s * _heatingValue_J_kg * _furnaceEfficiency_frac;
-        double useful_W = toAir_W, electric_W = 0;
+        double useful_W = toAir_W, electric_W = 0, damp_kg_s = 0;
         flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
         double loss_W = Nodes.Length > 0 ? NodeRates(s, c, rate, ref toAir_W) : 0;
         for (int i = 0; i < _warmsCoach_frac.Length; i++)
@@ -206,6 +213,7 @@ internal sealed class Plant
             double taken_kg_s = Supply.Taken_kg_s(i + 1, point);
             burnt_kg_s += taken_kg_s;
             flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
+            if (_isUnvented[i]) damp_kg_s += taken_kg_s;
             double gas_W = taken_kg_s * _heatingValue_J_kg, power_W = gas_W + c.Electric_W[i];
             toAir_W += power_W * _warmsCoach_frac[i];
             useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
@@ -220,6 +228,7 @@ internal sealed class Plant
         flowed.Unburnt_kg += weight_s * unburnt_kg_s;
         flowed.Useful_J += weight_s * useful_W;
         flowed.Flue_J += weight_s * (burnt_kg_s * _heatingValue_J_kg - useful_W);
+        rate.Vapour_kg = Damp?.Growth_kg_s(s.Vapour_kg, s.Air_K, c.Outside_K, c.OutsideVapour_kg_m3, c.Coach.Air_m3_s, damp_kg_s, c.AirPressure_Pa) ?? 0;
         (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
         double gains_W = electric_W, ground_W = 0;
         if (Coach is not null)
@@ -228,11 +237,11 @@ internal sealed class Plant
             double envelope_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
             ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
             double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
-            double air_K_s = (toAir_W + c.Coach.Gains_W - envelope_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
+            double air_K_s = (toAir_W + c.Coach.Gains_W + c.OtherHeat_W - envelope_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
             rate.Air_K = air_K_s;
             rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
             rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
-            gains_W += c.Coach.Gains_W;
+            gains_W += c.Coach.Gains_W + c.OtherHeat_W;
             loss_W += envelope_W;
         }
 

@@ -14,6 +14,9 @@ internal sealed class PlantState(int cylinders, int nodes)
     /// <summary>Energy in each node, from water at freezing. [J]</summary>
     public double[] Node_J { get; } = new double[nodes];
 
+    /// <summary>Water vapour in the coach's air; 0 where it is not followed. [kg]</summary>
+    public double Vapour_kg { get; set; }
+
     /// <summary>Inside air; NaN without a coach. [K]</summary>
     public double Air_K { get; set; }
 
@@ -44,6 +47,7 @@ internal sealed class PlantState(int cylinders, int nodes)
         }
 
         for (int i = 0; i < Node_J.Length; i++) Node_J[i] = from.Node_J[i] + time_s * rate.Node_J[i];
+        Vapour_kg = from.Vapour_kg + time_s * rate.Vapour_kg;
         Air_K = from.Air_K + time_s * rate.Air_K;
         Furnishings_K = from.Furnishings_K + time_s * rate.Furnishings_K;
         Sensor_K = from.Sensor_K + time_s * rate.Sensor_K;

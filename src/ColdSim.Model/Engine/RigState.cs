@@ -17,4 +17,7 @@ public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse,
 {
     /// <summary>Energy in each node, from water at freezing; empty for how the nodes themselves start. [J]</summary>
     public IReadOnlyList<double> Nodes_J { get; init; } = [];
+
+    /// <summary>Water vapour in the coach's air; null for how the coach itself starts. [kg]</summary>
+    public double? Vapour_kg { get; init; }
 }

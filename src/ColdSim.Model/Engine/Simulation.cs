@@ -1,8 +1,11 @@
 using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
+using ColdSim.Model.Heaters;
 using ColdSim.Model.Numerics;
 using ColdSim.Model.Weather;
+using ColdSim.Physics.MoistAir;
 
 namespace ColdSim.Model.Engine;
 
@@ -95,11 +98,11 @@ public sealed class Simulation
         int n = rig.Cylinders.Count;
         _plant = new Plant(rig);
         _controls = new Controls(rig, _plant, settings.Undersupplied_frac);
-        _points = new SwitchingPoints(rig, _plant, _controls);
-        _clock = new RunClock(settings.Start, _controls.Windows());
+                _clock = new RunClock(settings.Start, _controls.Windows());
         _reset = new LockoutReset(rig.Occupancy, _clock);
         int k = _plant.Nodes.Length;
         _conditions = new StepConditions(n, rig.Appliances.Count, k);
+        _points = new SwitchingPoints(rig, _plant, _controls, _conditions);
         _frost = new FrostLayer[n];
         (_state, _next, _trial) = (new PlantState(n, k), new PlantState(n, k), new PlantState(n, k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
@@ -115,6 +118,7 @@ public sealed class Simulation
         _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K)
     {
         Nodes_J = [.. _state.Node_J],
+        Vapour_kg = _plant.Damp is null ? null : _state.Vapour_kg,
     };
 
     /// <summary>Runs from start to end. A simulation runs once.</summary>
@@ -174,6 +178,12 @@ public sealed class Simulation
             _state.Node_J[i] = from is { Nodes_J.Count: > 0 } ? from.Nodes_J[i] : _plant.Nodes[i].Energy_J(_plant.Nodes[i].Node.Initial_K);
             _controls.Liquid[i].Begin(_state.Node_J[i]);
             _controls.Solid[i].Begin(-_state.Node_J[i]);
+        }
+
+        if (_plant.Damp is { } damp)
+        {
+            _state.Vapour_kg = from?.Vapour_kg ?? damp.Initial_kg(inside_K);
+            _controls.Damp.Begin(damp.Saturation_frac(_state.Vapour_kg, inside_K, _sample.Air_K));
         }
 
         _state.Sensor_K = _controls.Thermostat is null ? double.NaN : inside_K;
@@ -287,7 +297,8 @@ public sealed class Simulation
             _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _state.Propane_kg[i], liquid_K, _frost[i]);
         }
 
-        _conditions.Coach = _plant.Coach?.At(middle, _state.Air_K) ?? default;
+        _conditions.Coach = _plant.Coach?.At(middle, _state.Air_K, _clock.At_s(_time_s)) ?? default;
+        _conditions.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
         _conditions.Outside_K = middle.Air_K;
         _conditions.AirPressure_Pa = middle.Pressure_Pa;
         _plant.Exchange(_conditions, _standing);
@@ -326,6 +337,8 @@ public sealed class Simulation
         WatchSupply();
         ChangeCylinder();
         WatchWater();
+        if (_plant.Damp is { } damp && _controls.Damp.Update(damp.Saturation_frac(_state.Vapour_kg, _state.Air_K, _conditions.Outside_K)))
+            Tell(_controls.Damp.Passed ? EventKind.DampSettles : EventKind.DampGone, damp.Surface_K(_state.Air_K, _conditions.Outside_K));
         if (_plant.Coach is not null && _controls.Freezing.Update(_state.Air_K))
             Tell(_controls.Freezing.Passed ? EventKind.InsideThawed : EventKind.InsideFreezing, _sample.Air_K);
     }
@@ -346,6 +359,7 @@ public sealed class Simulation
     {
         double clock_s = _clock.At_s(_time_s);
         _controls.SetClock(clock_s);
+        if (_rig.Coach is { Covers_W_K: > 0 }) _conditionsUntil_s = Math.Min(_conditionsUntil_s, _time_s);
         for (int i = 0; i < _conditions.Drain_W_K.Length; i++) _conditions.Drain_W_K[i] = _plant.Nodes[i].Drain_W_K(clock_s);
         OpenValves();
         _nextClockEdge_s = _clock.NextEdge_s(_time_s);
@@ -375,6 +389,7 @@ public sealed class Simulation
             moved |= _controls.Appliances[i].Update(FlameDelivery_Pa(), _time_s);
         }
 
+        foreach (HeaterControl heater in _controls.Heaters) moved |= heater.Sense(_state.Air_K);
         OpenValves();
         return moved;
     }
@@ -388,7 +403,21 @@ public sealed class Simulation
             _conditions.Electric_W[i] = _controls.Appliances[i].Electric_W;
         }
 
+        if (_controls.Heaters.Length > 0) _conditions.OtherHeat_W = _controls.OtherHeat_W(ShorePower_W());
         if (moved) Evaluate();
+    }
+
+    // What runs on a hookup beside the heaters, which get what is left.
+    private double ShorePower_W()
+    {
+        double sum_W = 0;
+        foreach (double appliance_W in _conditions.Electric_W) sum_W += appliance_W;
+        for (int i = 0; i < _frost.Length; i++)
+        {
+            if (_rig.Cylinders[i].Blanket is { Supply: BlanketSupply.ShorePower }) sum_W += _conditions.Blanket_W[i];
+        }
+
+        return sum_W;
     }
 
     private void SwitchBlankets()

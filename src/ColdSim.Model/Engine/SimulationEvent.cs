@@ -86,6 +86,12 @@ public enum EventKind
 
     /// <summary>The last ice of a node has thawed. Value: outside air. [K]</summary>
     WaterThawed,
+
+    /// <summary>Damp begins to settle on the coldest surface. Value: that surface. [K]</summary>
+    DampSettles,
+
+    /// <summary>It no longer does. Value: that surface. [K]</summary>
+    DampGone,
 }
 
 /// <summary>Something that happened, and when.</summary>

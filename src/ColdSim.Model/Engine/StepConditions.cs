@@ -27,6 +27,12 @@ internal sealed class StepConditions(int cylinders, int appliances, int nodes)
     /// <summary>The coach's surroundings.</summary>
     public CoachCoupling Coach { get; set; }
 
+    /// <summary>Heat of the other heaters. [W]</summary>
+    public double OtherHeat_W { get; set; }
+
+    /// <summary>Water vapour in outside air. [kg/m³]</summary>
+    public double OutsideVapour_kg_m3 { get; set; }
+
     /// <summary>Outside air. [K]</summary>
     public double Outside_K { get; set; }
 

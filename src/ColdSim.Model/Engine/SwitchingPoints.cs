@@ -9,6 +9,8 @@ internal enum SwitchingKind
     Appliance,
     WaterFreezes,
     WaterSolid,
+    Heater,
+    Damp,
     Flame,
     Supply,
     Reserve,
@@ -25,7 +27,7 @@ internal enum SwitchingKind
 internal readonly record struct SwitchingPoint(SwitchingKind Kind, int Place)
 {
     /// <summary>Whether it can be told from the coach, without what stands in the cylinders.</summary>
-    public bool OfCoach => Kind <= SwitchingKind.WaterSolid;
+    public bool OfCoach => Kind <= SwitchingKind.Damp;
 }
 
 /// <summary>Every switching point of a rig, and how far a state is past each.</summary>
@@ -34,11 +36,12 @@ internal sealed class SwitchingPoints
     private readonly Rig _rig;
     private readonly Plant _plant;
     private readonly Controls _controls;
+    private readonly StepConditions _conditions;
     private readonly SwitchingPoint[] _points;
 
-    public SwitchingPoints(Rig rig, Plant plant, Controls controls)
+    public SwitchingPoints(Rig rig, Plant plant, Controls controls, StepConditions conditions)
     {
-        (_rig, _plant, _controls) = (rig, plant, controls);
+        (_rig, _plant, _controls, _conditions) = (rig, plant, controls, conditions);
         List<SwitchingPoint> points = [];
         if (controls.Thermostat is not null) points.Add(new(SwitchingKind.Thermostat, 0));
         if (plant.Coach is not null) points.Add(new(SwitchingKind.Freezing, 0));
@@ -54,6 +57,12 @@ internal sealed class SwitchingPoints
             points.Add(new(SwitchingKind.WaterSolid, i));
         }
 
+        for (int i = 0; i < controls.Heaters.Length; i++)
+        {
+            if (rig.Heaters[i].Thermostat is not null) points.Add(new(SwitchingKind.Heater, i));
+        }
+
+        if (plant.Damp is not null) points.Add(new(SwitchingKind.Damp, 0));
         points.Add(new(SwitchingKind.Flame, 0));
         points.Add(new(SwitchingKind.Supply, 0));
         if (controls.HasReserve) points.Add(new(SwitchingKind.Reserve, 0));
@@ -93,6 +102,10 @@ internal sealed class SwitchingPoints
                 return _controls.Liquid[i].Past(s.Node_J[i]);
             case SwitchingKind.WaterSolid:
                 return _controls.Solid[i].Past(-s.Node_J[i]);
+            case SwitchingKind.Heater:
+                return _controls.Heaters[i].Past_K(s.Air_K);
+            case SwitchingKind.Damp:
+                return _controls.Damp.Past(_plant.Damp!.Saturation_frac(s.Vapour_kg, s.Air_K, _conditions.Outside_K));
             case SwitchingKind.Flame:
                 return at.Point.IsFull ? -1 : _controls.FlamePast_Pa(at.Point.Delivery_Pa);
             case SwitchingKind.Supply:

@@ -18,6 +18,9 @@ public sealed record SiteSpecification
     /// <summary>Whether there is shore power.</summary>
     public bool Hookup { get; init; }
 
+    /// <summary>What the hookup's breaker carries without end. [W]</summary>
+    public double Breaker_W { get; init; } = 3600;
+
     /// <summary>Part of the sunlight that the ground throws back; snow by default.</summary>
     public double GroundAlbedo_frac { get; init; } = 0.6;
 }

@@ -44,6 +44,8 @@ public sealed record Leg
     public Rig Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return OnTheRoad ? rig with { Site = Site, Furnace = null, Appliances = [] } : rig with { Site = Site };
+        return OnTheRoad
+            ? rig with { Site = Site, Furnace = null, Appliances = [.. rig.Appliances.Select(a => a with { IsOff = true })], Heaters = [] }
+            : rig with { Site = Site };
     }
 }

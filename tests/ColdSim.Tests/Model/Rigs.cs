@@ -35,6 +35,13 @@ internal static class Rigs
         return new WeatherSeries(rows, new WeatherDefaults(), site ?? new SiteSpecification());
     }
 
+    /// <summary>The first row's weather.</summary>
+    public static WeatherSample First(this WeatherSeries weather)
+    {
+        int row = 0;
+        return weather.At(0, ref row);
+    }
+
     public static WeatherSeries Steady(double air_C, double hours = 72) => Changing(_ => air_C, hours, hours);
 
     public static CylinderSpecification Bottle(string size = "40 lb", double left = 0.9)

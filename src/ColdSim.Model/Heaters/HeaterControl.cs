@@ -1,0 +1,47 @@
+namespace ColdSim.Model.Heaters;
+
+/// <summary>An other heater's switch, by the clock and its own thermostat.</summary>
+internal sealed class HeaterControl
+{
+    private readonly OtherHeater _heater;
+    private readonly bool _supplied;
+    private bool _inHours;
+    private bool _calls;
+
+    /// <summary>A heater that is off.</summary>
+    /// <param name="heater">What it is.</param>
+    /// <param name="hookup">Whether there is shore power.</param>
+    public HeaterControl(OtherHeater heater, bool hookup)
+    {
+        ArgumentNullException.ThrowIfNull(heater);
+        _heater = heater;
+        _supplied = heater.Supply == HeaterSupply.OwnFuel || hookup;
+        _calls = heater.Thermostat is null;
+    }
+
+    /// <summary>Heat that it would give now. [W]</summary>
+    public double Wanted_W => _inHours && _calls ? _heater.Output_W : 0;
+
+    /// <summary>Whether it runs on shore power.</summary>
+    public bool IsElectric => _heater.Supply == HeaterSupply.ShorePower;
+
+    /// <summary>Takes the clock.</summary>
+    /// <param name="clock_s">Seconds after local midnight. [s]</param>
+    public void SetClock(double clock_s)
+    {
+        _inHours = _supplied && _heater.Hours.Count == 0;
+        for (int i = 0; _supplied && i < _heater.Hours.Count && !_inHours; i++) _inHours = _heater.Hours[i].Contains(clock_s);
+    }
+
+    /// <summary>How far the air is past the point where its thermostat moves; above 0 it does. [K]</summary>
+    public double Past_K(double air_K) => _heater.Thermostat is { } band ? band.Past_K(_calls, air_K) : -1;
+
+    /// <summary>Takes in the air's temperature.</summary>
+    /// <returns>Whether it moved.</returns>
+    public bool Sense(double air_K)
+    {
+        if (_heater.Thermostat is null || !(Past_K(air_K) >= 0)) return false;
+        _calls = !_calls;
+        return true;
+    }
+}
