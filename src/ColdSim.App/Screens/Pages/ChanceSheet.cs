@@ -18,7 +18,7 @@ internal static class ChanceSheet
 
     // From this width on what matters stands beside the nights.
     private const int Beside = 120;
-    private const int BesideColumn = 71;
+    private const int BesideColumn = 72;
     private const int MattersRows = 3;
 
     // Below this many rows the strips need the room of the sentence's end and of what matters.
@@ -36,7 +36,7 @@ internal static class ChanceSheet
         IReadOnlyList<Strip> strips = Strips(page, chance, height);
         int each = StripRows(width, height, strips.Count), stripsTop = StripsTop(height, each, strips.Count);
         int end = each > 0 ? stripsTop - 1 : height - 1;
-        int beside = width >= Beside ? Influences(sheet, chance, BesideColumn, top, end - MattersRows) : top;
+        int beside = width >= Beside ? Influences(sheet, ChanceTable.Influences(chance, gap: 1), BesideColumn, top, end - MattersRows) : top;
         top = Math.Max(beside, Nights(sheet, page, chance, top, end));
         Matters(sheet, chance, top, end);
         if (each > 0)
@@ -95,13 +95,13 @@ internal static class ChanceSheet
             return;
         top = PageParts.Paragraph(sheet, end - top > 2 ? top + 1 : top, $"What matters most: {Uncapital(ChanceSentence.Matters(chance))}", Math.Min(MattersRows - 1, end - top));
         if (sheet.Width < Beside && end - top > ChanceTable.Influences(chance).Count + 1)
-            Influences(sheet, chance, 1, top + 1, end);
+            Influences(sheet, ChanceTable.Influences(chance), 1, top + 1, end);
     }
 
     /// <summary>The table of what is not known, and the row after it.</summary>
-    private static int Influences(Sheet sheet, ChanceReport chance, int x, int top, int end)
+    private static int Influences(Sheet sheet, IReadOnlyList<string> table, int x, int top, int end)
     {
-        foreach (string line in ChanceTable.Influences(chance).Take(Math.Max(0, end - top)))
+        foreach (string line in table.Take(Math.Max(0, end - top)))
             sheet.Put(x, top++, Fitting.Cut(line, sheet.Width - x));
         return top;
     }
