@@ -115,6 +115,21 @@ public class DemoStoryTests
     }
 
     [Fact]
+    public void Breakfast_overloads_a_cylinder_that_held_the_night()
+    {
+        ReadResult demo = Demo("breakfast-overload.toml");
+        NightReport told = NightRun.Of(demo.Scenario!).Nights[0];
+        Assert.Equal(Verdict.RunsShort, told.Verdict);
+        Assert.InRange(told.FirstShort!.Value.TimeOfDay, new TimeSpan(6, 30, 0), new TimeSpan(7, 40, 0));
+        Assert.True(told.LeftAtFirstShort!.Value.Pounds > 5, $"{told.LeftAtFirstShort!.Value.Pounds} lb");
+        Assert.Equal("oven", told.FirstToStarve);
+        Assert.Null(told.Water.Single(w => w.Name == "cold line").FreezesAt);
+        Assert.NotNull(told.Water.Single(w => w.Name == "outside shower").SolidAt);
+        RunReport apart = NightRun.Of(demo.Options.Single(o => o.Name == "one after the other").Scenario);
+        Assert.Equal(Verdict.Holds, apart.Summary.Verdict);
+    }
+
+    [Fact]
     public void The_changeover_takes_from_the_reserve_with_pounds_left_in_the_service_cylinder()
     {
         RunReport told = NightRun.Of(Demo("changeover.toml").Scenario!);

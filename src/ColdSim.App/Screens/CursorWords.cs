@@ -17,8 +17,11 @@ internal static class CursorWords
         EventMark? nearest = view.Marks
             .OrderBy(m => Math.Abs(m.Minute - view.Minute)).ThenByDescending(m => m.Words.Rank).FirstOrDefault();
         return nearest is null ? "no event this night"
-            : $"{nearest.Words.Letter} {Told(nearest.Event.Time)} {nearest.Words.Sentence}, {Away(nearest.Minute - view.Minute)}";
+            : $"{nearest.Words.Letter} {Told(nearest.Event.Time)} {Sentence(nearest)}, {Away(nearest.Minute - view.Minute)}";
     }
+
+    /// <summary>What happened, and to which pipe or tank where it is one.</summary>
+    public static string Sentence(EventMark mark) => mark.Event.Node is { } node ? $"{mark.Words.Sentence}: {Fitting.OneCellEach(node)}" : mark.Words.Sentence;
 
     /// <summary>A stretch of minutes as a person says it.</summary>
     public static string Minutes(double minutes)

@@ -23,6 +23,6 @@ internal static class EventsPage
         string inside = double.IsNaN(mark.Event.Inside_K) ? "none" : view.Units.Temperature(mark.Event.Inside_K);
         return $"{(chosen ? '>' : ' ')} {mark.Words.Letter} {CursorWords.Clock(mark.Event.Time),-9}{inside,9}"
             + $"{view.Units.Temperature(mark.Event.Liquid_K),9}{view.Units.Pressure(mark.Event.CylinderPressure_Pa),10}"
-            + $"{view.Units.Mass(mark.Event.Left_kg),9}  {mark.Words.Sentence}";
+            + $"{view.Units.Mass(mark.Event.Left_kg),9}  {CursorWords.Sentence(mark)}";
     }
 }

@@ -18,6 +18,7 @@ internal static class FramePages
             LimitsPage.Of(opening.Report.Scenario, opening.Parts, units),
             ReadingsPage.Of(opening.Report.Scenario, opening.File, units, TimeProvider.System),
             ChancePage.Of(opening.Report, opening.Parts, units),
+            .. GasPage.Of(opening.Report, units),
         ],
         units);
 }

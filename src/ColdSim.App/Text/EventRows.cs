@@ -38,7 +38,7 @@ internal static class EventRows
 
     private static int Single(ReportedEvent[] told, int i, List<EventRow> rows, LockoutCycles night, CylinderEventWords words)
     {
-        rows.Add(new(told[i], i == night.MoreLockoutsAt ? $"furnace locks out {night.MoreLockouts} times more" : words.Of(told[i]) ?? Words(told[i].Kind)));
+        rows.Add(new(told[i], i == night.MoreLockoutsAt ? $"furnace locks out {night.MoreLockouts} times more" : words.Of(told[i]) ?? WaterWords(told[i]) ?? Words(told[i].Kind)));
         return i + 1;
     }
 
@@ -93,6 +93,14 @@ internal static class EventRows
 
     private static string Span(TimeSpan span) => ClockText.Span(Duration.FromSeconds(span.TotalSeconds));
 
+    private static string? WaterWords(ReportedEvent e) => e.Kind switch
+    {
+        ReportedKind.WaterFreezes => $"{e.Node}: water begins to freeze",
+        ReportedKind.WaterSolid => $"{e.Node}: water is all ice",
+        ReportedKind.WaterThawed => $"{e.Node}: the last ice has thawed",
+        _ => null,
+    };
+
     private static string Words(ReportedKind kind) => kind switch
     {
         ReportedKind.ShortEnds => "gas is enough again",
@@ -108,6 +116,11 @@ internal static class EventRows
         ReportedKind.ReliefPressure => "relief valve would open",
         ReportedKind.WeatherEnds => "weather ends",
         ReportedKind.ServiceAlone => "service side alone again",
+        ReportedKind.VoltageGone => "battery flat, voltage gone",
+        ReportedKind.VoltageBack => "voltage is back",
+        ReportedKind.GeneratorStarts => "generator starts",
+        ReportedKind.GeneratorStops => "generator stops",
+        ReportedKind.GeneratorStarved => "generator dies for want of gas",
         _ => kind.ToString(),
     };
 }

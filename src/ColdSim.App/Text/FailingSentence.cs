@@ -10,7 +10,7 @@ internal static class FailingSentence
 
     public static string Predicate(NightReport night, RunReport run, UnitStyle units)
     {
-        List<string> then = [.. Lockouts(night, run), .. Inside(night, units), .. ShortTime(night)];
+        List<string> then = [.. Starves(night, run), .. Lockouts(night, run), .. Inside(night, units), .. ShortTime(night)];
         string after = then.Count switch
         {
             0 => NightSentence.Left(night, run, units),
@@ -55,6 +55,12 @@ internal static class FailingSentence
             : "no liquid is left; ";
     }
 
+    private static IEnumerable<string> Starves(NightReport night, RunReport run)
+    {
+        if (WhoDrew.Applies(run) && night.FirstToStarve is { } first)
+            yield return $"the {first} needs the most pressure of those that go short";
+    }
+
     private static IEnumerable<string> Lockouts(NightReport night, RunReport run)
     {
         if (First(run, night, ReportedKind.Lockout) is not { } first)
@@ -68,7 +74,7 @@ internal static class FailingSentence
         });
     }
 
-    private static IEnumerable<string> Inside(NightReport night, UnitStyle units)
+    public static IEnumerable<string> Inside(NightReport night, UnitStyle units)
     {
         if (night.InsideLow is not { } low || night.InsideLowAt is not { } at)
             yield break;

@@ -18,13 +18,16 @@ internal static class RunText
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. WhoDrew.Applies(report) ? [new TextSection("Who drew what gas", WhoDrew.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. WaterTable.Applies(report) ? [new TextSection("Water", WaterTable.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. PowerTable.Applies(report) ? [new TextSection("The 12 V side", PowerTable.Lines(report))] : Array.Empty<TextSection>(),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
         ];
         if (report.Scenario.Assumptions.Count > 0)
             sections.Add(new("Taken because nothing says otherwise", Points(report.Scenario.Assumptions)));
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", Points(cautions)));
+            sections.Add(new("Cautions", Points([.. ApplianceCautions.Of(report), .. cautions])));
         return sections;
     }
 

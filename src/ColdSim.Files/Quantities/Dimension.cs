@@ -42,6 +42,9 @@ public enum Dimension
     /// <summary>kg/s.</summary>
     MassFlow,
 
+    /// <summary>m³/s.</summary>
+    VolumeFlow,
+
     /// <summary>W/K.</summary>
     Conductance,
 
@@ -65,6 +68,15 @@ public enum Dimension
 
     /// <summary>m²·K/W, an R-value.</summary>
     ThermalInsulance,
+
+    /// <summary>A.</summary>
+    Current,
+
+    /// <summary>C.</summary>
+    Charge,
+
+    /// <summary>rad.</summary>
+    Angle,
 }
 
 /// <summary>The words for a dimension.</summary>
@@ -75,6 +87,7 @@ internal static class DimensionWords
     {
         Dimension.TemperatureDifference => "temperature difference",
         Dimension.MassFlow => "mass flow",
+        Dimension.VolumeFlow => "volume flow",
         Dimension.HeatCapacity => "heat capacity",
         Dimension.HeatTransferCoefficient => "heat transfer coefficient",
         Dimension.Conductance => "heat conductance",

@@ -85,6 +85,9 @@ internal static class SpellingTable
         Si(Dimension.MassFlow, MassFlowUnit.GramPerHour, 1e-3 / 3600.0, "g/h", "g/hr"),
         Us(Dimension.MassFlow, MassFlowUnit.PoundPerHour, Pound / 3600, "lb/h", "lb/hr"),
 
+        Us(Dimension.VolumeFlow, VolumeFlowUnit.LiterPerMinute, 1e-3 / 60, "L/min"),
+        Us(Dimension.VolumeFlow, VolumeFlowUnit.UsGallonPerMinute, Gallon / 60, "gal/min", "gpm"),
+
         Si(Dimension.Conductance, null, 1, "W/K"),
         Us(Dimension.Conductance, null, Btu / 3600 / DegreeF, "BTU/h·°F", "BTU/(h·°F)", "BTU/h·F"),
 
@@ -116,6 +119,15 @@ internal static class SpellingTable
         Si(Dimension.ThermalInsulance, null, 1, "m²K/W", "m2K/W"),
         Us(Dimension.ThermalInsulance, null,
             3600 * Foot * Foot * DegreeF / Btu, "h·ft²·°F/BTU", "h·ft²·F/BTU", "ft²·h·°F/BTU"),
+
+        Si(Dimension.Current, ElectricCurrentUnit.Ampere, 1, "A"),
+        Si(Dimension.Current, ElectricCurrentUnit.Milliampere, 1e-3, "mA"),
+
+        Si(Dimension.Charge, ElectricChargeUnit.Coulomb, 1, "C"),
+        Si(Dimension.Charge, ElectricChargeUnit.AmpereHour, 3600, "Ah"),
+
+        Si(Dimension.Angle, AngleUnit.Radian, 1, "rad"),
+        Us(Dimension.Angle, AngleUnit.Degree, Math.PI / 180, "°", "deg"),
     ];
 
     private static readonly Dictionary<string, UnitSpelling> Exact = Index(u => true, s => s);

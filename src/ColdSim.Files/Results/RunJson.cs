@@ -68,6 +68,7 @@ public static class RunJson
         Time(json, "dry_at", summary.DryAt);
         Number(json, "gas_used_kg", summary.GasUsed.Kilograms);
         Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
+        TakersJson.Gas(json, summary.GasByAppliance);
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
         json.WriteNumber("walks", summary.Walks);
@@ -75,6 +76,9 @@ public static class RunJson
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
         Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
         Number(json, "short_time_s", summary.ShortTime.Seconds);
+        json.WriteString("first_out", WireNames.Of(summary.FirstOut));
+        Time(json, "flat_at", summary.FlatAt);
+        Number(json, "voltage_gone_s", summary.VoltageGone.Seconds);
         json.WriteEndObject();
     }
 
@@ -92,6 +96,7 @@ public static class RunJson
         json.WriteNumber("burner_starts", night.BurnerStarts);
         Number(json, "gas_used_kg", night.GasUsed.Kilograms);
         Number(json, "gas_heat_mj", night.GasHeat.Megajoules);
+        TakersJson.Gas(json, night.GasByAppliance);
         Number(json, "left_at_dawn_kg", night.LeftAtDawn?.Kilograms);
         Number(json, "left_at_end_kg", night.LeftAtEnd.Kilograms);
         Masses(json, "each_left_at_dawn_kg", night.EachLeftAtDawn);
@@ -105,13 +110,48 @@ public static class RunJson
         Number(json, "delivery_pressure_min_kpa_gauge", night.DeliveryPressureLow?.Kilopascals);
         Time(json, "first_short", night.FirstShort);
         Number(json, "short_time_s", night.ShortTime.Seconds);
+        json.WriteString("first_to_starve", night.FirstToStarve);
         Number(json, "left_at_first_short_kg", night.LeftAtFirstShort?.Kilograms);
         Time(json, "dry_at", night.DryAt);
         Number(json, "below_set_point_k", night.BelowSetPoint.Kelvins);
         Time(json, "freezing_at", night.FreezingAt);
+        TakersJson.Water(json, night);
         Number(json, "steady_supply_at_low_w", Watts(night.SteadySupplyAtLow));
         Number(json, "allowed_liquid_temperature_c", night.AllowedLiquid?.DegreesCelsius);
         Number(json, "demand_at_low_w", Watts(night.DemandAtLow));
+        json.WriteString("first_out", WireNames.Of(night.FirstOut));
+        Power(json, night.Power);
+        json.WriteEndObject();
+    }
+
+    private static void Power(Utf8JsonWriter json, NightPower? power)
+    {
+        if (power is null)
+        {
+            json.WriteNull("power");
+            return;
+        }
+
+        json.WriteStartObject("power");
+        json.WriteStartArray("drawn");
+        foreach (NightDraw draw in power.Drawn)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", draw.Name);
+            Number(json, "energy_wh", draw.Energy.WattHours);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Number(json, "solar_wh", power.Solar.WattHours);
+        Number(json, "shore_wh", power.Shore.WattHours);
+        Number(json, "generator_wh", power.Generator.WattHours);
+        Number(json, "generator_time_s", power.GeneratorTime.Seconds);
+        Number(json, "charge_low_frac", power.ChargeLow.DecimalFractions);
+        Time(json, "charge_low_at", power.ChargeLowAt);
+        Number(json, "charge_at_end_frac", power.ChargeAtEnd.DecimalFractions);
+        Time(json, "flat_at", power.FlatAt);
+        Number(json, "voltage_gone_s", power.VoltageGone.Seconds);
         json.WriteEndObject();
     }
 
@@ -133,6 +173,7 @@ public static class RunJson
         Number(json, "pressure_kpa_gauge", reported.CylinderPressure_Pa / 1000);
         Number(json, "left_kg", reported.Left_kg);
         json.WriteNumber("cylinder", reported.Cylinder + 1);
+        json.WriteString("node", reported.Node);
         json.WriteEndObject();
     }
 
@@ -149,6 +190,8 @@ public static class RunJson
         Exact(json, "coach_energy_j", ledger.CoachEnergy_J);
         Exact(json, "fuel_energy_j", ledger.FuelEnergy_J);
         Exact(json, "mass_kg", ledger.Mass_kg);
+        Exact(json, "electric_energy_residual", ledger.Electric_frac);
+        Exact(json, "electric_energy_j", ledger.Electric_J);
         json.WriteEndObject();
     }
 

@@ -1,5 +1,7 @@
 using System.Globalization;
+using ColdSim.Model;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Nodes;
 using ColdSim.Planning.Nights;
 using CsvHelper;
 
@@ -38,7 +40,7 @@ public static class SeriesCsv
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
         using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = ',', NewLine = "\n" }, leaveOpen: true);
-        Curve[] curves = [.. Curves, .. Several(report)];
+        Curve[] curves = [.. Curves, .. Several(report), .. Takers(report.Scenario.Rig, report.Series)];
         csv.WriteField("time");
         foreach (Curve curve in curves)
             csv.WriteField(curve.Heading);
@@ -69,6 +71,23 @@ public static class SeriesCsv
             yield return new($"{name} propane [kg]", 5, (s, i) => s.Cylinders[c].Propane_kg[i]);
             yield return new($"{name} liquid [°C]", 2, (s, i) => s.Cylinders[c].Liquid_K[i] - Zero_K);
             yield return new($"{name} pressure [kPa gauge]", 3, (s, i) => s.Cylinders[c].Pressure_Pa[i] / 1000);
+        }
+    }
+
+    // Who took what gas, where there is more than one; how warm boxes, tanks and pipes are, where there are any.
+    private static IEnumerable<Curve> Takers(Rig rig, RunSeries series)
+    {
+        int first = rig.Furnace is null ? 1 : 0;
+        for (int k = first; rig.GasPlaces - first > 1 && k < series.Gas_W.Count; k++)
+        {
+            int place = k;
+            yield return new($"{rig.TakerOf(place)} gas [W]", 1, (s, i) => s.Gas_W[place][i]);
+        }
+        IReadOnlyList<ThermalNode> nodes = rig.Nodes();
+        for (int k = 0; k < series.Node_K.Count; k++)
+        {
+            int place = k;
+            yield return new($"{nodes[place].Name} [°C]", 2, (s, i) => s.Node_K[place][i] - Zero_K);
         }
     }
 

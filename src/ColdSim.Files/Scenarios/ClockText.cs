@@ -60,6 +60,15 @@ internal static class ClockText
         return null;
     }
 
+    /// <summary>A span, or null where it is none.</summary>
+    public static ClockWindow? Window(string text)
+    {
+        string[] ends = text.Split('-', '–', '−');
+        return ends.Length == 2 && TryTime(ends[0], out TimeOnly from) && TryTime(ends[1], out TimeOnly to) && from != to
+            ? new ClockWindow(Seconds(from), Seconds(to))
+            : null;
+    }
+
     private static double Seconds(TimeOnly time) => time.ToTimeSpan().TotalSeconds;
 
     private static bool TryTime(string text, out TimeOnly time)

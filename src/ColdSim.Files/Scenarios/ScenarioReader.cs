@@ -7,8 +7,10 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
+using ColdSim.Model.Nodes;
 using ColdSim.Model.Site;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
@@ -96,14 +98,18 @@ public static class ScenarioReader
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
         (Occupancy occupancy, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
-        IReadOnlyList<GasAppliance> draws = [.. root.Sections("draw").Select((d, i) => DrawSection.Read(d, gas, i + 1))];
+        IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
+        IReadOnlyList<ThermalNode> water = WaterSection.Read(root, furnace, coach);
+        PowerSpecification? power = PowerSection.Read(root, gas);
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         FittedFactors? fitted = FitSection.Read(root.Section("fit"));
         (ErrorSizes errors, double wantedChance_frac) = ChanceSection.Read(root.Section("chance"), fitted);
         root.Know("option");
         root.Finish();
-        CheckTogether(root, furnace, thermostat, coach, draws, people_W);
+        CheckTogether(root, furnace, thermostat, coach, appliances, people_W);
+        AppliancesSection.Check(root, appliances, coach);
+        PowerSection.Check(reading, power, furnace, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site]);
         CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
@@ -117,7 +123,9 @@ public static class ScenarioReader
             Coach = coach,
             Thermostat = thermostat,
             Furnace = furnace,
-            Appliances = draws,
+            Appliances = appliances,
+            Water = water,
+            Power = power,
             Occupancy = occupancy,
         };
         Scenario scenario = new()
@@ -150,7 +158,7 @@ public static class ScenarioReader
             reading.Missing(root.PlaceOf("furnace"), "a furnace without a thermostat", "accepted: [furnace] together with [coach] and [thermostat]");
         if (furnace is null && draws.Count == 0)
             reading.Warn($"neither a [furnace] nor a [[draw]]: nothing draws gas");
-        if (coach is null && draws.Any(d => d.WarmsCoach_frac > 0))
+        if (coach is null && draws.Any(d => d is ConstantDraw { WarmsCoach_frac: > 0 }))
             reading.Warn($"a [[draw]] gives heat_to_coach, and there is no [coach]");
         if (coach is null && people_W > 0)
             reading.Warn($"[people] counts people, and there is no [coach] for them to warm");

@@ -42,6 +42,12 @@ public abstract record GasAppliance
     /// <summary>Part of its heat that goes into <see cref="Node"/>; negative where it cools it.</summary>
     public virtual double WarmsNode_frac => 0;
 
+    /// <summary>The same of power from a hookup: an element in the water loses nothing up a flue.</summary>
+    public virtual double ElectricWarmsNode_frac => WarmsNode_frac;
+
+    /// <summary>The same appliance turned off and with nothing drawn from it, as on the road.</summary>
+    public virtual GasAppliance Shut() => this with { IsOff = true };
+
     /// <summary>Whether what it burns stays in the coach as damp air.</summary>
     public virtual bool IsUnvented => false;
 

@@ -37,6 +37,12 @@ public sealed record StorageWaterHeater : GasAppliance
     public override double WarmsNode_frac => Efficiency_frac;
 
     /// <inheritdoc/>
+    public override double ElectricWarmsNode_frac => 1;
+
+    /// <inheritdoc/>
+    public override GasAppliance Shut() => this with { IsOff = true, Draws = [] };
+
+    /// <inheritdoc/>
     public override ThermalNode Node => new()
     {
         Name = Name,

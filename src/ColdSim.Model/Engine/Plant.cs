@@ -26,7 +26,7 @@ internal sealed class Plant
 
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
-    private readonly double[] _warmsCoach_frac, _warmsNode_frac;
+    private readonly double[] _warmsCoach_frac, _warmsNode_frac, _electricWarmsNode_frac;
     private readonly bool[] _isUnvented;
     private readonly int[] _nodeOf;
     private readonly double[] _node_K;
@@ -66,9 +66,16 @@ internal sealed class Plant
             : new GasLoad(BurnerInput.At_W(rig.Furnace.Input_W, rig.Furnace.Altitude, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
         foreach (GasAppliance appliance in rig.Appliances)
             loads.Add(new GasLoad(appliance.InputAt_W(rig.Site.Elevation_m) / _heatingValue_J_kg, appliance.FullPressure_Pa));
+        if (rig.Power?.Generator is { } generator)
+        {
+            GeneratorLoad = loads.Count;
+            loads.Add(new GasLoad(generator.IdleInput_W / _heatingValue_J_kg, generator.FullPressure_Pa));
+        }
+
         Loads = loads;
         _warmsCoach_frac = [.. rig.Appliances.Select(a => Coach is null ? 0 : a.WarmsCoach_frac)];
         _warmsNode_frac = [.. rig.Appliances.Select(a => a.WarmsNode_frac)];
+        _electricWarmsNode_frac = [.. rig.Appliances.Select(a => a.ElectricWarmsNode_frac)];
         Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg, rig.Arrangement as AutomaticChangeover);
         Supply = new GasSupply(Regulator, loads);
     }
@@ -90,6 +97,9 @@ internal sealed class Plant
     public GasSupply Supply { get; }
 
     public IReadOnlyList<GasLoad> Loads { get; }
+
+    /// <summary>The generator's place among the loads; -1 without one.</summary>
+    public int GeneratorLoad { get; } = -1;
 
     public double HeatingValue_J_kg => _heatingValue_J_kg;
 
@@ -214,11 +224,18 @@ internal sealed class Plant
             burnt_kg_s += taken_kg_s;
             flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
             if (_isUnvented[i]) damp_kg_s += taken_kg_s;
-            double gas_W = taken_kg_s * _heatingValue_J_kg, power_W = gas_W + c.Electric_W[i];
-            toAir_W += power_W * _warmsCoach_frac[i];
+            double gas_W = taken_kg_s * _heatingValue_J_kg, power_W = c.Electric_W[i];
+            toAir_W += (gas_W + power_W) * _warmsCoach_frac[i];
             useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
-            electric_W += c.Electric_W[i] * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
-            if (_nodeOf[i] >= 0) rate.Node_J[_nodeOf[i]] += power_W * _warmsNode_frac[i];
+            electric_W += power_W * (_warmsCoach_frac[i] + _electricWarmsNode_frac[i]);
+            if (_nodeOf[i] >= 0) rate.Node_J[_nodeOf[i]] += gas_W * _warmsNode_frac[i] + power_W * _electricWarmsNode_frac[i];
+        }
+
+        if (GeneratorLoad >= 0)
+        {
+            double generator_kg_s = Supply.Taken_kg_s(GeneratorLoad, point);
+            burnt_kg_s += generator_kg_s;
+            flowed.Taken_kg[GeneratorLoad] += weight_s * generator_kg_s;
         }
 
         flowed.Drawn_kg += weight_s * point.Flow_kg_s;

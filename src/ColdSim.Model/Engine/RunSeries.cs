@@ -17,7 +17,9 @@ public sealed class RunSeries
     /// <summary>Makes room for a run.</summary>
     /// <param name="duration_s">Length of the run. [s]</param>
     /// <param name="cylinders">How many cylinders.</param>
-    public RunSeries(double duration_s, int cylinders = 1)
+    /// <param name="gasPlaces">How many places for what takes gas.</param>
+    /// <param name="nodes">How many nodes beside coach and cylinders.</param>
+    public RunSeries(double duration_s, int cylinders = 1, int gasPlaces = 1, int nodes = 0)
     {
         int n = (int)Math.Floor(duration_s / Spacing_s) + 1;
         Outside_K = new double[n];
@@ -34,6 +36,8 @@ public sealed class RunSeries
         Burner_frac = new double[n];
         Blanket_W = new double[n];
         InUse = new byte[n];
+        Gas_W = [.. Enumerable.Range(0, gasPlaces).Select(_ => new double[n])];
+        Node_K = [.. Enumerable.Range(0, nodes).Select(_ => new double[n])];
         Cylinders = [.. Enumerable.Range(0, cylinders).Select(_ => new CylinderSeries(n))];
     }
 
@@ -89,6 +93,12 @@ public sealed class RunSeries
 
     /// <summary>Power of the blankets, mean of the minute. [W]</summary>
     public double[] Blanket_W { get; }
+
+    /// <summary>Gas that each took, as gross heat, mean of the minute: the furnace, then the appliances in their order. [W]</summary>
+    public IReadOnlyList<double[]> Gas_W { get; }
+
+    /// <summary>Temperature of each node: the appliances' in their order, then the rig's water. [K]</summary>
+    public IReadOnlyList<double[]> Node_K { get; }
 
     /// <summary>Place of the cylinder in use.</summary>
     public byte[] InUse { get; }

@@ -4,6 +4,7 @@ namespace ColdSim.Model.Engine;
 public sealed class SeriesRecorder : IRunObserver
 {
     private readonly RunSeries _series;
+    private readonly double[] _gas_J;
     private double _asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s;
 
     /// <summary>A recorder into a series.</summary>
@@ -12,6 +13,7 @@ public sealed class SeriesRecorder : IRunObserver
     {
         ArgumentNullException.ThrowIfNull(series);
         _series = series;
+        _gas_J = new double[series.Gas_W.Count];
     }
 
     /// <inheritdoc/>
@@ -53,6 +55,7 @@ public sealed class SeriesRecorder : IRunObserver
         _given_J += record.Given_W * part_s;
         _heat_J += record.HeatIntoCylinder_W * part_s;
         _blanket_J += record.Blanket_W * part_s;
+        for (int i = 0; i < _gas_J.Length; i++) _gas_J[i] += record.Gas_W[i] * part_s;
         if (record.BurnerLit) _lit_s += part_s;
         _filled_s += part_s;
     }
@@ -71,6 +74,7 @@ public sealed class SeriesRecorder : IRunObserver
         _series.Propane_kg[i] = a.Propane_kg + x * (b.Propane_kg - a.Propane_kg);
         _series.SetPoint_K[i] = x > 0 ? b.SetPoint_K : a.SetPoint_K;
         _series.InUse[i] = (byte)b.InUse;
+        for (int n = 0; n < _series.Node_K.Count; n++) _series.Node_K[n][i] = record.Node_K[n];
         for (int c = 0; c < _series.Cylinders.Count; c++)
         {
             CylinderSeries cylinder = _series.Cylinders[c];
@@ -92,6 +96,12 @@ public sealed class SeriesRecorder : IRunObserver
         _series.HeatIntoCylinder_W[i] = _heat_J * perSecond;
         _series.Blanket_W[i] = _blanket_J * perSecond;
         _series.Burner_frac[i] = _lit_s * perSecond;
+        for (int g = 0; g < _gas_J.Length; g++)
+        {
+            _series.Gas_W[g][i] = _gas_J[g] * perSecond;
+            _gas_J[g] = 0;
+        }
+
         (_asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0, 0);
     }
 }

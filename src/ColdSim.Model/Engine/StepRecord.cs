@@ -1,3 +1,5 @@
+using ColdSim.Model.Electrical;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>One accepted step of a run: how it stood before and after, and what went on between, as means of the step. SI units.</summary>
@@ -10,12 +12,26 @@ public sealed class StepRecord
 
     /// <summary>An empty record.</summary>
     /// <param name="appliances">How many take gas.</param>
-    public StepRecord(int appliances) => Gas_W = new double[appliances];
+    /// <param name="nodes">How many nodes there are beside coach and cylinders.</param>
+    /// <param name="consumers">How many draw from the 12 V side; none without a battery.</param>
+    public StepRecord(int appliances, int nodes = 0, int consumers = 0)
+    {
+        (Gas_W, IsShort, Node_K, Ice_frac) = (new double[appliances], new bool[appliances], new double[nodes], new double[nodes]);
+        Power = consumers == 0 ? null : new PowerUse(consumers);
+    }
+
+    /// <summary>An empty record of a run of a rig.</summary>
+    /// <param name="rig">The rig.</param>
+    public static StepRecord For(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return new StepRecord(rig.GasPlaces, rig.Nodes().Count, Consumers.Count(rig.Power));
+    }
 
     /// <summary>A copy, for who keeps it.</summary>
     /// <param name="other">Of what.</param>
     public StepRecord(StepRecord other)
-        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length)
+        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Node_K.Length, other.Power?.Load_W.Length ?? 0)
         => SetPart(other, other.From, other.To);
 
     /// <summary>How it stood before.</summary>
@@ -33,6 +49,15 @@ public sealed class StepRecord
     /// <summary>Gas that each appliance took, as gross heat: the furnace, then the others in their order. [W]</summary>
     public double[] Gas_W { get; }
 
+    /// <summary>Which of them asked for gas and did not get it, in the same order.</summary>
+    public bool[] IsShort { get; }
+
+    /// <summary>Temperature of each node after the step: the appliances' in their order, then the rig's water. [K]</summary>
+    public double[] Node_K { get; }
+
+    /// <summary>Part of each node's water that is ice after the step.</summary>
+    public double[] Ice_frac { get; }
+
     /// <summary>Heat from surroundings and blankets into liquid and shell of all cylinders. [W]</summary>
     public double HeatIntoCylinder_W { get; set; }
 
@@ -45,6 +70,9 @@ public sealed class StepRecord
     /// <summary>Whether an appliance asked and did not get.</summary>
     public bool Undersupplied { get; set; }
 
+    /// <summary>What went on on the 12 V side; null without a battery.</summary>
+    public PowerUse? Power { get; }
+
     /// <summary>Becomes a part of another step, at its means.</summary>
     /// <param name="whole">The step.</param>
     /// <param name="from">How it stood at the part's beginning.</param>
@@ -56,6 +84,10 @@ public sealed class StepRecord
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
         (BurnerLit, Undersupplied) = (whole.BurnerLit, whole.Undersupplied);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
+        whole.IsShort.AsSpan().CopyTo(IsShort);
+        whole.Node_K.AsSpan().CopyTo(Node_K);
+        whole.Ice_frac.AsSpan().CopyTo(Ice_frac);
+        if (whole.Power is { } power) Power?.Set(power);
     }
 
     /// <summary>Where to write how it stands now: after a step, or where something switched since.</summary>

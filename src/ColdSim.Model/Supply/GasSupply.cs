@@ -38,6 +38,19 @@ public sealed class GasSupply
     /// <summary>Gas that the open appliances would take at full delivery. [kg/s]</summary>
     public double Asked_kg_s => _asked_kg_s;
 
+    /// <summary>Gives an appliance another full flow.</summary>
+    /// <param name="load">Its place in the list.</param>
+    /// <param name="full_kg_s">Gas at full delivery pressure. [kg/s]</param>
+    /// <returns>Whether it changed.</returns>
+    public bool SetFull(int load, double full_kg_s)
+    {
+        if (_loads[load].Full_kg_s == full_kg_s) return false;
+        _loads[load] = _loads[load] with { Full_kg_s = full_kg_s };
+        if (!_open[load]) return true;
+        _open[load] = false;
+        return Set(load, true);
+    }
+
     /// <summary>Opens or shuts an appliance's valve.</summary>
     /// <param name="load">Its place in the list.</param>
     /// <param name="open">Open or shut.</param>
@@ -167,10 +180,13 @@ public sealed class GasSupply
     private SupplyPoint Solve(in FeedPressures feed, double air_Pa)
     {
         if (Math.Max(feed.Service_Pa, feed.Reserve_Pa) <= air_Pa) return new SupplyPoint(0, 0);
-        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, feed, air_Pa);
-        bool full = delivery_Pa >= _fullPressure_Pa;
-        double flow_kg_s = full ? _asked_kg_s : Taken_kg_s(delivery_Pa);
-        return new SupplyPoint(flow_kg_s, full ? double.NaN : delivery_Pa, _regulator.Reserve_kg_s(flow_kg_s, feed, air_Pa));
+        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, feed, air_Pa, out double reserve_kg_s);
+        if (delivery_Pa >= _fullPressure_Pa)
+            return new SupplyPoint(_asked_kg_s, double.NaN, _regulator.Reserve_kg_s(_asked_kg_s, feed, air_Pa));
+
+        // Taken where the two meet: a stage wide open at sonic speed passes the same into many pressures, and only one of them is met.
+        double flow_kg_s = Taken_kg_s(delivery_Pa);
+        return new SupplyPoint(flow_kg_s, delivery_Pa, Math.Min(flow_kg_s, reserve_kg_s));
     }
 
     private double Taken_kg_s(double delivery_Pa)

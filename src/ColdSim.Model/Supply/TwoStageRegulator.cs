@@ -101,16 +101,18 @@ public sealed class TwoStageRegulator
     /// <param name="appliances">What they take, and its inverse.</param>
     /// <param name="feed">Before the regulator, above air pressure.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="reserve_kg_s">What the reserve side of a changeover gives there. [kg/s]</param>
     /// <remarks>
     /// Followed over the intermediate pressure: it fixes what passes the first stage, that fixes the delivery pressure at which the
     /// appliances take just so much, and the two fix what passes the second stage, which must be the same.
     /// </remarks>
-    internal double MeetingDelivery_Pa(GasSupply appliances, in FeedPressures feed, double air_Pa)
+    internal double MeetingDelivery_Pa(GasSupply appliances, in FeedPressures feed, double air_Pa, out double reserve_kg_s)
     {
         double high_Pa = _first.Highest_Pa(feed, air_Pa);
         Meeting meeting = new(this, appliances, feed, air_Pa);
         double intermediate_Pa = FalsePosition.Root(
             ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-14 * high_Pa);
+        reserve_kg_s = _first.Reserve_kg_s(feed, intermediate_Pa, air_Pa);
         return appliances.DeliveryTaking_Pa(_first.Flow_kg_s(feed, intermediate_Pa, air_Pa));
     }
 

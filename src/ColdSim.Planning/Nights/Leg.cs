@@ -45,7 +45,7 @@ public sealed record Leg
     {
         ArgumentNullException.ThrowIfNull(rig);
         return OnTheRoad
-            ? rig with { Site = Site, Furnace = null, Appliances = [.. rig.Appliances.Select(a => a with { IsOff = true })], Heaters = [] }
+            ? rig with { Site = Site, Furnace = null, Appliances = [.. rig.Appliances.Select(a => a.Shut())], Heaters = [] }
             : rig with { Site = Site };
     }
 }

@@ -71,6 +71,18 @@ public sealed record NightReport
     /// <summary>Lowest delivery pressure while gas was asked for, gauge; null where none was asked.</summary>
     public required Pressure? DeliveryPressureLow { get; init; }
 
+    /// <summary>What each that can take gas took: the furnace, then the other appliances in their order.</summary>
+    public IReadOnlyList<ApplianceGas> GasByAppliance { get; init; } = [];
+
+    /// <summary>Of the appliances that were short of gas, the one that needs the highest pressure; null where none was.</summary>
+    public string? FirstToStarve { get; init; }
+
+    /// <summary>How bays, pipes and tanks fared; empty where the rig has none.</summary>
+    public IReadOnlyList<WaterReport> Water { get; init; } = [];
+
+    /// <summary>Whether outside was about 20 °F or less with water in a place that nothing heats: an alert, not a finding.</summary>
+    public bool WaterAlert => OutsideLow.Kelvins <= WaterPlaces.Alert_K && Water.Any(w => w.HoldsWater && !w.Heated);
+
     /// <summary>First undersupply, however short; null where there was none.</summary>
     public required DateTimeOffset? FirstShort { get; init; }
 
@@ -85,6 +97,12 @@ public sealed record NightReport
 
     /// <summary>Deepest fall of inside air below the set point for want of gas; zero where there was none.</summary>
     public required TemperatureDelta BelowSetPoint { get; init; }
+
+    /// <summary>What ran out first.</summary>
+    public FirstOut FirstOut { get; init; }
+
+    /// <summary>The 12 V side; null without a battery.</summary>
+    public NightPower? Power { get; init; }
 
     /// <summary>When inside first fell to freezing; null where it did not.</summary>
     public required DateTimeOffset? FreezingAt { get; init; }
@@ -126,6 +144,9 @@ public sealed record RunSummary
     /// <summary>The same as gross heat.</summary>
     public required Energy GasHeat { get; init; }
 
+    /// <summary>What each that can take gas took over the run.</summary>
+    public IReadOnlyList<ApplianceGas> GasByAppliance { get; init; } = [];
+
     /// <summary>Propane at the start.</summary>
     public required Mass LeftAtStart { get; init; }
 
@@ -146,4 +167,19 @@ public sealed record RunSummary
 
     /// <summary>Undersupply in all.</summary>
     public required Duration ShortTime { get; init; }
+
+    /// <summary>What ran out first in the first night that did not hold.</summary>
+    public FirstOut FirstOut { get; init; }
+
+    /// <summary>When voltage was first gone in a night that ran flat; null where none did.</summary>
+    public DateTimeOffset? FlatAt { get; init; }
+
+    /// <summary>Time without voltage in all.</summary>
+    public Duration VoltageGone { get; init; }
+
+    /// <summary>Undersupply and time without voltage together.</summary>
+    public Duration Wanting => ShortTime + VoltageGone;
+
+    /// <summary>When the first night that does not hold first lacked gas or voltage; null where all hold.</summary>
+    public DateTimeOffset? FirstFailure => FirstOut == FirstOut.Battery ? FlatAt : FirstShort;
 }

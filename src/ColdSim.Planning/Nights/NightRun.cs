@@ -20,7 +20,7 @@ public static class NightRun
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
         IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
-        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count)
+        RunSeries series = new(calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count)
         {
             Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };
@@ -61,7 +61,7 @@ public static class NightRun
         foreach (NightTally t in watch.Nights)
         {
             if (!double.IsNaN(t.PropaneAtStart_kg))
-                nights.Add(new LeanNight(Judge(t, scenario.Criteria), t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s));
+                nights.Add(new LeanNight(NightJudgement.Of(t, scenario.Criteria).Verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s));
         }
 
         return new LeanRun(nights, run.End, run.Ledger);
@@ -93,6 +93,7 @@ public static class NightRun
     private static NightReport Report(int number, NightTally t, Scenario scenario, RunSeries series)
     {
         DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
+        (Verdict verdict, FirstOut first) = NightJudgement.Of(t, scenario.Criteria);
         bool coach = double.IsFinite(t.InsideLow_K);
         double used_kg = t.Used_kg;
         int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
@@ -102,7 +103,9 @@ public static class NightRun
             Number = number,
             From = scenario.Start.AddSeconds(t.From_s),
             To = scenario.Start.AddSeconds(t.To_s),
-            Verdict = Judge(t, scenario.Criteria),
+            Verdict = verdict,
+            FirstOut = first,
+            Power = t.Power?.Report(scenario.Start),
             OutsideLow = Temperature.FromKelvins(t.OutsideLow_K),
             InsideLow = coach ? Temperature.FromKelvins(t.InsideLow_K) : null,
             InsideLowAt = coach ? At(t.InsideLowAt_s) : null,
@@ -118,6 +121,9 @@ public static class NightRun
             ReserveStarts = t.ReserveStarts,
             BlanketEnergy = Energy.FromJoules(t.Blanket_J),
             HottestCylinder = Temperature.FromKelvins(t.Hottest_K),
+            GasByAppliance = t.Takers.Gas(),
+            FirstToStarve = t.Takers.FirstToStarve(),
+            Water = t.Takers.Water(At),
             CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
             LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
@@ -135,11 +141,6 @@ public static class NightRun
 
     private static IReadOnlyList<Mass> Each(CylinderReadings readings, Scenario scenario)
         => [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(i => Mass.FromKilograms(readings[i].Propane_kg))];
-
-    private static Verdict Judge(NightTally t, NightCriteria criteria)
-        => !double.IsNaN(t.Dry_s) ? Verdict.RunsDry
-            : t.Short_s > criteria.ShortAllowance.Seconds || t.BelowSetPoint_K > criteria.BelowSetPoint.Kelvins ? Verdict.RunsShort
-            : Verdict.Holds;
 
     // Over the hour around a sample, so that a burner's cycles even out.
     private static double MeanAsked_W(RunSeries series, int sample)
@@ -161,8 +162,12 @@ public static class NightRun
             NightsHeld = nights.Count(n => n.Verdict == Verdict.Holds),
             FirstShort = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort,
             DryAt = nights.FirstOrDefault(n => n.DryAt is not null)?.DryAt,
+            FirstOut = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstOut ?? FirstOut.Nothing,
+            FlatAt = nights.FirstOrDefault(n => n.Verdict == Verdict.RunsFlat)?.Power?.FlatAt,
+            VoltageGone = Duration.FromSeconds(nights.Sum(n => n.Power?.VoltageGone.Seconds ?? 0)),
             GasUsed = Mass.FromKilograms(used_kg),
             GasHeat = Energy.FromJoules(used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
+            GasByAppliance = ApplianceGas.Sum([.. nights.Select(n => n.GasByAppliance)]),
             LeftAtStart = Mass.FromKilograms(scenario.Rig.Cylinders.Sum(c => c.Contents_kg)),
             LeftAtEnd = nights[^1].LeftAtEnd,
             Walks = nights.Sum(n => n.Walks),

@@ -13,9 +13,10 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly WantOfGas _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
-    private readonly StepRecord _shifted = new(scenario.Rig.GasPlaces);
-    private readonly StepRecord _part = new(scenario.Rig.GasPlaces);
-    private NightTally _night = new(scenario.Rig.Cylinders.Count);
+    private readonly StepRecord _shifted = StepRecord.For(scenario.Rig);
+    private readonly StepRecord _part = StepRecord.For(scenario.Rig);
+    private readonly string[] _nodes = [.. scenario.Rig.Nodes().Select(n => n.Name)];
+    private NightTally _night = new(scenario.Rig.Cylinders.Count, new TakerTally(scenario.Rig), scenario.Rig.Power);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
     private bool _dryTold;
@@ -112,6 +113,10 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
             case EventKind.InsideFreezing when double.IsNaN(night.Freezing_s):
                 night.Freezing_s = moment.Time_s;
                 break;
+            case EventKind.WaterFreezes or EventKind.WaterSolid or EventKind.WaterThawed:
+                night.Takers.Happened(happened.Kind, happened.Cylinder, moment.Time_s);
+                Tell(Kind(happened.Kind), moment, 0, happened.Value, _nodes[happened.Cylinder]);
+                return;
             case EventKind.HeatCalled or EventKind.HeatSatisfied or EventKind.BlanketOn or EventKind.BlanketOff or EventKind.CylinderCooled:
                 return;
         }
@@ -171,16 +176,16 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private NightTally At(int number)
     {
-        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length) { From_s = calendar.Begin_s(_nights.Count) });
+        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length, new TakerTally(scenario.Rig), scenario.Rig.Power) { From_s = calendar.Begin_s(_nights.Count) });
         return _nights[number];
     }
 
-    private void Tell(ReportedKind kind, in Moment m, int cylinder, double value)
+    private void Tell(ReportedKind kind, in Moment m, int cylinder, double value, string? node = null)
     {
         if (!listEvents) return;
         _events.Add(new ReportedEvent(
             scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg)
-        { Cylinder = cylinder, Value = value });
+        { Cylinder = cylinder, Value = value, Node = node });
     }
 
     private static ReportedKind Kind(EventKind kind) => kind switch
@@ -204,6 +209,14 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         EventKind.ReserveFeeds => ReportedKind.ReserveFeeds,
         EventKind.ServiceAlone => ReportedKind.ServiceAlone,
         EventKind.CylinderHot => ReportedKind.CylinderHot,
+        EventKind.WaterFreezes => ReportedKind.WaterFreezes,
+        EventKind.WaterSolid => ReportedKind.WaterSolid,
+        EventKind.WaterThawed => ReportedKind.WaterThawed,
+        EventKind.VoltageGone => ReportedKind.VoltageGone,
+        EventKind.VoltageBack => ReportedKind.VoltageBack,
+        EventKind.GeneratorStarts => ReportedKind.GeneratorStarts,
+        EventKind.GeneratorStops => ReportedKind.GeneratorStops,
+        EventKind.GeneratorStarved => ReportedKind.GeneratorStarved,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind that is reported."),
     };
 }

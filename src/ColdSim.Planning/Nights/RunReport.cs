@@ -67,6 +67,30 @@ public enum ReportedKind
 
     /// <summary>A cylinder passes 125 °F; the value is its temperature in kelvins.</summary>
     CylinderHot,
+
+    /// <summary>Water begins to freeze; the event names where.</summary>
+    WaterFreezes,
+
+    /// <summary>It is ice through and through.</summary>
+    WaterSolid,
+
+    /// <summary>The last of that ice has thawed.</summary>
+    WaterThawed,
+
+    /// <summary>The battery is flat and voltage is gone; the value is the charge left, per rated.</summary>
+    VoltageGone,
+
+    /// <summary>Voltage is back; the value is the charge, per rated.</summary>
+    VoltageBack,
+
+    /// <summary>The generator starts; the value is the charge, per rated.</summary>
+    GeneratorStarts,
+
+    /// <summary>The generator stops; the value is the charge, per rated.</summary>
+    GeneratorStops,
+
+    /// <summary>The generator dies for want of gas.</summary>
+    GeneratorStarved,
 }
 
 /// <summary>An event with its instant and what stood at that instant. SI units.</summary>
@@ -81,6 +105,9 @@ public sealed record ReportedEvent(
 {
     /// <summary>Place of the cylinder it happens to; 0 where it is none's.</summary>
     public int Cylinder { get; init; }
+
+    /// <summary>The pipe, tank or bay whose water it is; null where it is none's.</summary>
+    public string? Node { get; init; }
 
     /// <summary>The number that goes with the kind, SI.</summary>
     public double Value { get; init; }

@@ -152,6 +152,7 @@ public class QuantityTextTests
             {
                 Dimension.Ratio => RatioUnit.DecimalFraction,
                 Dimension.MassFlow => MassFlowUnit.KilogramPerSecond,
+                Dimension.VolumeFlow => VolumeFlowUnit.CubicMeterPerSecond,
                 Dimension.HeatingValue => SpecificEnergyUnit.JoulePerKilogram,
                 _ => SpellingTable.All.First(o => o.Dimension == u.Dimension && o.Factor == 1 && o.Offset == 0).UnitsNetUnit!,
             };
@@ -207,6 +208,7 @@ public class QuantityTextTests
         Dimension.Duration => "s",
         Dimension.Ratio => "",
         Dimension.MassFlow => "kg/s",
+        Dimension.VolumeFlow => "m³/s",
         Dimension.Conductance => "W/K",
         Dimension.HeatCapacity => "J/K",
         Dimension.HeatTransferCoefficient => "W/m²K",
@@ -215,6 +217,9 @@ public class QuantityTextTests
         Dimension.HeatingValue => "J/kg",
         Dimension.Irradiance => "W/m²",
         Dimension.ThermalInsulance => "m²K/W",
+        Dimension.Current => "A",
+        Dimension.Charge => "C",
+        Dimension.Angle => "rad",
         _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
     };
 }

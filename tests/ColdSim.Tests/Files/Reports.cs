@@ -27,6 +27,7 @@ internal static class Reports
                 DryAt = null,
                 GasUsed = Mass.FromKilograms(3.25),
                 GasHeat = Energy.FromMegajoules(163.5725),
+                GasByAppliance = [new("furnace", Mass.FromKilograms(3.25), Ratio.FromPercent(100))],
                 LeftAtStart = Mass.FromKilograms(7.25),
                 LeftAtEnd = Mass.FromKilograms(4),
                 OutsideLow = Temperature.FromDegreesCelsius(-22),
@@ -60,6 +61,9 @@ internal static class Reports
         GasHeat = Energy.FromMegajoules(163.5725),
         LeftAtDawn = null,
         LeftAtEnd = Mass.FromKilograms(4),
+        GasByAppliance = [new("furnace", Mass.FromKilograms(2.6), Ratio.FromPercent(80)), new("stove", Mass.FromKilograms(0.65), Ratio.FromPercent(20))],
+        FirstToStarve = "stove",
+        Water = [new("dump valve", Temperature.FromDegreesCelsius(-3), Ratio.FromPercent(100), Start.AddHours(3), Start.AddHours(5)) { HoldsWater = true }],
         CylinderPressureLow = Pressure.FromKilopascals(88.5),
         LiquidLow = Temperature.FromDegreesCelsius(-31.25),
         DeliveryPressureLow = Pressure.FromKilopascals(1.9),
@@ -72,6 +76,20 @@ internal static class Reports
         SteadySupplyAtLow = Power.FromWatts(2600),
         AllowedLiquid = Temperature.FromDegreesCelsius(-36),
         DemandAtLow = Power.FromWatts(4100),
+        FirstOut = FirstOut.GasSupply,
+        Power = new NightPower
+        {
+            Drawn = [new NightDraw("furnace fan", Energy.FromWattHours(410)), new NightDraw("blankets", Energy.Zero), new NightDraw("lights", Energy.FromWattHours(66))],
+            Solar = Energy.FromWattHours(120),
+            Shore = Energy.Zero,
+            Generator = Energy.FromWattHours(300),
+            GeneratorTime = Duration.FromHours(1),
+            ChargeLow = Ratio.FromPercent(62),
+            ChargeLowAt = Start.AddHours(16),
+            ChargeAtEnd = Ratio.FromPercent(71),
+            FlatAt = null,
+            VoltageGone = Duration.Zero,
+        },
     };
 
     private static RunSeries Series()

@@ -28,10 +28,14 @@ public class ScenarioReaderTests
     public static IEnumerable<string> TripExampleLines()
         => DocPage.Lines("scenario.md").SkipWhile(l => l != "## Stops and refills").SkipWhile(l => l != "```toml").Skip(1).TakeWhile(l => l != "```");
 
+    /// <summary>The example of appliances and water on the page.</summary>
+    public static IEnumerable<string> AppliancesExampleLines()
+        => DocPage.Lines("scenario.md").SkipWhile(l => l != "## Appliances and water").SkipWhile(l => l != "```toml").Skip(1).TakeWhile(l => l != "```");
+
     [Fact]
     public void The_examples_on_the_page_read()
     {
-        foreach (IEnumerable<string> example in (IEnumerable<string>[])[ExampleLines(), TripExampleLines()])
+        foreach (IEnumerable<string> example in (IEnumerable<string>[])[ExampleLines(), TripExampleLines(), AppliancesExampleLines()])
         {
             ReadResult result = ScenarioReader.ReadText(
                 string.Join('\n', example), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()));
@@ -241,6 +245,9 @@ public class ScenarioReaderTests
         ScenarioReader.Read(string.Join('\n', TripExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading trip);
         reading.Vocabulary.UnionWith(trip.Vocabulary);
         reading.Limits.UnionWith(trip.Limits);
+        ScenarioReader.Read(string.Join('\n', AppliancesExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading appliances);
+        reading.Vocabulary.UnionWith(appliances.Vocabulary);
+        reading.Limits.UnionWith(appliances.Limits);
         Dictionary<(string Section, string Key), string> rows = PageRows();
         HashSet<string> sections = [.. reading.Vocabulary.Select(v => v.Section)];
         HashSet<(string, string)> keys = [.. reading.Vocabulary.Where(v => !sections.Contains(v.Section.Length == 0 ? v.Key : $"{v.Section}.{v.Key}")).Select(v => (v.Section, v.Key))];

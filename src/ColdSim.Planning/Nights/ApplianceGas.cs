@@ -1,0 +1,25 @@
+using UnitsNet;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>Gas that one appliance took.</summary>
+/// <param name="Name">Which; the furnace is called so.</param>
+/// <param name="Gas">How much.</param>
+/// <param name="Share">Its part of what all took.</param>
+public sealed record ApplianceGas(string Name, Mass Gas, Ratio Share)
+{
+    /// <summary>The same appliances over several nights.</summary>
+    /// <param name="nights">Night by night, each in the same order.</param>
+    public static IReadOnlyList<ApplianceGas> Sum(IReadOnlyList<IReadOnlyList<ApplianceGas>> nights)
+    {
+        ArgumentNullException.ThrowIfNull(nights);
+        if (nights.Count == 0) return [];
+        double[] each_kg = [.. nights[0].Select((_, i) => nights.Sum(n => n[i].Gas.Kilograms))];
+        double whole_kg = each_kg.Sum();
+        return [.. nights[0].Select((a, i) => a with
+        {
+            Gas = Mass.FromKilograms(each_kg[i]),
+            Share = Ratio.FromDecimalFractions(whole_kg > 0 ? each_kg[i] / whole_kg : 0),
+        })];
+    }
+}

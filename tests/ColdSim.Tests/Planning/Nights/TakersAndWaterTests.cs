@@ -1,0 +1,65 @@
+using ColdSim.Model;
+using ColdSim.Planning.Nights;
+using ColdSim.Tests.Model.Appliances;
+using Xunit;
+using static ColdSim.Tests.Model.Rigs;
+
+namespace ColdSim.Tests.Planning.Nights;
+
+public class TakersAndWaterTests
+{
+    private static readonly Lazy<RunReport> Cold = new(() => ColdSim.Tests.Model.Rigs.Nights(Everything.Rig, Changing(h => -14 + 4 * Math.Sin(h / 4), 50), 2));
+
+    [Fact]
+    public void What_each_took_adds_up_to_what_was_drawn()
+    {
+        Assert.All(Cold.Value.Nights, n =>
+        {
+            Assert.Equal(["furnace", "draw", "refrigerator", "water heater", "shower", "stove", "panel"], n.GasByAppliance.Select(g => g.Name));
+            Assert.Equal(n.GasUsed.Kilograms, n.GasByAppliance.Sum(g => g.Gas.Kilograms), n.GasUsed.Kilograms * 1e-6);
+            Assert.Equal(1, n.GasByAppliance.Sum(g => g.Share.DecimalFractions), 1e-12);
+        });
+        Assert.Equal(Cold.Value.Summary.GasUsed.Kilograms, Cold.Value.Summary.GasByAppliance.Sum(g => g.Gas.Kilograms), 1e-5);
+    }
+
+    [Fact]
+    public void The_curves_hold_what_each_took()
+    {
+        IReadOnlyList<double[]> gas_W = Cold.Value.Series.Gas_W;
+        for (int i = 1; i < Cold.Value.Series.Count; i++)
+            Assert.Equal(Cold.Value.Series.Given_W[i], gas_W.Sum(g => g[i]), 1e-6 * (1 + Cold.Value.Series.Given_W[i]));
+    }
+
+    [Fact]
+    public void Water_outside_freezes_and_the_night_names_it()
+    {
+        WaterReport outside = Cold.Value.Nights[0].Water.Single(w => w.Name == "outside");
+        Assert.NotNull(outside.FreezesAt);
+        Assert.True(outside.SolidAt > outside.FreezesAt);
+        Assert.False(outside.Heated);
+        Assert.Contains(Cold.Value.Events, e => e.Kind == ReportedKind.WaterFreezes && e.Node == "outside" && e.Time == outside.FreezesAt);
+        Assert.Contains(Cold.Value.Events, e => e.Kind == ReportedKind.WaterSolid && e.Node == "outside");
+    }
+
+    [Fact]
+    public void A_bay_with_a_duct_is_a_heated_place_and_holds_no_water()
+    {
+        WaterReport belly = Cold.Value.Nights[0].Water[0];
+        Assert.True(belly.Heated);
+        Assert.False(belly.HoldsWater);
+        Assert.True(Cold.Value.Nights[0].Water.Single(w => w.Name == "pipe").Heated);
+    }
+
+    [Fact]
+    public void The_alert_is_for_water_that_nothing_heats_in_air_of_20_F_or_less()
+    {
+        Assert.All(Cold.Value.Nights, n => Assert.True(n.WaterAlert));
+        Rig inBelly = Everything.Rig with { Water = [Everything.Bay(0.08), Everything.Pipe(0, 3)] };
+        Assert.False(ColdSim.Tests.Model.Rigs.Nights(inBelly, Steady(-14, 30), 1).Nights[0].WaterAlert);
+        Assert.False(ColdSim.Tests.Model.Rigs.Nights(Everything.Rig, Steady(-6, 30), 1).Nights[0].WaterAlert);
+    }
+
+    [Fact]
+    public void Where_nothing_is_short_nothing_starves()
+        => Assert.All(ColdSim.Tests.Model.Rigs.Nights(Everything.Rig with { Cylinders = [BigTank()] }, Steady(-5, 30), 1).Nights, n => Assert.Null(n.FirstToStarve));
+}
