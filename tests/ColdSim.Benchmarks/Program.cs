@@ -8,6 +8,9 @@ if (args is ["coverage"])
 if (args is ["times"])
     return ColdSim.Benchmarks.Times.Run();
 
+if (args is ["rows"])
+    return ColdSim.Benchmarks.Files.TenMillionRows.Run();
+
 if (args is ["chance"])
     return ColdSim.Benchmarks.Planning.ChanceFigures.Run();
 

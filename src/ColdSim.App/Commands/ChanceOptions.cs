@@ -45,11 +45,11 @@ internal sealed class ChanceOptions
         if (scenario.Trip is not null)
             throw CommandFault.Input("coldsim: --years: a record is of one place; the file has stops or refills");
         WeatherRequest request = new() { Bridge = AnyGap };
-        WeatherResult result = host.Parts.ReadWeather(path, request);
+        WeatherResult result = host.Parts.ReadWeather(path, request, null);
 
         // Times without an offset are taken on the scenario's clock.
         if (result.Problems.Count > 0)
-            result = host.Parts.ReadWeather(path, request with { Offset = scenario.Start.Offset });
+            result = host.Parts.ReadWeather(path, request with { Offset = scenario.Start.Offset }, null);
         return result.Problems.Count == 0 ? result : throw CommandFault.Input([.. result.Problems.Select(p => p.ToString()), "coldsim: nothing was run"]);
     }
 }

@@ -37,7 +37,7 @@ internal static class FitCommand
             if (scenario.Rig.Cylinders.Count > 1)
                 throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
             LogResult log = LogCommand.Read(path, scenario, parsed.GetValue(skip), host);
-            Task<FitReport> work = Task.Run(() => Fit(scenario, log, !parsed.GetValue(keep), path), cancel);
+            Task<FitReport> work = Task.Run(() => Fit(scenario, log, !parsed.GetValue(keep), path, cancel), cancel);
             await WaitingLine.UntilAsync(work, host).ConfigureAwait(false);
             FitReport fit = await work.ConfigureAwait(false);
             string table = FitText.Table(fit, Path.GetFileName(LogFile.PathOf(path)));
@@ -59,11 +59,11 @@ internal static class FitCommand
         return command;
     }
 
-    private static FitReport Fit(Scenario scenario, LogResult log, bool leaveOut, string path)
+    private static FitReport Fit(Scenario scenario, LogResult log, bool leaveOut, string path, CancellationToken cancel)
     {
         try
         {
-            return CoachFit.Of(scenario, log.Readings, leaveOut);
+            return CoachFit.Of(scenario, log.Readings, leaveOut, cancel: cancel);
         }
         catch (TooLittleDataException e)
         {

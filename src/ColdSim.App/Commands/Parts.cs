@@ -40,8 +40,8 @@ internal sealed record Parts
     /// <summary>Reads the demo that is built in.</summary>
     public required Func<ScenarioReading> ReadDemo { get; init; }
 
-    /// <summary>Reads a weather file of any layout.</summary>
-    public required Func<string, WeatherRequest, WeatherResult> ReadWeather { get; init; }
+    /// <summary>Reads a weather file of any layout; its rows go to the taker, or into the result where there is none.</summary>
+    public required Func<string, WeatherRequest, IRowTaker?, WeatherResult> ReadWeather { get; init; }
 
     /// <summary>Runs a scenario.</summary>
     public required Func<Scenario, CancellationToken, RunReport> Run { get; init; }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ColdSim.Files;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.Flow;
@@ -12,6 +13,7 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
 {
     private const double Zero_K = 273.15;
     private readonly List<string> _faults = [];
+    private readonly List<FileProblem> _problems = [];
 
     private delegate bool Reader<T>(string text, out T value, out string fault);
 
@@ -23,6 +25,7 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
         To = Edge(o.To, endOfDay: true),
         Bridge = Read<UnitsNet.Duration>(o.Bridge, QuantityText.TryParseDuration, d => d.Hours, 3, 31 * 24, "3 h to 31 d") is { } hours ? TimeSpan.FromHours(hours) : TimeSpan.FromHours(3),
         Year = parsed.GetValue(o.Year) is { } year ? (int)year : null,
+        Map = Map(),
     };
 
     public double Below_K() => Read<UnitsNet.Temperature>(o.Below, QuantityText.TryParseTemperature, t => t.Kelvins, 183.15, 333.15, "-90 to 60 °C") ?? Zero_K;
@@ -61,8 +64,8 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
     /// <summary>Ends the command where anything was wrong.</summary>
     public void Finish()
     {
-        if (_faults.Count > 0)
-            throw CommandFault.Input([.. _faults.Select(f => $"coldsim: {f}"), "See 'coldsim weather --help'."]);
+        if (_faults.Count + _problems.Count > 0)
+            throw CommandFault.Input([.. _problems.Select(p => p.ToString()), .. _faults.Select(f => $"coldsim: {f}"), "See 'coldsim weather --help'."]);
     }
 
     private WeatherFormat? Format()
@@ -79,6 +82,23 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
         string hint = NearestName.Of(word, words) is { } nearest ? $"did you mean '{nearest}'?" : $"there are {string.Join(", ", words)}";
         _faults.Add($"--format: there is no '{word}'; {hint}");
         return null;
+    }
+
+    private ColumnMap? Map()
+    {
+        if (parsed.GetValue(o.Columns) is not { } path)
+            return null;
+        if (parsed.GetValue(o.Format) is not null)
+            _faults.Add("--columns and --format do not go together: a file is read by its map or as a known layout");
+        if (path.Length == 0)
+        {
+            _faults.Add("--columns takes a file's name");
+            return null;
+        }
+
+        (ColumnMap? map, IReadOnlyList<FileProblem> problems) = ColumnsFile.Read(path);
+        _problems.AddRange(problems);
+        return map;
     }
 
     private TimeSpan? Offset()

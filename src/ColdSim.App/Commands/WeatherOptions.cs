@@ -17,6 +17,8 @@ internal sealed class WeatherOptions
         HelpName = string.Join('|', WeatherFormatWords.Choices.Select(c => c.Word)),
     };
 
+    public Option<string?> Columns { get; } = CommonOptions.Quantity("--columns", "FILE", "Read a table of no known layout by this file, which says which heading is what.");
+
     public Option<string?> Offset { get; } = CommonOptions.Quantity("--offset", "HH:MM", "Offset from UTC of times without one, and the clock to show: \"-07:00\".");
 
     public Option<string?> Bridge { get; } = CommonOptions.Quantity("--bridge", "SPAN", "The longest gap to bridge by a straight line, 3 h to 31 d. [3 h]");
@@ -51,6 +53,6 @@ internal sealed class WeatherOptions
 
     public IEnumerable<Option> All =>
     [
-        From, To, Format, Offset, Bridge, Year, Below, Night, Out, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
+        From, To, Format, Columns, Offset, Bridge, Year, Below, Night, Out, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
     ];
 }

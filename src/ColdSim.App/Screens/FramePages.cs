@@ -17,6 +17,7 @@ internal static class FramePages
             WhyPage.Of(opening.Report, opening.Parts, units),
             LimitsPage.Of(opening.Report.Scenario, opening.Parts, units),
             ReadingsPage.Of(opening.Report.Scenario, opening.File, units, TimeProvider.System),
+            ChancePage.Of(opening.Report, opening.Parts, units),
             .. GasPage.Of(opening.Report, units),
         ],
         units);

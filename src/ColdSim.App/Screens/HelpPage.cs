@@ -17,7 +17,7 @@ internal static class HelpPage
         "  e, E or Tab           next, previous event of the run",
         "  n, p                  next, previous night",
         "  l                     list of the night's events",
-        "  1 to 6, F1 to F6      another page: trip, options, why",
+        "  1 to 7, F1 to F7      another page: trip, options, why",
         "  u                     US or metric units",
         "  ? or Esc              close help; Esc never quits",
         "  q, Ctrl-Q, Ctrl-C     quit",

@@ -15,8 +15,8 @@ internal static class Stroking
             }
 
             (double Low, double High) now = (axis.Dot(columns[c].Low, grid.Dots), axis.Dot(columns[c].High, grid.Dots));
-            if (stroke == Stroke.Speckled)
-                Speckle(grid, c, now.High);
+            if (stroke is Stroke.Speckled or Stroke.Band)
+                Speckle(grid, c, now.High, stroke == Stroke.Band ? now.Low : 0);
             else if (stroke == Stroke.Line || c / 2 % 2 == 0)
                 Upright(grid, c, Joined(now, before));
             before = now;
@@ -38,10 +38,10 @@ internal static class Stroking
     }
 
     /// <summary>Every fourth dot down from the top, one column shifted against the next, so that no two make a line.</summary>
-    private static void Speckle(DotGrid grid, int column, double high)
+    private static void Speckle(DotGrid grid, int column, double high, double low)
     {
-        int top = (int)Math.Clamp(high, -1, grid.Dots - 1);
-        for (int dot = top - column % 2 * 2; dot >= 0 && top > 0; dot -= 4)
+        int top = (int)Math.Clamp(high, -1, grid.Dots - 1), bottom = (int)Math.Clamp(low, 0, grid.Dots);
+        for (int dot = top - column % 2 * 2; dot >= bottom && top > 0; dot -= 4)
             grid.Set(column, dot);
     }
 }

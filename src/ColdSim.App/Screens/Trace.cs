@@ -11,6 +11,9 @@ internal enum Stroke
 
     /// <summary>Loose dots from the value down to the axis.</summary>
     Speckled,
+
+    /// <summary>Loose dots between two curves.</summary>
+    Band,
 }
 
 /// <summary>Lowest and highest value in one column of dots; NaN where there is none.</summary>
@@ -32,6 +35,9 @@ internal readonly record struct Extent(double Low, double High)
 /// <param name="Stroke">How it is drawn.</param>
 internal sealed record Trace(string Name, double[] Samples, Func<double, double> Read, ValueAxis Axis, Stroke Stroke)
 {
+    /// <summary>The lower edge of a band, as <see cref="Samples"/>, which are its upper one; null for a single curve.</summary>
+    public double[]? Lower { get; init; }
+
     /// <summary>Three cells that show the stroke.</summary>
     public string Key => Stroke switch
     {
@@ -57,7 +63,10 @@ internal sealed record Trace(string Name, double[] Samples, Func<double, double>
         {
             int from = span.From + (int)((long)c * span.Length / columns);
             int to = span.From + (int)((long)(c + 1) * span.Length / columns);
-            extents[c] = Over(Samples, Read, from, Math.Max(from + 1, to));
+            to = Math.Max(from + 1, to);
+            extents[c] = Over(Samples, Read, from, to);
+            if (Lower is not null)
+                extents[c] = new(Over(Lower, Read, from, to).Low, extents[c].High);
         }
 
         return extents;

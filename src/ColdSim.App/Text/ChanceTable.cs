@@ -21,13 +21,13 @@ internal static class ChanceTable
         return TextTable.Lines(columns, [.. report.Nights.Select(n => Row(n, report.Dry, units))], gap: 2);
     }
 
-    public static IReadOnlyList<string> Influences(ChanceReport report)
+    public static IReadOnlyList<string> Influences(ChanceReport report, int gap = 2)
     {
         TextColumn[] columns = [new(["What is not known"], Left: true), new(["Rank", "correlation"]), new(["Share"])];
         return report.Influences.Count == 0 ? [] : TextTable.Lines(
             columns,
             [.. report.Influences.Select(i => (string[])[ChanceSentence.Name(i.Of), UnitStyle.Number(i.Correlation, 2), ChanceSentence.Share(i.Share_frac)])],
-            gap: 2);
+            gap: gap);
     }
 
     public static IReadOnlyList<string> Options(ChanceReport report)

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ColdSim.App.Screens;
-using ColdSim.Model.Weather;
+using ColdSim.Planning.Climate;
 
 namespace ColdSim.App.Text;
 
@@ -11,14 +11,13 @@ internal static class WeatherChart
     private const int Cells = 64;
     private const int Rows = 10;
 
-    public static IReadOnlyList<string> Lines(IReadOnlyList<WeatherRow> rows, UnitStyle units, bool braille)
+    public static IReadOnlyList<string> Lines(IReadOnlyList<AirSlice> air, UnitStyle units, bool braille)
     {
-        double[] shown = [.. rows.Select(r => units.TemperatureIn(r.Air_K))];
-        ValueAxis axis = ValueAxis.Around(shown.Min(), shown.Max(), units.TemperatureUnit);
+        ValueAxis axis = ValueAxis.Around(units.TemperatureIn(air.Min(a => a.Low_K)), units.TemperatureIn(air.Max(a => a.High_K)), units.TemperatureUnit);
         double middle = (axis.Low + axis.High) / 2;
         string middleLabel = $"{middle.ToString("#,0.###", CultureInfo.InvariantCulture)} {axis.Unit}";
         int margin = Math.Max(Math.Max(axis.LowLabel.Length, axis.HighLabel.Length), middleLabel.Length);
-        string[] drawn = braille ? Dots(rows, shown, axis) : Stars(rows, shown, axis);
+        string[] drawn = braille ? Dots(air, units, axis) : Stars(air, units, axis);
         List<string> lines = [];
         for (int row = 0; row < Rows; row++)
         {
@@ -26,40 +25,46 @@ internal static class WeatherChart
             lines.Add($"{label.PadLeft(margin)} |{drawn[row]}".TrimEnd());
         }
 
-        string first = Edge(rows[0].Time), last = Edge(rows[^1].Time);
+        string first = Edge(air[0].From), last = Edge(air[^1].To);
         lines.Add($"{new string(' ', margin)} +{new string('-', Cells)}");
         lines.Add($"{new string(' ', margin + 2)}{first}{last.PadLeft(Cells - first.Length)}");
         return lines;
     }
 
-    private static string[] Dots(IReadOnlyList<WeatherRow> rows, double[] shown, ValueAxis axis)
+    private static string[] Dots(IReadOnlyList<AirSlice> air, UnitStyle units, ValueAxis axis)
     {
         DotGrid grid = new(Cells, Rows);
-        Draw(rows, shown, axis, grid.Columns, grid.Dots, grid.Set);
+        Draw(air, units, axis, grid.Columns, grid.Dots, grid.Set);
         return [.. Enumerable.Range(0, Rows).Select(r => string.Concat(Enumerable.Range(0, Cells).Select(c => grid.IsSet(c, r) ? grid.Glyph(c, r) : ' ')))];
     }
 
-    private static string[] Stars(IReadOnlyList<WeatherRow> rows, double[] shown, ValueAxis axis)
+    private static string[] Stars(IReadOnlyList<AirSlice> air, UnitStyle units, ValueAxis axis)
     {
         StringBuilder[] lines = [.. Enumerable.Range(0, Rows).Select(_ => new StringBuilder(new string(' ', Cells)))];
-        Draw(rows, shown, axis, Cells, Rows, (column, dot) => lines[Rows - 1 - dot][column] = '*');
+        Draw(air, units, axis, Cells, Rows, (column, dot) => lines[Rows - 1 - dot][column] = '*');
         return [.. lines.Select(l => l.ToString())];
     }
 
-    private static void Draw(IReadOnlyList<WeatherRow> rows, double[] shown, ValueAxis axis, int columns, int dots, Action<int, int> set)
+    private static void Draw(IReadOnlyList<AirSlice> air, UnitStyle units, ValueAxis axis, int columns, int dots, Action<int, int> set)
     {
         (double Low, double High)[] band = [.. Enumerable.Repeat((double.PositiveInfinity, double.NegativeInfinity), columns)];
-        DateTimeOffset first = rows[0].Time;
-        double scale = (columns - 1) / (rows[^1].Time - first).TotalHours;
-        double x = 0;
-        for (int i = 0; i < shown.Length; i++)
+        DateTimeOffset first = air[0].From;
+        double scale = (columns - 1) / (air[^1].To - first).TotalHours;
+        double x = 0, before = 0;
+        for (int i = 0; i < air.Count; i++)
         {
-            double to = (rows[i].Time - first).TotalHours * scale;
-            Take(to, shown[i]);
+            double from = (air[i].From - first).TotalHours * scale, to = (air[i].To - first).TotalHours * scale;
+            double begins = units.TemperatureIn(air[i].First_K);
             // Where rows are wider apart than columns, the line between them.
-            for (int column = (int)Math.Floor(x) + 1; i > 0 && column < to; column++)
-                Take(column, shown[i - 1] + (shown[i] - shown[i - 1]) * (column - x) / (to - x));
-            x = to;
+            for (int column = (int)Math.Floor(x) + 1; i > 0 && column < from; column++)
+                Take(column, before + (begins - before) * (column - x) / (from - x));
+            for (double column = from; column <= to; column++)
+            {
+                Take(column, units.TemperatureIn(air[i].Low_K));
+                Take(column, units.TemperatureIn(air[i].High_K));
+            }
+
+            (x, before) = (to, units.TemperatureIn(air[i].Last_K));
         }
 
         for (int column = 0; column < columns; column++)

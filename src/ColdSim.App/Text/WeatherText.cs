@@ -1,6 +1,5 @@
 using System.Globalization;
 using ColdSim.Files.Weather;
-using ColdSim.Model.Weather;
 using ColdSim.Planning.Climate;
 using UnitsNet;
 
@@ -14,17 +13,16 @@ internal static class WeatherText
 
     public static IReadOnlyList<TextSection> Sections(WeatherAnswer answer, UnitStyle units, bool terminal)
     {
-        IReadOnlyList<WeatherRow> shown = answer.Chosen;
         List<TextSection> sections =
         [
             new(answer.File, About(answer, units)),
-            new($"Air temperature{(answer.Night is null ? "" : " in the night picked")}, {units.TemperatureUnit}", WeatherChart.Lines(shown, units, terminal)),
+            new($"Air temperature{(answer.Night is null ? "" : " in the night picked")}, {units.TemperatureUnit}", WeatherChart.Lines(answer.Air, units, terminal)),
             new("Cold", Cold(answer, units)),
         ];
         if (answer.Night is { } night)
             sections.Add(new("Night picked", Night(night, answer.Clock, units)));
-        if (answer.Weather.Gaps.Count > 0)
-            sections.Add(new("Gaps, each bridged by a straight line", Gaps(answer.Weather.Gaps)));
+        if (answer.Weather.AllGaps > 0)
+            sections.Add(new("Gaps, each bridged by a straight line", Gaps(answer.Weather)));
         if (answer.Notes.Count > 0)
             sections.Add(new("Notes", RunText.Points(answer.Notes)));
         return sections;
@@ -43,8 +41,8 @@ internal static class WeatherText
             ("from", Moment(d.From)),
             ("to", Moment(d.To)),
             ("rows", d.Rows.ToString("#,0", Words) + (answer.Weather.Outside > 0 ? $", {answer.Weather.Outside.ToString("#,0", Words)} outside the window" : "")),
-            ("has", Has(answer.Rows)),
-            ("gaps", answer.Weather.Gaps.Count == 0 ? "none" : answer.Weather.Gaps.Count.ToString("#,0", Words)),
+            ("has", Has(answer.Has)),
+            ("gaps", answer.Weather.AllGaps == 0 ? "none" : answer.Weather.AllGaps.ToString("#,0", Words)),
         ];
         return [.. rows.SelectMany(r => Wrap.Lines(r.Item2, first: $"{r.Item1,-10}", rest: new string(' ', 10)))];
     }
@@ -63,25 +61,10 @@ internal static class WeatherText
         };
     }
 
-    private static string Has(IReadOnlyList<WeatherRow> rows)
-    {
-        List<string> has = ["air"];
-        Name("wind", r => r.Wind_m_s);
-        Name("dew point", r => r.DewPoint_K);
-        Name("sun", r => r.Sun_W_m2);
-        Name("cloud", r => r.Cloud_frac);
-        Name("pressure", r => r.Pressure_Pa);
-        return string.Join(", ", has);
-
-        void Name(string name, Func<WeatherRow, double?> value)
-        {
-            int with = rows.Count(r => value(r) is not null);
-            if (with == rows.Count)
-                has.Add(name);
-            else if (with > 0)
-                has.Add(string.Create(Words, $"{name} in {with:#,0} rows"));
-        }
-    }
+    private static string Has(ColumnCounts counts) => string.Join(
+        ", ",
+        counts.Each.Where(c => c.Rows > 0)
+            .Select(c => c.Rows == counts.Rows ? c.Name : string.Create(Words, $"{c.Name} in {c.Rows:#,0} rows")).Prepend("air"));
 
     private static List<string> Cold(WeatherAnswer answer, UnitStyle units)
     {
@@ -122,15 +105,15 @@ internal static class WeatherText
         ];
     }
 
-    private static List<string> Gaps(IReadOnlyList<WeatherGap> gaps)
+    private static List<string> Gaps(WeatherResult weather)
     {
         List<string> lines =
         [
-            .. gaps.OrderByDescending(g => g.Length).Take(GapsShown).OrderBy(g => g.From)
+            .. weather.Gaps.OrderByDescending(g => g.Length).Take(GapsShown).OrderBy(g => g.From)
                 .Select(g => $"  {Moment(g.From)} to {Moment(g.To)}, {g.Length.TotalHours.ToString("0.#", Words)} h"),
         ];
-        if (gaps.Count > GapsShown)
-            lines.Add($"  and {(gaps.Count - GapsShown).ToString("#,0", Words)} shorter ones");
+        if (weather.AllGaps > GapsShown)
+            lines.Add($"  and {(weather.AllGaps - GapsShown).ToString("#,0", Words)} shorter ones");
         return lines;
     }
 

@@ -29,6 +29,7 @@ public static class WeatherJson
             json.WriteString("times", answer.Weather.Clock);
             Station(json, answer.Weather.Station);
             Digest(json, answer.Digest);
+            json.WriteNumber("gaps_in_all", answer.Weather.AllGaps);
             json.WriteStartArray("gaps");
             foreach (WeatherGap gap in answer.Weather.Gaps)
             {

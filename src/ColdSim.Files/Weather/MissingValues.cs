@@ -3,43 +3,96 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Files.Weather;
 
 /// <summary>Fills empty cells between two written ones with a straight line, where they are near enough.</summary>
-internal static class MissingValues
+/// <remarks>Rows wait only until all their cells are written, filled or given up, so never for longer than the longest span.</remarks>
+/// <param name="columns">The columns that the file has.</param>
+/// <param name="longest">The longest span that is filled.</param>
+/// <param name="next">Takes the rows, in order.</param>
+internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan longest, RowHandler next)
 {
-    /// <summary>Fills what can be filled in one column and says what was done.</summary>
-    /// <param name="rows">The rows, changed in place.</param>
-    /// <param name="longest">The longest span that is filled.</param>
-    /// <param name="name">The column's name.</param>
-    /// <param name="value">Reads the column.</param>
-    /// <param name="with">A row with the column set.</param>
-    /// <param name="faults">Takes the note.</param>
-    public static void Fill(
-        List<WeatherRow> rows, TimeSpan longest, string name, Func<WeatherRow, double?> value, Func<WeatherRow, double, WeatherRow> with, WeatherFaults faults)
+    // The waiting rows are moved together once so many before them are gone.
+    private const int Gone = 1024;
+
+    private readonly MissingColumn[] _columns = [.. columns];
+    private readonly List<WeatherRow> _rows = [];
+    private int _head;
+    private long _passed;
+
+    /// <summary>Takes the next row.</summary>
+    public void Take(in WeatherRow row)
     {
-        int empty = 0;
-        int filled = 0;
-        int last = -1;
-        for (int i = 0; i < rows.Count; i++)
-        {
-            if (value(rows[i]) is not { } after)
-            {
-                empty++;
-                continue;
-            }
-            if (last >= 0 && i - last > 1 && rows[i].Time - rows[last].Time <= longest)
-            {
-                double before = value(rows[last])!.Value;
-                TimeSpan span = rows[i].Time - rows[last].Time;
-                for (int j = last + 1; j < i; j++)
-                {
-                    rows[j] = with(rows[j], before + ((after - before) * ((rows[j].Time - rows[last].Time) / span)));
-                    filled++;
-                }
-            }
-            last = i;
-        }
-        if (empty == 0)
-            return;
-        string rest = filled == empty ? "" : FormattableString.Invariant($", {empty - filled} left to the stand-in");
-        faults.Note($"{faults.File}: {name} is empty in {empty} rows; {filled} filled in between their neighbours{rest}");
+        long place = _passed + _rows.Count - _head;
+        _rows.Add(row);
+        long settled = place + 1;
+        foreach (MissingColumn column in _columns)
+            settled = Math.Min(settled, Settled(column, place, row));
+        Hand(settled);
     }
+
+    /// <summary>Hands the last rows on and says what was done.</summary>
+    public void Finish(WeatherFaults faults)
+    {
+        Hand(long.MaxValue);
+        foreach (MissingColumn column in _columns.Where(c => c.Empty > 0))
+        {
+            string rest = column.Filled == column.Empty ? "" : FormattableString.Invariant($", {column.Empty - column.Filled} left to the stand-in");
+            faults.Note($"{faults.File}: {column.Name} is empty in {column.Empty} rows; {column.Filled} filled in between their neighbours{rest}");
+        }
+    }
+
+    /// <summary>The place up to which nothing can be filled any more in a column.</summary>
+    private long Settled(MissingColumn column, long place, in WeatherRow row)
+    {
+        if (column.Value(row) is not { } after)
+        {
+            column.Empty++;
+            return column.Known is { } before && row.Time - before.Time <= longest ? before.Place + 1 : place + 1;
+        }
+
+        if (column.Known is { } known && place - known.Place > 1 && row.Time - known.Time <= longest)
+        {
+            TimeSpan span = row.Time - known.Time;
+            for (long j = known.Place + 1; j < place; j++)
+            {
+                int at = (int)(j - _passed) + _head;
+                _rows[at] = column.With(_rows[at], known.Value + ((after - known.Value) * ((_rows[at].Time - known.Time) / span)));
+                column.Filled++;
+            }
+        }
+
+        column.Known = (place, row.Time, after);
+        return place + 1;
+    }
+
+    private void Hand(long settled)
+    {
+        for (; _head < _rows.Count && _passed < settled; _head++, _passed++)
+            next(_rows[_head]);
+        if (_head == _rows.Count)
+            _rows.Clear();
+        else if (_head > Gone && _head > _rows.Count / 2)
+            _rows.RemoveRange(0, _head);
+        else
+            return;
+        _head = 0;
+    }
+}
+
+/// <summary>A column that may have empty cells, and how it stands with them.</summary>
+/// <param name="name">What it is called.</param>
+/// <param name="value">Reads it.</param>
+/// <param name="with">A row with it set.</param>
+internal sealed class MissingColumn(string name, Func<WeatherRow, double?> value, Func<WeatherRow, double, WeatherRow> with)
+{
+    public string Name => name;
+
+    public Func<WeatherRow, double?> Value => value;
+
+    public Func<WeatherRow, double, WeatherRow> With => with;
+
+    /// <summary>The last cell that was written; null before the first.</summary>
+    public (long Place, DateTimeOffset Time, double Value)? Known { get; set; }
+
+    public long Empty { get; set; }
+
+    public long Filled { get; set; }
 }

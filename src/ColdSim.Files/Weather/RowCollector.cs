@@ -2,20 +2,30 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>Takes the rows of a file one by one, keeps those asked for, and finishes them: order, gaps, empty cells, sun.</summary>
-internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults)
+/// <summary>
+/// Takes the rows of a file one by one, passes over those that nobody asked for, and hands the others on finished: order, gaps, empty
+/// cells, sun. It holds no more rows than a gap that may be bridged has.
+/// </summary>
+internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults, IRowTaker taker)
 {
-    private readonly List<WeatherRow> _rows = [];
     private readonly HashSet<WeatherColumn> _columns = [];
     private readonly WeatherGaps _gaps = new(request.Bridge);
     private (DateTimeOffset Time, int Line)? _last;
     private DateTimeOffset? _first;
+    private DateTimeOffset _before;
+    private long _kept;
+    private bool _begun;
+    private MissingValues? _missing;
+    private SunAtStamps? _sun;
 
-    /// <summary>The rows so far.</summary>
-    public IReadOnlyList<WeatherRow> Rows => _rows;
-
-    /// <summary>The gaps that are bridged; known when finished.</summary>
+    /// <summary>The longest gaps that are bridged; known when finished.</summary>
     public IReadOnlyList<WeatherGap> Gaps { get; private set; } = [];
+
+    /// <summary>How many gaps are bridged.</summary>
+    public long AllGaps { get; private set; }
+
+    /// <summary>The layout that is read.</summary>
+    public WeatherFormat Format { get; set; }
 
     /// <summary>Rows that lay outside the window.</summary>
     public long Outside { get; private set; }
@@ -50,33 +60,49 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults)
             Outside++;
             return;
         }
-        if (_rows.Count > 0)
-            _gaps.Between(_rows[^1].Time, row.Time, line);
-        _rows.Add(row);
+        if (_kept++ > 0)
+            _gaps.Between(_before, row.Time, line);
+        _before = row.Time;
+        if (faults.Any)
+            return;
+        _sun ??= new SunAtStamps(Sun, Hand);
+        _missing ??= new MissingValues(MayBeMissing(), request.Bridge, _sun.Take);
+        _missing.Take(row);
     }
 
-    /// <summary>Checks the whole and fills what can be filled.</summary>
+    /// <summary>Checks the whole and hands the last rows on.</summary>
     /// <param name="line">Where the file ends.</param>
     public void Finish(int line)
     {
-        if (_rows.Count < 2 && !faults.Any)
+        if (_kept < 2 && !faults.Any)
             TooFew(Math.Max(1, line));
         if (!Skipped)
-            Gaps = _gaps.Check(_rows, faults);
+            (Gaps, AllGaps) = _gaps.Check(faults);
         if (faults.Any)
             return;
-        Fill("wind", [WeatherColumn.Wind], r => r.Wind_m_s, (r, v) => r with { Wind_m_s = v });
-        Fill("dew point", [WeatherColumn.DewPoint, WeatherColumn.Humidity], r => r.DewPoint_K, (r, v) => r with { DewPoint_K = v });
-        Fill("sun", [WeatherColumn.Sun], r => r.Sun_W_m2, (r, v) => r with { Sun_W_m2 = v });
-        Fill("cloud", [WeatherColumn.Cloud], r => r.Cloud_frac, (r, v) => r with { Cloud_frac = v });
-        Fill("pressure", [WeatherColumn.Pressure], r => r.Pressure_Pa, (r, v) => r with { Pressure_Pa = v });
-        SunAtStamps.Apply(_rows, Sun);
+        _missing?.Finish(faults);
+        _sun?.Finish();
     }
 
-    private void Fill(string name, WeatherColumn[] columns, Func<WeatherRow, double?> value, Func<WeatherRow, double, WeatherRow> with)
+    private void Hand(in WeatherRow row)
     {
-        if (columns.Any(_columns.Contains))
-            MissingValues.Fill(_rows, request.Bridge, name, value, with, faults);
+        if (!_begun)
+            taker.Begin(new WeatherSource(Format, Clock, Station));
+        _begun = true;
+        taker.Take(row);
+    }
+
+    private IEnumerable<MissingColumn> MayBeMissing()
+    {
+        (MissingColumn Column, WeatherColumn[] From)[] all =
+        [
+            (new("wind", r => r.Wind_m_s, (r, v) => r with { Wind_m_s = v }), [WeatherColumn.Wind]),
+            (new("dew point", r => r.DewPoint_K, (r, v) => r with { DewPoint_K = v }), [WeatherColumn.DewPoint, WeatherColumn.Humidity]),
+            (new("sun", r => r.Sun_W_m2, (r, v) => r with { Sun_W_m2 = v }), [WeatherColumn.Sun]),
+            (new("cloud", r => r.Cloud_frac, (r, v) => r with { Cloud_frac = v }), [WeatherColumn.Cloud]),
+            (new("pressure", r => r.Pressure_Pa, (r, v) => r with { Pressure_Pa = v }), [WeatherColumn.Pressure]),
+        ];
+        return all.Where(c => c.From.Any(_columns.Contains)).Select(c => c.Column);
     }
 
     private void TooFew(int line)
@@ -84,11 +110,11 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults)
         string accepted = "accepted: two or more";
         if (Outside > 0 && _first is { } first && _last is { } last)
         {
-            string what = _rows.Count == 0 ? "no row" : "only one row";
+            string what = _kept == 0 ? "no row" : "only one row";
             faults.Report(line, 1, $"{what} in the window asked for", $"the file goes from {WeatherGaps.Text(first)} to {WeatherGaps.Text(last.Time)}");
             return;
         }
-        faults.Report(line, 1, _rows.Count == 0 ? Nothing : "only one row", accepted);
+        faults.Report(line, 1, _kept == 0 ? Nothing : "only one row", accepted);
     }
 
     private bool Follows((DateTimeOffset Time, int Line) last, DateTimeOffset time, int line)

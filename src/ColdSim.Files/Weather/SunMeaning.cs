@@ -16,22 +16,41 @@ public enum SunMeaning
 }
 
 /// <summary>Turns means over hours into values at the stamps, so that straight lines between them carry the same energy.</summary>
-internal static class SunAtStamps
+/// <remarks>The value at a stamp is the mean of the hours on its two sides; for the hour behind it one row waits for the next.</remarks>
+/// <param name="meaning">What the file's numbers are.</param>
+/// <param name="next">Takes the rows, in order.</param>
+internal sealed class SunAtStamps(SunMeaning meaning, RowHandler next)
 {
-    /// <summary>The value at a stamp is the mean of the hours on its two sides.</summary>
-    public static void Apply(List<WeatherRow> rows, SunMeaning meaning)
+    private WeatherRow? _waiting;
+    private double? _before;
+
+    public void Take(in WeatherRow row)
     {
-        if (meaning == SunMeaning.Instant)
-            return;
-        double? before = null;
-        for (int i = 0; i < rows.Count; i++)
+        switch (meaning)
         {
-            double? own = rows[i].Sun_W_m2;
-            double? other = meaning == SunMeaning.HourAfter ? before
-                : i + 1 < rows.Count && rows[i + 1].Time - rows[i].Time <= WeatherGaps.Longest ? rows[i + 1].Sun_W_m2 : null;
-            if (own is { } a && other is { } b)
-                rows[i] = rows[i] with { Sun_W_m2 = (a + b) / 2 };
-            before = own;
+            case SunMeaning.HourBefore:
+                if (_waiting is { } waiting)
+                    next(Mean(waiting, row.Time - waiting.Time <= WeatherGaps.Longest ? row.Sun_W_m2 : null));
+                _waiting = row;
+                break;
+            case SunMeaning.HourAfter:
+                next(Mean(row, _before));
+                _before = row.Sun_W_m2;
+                break;
+            default:
+                next(row);
+                break;
         }
     }
+
+    /// <summary>Hands the last row on.</summary>
+    public void Finish()
+    {
+        if (_waiting is { } last)
+            next(last);
+        _waiting = null;
+    }
+
+    private static WeatherRow Mean(in WeatherRow row, double? other)
+        => row.Sun_W_m2 is { } own && other is { } beside ? row with { Sun_W_m2 = (own + beside) / 2 } : row;
 }

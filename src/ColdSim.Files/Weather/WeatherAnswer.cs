@@ -9,11 +9,14 @@ public sealed record WeatherAnswer
     /// <summary>The file as it was named.</summary>
     public required string File { get; init; }
 
-    /// <summary>What reading gave.</summary>
+    /// <summary>What reading gave, without the rows.</summary>
     public required WeatherResult Weather { get; init; }
 
-    /// <summary>The rows as they are at the place.</summary>
-    public required IReadOnlyList<WeatherRow> Rows { get; init; }
+    /// <summary>What the rows have.</summary>
+    public required ColumnCounts Has { get; init; }
+
+    /// <summary>Air over time at the place: all of it, or in the night picked.</summary>
+    public required IReadOnlyList<AirSlice> Air { get; init; }
 
     /// <summary>The clock that noon is read from.</summary>
     public required TimeSpan Clock { get; init; }
@@ -27,6 +30,6 @@ public sealed record WeatherAnswer
     /// <summary>What was done to the weather on the way.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 
-    /// <summary>The rows of the night picked, or all.</summary>
-    public IReadOnlyList<WeatherRow> Chosen => Night is { Night: var night } ? [.. Rows.Skip(night.FirstRow).Take(night.LastRow - night.FirstRow + 1)] : Rows;
+    /// <summary>The rows of the night picked; empty where none was asked for.</summary>
+    public IReadOnlyList<WeatherRow> NightRows { get; init; } = [];
 }

@@ -11,34 +11,38 @@ public static class WeatherFile
     /// <param name="stream">The file, perhaps packed with gzip; left open or not as its owner likes.</param>
     /// <param name="name">The file's name in messages.</param>
     /// <param name="request">How it is to be read.</param>
-    public static WeatherResult Read(Stream stream, string name, WeatherRequest request)
+    /// <param name="taker">Takes the rows one by one, and the result has none; null keeps them in the result.</param>
+    public static WeatherResult Read(Stream stream, string name, WeatherRequest request, IRowTaker? taker = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(request);
         WeatherFaults faults = new(name);
-        RowCollector rows = new(request, faults);
+        RowList kept = new();
+        RowCollector rows = new(request, faults, taker ?? kept);
         WeatherFormat format = request.Format ?? WeatherFormat.Csv;
         WeatherInput? input = null;
         Guarded(faults, () =>
         {
             input = WeatherInput.Open(stream);
             format = request.Map is not null ? WeatherFormat.Mapped : request.Format ?? FormatGuess.Of(input.Head);
+            rows.Format = format;
             if (FormatGuess.NoTable(input.Bytes, input.Head) is { } other)
                 faults.Report(1, 1, $"the file is {other}", "accepted: a text table of weather, packed with gzip or not, or a forecast in JSON");
             else
                 Rows(format, input, request, rows, faults);
         });
-        return Result(format, rows, faults);
+        return Result(format, rows, kept, faults);
     }
 
     /// <summary>Reads our own layout from text.</summary>
     internal static WeatherResult ReadOwn(TextReader text, string name, WeatherRequest request)
     {
         WeatherFaults faults = new(name);
-        RowCollector rows = new(request, faults);
+        RowList kept = new();
+        RowCollector rows = new(request, faults, kept);
         Guarded(faults, () => OwnCsv.Read(text, ',', request, rows, faults));
-        return Result(WeatherFormat.Csv, rows, faults);
+        return Result(WeatherFormat.Csv, rows, kept, faults);
     }
 
     private static void Rows(WeatherFormat format, WeatherInput input, WeatherRequest request, RowCollector rows, WeatherFaults faults)
@@ -81,9 +85,9 @@ public static class WeatherFile
         }
     }
 
-    private static WeatherResult Result(WeatherFormat format, RowCollector rows, WeatherFaults faults) => new()
+    private static WeatherResult Result(WeatherFormat format, RowCollector rows, RowList kept, WeatherFaults faults) => new()
     {
-        Rows = faults.Any ? [] : rows.Rows,
+        Rows = faults.Any ? [] : kept.Rows,
         Problems = faults.Problems(),
         Warnings = faults.Warnings,
         Notes = faults.Notes,
@@ -91,6 +95,7 @@ public static class WeatherFile
         Clock = rows.Clock,
         Station = rows.Station,
         Gaps = rows.Gaps,
+        AllGaps = rows.AllGaps,
         Outside = rows.Outside,
     };
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather;
 
@@ -13,6 +12,7 @@ public sealed record WeatherGap(DateTimeOffset From, DateTimeOffset To)
 }
 
 /// <summary>Looks at the spacing of a file's rows: nothing missing for longer than can be bridged.</summary>
+/// <remarks>Which spacing is usual is known only at the end, so the longest are kept until then; how many there are is counted.</remarks>
 internal sealed class WeatherGaps(TimeSpan longest)
 {
     /// <summary>The longest time between two rows that a straight line may bridge unasked.</summary>
@@ -21,22 +21,33 @@ internal sealed class WeatherGaps(TimeSpan longest)
     // A spacing counts as a gap from here on, per usual spacing, so that a late reading is not one.
     private const double GapFactor = 1.5;
     private const int Told = 20;
+    private const int Kept = 1000;
+
+    // Below this spacings are told apart by the millisecond, from here on by the second, so that there are never very many.
+    private static readonly TimeSpan Fine = TimeSpan.FromSeconds(10);
 
     // How often each spacing occurs: the median without keeping them all.
-    private readonly Dictionary<long, int> _spacings = [];
+    private readonly Dictionary<long, long> _spacings = [];
+    private readonly PriorityQueue<WeatherGap, (TimeSpan Length, long Earlier)> _long = new();
     private readonly List<(WeatherGap Gap, int Line)> _tooLong = [];
+    private (int Count, int Line) _more;
 
     /// <summary>Takes the next two neighbours.</summary>
     public void Between(DateTimeOffset before, DateTimeOffset after, int line)
     {
         TimeSpan spacing = after - before;
-        _spacings[spacing.Ticks] = _spacings.GetValueOrDefault(spacing.Ticks) + 1;
-        if (spacing > longest)
+        long ticks = Rounded(spacing);
+        _spacings[ticks] = _spacings.GetValueOrDefault(ticks) + 1;
+        if (spacing <= longest)
+            Keep(before, after);
+        else if (_tooLong.Count < Told)
             _tooLong.Add((new WeatherGap(before, after), line));
+        else
+            _more = (_more.Count + 1, line);
     }
 
-    /// <summary>Reports what is too long, and notes and gives what is bridged.</summary>
-    public IReadOnlyList<WeatherGap> Check(IReadOnlyList<WeatherRow> rows, WeatherFaults faults)
+    /// <summary>Reports what is too long, notes what is bridged, and gives the longest of it and how much there is.</summary>
+    public (IReadOnlyList<WeatherGap> Longest, long All) Check(WeatherFaults faults)
     {
         foreach ((WeatherGap gap, int line) in _tooLong)
         {
@@ -44,40 +55,59 @@ internal sealed class WeatherGaps(TimeSpan longest)
                 $"nothing between {Text(gap.From)} and {Text(gap.To)}, {Hours(gap.Length)} h",
                 $"accepted: at most {Hours(longest)} h between rows{(longest == Longest ? "" : ", as asked for")}");
         }
-        if (rows.Count < 2)
-            return [];
+
+        for (int i = 0; i < _more.Count; i++)
+            faults.Report(_more.Line, 1, "a further gap that is too long");
+        if (_spacings.Count == 0)
+            return ([], 0);
         TimeSpan usual = Usual();
-        List<WeatherGap> bridged = [];
-        for (int i = 1; i < rows.Count; i++)
-        {
-            TimeSpan spacing = rows[i].Time - rows[i - 1].Time;
-            if (spacing <= longest && (spacing > usual * GapFactor || spacing > Longest))
-                bridged.Add(new WeatherGap(rows[i - 1].Time, rows[i].Time));
-        }
+        bool IsGap(TimeSpan spacing) => spacing <= longest && (spacing > usual * GapFactor || spacing > Longest);
+        (long Ticks, long Times)[] gaps = [.. _spacings.Where(s => IsGap(TimeSpan.FromTicks(s.Key))).Select(s => (s.Key, s.Value))];
+        long all = gaps.Sum(g => g.Times);
+        WeatherGap[] bridged = [.. _long.UnorderedItems.Select(i => i.Element).Where(g => IsGap(TimeSpan.FromTicks(Rounded(g.Length)))).OrderBy(g => g.From)];
         foreach (WeatherGap gap in bridged.Take(Told))
         {
             string asked = gap.Length > Longest ? ", by a straight line, as asked for" : "";
             faults.Note($"{faults.File}: bridged {Hours(gap.Length)} h between {Text(gap.From)} and {Text(gap.To)}{asked}");
         }
-        if (bridged.Count > Told)
+
+        if (all > Told)
         {
-            double rest = bridged.Skip(Told).Sum(g => g.Length.TotalHours);
-            faults.Note($"{faults.File}: bridged {bridged.Count - Told} more gaps, {rest:0.##} h in all");
+            double rest = gaps.Sum(g => TimeSpan.FromTicks(g.Ticks).TotalHours * g.Times) - bridged.Take(Told).Sum(g => g.Length.TotalHours);
+            faults.Note($"{faults.File}: bridged {all - Told} more gaps, {rest:0.##} h in all");
         }
-        return bridged;
+
+        return (bridged, all);
+    }
+
+    // Of alike ones the earliest stay.
+    private void Keep(DateTimeOffset from, DateTimeOffset to)
+    {
+        (TimeSpan, long) rank = (to - from, -from.UtcTicks);
+        if (_long.Count < Kept)
+            _long.Enqueue(new WeatherGap(from, to), rank);
+        else if (_long.TryPeek(out _, out (TimeSpan Length, long) least) && to - from > least.Length)
+            _long.EnqueueDequeue(new WeatherGap(from, to), rank);
+    }
+
+    private static long Rounded(TimeSpan spacing)
+    {
+        long by = spacing < Fine ? TimeSpan.TicksPerMillisecond : TimeSpan.TicksPerSecond;
+        return (spacing.Ticks + by / 2) / by * by;
     }
 
     // The median spacing.
     private TimeSpan Usual()
     {
         long count = 0;
-        long half = _spacings.Values.Sum(n => (long)n) / 2;
-        foreach ((long ticks, int times) in _spacings.OrderBy(s => s.Key))
+        long half = _spacings.Values.Sum() / 2;
+        foreach ((long ticks, long times) in _spacings.OrderBy(s => s.Key))
         {
             count += times;
             if (count > half)
                 return TimeSpan.FromTicks(ticks);
         }
+
         return TimeSpan.Zero;
     }
 

@@ -5,7 +5,7 @@ namespace ColdSim.Files.Weather;
 /// <summary>What came of reading a weather file.</summary>
 public sealed record WeatherResult
 {
-    /// <summary>The rows in order of time; empty where there are problems.</summary>
+    /// <summary>The rows in order of time; empty where there are problems, or somebody else took them.</summary>
     public required IReadOnlyList<WeatherRow> Rows { get; init; }
 
     /// <summary>What is wrong, in order of place.</summary>
@@ -26,8 +26,11 @@ public sealed record WeatherResult
     /// <summary>Where it is the weather of.</summary>
     public WeatherStation Station { get; init; } = new();
 
-    /// <summary>Gaps that a straight line bridges.</summary>
+    /// <summary>Gaps that a straight line bridges, in order of time; where there are very many, the longest.</summary>
     public IReadOnlyList<WeatherGap> Gaps { get; init; } = [];
+
+    /// <summary>How many gaps a straight line bridges.</summary>
+    public long AllGaps { get; init; }
 
     /// <summary>Rows that lay outside the window asked for.</summary>
     public long Outside { get; init; }

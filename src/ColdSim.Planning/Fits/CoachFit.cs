@@ -32,9 +32,13 @@ public static class CoachFit
     /// <param name="scenario">The scenario; a fit that it carries already is not used twice.</param>
     /// <param name="readings">The log.</param>
     /// <param name="leaveOut">Whether grossly wrong readings are left out; they are named either way.</param>
+    /// <param name="finished">Told of every run of the simulator through the log; may be called from several threads at once.</param>
+    /// <param name="cancel">Stops it within a run.</param>
     /// <exception cref="TooLittleDataException">The log, the weather or the scenario does not allow it.</exception>
     /// <exception cref="ImpossibleReadingException">A reading fits no contents of the cylinder.</exception>
-    public static FitReport Of(Scenario scenario, IReadOnlyList<LogReading> readings, bool leaveOut = true)
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static FitReport Of(
+        Scenario scenario, IReadOnlyList<LogReading> readings, bool leaveOut = true, IProgress<int>? finished = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(readings);
@@ -45,7 +49,8 @@ public static class CoachFit
         List<LogReading> gross = [];
         while (true)
         {
-            Found found = Find(scenario, UseLog.Of(kept, cylinder));
+            UseLog log = UseLog.Of(kept, cylinder);
+            Found found = Find(new FitRun(scenario, log.Rows, finished, cancel), log);
             int worst = Enumerable.Range(0, kept.Count).MaxBy(i => Math.Abs(found.Times[i]));
             bool more = Math.Abs(found.Times[worst]) > Gross && gross.Count < Math.Floor(MostLeftOut_frac * all.Rows.Count);
             if (!leaveOut || !more)
@@ -99,11 +104,10 @@ public static class CoachFit
             throw new TooLittleDataException(reasons);
     }
 
-    private static Found Find(Scenario scenario, UseLog log)
+    private static Found Find(FitRun run, UseLog log)
     {
         int n = log.Rows.Count;
-        FitRun run = new(scenario, log.Rows);
-        IReadOnlyList<FitPrior> priors = FitPrior.Of(scenario.Fit?.Before ?? scenario.Rig);
+        IReadOnlyList<FitPrior> priors = FitPrior.Of(run.Rig);
         FittedFactors start = priors.Aggregate(FittedFactors.None, (f, p) => f.With(p.Kind, p.Middle));
         FitSteps steps = new(run, priors, start);
         if (steps.Priors.Count == 0)
@@ -228,7 +232,7 @@ public static class CoachFit
 
     private static List<FitResidual> Residuals(UseLog all, Found found, List<LogReading> gross)
     {
-        FitPrediction predicted = gross.Count == 0 ? found.Predicted : new FitRun(found.Run.Scenario, all.Rows).At(found.Steps.At(found.Z));
+        FitPrediction predicted = gross.Count == 0 ? found.Predicted : found.Run.Through(all.Rows).At(found.Steps.At(found.Z));
         List<FitResidual> residuals = [];
         int start = 0;
         while (start < all.Rows.Count)

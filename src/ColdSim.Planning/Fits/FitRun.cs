@@ -18,10 +18,12 @@ internal sealed class FitRun
     private readonly IReadOnlyList<LogRow> _rows;
     private readonly List<(int First, int End)> _stretches = [];
     private readonly ConcurrentDictionary<FittedFactors, FitPrediction> _known = new();
+    private readonly IProgress<int>? _finished;
+    private readonly CancellationToken _cancel;
 
-    public FitRun(Scenario scenario, IReadOnlyList<LogRow> rows)
+    public FitRun(Scenario scenario, IReadOnlyList<LogRow> rows, IProgress<int>? finished = null, CancellationToken cancel = default)
     {
-        (_scenario, _rig, _rows) = (scenario, scenario.Fit?.Before ?? scenario.Rig, rows);
+        (_scenario, _rig, _rows, _finished, _cancel) = (scenario, scenario.Fit?.Before ?? scenario.Rig, rows, finished, cancel);
         for (int i = 0; i < rows.Count; i++)
         {
             if (i == 0 || rows[i].Reading.Filled)
@@ -31,9 +33,16 @@ internal sealed class FitRun
         }
     }
 
-    public Scenario Scenario => _scenario;
+    /// <summary>The rig without a fit that the scenario carries.</summary>
+    public Rig Rig => _rig;
 
     public IReadOnlyList<(int First, int End)> Stretches => _stretches;
+
+    /// <summary>The same through other readings.</summary>
+    public FitRun Through(IReadOnlyList<LogRow> rows) => new(_scenario, rows, _finished, _cancel);
+
+    /// <summary>For work beside each other that a cancelled run ends; without it a run that is cancelled would look like a fault.</summary>
+    public ParallelOptions Cancelled => new() { CancellationToken = _cancel };
 
     /// <summary>What it says with these factors; run once, however often it is asked.</summary>
     public FitPrediction At(FittedFactors factors) => _known.GetOrAdd(factors, Run);
@@ -44,7 +53,7 @@ internal sealed class FitRun
         double[] mass_kg = new double[_rows.Count], burnt_kg = new double[_stretches.Count];
         int[] starts = new int[_stretches.Count];
         Rig rig = factors.Over(_rig);
-        Parallel.For(0, _stretches.Count, s =>
+        Parallel.For(0, _stretches.Count, Cancelled, s =>
         {
             (int first, int end) = _stretches[s];
             mass_kg[first] = Math.Max(0.05, _rows[first].Contents.Mass_kg);
@@ -58,7 +67,7 @@ internal sealed class FitRun
                 Step_s = _scenario.Step_s,
                 Undersupplied_frac = _scenario.Criteria.Undersupplied.DecimalFractions,
             };
-            new Simulation(rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = mass_kg[first] }] }, _scenario.Weather, settings).Run(watch);
+            new Simulation(rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = mass_kg[first] }] }, _scenario.Weather, settings).Run(watch, _cancel);
             watch.Finish();
             burnt_kg[s] = watch.Burnt_J / _rig.Gas.HeatingValue_J_kg;
             starts[s] = watch.Starts;
@@ -68,6 +77,7 @@ internal sealed class FitRun
                 mass_kg[i] -= factors.BaseUse_W * Since_s(first, i) / _rig.Gas.HeatingValue_J_kg;
         });
 
+        _finished?.Report(1);
         return new(mass_kg, starts.Sum() == 0 ? 0 : burnt_kg.Sum() / starts.Sum());
     }
 

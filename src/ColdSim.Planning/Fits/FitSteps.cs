@@ -25,7 +25,7 @@ internal sealed class FitSteps
         _run = run;
         double cycle_kg = run.At(at).Cycle_kg;
         double[] steps = new double[priors.Count];
-        Parallel.For(0, priors.Count, i => steps[i] = Wide(priors[i], at, cycle_kg));
+        Parallel.For(0, priors.Count, run.Cancelled, i => steps[i] = Wide(priors[i], at, cycle_kg));
         _priors = [.. priors.Where((_, i) => steps[i] > 0)];
         _steps = [.. steps.Where(s => s > 0)];
     }
@@ -50,7 +50,7 @@ internal sealed class FitSteps
     {
         Matrix<double> j = Matrix<double>.Build.Dense(rows, _priors.Count);
         double[][] sides = new double[2 * _priors.Count][];
-        Parallel.For(0, sides.Length, k =>
+        Parallel.For(0, sides.Length, _run.Cancelled, k =>
         {
             double[] moved = [.. z];
             moved[k / 2] += k % 2 == 0 ? _steps[k / 2] : -_steps[k / 2];

@@ -7,7 +7,7 @@ internal static class FrameHelp
     public static IReadOnlyList<string> Everywhere { get; } =
     [
         "EVERY PAGE",
-        "  1 to 6 or F1 to F6    another page; each stays as it was",
+        "  1 to 7 or F1 to F7    another page; each stays as it was",
         "  Esc                   stops what is being worked out",
         "  u                     US or metric units",
         "  ? or Esc              close help; Esc never quits",

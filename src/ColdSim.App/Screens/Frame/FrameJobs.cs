@@ -19,14 +19,17 @@ internal sealed class FrameJobs(Action<FrameMessage> tell) : IDisposable
     {
         foreach ((PageWork work, Running gone) in _running.Where(r => !jobs.Any(j => j?.Work == r.Key)).ToArray())
         {
+            gone.Wanted = false;
             gone.Cancel.Cancel();
             _running.Remove(work);
         }
 
-        foreach (PageJob? job in jobs)
+        foreach (PageJob job in jobs.OfType<PageJob>())
         {
-            if (job is not null && !_running.ContainsKey(job.Work))
+            if (!_running.TryGetValue(job.Work, out Running? running))
                 Start(job.Work);
+            else if (job.Stopping)
+                running.Cancel.Cancel();
         }
     }
 
@@ -45,12 +48,16 @@ internal sealed class FrameJobs(Action<FrameMessage> tell) : IDisposable
             {
                 ended = new PageMessage.Done(work.Run(running, cancel));
             }
+            catch (OperationCanceledException) when (cancel.IsCancellationRequested)
+            {
+                ended = new PageMessage.Stopped();
+            }
             catch (Exception e) when (e is not OutOfMemoryException)
             {
                 ended = new PageMessage.Failed(e.Message);
             }
 
-            if (!cancel.IsCancellationRequested)
+            if (running.Wanted)
                 tell(new FrameMessage.Ended(work, ended));
         });
     }
@@ -58,8 +65,16 @@ internal sealed class FrameJobs(Action<FrameMessage> tell) : IDisposable
     private sealed class Running : IProgress<int>
     {
         private int _done;
+        private volatile bool _wanted = true;
 
         public CancellationTokenSource Cancel { get; } = new();
+
+        /// <summary>Whether anybody waits for how it ends.</summary>
+        public bool Wanted
+        {
+            get => _wanted;
+            set => _wanted = value;
+        }
 
         public Stopwatch Watch { get; } = Stopwatch.StartNew();
 

@@ -48,7 +48,7 @@ internal sealed class FrameScreen : Runnable
 
         if (at.Y < FrameSheet.Rows)
         {
-            if (FrameSheet.PageAt(View, at.X) is { } page)
+            if (FrameSheet.PageAt(View, at.X, Viewport.Width) is { } page)
                 Take(new FrameMessage.GoTo(page.Key));
         }
         else if (View.HelpRow is null && View.Waiting is null

@@ -9,6 +9,11 @@ internal static class FrameSheet
     public const int LeastWidth = ScreenPlan.LeastWidth;
     public const int LeastHeight = ScreenPlan.LeastHeight + Rows;
 
+    /// <summary>What the last row says of the row of pages.</summary>
+    public const string PageKeys = "1-7 pages";
+
+    private const int LongestName = 12;
+
     public static Sheet Draw(FrameView view, int width, int height)
     {
         Sheet sheet = new(width, height);
@@ -20,7 +25,7 @@ internal static class FrameSheet
             return sheet;
         }
 
-        foreach ((int x, string text, int page) in Names(view))
+        foreach ((int x, string text, int page) in Names(view, width))
             sheet.Put(x, 0, text, page == view.Open ? Ink.Strong : Ink.Plain);
         if (view.HelpRow is { } row)
             FrameHelp.Draw(sheet, view, row);
@@ -34,20 +39,33 @@ internal static class FrameSheet
     public static bool Fits(int width, int height) => width >= LeastWidth && height >= LeastHeight;
 
     /// <summary>The page whose name stands in a column of the first row; null where none does.</summary>
-    public static IPage? PageAt(FrameView view, int column)
-        => Names(view).Where(n => column >= n.X && column < n.X + n.Text.Length).Select(n => view.Pages[n.Page]).FirstOrDefault();
+    public static IPage? PageAt(FrameView view, int column, int width)
+        => Names(view, width).Where(n => column >= n.X && column < n.X + n.Text.Length).Select(n => view.Pages[n.Page]).FirstOrDefault();
 
-    /// <summary>Brackets around the open one, an ellipsis after one that is being worked out.</summary>
-    private static IEnumerable<(int X, string Text, int Page)> Names(FrameView view)
+    /// <summary>Brackets around the open one, an ellipsis after one that is being worked out; the others' names are cut where they do not all fit.</summary>
+    private static IEnumerable<(int X, string Text, int Page)> Names(FrameView view, int width)
     {
-        int x = 0;
-        for (int i = 0; i < view.Pages.Count; i++)
+        string[] names = [];
+        for (int letters = LongestName; letters >= 0; letters--)
         {
-            string name = $"{view.Pages[i].Key} {view.Pages[i].Title}{(view.Jobs[i] is null ? "" : "…")}";
-            string text = i == view.Open ? $"[{name}]" : $" {name} ";
-            yield return (x, text, i);
-            x += text.Length;
+            names = [.. view.Pages.Select((_, i) => Name(view, i, letters))];
+            if (names.Sum(n => n.Length) <= width)
+                break;
         }
+
+        int x = 0;
+        for (int i = 0; i < names.Length; i++)
+        {
+            yield return (x, names[i], i);
+            x += names[i].Length;
+        }
+    }
+
+    private static string Name(FrameView view, int page, int letters)
+    {
+        IPage named = view.Pages[page];
+        string busy = view.Jobs[page] is null ? "" : "…";
+        return page == view.Open ? $"[{named.Key} {named.Title}{busy}]" : $" {$"{named.Key} {named.Title[..Math.Min(letters, named.Title.Length)]}".TrimEnd()}{busy} ";
     }
 
     private static void Working(Sheet sheet, PageJob job)
@@ -55,6 +73,6 @@ internal static class FrameSheet
         sheet.Put(0, 2, Fitting.Cut(job.Work.What, sheet.Width), Ink.Strong);
         sheet.Put(0, 4, Fitting.Cut(job.Progress, sheet.Width));
         sheet.Put(0, 6, "Other pages can be looked at meanwhile.");
-        sheet.Put(0, sheet.Height - 1, Fitting.Join(["Esc stop", "1-6 pages", "q quit"], "  ", sheet.Width));
+        sheet.Put(0, sheet.Height - 1, Fitting.Join([job.Work.GivesPart ? "Esc stop and show what is done" : "Esc stop", PageKeys, "q quit"], "  ", sheet.Width));
     }
 }

@@ -14,6 +14,8 @@ internal static class FrameUpdate
         FrameMessage.Ask { Message: PageMessage.Turn { Page: OpenPage.Help } } when view.Page.Help is not null
             => view with { HelpRow = view.HelpRow is null ? 0 : null },
         FrameMessage.Ask ask when view.HelpRow is { } row => OnHelp(view, row, ask.Message),
+        FrameMessage.Ask { Message: PageMessage.Close } when view.Jobs[view.Open] is { Work.GivesPart: true } job
+            => view with { Jobs = [.. view.Jobs.Select(j => j == job ? j with { Stopping = true } : j)] },
         FrameMessage.Ask { Message: PageMessage.Close } when view.Jobs[view.Open] is not null => Told(view, view.Open, new PageMessage.Stopped()),
         FrameMessage.Ask ask => Told(view, view.Open, ask.Message),
         FrameMessage.Resized size => Everywhere(view with { Width = size.Width, Height = size.Height }, new PageMessage.Sized(size.Width, size.Height - FrameSheet.Rows)),

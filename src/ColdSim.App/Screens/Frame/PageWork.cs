@@ -16,6 +16,9 @@ internal sealed class PageWork(string what, Func<IProgress<int>, CancellationTok
     /// <summary>Whether the page stays to be seen meanwhile.</summary>
     public bool InPlace { get; init; }
 
+    /// <summary>Whether a stop gives what is done by then; the page hears how it ended and not that it was stopped.</summary>
+    public bool GivesPart { get; init; }
+
     public object Run(IProgress<int> finished, CancellationToken cancel) => run(finished, cancel);
 }
 
@@ -23,8 +26,9 @@ internal sealed class PageWork(string what, Func<IProgress<int>, CancellationTok
 /// <param name="Work">Which.</param>
 /// <param name="Done">Parts that are done.</param>
 /// <param name="Seconds">For so long.</param>
-internal sealed record PageJob(PageWork Work, int Done = 0, int Seconds = 0)
+/// <param name="Stopping">Whether it is to end with what is done.</param>
+internal sealed record PageJob(PageWork Work, int Done = 0, int Seconds = 0, bool Stopping = false)
 {
     /// <summary>Such as "3 of 9 runs done, 4 s".</summary>
-    public string Progress => $"{Done}{(Work.Of is { } of ? $" of {of}" : "")} {Work.Parts} done, {Seconds} s";
+    public string Progress => $"{Done}{(Work.Of is { } of ? $" of {of}" : "")} {Work.Parts} done, {Seconds} s{(Stopping ? ", stopping" : "")}";
 }

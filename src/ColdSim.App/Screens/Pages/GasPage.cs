@@ -13,7 +13,7 @@ internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0)
     private const int LeastRows = 3;
     private const int Margin = 10;
 
-    public char Key => '7';
+    public char Key => '8';
 
     public string Title => "gas";
 

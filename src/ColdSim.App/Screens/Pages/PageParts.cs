@@ -1,3 +1,4 @@
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 
 namespace ColdSim.App.Screens.Pages;
@@ -7,7 +8,7 @@ internal static class PageParts
 {
     /// <summary>The last row: a page's own keys, the first of them first, and those of every page.</summary>
     public static void Foot(Sheet sheet, params string[] keys)
-        => sheet.Put(0, sheet.Height - 1, Fitting.Join([.. keys.Take(1), "? help", "q quit", .. keys.Skip(1), "1-6 pages", "u units"], "  ", sheet.Width));
+        => sheet.Put(0, sheet.Height - 1, Fitting.Join([.. keys.Take(1), "? help", "q quit", .. keys.Skip(1), FrameSheet.PageKeys, "u units"], "  ", sheet.Width));
 
     /// <summary>A title and what stands beside it.</summary>
     public static void Head(Sheet sheet, string title, string beside)

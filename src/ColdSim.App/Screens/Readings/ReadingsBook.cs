@@ -34,9 +34,7 @@ internal sealed record ReadingsFit(FitReport? Report, IReadOnlyList<string> Reas
             return new(null, ["the scenario has several cylinders, and which of them fed when is not in the log; a fit needs one"], null);
         try
         {
-            FitReport fit = CoachFit.Of(scenario, [.. log.Rows.Select(r => r.Reading)]);
-            finished.Report(1);
-            cancel.ThrowIfCancellationRequested();
+            FitReport fit = CoachFit.Of(scenario, [.. log.Rows.Select(r => r.Reading)], finished: finished, cancel: cancel);
             return new(fit, [], LogPrediction.Of(Fitted(scenario, fit), log, null, cancel));
         }
         catch (TooLittleDataException e)

@@ -64,7 +64,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         "  Up, Down, PgUp, PgDn  scroll",
         "  In the form letters are text: Tab or Up, Down go from",
         "  line to line, Left, Right choose, Enter writes it down,",
-        "  Esc goes to the log, F1 to F6 to the other pages.",
+        "  Esc goes to the log, F1 to F7 to the other pages.",
         "  holds      what a reading means; ± one standard",
         "             uncertainty",
         "  predicted  what the simulator makes of the reading before",
@@ -193,8 +193,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
             Notice = "",
             Wanted = new PageWork("Fitting the coach to the readings", (finished, cancel) => ReadingsFit.Of(scenario, book.Log, finished, cancel))
             {
-                Parts = "steps",
-                Of = 2,
+                Parts = "runs through the log",
             },
         };
     }

@@ -56,7 +56,7 @@ internal static class MappedCsv
                         rows.Add(row, records.Line);
                     continue;
                 case InstantText.Outcome.WithoutOffset:
-                    faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' has no offset from UTC", "accepted: offset = \"-07:00\" under [weather], or times that have one");
+                    faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' has no offset from UTC", "accepted: offset = \"-07:00\" under [weather], --offset of 'coldsim weather', or times that have one");
                     break;
                 default:
                     faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' is not a date and time", $"accepted: {map.TimeFormat ?? "ISO 8601"}");

@@ -23,6 +23,9 @@ internal static class NwsForecastJson
         rows.Has(WeatherColumn.Wind);
         rows.Has(WeatherColumn.DewPoint);
         bool found = false;
+
+        // Where the forecast is of may stand behind its hours.
+        List<(WeatherRow Row, int Line)> hours = [];
         try
         {
             Utf8JsonReader reader = new(json, new JsonReaderOptions { MaxDepth = 32, CommentHandling = JsonCommentHandling.Skip });
@@ -35,7 +38,7 @@ internal static class NwsForecastJson
                 else if (reader.ValueTextEquals("geometry"u8))
                     Position(ref reader, rows);
                 else if (!found && reader.ValueTextEquals("periods"u8))
-                    found = Periods(ref reader, json, rows, faults);
+                    found = Periods(ref reader, json, hours, rows, faults);
             }
         }
         catch (JsonException e)
@@ -46,7 +49,11 @@ internal static class NwsForecastJson
         if (!found && !faults.Any)
             faults.Report(1, 1, "no list 'periods'", "accepted: the answer of the service's 'forecastHourly'");
         else
+        {
+            foreach ((WeatherRow row, int line) in hours)
+                rows.Add(row, line);
             rows.Finish(1);
+        }
     }
 
     private static byte[] All(Stream stream)
@@ -58,7 +65,7 @@ internal static class NwsForecastJson
         return all.ToArray();
     }
 
-    private static bool Periods(ref Utf8JsonReader reader, ReadOnlySpan<byte> json, RowCollector rows, WeatherFaults faults)
+    private static bool Periods(ref Utf8JsonReader reader, ReadOnlySpan<byte> json, List<(WeatherRow Row, int Line)> hours, RowCollector rows, WeatherFaults faults)
     {
         if (!reader.Read() || reader.TokenType != JsonTokenType.StartArray)
             return false;
@@ -69,12 +76,12 @@ internal static class NwsForecastJson
             line += json[(int)counted..(int)reader.TokenStartIndex].Count((byte)'\n');
             counted = reader.TokenStartIndex;
             using JsonDocument period = JsonDocument.ParseValue(ref reader);
-            Period(period.RootElement, line, rows, faults);
+            Period(period.RootElement, line, hours, rows, faults);
         }
         return true;
     }
 
-    private static void Period(JsonElement period, int line, RowCollector rows, WeatherFaults faults)
+    private static void Period(JsonElement period, int line, List<(WeatherRow Row, int Line)> hours, RowCollector rows, WeatherFaults faults)
     {
         string? fault = null;
         if (period.ValueKind != JsonValueKind.Object)
@@ -88,7 +95,7 @@ internal static class NwsForecastJson
         else if (!TryWind(period, out double? wind))
             fault = "windSpeed cannot be read; accepted: such as \"5 mph\" or \"10 to 15 mph\"";
         else
-            rows.Add(new WeatherRow(time, air, wind, Dew(period, air)), line);
+            hours.Add((new WeatherRow(time, air, wind, Dew(period, air)), line));
         if (fault is null)
             return;
         faults.Report(line, 1, fault);

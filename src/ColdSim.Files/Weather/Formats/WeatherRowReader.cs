@@ -45,7 +45,7 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         if (outcome == InstantText.Outcome.WithoutOffset)
         {
             faults.Report(Line, ColumnOf(header.Time), $"time: '{text.Trim()}' has no offset from UTC",
-                "accepted: such as 2025-01-14T17:00-07:00, or offset = \"-07:00\" under [weather]");
+                "accepted: such as 2025-01-14T17:00-07:00, or offset = \"-07:00\" under [weather], or --offset of 'coldsim weather'");
         }
         else
         {

@@ -39,7 +39,7 @@ internal sealed class Shell
     {
         ReadScenario = _ => new(InventedRuns.Scenario, [], []),
         ReadDemo = () => new(InventedRuns.Scenario with { Title = "Demo" }, [], []),
-        ReadWeather = (_, _) => throw new NotSupportedException(),
+        ReadWeather = (_, _, _) => throw new NotSupportedException(),
         Run = (scenario, _) => InventedRuns.Report([InventedRuns.Holds], [], scenario),
         Compare = (_, _, _, _) => HandRows.Several,
         RunTrip = (scenario, finished, cancel) => ColdSim.Planning.Trips.TripRun.Of(scenario, finished, cancel: cancel),

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using ColdSim.App;
+using ColdSim.App.Commands;
+using ColdSim.Files.Weather;
 using ColdSim.Tests.Files;
 using ColdSim.Tests.Files.Weather;
 using Snapshooter.Xunit;
@@ -96,12 +98,62 @@ public sealed class WeatherCommandTests : IDisposable
     [InlineData("--latitude and --longitude belong together", "--latitude", "40")]
     [InlineData("1-in-10 takes a record of at least 9 whole winters", "--night", "1-in-10")]
     [InlineData("no row in the window asked for", "--from", "2040-01-01")]
-    [InlineData("read as NOAA Local Climatological Data CSV; --format reads it as another layout", "--format", "lcd")]
+    [InlineData("read as NOAA Local Climatological Data CSV; --format reads it as another layout, --columns by a map of its headings", "--format", "lcd")]
     public void What_is_wrong_is_told_and_nothing_is_printed(string message, params string[] words)
     {
         Shell shell = Run(2, [Write("a.epw", Samples.EpwOf([(2031, 1, 30), (2031, 1, 31)])), .. words]);
         Assert.Contains(message, shell.Error, StringComparison.Ordinal);
         Assert.Equal("", shell.Out);
+    }
+
+    private const string Logger = "Datum;Temperatur\n14.01.2031 16:00;-3,5\n14.01.2031 17:00;-4,5\n14.01.2031 18:00;-6,5\n";
+
+    [Fact]
+    public void A_table_of_no_known_layout_is_read_by_a_map_of_its_headings()
+    {
+        string map = Write("logger.toml", "time = \"Datum\"\ntime_format = \"dd.MM.yyyy HH:mm\"\nair = \"Temperatur\"\nair_unit = \"°C\"\n");
+        string csv = Path.Combine(_folder, "ours.csv");
+        Snapshot.Match(Shown(Run(0, Write("logger.csv", Logger), "--columns", map, "--offset", "+01:00", "--units", "si", "--out", csv)) + "-----\n" + File.ReadAllText(csv));
+    }
+
+    [Theory]
+    [InlineData("air = \"Temperatur\"\nair_umit = \"°C\"", "logger.toml:3:1: unknown key 'air_umit' at the top level; did you mean 'air_unit'?")]
+    [InlineData("air = \"Temperatur\"\nair_unit = \"mph\"", "logger.toml:3:1: 'air_unit' is \"mph\"; accepted: °C, °F, K")]
+    [InlineData("air = \"Temperatur\"\nair_unit = \"°C\"\ntime_format = \"unix\"", "logger.csv:2:1: Datum: '14.01.2031 16:00' is not a date and time; accepted: unix")]
+    [InlineData("air = \"Temperature\"\nair_unit = \"°C\"", "logger.csv:1:1: no column 'Temperature'; did you mean 'Temperatur'?")]
+    public void A_wrong_map_is_told_with_its_place(string keys, string message)
+    {
+        string map = Write("logger.toml", "time = \"Datum\"\n" + keys + "\n");
+        Shell shell = Run(2, Write("logger.csv", Logger), "--columns", map);
+        Assert.StartsWith(message, shell.Error.Replace(_folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Equal("", shell.Out);
+    }
+
+    [Fact]
+    public void A_map_that_is_not_there_or_stands_beside_a_format_is_told()
+    {
+        string csv = Write("logger.csv", Logger);
+        Assert.Contains("none.toml:1:1: the column map cannot be opened", Run(2, csv, "--columns", Path.Combine(_folder, "none.toml")).Error, StringComparison.Ordinal);
+        Assert.Contains("the top level lacks 'air'", Run(2, csv, "--columns", Write("m.toml", "time = \"Datum\"\n")).Error, StringComparison.Ordinal);
+        Assert.Contains("--columns and --format do not go together", Run(2, csv, "--columns", csv, "--format", "csv").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_that_changes_between_its_two_readings_is_not_written()
+    {
+        string file = Write("a.epw", Samples.Epw), csv = Path.Combine(_folder, "b.csv");
+        int reading = 0;
+        Parts joined = Joined.Parts();
+        Shell shell = new()
+        {
+            Parts = joined with
+            {
+                ReadWeather = (path, request, taker) => joined.ReadWeather(path, reading++ == 0 ? request : request with { From = WindowEdge.Read("1990-01-31T12:00", endOfDay: false) }, taker),
+            },
+        };
+        Assert.Equal(2, shell.Run("weather", file, "--out", csv));
+        Assert.Contains("is not what it was when it was read first", shell.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(csv));
     }
 
     [Fact]

@@ -47,7 +47,7 @@ public class ColumnMapTests
     [Theory]
     [InlineData("air = \"Temperatur\"", "air = \"Temperature\"", "w.csv:2:1: no column 'Temperature'; did you mean 'Temperatur'?")]
     [InlineData("air_unit = \"°C\"", "air_unit = \"mph\"", "s.toml:10:1: 'air_unit' is \"mph\"; accepted: °C, °F, K")]
-    [InlineData("offset = \"+01:00\"\n", "", "w.csv:3:1: Datum: '31.12.2030 23:00' has no offset from UTC; accepted: offset = \"-07:00\" under [weather], or times that have one")]
+    [InlineData("offset = \"+01:00\"\n", "", "w.csv:3:1: Datum: '31.12.2030 23:00' has no offset from UTC; accepted: offset = \"-07:00\" under [weather], --offset of 'coldsim weather', or times that have one")]
     [InlineData("header_line = 2", "header_line = 9", "w.csv:5:1: no headings in line 9")]
     [InlineData("time = \"Datum\"\n", "", "s.toml:4:1: [weather.columns] lacks 'time'; accepted: the heading over the times")]
     [InlineData("time_format = \"dd.MM.yyyy HH:mm\"", "time_format = \"local\"", "s.toml:7:1: 'time_format' is \"local\"; accepted: \"unix\", or letters for each part, such as \"dd.MM.yyyy HH:mm\"")]

@@ -77,7 +77,7 @@ public class WeatherCsvTests
     [Theory]
     [InlineData("2025-01-14T18:00-07:00,-5", "w.csv:4:1: 2025-01-14T18:00-07:00 is the same instant as 2025-01-14T18:00-07:00 in line 3")]
     [InlineData("2025-01-14T17:00-07:00,-5", "w.csv:4:1: 2025-01-14T17:00-07:00 comes after 2025-01-14T18:00-07:00 in line 3; accepted: rows in order of time")]
-    [InlineData("2025-01-14T19:00,-5", "w.csv:4:1: time: '2025-01-14T19:00' has no offset from UTC; accepted: such as 2025-01-14T17:00-07:00, or offset = \"-07:00\" under [weather]")]
+    [InlineData("2025-01-14T19:00,-5", "w.csv:4:1: time: '2025-01-14T19:00' has no offset from UTC; accepted: such as 2025-01-14T17:00-07:00, or offset = \"-07:00\" under [weather], or --offset of 'coldsim weather'")]
     [InlineData("14.1.2025 19:00,-5", "w.csv:4:1: time: '14.1.2025 19:00' is not a date and time; accepted: such as 2025-01-14T17:00-07:00 or 2025-01-15T00:00Z")]
     [InlineData("2025-01-14T19:00-07:00,", "w.csv:4:24: air [°C]: is empty; accepted: a temperature in every row")]
     [InlineData("2025-01-14T19:00-07:00,NaN", "w.csv:4:24: air [°C]: 'NaN' is not a number; accepted: a number, or nothing where it is not known")]

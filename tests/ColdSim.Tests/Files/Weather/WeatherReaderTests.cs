@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using ColdSim.Files.Weather;
@@ -230,5 +231,24 @@ public class WeatherReaderTests
         WeatherResult read = Samples.Good(text, new() { Bridge = TimeSpan.FromHours(6) });
         Assert.Equal(["w: bridged 6 h between 2025-01-14T03:00+00:00 and 2025-01-14T09:00+00:00, by a straight line, as asked for"], read.Notes);
         Assert.Equal(6, Assert.Single(read.Gaps).Length.TotalHours);
+    }
+
+    [Fact]
+    public void Of_very_many_gaps_all_are_counted_and_the_longest_kept()
+    {
+        StringBuilder text = new("time,air [°C]\n");
+        DateTime time = new(2030, 1, 1);
+        for (int i = 0; i < 9000; i++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{time:yyyy-MM-dd'T'HH:mm}Z,-3\n");
+            time = time.AddHours(i % 3 < 2 ? 1 : i == 8000 ? 3 : 2);
+        }
+
+        WeatherResult read = Samples.Good(text.ToString());
+        Assert.Equal(2999, read.AllGaps);
+        Assert.Equal(1000, read.Gaps.Count);
+        Assert.Contains(read.Gaps, g => g.Length.TotalHours == 3);
+        Assert.Equal(read.Gaps.OrderBy(g => g.From), read.Gaps);
+        Assert.Equal("w: bridged 2979 more gaps, 5959 h in all", read.Notes[^1]);
     }
 }

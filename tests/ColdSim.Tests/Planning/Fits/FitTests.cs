@@ -115,6 +115,30 @@ public class FitTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_fit_is_stopped_within_itself()
+    {
+        SyntheticLog log = SyntheticLog.Of(14);
+        using CancellationTokenSource source = new();
+        StopsAt third = new(3, source);
+        Assert.ThrowsAny<OperationCanceledException>(() => CoachFit.Of(log.Scenario, log.Readings, finished: third, cancel: source.Token));
+
+        // Only what ran beside the third may still have come to its end.
+        Assert.InRange(third.Runs, 3, 3 + 2 * Environment.ProcessorCount);
+        StopsAt never = new(int.MaxValue, source);
+        CoachFit.Of(log.Scenario, log.Readings, finished: never);
+        Assert.True(never.Runs > 10);
+    }
+
+    [Fact]
+    public void A_fit_that_was_cancelled_before_runs_nothing()
+    {
+        SyntheticLog log = SyntheticLog.Of(14);
+        StopsAt none = new(int.MaxValue, new());
+        Assert.ThrowsAny<OperationCanceledException>(() => CoachFit.Of(log.Scenario, log.Readings, finished: none, cancel: new(canceled: true)));
+        Assert.Equal(0, none.Runs);
+    }
+
+    [Fact]
     public void A_fit_written_into_a_scenario_reads_back_and_is_replaced_by_the_next()
     {
         SyntheticLog log = SyntheticLog.Of(15);
@@ -133,5 +157,18 @@ public class FitTests(ITestOutputHelper output)
         Assert.Equal(fit.Factors.Covariance[0], factors.Covariance[0], 1e-3 * 0.3);
         Assert.Equal(80 * factors.HeatLoss, read.Scenario.Rig.Coach!.HeatLoss[0].Conductance_W_K, 9);
         Assert.Equal(80, read.Scenario.Fit.Before.Coach!.HeatLoss[0].Conductance_W_K, 9);
+    }
+
+    private sealed class StopsAt(int run, CancellationTokenSource source) : IProgress<int>
+    {
+        private int _runs;
+
+        public int Runs => Volatile.Read(ref _runs);
+
+        public void Report(int value)
+        {
+            if (Interlocked.Increment(ref _runs) == run)
+                source.Cancel();
+        }
     }
 }

@@ -93,6 +93,7 @@ public sealed class ReadingsPageTests : IDisposable
     public void The_fit_looks_like_this(int width, int height)
     {
         ReadingsPage page = After(Opened(), Right, Enter);
+        Match(page, "fit", width, height);
         Assert.True(page.WithFit);
         Assert.NotNull(page.Fit?.Report);
         string drawn = page.Draw(width, height - FrameSheet.Rows).ToString();
@@ -197,6 +198,8 @@ public sealed class ReadingsPageTests : IDisposable
         ReadingsPage stopped = (ReadingsPage)asked.After(new PageMessage.Stopped());
         Assert.Null(stopped.Wanted);
         Assert.Null(stopped.Fit);
+        using CancellationTokenSource source = new();
+        Assert.ThrowsAny<OperationCanceledException>(() => asked.Wanted!.Run(new Stopping(source), source.Token));
     }
 
     [Fact]
@@ -242,6 +245,11 @@ public sealed class ReadingsPageTests : IDisposable
         public void Report(int value)
         {
         }
+    }
+
+    private sealed class Stopping(CancellationTokenSource source) : IProgress<int>
+    {
+        public void Report(int value) => source.Cancel();
     }
 
     private sealed class FixedClock(DateTimeOffset now) : TimeProvider

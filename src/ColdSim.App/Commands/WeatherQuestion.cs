@@ -1,0 +1,30 @@
+using System.CommandLine;
+using ColdSim.Files.Weather;
+using ColdSim.Model.Weather;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>What <c>weather</c> is asked.</summary>
+/// <param name="Path">The file.</param>
+/// <param name="Request">How it is to be read.</param>
+/// <param name="Below_K">The threshold. [K]</param>
+/// <param name="Night">Which night is picked; null for none.</param>
+/// <param name="Shift">From the station to the place, but for the station's elevation, which the file may tell.</param>
+/// <param name="Elevation_m">The place's elevation; null shifts no temperature. [m]</param>
+/// <param name="Latitude_deg">The place's latitude; null takes the file's. [°]</param>
+/// <param name="Longitude_deg">Likewise. [°]</param>
+internal sealed record WeatherQuestion(
+    string Path, WeatherRequest Request, double Below_K, NightWish? Night, PlaceShift Shift, double? Elevation_m, double? Latitude_deg, double? Longitude_deg)
+{
+    /// <summary>Reads the options; every fault is told at once.</summary>
+    public static WeatherQuestion Of(string path, ParseResult parsed, WeatherOptions o)
+    {
+        WeatherInputs inputs = new(parsed, o);
+        WeatherRequest request = inputs.Request();
+        double below_K = inputs.Below_K();
+        NightWish? wish = inputs.Night();
+        (PlaceShift shift, double? elevation_m) = inputs.Shift();
+        inputs.Finish();
+        return new(path, request, below_K, wish, shift, elevation_m, parsed.GetValue(o.Latitude), parsed.GetValue(o.Longitude));
+    }
+}

@@ -1,0 +1,92 @@
+using ColdSim.Files.Weather;
+using ColdSim.Model.Weather;
+using ColdSim.Planning.Climate;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>Reads a weather file for an answer, row by row. No rows are held but a picked night's; what needs them again reads the file again.</summary>
+internal sealed class WeatherReading(WeatherQuestion question, Host host, CancellationToken cancel)
+{
+    private WeatherRoute? _route;
+
+    /// <summary>Rows of the reading that goes on; may be asked from another thread.</summary>
+    public long Rows => Volatile.Read(ref _route)?.Rows ?? 0;
+
+    public WeatherAnswer Answer()
+    {
+        string path = question.Path;
+        if (Directory.Exists(path))
+            throw CommandFault.Input($"coldsim: '{path}' is a folder, not a weather file");
+        if (!File.Exists(path))
+            throw CommandFault.Input($"coldsim: there is no file '{path}'");
+        WeatherLook look = new(question.Below_K, question.Night is not null);
+        WeatherRoute route = Route(row => look.Take(row, _route!.Clock));
+        WeatherResult weather = host.Parts.ReadWeather(path, question.Request, route);
+        foreach (string warning in weather.Warnings)
+            host.Error.WriteLine($"warning: {warning}");
+        if (weather.Problems.Count > 0)
+            throw CommandFault.Input([.. weather.Problems.Select(p => p.ToString()), HowRead(weather.Format)]);
+        if (route.Refusal is { } refusal)
+            throw refusal;
+        IReadOnlyList<string> done = route.Finish();
+        WeatherAnswer answer = new()
+        {
+            File = path,
+            Weather = weather,
+            Has = look.Has,
+            Air = look.Air.Slices,
+            Clock = route.Clock,
+            Digest = look.Digest,
+            Night = question.Night?.Pick(look.Nights),
+
+            // The file is named once, above them.
+            Notes = [.. weather.Notes.Select(n => n.StartsWith($"{path}: ", StringComparison.Ordinal) ? n[(path.Length + 2)..] : n), .. done],
+        };
+        return answer.Night is null ? answer : OfNight(answer, answer.Night.Night);
+    }
+
+    /// <summary>Reads the file again.</summary>
+    /// <param name="answer">What it was the first time.</param>
+    /// <param name="take">Takes its rows as they are at the place.</param>
+    public void Again(WeatherAnswer answer, Action<WeatherRow> take)
+    {
+        long rows = 0;
+        WeatherRoute route = Route(row =>
+        {
+            rows++;
+            take(row);
+        });
+        WeatherResult weather = host.Parts.ReadWeather(question.Path, question.Request, route);
+        route.Finish();
+        if (weather.Problems.Count > 0 || rows != answer.Digest.Rows)
+            throw CommandFault.Input($"coldsim: '{question.Path}' is not what it was when it was read first; --night and --out read it twice, so it can be no pipe");
+    }
+
+    private string HowRead(WeatherFormat format) => question.Request.Map is not null ? "coldsim: read by the map of --columns"
+        : $"coldsim: read as {format.Title()}; --format reads it as another layout, --columns by a map of its headings";
+
+    private WeatherRoute Route(Action<WeatherRow> next)
+    {
+        WeatherRoute route = new(question, next, cancel);
+        Volatile.Write(ref _route, route);
+        return route;
+    }
+
+    private WeatherAnswer OfNight(WeatherAnswer answer, ColdNight night)
+    {
+        List<WeatherRow> rows = [];
+        AirCurve curve = new();
+        int place = 0;
+        Again(answer, row =>
+        {
+            if (place >= night.FirstRow && place <= night.LastRow)
+            {
+                rows.Add(row);
+                curve.Add(row);
+            }
+
+            place++;
+        });
+        return answer with { NightRows = rows, Air = curve.Slices };
+    }
+}

@@ -1,0 +1,137 @@
+using ColdSim.App.Commands;
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Text;
+using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Screens.Pages;
+
+/// <summary>The chance of holding: night by night, what matters most, and how far members lie apart over time.</summary>
+/// <param name="Report">The run as it is.</param>
+/// <param name="Parts">What runs the members.</param>
+/// <param name="Units">To print.</param>
+/// <param name="Chance">The members.</param>
+/// <param name="Minute">The time cursor.</param>
+/// <param name="AsText">Whether everything is shown as text.</param>
+/// <param name="Scroll">What is seen of that.</param>
+internal sealed record ChancePage(RunReport Report, Parts Parts, UnitStyle Units, Figures<ChanceReport> Chance, int Minute, bool AsText, ScrolledText Scroll) : IPage
+{
+    // Two cores do so many in about two seconds, be it three nights that starve or a fortnight.
+    private const int FirstMembers = 100;
+    private const int FirstMembersOfMany = 40;
+    private const int Many = 7;
+    private const int TimesMore = 4;
+    private const int Seed = 1;
+
+    private const int Hour = 60;
+    private const int Day = 24 * Hour;
+
+    public char Key => '7';
+
+    public string Title => "chance";
+
+    /// <summary>What was there before more members were asked for; null where nothing was.</summary>
+    public ChanceReport? Before { get; init; }
+
+    public IReadOnlyList<string> Help { get; } =
+    [
+        "CHANCE",
+        "  The scenario run many times with what may be off, and",
+        "  how many of these members hold. Options are left out:",
+        "  'coldsim run FILE --members N' tries them too.",
+        "  Within: where the chance lies, 95 times in 100, as far as",
+        "  so few members tell; four times as many halve it.",
+        "  In the strips half the members lie below the line and",
+        "  eight in ten within the speckles.",
+        "  Enter                 four times as many members; after a",
+        "                        stop, the same again",
+        "  Esc                   stops and shows what is done",
+        "  Left, Right           3 hours; with Shift or Ctrl 1",
+        "  Up, Down, n, p        a night back, a night on",
+        "  Home, End             start and end of the run",
+        "  l                     everything as text, and back",
+    ];
+
+    public PageWork? Wanted => Chance.Wanted;
+
+    /// <summary>The whole run; its fan is not cut into nights.</summary>
+    public NightSpan Span => new(0, Math.Max(1, Report.Series.Outside_K.Length));
+
+    /// <summary>Index of the night under the cursor.</summary>
+    public int Night => Math.Max(0, Report.Nights.Select((_, i) => i).LastOrDefault(i => NightSpan.Of(Report, i).From <= Minute));
+
+    public static ChancePage Of(RunReport report, Parts parts, UnitStyle units)
+        => new(report, parts, units, new(Work(report, parts, report.Nights.Count < Many ? FirstMembers : FirstMembersOfMany)), 0, false, new());
+
+    public Sheet Draw(int width, int height)
+        => Chance.Value is not { } chance ? TextPage.Sentence(width, height, Report.Scenario.Title, Chance.Say, "Enter start")
+            : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, ChanceSheet.Which(chance), Lines(chance), Scroll, "l page")
+            : ChanceSheet.Draw(this, chance, width, height);
+
+    public IPage After(PageMessage message)
+    {
+        switch (message)
+        {
+            case PageMessage.UnitsAre units:
+                return this with { Units = units.Units };
+            case PageMessage.Sized sized:
+                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(sized.Height) } };
+            case PageMessage.Opened { At: { } at }:
+                return At(at.Minute);
+            case PageMessage.Done { Figures: ChanceReport chance }:
+                return this with { Chance = Chance with { Value = Before?.Done > chance.Done ? Before : chance }, Before = null };
+            case PageMessage.Failed or PageMessage.Stopped when Before is not null:
+                return this with { Chance = Chance with { Value = Before }, Before = null };
+            case PageMessage.Failed or PageMessage.Stopped:
+                return this with { Chance = Chance.After(message) };
+        }
+
+        if (Chance.Value is not { } known)
+            return this with { Chance = Chance.After(message) };
+        return message switch
+        {
+            PageMessage.Turn { Page: OpenPage.Events } => this with { AsText = !AsText },
+            PageMessage.Close => this with { AsText = false },
+            PageMessage.Choose => More(known),
+            _ when AsText => this with { Scroll = Scroll.After(message, Lines(known)) },
+            PageMessage.Step step => At(Minute + Math.Sign(step.Minutes) * (Math.Abs(step.Minutes) > 1 ? 3 * Hour : Hour)),
+            PageMessage.Rows rows => At(Minute + rows.Count * Day),
+            PageMessage.Pages pages => At(Minute + pages.Count * Day),
+            PageMessage.NextNight next => At(Minute + next.Direction * Day),
+            PageMessage.First => At(0),
+            PageMessage.Last => At(int.MaxValue),
+            PageMessage.PointAt point => At(point.Minute),
+            _ => this,
+        };
+    }
+
+    public PageMessage? Click(int x, int y, int width, int height) => ChanceSheet.Click(this, x, y, width, height);
+
+    private ChancePage At(int minute) => this with { Minute = Span.Clamp(minute) };
+
+    // The first of many members are those of few, so that what is known is not lost by asking for more.
+    private ChancePage More(ChanceReport known)
+    {
+        int members = known.IsPartial ? known.Asked : Math.Min(known.Asked * TimesMore, ChanceRun.MostMembers);
+        return members == known.Done ? this : this with { Chance = new(Work(Report, Parts, members)), Before = known };
+    }
+
+    private static PageWork Work(RunReport report, Parts parts, int members) => new(
+        $"Running it {ChanceSentence.Count(members)} times with forecast, coach, contents and habits a little other than written",
+        (finished, cancel) =>
+        {
+            ChanceReport chance = parts.Chance(report.Scenario, [], new ChanceWish(members, Seed, null), finished, cancel);
+            return chance.Ledger.Closes ? chance : throw new InvalidOperationException(PageFaults.Ledger);
+        })
+    {
+        Parts = "members",
+        Of = members,
+        GivesPart = true,
+    };
+
+    private IReadOnlyList<TextLine> Lines(ChanceReport chance)
+    {
+        IReadOnlyList<TextSection> all = ChanceText.Sections(chance, Units, Parts.Cautions());
+        return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
+    }
+}

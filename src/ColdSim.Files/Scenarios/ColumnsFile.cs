@@ -1,0 +1,45 @@
+using System.Text;
+using ColdSim.Files.Scenarios.Sections;
+using ColdSim.Files.Toml;
+using ColdSim.Files.Weather;
+
+namespace ColdSim.Files.Scenarios;
+
+/// <summary>A file of its own with the keys of <c>[weather.columns]</c>, for a table that is looked into without a scenario.</summary>
+public static class ColumnsFile
+{
+    /// <summary>Reads it.</summary>
+    /// <param name="path">The file.</param>
+    /// <returns>The map, or everything that is wrong.</returns>
+    public static (ColumnMap? Map, IReadOnlyList<FileProblem> Problems) Read(string path)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        try
+        {
+            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path));
+            return ReadText(text.TrimStart('\uFEFF'), path);
+        }
+        catch (DecoderFallbackException)
+        {
+            return (null, [new FileProblem(path, 1, 1, "not a text in UTF-8")]);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return (null, [new FileProblem(path, 1, 1, "the column map cannot be opened: " + FileTrouble.Words(e))]);
+        }
+    }
+
+    /// <summary>Reads its text.</summary>
+    /// <param name="text">TOML.</param>
+    /// <param name="name">Its name in messages.</param>
+    public static (ColumnMap? Map, IReadOnlyList<FileProblem> Problems) ReadText(string text, string name)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(name);
+        TomlTree tree = TomlTree.Read(text, name);
+        Reading reading = new(name, tree.HasSyntaxErrors);
+        reading.Problems.AddRange(tree.Problems);
+        ColumnMap? map = ColumnsSection.Read(new SectionReader(reading, tree.Root));
+        return (reading.Problems.Count == 0 ? map : null, FileProblem.InOrder(reading.Problems, name));
+    }
+}

@@ -1,0 +1,34 @@
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>How many rows have what.</summary>
+public sealed class ColumnCounts
+{
+    private long _wind;
+    private long _dewPoint;
+    private long _sun;
+    private long _cloud;
+    private long _pressure;
+
+    /// <summary>All rows; every one has its air.</summary>
+    public long Rows { get; private set; }
+
+    /// <summary>Each column beside air, by the name it has in a heading, with the rows that have it.</summary>
+    public IEnumerable<(string Name, long Rows)> Each
+        => [(WeatherColumn.Wind.Name, _wind), (WeatherColumn.DewPoint.Name, _dewPoint), (WeatherColumn.Sun.Name, _sun), (WeatherColumn.Cloud.Name, _cloud), (WeatherColumn.Pressure.Name, _pressure)];
+
+    /// <summary>Counts a row.</summary>
+    public void Add(in WeatherRow row)
+    {
+        Rows++;
+        _wind += row.Wind_m_s is null ? 0 : 1;
+        _dewPoint += row.DewPoint_K is null ? 0 : 1;
+        _sun += row.Sun_W_m2 is null ? 0 : 1;
+        _cloud += row.Cloud_frac is null ? 0 : 1;
+        _pressure += row.Pressure_Pa is null ? 0 : 1;
+    }
+
+    /// <summary>Whether any row has a column.</summary>
+    internal bool Has(WeatherColumn column) => column == WeatherColumn.Air || Each.Any(c => c.Name == column.Name && c.Rows > 0);
+}

@@ -1,0 +1,233 @@
+using ColdSim.App.Commands;
+using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Pages;
+using ColdSim.App.Text;
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Forecasts;
+using ColdSim.Tests.App.Commands;
+using ColdSim.Tests.Planning.Ensemble;
+using Snapshooter;
+using Snapshooter.Xunit;
+using Xunit;
+
+namespace ColdSim.Tests.App.Screens;
+
+public class ChancePageTests
+{
+    private static readonly ChanceReport Hundred = Made(100, 100);
+
+    private static readonly ChanceReport Some = Made(37, 100);
+
+    private static readonly Parts Parts = Shell.Standing with { Chance = (_, _, wish, _, _) => Made(wish.Members, wish.Members) };
+
+    public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 40 } };
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void The_chance_looks_like_this(int width, int height)
+    {
+        IPage page = Loaded(Opened.After(new PageMessage.Opened(new(1, 26 * 60, SampleRun.Start.AddHours(26)))));
+        Snapshot.Match(page.Draw(width, height - FrameSheet.Rows).ToString(), SnapshotNameExtension.Create(width, height));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void A_part_of_the_members_looks_like_this_in_metric_units(int width, int height)
+        => Snapshot.Match(
+            Opened.After(new PageMessage.Done(Some)).After(new PageMessage.UnitsAre(UnitStyle.Si)).Draw(width, height - FrameSheet.Rows).ToString(),
+            SnapshotNameExtension.Create(width, height));
+
+    [Fact]
+    public void The_help_looks_like_this()
+    {
+        FrameView view = new([Opened], UnitStyle.Us);
+        Snapshot.Match(FrameSheet.Draw(view.After(new FrameMessage.Ask(new PageMessage.Turn(OpenPage.Help))), 80, 24).ToString());
+    }
+
+    [Fact]
+    public void A_hundred_members_are_asked_for_first_and_enter_asks_for_four_times_as_many()
+    {
+        Assert.Equal(100, Opened.Wanted!.Of);
+        ChancePage more = (ChancePage)Loaded(Opened).After(new PageMessage.Choose());
+        Assert.Equal(400, more.Wanted!.Of);
+        Assert.Equal(400, ((ChancePage)Loaded(more)).Chance.Value!.Done);
+    }
+
+    [Fact]
+    public void A_part_is_marked_as_such_and_enter_asks_for_all()
+    {
+        IPage part = Opened.After(new PageMessage.Done(Some));
+        string text = part.Draw(80, 23).ToString();
+        Assert.Contains("only 37 of 100 members", text, StringComparison.Ordinal);
+        Assert.Contains("Interrupted after 37 of 100 members", text, StringComparison.Ordinal);
+        Assert.Equal(100, part.After(new PageMessage.Choose()).Wanted!.Of);
+    }
+
+    [Fact]
+    public void What_is_known_is_not_lost_by_stopping_what_would_tell_more()
+    {
+        IPage more = Loaded(Opened).After(new PageMessage.Choose());
+        foreach (PageMessage end in (PageMessage[])[new PageMessage.Stopped(), new PageMessage.Failed("no luck"), new PageMessage.Done(Some)])
+        {
+            ChancePage after = (ChancePage)more.After(end);
+            Assert.Null(after.Wanted);
+            Assert.Equal(100, after.Chance.Value!.Done);
+        }
+    }
+
+    [Fact]
+    public void Esc_gives_the_part_that_is_done()
+    {
+        using ManualResetEventSlim begun = new();
+        Parts slow = Parts with
+        {
+            Chance = (_, _, _, _, cancel) =>
+            {
+                begun.Set();
+                cancel.WaitHandle.WaitOne();
+                return Some;
+            },
+        };
+        using ScreenHost host = new(new FrameView([new FakePage('1', "one"), ChancePage.Of(SampleRun.Report, slow, UnitStyle.Us)], UnitStyle.Us));
+        host.Press(new Terminal.Gui.Input.Key('7'));
+        Assert.True(begun.Wait(TimeSpan.FromSeconds(10)));
+        Assert.Contains("Esc stop and show what is done", host.Text, StringComparison.Ordinal);
+        host.Press(Terminal.Gui.Input.Key.Esc);
+        Assert.True(host.Soon(() => host.Text.Contains("only 37 of 100 members", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Stopped_before_the_first_member_it_says_so()
+    {
+        IPage stopped = Opened.After(new PageMessage.Stopped());
+        Assert.Contains("Enter starts it again", stopped.Draw(80, 23).ToString(), StringComparison.Ordinal);
+        Assert.Same(Opened.Chance.Work, Opened.Wanted);
+        Assert.NotNull(stopped.After(new PageMessage.Choose()).Wanted);
+    }
+
+    [Fact]
+    public void A_member_whose_ledger_does_not_close_shows_nothing()
+    {
+        Parts open = Parts with { Chance = (_, _, _, _, _) => Hundred with { Ledger = Hundred.Ledger with { CylinderEnergy_frac = 1 } } };
+        Assert.Throws<InvalidOperationException>(() => ChancePage.Of(SampleRun.Report, open, UnitStyle.Us).Wanted!.Run(new Progress<int>(), CancellationToken.None));
+    }
+
+    [Fact]
+    public void The_cursor_goes_by_hours_and_nights_and_its_night_is_marked()
+    {
+        ChancePage page = (ChancePage)Loaded(Opened);
+        Assert.Equal(180, At(page.After(new PageMessage.Step(10))));
+        Assert.Equal(60, At(page.After(new PageMessage.Step(1))));
+        Assert.Equal(24 * 60, At(page.After(new PageMessage.Rows(1))));
+        Assert.Equal(0, At(page.After(new PageMessage.NextNight(-1))));
+        IPage last = page.After(new PageMessage.Last());
+        Assert.Equal(2, ((ChancePage)last).Night);
+        Assert.Contains(">Sat 17 Jan", last.Draw(80, 23).ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_click_into_the_strips_puts_the_cursor_there()
+    {
+        IPage page = Loaded(Opened);
+        PageMessage.PointAt point = Assert.IsType<PageMessage.PointAt>(page.Click(14 + 26, 16, 80, 23));
+        Assert.InRange(point.Minute, 30 * 60, 37 * 60);
+        Assert.Null(page.Click(3, 16, 80, 23));
+        Assert.Null(page.Click(40, 3, 80, 23));
+    }
+
+    [Fact]
+    public void Without_a_coach_only_propane_is_drawn()
+    {
+        ChanceReport bare = Hundred with { Fan = [.. Hundred.Fan.Select(p => p with { Inside_K = null })] };
+        string text = Opened.After(new PageMessage.Done(bare)).Draw(80, 23).ToString();
+        Assert.Contains("left", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("inside", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Everything_can_be_drawn_at_any_size_in_any_state()
+    {
+        IPage loaded = Loaded(Opened);
+        foreach (IPage state in (IPage[])
+        [
+            Opened, loaded, loaded.After(new PageMessage.Turn(OpenPage.Events)), Opened.After(new PageMessage.Done(Some)),
+            Opened.After(new PageMessage.Done(Hundred with { Fan = [], Influences = [] })), Opened.After(new PageMessage.Failed("why")),
+        ])
+        {
+            foreach (int height in (int[])[0, 1, 5, 16, 20, 23, 39, 60])
+            {
+                foreach (int width in (int[])[0, 1, 59, 60, 80, 120, 200])
+                    Assert.Equal(height, state.Draw(width, height).Height);
+            }
+        }
+    }
+
+    [Fact]
+    public void Help_fits_the_least_width() => Assert.All(Opened.Help, l => Assert.InRange(l.Length, 0, FrameSheet.LeastWidth));
+
+    [Fact]
+    public void A_fan_is_drawn_on_straight_lines_between_its_points()
+    {
+        FanPoint[] fan = [new(0, null, new(1, 2, 3)), new(3600, null, new(2, 3, 4)), new(7200, null, new(2, 5, 4))];
+        double[] half = FanCurve.Of(fan, p => p.Left_kg.Median, 200);
+        Assert.Equal(2, half[0]);
+        Assert.Equal(2.5, half[30], 9);
+        Assert.Equal(4, half[90], 9);
+        Assert.Equal(5, half[120]);
+        Assert.True(double.IsNaN(half[121]));
+        Assert.All(FanCurve.Of(fan, p => p.Inside_K?.Median, 200), v => Assert.True(double.IsNaN(v)));
+    }
+
+    [Fact]
+    public void A_band_has_dots_between_its_edges_and_nowhere_else()
+    {
+        double[] low = [.. Enumerable.Repeat(4.0, 60)], high = [.. Enumerable.Repeat(6.0, 60)];
+        ValueAxis axis = new(0, 10, "lb");
+        DotGrid grid = new(10, 10);
+        Stroking.Draw(grid, new Trace("band", high, v => v, axis, Stroke.Band) { Lower = low }.Columns(new(0, 60), grid.Columns), axis, Stroke.Band);
+        for (int row = 0; row < 10; row++)
+            Assert.Equal(row is 4 or 5, grid.IsSet(3, row));
+    }
+
+    private static ChancePage Opened { get; } = ChancePage.Of(SampleRun.Report, Parts, UnitStyle.Us);
+
+    private static int At(IPage page) => ((ChancePage)page).Minute;
+
+    private static IPage Loaded(IPage page)
+    {
+        while (page.Wanted is { } work)
+            page = page.After(new PageMessage.Done(work.Run(new Progress<int>(), CancellationToken.None)));
+        return page;
+    }
+
+    // The sample's curves with a spread that grows with time, as invented as they are.
+    private static ChanceReport Made(int done, int asked)
+    {
+        RunSeries series = SampleRun.Report.Series;
+        return HandChances.Report with
+        {
+            Scenario = SampleRun.Report.Scenario,
+            Asked = asked,
+            Done = done,
+            AllNights = new(done / 3, done),
+            Nights =
+            [
+                new(SampleRun.Report.Nights[0], new(done, done), new(8.9, 9.4, 9.8)),
+                new(SampleRun.Report.Nights[1], new(done / 2, done), new(4.1, 5.2, 6)),
+                new(SampleRun.Report.Nights[2], new(done / 3, done), new(0, 1.1, 2.4)),
+            ],
+            Dry = new(SampleRun.Start.AddHours(57.5), null, null),
+            RunsDry = new(done / 8, done),
+            Options = [],
+            Fan = [.. Enumerable.Range(0, series.Count / 60).Select(h => Point(series, h))],
+        };
+    }
+
+    private static FanPoint Point(RunSeries series, int hour)
+    {
+        (double left, double inside, double off) = (series.Propane_kg[hour * 60], series.Inside_K[hour * 60], Math.Sqrt(hour / 60.0));
+        return new(hour * 3600.0, new(inside - 3 * off, inside, inside + off), new(Math.Max(0, left - 2 * off), left, left + 2 * off));
+    }
+}
