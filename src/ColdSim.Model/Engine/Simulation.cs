@@ -101,7 +101,7 @@ public sealed class Simulation
         int n = rig.Cylinders.Count;
         _plant = new Plant(rig);
         _controls = new Controls(rig, _plant, settings.Undersupplied_frac);
-                _clock = new RunClock(settings.Start, _controls.Windows());
+        _clock = new RunClock(settings.Start, _controls.Windows());
         _reset = new LockoutReset(rig.Occupancy, _clock);
         int k = _plant.Nodes.Length;
         _conditions = new StepConditions(n, rig.Appliances.Count, k);
