@@ -2,6 +2,7 @@ using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
 using ColdSim.Model.Heaters;
@@ -63,14 +64,17 @@ public sealed record Rig
     /// <summary>Burners beside the furnace.</summary>
     public IReadOnlyList<GasAppliance> Appliances { get; init; } = [];
 
+    /// <summary>The 12 V side; null where power is taken to be there.</summary>
+    public PowerSpecification? Power { get; init; }
+
     /// <summary>Heat from neither.</summary>
     public IReadOnlyList<OtherHeater> Heaters { get; init; } = [];
 
     /// <summary>Wet bays, and the pipes and tanks in them; a bay stands before what lies in it.</summary>
     public IReadOnlyList<ThermalNode> Water { get; init; } = [];
 
-    /// <summary>How many places for what takes gas: the furnace's, also where there is none, and the appliances'.</summary>
-    public int GasPlaces => 1 + Appliances.Count;
+    /// <summary>How many places for what takes gas: the furnace's, also where there is none, the appliances', and a generator's.</summary>
+    public int GasPlaces => 1 + Appliances.Count + (Power?.Generator is null ? 0 : 1);
 
     /// <summary>Every node beside coach and cylinders: the appliances' in their order, then the water.</summary>
     public IReadOnlyList<ThermalNode> Nodes() => [.. Appliances.Select(a => a.Node).OfType<ThermalNode>(), .. Water];

@@ -27,4 +27,5 @@ public enum Field
     Infiltration,
     Furnace,
     Coach,
+    Electrical,
 }

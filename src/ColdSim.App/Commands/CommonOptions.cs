@@ -16,7 +16,7 @@ internal static class CommonOptions
 
     public static Option<bool> FailIfShort() => new("--fail-if-short")
     {
-        Description = "End with exit code 1 if any night runs short or dry.",
+        Description = "End with exit code 1 if any night runs short, flat or dry.",
     };
 
     public static UnitStyle UnitStyle(this ParseResult parsed, Option<string> units)

@@ -5,7 +5,7 @@ internal static class ExitCode
 {
     public const int Done = 0;
 
-    /// <summary>Done, but some night is short or dry, and that was asked to count as a failure.</summary>
+    /// <summary>Done, but some night is short, flat or dry, and that was asked to count as a failure.</summary>
     public const int ShortOrDry = 1;
 
     /// <summary>A file, a value or the command line is wrong.</summary>

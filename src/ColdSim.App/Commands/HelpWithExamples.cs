@@ -42,7 +42,7 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
             to.WriteLine($"  {example}");
         to.WriteLine();
         to.WriteLine("Exit codes:");
-        to.WriteLine("  0 done   1 some night short or dry, with --fail-if-short   2 wrong input");
+        to.WriteLine("  0 done   1 some night short, flat or dry, with --fail-if-short   2 wrong input");
         to.WriteLine("  3 internal error   130 interrupted");
         return ExitCode.Done;
     }

@@ -29,6 +29,8 @@ internal static class VerdictWords
             yield return $"{stop} at {CursorWords.Clock(told.To)}";
         if (told.Verdict == Verdict_RunsDry && told.FirstShort is DateTimeOffset first)
             yield return $"first short {CursorWords.Clock(first)}";
+        if (told.Power is { } power)
+            yield return $"battery {power.ChargeLow.Percent.ToString("0", CultureInfo.InvariantCulture)} % at its lowest";
         if (told.ShortTime.Minutes > 0)
             yield return $"short for {CursorWords.Minutes(told.ShortTime.Minutes)} in all";
         if (told.BelowSetPoint.Kelvins > view.Report.Scenario.Criteria.BelowSetPoint.Kelvins)
@@ -48,6 +50,7 @@ internal static class VerdictWords
     private static string Verdict(NightReport told) => told.Verdict switch
     {
         Planning.Nights.Verdict.Holds => told.ShortTime.Minutes > 0 ? "HOLDS" : "HOLDS: all gas asked for is given",
+        Planning.Nights.Verdict.RunsFlat => told.Power?.FlatAt is DateTimeOffset flat ? $"BATTERY FLAT at {CursorWords.Clock(flat)}" : "BATTERY FLAT",
         Verdict_RunsDry => told.DryAt is DateTimeOffset dry ? $"RUNS DRY at {CursorWords.Clock(dry)}" : "RUNS DRY",
         _ => told.FirstShort is DateTimeOffset first ? $"RUNS SHORT from {CursorWords.Clock(first)}" : "RUNS SHORT",
     };

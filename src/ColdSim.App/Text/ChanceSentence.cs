@@ -17,6 +17,7 @@ internal static class ChanceSentence
         {
             Verdict.Holds => "they hold",
             Verdict.RunsShort => "gas runs short",
+            Verdict.RunsFlat => "the battery runs flat",
             _ => "it runs dry",
         };
         string without = report.Seed is not null ? "With everything just as the scenario says" : "In the scenario's own weather";

@@ -31,6 +31,9 @@ internal static class CompareSentence
         {
             Criterion.Holds when next.StoppedByCylinder => $"it {Does(best, units)}, and {other}, next, ends early, its cylinder too full or too hot",
             Criterion.Holds => $"it {Does(best, units)}, and {other}, next, {Does(next, units)}",
+            Criterion.ShortTime when Gone(best) || Gone(next) =>
+                $"gas or voltage is wanting for {ClockText.Span(best.Summary.Wanting)} in all, against {ClockText.Span(next.Summary.Wanting)} with {other}{InsideAlso(best, next, units)}",
+            Criterion.FirstShort when Gone(best) || Gone(next) => $"gas or voltage fails first on {When(best)}, with {other} on {When(next)} already",
             Criterion.ShortTime => $"gas is short for {ClockText.Span(best.Summary.ShortTime)} in all, against "
                 + $"{ClockText.Span(next.Summary.ShortTime)} with {other}{InsideAlso(best, next, units)}",
             Criterion.FirstShort => $"gas runs short first on {When(best)}, with {other} on {When(next)} already",
@@ -57,6 +60,8 @@ internal static class CompareSentence
             return $"holds {nights}{left}{(left == "" ? inside.Replace(" and", ", with", StringComparison.Ordinal) : inside)}";
         }
 
+        if (summary.Verdict == Verdict.RunsFlat)
+            return $"has its battery flat on {ClockText.DayClock(summary.FlatAt!.Value)}, without voltage for {ClockText.Span(summary.VoltageGone)} in all{inside}";
         string what = summary.Verdict == Verdict.RunsDry ? $"is dry on {ClockText.DayClock(summary.DryAt!.Value)}"
             : summary.FirstShort is null ? "runs short" : $"runs short on {When(row)}";
         return $"{what}, short for {ClockText.Span(summary.ShortTime)} in all{inside}";
@@ -64,7 +69,7 @@ internal static class CompareSentence
 
     private static string Same(ComparedRow best, UnitStyle units)
         => best.Holds ? $"hold, with inside {(best.Summary.InsideLow is null ? "not looked at" : $"never below {Inside(best, units)}")}"
-            : $"fall short alike, for {ClockText.Span(best.Summary.ShortTime)} in all";
+            : $"fall short alike, for {ClockText.Span(best.Summary.Wanting)} in all";
 
     private static string All(int count) => count switch { 1 => "There is nothing to compare with; the nights", 2 => "Both", _ => $"All {count}" };
 
@@ -74,7 +79,9 @@ internal static class CompareSentence
     private static string Name(ComparedRow row, bool first)
         => row.Order == 0 ? (first ? "The rig as it is" : "the rig as it is") : $"\"{row.Option.Name}\"";
 
-    private static string When(ComparedRow row) => row.Summary.FirstShort is { } at ? ClockText.DayClock(at) : "no day";
+    private static bool Gone(ComparedRow row) => row.Summary.VoltageGone.Seconds > 0;
+
+    private static string When(ComparedRow row) => row.Summary.FirstFailure is { } at ? ClockText.DayClock(at) : "no day";
 
     private static string Inside(ComparedRow row, UnitStyle units)
         => $"{UnitStyle.Number(units.TemperatureIn(row.Summary.InsideLow!.Value.Kelvins), 1)} {units.TemperatureUnit}";

@@ -45,8 +45,8 @@ internal static class CompareTable
             name[0],
             $"{summary.NightsHeld}/{summary.Nights}",
             Word(row),
-            summary.FirstShort is { } first ? When(first) : "-",
-            summary.ShortTime.Seconds > 0 ? ClockText.SpanShort(summary.ShortTime) : "-",
+            summary.FirstFailure is { } first ? When(first) : "-",
+            summary.Wanting.Seconds > 0 ? ClockText.SpanShort(summary.Wanting) : "-",
             summary.DryAt is { } dry ? When(dry) : "-",
             summary.InsideLow is { } low ? UnitStyle.Number(units.TemperatureIn(low.Kelvins), units.IsUs ? 0 : 1) : "-",
             Mass(summary.GasUsed.Kilograms, units),
@@ -62,12 +62,7 @@ internal static class CompareTable
         return row.Option.StandsOnGround ? name + " (on the ground)" : name;
     }
 
-    private static string Word(ComparedRow row) => row.StoppedByCylinder ? "stops" : row.Summary.Verdict switch
-    {
-        Verdict.Holds => "holds",
-        Verdict.RunsShort => "short",
-        _ => "dry",
-    };
+    private static string Word(ComparedRow row) => row.StoppedByCylinder ? "stops" : VerdictWord.Of(row.Summary.Verdict);
 
     // Without the year and the weekday, which would cost the columns.
     private static string When(DateTimeOffset time) => time.ToString("d MMM HH:mm", System.Globalization.CultureInfo.InvariantCulture);

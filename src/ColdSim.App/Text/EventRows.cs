@@ -116,6 +116,11 @@ internal static class EventRows
         ReportedKind.ReliefPressure => "relief valve would open",
         ReportedKind.WeatherEnds => "weather ends",
         ReportedKind.ServiceAlone => "service side alone again",
+        ReportedKind.VoltageGone => "battery flat, voltage gone",
+        ReportedKind.VoltageBack => "voltage is back",
+        ReportedKind.GeneratorStarts => "generator starts",
+        ReportedKind.GeneratorStops => "generator stops",
+        ReportedKind.GeneratorStarved => "generator dies for want of gas",
         _ => kind.ToString(),
     };
 }

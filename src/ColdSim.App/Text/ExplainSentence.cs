@@ -15,6 +15,10 @@ internal static class ExplainSentence
                 + $"{units.Temperature(chain.LiquidTo_K)}, {Could(chain, units)}{Inside(chain, units)}.";
         if (explanation.Limit is { } limit && explanation.Shortage is { } shortage)
             return $"Gas runs short on {ClockText.DayClock(shortage)}{Because(limit, chain)}";
+        if (explanation.Flat is { Power: { FlatAt: { } flat } power })
+            return $"It is not the gas that fails first: the battery is flat on {ClockText.DayClock(flat)} and voltage is gone for {ClockText.Span(power.VoltageGone)}; "
+                + $"until then the night drew {UnitStyle.Number(power.DrawnInAll.WattHours, 0)} Wh, and solar, shore and generator gave "
+                + $"{UnitStyle.Number(power.Solar.WattHours + power.Shore.WattHours + power.Generator.WattHours, 0)} Wh. At that time {Could(chain, units)}.";
         string stopped = explanation.Report.End is RunEnd.LiquidFull or RunEnd.ReliefPressure
             ? ", but the cylinder itself ends the run, too full of liquid or too hot" : "";
         return chain.Asked_W <= 0

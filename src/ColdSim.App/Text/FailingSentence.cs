@@ -74,7 +74,7 @@ internal static class FailingSentence
         });
     }
 
-    private static IEnumerable<string> Inside(NightReport night, UnitStyle units)
+    public static IEnumerable<string> Inside(NightReport night, UnitStyle units)
     {
         if (night.InsideLow is not { } low || night.InsideLowAt is not { } at)
             yield break;

@@ -9,6 +9,7 @@ internal static class NightSentence
     public static string Of(NightReport night, RunReport run, UnitStyle units) => $"{Subject(night)} " + (night.Verdict switch
     {
         Verdict.Holds => HoldingSentence.Predicate(night, run, units),
+        Verdict.RunsFlat => FlatSentence.Predicate(night, run, units),
         _ => FailingSentence.Predicate(night, run, units),
     }) + ".";
 

@@ -38,7 +38,7 @@ internal static class RefillSentence
     };
 
     private static string Worse(NightReport night)
-        => $"{ClockText.NightName(night)}, {(night.Verdict switch { Verdict.RunsDry => "runs dry", Verdict.RunsShort => "runs short", _ => "ends early" })}";
+        => $"{ClockText.NightName(night)}, {(night.Verdict switch { Verdict.RunsDry => "runs dry", Verdict.RunsShort => "runs short", Verdict.RunsFlat => "runs flat", _ => "ends early" })}";
 
     private static string LastDay(TripRefill refill, TripReport report)
         => report.Run.Scenario.Rig.Cylinders[refill.Refill.Cylinder].RequalifyBy?.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture) ?? "its date";

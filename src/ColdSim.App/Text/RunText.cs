@@ -21,6 +21,7 @@ internal static class RunText
             .. BlendTable.Applies(report) ? [new TextSection("The gas", BlendTable.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WhoDrew.Applies(report) ? [new TextSection("Who drew what gas", WhoDrew.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WaterTable.Applies(report) ? [new TextSection("Water", WaterTable.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. PowerTable.Applies(report) ? [new TextSection("The 12 V side", PowerTable.Lines(report))] : Array.Empty<TextSection>(),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
         ];

@@ -19,6 +19,7 @@ internal static class TripSentence
 
     private static string Fails(NightReport night) => night switch
     {
+        { Verdict: Verdict.RunsFlat, Power.FlatAt: { } flat } => $"has its battery flat at {ClockText.Clock(flat)}",
         { Verdict: Verdict.RunsDry, DryAt: { } dry } => $"runs dry at {ClockText.Clock(dry)}",
         { FirstShort: { } at } => $"runs short at {ClockText.Clock(at)}",
         _ => "runs short",

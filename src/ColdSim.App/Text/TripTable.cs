@@ -57,7 +57,7 @@ internal static class TripTable
             Mass(night.GasUsed, units),
             .. night.EachLeftAtEnd.Select((end, i) => Mass(night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end, units)),
             trip.Margin is { } margin ? Margin((double)margin.Surplus.Watts, units) : "-",
-            night.Verdict switch { Verdict.Holds => "holds", Verdict.RunsShort => "short", _ => "dry" },
+            VerdictWord.Of(night.Verdict),
             UnitStyle.Number(trip.Changes, 0),
             UnitStyle.Number(night.BlanketEnergy.WattHours, 0),
             string.Join(' ', trip.Refills.Select(r => $"R{r + 1}")),

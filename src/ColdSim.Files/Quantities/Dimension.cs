@@ -68,6 +68,15 @@ public enum Dimension
 
     /// <summary>m²·K/W, an R-value.</summary>
     ThermalInsulance,
+
+    /// <summary>A.</summary>
+    Current,
+
+    /// <summary>C.</summary>
+    Charge,
+
+    /// <summary>rad.</summary>
+    Angle,
 }
 
 /// <summary>The words for a dimension.</summary>

@@ -119,6 +119,15 @@ internal static class SpellingTable
         Si(Dimension.ThermalInsulance, null, 1, "m²K/W", "m2K/W"),
         Us(Dimension.ThermalInsulance, null,
             3600 * Foot * Foot * DegreeF / Btu, "h·ft²·°F/BTU", "h·ft²·F/BTU", "ft²·h·°F/BTU"),
+
+        Si(Dimension.Current, ElectricCurrentUnit.Ampere, 1, "A"),
+        Si(Dimension.Current, ElectricCurrentUnit.Milliampere, 1e-3, "mA"),
+
+        Si(Dimension.Charge, ElectricChargeUnit.Coulomb, 1, "C"),
+        Si(Dimension.Charge, ElectricChargeUnit.AmpereHour, 3600, "Ah"),
+
+        Si(Dimension.Angle, AngleUnit.Radian, 1, "rad"),
+        Us(Dimension.Angle, AngleUnit.Degree, Math.PI / 180, "°", "deg"),
     ];
 
     private static readonly Dictionary<string, UnitSpelling> Exact = Index(u => true, s => s);

@@ -55,6 +55,9 @@ public static class CompareJson
         Time(json, "first_short", summary.FirstShort);
         Number(json, "short_time_s", summary.ShortTime.Seconds);
         Time(json, "dry_at", summary.DryAt);
+        json.WriteString("first_out", WireNames.Of(summary.FirstOut));
+        Time(json, "flat_at", summary.FlatAt);
+        Number(json, "voltage_gone_s", summary.VoltageGone.Seconds);
         Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
         Number(json, "gas_used_kg", summary.GasUsed.Kilograms);
         Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);

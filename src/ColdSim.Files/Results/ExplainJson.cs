@@ -26,6 +26,7 @@ public static class ExplainJson
             json.WriteString("verdict", WireNames.Of(explanation.Report.Summary.Verdict));
             json.WriteBoolean("at_time", explanation.AtTime);
             Time(json, "shortage", explanation.Shortage);
+            Time(json, "flat_at", explanation.Flat?.Power?.FlatAt);
             if (explanation.Night > 0)
                 json.WriteNumber("night", explanation.Night);
             else

@@ -78,6 +78,9 @@ public static class RunJson
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
         Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
         Number(json, "short_time_s", summary.ShortTime.Seconds);
+        json.WriteString("first_out", WireNames.Of(summary.FirstOut));
+        Time(json, "flat_at", summary.FlatAt);
+        Number(json, "voltage_gone_s", summary.VoltageGone.Seconds);
         json.WriteEndObject();
     }
 
@@ -122,6 +125,39 @@ public static class RunJson
         foreach (BlendReport blend in night.Blends)
             Blend(json, blend);
         json.WriteEndArray();
+        json.WriteString("first_out", WireNames.Of(night.FirstOut));
+        Power(json, night.Power);
+        json.WriteEndObject();
+    }
+
+    private static void Power(Utf8JsonWriter json, NightPower? power)
+    {
+        if (power is null)
+        {
+            json.WriteNull("power");
+            return;
+        }
+
+        json.WriteStartObject("power");
+        json.WriteStartArray("drawn");
+        foreach (NightDraw draw in power.Drawn)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", draw.Name);
+            Number(json, "energy_wh", draw.Energy.WattHours);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Number(json, "solar_wh", power.Solar.WattHours);
+        Number(json, "shore_wh", power.Shore.WattHours);
+        Number(json, "generator_wh", power.Generator.WattHours);
+        Number(json, "generator_time_s", power.GeneratorTime.Seconds);
+        Number(json, "charge_low_frac", power.ChargeLow.DecimalFractions);
+        Time(json, "charge_low_at", power.ChargeLowAt);
+        Number(json, "charge_at_end_frac", power.ChargeAtEnd.DecimalFractions);
+        Time(json, "flat_at", power.FlatAt);
+        Number(json, "voltage_gone_s", power.VoltageGone.Seconds);
         json.WriteEndObject();
     }
 
@@ -181,6 +217,8 @@ public static class RunJson
         Exact(json, "coach_energy_j", ledger.CoachEnergy_J);
         Exact(json, "fuel_energy_j", ledger.FuelEnergy_J);
         Exact(json, "mass_kg", ledger.Mass_kg);
+        Exact(json, "electric_energy_residual", ledger.Electric_frac);
+        Exact(json, "electric_energy_j", ledger.Electric_J);
         json.WriteEndObject();
     }
 

@@ -11,6 +11,7 @@ internal static class WireNames
     {
         Verdict.Holds => "holds",
         Verdict.RunsShort => "runs_short",
+        Verdict.RunsFlat => "runs_flat",
         Verdict.RunsDry => "runs_dry",
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, null),
     };
@@ -41,7 +42,21 @@ internal static class WireNames
         ReportedKind.WaterSolid => "water_solid",
         ReportedKind.WaterThawed => "water_thawed",
         ReportedKind.WeatherEnds => "weather_ends",
+        ReportedKind.VoltageGone => "voltage_gone",
+        ReportedKind.VoltageBack => "voltage_back",
+        ReportedKind.GeneratorStarts => "generator_starts",
+        ReportedKind.GeneratorStops => "generator_stops",
+        ReportedKind.GeneratorStarved => "generator_starved",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
+    };
+
+    public static string Of(FirstOut first) => first switch
+    {
+        FirstOut.Nothing => "nothing",
+        FirstOut.GasSupply => "gas_supply",
+        FirstOut.Gas => "gas",
+        FirstOut.Battery => "battery",
+        _ => throw new ArgumentOutOfRangeException(nameof(first), first, null),
     };
 
     public static string Of(RunEnd end) => end switch

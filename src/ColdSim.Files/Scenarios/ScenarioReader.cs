@@ -7,6 +7,7 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
 using ColdSim.Model.Nodes;
@@ -99,6 +100,7 @@ public static class ScenarioReader
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W);
         IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
         IReadOnlyList<ThermalNode> water = WaterSection.Read(root, furnace, coach);
+        PowerSpecification? power = PowerSection.Read(root, gas);
         NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         FittedFactors? fitted = FitSection.Read(root.Section("fit"));
@@ -108,6 +110,7 @@ public static class ScenarioReader
         CheckTogether(root, furnace, thermostat, coach, appliances, people_W);
         AppliancesSection.Check(root, appliances, coach);
         CheckGas(root, gas, arrangement);
+        PowerSection.Check(reading, power, furnace, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site]);
         CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
@@ -123,6 +126,7 @@ public static class ScenarioReader
             Furnace = furnace,
             Appliances = appliances,
             Water = water,
+            Power = power,
             Occupancy = occupancy,
         };
         Scenario scenario = new()

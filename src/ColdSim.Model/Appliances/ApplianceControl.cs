@@ -11,6 +11,7 @@ internal sealed class ApplianceControl
     private bool _inHours;
     private bool _calls;
     private bool _out;
+    private bool _voltage = true;
 
     /// <summary>An appliance, shut.</summary>
     /// <param name="appliance">What it is.</param>
@@ -36,7 +37,7 @@ internal sealed class ApplianceControl
     /// <summary>When it is tried again; infinite while nothing is wrong. [s]</summary>
     public double RetryAt_s { get; private set; } = double.PositiveInfinity;
 
-    private bool Wanted => _inHours && _calls && !_appliance.IsOff;
+    private bool Wanted => _inHours && _calls && _voltage && !_appliance.IsOff;
 
     /// <summary>Opens or shuts by the clock.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
@@ -44,6 +45,14 @@ internal sealed class ApplianceControl
     {
         _inHours = _appliance.Hours.Count == 0;
         for (int i = 0; i < _appliance.Hours.Count && !_inHours; i++) _inHours = _appliance.Hours[i].Contains(clock_s);
+        if (!Wanted) Rest();
+    }
+
+    /// <summary>The 12 V are there, or gone: one whose board needs them shuts its valve.</summary>
+    /// <param name="live">Whether there is voltage.</param>
+    public void SetVoltage(bool live)
+    {
+        _voltage = live;
         if (!Wanted) Rest();
     }
 

@@ -7,8 +7,17 @@ internal sealed class BlanketControl(BlanketSpecification blanket, bool hookup)
     private bool _inHours;
     private bool _calls;
 
+    /// <summary>Whether it is on the battery.</summary>
+    public bool OnBattery => blanket.Supply == BlanketSupply.Battery;
+
+    /// <summary>Whether what it runs on has voltage.</summary>
+    public bool HasVoltage { get; set; } = true;
+
+    /// <summary>What it would draw if there were voltage. [W]</summary>
+    public double Wanted_W => _inHours && (_calls || blanket.StuckOn) ? blanket.Power_W : 0;
+
     /// <summary>Whether it heats.</summary>
-    public bool On => _inHours && (_calls || blanket.StuckOn);
+    public bool On => HasVoltage && _inHours && (_calls || blanket.StuckOn);
 
     /// <summary>Heat it makes now. [W]</summary>
     public double Power_W => On ? blanket.Power_W : 0;
@@ -22,7 +31,7 @@ internal sealed class BlanketControl(BlanketSpecification blanket, bool hookup)
     }
 
     /// <summary>How far a wall temperature is past the one at which the thermostat moves; above 0 it does. [K]</summary>
-    public double Past_K(double wall_K) => !_inHours || blanket.StuckOn ? -1 : _calls ? wall_K - blanket.Off_K : blanket.On_K - wall_K;
+    public double Past_K(double wall_K) => !_inHours || !HasVoltage || blanket.StuckOn ? -1 : _calls ? wall_K - blanket.Off_K : blanket.On_K - wall_K;
 
     /// <summary>Takes in the wall's temperature.</summary>
     /// <returns>Whether the thermostat moved.</returns>

@@ -42,6 +42,7 @@ internal sealed class Controls
         Change = n > 1 && rig.Arrangement is OneAtATime by ? new CylinderChange(by, n) : null;
         HasReserve = rig.Arrangement is AutomaticChangeover;
         Supply = new SupplyWatch(undersupplied_frac);
+        Power = rig.Power is null ? null : new PowerSide(rig);
     }
 
     public ThermostatControl? Thermostat { get; }
@@ -72,6 +73,9 @@ internal sealed class Controls
 
     public SupplyWatch Supply { get; }
 
+    /// <summary>The 12 V side, or null.</summary>
+    public PowerSide? Power { get; }
+
     /// <summary>Whether inside air is above freezing.</summary>
     public Threshold Freezing { get; } = new(Freezing_K, Freezing_K);
 
@@ -97,6 +101,7 @@ internal sealed class Controls
 
         foreach (ClockWindow window in _rig.Coach?.CoverHours ?? []) yield return window;
         if (_rig.Thermostat is not null) yield return _rig.Thermostat.NightHours;
+        foreach (ClockWindow window in Power?.Windows() ?? []) yield return window;
         for (int i = 0; i < Blankets.Length; i++)
         {
             foreach (ClockWindow window in _rig.Cylinders[i].Blanket?.Hours ?? []) yield return window;
@@ -110,6 +115,7 @@ internal sealed class Controls
         foreach (ApplianceControl appliance in Appliances) appliance.SetClock(clock_s);
         foreach (HeaterControl heater in Heaters) heater.SetClock(clock_s);
         foreach (BlanketControl? blanket in Blankets) blanket?.SetClock(clock_s);
+        Power?.SetClock(clock_s);
     }
 
     /// <summary>The next time that something here waits for; infinite where nothing does. [s]</summary>
@@ -121,6 +127,7 @@ internal sealed class Controls
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.Past_K(s.Sensor_K) >= 0)
             next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
         foreach (ApplianceControl appliance in Appliances) next_s = Math.Min(next_s, appliance.RetryAt_s);
+        if (Power?.Generator is { } generator) next_s = Math.Min(next_s, generator.RetryAt_s);
         return Change is null ? next_s : Math.Min(next_s, Change.At_s);
     }
 
@@ -139,7 +146,34 @@ internal sealed class Controls
     }
 
     /// <summary>Whether an appliance waits for gas to be lit.</summary>
-    public bool Waiting() => SupplyWatch.Waiting(Thermostat?.Calls ?? false, Furnace, Appliances);
+    public bool Waiting() => SupplyWatch.Waiting(Thermostat?.Calls ?? false, Furnace, Appliances) || Power?.Generator is { WantsGas: true };
+
+    /// <summary>What the blankets on the battery draw, or would draw if there were voltage. [W]</summary>
+    public double BatteryBlankets_W(bool wanted)
+    {
+        double sum_W = 0;
+        foreach (BlanketControl? blanket in Blankets)
+        {
+            if (blanket is { OnBattery: true }) sum_W += wanted ? blanket.Wanted_W : blanket.Power_W;
+        }
+
+        return sum_W;
+    }
+
+    /// <summary>Voltage is gone, or back: what needs it stops, or may go on.</summary>
+    public void SetVoltage(bool live)
+    {
+        if (!live) Furnace?.Cut();
+        foreach (BlanketControl? blanket in Blankets)
+        {
+            if (blanket is { OnBattery: true }) blanket.HasVoltage = live;
+        }
+
+        for (int i = 0; i < Appliances.Length; i++)
+        {
+            if (_rig.Appliances[i].NeedsPower) Appliances[i].SetVoltage(live);
+        }
+    }
 
     /// <summary>Whether one that takes gas asks for it and does not get it: it waits to be lit, or is open and gets too little.</summary>
     /// <param name="place">Its place among the loads.</param>
@@ -162,6 +196,7 @@ internal sealed class Controls
             if (Appliances[i].ValveOpen) past_Pa = Math.Max(past_Pa, _rig.Appliances[i].MinimumPressure_Pa - delivery_Pa);
         }
 
+        if (Power?.Generator is { Runs: true }) past_Pa = Math.Max(past_Pa, _rig.Power!.Generator!.MinimumPressure_Pa - delivery_Pa);
         return past_Pa;
     }
 
@@ -175,6 +210,7 @@ internal sealed class Controls
             if (Appliances[i].WantsGas) asked_kg_s += plant.Loads[Plant.FurnaceLoad + 1 + i].Full_kg_s;
         }
 
+        if (Power?.Generator is { WantsGas: true }) asked_kg_s += plant.Loads[plant.GeneratorLoad].Full_kg_s;
         return asked_kg_s;
     }
 }

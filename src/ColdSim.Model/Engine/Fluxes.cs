@@ -80,4 +80,16 @@ internal enum FluxKind
 
     /// <summary>Heat to the ground.</summary>
     Ground,
+
+    /// <summary>Electricity from the panels.</summary>
+    Solar,
+
+    /// <summary>Electricity through the converter.</summary>
+    Converter,
+
+    /// <summary>Electricity to what draws.</summary>
+    Load,
+
+    /// <summary>Electricity lost in the battery.</summary>
+    BatteryLoss,
 }

@@ -16,6 +16,7 @@ internal sealed class Ledger
     private double _drawn_kg, _burnt_kg, _unburnt_kg;
     private double _cylinderHeat_J, _enthalpy_J, _useful_J, _flue_J, _gains_J, _loss_J, _ground_J;
     private double _cylinderThrough_J, _coachThrough_J, _unburntBeyond_J;
+    private double _electric_J, _electricThrough_J;
 
     /// <summary>An empty ledger, or one that misreads a flux by a factor, for testing that this is noticed.</summary>
     public Ledger(FluxKind misread = FluxKind.None, double factor = 1) => (_misread, _factor) = (misread, factor);
@@ -45,6 +46,15 @@ internal sealed class Ledger
         _coachThrough_J += Math.Abs(useful_J) + Math.Abs(gains_J) + Math.Abs(loss_J) + Math.Abs(ground_J);
     }
 
+    /// <summary>Enters what flowed on the 12 V side in a step.</summary>
+    public void Post(in PowerFlux f)
+    {
+        double in_J = Read(FluxKind.Solar, f.Solar_J) + Read(FluxKind.Converter, f.Converter_J);
+        double out_J = Read(FluxKind.Load, f.Load_J) + Read(FluxKind.BatteryLoss, f.Loss_J);
+        _electric_J += in_J - out_J;
+        _electricThrough_J += in_J + out_J;
+    }
+
     /// <summary>Closes the books.</summary>
     /// <param name="start">What was stored at the start.</param>
     /// <param name="end">What is stored at the end.</param>
@@ -62,16 +72,19 @@ internal sealed class Ledger
         double taken_kg = _drawn_kg - _burnt_kg - _unburnt_kg;
         if (Math.Abs(taken_kg) > Math.Abs(mass_kg)) mass_kg = taken_kg;
 
+        double electric_J = _electric_J - (end.Battery_J - start.Battery_J);
         double massThrough_kg = Math.Max(_burnt_kg + _unburnt_kg, MassFloor_kg);
         return new LedgerBalance(
             cylinder_J, cylinder_J / Math.Max(_cylinderThrough_J, EnergyFloor_J),
             coach_J, coach_J / Math.Max(_coachThrough_J, EnergyFloor_J),
             fuel_J, fuel_J / (massThrough_kg * heatingValue_J_kg),
-            mass_kg, mass_kg / massThrough_kg);
+            mass_kg, mass_kg / massThrough_kg,
+            electric_J, electric_J / Math.Max(_electricThrough_J, EnergyFloor_J));
     }
 
     private double Read(FluxKind kind, double amount) => kind == _misread ? amount * _factor : amount;
 }
 
 /// <summary>What is stored at an instant.</summary>
-internal readonly record struct Stored(double Cylinder_J, double Coach_J, double Propane_kg, double FuelBeyondPropane_J = 0);
+internal readonly record struct Stored(
+    double Cylinder_J, double Coach_J, double Propane_kg, double Battery_J = 0, double FuelBeyondPropane_J = 0);

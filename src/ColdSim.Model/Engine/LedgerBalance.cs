@@ -25,6 +25,8 @@ public enum RunEnd
 /// <param name="FuelEnergy_frac">The same per throughput.</param>
 /// <param name="Mass_kg">Mass gone from the cylinder less mass taken by appliances. [kg]</param>
 /// <param name="Mass_frac">The same per throughput.</param>
+/// <param name="Electric_J">Electricity in less drawn, lost and stored, of the 12 V side. [J]</param>
+/// <param name="Electric_frac">The same per throughput.</param>
 public readonly record struct LedgerBalance(
     double CylinderEnergy_J,
     double CylinderEnergy_frac,
@@ -33,14 +35,16 @@ public readonly record struct LedgerBalance(
     double FuelEnergy_J,
     double FuelEnergy_frac,
     double Mass_kg,
-    double Mass_frac)
+    double Mass_frac,
+    double Electric_J = 0,
+    double Electric_frac = 0)
 {
     /// <summary>Largest relative residual that still counts as closed.</summary>
     public const double Tolerance_frac = 1e-6;
 
     /// <summary>The worst of the energy residuals, relative.</summary>
     public double WorstEnergy_frac
-        => Math.Max(Math.Abs(CylinderEnergy_frac), Math.Max(Math.Abs(CoachEnergy_frac), Math.Abs(FuelEnergy_frac)));
+        => Math.Max(Math.Max(Math.Abs(CylinderEnergy_frac), Math.Abs(Electric_frac)), Math.Max(Math.Abs(CoachEnergy_frac), Math.Abs(FuelEnergy_frac)));
 
     /// <summary>Whether energy and mass close. A NaN does not.</summary>
     public bool Closes => WorstEnergy_frac <= Tolerance_frac && Math.Abs(Mass_frac) <= Tolerance_frac;

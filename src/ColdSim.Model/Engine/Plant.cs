@@ -67,6 +67,12 @@ internal sealed class Plant
             : new GasLoad(BurnerInput.At_W(rig.Furnace.Input_W, rig.Furnace.Altitude, rig.Site.Elevation_m) / _heatingValue_J_kg, rig.Furnace.FullPressure_Pa)];
         foreach (GasAppliance appliance in rig.Appliances)
             loads.Add(new GasLoad(appliance.InputAt_W(rig.Site.Elevation_m) / _heatingValue_J_kg, appliance.FullPressure_Pa));
+        if (rig.Power?.Generator is { } generator)
+        {
+            GeneratorLoad = loads.Count;
+            loads.Add(new GasLoad(generator.IdleInput_W / _heatingValue_J_kg, generator.FullPressure_Pa));
+        }
+
         Loads = loads;
         _warmsCoach_frac = [.. rig.Appliances.Select(a => Coach is null ? 0 : a.WarmsCoach_frac)];
         _warmsNode_frac = [.. rig.Appliances.Select(a => a.WarmsNode_frac)];
@@ -94,6 +100,9 @@ internal sealed class Plant
     public GasSupply Supply { get; }
 
     public IReadOnlyList<GasLoad> Loads { get; }
+
+    /// <summary>The generator's place among the loads; -1 without one.</summary>
+    public int GeneratorLoad { get; } = -1;
 
     /// <summary>Heat of the gas that inputs on plates are turned into: propane, or the one gas there is.</summary>
     public double HeatingValue_J_kg => _heatingValue_J_kg;
@@ -124,7 +133,7 @@ internal sealed class Plant
             cylinders_J += Gas.At(s, i, s.Cylinder_K[i]).InternalEnergy_J + Cylinders[i].ShellHeat_J_K * s.Cylinder_K[i];
         double coach_J = Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0;
         foreach (double node_J in s.Node_J) coach_J += node_J;
-        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg(), Gas.FuelBeyondPropane_J(s));
+        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg(), FuelBeyondPropane_J: Gas.FuelBeyondPropane_J(s));
     }
 
     /// <summary>What an appliance's thermostat senses: its node, or the coach's air. [K]</summary>
@@ -228,6 +237,13 @@ internal sealed class Plant
             useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
             electric_W += power_W * (_warmsCoach_frac[i] + _electricWarmsNode_frac[i]);
             if (_nodeOf[i] >= 0) rate.Node_J[_nodeOf[i]] += gas_W * _warmsNode_frac[i] + power_W * _electricWarmsNode_frac[i];
+        }
+
+        if (GeneratorLoad >= 0)
+        {
+            double generator_kg_s = Supply.Taken_kg_s(GeneratorLoad, point) * cylinders.Mass_factor;
+            burnt_kg_s += generator_kg_s;
+            flowed.Taken_kg[GeneratorLoad] += weight_s * generator_kg_s;
         }
 
         flowed.Drawn_kg += weight_s * flow_kg_s;

@@ -20,6 +20,9 @@ public sealed record CylinderState(double Propane_kg, double Liquid_K, FrostLaye
 /// <param name="Furnishings_K">Furnishings; NaN without a coach. [K]</param>
 public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse, double Air_K, double Furnishings_K)
 {
+    /// <summary>The 12 V side; null without a battery, or where it is as its specification says.</summary>
+    public PowerState? Power { get; init; }
+
     /// <summary>Energy in each node, from water at freezing; empty for how the nodes themselves start. [J]</summary>
     public IReadOnlyList<double> Nodes_J { get; init; } = [];
 

@@ -63,6 +63,7 @@ public sealed class Simulation
     private double _conditionsUntil_s;
     private int _weatherRow;
     private WeatherSample _sample;
+    private double _generatorInput_W;
     private RunEnd? _ended;
 
     /// <summary>Puts a rig into its weather.</summary>
@@ -109,7 +110,7 @@ public sealed class Simulation
         _frost = new FrostLayer[n];
         (_state, _next, _trial) = (_plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
-        _record = new StepRecord(rig.GasPlaces, k);
+        _record = StepRecord.For(rig);
         (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
@@ -120,6 +121,7 @@ public sealed class Simulation
         [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(_state, i, _frost[i]))],
         _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K)
     {
+        Power = _controls.Power?.State(),
         Nodes_J = [.. _state.Node_J],
         Vapour_kg = _plant.Damp is null ? null : _state.Vapour_kg,
     };
@@ -135,7 +137,7 @@ public sealed class Simulation
         double weatherEnd_s = (_weather.Last - _settings.Start).TotalSeconds;
         double end_s = Math.Min(_settings.Duration_s, weatherEnd_s);
         Begin();
-        Stored start = _plant.StoredAt(_state);
+        Stored start = StoredNow();
         Switch();
 
         for (int steps = 0; _ended is null && _time_s < end_s; steps++)
@@ -152,8 +154,10 @@ public sealed class Simulation
         }
 
         return new SimulationResult(
-            _ended ?? RunEnd.Complete, _time_s, _ledger.Close(start, _plant.StoredAt(_state), _plant.HeatingValue_J_kg));
+            _ended ?? RunEnd.Complete, _time_s, _ledger.Close(start, StoredNow(), _plant.HeatingValue_J_kg));
     }
+
+    private Stored StoredNow() => _plant.StoredAt(_state) with { Battery_J = _controls.Power?.Stored_J ?? 0 };
 
     private void Begin()
     {
@@ -192,6 +196,7 @@ public sealed class Simulation
 
         _state.Sensor_K = _controls.Thermostat is null ? double.NaN : inside_K;
         _controls.Freezing.Begin(inside_K);
+        BeginPower(from?.Power);
         OpenValves();
         SwitchBlankets();
         Evaluate();
@@ -223,6 +228,7 @@ public sealed class Simulation
     {
         if (_time_s >= _conditionsUntil_s) TakeConditions();
         _conditions.FurnaceLit = _controls.Furnace?.IsLit ?? false;
+        if (_controls.Power is not null) TakePower();
         double step_s = stop_s - _time_s;
         TryStep(step_s);
         while (step_s > ShortestStep_s && !BooksClose())
@@ -240,6 +246,12 @@ public sealed class Simulation
                 toEvent_s = Math.Min(toEvent_s, Locate(point, step_s, past));
         }
 
+        if (_controls.Power is { } power)
+        {
+            power.SetTemperatures(_state.Air_K, _next.Air_K, _conditions.Outside_K, step_s);
+            toEvent_s = Math.Min(toEvent_s, power.ToEvent_s(step_s));
+        }
+
         if (toEvent_s < step_s)
         {
             step_s = toEvent_s;
@@ -250,6 +262,7 @@ public sealed class Simulation
         if (!_looked) Look();
         double asked_kg_s = _controls.AskedFor_kg_s(_plant);
         _ledger.Post(_flowed);
+        if (_controls.Power is not null) StepPower(step_s);
         for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_conditions.Cylinders[i], step_s);
         (_state, _next) = (_next, _state);
         (_standing, _then) = (_then, _standing);
@@ -317,6 +330,7 @@ public sealed class Simulation
         _conditions.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
         _conditions.Outside_K = middle.Air_K;
         _conditions.AirPressure_Pa = middle.Pressure_Pa;
+        _controls.Power?.TakeSun(middle, _settings.Start.AddSeconds(_time_s + half_s));
         _plant.Exchange(_conditions, _standing);
     }
 
@@ -340,16 +354,66 @@ public sealed class Simulation
         _looked = false;
     }
 
+    private double Battery_K() => _controls.Power!.AirOfBattery_K(_state.Air_K, _conditions.Outside_K);
+
+    private void BeginPower(PowerState? from)
+    {
+        if (_controls.Power is not { } power) return;
+        power.Begin(from);
+        _controls.SetVoltage(power.Live);
+    }
+
+    // What draws and feeds over the step, and the gas that the generator takes for it.
+    private void TakePower()
+    {
+        PowerSide power = _controls.Power!;
+        power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
+        if (power.Generator is not { Runs: true }) return;
+        double heating_J_kg = _plant.HeatingValue_J_kg;
+        power.SetTemperatures(_state.Air_K, _state.Air_K, _conditions.Outside_K, 0);
+        _generatorInput_W = power.GeneratorInput_W(_generatorInput_W);
+        if (_plant.Supply.SetFull(_plant.GeneratorLoad, _generatorInput_W / heating_J_kg)) Evaluate();
+    }
+
+    private void StepPower(double step_s)
+    {
+        PowerSide power = _controls.Power!;
+        power.SetTemperatures(_state.Air_K, _next.Air_K, _conditions.Outside_K, step_s);
+        PowerFlux flux = power.Accept(step_s);
+        _ledger.Post(flux);
+        power.Note(_record.Power!, flux, step_s, power.AirOfBattery_K(_next.Air_K, _conditions.Outside_K));
+    }
+
+    private void SwitchPower()
+    {
+        if (_controls.Power is not { } power) return;
+        power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
+        if (power.SwitchVoltage(Battery_K(), _controls.Furnace is not null, _controls.BatteryBlankets_W(wanted: true)))
+        {
+            _controls.SetVoltage(power.Live);
+            SwitchBlankets();
+            OpenValves();
+            Tell(power.Live ? EventKind.VoltageBack : EventKind.VoltageGone, power.Charge(Battery_K()).Charge_frac);
+        }
+
+        if (!power.SwitchGenerator(Battery_K(), FlameDelivery_Pa(), _time_s)) return;
+        OpenValves();
+        if (power.Generator!.WantsGas) Tell(EventKind.GeneratorStarved, Delivery_Pa());
+        else Tell(power.Generator.Runs ? EventKind.GeneratorStarts : EventKind.GeneratorStops, power.Charge(Battery_K()).Charge_frac);
+    }
+
     // Everything that switches at this instant, until nothing does.
     private void Switch()
     {
         if (_time_s >= _nextClockEdge_s) SetClock();
         CheckContents();
+        SwitchPower();
         SwitchBlankets();
         for (int moves = 0; moves < MovesAtOneInstant && SwitchOnce(); moves++)
         {
         }
 
+        SwitchPower();
         WatchSupply();
         ChangeCylinder();
         WatchWater();
@@ -391,7 +455,7 @@ public sealed class Simulation
             moved = true;
         }
 
-        if (_controls.Furnace is { } furnace)
+        if (_controls.Furnace is { } furnace && _controls.Power is not { Live: false })
         {
             FurnaceChange change = furnace.Update(_controls.Thermostat!.Calls, FlameDelivery_Pa(), _time_s, _reset);
             OpenValves();
@@ -419,6 +483,7 @@ public sealed class Simulation
             _conditions.Electric_W[i] = _controls.Appliances[i].Electric_W;
         }
 
+        if (_controls.Power?.Generator is { } generator) moved |= _plant.Supply.Set(_plant.GeneratorLoad, generator.Runs);
         if (_controls.Heaters.Length > 0) _conditions.OtherHeat_W = _controls.OtherHeat_W(ShorePower_W());
         if (moved) Evaluate();
     }

@@ -92,6 +92,21 @@ public enum EventKind
 
     /// <summary>It no longer does. Value: that surface. [K]</summary>
     DampGone,
+
+    /// <summary>The battery is flat and voltage is gone. Value: charge per rated.</summary>
+    VoltageGone,
+
+    /// <summary>Voltage is back. Value: charge per rated.</summary>
+    VoltageBack,
+
+    /// <summary>The generator starts. Value: charge per rated.</summary>
+    GeneratorStarts,
+
+    /// <summary>The generator stops, with the battery charged or at the end of its hours. Value: charge per rated.</summary>
+    GeneratorStops,
+
+    /// <summary>The generator dies for want of gas. Value: delivery pressure. [Pa gauge]</summary>
+    GeneratorStarved,
 }
 
 /// <summary>Something that happened, and when.</summary>

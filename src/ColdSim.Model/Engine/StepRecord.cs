@@ -1,3 +1,5 @@
+using ColdSim.Model.Electrical;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>One accepted step of a run: how it stood before and after, and what went on between, as means of the step. SI units.</summary>
@@ -11,13 +13,25 @@ public sealed class StepRecord
     /// <summary>An empty record.</summary>
     /// <param name="appliances">How many take gas.</param>
     /// <param name="nodes">How many nodes there are beside coach and cylinders.</param>
-    public StepRecord(int appliances, int nodes = 0)
-        => (Gas_W, IsShort, Node_K, Ice_frac) = (new double[appliances], new bool[appliances], new double[nodes], new double[nodes]);
+    /// <param name="consumers">How many draw from the 12 V side; none without a battery.</param>
+    public StepRecord(int appliances, int nodes = 0, int consumers = 0)
+    {
+        (Gas_W, IsShort, Node_K, Ice_frac) = (new double[appliances], new bool[appliances], new double[nodes], new double[nodes]);
+        Power = consumers == 0 ? null : new PowerUse(consumers);
+    }
+
+    /// <summary>An empty record of a run of a rig.</summary>
+    /// <param name="rig">The rig.</param>
+    public static StepRecord For(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return new StepRecord(rig.GasPlaces, rig.Nodes().Count, Consumers.Count(rig.Power));
+    }
 
     /// <summary>A copy, for who keeps it.</summary>
     /// <param name="other">Of what.</param>
     public StepRecord(StepRecord other)
-        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Node_K.Length)
+        : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Node_K.Length, other.Power?.Load_W.Length ?? 0)
         => SetPart(other, other.From, other.To);
 
     /// <summary>How it stood before.</summary>
@@ -56,6 +70,9 @@ public sealed class StepRecord
     /// <summary>Whether an appliance asked and did not get.</summary>
     public bool Undersupplied { get; set; }
 
+    /// <summary>What went on on the 12 V side; null without a battery.</summary>
+    public PowerUse? Power { get; }
+
     /// <summary>Becomes a part of another step, at its means.</summary>
     /// <param name="whole">The step.</param>
     /// <param name="from">How it stood at the part's beginning.</param>
@@ -70,6 +87,7 @@ public sealed class StepRecord
         whole.IsShort.AsSpan().CopyTo(IsShort);
         whole.Node_K.AsSpan().CopyTo(Node_K);
         whole.Ice_frac.AsSpan().CopyTo(Ice_frac);
+        if (whole.Power is { } power) Power?.Set(power);
     }
 
     /// <summary>Where to write how it stands now: after a step, or where something switched since.</summary>

@@ -168,6 +168,13 @@ public sealed class FurnaceControl
         }
     }
 
+    /// <summary>Voltage is gone: the valve shuts, the fan stops and nothing is tried until somebody updates it again.</summary>
+    public void Cut()
+    {
+        WantsGas = false;
+        Go(FurnacePhase.Idle);
+    }
+
     private FurnaceChange Fail(FurnaceChange how, double time_s, ILockoutReset reset)
     {
         WantsGas = true;

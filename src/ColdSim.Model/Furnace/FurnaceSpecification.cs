@@ -11,6 +11,9 @@ public sealed record FurnaceSpecification
     /// <summary>Heat to the coach per gross heat of gas.</summary>
     public double Efficiency_frac { get; init; } = 0.77;
 
+    /// <summary>What the fan draws at 12 V; null for what is usual for its input. [A]</summary>
+    public double? FanCurrent_A { get; init; }
+
     /// <summary>How altitude lowers the input.</summary>
     public AltitudeRule Altitude { get; init; } = AltitudeRule.FixedOrifice;
 

@@ -38,6 +38,19 @@ public sealed class GasSupply
     /// <summary>Gas that the open appliances would take at full delivery. [kg/s]</summary>
     public double Asked_kg_s => _asked_kg_s;
 
+    /// <summary>Gives an appliance another full flow.</summary>
+    /// <param name="load">Its place in the list.</param>
+    /// <param name="full_kg_s">Gas at full delivery pressure. [kg/s]</param>
+    /// <returns>Whether it changed.</returns>
+    public bool SetFull(int load, double full_kg_s)
+    {
+        if (_loads[load].Full_kg_s == full_kg_s) return false;
+        _loads[load] = _loads[load] with { Full_kg_s = full_kg_s };
+        if (!_open[load]) return true;
+        _open[load] = false;
+        return Set(load, true);
+    }
+
     /// <summary>Opens or shuts an appliance's valve.</summary>
     /// <param name="load">Its place in the list.</param>
     /// <param name="open">Open or shut.</param>

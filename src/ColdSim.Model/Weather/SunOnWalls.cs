@@ -11,8 +11,6 @@ namespace ColdSim.Model.Weather;
 /// </remarks>
 internal static class SunOnWalls
 {
-    private static readonly double LowestAltitude_rad = double.DegreesToRadians(3);
-
     /// <summary>Irradiance on windows and on an upright cylinder. [W/m²]</summary>
     public static (double Windows_W_m2, double Cylinder_W_m2) From(double global_W_m2, DateTimeOffset time, SiteSpecification site)
     {
@@ -24,12 +22,9 @@ internal static class SunOnWalls
         DateTimeOffset utc = time.ToUniversalTime();
         int days = DateTime.IsLeapYear(utc.Year) ? 366 : 365;
         SunAngles sun = SunPosition.At(utc.DayOfYear, days, utc.TimeOfDay.TotalHours, latitude, longitude);
-        if (sun.Altitude_rad < LowestAltitude_rad) return Diffuse(global_W_m2, albedo);
+        if (!SunParts.HasBeam(sun)) return Diffuse(global_W_m2, albedo);
 
-        double sine = Math.Sin(sun.Altitude_rad);
-        double clearness = Math.Min(1, global_W_m2 / Extraterrestrial.Horizontal_W_m2(utc.DayOfYear, sine));
-        double diffuse = global_W_m2 * DiffuseFraction.Erbs(clearness);
-        double beam = (global_W_m2 - diffuse) / sine;
+        (double beam, double diffuse) = SunParts.Of(global_W_m2, sun, utc.DayOfYear);
         double windows = 0;
         for (int side = 0; side < 4; side++)
             windows += TiltedSurface.Irradiance_W_m2(beam, diffuse, global_W_m2, sun, Math.PI / 2, side * Math.PI / 2, albedo) / 4;

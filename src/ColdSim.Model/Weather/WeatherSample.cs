@@ -8,6 +8,7 @@ namespace ColdSim.Model.Weather;
 /// <param name="Pressure_Pa">Air pressure. [Pa]</param>
 /// <param name="WindowSun_W_m2">Sun on vertical windows, mean of four sides. [W/m²]</param>
 /// <param name="CylinderSun_W_m2">Sun on an upright cylinder's wall, mean all round. [W/m²]</param>
+/// <param name="LevelSun_W_m2">Sun on level ground: the weather's, or by sky and cloud where it does not say. [W/m²]</param>
 public readonly record struct WeatherSample(
     double Air_K,
     double Wind_m_s,
@@ -15,4 +16,5 @@ public readonly record struct WeatherSample(
     double Sky_K,
     double Pressure_Pa,
     double WindowSun_W_m2,
-    double CylinderSun_W_m2);
+    double CylinderSun_W_m2,
+    double LevelSun_W_m2 = 0);

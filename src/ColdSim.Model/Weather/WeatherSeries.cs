@@ -116,7 +116,8 @@ public sealed class WeatherSeries
             a.Sky_K + x * (b.Sky_K - a.Sky_K),
             a.Pressure_Pa + x * (b.Pressure_Pa - a.Pressure_Pa),
             a.WindowSun_W_m2 + x * (b.WindowSun_W_m2 - a.WindowSun_W_m2),
-            a.CylinderSun_W_m2 + x * (b.CylinderSun_W_m2 - a.CylinderSun_W_m2));
+            a.CylinderSun_W_m2 + x * (b.CylinderSun_W_m2 - a.CylinderSun_W_m2),
+            a.LevelSun_W_m2 + x * (b.LevelSun_W_m2 - a.LevelSun_W_m2));
     }
 
     /// <summary>Time of the first row after a time, where the slopes change; infinite past the end. [s]</summary>
@@ -147,6 +148,7 @@ public sealed class WeatherSeries
             SkyTemperature.BerdahlMartin_K(row.Air_K, dewPoint_K, cloud),
             row.Pressure_Pa ?? StandardAtmosphere.Pressure_Pa(site.Elevation_m),
             windows,
-            cylinder);
+            cylinder,
+            row.Sun_W_m2 ?? (defaults.Sun_W_m2 > 0 ? defaults.Sun_W_m2 : LevelSun.BySky_W_m2(row.Time, site, cloud)));
     }
 }

@@ -9,10 +9,10 @@ public enum Criterion
     /// <summary>One holds all nights and the other does not, or its run was stopped by the cylinder.</summary>
     Holds,
 
-    /// <summary>Minutes of undersupply in all.</summary>
+    /// <summary>Minutes of undersupply, and without voltage, in all.</summary>
     ShortTime,
 
-    /// <summary>When gas is first short.</summary>
+    /// <summary>When gas is first short or voltage first gone.</summary>
     FirstShort,
 
     /// <summary>The lowest inside temperature.</summary>
@@ -32,8 +32,8 @@ public static class Ranking
     private static readonly (Criterion What, Func<ComparedRow, double> Badness)[] Steps =
     [
         (Criterion.Holds, r => r.Holds ? 0 : r.StoppedByCylinder ? 2 : 1),
-        (Criterion.ShortTime, r => Math.Round(r.Summary.ShortTime.Minutes)),
-        (Criterion.FirstShort, r => r.Summary.FirstShort is { } at ? -Math.Floor((at - DateTimeOffset.UnixEpoch).TotalMinutes) : double.NegativeInfinity),
+        (Criterion.ShortTime, r => Math.Round(r.Summary.Wanting.Minutes)),
+        (Criterion.FirstShort, r => r.Summary.FirstFailure is { } at ? -Math.Floor((at - DateTimeOffset.UnixEpoch).TotalMinutes) : double.NegativeInfinity),
         (Criterion.InsideLow, r => r.Summary.InsideLow is { } low ? -Math.Round(low.DegreesCelsius * 10) : double.PositiveInfinity),
         (Criterion.Gas, r => Math.Round(r.Summary.GasUsed.Kilograms * 100)),
     ];

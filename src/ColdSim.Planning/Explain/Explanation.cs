@@ -24,6 +24,9 @@ public sealed record Explanation
     /// <summary>Which limit binds; null without a shortage.</summary>
     public BindingLimit? Limit { get; init; }
 
+    /// <summary>The first night that does not hold, where it is the battery that failed it; null otherwise.</summary>
+    public NightReport? Flat { get; init; }
+
     /// <summary>What would have held.</summary>
     public IReadOnlyList<Remedy> Remedies { get; init; } = [];
 
@@ -50,6 +53,8 @@ public sealed record Explanation
             return new Explanation { Report = report, Chain = ChainOfCause.Before(report, time), AtTime = true };
         }
 
+        if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is { Verdict: Verdict.RunsFlat, Power.FlatAt: { } flatAt } flat)
+            return new Explanation { Report = report, Chain = ChainOfCause.Before(report, flatAt), Night = flat.Number, Flat = flat };
         if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is not { FirstShort: { } shortage } night)
             return new Explanation { Report = report, Chain = ChainOfCause.Before(report, Closest(report)) };
         return new Explanation

@@ -4,7 +4,7 @@ using ColdSim.Planning.Nights;
 namespace ColdSim.Planning.Explain;
 
 /// <summary>What counts of a run made to find something out.</summary>
-/// <param name="FirstShort">First undersupply of a night that does not hold; null where all hold.</param>
+/// <param name="FirstShort">When gas was first short, or voltage gone, in a night that does not hold; null where all hold.</param>
 /// <param name="Summary">The run in one row; null where the cylinder could not start.</param>
 /// <param name="Stopped">Whether the cylinder itself ended the run, too full or too hot: it proves nothing.</param>
 internal sealed record TriedRun(DateTimeOffset? FirstShort, RunSummary? Summary, bool Stopped)
@@ -21,7 +21,7 @@ internal sealed record TriedRun(DateTimeOffset? FirstShort, RunSummary? Summary,
             RunReport report = NightRun.Of(scenario, cancel);
             if (!report.Ledger.Closes) throw new LedgerOpenException(report.Ledger);
             bool proves = report.End is not (RunEnd.LiquidFull or RunEnd.ReliefPressure);
-            return new TriedRun(proves ? report.Summary.FirstShort : null, report.Summary, !proves);
+            return new TriedRun(proves ? report.Summary.FirstFailure : null, report.Summary, !proves);
         }
         catch (ArgumentException)
         {

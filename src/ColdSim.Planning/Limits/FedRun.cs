@@ -12,6 +12,7 @@ internal sealed class FedRun : IRunObserver
     private readonly WantOfGas _wantOfGas = new();
     private readonly CancellationTokenSource _decided;
     private double _short_s;
+    private double _voltageGone_s;
     private double _below_K;
 
     private FedRun(Scenario night, CancellationTokenSource decided)
@@ -54,8 +55,9 @@ internal sealed class FedRun : IRunObserver
         Left_kg = record.To.Propane_kg;
         if (record.Undersupplied) _short_s += record.To.Time_s - record.From.Time_s;
         _below_K = Math.Max(_below_K, _wantOfGas.Below_K(record));
+        if (record.Power is { Live: false }) _voltageGone_s += record.To.Time_s - record.From.Time_s;
         bool dry = record.Undersupplied && Array.TrueForAll(_liquidGone, gone => gone);
-        if (dry || _short_s > _criteria.ShortAllowance.Seconds || _below_K > _criteria.BelowSetPoint.Kelvins) Fail();
+        if (dry || Math.Max(_short_s, _voltageGone_s) > _criteria.ShortAllowance.Seconds || _below_K > _criteria.BelowSetPoint.Kelvins) Fail();
     }
 
     public void Happened(in SimulationEvent happened, in Moment moment)

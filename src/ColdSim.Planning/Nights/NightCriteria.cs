@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace ColdSim.Planning.Nights;
 
-/// <summary>The one place where short, holds and dry are given a meaning.</summary>
+/// <summary>The one place where short, flat, holds and dry are given a meaning.</summary>
 /// <remarks>
 /// <list type="bullet">
 /// <item>An appliance is <em>undersupplied</em> while it asks for gas and gets less than <see cref="Undersupplied"/> of what it asks,
@@ -10,12 +10,14 @@ namespace ColdSim.Planning.Nights;
 /// <item>A night is <em>short</em> when undersupply lasts more than <see cref="ShortAllowance"/> in all, or when inside falls more
 /// than <see cref="BelowSetPoint"/> below the set point for want of gas.</item>
 /// <item>A night is <em>dry</em> when no liquid is left and an appliance is undersupplied.</item>
-/// <item>A night <em>holds</em> when it is neither.</item>
+/// <item>A night is <em>flat</em> when voltage is gone for more than <see cref="ShortAllowance"/> in all, and was gone before gas was
+/// short or out. Voltage is gone only where something draws or wants to.</item>
+/// <item>A night <em>holds</em> when it is none of these.</item>
 /// </list>
 /// </remarks>
 public sealed record NightCriteria
 {
-    /// <summary>How much undersupply, all appliances and hours of a night together, still counts as holding.</summary>
+    /// <summary>How much undersupply, all appliances and hours of a night together, still counts as holding; and how long without voltage.</summary>
     public Duration ShortAllowance { get; init; } = Duration.FromMinutes(5);
 
     /// <summary>How far inside may fall below the set point for want of gas and still count as holding.</summary>
@@ -39,6 +41,9 @@ public enum Verdict
 
     /// <summary>Demand outran supply with liquid still in the cylinder.</summary>
     RunsShort,
+
+    /// <summary>The battery was flat before gas was short, and what needs voltage stood still.</summary>
+    RunsFlat,
 
     /// <summary>The cylinder ran out.</summary>
     RunsDry,

@@ -101,6 +101,12 @@ public sealed record NightReport
     /// <summary>Deepest fall of inside air below the set point for want of gas; zero where there was none.</summary>
     public required TemperatureDelta BelowSetPoint { get; init; }
 
+    /// <summary>What ran out first.</summary>
+    public FirstOut FirstOut { get; init; }
+
+    /// <summary>The 12 V side; null without a battery.</summary>
+    public NightPower? Power { get; init; }
+
     /// <summary>When inside first fell to freezing; null where it did not.</summary>
     public required DateTimeOffset? FreezingAt { get; init; }
 
@@ -164,4 +170,19 @@ public sealed record RunSummary
 
     /// <summary>Undersupply in all.</summary>
     public required Duration ShortTime { get; init; }
+
+    /// <summary>What ran out first in the first night that did not hold.</summary>
+    public FirstOut FirstOut { get; init; }
+
+    /// <summary>When voltage was first gone in a night that ran flat; null where none did.</summary>
+    public DateTimeOffset? FlatAt { get; init; }
+
+    /// <summary>Time without voltage in all.</summary>
+    public Duration VoltageGone { get; init; }
+
+    /// <summary>Undersupply and time without voltage together.</summary>
+    public Duration Wanting => ShortTime + VoltageGone;
+
+    /// <summary>When the first night that does not hold first lacked gas or voltage; null where all hold.</summary>
+    public DateTimeOffset? FirstFailure => FirstOut == FirstOut.Battery ? FlatAt : FirstShort;
 }

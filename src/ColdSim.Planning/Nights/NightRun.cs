@@ -62,7 +62,7 @@ public static class NightRun
         foreach (NightTally t in watch.Nights)
         {
             if (!double.IsNaN(t.PropaneAtStart_kg))
-                nights.Add(new LeanNight(Judge(t, scenario.Criteria), t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s));
+                nights.Add(new LeanNight(NightJudgement.Of(t, scenario.Criteria).Verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s));
         }
 
         return new LeanRun(nights, run.End, run.Ledger);
@@ -94,6 +94,7 @@ public static class NightRun
     private static NightReport Report(int number, NightTally t, Scenario scenario, RunSeries series)
     {
         DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
+        (Verdict verdict, FirstOut first) = NightJudgement.Of(t, scenario.Criteria);
         bool coach = double.IsFinite(t.InsideLow_K);
         double used_kg = t.Used_kg;
         int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
@@ -105,7 +106,9 @@ public static class NightRun
             Number = number,
             From = scenario.Start.AddSeconds(t.From_s),
             To = scenario.Start.AddSeconds(t.To_s),
-            Verdict = Judge(t, scenario.Criteria),
+            Verdict = verdict,
+            FirstOut = first,
+            Power = t.Power?.Report(scenario.Start),
             OutsideLow = Temperature.FromKelvins(t.OutsideLow_K),
             InsideLow = coach ? Temperature.FromKelvins(t.InsideLow_K) : null,
             InsideLowAt = coach ? At(t.InsideLowAt_s) : null,
@@ -143,11 +146,6 @@ public static class NightRun
     private static IReadOnlyList<Mass> Each(CylinderReadings readings, Scenario scenario)
         => [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(i => Mass.FromKilograms(readings[i].Propane_kg))];
 
-    private static Verdict Judge(NightTally t, NightCriteria criteria)
-        => !double.IsNaN(t.Dry_s) ? Verdict.RunsDry
-            : t.Short_s > criteria.ShortAllowance.Seconds || t.BelowSetPoint_K > criteria.BelowSetPoint.Kelvins ? Verdict.RunsShort
-            : Verdict.Holds;
-
     // Over the hour around a sample, so that a burner's cycles even out.
     private static double MeanAsked_W(RunSeries series, int sample)
     {
@@ -168,6 +166,9 @@ public static class NightRun
             NightsHeld = nights.Count(n => n.Verdict == Verdict.Holds),
             FirstShort = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort,
             DryAt = nights.FirstOrDefault(n => n.DryAt is not null)?.DryAt,
+            FirstOut = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstOut ?? FirstOut.Nothing,
+            FlatAt = nights.FirstOrDefault(n => n.Verdict == Verdict.RunsFlat)?.Power?.FlatAt,
+            VoltageGone = Duration.FromSeconds(nights.Sum(n => n.Power?.VoltageGone.Seconds ?? 0)),
             GasUsed = Mass.FromKilograms(used_kg),
             GasHeat = Energy.FromJoules(
                 scenario.Rig.Gas.IsMixed ? nights.Sum(n => n.GasHeat.Joules) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),

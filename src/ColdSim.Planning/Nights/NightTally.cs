@@ -1,3 +1,4 @@
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
 
 namespace ColdSim.Planning.Nights;
@@ -5,9 +6,19 @@ namespace ColdSim.Planning.Nights;
 /// <summary>Counts over one night while the run goes through it. SI units.</summary>
 /// <param name="cylinders">How many cylinders.</param>
 /// <param name="takers">Counts who drew what gas, and how cold the water became.</param>
-internal sealed class NightTally(int cylinders, TakerTally takers)
+/// <param name="power">The 12 V side, or null.</param>
+internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecification? power)
 {
     public TakerTally Takers { get; } = takers;
+
+    /// <summary>The 12 V side; null without a battery.</summary>
+    public PowerTally? Power { get; } = power is null ? null : new PowerTally(power);
+
+    /// <summary>When voltage was first gone; NaN where it never was. [s]</summary>
+    public double Flat_s => Power?.Flat_s ?? double.NaN;
+
+    /// <summary>How long it was gone. [s]</summary>
+    public double VoltageGone_s => Power?.VoltageGone_s ?? 0;
 
     public double From_s { get; init; }
 
@@ -83,6 +94,7 @@ internal sealed class NightTally(int cylinders, TakerTally takers)
         To_s = record.To.Time_s;
         Takers.Add(record, step_s);
         if (record.BurnerLit) Burner_s += step_s;
+        if (record.Power is { } use) Power?.Add(use, record.From.Time_s, record.To.Time_s);
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
         if (!record.Undersupplied) return;
         Short_s += step_s;

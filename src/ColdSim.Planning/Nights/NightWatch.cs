@@ -13,10 +13,10 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly WantOfGas _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
-    private readonly StepRecord _shifted = new(scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count);
-    private readonly StepRecord _part = new(scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count);
+    private readonly StepRecord _shifted = StepRecord.For(scenario.Rig);
+    private readonly StepRecord _part = StepRecord.For(scenario.Rig);
     private readonly string[] _nodes = [.. scenario.Rig.Nodes().Select(n => n.Name)];
-    private NightTally _night = new(scenario.Rig.Cylinders.Count, new TakerTally(scenario.Rig));
+    private NightTally _night = new(scenario.Rig.Cylinders.Count, new TakerTally(scenario.Rig), scenario.Rig.Power);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
     private bool _dryTold;
@@ -181,7 +181,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private NightTally At(int number)
     {
-        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length, new TakerTally(scenario.Rig)) { From_s = calendar.Begin_s(_nights.Count) });
+        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length, new TakerTally(scenario.Rig), scenario.Rig.Power) { From_s = calendar.Begin_s(_nights.Count) });
         return _nights[number];
     }
 
@@ -217,6 +217,11 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         EventKind.WaterFreezes => ReportedKind.WaterFreezes,
         EventKind.WaterSolid => ReportedKind.WaterSolid,
         EventKind.WaterThawed => ReportedKind.WaterThawed,
+        EventKind.VoltageGone => ReportedKind.VoltageGone,
+        EventKind.VoltageBack => ReportedKind.VoltageBack,
+        EventKind.GeneratorStarts => ReportedKind.GeneratorStarts,
+        EventKind.GeneratorStops => ReportedKind.GeneratorStops,
+        EventKind.GeneratorStarved => ReportedKind.GeneratorStarved,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind that is reported."),
     };
 }

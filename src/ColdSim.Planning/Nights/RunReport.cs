@@ -76,6 +76,21 @@ public enum ReportedKind
 
     /// <summary>The last of that ice has thawed.</summary>
     WaterThawed,
+
+    /// <summary>The battery is flat and voltage is gone; the value is the charge left, per rated.</summary>
+    VoltageGone,
+
+    /// <summary>Voltage is back; the value is the charge, per rated.</summary>
+    VoltageBack,
+
+    /// <summary>The generator starts; the value is the charge, per rated.</summary>
+    GeneratorStarts,
+
+    /// <summary>The generator stops; the value is the charge, per rated.</summary>
+    GeneratorStops,
+
+    /// <summary>The generator dies for want of gas.</summary>
+    GeneratorStarved,
 }
 
 /// <summary>An event with its instant and what stood at that instant. SI units.</summary>

@@ -21,6 +21,7 @@ public class DocsOutputTests
     [InlineData("limits.md", "limits scenarios/blanket-or-second.toml")]
     [InlineData("mixed-gas.md", "run scenarios/mixed-gas.toml", "compare scenarios/mixed-gas.toml")]
     [InlineData("trip.md", "trip scenarios/fortnight.toml")]
+    [InlineData("battery.md", "run scenarios/battery-first.toml", "compare scenarios/battery-first.toml", "explain scenarios/battery-first.toml")]
     [InlineData("reading-a-cylinder.md")]
     public async Task A_page_shows_what_the_program_prints(string page, params string[] commands)
     {

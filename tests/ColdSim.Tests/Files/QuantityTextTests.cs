@@ -217,6 +217,9 @@ public class QuantityTextTests
         Dimension.HeatingValue => "J/kg",
         Dimension.Irradiance => "W/m²",
         Dimension.ThermalInsulance => "m²K/W",
+        Dimension.Current => "A",
+        Dimension.Charge => "C",
+        Dimension.Angle => "rad",
         _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
     };
 }

@@ -88,6 +88,20 @@ internal static class Reports
                 LeftBehindAt = Temperature.FromDegreesCelsius(-22),
             },
         ],
+        FirstOut = FirstOut.GasSupply,
+        Power = new NightPower
+        {
+            Drawn = [new NightDraw("furnace fan", Energy.FromWattHours(410)), new NightDraw("blankets", Energy.Zero), new NightDraw("lights", Energy.FromWattHours(66))],
+            Solar = Energy.FromWattHours(120),
+            Shore = Energy.Zero,
+            Generator = Energy.FromWattHours(300),
+            GeneratorTime = Duration.FromHours(1),
+            ChargeLow = Ratio.FromPercent(62),
+            ChargeLowAt = Start.AddHours(16),
+            ChargeAtEnd = Ratio.FromPercent(71),
+            FlatAt = null,
+            VoltageGone = Duration.Zero,
+        },
     };
 
     private static RunSeries Series()

@@ -53,7 +53,7 @@ internal static class TripRows
             Mass(night.GasUsed, units),
             .. night.EachLeftAtEnd.Select((end, i) => Mass(night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end, units)),
             trip.Margin is { } margin ? units.PowerNumber((double)margin.Surplus.Watts) : "-",
-            night.Verdict switch { Verdict.Holds => "holds", Verdict.RunsShort => "short", _ => "dry" },
+            VerdictWord.Of(night.Verdict),
             trip.Refills.Count == 0 ? "" : trip.Refills.Count == 1 ? Wait(trip.Refills[0], report)
                 : string.Join(", ", trip.Refills.Select(r => $"R{r + 1}")) + ": see below",
         ];

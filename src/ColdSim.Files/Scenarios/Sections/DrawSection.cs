@@ -24,6 +24,7 @@ internal static class DrawSection
             Hours = section.Spans("hours") ?? defaults.Hours,
             FullPressure_Pa = section.Get(FullPressure, defaults.FullPressure_Pa),
             MinimumPressure_Pa = section.Get(MinimumPressure, defaults.MinimumPressure_Pa),
+            NeedsPower = section.Flag("needs_power") ?? defaults.NeedsPower,
             HeatToCoach_frac = section.Get(HeatToCoach, defaults.HeatToCoach_frac),
         };
         section.Finish();

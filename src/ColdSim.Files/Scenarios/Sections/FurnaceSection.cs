@@ -9,6 +9,7 @@ internal static class FurnaceSection
 {
     private static readonly QuantityKey Input = new("input", Dimension.Power, "300 W", "60 kW");
     private static readonly QuantityKey Efficiency = new("efficiency", Dimension.Ratio, "0.3", "1");
+    private static readonly QuantityKey FanCurrent = new("fan_current", Dimension.Current, "0 A", "60 A");
     private static readonly QuantityKey FullPressure = new("full_pressure", Dimension.Pressure, "500 Pa", "10 kPa");
     private static readonly QuantityKey IgnitionPressure = new("ignition_pressure", Dimension.Pressure, "100 Pa", "10 kPa");
     private static readonly QuantityKey DropOutPressure = new("drop_out_pressure", Dimension.Pressure, "50 Pa", "10 kPa");
@@ -27,6 +28,7 @@ internal static class FurnaceSection
             Efficiency_frac = section.Get(Efficiency, defaults.Efficiency_frac),
             Altitude = section.Choice("altitude", ("fixed orifice", AltitudeRule.FixedOrifice), ("code percentage", AltitudeRule.CodePercentage))
                 ?? defaults.Altitude,
+            FanCurrent_A = section.Get(FanCurrent),
             FullPressure_Pa = section.Get(FullPressure, defaults.FullPressure_Pa),
             IgnitionPressure_Pa = section.Get(IgnitionPressure, defaults.IgnitionPressure_Pa),
             DropOutPressure_Pa = section.Get(DropOutPressure, defaults.DropOutPressure_Pa),

@@ -40,6 +40,24 @@ public class SunAndSkyTests
     public void Haurwitz_clear_sky_matches_pvlib(double altitude_deg, double expected_W_m2)
         => Assert.Equal(expected_W_m2, ClearSky.Haurwitz_W_m2(Math.Sin(altitude_deg * Degree)), 1e-9);
 
+    [Fact]
+    [Outside("pvlib 2014", Field.SunAndSky)]
+    public void Isotropic_sky_on_a_tilt_of_40_degrees_matches_pvlib()
+        => Assert.Equal(88.30222215594891, TiltedSurface.Irradiance_W_m2(0, 100, 0, new SunAngles(-1, 0), 40 * Degree, 0, 0.25), 1e-9);
+
+    [Fact]
+    [Outside("pvlib 2014", Field.SunAndSky)]
+    public void Light_from_the_ground_on_a_tilt_of_40_degrees_matches_pvlib()
+        => Assert.Equal(26.32000014911496, TiltedSurface.Irradiance_W_m2(0, 0, 900, new SunAngles(-1, 0), 40 * Degree, 0, 0.25), 1e-6);
+
+    // Its tests round to whole watts.
+    [Theory]
+    [InlineData(0.405723511, 50, 41.5703604)]
+    [InlineData(0.768214312, 1000, 170.790318)]
+    [Outside("pvlib 2014", Field.SunAndSky)]
+    public void Diffuse_part_matches_pvlib(double clearness, double level_W_m2, double expected_W_m2)
+        => Assert.Equal(expected_W_m2, level_W_m2 * DiffuseFraction.Erbs(clearness), 0.5);
+
     // 1 part in 1000: the example's emissivity, 0.815, is the formula's 0.8145 rounded up, and it goes on with that; its σ is 5.6697e-8.
     [Fact]
     [Outside("EnergyPlus auxiliary programs", Field.SunAndSky)]

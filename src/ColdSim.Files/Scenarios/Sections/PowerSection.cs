@@ -1,0 +1,47 @@
+using ColdSim.Files.Toml;
+using ColdSim.Model.Electrical;
+using ColdSim.Model.Furnace;
+using ColdSim.Model.Gas;
+using ColdSim.Model.Site;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary>The 12 V side: <c>[battery]</c> and, with it, <c>[solar]</c>, <c>[[load]]</c>, <c>[converter]</c> and <c>[generator]</c>.</summary>
+internal static class PowerSection
+{
+    private static readonly string[] NeedBattery = ["solar", "load", "converter", "generator"];
+
+    /// <summary>The 12 V side; null where there is no battery, and power is taken to be there.</summary>
+    /// <param name="root">The scenario.</param>
+    /// <param name="gas">What a generator burns.</param>
+    public static PowerSpecification? Read(SectionReader root, GasSpecification gas)
+    {
+        SectionReader section = root.Section("battery");
+        BatterySpecification battery = BatterySection.Read(section);
+        IReadOnlyList<SolarPanelSpecification> panels = root.Value("solar") is TomlTables
+            ? [.. root.Sections("solar").Select(SolarSection.Read)]
+            : root.Section("solar") is { } one && SolarSection.Read(one) is { } panel && one.Present ? [panel] : [];
+        IReadOnlyList<ElectricLoad> loads = [.. root.Sections("load").Select((l, i) => LoadSection.Read(l, i + 1))];
+        ConverterSpecification converter = ConverterSection.Read(root.Section("converter"));
+        GeneratorSpecification? generator = GeneratorSection.Read(root.Section("generator"), gas);
+        if (section.Present)
+            return new PowerSpecification { Battery = battery, Panels = panels, Loads = loads, Converter = converter, Generator = generator };
+        foreach (string key in NeedBattery.Where(root.Has))
+            root.Reading.Missing(root.PlaceOf(key), $"'{key}' without a battery", "accepted: it together with [battery]");
+        return null;
+    }
+
+    /// <summary>Names what is taken for granted, and warns of what does nothing.</summary>
+    public static void Check(Reading reading, PowerSpecification? power, FurnaceSpecification? furnace, IReadOnlyList<SiteSpecification> sites)
+    {
+        if (power is null)
+            return;
+        if (furnace is { FanCurrent_A: null })
+            reading.Assume($"furnace: fan current not given, taken as {FanCurrent.Usual_A(furnace.Input_W):0.0} A, usual for its input");
+        bool hookup = sites.Any(s => s.Hookup);
+        if (hookup || power.Generator is not null)
+            reading.Assume($"converter: gives up to {power.Converter.Rated_A:0} A from {(hookup ? "shore power" : "the generator")}");
+        if (power.Panels.Count > 0 && sites.Any(s => s.Latitude_deg is null))
+            reading.Warn($"[solar] without the place's latitude and longitude: its sun comes from the weather alone, as from all of the sky");
+    }
+}

@@ -1,0 +1,64 @@
+namespace ColdSim.Model.Electrical;
+
+/// <summary>Starts a generator when the battery is low and stops it when it is well charged, its hours end, or gas fails.</summary>
+/// <remarks>Its starter is on the same battery: without voltage it does not start. After it was starved it is tried again in ten minutes (assumption).</remarks>
+public sealed class GeneratorControl
+{
+    private const double RetryAfter_s = 600;
+
+    private readonly GeneratorSpecification _generator;
+    private bool _inHours;
+    private bool _starved;
+
+    /// <summary>A generator at rest.</summary>
+    /// <param name="generator">What it is.</param>
+    public GeneratorControl(GeneratorSpecification generator)
+    {
+        ArgumentNullException.ThrowIfNull(generator);
+        _generator = generator;
+    }
+
+    /// <summary>Whether it runs.</summary>
+    public bool Runs { get; private set; }
+
+    /// <summary>Whether it wants gas and has none because pressure was too low.</summary>
+    public bool WantsGas => _starved && _inHours;
+
+    /// <summary>When it is tried again after it was starved; infinite otherwise. [s]</summary>
+    public double RetryAt_s { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>Takes the clock.</summary>
+    /// <param name="clock_s">Seconds after local midnight. [s]</param>
+    public void SetClock(double clock_s)
+    {
+        _inHours = _generator.Hours.Count == 0;
+        for (int i = 0; i < _generator.Hours.Count && !_inHours; i++) _inHours = _generator.Hours[i].Contains(clock_s);
+    }
+
+    /// <summary>How far the battery's usable part is past the one at which it starts or stops; above 0 it does.</summary>
+    /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>
+    /// <param name="mayStart">Whether it may start: there is voltage for it, and no shore power.</param>
+    public double Past_frac(double usable_frac, bool mayStart)
+        => Runs ? usable_frac - _generator.StopAbove_frac
+            : _inHours && mayStart && !_starved ? _generator.StartBelow_frac - usable_frac : -1;
+
+    /// <summary>Starts or stops it.</summary>
+    /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>
+    /// <param name="mayStart">Whether it may start: there is voltage for it, and no shore power.</param>
+    /// <param name="delivery_Pa">Delivery pressure. [Pa gauge]</param>
+    /// <param name="time_s">Now. [s]</param>
+    /// <returns>Whether it started or stopped.</returns>
+    public bool Update(double usable_frac, bool mayStart, double delivery_Pa, double time_s)
+    {
+        if (_starved && (time_s >= RetryAt_s || !_inHours)) (_starved, RetryAt_s) = (false, double.PositiveInfinity);
+        if (Runs && delivery_Pa < _generator.MinimumPressure_Pa)
+        {
+            (Runs, _starved, RetryAt_s) = (false, true, time_s + RetryAfter_s);
+            return true;
+        }
+
+        if (Runs ? _inHours && Past_frac(usable_frac, mayStart) < 0 : !(Past_frac(usable_frac, mayStart) >= 0)) return false;
+        Runs = !Runs;
+        return true;
+    }
+}

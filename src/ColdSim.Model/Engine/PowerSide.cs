@@ -1,0 +1,235 @@
+using ColdSim.Model.Electrical;
+using ColdSim.Model.Numerics;
+using ColdSim.Model.Site;
+using ColdSim.Model.Weather;
+using ColdSim.Physics.SunAndSky;
+
+namespace ColdSim.Model.Engine;
+
+/// <summary>The 12 V side during a run: adds up what draws and what feeds, steps the battery's charge, and says when something switches.</summary>
+/// <remarks>
+/// Nothing of gas or heat depends on the charge within a step, so the charge is stepped beside them, by the same Runge–Kutta rule, with
+/// the battery's temperature going evenly from its value before the step to that after it.
+/// </remarks>
+internal sealed class PowerSide
+{
+    private const double EventTolerance_s = 1e-2;
+
+    // A generator's gas follows its load in steps no finer than this part of it, so that supply need not be solved anew at each.
+    private const double GasStep_frac = 0.01;
+
+    private readonly PowerSpecification _power;
+    private readonly SiteSpecification _site;
+    private readonly BatteryBody _battery;
+    private readonly PowerControl _control;
+    private readonly LoadControl[] _loads;
+    private readonly double[] _drawn_W;
+    private readonly double _fan_W;
+    private readonly double _generator_W;
+    private readonly bool _inside;
+    private double _load_W, _solar_W, _converter_W;
+
+    // What would draw if there were voltage.
+    private double _waiting_W;
+    private double _from_K, _perSecond_K;
+    private PowerFlux _flux;
+
+    public PowerSide(Rig rig)
+    {
+        _power = rig.Power!;
+        _site = rig.Site;
+        _battery = new BatteryBody(_power.Battery);
+        _control = new PowerControl(_power.Battery);
+        _loads = [.. _power.Loads.Select(l => new LoadControl(l))];
+        _drawn_W = new double[Consumers.Count(_power)];
+        _fan_W = rig.Furnace is null ? 0 : (rig.Furnace.FanCurrent_A ?? FanCurrent.Usual_A(rig.Furnace.Input_W)) * NominalVoltage.Bus_V;
+        _inside = _power.Battery.Inside && rig.Coach is not null;
+        Generator = _power.Generator is null ? null : new GeneratorControl(_power.Generator);
+
+        // What the converter can draw from the generator limits what it gives.
+        double room_W = _power.Generator is { } set ? Math.Max(0, set.Power_W(rig.Site.Elevation_m) - set.OtherLoad_W) : 0;
+        _generator_W = Math.Min(_power.Converter.Rated_W, room_W / _power.Converter.Mains_W(1));
+    }
+
+    public GeneratorControl? Generator { get; }
+
+    /// <summary>Charge. [J]</summary>
+    public double Stored_J { get; private set; }
+
+    /// <summary>Whether there is voltage.</summary>
+    public bool Live => _control.Live;
+
+    // Its starter needs voltage, and beside shore power it rests.
+    private bool MayStart => Live && !_site.Hookup;
+
+    public PowerState State() => new(Stored_J, Live);
+
+    /// <summary>Every window of the clock at whose edges something switches.</summary>
+    public IEnumerable<ClockWindow> Windows()
+        => _power.Loads.SelectMany(l => l.Hours).Concat(_power.Generator?.Hours ?? []);
+
+    public void SetClock(double clock_s)
+    {
+        foreach (LoadControl load in _loads) load.SetClock(clock_s);
+        Generator?.SetClock(clock_s);
+    }
+
+    /// <summary>Takes up where an earlier run ended, or as the scenario says.</summary>
+    public void Begin(PowerState? from)
+    {
+        Stored_J = from?.Stored_J ?? _power.Battery.InitialCharge_frac * _power.Battery.Rated_J;
+        if (from is { Live: false }) _control.Begin(false);
+    }
+
+    /// <summary>Takes the sun at the middle of a cell of the step grid.</summary>
+    public void TakeSun(in WeatherSample middle, DateTimeOffset time)
+    {
+        _solar_W = 0;
+        if (_power.Panels.Count == 0 || middle.LevelSun_W_m2 <= 0) return;
+        SunAngles? sun = LevelSun.Position(time, _site);
+        int day = time.ToUniversalTime().DayOfYear;
+        for (int i = 0; i < _power.Panels.Count; i++)
+        {
+            SolarPanelSpecification panel = _power.Panels[i];
+            double plane_W_m2 = SolarPanel.PlaneSun_W_m2(panel, middle.LevelSun_W_m2, sun, day, _site.GroundAlbedo_frac);
+            _solar_W += SolarPanel.Power_W(panel, plane_W_m2, middle.Air_K);
+        }
+    }
+
+    /// <summary>Takes what draws and what feeds, as it stands now.</summary>
+    /// <param name="fanRuns">Whether the furnace's fan runs.</param>
+    /// <param name="blankets_W">What the blankets on the battery draw. [W]</param>
+    public void TakeLoads(bool fanRuns, double blankets_W)
+    {
+        _drawn_W[Consumers.Fan] = Live && fanRuns ? _fan_W : 0;
+        _drawn_W[Consumers.Blankets] = Live ? blankets_W : 0;
+        _load_W = _drawn_W[Consumers.Fan] + _drawn_W[Consumers.Blankets];
+        for (int i = 0; i < _loads.Length; i++)
+        {
+            _drawn_W[Consumers.FirstLoad + i] = Live ? _loads[i].Power_W : 0;
+            _load_W += _drawn_W[Consumers.FirstLoad + i];
+        }
+
+        _converter_W = _site.Hookup ? _power.Converter.Rated_W : Generator is { Runs: true } ? _generator_W : 0;
+    }
+
+    /// <summary>Gas that the generator takes by its load now, as gross heat. [W]</summary>
+    /// <param name="before_W">What it was taken to be; kept where it is as good. [W]</param>
+    public double GeneratorInput_W(double before_W)
+    {
+        GeneratorSpecification set = _power.Generator!;
+        BusFlow flow = PowerBus.At(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, _from_K));
+        double now_W = set.Input_W(set.OtherLoad_W + (_site.Hookup ? 0 : _power.Converter.Mains_W(flow.Converter_W)));
+        return Math.Abs(now_W - before_W) <= GasStep_frac * before_W ? before_W : now_W;
+    }
+
+    /// <summary>Sets the battery's temperature over a step.</summary>
+    public void SetTemperatures(double airBefore_K, double airAfter_K, double outside_K, double step_s)
+    {
+        _from_K = _inside ? airBefore_K : outside_K;
+        _perSecond_K = _inside && step_s > 0 ? (airAfter_K - airBefore_K) / step_s : 0;
+    }
+
+    /// <summary>When, after the step's start, something switches; its length where nothing does. [s]</summary>
+    public double ToEvent_s(double step_s)
+    {
+        double first_s = step_s;
+        for (int point = 0; point < (Generator is null ? 1 : 2); point++)
+        {
+            Crossing crossing = new(this, point);
+            double atEnd = crossing.At(step_s);
+            if (!(atEnd > 0)) continue;
+            double atStart = crossing.At(0);
+            first_s = Math.Min(first_s, atStart > 0 ? Math.Min(step_s, EventTolerance_s)
+                : FalsePosition.Root(ref crossing, 0, atStart, step_s, atEnd, EventTolerance_s));
+        }
+
+        return first_s;
+    }
+
+    /// <summary>Takes a step for good.</summary>
+    public PowerFlux Accept(double step_s)
+    {
+        Flow(step_s);
+        Stored_J = _flux.Stored_J;
+        return _flux;
+    }
+
+    /// <summary>Voltage goes or comes back.</summary>
+    /// <param name="battery_K">Temperature of the air it stands in. [K]</param>
+    /// <param name="hasFurnace">Whether a furnace's fan would run if there were voltage.</param>
+    /// <param name="blankets_W">What the blankets would draw. [W]</param>
+    /// <returns>Whether it did.</returns>
+    public bool SwitchVoltage(double battery_K, bool hasFurnace, double blankets_W)
+    {
+        double load_W = _load_W;
+        if (!Live)
+        {
+            load_W = (hasFurnace ? _fan_W : 0) + blankets_W;
+            foreach (LoadControl load in _loads) load_W += load.Power_W;
+            _waiting_W = load_W;
+        }
+
+        return _control.Update(_battery.Usable_J(Stored_J, battery_K), load_W - _solar_W - _converter_W);
+    }
+
+    /// <summary>The generator starts or stops.</summary>
+    /// <returns>Whether it did.</returns>
+    public bool SwitchGenerator(double battery_K, double delivery_Pa, double time_s)
+        => Generator is not null && Generator.Update(_battery.Usable_frac(Stored_J, battery_K), MayStart, delivery_Pa, time_s);
+
+    /// <summary>The air that the battery stands in. [K]</summary>
+    public double AirOfBattery_K(double inside_K, double outside_K) => _inside ? inside_K : outside_K;
+
+    /// <summary>Charge per rated, and usable charge per that of a full bank.</summary>
+    public (double Charge_frac, double Usable_frac) Charge(double battery_K)
+        => (Stored_J / _power.Battery.Rated_J, _battery.Usable_frac(Stored_J, battery_K));
+
+    /// <summary>Writes down what went on in a step.</summary>
+    public void Note(PowerUse use, in PowerFlux flux, double step_s, double battery_K)
+    {
+        _drawn_W.AsSpan().CopyTo(use.Load_W);
+        use.Solar_W = flux.Solar_J / step_s;
+        use.Shore_W = _site.Hookup ? flux.Converter_J / step_s : 0;
+        use.Generator_W = _site.Hookup ? 0 : flux.Converter_J / step_s;
+        (use.Charge_frac, use.Usable_frac) = Charge(battery_K);
+        (use.Live, use.GeneratorRuns) = (Live, Generator is { Runs: true });
+    }
+
+    // The charge after a part of the step, and what flowed until then.
+    private void Flow(double part_s)
+    {
+        double half_s = 0.5 * part_s, sixth_s = part_s / 6;
+        double solar_J = 0, converter_J = 0, loss_J = 0, grown_J = 0;
+        double k1_W = Stage(Stored_J, 0, sixth_s);
+        double k2_W = Stage(Stored_J + (half_s * k1_W), half_s, 2 * sixth_s);
+        double k3_W = Stage(Stored_J + (half_s * k2_W), half_s, 2 * sixth_s);
+        Stage(Stored_J + (part_s * k3_W), part_s, sixth_s);
+        _flux = new PowerFlux(solar_J, converter_J, _load_W * part_s, loss_J, Stored_J + grown_J);
+
+        double Stage(double stored_J, double at_s, double weight_s)
+        {
+            BusFlow flow = PowerBus.At(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(stored_J, _from_K + (at_s * _perSecond_K)));
+            double gain_W = _battery.Gain_W(flow.Taken_W), drain_W = _battery.Drain_W(flow.Given_W);
+            solar_J += weight_s * flow.Solar_W;
+            converter_J += weight_s * flow.Converter_W;
+            loss_J += weight_s * (flow.Taken_W - gain_W + drain_W - flow.Given_W);
+            grown_J += weight_s * (gain_W - drain_W);
+            return gain_W - drain_W;
+        }
+    }
+
+    // How far past a switching point the charge is after part of the step: voltage, then the generator.
+    private readonly struct Crossing(PowerSide side, int point) : IFunction
+    {
+        public double At(double part_s)
+        {
+            side.Flow(part_s);
+            double battery_K = side._from_K + (part_s * side._perSecond_K), stored_J = side._flux.Stored_J;
+            double load_W = side.Live ? side._load_W : side._waiting_W;
+            return point == 0
+                ? side._control.Past_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W)
+                : side.Generator!.Past_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+using ColdSim.Model.Electrical;
+using ColdSim.Model.Engine;
+using UnitsNet;
+
+namespace ColdSim.Planning.Nights;
+
+/// <summary>Counts the 12 V side over one night. SI units.</summary>
+/// <param name="power">What there is.</param>
+internal sealed class PowerTally(PowerSpecification power)
+{
+    private readonly double[] _drawn_J = new double[Consumers.Count(power)];
+    private double _solar_J, _shore_J, _generator_J, _generator_s;
+    private double _low_frac = double.PositiveInfinity, _lowAt_s, _end_frac;
+
+    /// <summary>When voltage was first gone; NaN where it never was. [s]</summary>
+    public double Flat_s { get; private set; } = double.NaN;
+
+    /// <summary>How long it was gone. [s]</summary>
+    public double VoltageGone_s { get; private set; }
+
+    public void Add(PowerUse use, double from_s, double to_s)
+    {
+        double step_s = to_s - from_s;
+        for (int i = 0; i < _drawn_J.Length; i++) _drawn_J[i] += use.Load_W[i] * step_s;
+        _solar_J += use.Solar_W * step_s;
+        _shore_J += use.Shore_W * step_s;
+        _generator_J += use.Generator_W * step_s;
+        if (use.GeneratorRuns) _generator_s += step_s;
+        if (use.Charge_frac < _low_frac) (_low_frac, _lowAt_s) = (use.Charge_frac, to_s);
+        _end_frac = use.Charge_frac;
+        if (use.Live) return;
+        if (double.IsNaN(Flat_s)) Flat_s = from_s;
+        VoltageGone_s += step_s;
+    }
+
+    public NightPower Report(DateTimeOffset start) => new()
+    {
+        Drawn = [.. _drawn_J.Select((j, i) => new NightDraw(Consumers.NameOf(power, i), Energy.FromJoules(j)))],
+        Solar = Energy.FromJoules(_solar_J),
+        Shore = Energy.FromJoules(_shore_J),
+        Generator = Energy.FromJoules(_generator_J),
+        GeneratorTime = Duration.FromSeconds(_generator_s),
+        ChargeLow = Ratio.FromDecimalFractions(_low_frac),
+        ChargeLowAt = start.AddSeconds(_lowAt_s),
+        ChargeAtEnd = Ratio.FromDecimalFractions(_end_frac),
+        FlatAt = double.IsNaN(Flat_s) ? null : start.AddSeconds(Flat_s),
+        VoltageGone = Duration.FromSeconds(VoltageGone_s),
+    };
+}

@@ -1,0 +1,107 @@
+using ColdSim.Model.Electrical;
+using CsCheck;
+using Xunit;
+
+namespace ColdSim.Tests.Model.Electrical;
+
+public class BatteryBodyTests
+{
+    private const double Zero_K = 273.15;
+    private const double Hundred_J = 100 * NominalVoltage.AmpereHour_J;
+
+    private static BatteryBody Bank(BatteryChemistry chemistry) => new(BatteryPresets.Of(chemistry, Hundred_J));
+
+    [Theory]
+    [InlineData(-15, 0.65)]
+    [InlineData(0, 0.85)]
+    [InlineData(25, 1.00)]
+    [InlineData(40, 1.04)]
+    [Outside("System Advisor Model, battery", Field.Electrical)]
+    public void Capacity_in_the_cold_is_that_of_the_advisor_model(double t_C, double part)
+        => Assert.Equal(part, ColdCapacity.Part_frac(t_C + Zero_K), 1e-12);
+
+    [Theory]
+    [InlineData(BatteryChemistry.Flooded, 0.5)]
+    [InlineData(BatteryChemistry.Agm, 0.5)]
+    [InlineData(BatteryChemistry.Gel, 0.5)]
+    [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
+    public void Half_of_a_lead_acid_bank_is_used(BatteryChemistry chemistry, double part)
+        => Assert.Equal(part * Hundred_J, Bank(chemistry).Usable_J(Hundred_J, 25 + Zero_K), 1e-6);
+
+    [Theory]
+    [InlineData(BatteryChemistry.Flooded, 1.2, 1.3)]
+    [InlineData(BatteryChemistry.Gel, 1.1, 1.25)]
+    [InlineData(BatteryChemistry.Agm, 1.05, 1.15)]
+    [InlineData(BatteryChemistry.LithiumIronPhosphate, 1, 1.05)]
+    [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
+    public void Exponents_of_Peukert_are_in_the_usual_range(BatteryChemistry chemistry, double least, double most)
+        => Assert.InRange(BatteryPresets.Of(chemistry, Hundred_J).PeukertExponent, least, most);
+
+    [Fact]
+    public void Below_the_twenty_hour_rate_charge_falls_by_what_is_given()
+        => Assert.Equal(60, Bank(BatteryChemistry.Flooded).Drain_W(60), 1e-12);
+
+    [Fact]
+    public void Above_it_Peukerts_law_is_kept()
+    {
+        // 20 A from a bank of 100 Ah rated at 5 A, exponent 1.25: (20/5)^0.25 = 1.414.
+        Assert.Equal(240 * Math.Sqrt(2), Bank(BatteryChemistry.Flooded).Drain_W(240), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(-0.01, 0)]
+    [InlineData(0, 5)]
+    [InlineData(5, 10)]
+    [InlineData(10, 50)]
+    [InlineData(25, 50)]
+    public void Lithium_takes_nothing_below_freezing_and_little_until_it_is_warm(double t_C, double expected_A)
+        => Assert.Equal(expected_A, Bank(BatteryChemistry.LithiumIronPhosphate).Acceptance_W(0.5 * Hundred_J, t_C + Zero_K) / 12, 1e-9);
+
+    [Theory]
+    [InlineData(0.5, 25)]
+    [InlineData(0.8, 25)]
+    [InlineData(0.98, 5)]
+    [InlineData(0.99, 2.5)]
+    [InlineData(1, 0)]
+    public void Charging_of_glass_mat_tapers_from_four_fifths_on(double charge, double expected_A)
+        => Assert.Equal(expected_A, Bank(BatteryChemistry.Agm).Acceptance_W(charge * Hundred_J, 25 + Zero_K) / 12, 1e-9);
+
+    [Fact]
+    public void Cold_locks_in_charge_that_warmth_gives_back()
+    {
+        BatteryBody bank = Bank(BatteryChemistry.Agm);
+        double stored_J = 0.6 * Hundred_J;
+        Assert.True(bank.Usable_J(stored_J, Zero_K + 20) > 0);
+        Assert.True(bank.Usable_J(stored_J, Zero_K - 20) < 0);
+        Assert.Equal(1, bank.Usable_frac(Hundred_J, Zero_K - 20), 1e-12);
+    }
+
+    [Fact]
+    public void What_goes_in_is_what_comes_out_what_is_stored_and_what_is_lost()
+        => Gen.Select(Gen.Enum<BatteryChemistry>(), Gen.Double[-30, 40], Gen.Double[0, 1], Gen.Double[0, 500], Gen.Double[0, 400], Gen.Double[0, 600])
+            .Sample((chemistry, t_C, charge, load_W, solar_W, converter_W) =>
+            {
+                BatteryBody bank = Bank(chemistry);
+                BusFlow f = PowerBus.At(load_W, solar_W, converter_W, bank.Acceptance_W(charge * Hundred_J, t_C + Zero_K));
+                double loss_W = f.Taken_W - bank.Gain_W(f.Taken_W) + bank.Drain_W(f.Given_W) - f.Given_W;
+                double stored_W = bank.Gain_W(f.Taken_W) - bank.Drain_W(f.Given_W);
+                Assert.Equal(f.Solar_W + f.Converter_W, f.Load_W + stored_W + loss_W, 1e-9);
+                Assert.True(loss_W >= -1e-9 && f.Solar_W <= solar_W && f.Converter_W <= converter_W && Math.Min(f.Taken_W, f.Given_W) == 0);
+            });
+
+    [Fact]
+    public void Voltage_goes_at_flat_and_comes_back_when_recovered_or_carried()
+    {
+        PowerControl power = new(BatteryPresets.Of(BatteryChemistry.Agm, Hundred_J));
+        Assert.False(power.Update(10, 50));
+        Assert.False(power.Update(0, -5));
+        Assert.True(power.Update(0, 50));
+        Assert.False(power.Live);
+        Assert.False(power.Update(0.04 * Hundred_J, 50));
+        Assert.True(power.Update(0.05 * Hundred_J, 50));
+        Assert.True(power.Live);
+        Assert.True(power.Update(-1, 50));
+        Assert.True(power.Update(-1, -5));
+        Assert.True(power.Live);
+    }
+}
