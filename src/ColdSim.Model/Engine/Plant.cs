@@ -133,7 +133,7 @@ internal sealed class Plant
             cylinders_J += Gas.At(s, i, s.Cylinder_K[i]).InternalEnergy_J + Cylinders[i].ShellHeat_J_K * s.Cylinder_K[i];
         double coach_J = Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0;
         foreach (double node_J in s.Node_J) coach_J += node_J;
-        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg(), Gas.FuelBeyondPropane_J(s));
+        return new Stored(cylinders_J, coach_J, s.TotalPropane_kg(), FuelBeyondPropane_J: Gas.FuelBeyondPropane_J(s));
     }
 
     /// <summary>What an appliance's thermostat senses: its node, or the coach's air. [K]</summary>

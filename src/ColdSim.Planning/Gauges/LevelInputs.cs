@@ -1,5 +1,5 @@
-using ColdSim.Physics.Geometry;
 using ColdSim.Physics.Fluids;
+using ColdSim.Physics.Geometry;
 using ColdSim.Physics.Propane;
 
 namespace ColdSim.Planning.Gauges;
