@@ -10,6 +10,7 @@ using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -31,6 +32,8 @@ internal static class Joined
         Chance = (scenario, options, wish, finished, cancel) => wish.Record is { } record
             ? ChanceRun.OfYears(scenario, options, record, finished, cancel: cancel)
             : ChanceRun.Of(scenario, options, wish.Members, wish.Seed, finished, cancel: cancel),
+        Freeze = FreezeOutlook.Of,
+        WriteFreezeJson = FreezeJson.Write,
         WriteChanceJson = ChanceJson.Write,
         WriteCompareJson = CompareJson.Write,
         WriteCompareCsv = CompareCsv.Write,

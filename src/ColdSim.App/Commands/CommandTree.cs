@@ -17,6 +17,7 @@ internal static class CommandTree
             CompareCommand.Of(host),
             TripCommand.Of(host),
             LimitsCommand.Of(host),
+            FreezeCommand.Of(host),
             ExplainCommand.Of(host),
             CheckCommand.Of(host),
             NewCommand.Of(host),

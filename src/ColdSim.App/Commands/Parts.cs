@@ -5,6 +5,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -51,6 +52,12 @@ internal sealed record Parts
 
     /// <summary>Runs the members of an ensemble, of the scenario and its options, and tells of each that is done.</summary>
     public required Func<Scenario, IReadOnlyList<ComparedOption>, ChanceWish, IProgress<int>, CancellationToken, ChanceReport> Chance { get; init; }
+
+    /// <summary>Says how long is left once the furnace stops at each of some instants.</summary>
+    public required Func<Scenario, IReadOnlyList<DateTimeOffset>, CancellationToken, FreezeOutlook> Freeze { get; init; }
+
+    /// <summary>Writes times to freezing as one JSON document.</summary>
+    public required Action<FreezeOutlook, Stream> WriteFreezeJson { get; init; }
 
     /// <summary>Writes a chance as one JSON document.</summary>
     public required Action<ChanceReport, Stream> WriteChanceJson { get; init; }

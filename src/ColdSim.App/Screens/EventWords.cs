@@ -38,6 +38,7 @@ internal sealed record EventWords(char Letter, string Legend, string Sentence, i
         ReportedKind.WaterFreezes => new('w', "water freezes", "water begins to freeze", 9),
         ReportedKind.WaterSolid => new('I', "all ice", "water is all ice", 10),
         ReportedKind.WaterThawed => new('m', "ice thawed", "the last ice has thawed", 2),
+        ReportedKind.DampSettles => new('d', "damp", "damp settles on the coldest surface", 1),
         ReportedKind.VoltageGone => new('B', "battery flat", "the battery is flat, voltage is gone", 11),
         ReportedKind.VoltageBack => new('b', "voltage back", "voltage is back", 3),
         ReportedKind.GeneratorStarts => new('E', "generator", "the generator starts", 3),

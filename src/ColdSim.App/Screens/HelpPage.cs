@@ -39,6 +39,7 @@ internal static class HelpPage
         "  Pressures are gauge. Axes are one for all nights.",
         "LETTERS OF WATER AND OF THE 12 V SIDE",
         "  w I m  water begins to freeze, is all ice, has thawed",
+        "  d      damp settles on the coldest surface",
         "  B b    battery flat, voltage back",
         "  E e X  generator starts, stops, dies for want of gas",
         "",
@@ -47,7 +48,7 @@ internal static class HelpPage
     // Told in one line each, so that all of the help still fits two columns.
     private static readonly ReportedKind[] Together =
     [
-        ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
+        ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.DampSettles, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
         ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved,
     ];
 

@@ -104,6 +104,7 @@ internal static class EventRows
     private static string Words(ReportedKind kind) => kind switch
     {
         ReportedKind.ShortEnds => "gas is enough again",
+        ReportedKind.DampSettles => "damp settles on the coldest surface",
         ReportedKind.FlameLost => "flame lost",
         ReportedKind.Lockout => "furnace locks out",
         ReportedKind.LockoutRetry => "furnace tries again",

@@ -15,12 +15,13 @@ internal static class RunText
     {
         List<TextSection> sections =
         [
-            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units)]),
+            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units), .. Stops(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
             .. BlendTable.Applies(report) ? [new TextSection("The gas", BlendTable.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WhoDrew.Applies(report) ? [new TextSection("Who drew what gas", WhoDrew.Lines(report, units))] : Array.Empty<TextSection>(),
             .. WaterTable.Applies(report) ? [new TextSection("Water", WaterTable.Lines(report, units))] : Array.Empty<TextSection>(),
+            .. DampLines.Applies(report) ? [new TextSection("Damp", DampLines.Of(report, units))] : Array.Empty<TextSection>(),
             .. PowerTable.Applies(report) ? [new TextSection("The 12 V side", PowerTable.Lines(report))] : Array.Empty<TextSection>(),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
@@ -54,6 +55,9 @@ internal static class RunText
         => $"Energy closes to {Part(ledger.WorstEnergy_frac)}, mass to {Part(Math.Abs(ledger.Mass_frac))} of throughput.";
 
     public static string Part(double part) => part == 0 ? "0" : part.ToString("0e0", CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Stops(RunReport report, UnitStyle units)
+        => report.HeatStop is { } stop ? Wrap.Lines(FreezeSentence.After(stop, units), rest: "  ") : [];
 
     private static string Setting(RunReport report, UnitStyle units)
     {

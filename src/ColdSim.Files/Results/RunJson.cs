@@ -38,6 +38,7 @@ public static class RunJson
             json.WriteString("title", report.Scenario.Title);
             Time(json, "start", report.Scenario.Start);
             json.WriteString("end", WireNames.Of(report.End));
+            FreezeJson.Stop(json, "furnace_stops", report.HeatStop);
             Summary(json, report.Summary);
             json.WriteStartArray("cylinders");
             for (int i = 0; i < report.Scenario.Rig.Cylinders.Count; i++)
@@ -125,6 +126,7 @@ public static class RunJson
         foreach (BlendReport blend in night.Blends)
             Blend(json, blend);
         json.WriteEndArray();
+        Number(json, "damp_time_s", night.DampTime.Seconds);
         json.WriteString("first_out", WireNames.Of(night.FirstOut));
         Power(json, night.Power);
         json.WriteEndObject();

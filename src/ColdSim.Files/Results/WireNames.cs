@@ -41,6 +41,7 @@ internal static class WireNames
         ReportedKind.WaterFreezes => "water_freezes",
         ReportedKind.WaterSolid => "water_solid",
         ReportedKind.WaterThawed => "water_thawed",
+        ReportedKind.DampSettles => "damp_settles",
         ReportedKind.WeatherEnds => "weather_ends",
         ReportedKind.VoltageGone => "voltage_gone",
         ReportedKind.VoltageBack => "voltage_back",

@@ -297,6 +297,7 @@ public sealed class Simulation
         _record.Blanket_W = _conditions.BlanketPower_W();
         _record.BurnerLit = _conditions.FurnaceLit;
         _record.Undersupplied = _controls.Supply.Undersupplied;
+        _record.DampSettles = _plant.Damp is not null && _controls.Damp.Passed;
     }
 
     private void TryStep(double step_s)

@@ -70,6 +70,9 @@ public sealed class StepRecord
     /// <summary>Whether an appliance asked and did not get.</summary>
     public bool Undersupplied { get; set; }
 
+    /// <summary>Whether damp settles on the coach's coldest surface.</summary>
+    public bool DampSettles { get; set; }
+
     /// <summary>What went on on the 12 V side; null without a battery.</summary>
     public PowerUse? Power { get; }
 
@@ -82,7 +85,7 @@ public sealed class StepRecord
         ArgumentNullException.ThrowIfNull(whole);
         (_ends[_from], _ends[1 - _from]) = (from, to);
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
-        (BurnerLit, Undersupplied) = (whole.BurnerLit, whole.Undersupplied);
+        (BurnerLit, Undersupplied, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.DampSettles);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
         whole.IsShort.AsSpan().CopyTo(IsShort);
         whole.Node_K.AsSpan().CopyTo(Node_K);

@@ -53,6 +53,9 @@ public sealed record NightReport
     /// <summary>What became of a mixed gas in each cylinder; empty for propane alone.</summary>
     public IReadOnlyList<BlendReport> Blends { get; init; } = [];
 
+    /// <summary>How long damp settled on the coach's coldest surface; zero where that is not followed.</summary>
+    public Duration DampTime { get; init; }
+
     /// <summary>Walks outside to change cylinders.</summary>
     public int Walks { get; init; }
 

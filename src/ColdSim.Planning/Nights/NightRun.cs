@@ -131,6 +131,7 @@ public static class NightRun
             LeftAtEnd = Mass.FromKilograms(t.PropaneAtEnd_kg),
             EachLeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? [] : Each(t.EachAtDawn, scenario),
             EachLeftAtEnd = Each(t.EachAtEnd, scenario),
+            DampTime = Duration.FromSeconds(t.Damp_s),
             Walks = t.Walks,
             ReserveStarts = t.ReserveStarts,
             BlanketEnergy = Energy.FromJoules(t.Blanket_J),

@@ -60,6 +60,8 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
 
     public double Hottest_K { get; private set; }
 
+    public double Damp_s { get; private set; }
+
     public int Walks { get; set; }
 
     public int ReserveStarts { get; set; }
@@ -94,6 +96,7 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
         To_s = record.To.Time_s;
         Takers.Add(record, step_s);
         if (record.BurnerLit) Burner_s += step_s;
+        if (record.DampSettles) Damp_s += step_s;
         if (record.Power is { } use) Power?.Add(use, record.From.Time_s, record.To.Time_s);
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
         if (!record.Undersupplied) return;

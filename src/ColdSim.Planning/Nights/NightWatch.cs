@@ -117,7 +117,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
                 night.Takers.Happened(happened.Kind, happened.Cylinder, moment.Time_s);
                 Tell(Kind(happened.Kind), moment, 0, happened.Value, _nodes[happened.Cylinder]);
                 return;
-            case EventKind.HeatCalled or EventKind.HeatSatisfied or EventKind.BlanketOn or EventKind.BlanketOff or EventKind.CylinderCooled:
+            case EventKind.HeatCalled or EventKind.HeatSatisfied or EventKind.BlanketOn or EventKind.BlanketOff or EventKind.CylinderCooled
+                or EventKind.DampGone:
                 return;
         }
 
@@ -217,6 +218,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         EventKind.WaterFreezes => ReportedKind.WaterFreezes,
         EventKind.WaterSolid => ReportedKind.WaterSolid,
         EventKind.WaterThawed => ReportedKind.WaterThawed,
+        EventKind.DampSettles => ReportedKind.DampSettles,
         EventKind.VoltageGone => ReportedKind.VoltageGone,
         EventKind.VoltageBack => ReportedKind.VoltageBack,
         EventKind.GeneratorStarts => ReportedKind.GeneratorStarts,

@@ -77,6 +77,9 @@ public enum ReportedKind
     /// <summary>The last of that ice has thawed.</summary>
     WaterThawed,
 
+    /// <summary>Damp begins to settle on the coach's coldest surface; the value is that surface's temperature in kelvins.</summary>
+    DampSettles,
+
     /// <summary>The battery is flat and voltage is gone; the value is the charge left, per rated.</summary>
     VoltageGone,
 

@@ -182,7 +182,7 @@ public class PowerSideTests
         int gone = 0, back = 0, generated = 0;
         Gen.Select(
             Gen.Select(Gen.Enum<BatteryChemistry>(), Gen.Double[5, 100], Gen.Double[0.3, 1], Gen.Bool),
-            Gen.Select(Gen.Double[0, 800], Gen.Double[0, 500], Gen.Double[0, 60], Gen.Bool),
+            Gen.Select(Gen.Double[0, 800], Gen.Double[100, 500], Gen.Double[0, 60], Gen.Bool),
             Gen.Select(Gen.Double[-35, 5], Gen.Double[0, 12])).Sample((bank, with, sky) =>
             {
                 PowerSpecification power = Bank(bank.Item2, bank.Item1) with
@@ -199,7 +199,7 @@ public class PowerSideTests
                 if (run.Has(EventKind.VoltageGone)) Interlocked.Increment(ref gone);
                 if (run.Has(EventKind.VoltageBack)) Interlocked.Increment(ref back);
                 if (run.Has(EventKind.GeneratorStarts)) Interlocked.Increment(ref generated);
-            }, iter: 40);
+            }, iter: 160);
         Assert.True(gone > 2 && back > 0 && generated > 2, $"Too tame: {gone} gone, {back} back, {generated} generated.");
     }
 }
