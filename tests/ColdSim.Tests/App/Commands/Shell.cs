@@ -52,6 +52,8 @@ internal sealed class Shell
         Limits = (_, _, _, _, _) => HandLimits.Chart,
         WriteLimitsJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteLimitsCsv = (_, writer) => writer.WriteLine("limits,invented"),
+        Freeze = ColdSim.Planning.Freezing.FreezeOutlook.Of,
+        WriteFreezeJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         Explain = (scenario, at, _, _) => ColdSim.Planning.Explain.Explanation.Of(scenario, at),
         WriteExplainJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
         WriteJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
