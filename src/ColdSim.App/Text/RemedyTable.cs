@@ -32,6 +32,15 @@ internal static class RemedyTable
         }
     }
 
+    /// <summary>A remedy of the 12 V side that holds, in a few words.</summary>
+    public static string Short(Remedy remedy) => remedy.Kind switch
+    {
+        RemedyKind.Battery => $"a battery of {AmpereHours(remedy.Value!.Value)}",
+        RemedyKind.MorePanels => $"{Watts(remedy.Value!.Value)} more of solar panels",
+        RemedyKind.Generator => $"a {Name(remedy)}",
+        _ => Name(remedy),
+    };
+
     private static string Name(Remedy remedy) => remedy.Kind switch
     {
         RemedyKind.Blanket => "listed blanket",
@@ -77,7 +86,7 @@ internal static class RemedyTable
 
     private static string Watts(double value_W) => $"{UnitStyle.Number(value_W, 0)} W";
 
-    private static string AmpereHours(double value_J) => $"{UnitStyle.Number(value_J / 3600 / NominalVoltage.Bus_V, 0)} Ah";
+    private static string AmpereHours(double value_J) => $"{UnitStyle.Number(value_J / NominalVoltage.AmpereHour_J, 0)} Ah";
 
     // Of one blanket, all cylinders having alike.
     private static string Hours(Remedy remedy, Explanation explanation)

@@ -11,8 +11,7 @@ namespace ColdSim.Planning.Explain;
 internal static class ElectricalRemedies
 {
     // Ends of reach and the usual set are common practice, no source.
-    private const double AmpereHour_J = NominalVoltage.Bus_V * 3600;
-    private const double LargestBank_J = 1000 * AmpereHour_J, BankStep_J = 10 * AmpereHour_J;
+    private const double LargestBank_J = 1000 * NominalVoltage.AmpereHour_J, BankStep_J = 10 * NominalVoltage.AmpereHour_J;
     private const double MostPanels_W = 2000, PanelStep_W = 25;
     private const double UsualGenerator_W = 2800;
 
