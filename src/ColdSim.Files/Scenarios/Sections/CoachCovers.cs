@@ -13,7 +13,7 @@ internal static class CoachCovers
     /// <param name="loss_W_K">What the coach loses without them. [W/K]</param>
     public static (double Saves_W_K, IReadOnlyList<ClockWindow> Hours) Read(SectionReader section, double loss_W_K)
     {
-        double saves_W_K = section.Present ? section.Require(Saves) : 0;
+        double saves_W_K = section.Present ? section.Require(Saves) : section.Get(Saves, 0);
         IReadOnlyList<ClockWindow> hours = section.Spans("hours") ?? [];
         section.Finish();
         if (!section.Present)
