@@ -1,7 +1,7 @@
 namespace ColdSim.Physics.SunAndSky;
 
 /// <summary>Position of the sun from the date, the time and the place.</summary>
-/// <remarks>Source: Spencer 1971, in the form NOAA publishes as its low-accuracy set: about 0.3° and half a minute, ample for heat.</remarks>
+/// <remarks>Source: Spencer 1971, in the form NOAA publishes as its low-accuracy set: about 0.3° and 0.6 min, ample for heat.</remarks>
 public static class SunPosition
 {
     /// <summary>The sun's altitude and azimuth.</summary>
