@@ -11,7 +11,7 @@ internal static class FramePages
 {
     public static FrameView Open(Opening opening, UnitStyle units) => new(
         [
-            new NightFramePage(NightView.Open(opening.Report, units)),
+            new NightFramePage(NightView.Open(opening.Report, units), opening.Parts),
             TripPage.Of(opening.Report.Scenario, opening.Parts, units),
             OptionsPage.Of(opening.Report, opening.Options, opening.Parts, units),
             WhyPage.Of(opening.Report, opening.Parts, units),
@@ -19,6 +19,7 @@ internal static class FramePages
             ReadingsPage.Of(opening.Report.Scenario, opening.File, units, TimeProvider.System),
             ChancePage.Of(opening.Report, opening.Parts, units),
             .. GasPage.Of(opening.Report, units),
+            .. PowerPage.Of(opening.Report, units),
         ],
         units);
 }

@@ -65,7 +65,7 @@ internal static class NightPage
     private static string Footer(int width, bool whole) => Fitting.Join(
         [
             .. whole ? (string[])[] : ["more curves on a taller screen"],
-            "? help", "q quit", "←→ 10 min", "e/E event", "n/p night", "↑↓ hour", "l list", "u units", "Shift ←→ 1 min", "Home/End ends of the night",
+            "? help", "q quit", "←→ 10 min", "e/E event", "n/p night", "↑↓ hour", "l list", "u units", "w if the furnace stopped", "Shift ←→ 1 min", "Home/End ends of the night",
         ],
         "  ", width);
 }

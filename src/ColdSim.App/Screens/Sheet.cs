@@ -32,6 +32,9 @@ internal sealed class Sheet
 
     public int Height { get; }
 
+    /// <summary>Whether who lays this on a screen may write on where its last row ends.</summary>
+    public bool LastRowGoesOn { get; set; }
+
     public Cell this[int x, int y] => _cells[y * Width + x];
 
     public void Put(int x, int y, char glyph, Ink ink = Ink.Plain)

@@ -15,7 +15,7 @@ internal static class RunText
     {
         List<TextSection> sections =
         [
-            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units), .. Stops(report, units)]),
+            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Stops(report, units), .. Sentences(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
             .. BlendTable.Applies(report) ? [new TextSection("The gas", BlendTable.Lines(report, units))] : Array.Empty<TextSection>(),

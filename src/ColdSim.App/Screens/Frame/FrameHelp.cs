@@ -4,10 +4,10 @@ namespace ColdSim.App.Screens.Frame;
 internal static class FrameHelp
 {
     /// <summary>What works on every page; the night page's help has them too.</summary>
-    public static IReadOnlyList<string> Everywhere { get; } =
+    public static IReadOnlyList<string> Everywhere(IReadOnlyList<IPage> pages) =>
     [
         "EVERY PAGE",
-        "  1 to 7 or F1 to F7    another page; each stays as it was",
+        $"  {$"{PageNumbers.Of(pages)} or {PageNumbers.Of(pages, "F")}",-21} another page; each stays as it was",
         "  Esc                   stops what is being worked out",
         "  u                     US or metric units",
         "  ? or Esc              close help; Esc never quits",
@@ -15,7 +15,7 @@ internal static class FrameHelp
         "  mouse click           on a page's name opens it",
     ];
 
-    public static IReadOnlyList<string> Lines(FrameView view) => [.. view.Page.Help ?? [], "", .. Everywhere];
+    public static IReadOnlyList<string> Lines(FrameView view) => [.. view.Page.Help ?? [], "", .. Everywhere(view.Pages)];
 
     /// <summary>Rows of help that a screen of a height shows.</summary>
     public static int RowsOf(int height) => Math.Max(1, height - 3);

@@ -9,9 +9,6 @@ internal static class FrameSheet
     public const int LeastWidth = ScreenPlan.LeastWidth;
     public const int LeastHeight = ScreenPlan.LeastHeight + Rows;
 
-    /// <summary>What the last row says of the row of pages.</summary>
-    public const string PageKeys = "1-7 pages";
-
     private const int LongestName = 12;
 
     public static Sheet Draw(FrameView view, int width, int height)
@@ -30,9 +27,9 @@ internal static class FrameSheet
         if (view.HelpRow is { } row)
             FrameHelp.Draw(sheet, view, row);
         else if (view.Waiting is { } job)
-            Working(sheet, job);
+            Working(sheet, view, job);
         else
-            sheet.Lay(view.Page.Draw(width, height - Rows), Rows);
+            Page(sheet, view);
         return sheet;
     }
 
@@ -68,11 +65,22 @@ internal static class FrameSheet
         return page == view.Open ? $"[{named.Key} {named.Title}{busy}]" : $" {$"{named.Key} {named.Title[..Math.Min(letters, named.Title.Length)]}".TrimEnd()}{busy} ";
     }
 
-    private static void Working(Sheet sheet, PageJob job)
+    private static void Page(Sheet sheet, FrameView view)
+    {
+        Sheet page = view.Page.Draw(sheet.Width, sheet.Height - Rows);
+        sheet.Lay(page, Rows);
+        if (page.LastRowGoesOn)
+            sheet.Put(0, sheet.Height - 1, Fitting.Join([sheet.Row(sheet.Height - 1).TrimEnd(), PageKeys(view), "u units"], "  ", sheet.Width));
+    }
+
+    /// <summary>What the last row says of the row of pages, such as "1-7 pages".</summary>
+    private static string PageKeys(FrameView view) => $"{PageNumbers.Of(view.Pages)} pages";
+
+    private static void Working(Sheet sheet, FrameView view, PageJob job)
     {
         sheet.Put(0, 2, Fitting.Cut(job.Work.What, sheet.Width), Ink.Strong);
         sheet.Put(0, 4, Fitting.Cut(job.Progress, sheet.Width));
         sheet.Put(0, 6, "Other pages can be looked at meanwhile.");
-        sheet.Put(0, sheet.Height - 1, Fitting.Join([job.Work.GivesPart ? "Esc stop and show what is done" : "Esc stop", PageKeys, "q quit"], "  ", sheet.Width));
+        sheet.Put(0, sheet.Height - 1, Fitting.Join([job.Work.GivesPart ? "Esc stop and show what is done" : "Esc stop", PageKeys(view), "q quit"], "  ", sheet.Width));
     }
 }

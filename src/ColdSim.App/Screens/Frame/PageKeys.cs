@@ -63,6 +63,7 @@ internal static class PageKeys
         'p' => new PageMessage.NextNight(-1),
         'l' => new PageMessage.Turn(OpenPage.Events),
         'u' => new PageMessage.OtherUnits(),
+        'w' => new PageMessage.HeatStops(),
         ' ' => new PageMessage.Mark(),
         '?' => new PageMessage.Turn(OpenPage.Help),
         _ => null,

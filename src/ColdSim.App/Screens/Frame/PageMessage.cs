@@ -39,6 +39,9 @@ internal abstract record PageMessage
     /// <summary>Back to the curves.</summary>
     public sealed record Close : PageMessage;
 
+    /// <summary>Asks how long is left if the furnace stopped where the cursor stands.</summary>
+    public sealed record HeatStops : PageMessage;
+
     /// <summary>Marks the chosen row, or takes its mark away.</summary>
     public sealed record Mark : PageMessage;
 

@@ -1,4 +1,3 @@
-using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 
 namespace ColdSim.App.Screens.Pages;
@@ -6,9 +5,12 @@ namespace ColdSim.App.Screens.Pages;
 /// <summary>What several pages have: a head, a foot, a paragraph.</summary>
 internal static class PageParts
 {
-    /// <summary>The last row: a page's own keys, the first of them first, and those of every page.</summary>
+    /// <summary>The last row: a page's own keys, the first of them first; the frame goes on with those of every page.</summary>
     public static void Foot(Sheet sheet, params string[] keys)
-        => sheet.Put(0, sheet.Height - 1, Fitting.Join([.. keys.Take(1), "? help", "q quit", .. keys.Skip(1), FrameSheet.PageKeys, "u units"], "  ", sheet.Width));
+    {
+        sheet.Put(0, sheet.Height - 1, Fitting.Join([.. keys.Take(1), "? help", "q quit", .. keys.Skip(1)], "  ", sheet.Width));
+        sheet.LastRowGoesOn = true;
+    }
 
     /// <summary>A title and what stands beside it.</summary>
     public static void Head(Sheet sheet, string title, string beside)

@@ -1,4 +1,4 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 
 namespace ColdSim.App.Screens.Readings;
@@ -30,7 +30,7 @@ internal static class ReadingsSheet
         if (page.File is null)
         {
             Body(sheet, [("The demo has no file of its own, so no log stands beside it.", Ink.Plain), ("'coldsim new trip.toml' writes a scenario to begin with; 'coldsim view trip.toml' opens it.", Ink.Plain)], 0);
-            sheet.Put(0, sheet.Height - 1, Fitting.Join([FrameSheet.PageKeys, "? help", "q quit"], "  ", sheet.Width));
+            PageParts.Foot(sheet);
             return;
         }
 

@@ -91,8 +91,16 @@ public class FrameUpdateTests
         Assert.Contains("EVERY PAGE", text, StringComparison.Ordinal);
         Assert.Empty(Heard(help.After(Ask(new PageMessage.Rows(1))), 0));
         Assert.Null(help.After(Ask(new PageMessage.Close())).HelpRow);
-        Assert.All(FrameHelp.Everywhere, l => Assert.InRange(l.Length, 0, FrameSheet.LeastWidth));
+        Assert.All(FrameHelp.Everywhere(View().Pages), l => Assert.InRange(l.Length, 0, FrameSheet.LeastWidth));
     }
+
+    [Theory]
+    [InlineData("1234567", "", "1-7")]
+    [InlineData("12345679", "", "1-7 9")]
+    [InlineData("12345679", "F", "F1-F7 F9")]
+    [InlineData("126", "", "1-2 6")]
+    public void The_keys_told_are_those_of_the_pages_there_are(string keys, string before, string told)
+        => Assert.Equal(told, PageNumbers.Of([.. keys.Select(k => new FakePage(k, "page"))], before));
 
     [Fact]
     public void A_small_terminal_is_told_so()

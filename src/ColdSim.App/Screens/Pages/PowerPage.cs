@@ -1,0 +1,75 @@
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Text;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Screens.Pages;
+
+/// <summary>The 12 V side: a row a night with what ran out first and who drew what, and the chosen night in words and figures.</summary>
+/// <param name="Report">A run of a rig with a battery.</param>
+/// <param name="Units">To print.</param>
+/// <param name="Night">Index of the night.</param>
+internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 0) : IPage
+{
+    private const int Top = 2;
+
+    // With fewer nights in sight no row is left blank.
+    private const int NightsBeforeBlanks = 3;
+
+    public char Key => '9';
+
+    public string Title => "power";
+
+    public IReadOnlyList<string> Help { get; } =
+    [
+        "POWER",
+        "  Who drew how many watt-hours of the 12 V side. Each row of",
+        "  letters is a night, as long as what was drawn in it; each",
+        "  letter is who drew that part, as in the rows below. Solar,",
+        "  shore and generator are what came to the battery's side.",
+        "  Out first is what ran out first: the battery, the supply",
+        "  (gas too slow, with liquid left), or the gas itself.",
+        "  Voltage goes while some charge is left: how much, decide",
+        "  the battery's kind and how cold it is.",
+        "  n, p                  next, previous night",
+        "  Up, Down              the same",
+        "  Home, End             first, last night",
+    ];
+
+    /// <summary>The page, where the rig has a battery; else none.</summary>
+    public static IEnumerable<IPage> Of(RunReport report, UnitStyle units) => PowerTable.Applies(report) ? [new PowerPage(report, units)] : [];
+
+    public Sheet Draw(int width, int height)
+    {
+        Sheet sheet = new(width, height);
+        NightReport night = Report.Nights[Night];
+        string[] words = [.. PowerWords.Lines(night).SelectMany(l => Wrap.Lines(l, rest: "  ", width: Math.Max(20, width)))];
+        string[] table = [.. PowerStrips.Table(night.Power!)];
+        PageParts.Head(sheet, Report.Scenario.Title, ClockText.NightShort(night));
+
+        // Head, the row below it, the strips' heading and the foot.
+        int room = height - 4 - words.Length - table.Length;
+        bool blanks = room - 2 >= Math.Min(Report.Nights.Count, NightsBeforeBlanks);
+        int rows = Math.Clamp(blanks ? room - 2 : room, 1, Report.Nights.Count);
+        IReadOnlyList<string> strips = PowerStrips.Nights(Report.Nights, Night, PageParts.FirstRow(Night, rows, Report.Nights.Count), rows, width);
+        string[] between = blanks ? [""] : [];
+        string[] all = [.. strips, .. between, .. words, .. between, .. table];
+        int shown = Math.Clamp(height - Top - 1, 0, all.Length);
+        for (int i = 0; i < shown; i++)
+            sheet.Put(0, Top + i, Fitting.Cut(Fitting.OneCellEach(all[i]), width), all[i].StartsWith('>') ? Ink.Strong : Ink.Plain);
+        PageParts.Foot(sheet, shown < all.Length ? ["more on a taller screen", "n p night"] : ["n p night"]);
+        return sheet;
+    }
+
+    public IPage After(PageMessage message) => message switch
+    {
+        PageMessage.UnitsAre units => this with { Units = units.Units },
+        PageMessage.Opened { At: { } at } => On(at.Night),
+        PageMessage.NextNight next => On(Night + next.Direction),
+        PageMessage.Rows rows => On(Night + Math.Sign(rows.Count)),
+        PageMessage.First => On(0),
+        PageMessage.Last => On(Report.Nights.Count - 1),
+        _ => this,
+    };
+
+    private PowerPage On(int night) => this with { Night = Math.Clamp(night, 0, Report.Nights.Count - 1) };
+}
