@@ -6,10 +6,13 @@ using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.App.Text;
+using ColdSim.Tests.Model.Appliances;
 using ColdSim.Tests.Planning.Compare;
 using Snapshooter.Xunit;
+using UnitsNet;
 using Xunit;
 using static ColdSim.Tests.Planning.Compare.HandRows;
+using Comparison = ColdSim.Planning.Compare.Comparison;
 
 namespace ColdSim.Tests.App.Commands;
 
@@ -43,6 +46,31 @@ public class CompareCommandTests
             Assert.All(lines, l => Assert.InRange(l.Length, 0, 80));
         }
     }
+
+    [Fact]
+    public void Battery_and_water_stand_in_the_second_table_and_within_eighty_columns()
+    {
+        ComparedRow dry = Row(ComparedOption.AsItIs, 0, scenario: InventedRuns.Scenario with { Rig = Everything.Rig });
+        ComparedRow flat = Row(new string('n', 60), 1, Verdict.RunsFlat);
+        flat = flat with
+        {
+            Cost = 1234.5,
+            Summary = flat.Summary with
+            {
+                ChargeLow = Ratio.FromPercent(48), VoltageGone = Duration.FromMinutes(8 * 60 + 28), FirstOut = FirstOut.Battery,
+                FlatAt = InventedRuns.Scenario.Start, WaterFreezesAt = new(2027, 1, 14, 5, 6, 0, TimeSpan.FromHours(-7)),
+                BlanketEnergy = Energy.FromWattHours(12345), Walks = 3,
+            },
+        };
+        IReadOnlyList<string> lines = TakesTable.Lines(HandRows.Of(dry, flat), UnitStyle.Us);
+        Assert.All(lines, l => Assert.InRange(l.Length, 0, 80));
+        Assert.EndsWith("48    8:28 14 Jan 05:06 battery", lines.Single(l => l.Contains("nnn", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith("-       -            - -", lines.Single(l => l.Contains("as it is", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_battery_and_water_neither_has_a_column()
+        => Assert.Empty(TakesTable.Lines(HandRows.Several, UnitStyle.Us));
 
     [Theory]
     [InlineData(Verdict.Holds, 14, 9, "\"b\" is best: it holds all 3 nights with 3.00 kg left at the end and inside never below 14.0 °C, and the rig as it is, next, runs short on Fri 15 Jan 07:00, short for 1 h 40 min in all and inside down to 9.0 °C.")]

@@ -1,0 +1,32 @@
+using ColdSim.App.Text;
+using ColdSim.Planning.Trips;
+using ColdSim.Tests.Model.Appliances;
+using Xunit;
+using static ColdSim.Tests.Model.Rigs;
+
+namespace ColdSim.Tests.App.Text;
+
+public class TripTextTests
+{
+    [Fact]
+    public void A_trip_tells_who_drew_what_gas_and_how_the_water_fared_as_a_run_does()
+    {
+        TripReport trip = TripRun.Of(Scenario(Everything.Rig, Steady(-14, 30), nights: 1));
+        IReadOnlyList<TextSection> sections = TripText.Sections(trip, UnitStyle.Us, []), run = RunText.Sections(trip.Run, UnitStyle.Us, []);
+        foreach (string title in (string[])["Who drew what gas", "Water"])
+            Assert.Equal(run.Single(s => s.Title == title).Lines, sections.Single(s => s.Title == title).Lines);
+        Assert.DoesNotContain(sections, s => s.Title == "The 12 V side");
+    }
+
+    [Fact]
+    public void A_trip_with_a_battery_tells_of_the_12_V_side_night_by_night()
+    {
+        TripReport trip = TripRun.Of(Planning.Explain.Explained.Flat.Report.Scenario);
+        TextSection power = TripText.Sections(trip, UnitStyle.Us, []).Single(s => s.Title == "The 12 V side");
+        Assert.Equal(PowerTable.Lines(trip.Run), power.Lines);
+    }
+
+    [Fact]
+    public void One_with_a_furnace_and_plain_draws_alone_has_none_of_them()
+        => Assert.Empty(RigSections.Of(FortnightStoryTests.Story.Value.Run, UnitStyle.Us));
+}
