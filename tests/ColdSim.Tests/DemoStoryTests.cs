@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 using Xunit;
 
@@ -144,6 +145,23 @@ public class DemoStoryTests
         Assert.NotNull(told.Water.Single(w => w.Name == "outside shower").SolidAt);
         RunReport apart = NightRun.Of(demo.Options.Single(o => o.Name == "one after the other").Scenario);
         Assert.Equal(Verdict.Holds, apart.Summary.Verdict);
+    }
+
+    [Fact]
+    public void A_lockout_at_three_is_answered_with_times_to_freezing()
+    {
+        RunReport told = NightRun.Of(Demo("lockout-at-three.toml").Scenario!);
+        HeatStop stop = told.HeatStop!;
+        Assert.Equal(new TimeSpan(3, 0, 0), stop.At.TimeOfDay);
+        Assert.True(stop.FiftyAfter!.Value.Seconds < stop.FreezingAfter!.Value.Seconds);
+        Assert.Equal("galley line", stop.First!.Name);
+        Assert.InRange(stop.First.BeginsAfter!.Value.Hours, 1, 4);
+        Assert.Null(stop.Water.Single(w => w.Name == "fresh water").BeginsAfter);
+        Assert.True(told.Nights[0].DampTime.Hours > 1);
+
+        // Without the lockout the same night keeps the line from freezing.
+        RunReport kept = NightRun.Of(Demo("lockout-at-three.toml").Scenario! with { HeatStops = null });
+        Assert.Null(kept.Nights[0].Water.Single(w => w.Name == "galley line").FreezesAt);
     }
 
     [Fact]

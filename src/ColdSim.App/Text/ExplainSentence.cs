@@ -18,7 +18,8 @@ internal static class ExplainSentence
         if (explanation.Flat is { Power: { FlatAt: { } flat } power })
             return $"It is not the gas that fails first: the battery is flat on {ClockText.DayClock(flat)} and voltage is gone for {ClockText.Span(power.VoltageGone)}; "
                 + $"until then the night drew {UnitStyle.Number(power.DrawnInAll.WattHours, 0)} Wh, and solar, shore and generator gave "
-                + $"{UnitStyle.Number(power.Solar.WattHours + power.Shore.WattHours + power.Generator.WattHours, 0)} Wh. At that time {Could(chain, units)}.";
+                + $"{UnitStyle.Number(power.Solar.WattHours + power.Shore.WattHours + power.Generator.WattHours, 0)} Wh. At that time {Could(chain, units)}."
+                + $" {RemedySentence.Of(explanation)}";
         string stopped = explanation.Report.End is RunEnd.LiquidFull or RunEnd.ReliefPressure
             ? ", but the cylinder itself ends the run, too full of liquid or too hot" : "";
         return chain.Asked_W <= 0

@@ -11,6 +11,10 @@ internal static class ExplainText
         + "one stands on the ground. Only equipment listed for its purpose, and a blanket listed for that cylinder. A battery is taken to give 600 Wh a "
         + "night (common practice, no source).";
 
+    private const string AboutElectrical =
+        "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. Further panels lie like "
+        + "those there are, or flat, and a generator burns the gas of the same cylinders. Batteries are fused and vented as their maker says.";
+
     public static IReadOnlyList<TextSection> Sections(Explanation explanation, UnitStyle units, IReadOnlyList<string> cautions)
     {
         List<TextSection> sections =
@@ -24,6 +28,12 @@ internal static class ExplainText
             sections.Add(new($"What would have held to the end of night {explanation.Night}",
                 [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies)]));
             sections.Add(new("What looks the same from inside", RunText.Points(LookAlikes.All.Select(Alike))));
+        }
+
+        else if (explanation.Flat is not null)
+        {
+            sections.Add(new($"What would have held to the end of night {explanation.Night}",
+                [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutElectrical)]));
         }
 
         if (explanation.Report.Scenario.Assumptions.Count > 0)

@@ -29,6 +29,8 @@ internal static class FreezeSentence
     private static string Inside(HeatStop stop, UnitStyle units)
         => (stop.FiftyAfter, stop.FreezingAfter) switch
         {
+            ({ Seconds: <= 0 }, null) => $"inside is at {units.Temperature(Fifty_K)} or below already and does not reach freezing within {Days(stop.Watched)}",
+            ({ Seconds: <= 0 }, { } freezing) => $"inside is at {units.Temperature(Fifty_K)} or below already and at freezing after {ClockText.Span(freezing)}",
             (null, _) => $"inside stays above {units.Temperature(Fifty_K)} for all of {Days(stop.Watched)}",
             ({ } fifty, null) => $"inside is at {units.Temperature(Fifty_K)} after {ClockText.Span(fifty)} and does not reach freezing within {Days(stop.Watched)}",
             ({ } fifty, { } freezing) => $"inside is at {units.Temperature(Fifty_K)} after {ClockText.Span(fifty)} and at freezing after {ClockText.Span(freezing)}",

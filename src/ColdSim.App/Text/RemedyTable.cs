@@ -1,3 +1,4 @@
+using ColdSim.Model.Electrical;
 using ColdSim.Planning.Explain;
 
 namespace ColdSim.App.Text;
@@ -31,6 +32,15 @@ internal static class RemedyTable
         }
     }
 
+    /// <summary>A remedy of the 12 V side that holds, in a few words.</summary>
+    public static string Short(Remedy remedy) => remedy.Kind switch
+    {
+        RemedyKind.Battery => $"a battery of {AmpereHours(remedy.Value!.Value)}",
+        RemedyKind.MorePanels => $"{Watts(remedy.Value!.Value)} more of solar panels",
+        RemedyKind.Generator => $"a {Name(remedy)}",
+        _ => Name(remedy),
+    };
+
     private static string Name(Remedy remedy) => remedy.Kind switch
     {
         RemedyKind.Blanket => "listed blanket",
@@ -41,6 +51,12 @@ internal static class RemedyTable
         RemedyKind.NightSetPoint => "cooler at night",
         RemedyKind.ApplianceOff => $"{remedy.Name} off",
         RemedyKind.Regulator => "larger regulator",
+        RemedyKind.Battery => "larger battery",
+        RemedyKind.PanelsClear => "panels swept of snow",
+        RemedyKind.MorePanels => "more solar panels",
+        RemedyKind.LoadOff => $"{remedy.Name} off",
+        RemedyKind.ShorePower => "shore power",
+        RemedyKind.Generator => $"generator of {Watts(remedy.Reach)}",
         _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, null),
     };
 
@@ -51,6 +67,8 @@ internal static class RemedyTable
         RemedyKind.Size => remedy.Name ?? "",
         RemedyKind.NightSetPoint => units.IsUs ? $"{UnitStyle.Number(units.TemperatureIn(value), 1)} °F" : units.Temperature(value),
         RemedyKind.Regulator => units.Power(value),
+        RemedyKind.Battery => AmpereHours(value),
+        RemedyKind.MorePanels => Watts(value),
         _ => "holds",
     };
 
@@ -61,8 +79,14 @@ internal static class RemedyTable
         RemedyKind.Size => "one size",
         RemedyKind.NightSetPoint => units.Difference(remedy.Tolerance),
         RemedyKind.Regulator => units.Power(remedy.Tolerance),
+        RemedyKind.Battery => AmpereHours(remedy.Tolerance),
+        RemedyKind.MorePanels => Watts(remedy.Tolerance),
         _ => "",
     };
+
+    private static string Watts(double value_W) => $"{UnitStyle.Number(value_W, 0)} W";
+
+    private static string AmpereHours(double value_J) => $"{UnitStyle.Number(value_J / NominalVoltage.AmpereHour_J, 0)} Ah";
 
     // Of one blanket, all cylinders having alike.
     private static string Hours(Remedy remedy, Explanation explanation)
@@ -80,7 +104,10 @@ internal static class RemedyTable
                 RemedyKind.Size => $"up to {remedy.Name}, as full",
                 RemedyKind.NightSetPoint => $"down to {units.Temperature(remedy.Reach)}",
                 RemedyKind.Regulator => $"up to {units.Power(remedy.Reach)}",
-                RemedyKind.ApplianceOff => "does not hold",
+                RemedyKind.Battery => $"up to {AmpereHours(remedy.Reach)}",
+                RemedyKind.MorePanels => $"up to {Watts(remedy.Reach)} beside what is there",
+                RemedyKind.Generator => "on the same cylinders; does not hold",
+                RemedyKind.ApplianceOff or RemedyKind.PanelsClear or RemedyKind.LoadOff or RemedyKind.ShorePower => "does not hold",
                 _ => "same size, as full; does not hold",
             };
             yield break;
@@ -106,6 +133,15 @@ internal static class RemedyTable
                 break;
             case RemedyKind.Regulator:
                 yield return "fitted by a technician";
+                break;
+            case RemedyKind.Battery:
+                yield return "of the same kind, in its place";
+                break;
+            case RemedyKind.MorePanels:
+                yield return "beside what is there, clear of snow";
+                break;
+            case RemedyKind.Generator:
+                yield return "on the same cylinders, outside only";
                 break;
         }
 

@@ -15,14 +15,11 @@ internal static class RunText
     {
         List<TextSection> sections =
         [
-            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Sentences(report, units), .. Stops(report, units)]),
+            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Stops(report, units), .. Sentences(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
             .. BlendTable.Applies(report) ? [new TextSection("The gas", BlendTable.Lines(report, units))] : Array.Empty<TextSection>(),
-            .. WhoDrew.Applies(report) ? [new TextSection("Who drew what gas", WhoDrew.Lines(report, units))] : Array.Empty<TextSection>(),
-            .. WaterTable.Applies(report) ? [new TextSection("Water", WaterTable.Lines(report, units))] : Array.Empty<TextSection>(),
-            .. DampLines.Applies(report) ? [new TextSection("Damp", DampLines.Of(report, units))] : Array.Empty<TextSection>(),
-            .. PowerTable.Applies(report) ? [new TextSection("The 12 V side", PowerTable.Lines(report))] : Array.Empty<TextSection>(),
+            .. RigSections.Of(report, units),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
         ];

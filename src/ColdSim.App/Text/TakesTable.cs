@@ -1,47 +1,62 @@
+using System.Globalization;
+using ColdSim.Model;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
 
-/// <summary>What the options cost in money, electricity and walks; only what some of them has.</summary>
+/// <summary>What the options cost in money, electricity and walks, and how battery and water fare; only what some of them has.</summary>
 internal static class TakesTable
 {
     private const int WidestName = 40;
+    private const int NarrowestName = 8;
+
+    private sealed record Column(bool Shown, TextColumn Heading, Func<ComparedRow, string> Cell);
 
     /// <summary>The table with a blank line under it; nothing where there is nothing to say.</summary>
     public static IReadOnlyList<string> Lines(Comparison comparison, UnitStyle units)
     {
-        bool money = comparison.Rows.Any(r => r.Cost is not null);
-        bool power = comparison.Rows.Any(r => r.Summary.BlanketEnergy.Joules > 0);
-        bool walks = comparison.Rows.Any(r => r.Summary.Walks > 0);
-        if (!money && !power && !walks)
+        Column[] columns = [.. Columns(comparison).Where(c => c.Shown)];
+        if (columns.Length == 0)
             return [];
-        List<TextColumn> columns = [new([""]), new(["Option"], Left: true), new(["Gas", "used", units.MassUnit])];
-        if (money)
-            columns.Add(new(["Cost", comparison.Base.Prices.Currency]));
-        if (power)
-            columns.Add(new(["Blankets", "Wh"]));
-        if (walks)
-            columns.Add(new(["Walks"]));
-        List<IReadOnlyList<string>> rows = [];
-        foreach (ComparedRow row in comparison.Rows)
-        {
-            string name = row.Option.Name;
-            List<string> cells =
-            [
-                UnitStyle.Number(row.Rank, 0),
-                name.Length > WidestName ? name[..(WidestName - 3)] + "..." : name,
-                UnitStyle.Number(units.MassIn(row.Summary.GasUsed.Kilograms), units.IsUs ? 1 : 2),
-            ];
-            if (money)
-                cells.Add(row.Cost is { } cost ? UnitStyle.Number(cost, 2) : "-");
-            if (power)
-                cells.Add(UnitStyle.Number(row.Summary.BlanketEnergy.WattHours, 0));
-            if (walks)
-                cells.Add(UnitStyle.Number(row.Summary.Walks, 0));
-            rows.Add(cells);
-        }
-
+        bool money = comparison.Rows.Any(r => r.Cost is not null);
         string rule = money ? "Cost: paid at refills, and the gas that the cylinders hold less at the end than at the start, at the price of [gas]." : "";
-        return [.. TextTable.Lines(columns, rows), .. rule.Length > 0 ? Wrap.Lines(rule) : [], ""];
+
+        // The name takes what the numbers leave.
+        int width = WidestName;
+        IReadOnlyList<string> lines = Table(comparison, units, columns, width);
+        while (width > NarrowestName && lines.Max(l => l.Length) > Wrap.Columns)
+            lines = Table(comparison, units, columns, --width);
+        return [.. lines, .. rule.Length > 0 ? Wrap.Lines(rule) : [], ""];
     }
+
+    private static IEnumerable<Column> Columns(Comparison comparison)
+    {
+        IReadOnlyList<ComparedRow> rows = comparison.Rows;
+        bool battery = rows.Any(r => r.Summary.ChargeLow is not null);
+        bool water = rows.Any(r => HasWater(r.Option.Scenario.Rig));
+        yield return new(rows.Any(r => r.Cost is not null), new(["Cost", comparison.Base.Prices.Currency]),
+            r => r.Cost is { } cost ? UnitStyle.Number(cost, 2) : "-");
+        yield return new(rows.Any(r => r.Summary.BlanketEnergy.Joules > 0), new(["Blankets", "Wh"]),
+            r => UnitStyle.Number(r.Summary.BlanketEnergy.WattHours, 0));
+        yield return new(rows.Any(r => r.Summary.Walks > 0), new(["Walks"]), r => UnitStyle.Number(r.Summary.Walks, 0));
+        yield return new(battery, new(["Charge", "low", "%"]), r => r.Summary.ChargeLow is { } low ? UnitStyle.Number(low.Percent, 0) : "-");
+        yield return new(battery, new(["No 12 V", "h:mm"]),
+            r => r.Summary.VoltageGone.Seconds > 0 ? ClockText.SpanShort(r.Summary.VoltageGone) : "-");
+        yield return new(water, new(["Water", "freezes"]),
+            r => r.Summary.WaterFreezesAt is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-");
+        yield return new(battery, new(["Out", "first"], Left: true), r => PowerTable.Word(r.Summary.FirstOut));
+    }
+
+    private static IReadOnlyList<string> Table(Comparison comparison, UnitStyle units, Column[] columns, int width) => TextTable.Lines(
+        [new([""]), new(["Option"], Left: true), new(["Gas", "used", units.MassUnit]), .. columns.Select(c => c.Heading)],
+        [.. comparison.Rows.Select(r => (IReadOnlyList<string>)
+        [
+            UnitStyle.Number(r.Rank, 0),
+            r.Option.Name.Length > width ? r.Option.Name[..(width - 3)] + "..." : r.Option.Name,
+            UnitStyle.Number(units.MassIn(r.Summary.GasUsed.Kilograms), units.IsUs ? 1 : 2),
+            .. columns.Select(c => c.Cell(r)),
+        ])]);
+
+    private static bool HasWater(Rig rig) => rig.Nodes().Any(n => n.Water_kg > 0);
 }

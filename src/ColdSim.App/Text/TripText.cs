@@ -16,6 +16,7 @@ internal static class TripText
         ];
         if (report.Refills.Count > 0)
             sections.Add(new("Refills", [.. RefillTable.Lines(report, units), "", .. report.Refills.SelectMany((r, i) => Wrap.Lines(RefillSentence.Of(r, i, report, units), rest: "   "))]));
+        sections.AddRange(RigSections.Of(report.Run, units));
         sections.Add(new("In all", TripTotals.Lines(report, units)));
         if (scenario.Assumptions.Count > 0)
             sections.Add(new("Taken because nothing says otherwise", RunText.Points(scenario.Assumptions)));

@@ -28,6 +28,11 @@ public static class CompareCsv
         ("left at start [kg]", r => Number(r.Summary.LeftAtStart.Kilograms, 3)),
         ("left at end [kg]", r => Number(r.Summary.LeftAtEnd.Kilograms, 3)),
         ("cost", r => r.Cost is { } cost ? Number(cost, 2) : ""),
+        ("first out", r => WireNames.Of(r.Summary.FirstOut)),
+        ("flat at", r => Time(r.Summary.FlatAt)),
+        ("voltage gone [min]", r => r.Summary.ChargeLow is null ? "" : Number(r.Summary.VoltageGone.Minutes, 1)),
+        ("charge low [%]", r => r.Summary.ChargeLow is { } low ? Number(low.Percent, 1) : ""),
+        ("water freezes at", r => Time(r.Summary.WaterFreezesAt)),
     ];
 
     /// <summary>Writes the comparison; a cell is empty where something did not happen.</summary>

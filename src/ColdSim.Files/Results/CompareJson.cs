@@ -58,7 +58,9 @@ public static class CompareJson
         json.WriteString("first_out", WireNames.Of(summary.FirstOut));
         Time(json, "flat_at", summary.FlatAt);
         Number(json, "voltage_gone_s", summary.VoltageGone.Seconds);
+        Number(json, "charge_low_frac", summary.ChargeLow?.DecimalFractions);
         Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
+        Time(json, "water_freezes_at", summary.WaterFreezesAt);
         Number(json, "gas_used_kg", summary.GasUsed.Kilograms);
         Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);

@@ -10,6 +10,7 @@ namespace ColdSim.Files.Results;
 public static class ExplainJson
 {
     private const double Zero_K = 273.15;
+    private const double WattHour_J = 3600;
 
     /// <summary>Writes the explanation.</summary>
     /// <param name="explanation">What it says.</param>
@@ -70,6 +71,12 @@ public static class ExplainJson
         RemedyKind.NightSetPoint => "night_set_point",
         RemedyKind.ApplianceOff => "appliance_off",
         RemedyKind.Regulator => "regulator",
+        RemedyKind.Battery => "battery",
+        RemedyKind.PanelsClear => "panels_clear",
+        RemedyKind.MorePanels => "more_panels",
+        RemedyKind.LoadOff => "load_off",
+        RemedyKind.ShorePower => "shore_power",
+        RemedyKind.Generator => "generator",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };
 
@@ -138,16 +145,21 @@ public static class ExplainJson
         json.WriteString("name", remedy.Name);
         json.WriteBoolean("within_reach", remedy.Value is not null);
         Number(json, "least", Wire(remedy.Kind, remedy.Value));
-        Number(json, "tolerance", remedy.Tolerance);
+        Number(json, "tolerance", remedy.Kind == RemedyKind.Battery ? remedy.Tolerance / WattHour_J : remedy.Tolerance);
         Number(json, "reach", Wire(remedy.Kind, remedy.Reach));
         json.WriteBoolean("holds_all_nights", remedy.HoldsAllNights);
         json.WriteBoolean("stands_on_ground", remedy.StandsOnGround);
         Number(json, "contents_kg", remedy.Value is null ? null : remedy.Contents_kg);
-        Number(json, "electricity_wh", remedy.Value is null ? null : remedy.Electricity_J / 3600);
+        Number(json, "electricity_wh", remedy.Value is null ? null : remedy.Electricity_J / WattHour_J);
         json.WriteEndObject();
     }
 
-    private static double? Wire(RemedyKind kind, double? value) => kind == RemedyKind.NightSetPoint ? value - Zero_K : value;
+    private static double? Wire(RemedyKind kind, double? value) => kind switch
+    {
+        RemedyKind.NightSetPoint => value - Zero_K,
+        RemedyKind.Battery => value / WattHour_J,
+        _ => value,
+    };
 
     private static void Alike(Utf8JsonWriter json, LookAlike look)
     {

@@ -4,7 +4,7 @@ using static ColdSim.Files.Results.JsonValues;
 
 namespace ColdSim.Files.Results;
 
-/// <summary>Who drew what gas, and how the water fared, as parts of the run's JSON.</summary>
+/// <summary>Who drew what gas, and how the water fared, as parts of the JSON of a run or a trip.</summary>
 internal static class TakersJson
 {
     public static void Gas(Utf8JsonWriter json, IReadOnlyList<ApplianceGas> gas)

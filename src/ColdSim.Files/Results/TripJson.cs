@@ -106,6 +106,7 @@ public static class TripJson
         Number(json, "outside_low_c", night.OutsideLow.DegreesCelsius);
         Number(json, "inside_low_c", night.InsideLow?.DegreesCelsius);
         Number(json, "gas_used_kg", night.GasUsed.Kilograms);
+        TakersJson.Gas(json, night.GasByAppliance);
         Masses(json, "each_left_at_dawn_kg", night.EachLeftAtDawn);
         Masses(json, "each_left_at_end_kg", night.EachLeftAtEnd);
         Number(json, "margin_w", trip.Margin is { } margin ? (double)margin.Surplus.Watts : null);
@@ -117,6 +118,9 @@ public static class TripJson
         foreach (int refill in trip.Refills)
             json.WriteNumberValue(refill + 1);
         json.WriteEndArray();
+        TakersJson.Water(json, night);
+        json.WriteString("first_out", WireNames.Of(night.FirstOut));
+        PowerJson.Night(json, night.Power);
         json.WriteEndObject();
     }
 
@@ -161,6 +165,7 @@ public static class TripJson
         Number(json, "bought_kg", report.Bought.Kilograms);
         Number(json, "left_behind_kg", report.LeftBehind.Kilograms);
         Number(json, "gas_used_kg", summary.GasUsed.Kilograms);
+        TakersJson.Gas(json, summary.GasByAppliance);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
         Number(json, "blanket_energy_wh", summary.BlanketEnergy.WattHours);
         json.WriteNumber("walks", summary.Walks);

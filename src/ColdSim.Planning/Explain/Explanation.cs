@@ -54,7 +54,17 @@ public sealed record Explanation
         }
 
         if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is { Verdict: Verdict.RunsFlat, Power.FlatAt: { } flatAt } flat)
-            return new Explanation { Report = report, Chain = ChainOfCause.Before(report, flatAt), Night = flat.Number, Flat = flat };
+        {
+            return new Explanation
+            {
+                Report = report,
+                Chain = ChainOfCause.Before(report, flatAt),
+                Night = flat.Number,
+                Flat = flat,
+                Remedies = Explain.Remedies.Of(scenario, flat.Number, FirstOut.Battery, finished, workers, cancel),
+            };
+        }
+
         if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is not { FirstShort: { } shortage } night)
             return new Explanation { Report = report, Chain = ChainOfCause.Before(report, Closest(report)) };
         return new Explanation
@@ -64,7 +74,7 @@ public sealed record Explanation
             Shortage = shortage,
             Night = night.Number,
             Limit = BindingLimit.Of(scenario, shortage, finished, workers, cancel),
-            Remedies = Explain.Remedies.Of(scenario, night.Number, finished, workers, cancel),
+            Remedies = Explain.Remedies.Of(scenario, night.Number, night.FirstOut, finished, workers, cancel),
         };
     }
 

@@ -4,6 +4,7 @@ using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Explain.Relaxations;
+using ColdSim.Planning.Nights;
 using ColdSim.Planning.Search;
 
 namespace ColdSim.Planning.Explain;
@@ -30,15 +31,16 @@ public static class Remedies
     /// <summary>Tries all that the rig has room for.</summary>
     /// <param name="scenario">A scenario that does not hold.</param>
     /// <param name="night">The night explained, from 1.</param>
+    /// <param name="firstOut">What ran out first in it: the battery has remedies of its own.</param>
     /// <param name="finished">Is told of every run that is done; may be called from several threads at once.</param>
     /// <param name="workers">How many at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     public static IReadOnlyList<Remedy> Of(
-        Scenario scenario, int night, Action? finished = null, int? workers = null, CancellationToken cancel = default)
+        Scenario scenario, int night, FirstOut firstOut, Action? finished = null, int? workers = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         Scenario toNight = ToNight(scenario, night);
-        RemedyRange[] ranges = [.. Ranges(scenario)];
+        RemedyRange[] ranges = [.. firstOut == FirstOut.Battery ? OfBattery(scenario) : OfGas(scenario)];
         return Several.Of(ranges.Length, i => Try(ranges[i], scenario, toNight, finished, cancel), workers, cancel);
     }
 
@@ -50,10 +52,15 @@ public static class Remedies
     }
 
     /// <summary>The scenario with a value of a remedy, for whoever wants to run it again.</summary>
-    public static Scenario With(Scenario scenario, RemedyKind kind, double value)
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="kind">Which remedy.</param>
+    /// <param name="value">Its value.</param>
+    /// <param name="name">Where there are several of a kind, the one's name.</param>
+    public static Scenario With(Scenario scenario, RemedyKind kind, double value, string? name = null)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return Ranges(scenario).Single(r => r.Kind == kind).Build(scenario, value);
+        RemedyRange[] ranges = [.. OfGas(scenario).Concat(ElectricalRemedies.Ranges(scenario)).Where(r => r.Kind == kind)];
+        return ranges.First(r => ranges.Length == 1 || r.Name?.Invoke(value) == name).Build(scenario, value);
     }
 
     private static Remedy Try(RemedyRange range, Scenario scenario, Scenario toNight, Action? finished, CancellationToken cancel)
@@ -82,7 +89,11 @@ public static class Remedies
         };
     }
 
-    private static IEnumerable<RemedyRange> Ranges(Scenario scenario)
+    // The furnace's fan draws less in a cooler night.
+    private static IEnumerable<RemedyRange> OfBattery(Scenario scenario)
+        => ElectricalRemedies.Ranges(scenario).Concat(OfGas(scenario).Where(r => r.Kind == RemedyKind.NightSetPoint));
+
+    private static IEnumerable<RemedyRange> OfGas(Scenario scenario)
     {
         Rig rig = scenario.Rig;
         double worn_W = rig.Cylinders.Min(c => c.Blanket?.Power_W ?? 0);

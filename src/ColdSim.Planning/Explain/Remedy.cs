@@ -26,6 +26,24 @@ public enum RemedyKind
 
     /// <summary>The regulator's rated flow. [W]</summary>
     Regulator,
+
+    /// <summary>The bank's rated charge. [J]</summary>
+    Battery,
+
+    /// <summary>The panels swept of snow.</summary>
+    PanelsClear,
+
+    /// <summary>Panels beside those there are, clear of snow; their rated power. [W]</summary>
+    MorePanels,
+
+    /// <summary>A named load of the 12 V side shut off.</summary>
+    LoadOff,
+
+    /// <summary>A place with a hookup.</summary>
+    ShorePower,
+
+    /// <summary>A generator on the same cylinders; its rated power. [W]</summary>
+    Generator,
 }
 
 /// <summary>One remedy, found by running.</summary>
@@ -38,7 +56,7 @@ public sealed record Remedy(RemedyKind Kind, double? Value, double Tolerance, do
     /// <summary>The scenario with the least change that holds; null where none does.</summary>
     public Scenario? Scenario { get; init; }
 
-    /// <summary>Name of the size or of the appliance, or null.</summary>
+    /// <summary>Name of the size, of the appliance or of the load, or null.</summary>
     public string? Name { get; init; }
 
     /// <summary>Whether the scenario's whole run holds with it, not only to the night explained.</summary>

@@ -183,6 +183,12 @@ public sealed record RunSummary
     /// <summary>Time without voltage in all.</summary>
     public Duration VoltageGone { get; init; }
 
+    /// <summary>Lowest charge of the battery, of the rated; null without one.</summary>
+    public Ratio? ChargeLow { get; init; }
+
+    /// <summary>When the first of the water began to freeze; null where none did.</summary>
+    public DateTimeOffset? WaterFreezesAt { get; init; }
+
     /// <summary>Undersupply and time without voltage together.</summary>
     public Duration Wanting => ShortTime + VoltageGone;
 

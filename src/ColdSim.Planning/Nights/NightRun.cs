@@ -180,6 +180,8 @@ public static class NightRun
             FirstOut = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstOut ?? FirstOut.Nothing,
             FlatAt = nights.FirstOrDefault(n => n.Verdict == Verdict.RunsFlat)?.Power?.FlatAt,
             VoltageGone = Duration.FromSeconds(nights.Sum(n => n.Power?.VoltageGone.Seconds ?? 0)),
+            ChargeLow = nights[0].Power is null ? null : Ratio.FromDecimalFractions(nights.Min(n => n.Power!.ChargeLow.DecimalFractions)),
+            WaterFreezesAt = nights.SelectMany(n => n.Water).Where(w => w.HoldsWater).Min(w => w.FreezesAt),
             GasUsed = Mass.FromKilograms(used_kg),
             GasHeat = Energy.FromJoules(
                 scenario.Rig.Gas.IsMixed ? nights.Sum(n => n.GasHeat.Joules) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),

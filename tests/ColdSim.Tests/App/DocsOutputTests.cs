@@ -22,6 +22,7 @@ public class DocsOutputTests
     [InlineData("mixed-gas.md", "run scenarios/mixed-gas.toml", "compare scenarios/mixed-gas.toml")]
     [InlineData("trip.md", "trip scenarios/fortnight.toml")]
     [InlineData("breakfast.md")]
+    [InlineData("freezing.md")]
     [InlineData("battery.md", "run scenarios/battery-first.toml", "compare scenarios/battery-first.toml", "explain scenarios/battery-first.toml")]
     [InlineData("reading-a-cylinder.md")]
     public async Task A_page_shows_what_the_program_prints(string page, params string[] commands)

@@ -44,11 +44,12 @@ public class CompareResultsTests
         string[] lines = text.ToString().Split('\n');
         Assert.Equal(
             "rank,option,cylinders,holds,verdict,end,nights,nights held,first short,short [min],dry at,inside low [°C],gas used [kg],gas used [MJ],"
-            + "walks,blanket [Wh],left at start [kg],left at end [kg],cost",
+            + "walks,blanket [Wh],left at start [kg],left at end [kg],cost,"
+            + "first out,flat at,voltage gone [min],charge low [%],water freezes at",
             lines[0]);
-        Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,0.0,,13.10,10.430,524.9,0,0.0,12.000,1.570,", lines[1]);
+        Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,0.0,,13.10,10.430,524.9,0,0.0,12.000,1.570,,nothing,,,,", lines[1]);
         Assert.StartsWith("3,\"a skirt all round, with film over every window\",", lines[3], StringComparison.Ordinal);
-        Assert.Equal("4,as it is,20 lb,no,runs_dry,complete,3,1,2027-01-16T04:06:00-07:00,697.0,2027-01-17T04:12:00-07:00,-1.00,9.030,454.5,0,0.0,12.000,2.970,", lines[4]);
+        Assert.Equal("4,as it is,20 lb,no,runs_dry,complete,3,1,2027-01-16T04:06:00-07:00,697.0,2027-01-17T04:12:00-07:00,-1.00,9.030,454.5,0,0.0,12.000,2.970,,nothing,,,,", lines[4]);
         Assert.Equal(7, lines.Length);
     }
 

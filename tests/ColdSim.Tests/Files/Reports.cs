@@ -1,6 +1,7 @@
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -43,6 +44,7 @@ internal static class Reports
             Ledger = new LedgerBalance(0.5, 1e-9, -0.2, -2e-9, 0, 0, 1e-12, 3e-13),
             Series = Series(),
             End = RunEnd.Complete,
+            HeatStop = Stop,
         };
     }
 
@@ -102,6 +104,18 @@ internal static class Reports
                 LeftBehindAt = Temperature.FromDegreesCelsius(-22),
             },
         ],
+    };
+
+    /// <summary>A furnace that stops, made up.</summary>
+    public static HeatStop Stop { get; } = new()
+    {
+        At = Start.AddHours(11),
+        Outside = Temperature.FromDegreesCelsius(-20),
+        Inside = Temperature.FromDegreesCelsius(16),
+        FiftyAfter = Duration.FromMinutes(20),
+        FreezingAfter = Duration.FromHours(2),
+        Water = [new WaterAfter("line", Duration.FromHours(3), null)],
+        Watched = Duration.FromHours(30),
     };
 
     private static RunSeries Series()

@@ -12,6 +12,7 @@ public class TripResultsTests
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(Json().RootElement, "", written);
+        ResultsTests.Collect(Json(WithEverything).RootElement, "", written);
         string[] page = [.. DocPage.Lines("json.md").SkipWhile(l => l != "## The trip").Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal))
             .Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
         Assert.Equal(written, page);
@@ -51,10 +52,25 @@ public class TripResultsTests
         Assert.Equal(16, lines.Length);
     }
 
-    private static JsonDocument Json()
+    [Fact]
+    public void Who_drew_what_water_and_the_12_V_side_stand_in_each_night()
+    {
+        JsonElement night = Json(WithEverything).RootElement.GetProperty("nights")[0];
+        Assert.Equal(["furnace", "stove"], night.GetProperty("gas_by_appliance").EnumerateArray().Select(g => g.GetProperty("name").GetString()));
+        Assert.Equal(0.62, night.GetProperty("power").GetProperty("charge_low_frac").GetDouble());
+        Assert.Equal("dump valve", night.GetProperty("water")[0].GetProperty("name").GetString());
+        Assert.Equal(JsonValueKind.Null, Json().RootElement.GetProperty("nights")[0].GetProperty("power").ValueKind);
+    }
+
+    private static TripReport WithEverything => FortnightStoryTests.Story.Value with
+    {
+        Nights = [FortnightStoryTests.Story.Value.Nights[0] with { Night = Reports.Short().Nights[0] }],
+    };
+
+    private static JsonDocument Json(TripReport? report = null)
     {
         using MemoryStream stream = new();
-        TripJson.Write(FortnightStoryTests.Story.Value, stream);
+        TripJson.Write(report ?? FortnightStoryTests.Story.Value, stream);
         return JsonDocument.Parse(stream.ToArray());
     }
 }

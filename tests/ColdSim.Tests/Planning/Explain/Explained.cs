@@ -15,6 +15,12 @@ internal static class Explained
 
     private static readonly Lazy<Explanation> DemoOnce = new(() => Explanation.Of(DemoScenario.Value));
 
+    private static readonly Lazy<Explanation> FlatOnce = new(
+        () => Explanation.Of(ScenarioReader.Read(Path.Combine(Root(), "scenarios", "battery-first.toml")).Scenario!));
+
+    /// <summary>The rig whose battery fails first.</summary>
+    public static Explanation Flat => FlatOnce.Value;
+
     public static Explanation Demo => DemoOnce.Value;
 
     public static Explanation Of(Limit limit) => Rigs.GetOrAdd(limit, l => new(() => Explanation.Of(SixRigs.Of(l)))).Value;

@@ -47,6 +47,30 @@ public class ExplanationTests
     public void So_do_the_demos() => Verify(Explained.Demo);
 
     [Fact]
+    public void Nor_is_a_battery_that_fails_first_helped_by_less() => Verify(Explained.Flat);
+
+    [Fact]
+    public void A_battery_that_fails_first_has_electrical_remedies_and_none_of_the_gas()
+    {
+        Assert.Null(Explained.Flat.Limit);
+        Assert.Equal(
+            [
+                RemedyKind.Battery, RemedyKind.PanelsClear, RemedyKind.MorePanels, RemedyKind.LoadOff, RemedyKind.LoadOff, RemedyKind.ShorePower,
+                RemedyKind.Generator, RemedyKind.NightSetPoint,
+            ],
+            Explained.Flat.Remedies.Select(r => r.Kind));
+        Assert.Equal(["boards and detectors", "lights"], Explained.Flat.Remedies.Where(r => r.Kind == RemedyKind.LoadOff).Select(r => r.Name));
+        Assert.Contains(Explained.Flat.Remedies, r => r is { Kind: RemedyKind.Battery, Value: not null });
+    }
+
+    [Fact]
+    public void Where_the_gas_fails_first_nothing_electrical_is_tried()
+        => Assert.DoesNotContain(Explained.Demo.Remedies, r => r.Kind >= RemedyKind.Battery);
+
+    [Fact]
+    public void A_flat_battery_explained_in_us_units() => Snapshot.Match(Text(Explained.Flat));
+
+    [Fact]
     public void The_outcome_does_not_depend_on_how_many_run_at_once()
     {
         Scenario scenario = SixRigs.Of(Limit.HeatIntoLiquid);
@@ -154,9 +178,9 @@ public class ExplanationTests
         {
             double value = remedy.Value ?? remedy.Reach;
             double below = remedy.Kind == RemedyKind.NightSetPoint ? value + remedy.Tolerance : value - remedy.Tolerance;
-            Assert.True(Holds(Remedies.With(scenario, remedy.Kind, value)) == remedy.Value is not null, $"{remedy.Kind} at {value}");
-            if (remedy.Value is null || remedy.Kind is RemedyKind.SecondOpen or RemedyKind.SecondChangeover or RemedyKind.ApplianceOff) continue;
-            Assert.False(Holds(below <= 0 ? scenario : Remedies.With(scenario, remedy.Kind, below)), $"{remedy.Kind} at {below}");
+            Assert.True(Holds(Remedies.With(scenario, remedy.Kind, value, remedy.Name)) == remedy.Value is not null, $"{remedy.Kind} at {value}");
+            if (remedy.Value is null || remedy.Reach == remedy.Tolerance) continue;
+            Assert.False(Holds(below <= 0 ? scenario : Remedies.With(scenario, remedy.Kind, below, remedy.Name)), $"{remedy.Kind} at {below}");
         }
     }
 

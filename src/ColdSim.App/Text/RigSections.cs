@@ -1,0 +1,19 @@
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Text;
+
+/// <summary>The parts of a printed run or trip that only some rigs have: who drew what gas, water, damp and the 12 V side.</summary>
+internal static class RigSections
+{
+    public static IEnumerable<TextSection> Of(RunReport report, UnitStyle units)
+    {
+        if (WhoDrew.Applies(report))
+            yield return new("Who drew what gas", WhoDrew.Lines(report, units));
+        if (WaterTable.Applies(report))
+            yield return new("Water", WaterTable.Lines(report, units));
+        if (DampLines.Applies(report))
+            yield return new("Damp", DampLines.Of(report, units));
+        if (PowerTable.Applies(report))
+            yield return new("The 12 V side", PowerTable.Lines(report));
+    }
+}

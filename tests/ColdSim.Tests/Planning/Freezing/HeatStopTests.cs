@@ -1,0 +1,111 @@
+using ColdSim.Model;
+using ColdSim.Model.Nodes;
+using ColdSim.Model.Weather;
+using ColdSim.Physics.Freezing;
+using ColdSim.Planning;
+using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Nights;
+using Xunit;
+using static ColdSim.Tests.Model.Rigs;
+
+namespace ColdSim.Tests.Planning.Freezing;
+
+public class HeatStopTests
+{
+    private const double Pipe_J_K = 0.4 * Water.SpecificHeat_J_kgK;
+
+    // A pipe that knows outside alone, so that the closed forms hold for it.
+    private static readonly ThermalNode Line = new()
+    {
+        Name = "line",
+        Capacity_J_K = Pipe_J_K,
+        Water_kg = 0.4,
+        Inside_W_K = 1.5,
+        Outside_W_K = 0.5,
+    };
+
+    private static Scenario Held(double air_C = -10, params ThermalNode[] water)
+        => Scenario(Heated() with { Cylinders = [BigTank()], Water = water }, Changing(_ => air_C, 120), 2);
+
+    private static DateTimeOffset At(double hours) => Start.AddHours(hours);
+
+    [Fact]
+    public void A_coach_of_one_node_cools_as_the_closed_form_says()
+    {
+        Scenario scenario = Scenario(Heated() with { Cylinders = [BigTank()], Coach = OneNode(100, 3.6e6) }, Changing(_ => -10, 120), 2);
+        HeatStop stop = HeatStopRun.At(scenario, At(11));
+        double inside_C = stop.Inside!.Value.DegreesCelsius, hours = 3.6e6 / 100 / 3600;
+        Assert.InRange(inside_C, 18, 21);
+        Assert.Equal(hours * Math.Log((inside_C + 10) / 20), stop.FiftyAfter!.Value.Hours, 1e-3);
+        Assert.Equal(hours * Math.Log((inside_C + 10) / 10), stop.FreezingAfter!.Value.Hours, 1e-3);
+        Assert.Equal(120 - 11, stop.Watched.Hours, 1e-6);
+    }
+
+    [Fact]
+    public void A_pipe_that_the_coach_keeps_warm_freezes_some_time_after_the_furnace_stops()
+    {
+        HeatStop stop = HeatStopRun.At(Held(-10, Line), At(11));
+        WaterAfter line = Assert.Single(stop.Water);
+        Assert.True(line.BeginsAfter!.Value.Seconds > stop.FiftyAfter!.Value.Seconds);
+        Assert.True(line.SolidAfter!.Value.Seconds > line.BeginsAfter.Value.Seconds);
+        Assert.Same(line, stop.First);
+    }
+
+    [Fact]
+    public void The_run_that_stops_tells_the_same_times_as_the_question()
+    {
+        Scenario scenario = Held(-10, Line) with { HeatStops = At(11) };
+        RunReport run = NightRun.Of(scenario);
+        Assert.Equal(HeatStopRun.At(Held(-10, Line), At(11)).First!.BeginsAfter, run.HeatStop!.First!.BeginsAfter);
+        ReportedEvent freezes = run.Events.First(e => e.Kind == ReportedKind.WaterFreezes);
+        Assert.Equal(run.HeatStop.First!.BeginsAfter!.Value.Seconds, (freezes.Time - At(11)).TotalSeconds, 1);
+        Assert.True(run.Ledger.Closes);
+    }
+
+    [Fact]
+    public void Before_it_stops_the_run_is_that_of_a_furnace_that_does_not()
+    {
+        double Used_kg(Scenario s) => NightRun.Of(s).Series.Propane_kg[11 * 60];
+        Assert.Equal(Used_kg(Held()), Used_kg(Held() with { HeatStops = At(11) }), 1e-9);
+    }
+
+    [Fact]
+    public void The_colder_the_less_time_is_left()
+    {
+        double last_s = double.PositiveInfinity;
+        foreach (double air_C in (double[])[-3, -8, -15, -25])
+        {
+            double left_s = HeatStopRun.At(Held(air_C, Line), At(11)).First!.BeginsAfter!.Value.Seconds;
+            Assert.True(left_s < last_s, $"{left_s} s at {air_C} °C");
+            last_s = left_s;
+        }
+    }
+
+    [Fact]
+    public void In_mild_weather_nothing_freezes()
+    {
+        HeatStop stop = HeatStopRun.At(Held(3, Line), At(11));
+        Assert.Null(stop.FreezingAfter);
+        Assert.Null(stop.First);
+        Assert.NotNull(stop.FiftyAfter);
+    }
+
+    [Fact]
+    public void An_instant_outside_the_run_is_refused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatStopRun.At(Held(), At(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatStopRun.At(Held(), At(121)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FreezeOutlook.Of(Held(), [At(1), At(500)]));
+    }
+
+    [Fact]
+    public void Four_instants_a_night_are_asked_about_and_the_shortest_is_told()
+    {
+        Scenario scenario = Scenario(Heated() with { Cylinders = [BigTank()] }, Changing(h => h < 24 ? -5 : -20, 120), 2);
+        IReadOnlyList<DateTimeOffset> instants = FreezeOutlook.UsualInstants(scenario);
+        Assert.Equal(["18:00", "22:00", "03:00", "07:00", "18:00", "22:00", "03:00", "07:00"], instants.Select(t => t.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)));
+        FreezeOutlook outlook = FreezeOutlook.Of(scenario, instants);
+        Assert.Equal(outlook.Stops.Min(s => s.FreezingAfter!.Value.Seconds), outlook.Shortest!.FreezingAfter!.Value.Seconds);
+        Assert.True(outlook.Shortest.At > At(14));
+    }
+}
