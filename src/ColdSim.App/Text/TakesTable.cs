@@ -1,7 +1,6 @@
 using System.Globalization;
 using ColdSim.Model;
 using ColdSim.Planning.Compare;
-using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
 
