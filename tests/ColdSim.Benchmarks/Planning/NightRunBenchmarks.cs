@@ -11,5 +11,8 @@ public class NightRunBenchmarks
     private static readonly Scenario Scenario = FourteenNights.Scenario;
 
     [Benchmark]
+    public Verdict Fourteen_nights_with_everything() => NightRun.Of(Everything.Scenario).Summary.Verdict;
+
+    [Benchmark]
     public Verdict Fourteen_nights() => NightRun.Of(Scenario).Summary.Verdict;
 }
