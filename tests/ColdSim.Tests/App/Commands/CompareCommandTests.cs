@@ -57,9 +57,13 @@ public class CompareCommandTests
             Cost = 1234.5,
             Summary = flat.Summary with
             {
-                ChargeLow = Ratio.FromPercent(48), VoltageGone = Duration.FromMinutes(8 * 60 + 28), FirstOut = FirstOut.Battery,
-                FlatAt = InventedRuns.Scenario.Start, WaterFreezesAt = new(2027, 1, 14, 5, 6, 0, TimeSpan.FromHours(-7)),
-                BlanketEnergy = Energy.FromWattHours(12345), Walks = 3,
+                ChargeLow = Ratio.FromPercent(48),
+                VoltageGone = Duration.FromMinutes(8 * 60 + 28),
+                FirstOut = FirstOut.Battery,
+                FlatAt = InventedRuns.Scenario.Start,
+                WaterFreezesAt = new(2027, 1, 14, 5, 6, 0, TimeSpan.FromHours(-7)),
+                BlanketEnergy = Energy.FromWattHours(12345),
+                Walks = 3,
             },
         };
         IReadOnlyList<string> lines = TakesTable.Lines(HandRows.Of(dry, flat), UnitStyle.Us);
