@@ -37,7 +37,8 @@ internal static class FreezeSentence
         };
 
     private static string Water(WaterAfter water)
-        => water.BeginsAfter!.Value.Seconds <= 0
+        => water.SolidAfter is { Seconds: <= 0 } ? $"{water.Name} is all ice already"
+            : water.BeginsAfter!.Value.Seconds <= 0
             ? $"{water.Name} is freezing already{Solid(water)}"
             : $"{water.Name} begins to freeze after {ClockText.Span(water.BeginsAfter.Value)}{Solid(water)}";
 

@@ -26,8 +26,9 @@ public sealed record HeatStop
     /// <summary>How long was looked ahead: to the end of the weather, at most <see cref="HeatStopRun.LongestWatch_s"/>.</summary>
     public required Duration Watched { get; init; }
 
-    /// <summary>The first water to freeze; null where none does within <see cref="Watched"/>.</summary>
-    public WaterAfter? First => Water.Where(w => w.BeginsAfter is not null).MinBy(w => w.BeginsAfter!.Value.Seconds);
+    /// <summary>The next water to freeze, before any that already has; null where none does within <see cref="Watched"/>.</summary>
+    public WaterAfter? First => Water.Where(w => w.BeginsAfter is not null)
+        .OrderBy(w => w.BeginsAfter!.Value.Seconds <= 0).ThenBy(w => w.BeginsAfter!.Value.Seconds).FirstOrDefault();
 }
 
 /// <summary>One body of water after the furnace has stopped.</summary>
