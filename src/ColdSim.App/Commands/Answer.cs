@@ -53,9 +53,7 @@ internal sealed class Answer(Host host, UnitStyle units, bool json, bool failIfS
 
     private void Json(RunReport report, Forecast? forecast, LogPrediction? log)
     {
-        foreach (string assumption in report.Scenario.Assumptions)
-            host.Error.WriteLine($"assumed: {assumption}");
-        host.Out.Flush();
+        AssumedLines.Tell(host, report.Scenario.Assumptions);
         if (forecast is null)
             host.Parts.WriteJson(report, host.Output);
         else

@@ -32,13 +32,8 @@ internal sealed class ChanceAnswer(Host host, UnitStyle units, bool json, bool f
         Task<ChanceReport> members = Task.Run(() => Run(question, wish, done, cancel), CancellationToken.None);
         await WaitingLine.UntilAsync(members, host, () => $", {done.Count}{of} done").ConfigureAwait(false);
         ChanceReport report = await members.ConfigureAwait(false);
-        return report.Ledger.Closes ? report : throw new CommandFault(
-            ExitCode.Internal,
-            [
-                "coldsim: internal error: the ledger of a member does not close, so nothing of this chance is shown.",
-                RunText.Ledger(report.Ledger) + " Allowed is 1e-6.",
-                "Please report it with the scenario, its weather file and the seed.",
-            ]);
+        return report.Ledger.Closes ? report : throw OpenLedger.Fault(
+            "the ledger of a member", "this chance", [OpenLedger.Line(report.Ledger)], "the scenario, its weather file and the seed");
     }
 
     private ChanceReport Run(ChanceQuestion question, ChanceWish wish, RunCounter done, CancellationToken cancel)
@@ -55,9 +50,7 @@ internal sealed class ChanceAnswer(Host host, UnitStyle units, bool json, bool f
 
     private void Json(ChanceReport report)
     {
-        foreach (string assumption in report.Scenario.Assumptions)
-            host.Error.WriteLine($"assumed: {assumption}");
-        host.Out.Flush();
+        AssumedLines.Tell(host, report.Scenario.Assumptions);
         host.Parts.WriteChanceJson(report, host.Output);
     }
 }

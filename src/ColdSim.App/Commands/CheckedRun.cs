@@ -1,4 +1,3 @@
-using ColdSim.App.Text;
 using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 
@@ -15,12 +14,6 @@ internal static class CheckedRun
         cancel.ThrowIfCancellationRequested();
         if (report.Ledger.Closes)
             return report;
-        throw new CommandFault(
-            ExitCode.Internal,
-            [
-                "coldsim: internal error: the ledger does not close, so nothing of this run is shown.",
-                RunText.Ledger(report.Ledger) + " Allowed is 1e-6.",
-                "Please report it with the scenario and its weather file.",
-            ]);
+        throw OpenLedger.Fault("this run", report.Ledger, "the scenario and its weather file");
     }
 }

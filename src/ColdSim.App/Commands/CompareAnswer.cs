@@ -36,20 +36,13 @@ internal sealed class CompareAnswer(Host host, UnitStyle units, bool json, bool 
         ComparedRow[] open = [.. comparison.Rows.Where(r => !r.Ledger.Closes)];
         if (open.Length == 0)
             return comparison;
-        throw new CommandFault(
-            ExitCode.Internal,
-            [
-                "coldsim: internal error: the ledger does not close, so nothing of this comparison is shown.",
-                .. open.Select(r => $"{r.Option.Name}: {RunText.Ledger(r.Ledger)} Allowed is 1e-6."),
-                "Please report it with the scenario and its weather file.",
-            ]);
+        throw OpenLedger.Fault(
+            "the ledger", "this comparison", open.Select(r => $"{r.Option.Name}: {OpenLedger.Line(r.Ledger)}"), "the scenario and its weather file");
     }
 
     private void Json(Comparison comparison)
     {
-        foreach (string assumption in comparison.Base.Assumptions)
-            host.Error.WriteLine($"assumed: {assumption}");
-        host.Out.Flush();
+        AssumedLines.Tell(host, comparison.Base.Assumptions);
         host.Parts.WriteCompareJson(comparison, host.Output);
     }
 }

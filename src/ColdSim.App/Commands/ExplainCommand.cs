@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ColdSim.App.Text;
-using ColdSim.Files.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Nights;
@@ -30,7 +29,7 @@ internal static class ExplainCommand
         command.SetAction(async (parsed, cancel) =>
         {
             Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
-            Explanation explanation = await RunAsync(scenario, At(parsed.GetValue(at), scenario), host, cancel).ConfigureAwait(false);
+            Explanation explanation = await RunAsync(scenario, parsed.GetValue(at) is { } text ? AtOption.Read(text, scenario, "explain") : null, host, cancel).ConfigureAwait(false);
             if (parsed.GetValue(json))
                 Json(explanation, host);
             else
@@ -39,15 +38,6 @@ internal static class ExplainCommand
             return ExitCode.Done;
         });
         return command;
-    }
-
-    private static DateTimeOffset? At(string? text, Scenario scenario)
-    {
-        if (text is null)
-            return null;
-        return InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read
-            ? time.ToOffset(scenario.Start.Offset)
-            : throw CommandFault.Input($"coldsim: --at: '{text}' is not a time; {InstantText.Accepted}", "See 'coldsim explain --help'.");
     }
 
     private static async Task<Explanation> RunAsync(Scenario scenario, DateTimeOffset? at, Host host, CancellationToken cancel)
@@ -67,21 +57,13 @@ internal static class ExplainCommand
         }
         catch (LedgerOpenException e)
         {
-            throw new CommandFault(
-                ExitCode.Internal,
-                [
-                    "coldsim: internal error: the ledger does not close, so nothing of this explanation is shown.",
-                    RunText.Ledger(e.Ledger) + " Allowed is 1e-6.",
-                    "Please report it with the scenario and its weather file.",
-                ]);
+            throw OpenLedger.Fault("this explanation", e.Ledger, "the scenario and its weather file");
         }
     }
 
     private static void Json(Explanation explanation, Host host)
     {
-        foreach (string assumption in explanation.Report.Scenario.Assumptions)
-            host.Error.WriteLine($"assumed: {assumption}");
-        host.Out.Flush();
+        AssumedLines.Tell(host, explanation.Report.Scenario.Assumptions);
         host.Parts.WriteExplainJson(explanation, host.Output);
     }
 }

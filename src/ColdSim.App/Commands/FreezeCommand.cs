@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ColdSim.App.Text;
-using ColdSim.Files.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
@@ -45,9 +44,7 @@ internal static class FreezeCommand
     {
         if (texts.Length == 0)
             return scenario.HeatStops is { } stops ? [stops] : FreezeOutlook.UsualInstants(scenario);
-        return [.. texts.Select(text => InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read
-            ? time.ToOffset(scenario.Start.Offset)
-            : throw CommandFault.Input($"coldsim: --at: '{text}' is not a time; {InstantText.Accepted}", "See 'coldsim freeze --help'."))];
+        return [.. texts.Select(text => AtOption.Read(text, scenario, "freeze"))];
     }
 
     private static async Task<FreezeOutlook> AskAsync(Scenario scenario, IReadOnlyList<DateTimeOffset> instants, Host host, CancellationToken cancel)
@@ -64,21 +61,13 @@ internal static class FreezeCommand
         }
         catch (LedgerOpenException e)
         {
-            throw new CommandFault(
-                ExitCode.Internal,
-                [
-                    "coldsim: internal error: the ledger does not close, so nothing of this is shown.",
-                    RunText.Ledger(e.Ledger) + " Allowed is 1e-6.",
-                    "Please report it with the scenario and its weather file.",
-                ]);
+            throw OpenLedger.Fault("this", e.Ledger, "the scenario and its weather file");
         }
     }
 
     private static void Json(FreezeOutlook outlook, Host host)
     {
-        foreach (string assumption in outlook.Scenario.Assumptions)
-            host.Error.WriteLine($"assumed: {assumption}");
-        host.Out.Flush();
+        AssumedLines.Tell(host, outlook.Scenario.Assumptions);
         host.Parts.WriteFreezeJson(outlook, host.Output);
     }
 }

@@ -35,13 +35,8 @@ internal sealed class LimitsAnswer(Host host, UnitStyle units, bool json, bool p
         await WaitingLine.UntilAsync(work, host, () => $", {done.Count} of {cells} done").ConfigureAwait(false);
         LimitChart chart = await work.ConfigureAwait(false);
         cancel.ThrowIfCancellationRequested();
-        return chart.Cells.FirstOrDefault(c => c.Ledger is { Closes: false }) is not { } open ? chart : throw new CommandFault(
-            ExitCode.Internal,
-            [
-                "coldsim: internal error: the ledger does not close, so nothing of these limits is shown.",
-                $"{LimitWords.Percent(open.Fill_frac)}: {RunText.Ledger(open.Ledger!.Value)} Allowed is 1e-6.",
-                "Please report it with the scenario.",
-            ]);
+        return chart.Cells.FirstOrDefault(c => c.Ledger is { Closes: false }) is not { } open ? chart : throw OpenLedger.Fault(
+            "the ledger", "these limits", [$"{LimitWords.Percent(open.Fill_frac)}: {OpenLedger.Line(open.Ledger!.Value)}"], "the scenario");
     }
 
     private void Page(LimitChart chart)
@@ -52,9 +47,7 @@ internal sealed class LimitsAnswer(Host host, UnitStyle units, bool json, bool p
 
     private void Json(LimitChart chart)
     {
-        foreach (string assumption in chart.Scenario.Assumptions)
-            host.Error.WriteLine($"assumed: {assumption}");
-        host.Out.Flush();
+        AssumedLines.Tell(host, chart.Scenario.Assumptions);
         host.Parts.WriteLimitsJson(chart, host.Output);
     }
 

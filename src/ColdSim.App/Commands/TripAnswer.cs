@@ -33,20 +33,12 @@ internal sealed class TripAnswer(Host host, UnitStyle units, bool json, bool fai
         cancel.ThrowIfCancellationRequested();
         if (report.Run.Ledger.Closes)
             return report;
-        throw new CommandFault(
-            ExitCode.Internal,
-            [
-                "coldsim: internal error: the ledger does not close, so nothing of this trip is shown.",
-                RunText.Ledger(report.Run.Ledger) + " Allowed is 1e-6.",
-                "Please report it with the scenario and its weather files.",
-            ]);
+        throw OpenLedger.Fault("this trip", report.Run.Ledger, "the scenario and its weather files");
     }
 
     private void Json(TripReport report)
     {
-        foreach (string assumption in report.Run.Scenario.Assumptions)
-            host.Error.WriteLine($"assumed: {assumption}");
-        host.Out.Flush();
+        AssumedLines.Tell(host, report.Run.Scenario.Assumptions);
         host.Parts.WriteTripJson(report, host.Output);
     }
 }

@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning.Fits;
 using static ColdSim.Files.Results.JsonValues;
@@ -17,8 +15,7 @@ public static class FitJson
     {
         ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(output);
-        JsonWriterOptions options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
-        using (Utf8JsonWriter json = new(output, options))
+        using (Utf8JsonWriter json = Document(output))
         {
             json.WriteStartObject();
             Time(json, "from", fit.From);

@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
 using ColdSim.Planning.Freezing;
 using UnitsNet;
 using static ColdSim.Files.Results.JsonValues;
@@ -17,8 +15,7 @@ public static class FreezeJson
     {
         ArgumentNullException.ThrowIfNull(outlook);
         ArgumentNullException.ThrowIfNull(output);
-        JsonWriterOptions options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
-        using (Utf8JsonWriter json = new(output, options))
+        using (Utf8JsonWriter json = Document(output))
         {
             json.WriteStartObject();
             json.WriteString("title", outlook.Scenario.Title);

@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
 using ColdSim.Planning.Gauges;
 using UnitsNet;
 using static ColdSim.Files.Results.JsonValues;
@@ -19,8 +17,7 @@ public static class GaugeJson
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
-        JsonWriterOptions options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
-        using (Utf8JsonWriter json = new(output, options))
+        using (Utf8JsonWriter json = Document(output))
         {
             json.WriteStartObject();
             Cylinder(json, report.Question.Cylinder);

@@ -1,11 +1,19 @@
 using System.Globalization;
+using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Unicode;
 
 namespace ColdSim.Files.Results;
 
 /// <summary>How times, numbers and lists of texts are written in every document: what is not there is null.</summary>
 internal static class JsonValues
 {
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+
+    /// <summary>Opens a document, laid out for people too.</summary>
+    /// <param name="output">Takes UTF-8 text; stays open.</param>
+    public static Utf8JsonWriter Document(Stream output) => new(output, Layout);
+
     /// <summary>A time in ISO 8601 with its offset.</summary>
     public static void Time(Utf8JsonWriter json, string key, DateTimeOffset? time)
     {

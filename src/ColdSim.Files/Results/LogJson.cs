@@ -1,7 +1,5 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
 using ColdSim.Files.Logs;
 using ColdSim.Planning;
 using ColdSim.Planning.Logs;
@@ -23,8 +21,7 @@ public static class LogJson
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(damaged);
         ArgumentNullException.ThrowIfNull(output);
-        JsonWriterOptions options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
-        using (Utf8JsonWriter json = new(output, options))
+        using (Utf8JsonWriter json = Document(output))
         {
             json.WriteStartObject();
             json.WriteStartArray("readings");

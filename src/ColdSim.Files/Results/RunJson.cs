@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
 using ColdSim.Model.Engine;
 using ColdSim.Physics.Mixtures;
 using ColdSim.Planning.Forecasts;
@@ -31,8 +29,7 @@ public static class RunJson
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
-        JsonWriterOptions options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
-        using (Utf8JsonWriter json = new(output, options))
+        using (Utf8JsonWriter json = Document(output))
         {
             json.WriteStartObject();
             json.WriteString("title", report.Scenario.Title);

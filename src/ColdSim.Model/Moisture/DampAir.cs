@@ -36,9 +36,6 @@ internal sealed class DampAir
     public double Saturation_frac(double vapour_kg, double air_K, double outside_K)
         => vapour_kg / (_damp.Volume_m3 * Saturated_kg_m3(Surface_K(air_K, outside_K)));
 
-    /// <summary>Relative humidity over water.</summary>
-    public double Humidity_frac(double vapour_kg, double air_K) => vapour_kg / (_damp.Volume_m3 * Saturated_kg_m3(air_K));
-
     /// <summary>How fast the vapour grows. [kg/s]</summary>
     /// <param name="vapour_kg">Vapour in the coach. [kg]</param>
     /// <param name="air_K">Inside air. [K]</param>

@@ -49,16 +49,7 @@ internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0)
         return sheet;
     }
 
-    public IPage After(PageMessage message) => message switch
-    {
-        PageMessage.UnitsAre units => this with { Units = units.Units },
-        PageMessage.Opened { At: { } at } => On(at.Night),
-        PageMessage.NextNight next => On(Night + next.Direction),
-        PageMessage.Rows rows => On(Night + Math.Sign(rows.Count)),
-        PageMessage.First => On(0),
-        PageMessage.Last => On(Report.Nights.Count - 1),
-        _ => this,
-    };
-
-    private GasPage On(int night) => this with { Night = Math.Clamp(night, 0, Report.Nights.Count - 1) };
+    public IPage After(PageMessage message) => message is PageMessage.UnitsAre units
+        ? this with { Units = units.Units }
+        : this with { Night = NightChoice.After(message, Night, Report.Nights.Count) };
 }
