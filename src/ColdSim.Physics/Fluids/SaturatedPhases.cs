@@ -1,26 +1,43 @@
+using System.Runtime.Intrinsics;
+
 namespace ColdSim.Physics.Fluids;
 
 /// <summary>Saturated liquid and vapour of one fluid at one temperature, as read from the table.</summary>
-/// <param name="Pressure_Pa">Saturation pressure. [Pa]</param>
-/// <param name="LiquidVolume_m3_kg">Specific volume of the liquid. [m³/kg]</param>
-/// <param name="LiquidVolumeSlope">Its slope along the saturation line. [m³/(kg·K)]</param>
-/// <param name="VapourVolume_m3_kg">Specific volume of the vapour. [m³/kg]</param>
-/// <param name="VapourVolumeSlope">Its slope along the saturation line. [m³/(kg·K)]</param>
-/// <param name="LiquidEnergy_J_kg">Internal energy of the liquid. [J/kg]</param>
-/// <param name="LiquidEnergySlope">Its slope along the saturation line. [J/(kg·K)]</param>
-/// <param name="VapourEnergy_J_kg">Internal energy of the vapour. [J/kg]</param>
-/// <param name="VapourEnergySlope">Its slope along the saturation line. [J/(kg·K)]</param>
-public readonly record struct SaturatedPhases(
-    double Pressure_Pa,
-    double LiquidVolume_m3_kg,
-    double LiquidVolumeSlope,
-    double VapourVolume_m3_kg,
-    double VapourVolumeSlope,
-    double LiquidEnergy_J_kg,
-    double LiquidEnergySlope,
-    double VapourEnergy_J_kg,
-    double VapourEnergySlope)
+public readonly record struct SaturatedPhases
 {
+    // In the table's order: volume of liquid and vapour, energy of liquid and vapour; one look-up works out all four at once.
+    private readonly Vector256<double> _values, _slopes;
+
+    internal SaturatedPhases(double pressure_Pa, Vector256<double> values, Vector256<double> slopes)
+        => (Pressure_Pa, _values, _slopes) = (pressure_Pa, values, slopes);
+
+    /// <summary>Saturation pressure. [Pa]</summary>
+    public double Pressure_Pa { get; }
+
+    /// <summary>Specific volume of the liquid. [m³/kg]</summary>
+    public double LiquidVolume_m3_kg => _values[0];
+
+    /// <summary>Its slope along the saturation line. [m³/(kg·K)]</summary>
+    public double LiquidVolumeSlope => _slopes[0];
+
+    /// <summary>Specific volume of the vapour. [m³/kg]</summary>
+    public double VapourVolume_m3_kg => _values[1];
+
+    /// <summary>Its slope along the saturation line. [m³/(kg·K)]</summary>
+    public double VapourVolumeSlope => _slopes[1];
+
+    /// <summary>Internal energy of the liquid. [J/kg]</summary>
+    public double LiquidEnergy_J_kg => _values[2];
+
+    /// <summary>Its slope along the saturation line. [J/(kg·K)]</summary>
+    public double LiquidEnergySlope => _slopes[2];
+
+    /// <summary>Internal energy of the vapour. [J/kg]</summary>
+    public double VapourEnergy_J_kg => _values[3];
+
+    /// <summary>Its slope along the saturation line. [J/(kg·K)]</summary>
+    public double VapourEnergySlope => _slopes[3];
+
     /// <summary>Enthalpy of the vapour. [J/kg]</summary>
     public double VapourEnthalpy_J_kg => VapourEnergy_J_kg + Pressure_Pa * VapourVolume_m3_kg;
 

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace ColdSim.Physics.Fluids;
 
@@ -19,7 +20,9 @@ public sealed class SaturationLine
     // The table reaches a little further, so that a trial step past the edge still reads smooth values.
     private const double First_K = 191;
     private const double Last_K = 355;
-    private const int Stride = 10;
+
+    // In each kelvin's row: both volumes and both energies, their slopes, pressure and its slope.
+    private const int Slopes = 4, Pressure = 8, Stride = 10;
 
     internal SaturationLine(Fluid fluid) => Nodes = Build(fluid);
 
@@ -45,17 +48,15 @@ public sealed class SaturationLine
         double h01 = 3 * x2 - 2 * x3, h00 = 1 - h01, h10 = x3 - 2 * x2 + x, h11 = x3 - x2;
         double d01 = 6 * (x - x2), d10 = 3 * x2 - 4 * x + 1, d11 = 3 * x2 - 2 * x;
 
+        Vector256<double> low = Four(n), lowSlope = Four(n[Slopes..]), high = Four(n[Stride..]), highSlope = Four(n[(Stride + Slopes)..]);
         return new SaturatedPhases(
-            h00 * n[0] + h01 * n[10] + h10 * n[1] + h11 * n[11],
-            h00 * n[2] + h01 * n[12] + h10 * n[3] + h11 * n[13],
-            d01 * (n[12] - n[2]) + d10 * n[3] + d11 * n[13],
-            h00 * n[4] + h01 * n[14] + h10 * n[5] + h11 * n[15],
-            d01 * (n[14] - n[4]) + d10 * n[5] + d11 * n[15],
-            h00 * n[6] + h01 * n[16] + h10 * n[7] + h11 * n[17],
-            d01 * (n[16] - n[6]) + d10 * n[7] + d11 * n[17],
-            h00 * n[8] + h01 * n[18] + h10 * n[9] + h11 * n[19],
-            d01 * (n[18] - n[8]) + d10 * n[9] + d11 * n[19]);
+            h00 * n[Pressure] + h01 * n[Stride + Pressure] + h10 * n[Pressure + 1] + h11 * n[Stride + Pressure + 1],
+            h00 * low + h01 * high + h10 * lowSlope + h11 * highSlope,
+            d01 * (high - low) + d10 * lowSlope + d11 * highSlope);
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Four(ReadOnlySpan<double> from) => Vector256.Create(from);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static double Pressure_Pa(double[] nodes, double t_K)
@@ -63,7 +64,7 @@ public sealed class SaturationLine
         (int i, double x) = Cell(t_K);
         ReadOnlySpan<double> n = nodes.AsSpan(i * Stride, 2 * Stride);
         double x2 = x * x, x3 = x2 * x, h01 = 3 * x2 - 2 * x3;
-        return (1 - h01) * n[0] + h01 * n[10] + (x3 - 2 * x2 + x) * n[1] + (x3 - x2) * n[11];
+        return (1 - h01) * n[Pressure] + h01 * n[Stride + Pressure] + (x3 - 2 * x2 + x) * n[Pressure + 1] + (x3 - x2) * n[Stride + Pressure + 1];
     }
 
     private static double[] Build(Fluid fluid)
@@ -75,16 +76,16 @@ public sealed class SaturationLine
             PhaseEquilibrium e = PhaseEquilibrium.At(fluid, First_K + i);
             double rhoL = e.Liquid.Density_kg_m3, rhoV = e.Vapour.Density_kg_m3;
             Span<double> n = nodes.AsSpan(i * Stride, Stride);
-            n[0] = e.Vapour.Pressure_Pa;
-            n[1] = e.PressureSlope_Pa_K;
-            n[2] = 1 / rhoL;
-            n[3] = -e.DensitySlope_kg_m3K(e.Liquid) / (rhoL * rhoL);
-            n[4] = 1 / rhoV;
-            n[5] = -e.DensitySlope_kg_m3K(e.Vapour) / (rhoV * rhoV);
-            n[6] = e.Liquid.InternalEnergy_J_kg;
-            n[7] = e.InternalEnergySlope_J_kgK(e.Liquid);
-            n[8] = e.Vapour.InternalEnergy_J_kg;
-            n[9] = e.InternalEnergySlope_J_kgK(e.Vapour);
+            n[0] = 1 / rhoL;
+            n[1] = 1 / rhoV;
+            n[2] = e.Liquid.InternalEnergy_J_kg;
+            n[3] = e.Vapour.InternalEnergy_J_kg;
+            n[Slopes] = -e.DensitySlope_kg_m3K(e.Liquid) / (rhoL * rhoL);
+            n[Slopes + 1] = -e.DensitySlope_kg_m3K(e.Vapour) / (rhoV * rhoV);
+            n[Slopes + 2] = e.InternalEnergySlope_J_kgK(e.Liquid);
+            n[Slopes + 3] = e.InternalEnergySlope_J_kgK(e.Vapour);
+            n[Pressure] = e.Vapour.Pressure_Pa;
+            n[Pressure + 1] = e.PressureSlope_Pa_K;
         }
 
         return nodes;
