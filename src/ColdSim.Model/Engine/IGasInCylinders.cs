@@ -21,9 +21,9 @@ internal interface IGasInCylinders
 
     /// <summary>Turns outflows of propane into those of what really leaves.</summary>
     /// <param name="flow_kg_s">What would flow of propane. [kg/s]</param>
-    /// <param name="inUse">Place of the cylinder in use.</param>
+    /// <param name="manifold">Says which cylinder is in use.</param>
     /// <param name="cylinders">How the cylinders stand, with their outflows.</param>
-    void Leave(double flow_kg_s, int inUse, CylinderStates cylinders);
+    void Leave(double flow_kg_s, IManifold manifold, CylinderStates cylinders);
 
     /// <summary>Writes how each cylinder's composition changes.</summary>
     void Drift(CylinderStates cylinders, PlantState rate);

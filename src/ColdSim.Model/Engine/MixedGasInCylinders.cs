@@ -34,7 +34,7 @@ internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecificatio
     }
 
     /// <inheritdoc/>
-    public void Leave(double flow_kg_s, int inUse, CylinderStates cylinders)
+    public void Leave(double flow_kg_s, IManifold manifold, CylinderStates cylinders)
     {
         double mass_kg_s = 0, heat_W = 0;
         for (int i = 0; i < bodies.Length; i++)
@@ -46,6 +46,7 @@ internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecificatio
         }
 
         bool flows = flow_kg_s > 0 && mass_kg_s > 0;
+        int inUse = manifold.InUse(cylinders);
         cylinders.Mass_factor = flows ? mass_kg_s / flow_kg_s : GasBlend.Flow_factor(cylinders.Vapour[inUse]);
         cylinders.Heating_factor = gas.Heat_factor * (flows ? heat_W / mass_kg_s : GasBlend.Heat_J(cylinders.Vapour[inUse])) / gas.PlateHeatingValue_J_kg;
     }

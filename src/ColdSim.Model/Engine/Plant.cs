@@ -35,6 +35,7 @@ internal sealed class Plant
     private readonly bool _hasSensor;
     private readonly PlantState _trial, _k1, _k2, _k3, _k4;
     private readonly Standing _standing;
+    private readonly Fluxes _unheeded;
 
     public Plant(Rig rig)
     {
@@ -48,6 +49,7 @@ internal sealed class Plant
         int k = Nodes.Length;
         (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k));
         _standing = new Standing(n);
+        _unheeded = new Fluxes(rig.GasPlaces);
         Manifold = rig.Arrangement switch
         {
             AutomaticChangeover => new ChangeoverManifold(),
@@ -159,11 +161,11 @@ internal sealed class Plant
     {
         CylinderStates cylinders = at.Cylinders;
         for (int i = 0; i < Cylinders.Length; i++) cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(cylinders.Temperature_K[i], c.Blanket_W[i]);
-        at.AirPressure_Pa = c.AirPressure_Pa;
-        at.Feed = Manifold.Feed(cylinders);
-        at.Point = Supply.At(at.Feed, c.AirPressure_Pa);
-        Manifold.Share(at.Point, cylinders);
-        Gas.Leave(at.Point.Flow_kg_s, Manifold.InUse(cylinders), cylinders);
+        FeedPressures feed = Manifold.Feed(cylinders);
+        SupplyPoint point = Supply.At(feed, c.AirPressure_Pa);
+        (at.AirPressure_Pa, at.Feed, at.Point) = (c.AirPressure_Pa, feed, point);
+        Manifold.Share(point, cylinders);
+        Gas.Leave(point.Flow_kg_s, Manifold, cylinders);
         cylinders.Mix();
     }
 
@@ -198,11 +200,15 @@ internal sealed class Plant
         Evaluate(_trial, c, _standing);
         Rates(_trial, _standing, c, _k4, sixth_s, flowed);
 
-        next.SetAlong(s, _k1, sixth_s);
-        next.Add(_k2, third_s);
-        next.Add(_k3, third_s);
-        next.Add(_k4, sixth_s);
+        next.SetAlong(s, _k1, _k2, _k3, _k4, sixth_s, third_s);
     }
+
+    /// <summary>The rate of change at a state.</summary>
+    /// <param name="s">The state.</param>
+    /// <param name="at">What stands and flows there.</param>
+    /// <param name="c">What is held still.</param>
+    /// <param name="rate">Becomes the rate.</param>
+    public void Rate(PlantState s, Standing at, StepConditions c, PlantState rate) => Rates(s, at, c, rate, 0, _unheeded);
 
     // The rates of change at a state, and what flows, added to the step's with the stage's weight.
     private void Rates(PlantState s, Standing at, StepConditions c, PlantState rate, double weight_s, Fluxes flowed)
@@ -210,11 +216,12 @@ internal sealed class Plant
         CylinderStates cylinders = at.Cylinders;
         SupplyPoint point = at.Point;
         double heat_W = 0;
-        for (int i = 0; i < cylinders.Count; i++)
+        Span<double> propane_kg_s = rate.Propane_kg, cylinder_K_s = rate.Cylinder_K, node_W = rate.Node_J;
+        for (int i = 0; i < propane_kg_s.Length; i++)
         {
             heat_W += cylinders.Heat_W[i];
-            rate.Propane_kg[i] = -cylinders.Out_kg_s[i];
-            rate.Cylinder_K[i] = cylinders.Warming_K_s(i);
+            propane_kg_s[i] = -cylinders.Out_kg_s[i];
+            cylinder_K_s[i] = cylinders.Warming_K_s(i);
         }
 
         Gas.Drift(cylinders, rate);
@@ -225,10 +232,11 @@ internal sealed class Plant
         double toAir_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
         double useful_W = toAir_W, electric_W = 0, damp_kg_s = 0;
         flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
-        double loss_W = Nodes.Length > 0 ? NodeRates(s, c, rate, ref toAir_W) : 0;
+        double loss_W = Nodes.Length > 0 ? NodeRates(s, c, node_W, ref toAir_W) : 0;
         for (int i = 0; i < _warmsCoach_frac.Length; i++)
         {
             double taken_kg_s = Supply.Taken_kg_s(i + 1, point) * cylinders.Mass_factor;
+            if (taken_kg_s == 0 && c.Electric_W[i] == 0) continue;
             burnt_kg_s += taken_kg_s;
             flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
             if (_isUnvented[i]) damp_kg_s += taken_kg_s;
@@ -236,7 +244,7 @@ internal sealed class Plant
             toAir_W += (gas_W + power_W) * _warmsCoach_frac[i];
             useful_W += gas_W * (_warmsCoach_frac[i] + _warmsNode_frac[i]);
             electric_W += power_W * (_warmsCoach_frac[i] + _electricWarmsNode_frac[i]);
-            if (_nodeOf[i] >= 0) rate.Node_J[_nodeOf[i]] += gas_W * _warmsNode_frac[i] + power_W * _electricWarmsNode_frac[i];
+            if (_nodeOf[i] >= 0) node_W[_nodeOf[i]] += gas_W * _warmsNode_frac[i] + power_W * _electricWarmsNode_frac[i];
         }
 
         if (GeneratorLoad >= 0)
@@ -278,15 +286,16 @@ internal sealed class Plant
 
     // Heat between the nodes and what is around them, and what the furnace's ducts bring; what that leaves for the coach's air.
     // Returns what is lost to outside and with water that runs away. [W]
-    private double NodeRates(PlantState s, StepConditions c, PlantState rate, ref double toAir_W)
+    private double NodeRates(PlantState s, StepConditions c, Span<double> rate_W, ref double toAir_W)
     {
         double furnace_W = toAir_W, inside_K = Coach is null ? c.Outside_K : s.Air_K, loss_W = 0;
         toAir_W -= furnace_W * _duct_frac;
-        for (int i = 0; i < Nodes.Length; i++)
+        ReadOnlySpan<double> node_J = s.Node_J;
+        for (int i = 0; i < node_J.Length; i++)
         {
             NodeBody body = Nodes[i];
             ThermalNode node = body.Node;
-            double t_K = body.Temperature_K(s.Node_J[i]), ice_frac = body.Ice_frac(s.Node_J[i]);
+            double t_K = body.Temperature_K(node_J[i]), ice_frac = body.Ice_frac(node_J[i]);
             _node_K[i] = t_K;
             double fromInside_W = body.Through_W_K(node.Inside_W_K, ice_frac) * (inside_K - t_K);
             double toOutside_W = body.Through_W_K(node.Outside_W_K, ice_frac) * (t_K - c.Outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);
@@ -294,10 +303,10 @@ internal sealed class Plant
             if (node.Bay >= 0)
             {
                 fromBay_W = body.Through_W_K(node.Bay_W_K, ice_frac) * (_node_K[node.Bay] - t_K);
-                rate.Node_J[node.Bay] -= fromBay_W;
+                rate_W[node.Bay] -= fromBay_W;
             }
 
-            rate.Node_J[i] = fromInside_W - toOutside_W + fromBay_W + furnace_W * node.Duct_frac;
+            rate_W[i] = fromInside_W - toOutside_W + fromBay_W + furnace_W * node.Duct_frac;
             loss_W += toOutside_W;
             if (Coach is null) loss_W -= fromInside_W;
             else toAir_W -= fromInside_W;

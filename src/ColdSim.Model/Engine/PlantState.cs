@@ -1,36 +1,54 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
 /// <summary>The continuous state of rig and coach, or its rate of change. SI units.</summary>
-/// <param name="cylinders">How many cylinders.</param>
-/// <param name="nodes">How many nodes beside coach and cylinders.</param>
-/// <param name="mixed">Whether butanes are followed beside the propane.</param>
-internal sealed class PlantState(int cylinders, int nodes, bool mixed = false)
+/// <remarks>All values stand in one row, so that moving along a rate is one loop over lanes of four.</remarks>
+internal sealed class PlantState
 {
-    // n-butane and isobutane of each cylinder, a part of its gas; none where the gas is propane alone.
-    private readonly double[] _butane_kg = new double[mixed ? 2 * cylinders : 0];
+    private const int Air = 0, Furnishings = 1, Sensor = 2, Vapour = 3, FirstCylinder = 4;
+
+    private readonly int _cylinders, _nodes, _firstButane, _firstNode;
+    private readonly double[] _values;
+
+    /// <summary>Room for a state.</summary>
+    /// <param name="cylinders">How many cylinders.</param>
+    /// <param name="nodes">How many nodes beside coach and cylinders.</param>
+    /// <param name="mixed">Whether butanes are followed beside the propane.</param>
+    public PlantState(int cylinders, int nodes, bool mixed = false)
+    {
+        (_cylinders, _nodes) = (cylinders, nodes);
+        _firstButane = FirstCylinder + 2 * cylinders;
+        _firstNode = _firstButane + (mixed ? 2 * cylinders : 0);
+        int lanes = Vector256<double>.Count;
+        _values = new double[(_firstNode + nodes + lanes - 1) / lanes * lanes];
+    }
 
     /// <summary>Gas in each cylinder: propane, or all species together. [kg]</summary>
-    public double[] Propane_kg { get; } = new double[cylinders];
+    public Span<double> Propane_kg => _values.AsSpan(FirstCylinder, _cylinders);
 
     /// <summary>Liquid and shell of each. [K]</summary>
-    public double[] Cylinder_K { get; } = new double[cylinders];
+    public Span<double> Cylinder_K => _values.AsSpan(FirstCylinder + _cylinders, _cylinders);
 
     /// <summary>Energy in each node, from water at freezing. [J]</summary>
-    public double[] Node_J { get; } = new double[nodes];
+    public Span<double> Node_J => _values.AsSpan(_firstNode, _nodes);
 
     /// <summary>Water vapour in the coach's air; 0 where it is not followed. [kg]</summary>
-    public double Vapour_kg { get; set; }
+    public ref double Vapour_kg => ref _values[Vapour];
 
     /// <summary>Inside air; NaN without a coach. [K]</summary>
-    public double Air_K { get; set; }
+    public ref double Air_K => ref _values[Air];
 
     /// <summary>Furnishings; equal to the air without a slow node. [K]</summary>
-    public double Furnishings_K { get; set; }
+    public ref double Furnishings_K => ref _values[Furnishings];
 
     /// <summary>The thermostat's sensor; NaN without a thermostat. [K]</summary>
-    public double Sensor_K { get; set; }
+    public ref double Sensor_K => ref _values[Sensor];
+
+    // n-butane and isobutane of each cylinder, a part of its gas; none where the gas is propane alone.
+    private Span<double> Butane_kg => _values.AsSpan(_firstButane, _firstNode - _firstButane);
 
     /// <summary>Propane in all cylinders. [kg]</summary>
     public double TotalPropane_kg()
@@ -43,19 +61,19 @@ internal sealed class PlantState(int cylinders, int nodes, bool mixed = false)
     /// <summary>Each species in a cylinder of mixed gas. [kg]</summary>
     public GasMasses Gas(int cylinder)
     {
-        double normal_kg = _butane_kg[2 * cylinder], iso_kg = _butane_kg[2 * cylinder + 1];
+        double normal_kg = Butane_kg[2 * cylinder], iso_kg = Butane_kg[2 * cylinder + 1];
         return new GasMasses(Math.Max(0, Propane_kg[cylinder] - normal_kg - iso_kg), normal_kg, iso_kg);
     }
 
     /// <summary>Takes a cylinder's butanes, or their rates, from a gas.</summary>
     public void SetButanes(int cylinder, in GasMasses gas)
-        => (_butane_kg[2 * cylinder], _butane_kg[2 * cylinder + 1]) = (gas.NormalButane, gas.Isobutane);
+        => (Butane_kg[2 * cylinder], Butane_kg[2 * cylinder + 1]) = (gas.NormalButane, gas.Isobutane);
 
     /// <summary>Each cylinder's n-butane; 0 where the gas is propane alone. [kg]</summary>
-    public double NormalButane_kg(int cylinder) => _butane_kg.Length == 0 ? 0 : _butane_kg[2 * cylinder];
+    public double NormalButane_kg(int cylinder) => Butane_kg.IsEmpty ? 0 : Butane_kg[2 * cylinder];
 
     /// <summary>Each cylinder's isobutane; 0 where the gas is propane alone. [kg]</summary>
-    public double Isobutane_kg(int cylinder) => _butane_kg.Length == 0 ? 0 : _butane_kg[2 * cylinder + 1];
+    public double Isobutane_kg(int cylinder) => Butane_kg.IsEmpty ? 0 : Butane_kg[2 * cylinder + 1];
 
     /// <summary>Becomes another state moved along a rate.</summary>
     /// <param name="from">The state.</param>
@@ -63,22 +81,26 @@ internal sealed class PlantState(int cylinders, int nodes, bool mixed = false)
     /// <param name="time_s">For how long. [s]</param>
     public void SetAlong(PlantState from, PlantState rate, double time_s)
     {
-        for (int i = 0; i < Propane_kg.Length; i++)
-        {
-            Propane_kg[i] = from.Propane_kg[i] + time_s * rate.Propane_kg[i];
-            Cylinder_K[i] = from.Cylinder_K[i] + time_s * rate.Cylinder_K[i];
-        }
-
-        for (int i = 0; i < _butane_kg.Length; i++) _butane_kg[i] = from._butane_kg[i] + time_s * rate._butane_kg[i];
-        for (int i = 0; i < Node_J.Length; i++) Node_J[i] = from.Node_J[i] + time_s * rate.Node_J[i];
-        Vapour_kg = from.Vapour_kg + time_s * rate.Vapour_kg;
-        Air_K = from.Air_K + time_s * rate.Air_K;
-        Furnishings_K = from.Furnishings_K + time_s * rate.Furnishings_K;
-        Sensor_K = from.Sensor_K + time_s * rate.Sensor_K;
+        ReadOnlySpan<Vector256<double>> start = from.Lanes, slope = rate.Lanes;
+        Span<Vector256<double>> moved = Lanes;
+        for (int i = 0; i < moved.Length; i++) moved[i] = start[i] + time_s * slope[i];
     }
 
-    /// <summary>Moves along a rate.</summary>
-    /// <param name="rate">The rate of change.</param>
-    /// <param name="time_s">For how long. [s]</param>
-    public void Add(PlantState rate, double time_s) => SetAlong(this, rate, time_s);
+    /// <summary>Becomes another state moved along the weighted rates of the four stages of a step.</summary>
+    /// <param name="from">The state.</param>
+    /// <param name="k1">Rate at the start.</param>
+    /// <param name="k2">Rate in the middle.</param>
+    /// <param name="k3">Rate in the middle, once more.</param>
+    /// <param name="k4">Rate at the end.</param>
+    /// <param name="outer_s">Weight of the rates at start and end. [s]</param>
+    /// <param name="inner_s">Weight of those in the middle. [s]</param>
+    public void SetAlong(PlantState from, PlantState k1, PlantState k2, PlantState k3, PlantState k4, double outer_s, double inner_s)
+    {
+        ReadOnlySpan<Vector256<double>> start = from.Lanes, r1 = k1.Lanes, r2 = k2.Lanes, r3 = k3.Lanes, r4 = k4.Lanes;
+        Span<Vector256<double>> moved = Lanes;
+        for (int i = 0; i < moved.Length; i++)
+            moved[i] = start[i] + outer_s * r1[i] + inner_s * r2[i] + inner_s * r3[i] + outer_s * r4[i];
+    }
+
+    private Span<Vector256<double>> Lanes => MemoryMarshal.Cast<double, Vector256<double>>(_values.AsSpan());
 }

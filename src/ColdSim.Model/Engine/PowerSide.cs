@@ -32,7 +32,10 @@ internal sealed class PowerSide
     // What would draw if there were voltage.
     private double _waiting_W;
     private double _from_K, _perSecond_K;
+
+    // What flows until a part of the step, kept until something that decides it changes; NaN where nothing is kept.
     private PowerFlux _flux;
+    private double _flownFor_s = double.NaN;
 
     public PowerSide(Rig rig)
     {
@@ -84,7 +87,7 @@ internal sealed class PowerSide
     /// <summary>Takes the sun at the middle of a cell of the step grid.</summary>
     public void TakeSun(in WeatherSample middle, DateTimeOffset time)
     {
-        _solar_W = 0;
+        (_solar_W, _flownFor_s) = (0, double.NaN);
         if (_power.Panels.Count == 0 || middle.LevelSun_W_m2 <= 0) return;
         SunAngles? sun = LevelSun.Position(time, _site);
         int day = time.ToUniversalTime().DayOfYear;
@@ -110,6 +113,7 @@ internal sealed class PowerSide
             _load_W += _drawn_W[Consumers.FirstLoad + i];
         }
 
+        _flownFor_s = double.NaN;
         _converter_W = _site.Hookup ? _power.Converter.Rated_W : Generator is { Runs: true } ? _generator_W : 0;
     }
 
@@ -126,8 +130,9 @@ internal sealed class PowerSide
     /// <summary>Sets the battery's temperature over a step.</summary>
     public void SetTemperatures(double airBefore_K, double airAfter_K, double outside_K, double step_s)
     {
-        _from_K = _inside ? airBefore_K : outside_K;
-        _perSecond_K = _inside && step_s > 0 ? (airAfter_K - airBefore_K) / step_s : 0;
+        double from_K = _inside ? airBefore_K : outside_K, perSecond_K = _inside && step_s > 0 ? (airAfter_K - airBefore_K) / step_s : 0;
+        if (from_K == _from_K && perSecond_K == _perSecond_K) return;
+        (_from_K, _perSecond_K, _flownFor_s) = (from_K, perSecond_K, double.NaN);
     }
 
     /// <summary>When, after the step's start, something switches; its length where nothing does. [s]</summary>
@@ -141,7 +146,7 @@ internal sealed class PowerSide
             if (!(atEnd > 0)) continue;
             double atStart = crossing.At(0);
             first_s = Math.Min(first_s, atStart > 0 ? Math.Min(step_s, EventTolerance_s)
-                : FalsePosition.Root(ref crossing, 0, atStart, step_s, atEnd, EventTolerance_s));
+                : BracketedRoot.Root(ref crossing, 0, atStart, step_s, atEnd, EventTolerance_s));
         }
 
         return first_s;
@@ -151,7 +156,7 @@ internal sealed class PowerSide
     public PowerFlux Accept(double step_s)
     {
         Flow(step_s);
-        Stored_J = _flux.Stored_J;
+        (Stored_J, _flownFor_s) = (_flux.Stored_J, double.NaN);
         return _flux;
     }
 
@@ -199,6 +204,8 @@ internal sealed class PowerSide
     // The charge after a part of the step, and what flowed until then.
     private void Flow(double part_s)
     {
+        if (part_s == _flownFor_s) return;
+        _flownFor_s = part_s;
         double half_s = 0.5 * part_s, sixth_s = part_s / 6;
         double solar_J = 0, converter_J = 0, loss_J = 0, grown_J = 0;
         double k1_W = Stage(Stored_J, 0, sixth_s);

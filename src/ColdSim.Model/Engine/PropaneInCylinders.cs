@@ -25,7 +25,7 @@ internal sealed class PropaneInCylinders(CylinderBody[] bodies) : IGasInCylinder
     }
 
     /// <inheritdoc/>
-    public void Leave(double flow_kg_s, int inUse, CylinderStates cylinders)
+    public void Leave(double flow_kg_s, IManifold manifold, CylinderStates cylinders)
     {
     }
 

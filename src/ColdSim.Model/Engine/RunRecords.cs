@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>How things stand at an instant of a run. SI units, pressures gauge.</summary>
@@ -11,7 +13,7 @@ namespace ColdSim.Model.Engine;
 /// <param name="Propane_kg">Propane left in all cylinders. [kg]</param>
 /// <param name="InUse">Place of the cylinder in use: the open one, the service side, or the first with liquid of those open together.</param>
 /// <param name="Cylinders">Each cylinder.</param>
-public readonly record struct Moment(
+public record struct Moment(
     double Time_s,
     double Outside_K,
     double Wind_m_s,
@@ -23,8 +25,27 @@ public readonly record struct Moment(
     int InUse,
     CylinderReadings Cylinders)
 {
+    private CylinderReadings _cylinders = Cylinders;
+
+    /// <summary>Each cylinder.</summary>
+    public CylinderReadings Cylinders
+    {
+        readonly get => _cylinders;
+        set => _cylinders = value;
+    }
+
     /// <summary>Liquid and shell of the cylinder in use. [K]</summary>
-    public double Liquid_K => Cylinders[InUse].Liquid_K;
+    public readonly double Liquid_K => _cylinders[InUse].Liquid_K;
+
+    /// <summary>One cylinder, where it stands: nothing is copied.</summary>
+    /// <param name="i">Its place.</param>
+    [UnscopedRef]
+    public readonly ref readonly CylinderReading Cylinder(int i) => ref _cylinders[i];
+
+    /// <summary>Writes one cylinder where it stands.</summary>
+    /// <param name="i">Its place.</param>
+    /// <param name="reading">How it stands.</param>
+    internal void Set(int i, in CylinderReading reading) => _cylinders[i] = reading;
 }
 
 /// <summary>Somebody who watches a run, step by step and event by event.</summary>

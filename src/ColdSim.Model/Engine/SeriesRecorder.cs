@@ -64,7 +64,7 @@ public sealed class SeriesRecorder : IRunObserver
     private void PutLevels(StepRecord record, double x)
     {
         int i = _series.Count;
-        Moment a = record.From, b = record.To;
+        ref readonly Moment a = ref record.From, b = ref record.To;
         _series.Outside_K[i] = a.Outside_K + x * (b.Outside_K - a.Outside_K);
         _series.Wind_m_s[i] = a.Wind_m_s + x * (b.Wind_m_s - a.Wind_m_s);
         _series.Inside_K[i] = a.Inside_K + x * (b.Inside_K - a.Inside_K);
@@ -78,7 +78,7 @@ public sealed class SeriesRecorder : IRunObserver
         for (int c = 0; c < _series.Cylinders.Count; c++)
         {
             CylinderSeries cylinder = _series.Cylinders[c];
-            CylinderReading before = a.Cylinders[c], after = b.Cylinders[c];
+            ref readonly CylinderReading before = ref a.Cylinder(c), after = ref b.Cylinder(c);
             cylinder.Propane_kg[i] = before.Propane_kg + x * (after.Propane_kg - before.Propane_kg);
             cylinder.Liquid_K[i] = before.Liquid_K + x * (after.Liquid_K - before.Liquid_K);
             cylinder.Pressure_Pa[i] = before.Pressure_Pa + x * (after.Pressure_Pa - before.Pressure_Pa);

@@ -19,6 +19,8 @@ public sealed class Simulation
 {
     private const double EventTolerance_s = 1e-2;
 
+    private const double SlopeOver_s = 1;
+
     // Past the last liquid the step still sees the equations with liquid; the ledger notices every joule of that.
     private const double LastLiquidTolerance_s = 1e-6;
 
@@ -50,15 +52,16 @@ public sealed class Simulation
     private readonly double _longestStep_s;
 
     private IRunObserver _observer = null!;
-    private PlantState _state, _next;
+    private PlantState _state, _next, _trial;
     private Standing _standing, _then;
-    private readonly PlantState _trial;
+    private readonly PlantState _rate;
     private readonly Standing _trialStanding;
     private readonly StepRecord _record;
-    private readonly Fluxes _flowed, _trialFlowed;
+    private Fluxes _flowed, _trialFlowed;
     private bool _looked;
     private double _time_s;
     private double _stop_s;
+    private double _tried_s;
     private double _nextClockEdge_s;
     private double _conditionsUntil_s;
     private int _weatherRow;
@@ -108,7 +111,7 @@ public sealed class Simulation
         _conditions = new StepConditions(n, rig.Appliances.Count, k);
         _points = new SwitchingPoints(rig, _plant, _controls, _conditions);
         _frost = new FrostLayer[n];
-        (_state, _next, _trial) = (_plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k));
+        (_state, _next, _trial, _rate) = (_plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k));
         (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
         _record = StepRecord.For(rig);
         (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
@@ -163,7 +166,6 @@ public sealed class Simulation
     {
         _sample = _weather.At(_weatherStart_s, ref _weatherRow);
         _conditions.AirPressure_Pa = _sample.Pressure_Pa;
-        SetClock();
         RigState? from = _settings.From;
         for (int i = 0; i < _frost.Length; i++)
         {
@@ -177,6 +179,8 @@ public sealed class Simulation
         }
 
         if (from is not null && _plant.Manifold is OneOpenManifold one) one.Open = from.InUse;
+        Evaluate();
+        SetClock();
         double inside_K = _rig.Coach is null ? double.NaN
             : from?.Air_K ?? _rig.Coach.InitialTemperature_K ?? _controls.Thermostat?.SetPoint_K ?? _sample.Air_K;
         _state.Air_K = inside_K;
@@ -199,7 +203,6 @@ public sealed class Simulation
         BeginPower(from?.Power);
         OpenValves();
         SwitchBlankets();
-        Evaluate();
         TakeConditions();
     }
 
@@ -239,6 +242,7 @@ public sealed class Simulation
         }
 
         _stop_s = stop_s;
+        _tried_s = double.NaN;
         double toEvent_s = step_s;
         foreach (ref readonly SwitchingPoint point in _points.All)
         {
@@ -256,7 +260,7 @@ public sealed class Simulation
         {
             step_s = toEvent_s;
             stop_s = _time_s + step_s;
-            TryStep(step_s);
+            StepTo(step_s);
         }
 
         if (!_looked) Look();
@@ -287,10 +291,11 @@ public sealed class Simulation
             _record.IsShort[i] = _controls.Supply.Undersupplied && _controls.IsShort(i, taken_kg_s, _plant, _settings.Undersupplied_frac);
         }
 
-        for (int i = 0; i < _record.Node_K.Length; i++)
+        ReadOnlySpan<double> node_J = _state.Node_J;
+        for (int i = 0; i < node_J.Length; i++)
         {
-            _record.Node_K[i] = _plant.Nodes[i].Temperature_K(_state.Node_J[i]);
-            _record.Ice_frac[i] = _plant.Nodes[i].Ice_frac(_state.Node_J[i]);
+            _record.Node_K[i] = _plant.Nodes[i].Temperature_K(node_J[i]);
+            _record.Ice_frac[i] = _plant.Nodes[i].Ice_frac(node_J[i]);
         }
 
         _record.HeatIntoCylinder_W = _flowed.CylinderHeat_J * perSecond;
@@ -303,6 +308,20 @@ public sealed class Simulation
     private void TryStep(double step_s)
     {
         _plant.Step(_state, _standing, _conditions, step_s, _next, _flowed);
+        _plant.Evaluate(_next, _conditions, _then);
+    }
+
+    // Where an instant was located the last trial mostly ended there.
+    private void StepTo(double step_s)
+    {
+        if (step_s != _tried_s)
+        {
+            TryStep(step_s);
+            return;
+        }
+
+        (_next, _trial) = (_trial, _next);
+        (_flowed, _trialFlowed) = (_trialFlowed, _flowed);
         _plant.Evaluate(_next, _conditions, _then);
     }
 
@@ -342,16 +361,35 @@ public sealed class Simulation
         // Air pressure is held over a step, so at its edge a point may already be passed: it is now.
         if (pastAtStart > 0) return Math.Min(step_s, EventTolerance_s);
         Crossing crossing = new(this, point);
-        double part_s = FalsePosition.Root(
-            ref crossing, 0, pastAtStart, step_s, pastAtEnd, point.Kind == SwitchingKind.Liquid ? LastLiquidTolerance_s : EventTolerance_s);
+        double part_s = point.OfCoach
+            ? SmoothCrossing.Past(
+                ref crossing, pastAtStart, Slope(point, _state, _standing, pastAtStart), step_s, pastAtEnd, Slope(point, _next, _then, pastAtEnd),
+                EventTolerance_s)
+            : BracketedRoot.Root(
+                ref crossing, 0, pastAtStart, step_s, pastAtEnd, point.Kind == SwitchingKind.Liquid ? LastLiquidTolerance_s : EventTolerance_s);
 
         // Past its band before its shortest time is over, the thermostat switches when it is.
         return point.Kind == SwitchingKind.Thermostat ? Math.Max(part_s, _controls.Thermostat!.MayChangeFrom_s - _time_s) : part_s;
     }
 
+    // How fast a state goes past a switching point of the coach.
+    private double Slope(in SwitchingPoint point, PlantState s, Standing at, double past)
+    {
+        _plant.Rate(s, at, _conditions, _rate);
+        _trial.SetAlong(s, _rate, SlopeOver_s);
+        return (_points.Past(point, _trial, at, _conditions.HasLiquid, _stop_s) - past) / SlopeOver_s;
+    }
+
     private void Evaluate()
     {
         _plant.Evaluate(_state, _conditions, _standing);
+        _looked = false;
+    }
+
+    // The state stands, and with it what is in the cylinders; what flows does not.
+    private void Exchange()
+    {
+        _plant.Exchange(_conditions, _standing);
         _looked = false;
     }
 
@@ -373,7 +411,7 @@ public sealed class Simulation
         double heating_J_kg = _plant.HeatingValue_J_kg;
         power.SetTemperatures(_state.Air_K, _state.Air_K, _conditions.Outside_K, 0);
         _generatorInput_W = power.GeneratorInput_W(_generatorInput_W);
-        if (_plant.Supply.SetFull(_plant.GeneratorLoad, _generatorInput_W / heating_J_kg)) Evaluate();
+        if (_plant.Supply.SetFull(_plant.GeneratorLoad, _generatorInput_W / heating_J_kg)) Exchange();
     }
 
     private void StepPower(double step_s)
@@ -426,12 +464,13 @@ public sealed class Simulation
 
     private void WatchWater()
     {
-        for (int i = 0; i < _state.Node_J.Length; i++)
+        ReadOnlySpan<double> node_J = _state.Node_J;
+        for (int i = 0; i < node_J.Length; i++)
         {
             if (_plant.Nodes[i].Latent_J <= 0) continue;
-            if (_controls.Liquid[i].Update(_state.Node_J[i]))
+            if (_controls.Liquid[i].Update(node_J[i]))
                 Tell(_controls.Liquid[i].Passed ? EventKind.WaterThawed : EventKind.WaterFreezes, _sample.Air_K, i);
-            if (_controls.Solid[i].Update(-_state.Node_J[i]) && _controls.Solid[i].Passed)
+            if (_controls.Solid[i].Update(-node_J[i]) && _controls.Solid[i].Passed)
                 Tell(EventKind.WaterSolid, _sample.Air_K, i);
         }
     }
@@ -486,7 +525,7 @@ public sealed class Simulation
 
         if (_controls.Power?.Generator is { } generator) moved |= _plant.Supply.Set(_plant.GeneratorLoad, generator.Runs);
         if (_controls.Heaters.Length > 0) _conditions.OtherHeat_W = _controls.OtherHeat_W(ShorePower_W());
-        if (moved) Evaluate();
+        if (moved) Exchange();
     }
 
     // What runs on a hookup beside the heaters, which get what is left.
@@ -511,7 +550,7 @@ public sealed class Simulation
             blanket.Update(_state.Cylinder_K[i]);
             _conditions.Blanket_W[i] = blanket.Power_W;
             if (blanket.On == before) continue;
-            Evaluate();
+            Exchange();
             Tell(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, _state.Cylinder_K[i], i);
         }
     }
@@ -565,7 +604,7 @@ public sealed class Simulation
             {
                 double left_kg = _state.Propane_kg[manifold.Open];
                 manifold.Open = next;
-                Evaluate();
+                Exchange();
                 Tell(EventKind.CylinderChanged, left_kg, next);
                 WatchSupply();
             }
@@ -602,20 +641,26 @@ public sealed class Simulation
 
     private double Delivery_Pa() => _plant.Supply.Delivery_Pa(_standing.Point, _standing.Feed, _standing.AirPressure_Pa);
 
+    // Written in place: it is done at every step, and a moment is large.
     private void Look()
     {
         ref Moment now = ref _record.Now;
-        CylinderReadings readings = default;
         for (int i = 0; i < _frost.Length; i++)
         {
-            readings[i] = new CylinderReading(
+            now.Set(i, new CylinderReading(
                 _state.Propane_kg[i], _state.Cylinder_K[i], _standing.CylinderPressure_Pa(i), _frost[i].Mass_kg_m2, _frost[i].Thickness_m,
-                _state.NormalButane_kg(i), _state.Isobutane_kg(i));
+                _state.NormalButane_kg(i), _state.Isobutane_kg(i)));
         }
 
-        now = new Moment(
-            _time_s, _sample.Air_K, _sample.Wind_m_s, _state.Air_K, _controls.Thermostat?.SetPoint_K ?? double.NaN,
-            _standing.FeedPressure_Pa, Delivery_Pa(), _state.TotalPropane_kg(), _plant.Manifold.InUse(_standing.Cylinders), readings);
+        now.Time_s = _time_s;
+        now.Outside_K = _sample.Air_K;
+        now.Wind_m_s = _sample.Wind_m_s;
+        now.Inside_K = _state.Air_K;
+        now.SetPoint_K = _controls.Thermostat?.SetPoint_K ?? double.NaN;
+        now.CylinderPressure_Pa = _standing.FeedPressure_Pa;
+        now.DeliveryPressure_Pa = Delivery_Pa();
+        now.Propane_kg = _state.TotalPropane_kg();
+        now.InUse = _plant.Manifold.InUse(_standing.Cylinders);
         _looked = true;
     }
 
@@ -631,6 +676,7 @@ public sealed class Simulation
         public double At(double part_s)
         {
             run._plant.Step(run._state, run._standing, run._conditions, part_s, run._trial, run._trialFlowed);
+            run._tried_s = part_s;
             if (!point.OfCoach) run._plant.Evaluate(run._trial, run._conditions, run._trialStanding);
             return run._points.Past(point, run._trial, run._trialStanding, run._conditions.HasLiquid, run._stop_s);
         }

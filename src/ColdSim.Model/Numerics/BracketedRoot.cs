@@ -7,14 +7,18 @@ internal interface IFunction
     double At(double x);
 }
 
-/// <summary>Root finding for the step loop: false position with the Illinois modification, and halving where that is slow.</summary>
+/// <summary>Root finding for the step loop: inverse quadratic interpolation inside a bracket, and halving where that is not to be trusted.</summary>
 /// <remarks>
-/// Dowell and Jarratt, BIT 11 (1971) 168. The library's root finders take delegates, which the step loop would have to allocate.
+/// Chandrupatla, Advances in Engineering Software 28 (1997) 145. The library's root finders take delegates, which the step loop would
+/// have to allocate.
 /// </remarks>
-internal static class FalsePosition
+internal static class BracketedRoot
 {
     private const int MaximumIterations = 200;
-    private const int Patience = 2;
+
+    // The nearest that a trial comes to an end of the bracket, as a part of the tolerance: near the zero one end stays put, and a trial
+    // just past the zero brings it in.
+    private const double Margin = 0.25;
 
     /// <summary>Narrows a bracket around a change of sign.</summary>
     /// <param name="f">The function.</param>
@@ -27,36 +31,45 @@ internal static class FalsePosition
     public static double Root<TFunction>(ref TFunction f, double a, double fa, double b, double fb, double tolerance)
         where TFunction : IFunction
     {
-        int side = 0;
+        if (fb == 0) return b;
         bool positive = fb > 0;
-        for (int i = 0; i < MaximumIterations && Math.Abs(b - a) > tolerance && fb != 0; i++)
+
+        // The last trial, the other end of the bracket, and what stood before them; the first trial is where the chord crosses zero.
+        double near = a, fNear = fa, far = b, fFar = fb, part = fa / (fa - fb);
+        for (int i = 0; i < MaximumIterations && Math.Abs(far - near) > tolerance; i++)
         {
-            double x = b - fb * (b - a) / (fb - fa);
-            // A step that lands on an end makes no progress, nor do steps that keep to one side where the function is steep on one
-            // side of its zero and level on the other; halving does.
-            if (Math.Abs(side) > Patience || !(x > Math.Min(a, b) && x < Math.Max(a, b))) x = 0.5 * (a + b);
+            double margin = Math.Min(0.5, Margin * tolerance / Math.Abs(far - near));
+            if (!(part >= margin)) part = margin;
+            else if (part > 1 - margin) part = 1 - margin;
+            double x = near + part * (far - near), before, fBefore;
 
-            // Near the zero of a smooth function one end stays put; a step just past the zero brings it in.
-            double margin = 0.25 * tolerance;
-            if (Math.Abs(x - b) < margin) x = b + (a > b ? margin : -margin);
-            else if (Math.Abs(x - a) < margin) x = a + (b > a ? margin : -margin);
-
+            // The bracket is as narrow as numbers are.
+            if (x == near || x == far) break;
             double fx = f.At(x);
             if (fx == 0) return x;
-            if (fx > 0 == positive)
+            if (fx > 0 == fNear > 0)
             {
-                (b, fb) = (x, fx);
-                if (side > 0) fa *= 0.5;
-                side = Math.Max(side, 0) + 1;
+                (before, fBefore) = (near, fNear);
             }
             else
             {
-                (a, fa) = (x, fx);
-                if (side < 0) fb *= 0.5;
-                side = Math.Min(side, 0) - 1;
+                (before, fBefore) = (far, fFar);
+                (far, fFar) = (near, fNear);
             }
+
+            (near, fNear) = (x, fx);
+            part = Next(near, fNear, far, fFar, before, fBefore);
         }
 
-        return b;
+        return fNear > 0 == positive ? near : far;
+    }
+
+    // Where the parabola through three points, as a function of the value, crosses zero; half where it may turn back within the bracket.
+    private static double Next(double near, double fNear, double far, double fFar, double before, double fBefore)
+    {
+        double xi = (near - far) / (before - far), phi = (fNear - fFar) / (fBefore - fFar);
+        if (!(phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi)) return 0.5;
+        return fNear / (fFar - fNear) * fBefore / (fFar - fBefore)
+            + (before - near) / (far - near) * fNear / (fBefore - fNear) * fFar / (fBefore - fFar);
     }
 }

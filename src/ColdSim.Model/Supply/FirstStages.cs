@@ -52,7 +52,7 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
         double atAir = excess.At(air_Pa);
         return atAir < 0 || highest_Pa <= air_Pa
             ? double.NaN
-            : FalsePosition.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, Tolerance * highest_Pa) - air_Pa;
+            : BracketedRoot.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, Tolerance * highest_Pa) - air_Pa;
     }
 
     // How far the flow of both exceeds the wanted one, over the pressure behind them.
@@ -77,6 +77,6 @@ internal readonly struct InletOf(SpringOrifice stage, double flow_kg_s, double o
         double atHighest = f.At(highest_Pa);
         return atHighest < 0
             ? double.PositiveInfinity
-            : FalsePosition.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
+            : BracketedRoot.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
     }
 }

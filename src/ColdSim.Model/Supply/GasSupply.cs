@@ -11,17 +11,17 @@ public sealed class GasSupply
 {
     // Above the least sufficient pressure by this much nothing needs solving; covers the drift allowed before it is found anew.
     private const double ClearlyAbove = 1.05;
-    private const double DriftOfGas_K = 10;
-    private const double DriftOfAir_Pa = 500;
 
     private readonly TwoStageRegulator _regulator;
     private readonly GasLoad[] _loads;
     private readonly bool[] _open;
     private double _asked_kg_s;
     private double _fullPressure_Pa;
-    private double _sufficient_Pa = double.NaN;
-    private double _sufficientAt_K;
-    private double _sufficientAt_Pa;
+    private LeastSufficient _sufficient = LeastSufficient.NotFound;
+
+    // Valves open and shut a thousand times in a run, between a few demands: each one's pressure is kept.
+    private readonly LeastSufficient[] _kept = new LeastSufficient[8];
+    private int _keepNextAt;
 
     /// <summary>Connects appliances to a regulator, all shut.</summary>
     /// <param name="regulator">The regulator.</param>
@@ -68,7 +68,12 @@ public sealed class GasSupply
             _fullPressure_Pa = Math.Max(_fullPressure_Pa, _loads[i].FullPressure_Pa);
         }
 
-        _sufficient_Pa = double.NaN;
+        _sufficient = LeastSufficient.NotFound;
+        foreach (ref readonly LeastSufficient kept in _kept.AsSpan())
+        {
+            if (kept.IsOf(_asked_kg_s, _fullPressure_Pa)) _sufficient = kept;
+        }
+
         return true;
     }
 
@@ -81,17 +86,8 @@ public sealed class GasSupply
     public SupplyPoint At(in FeedPressures feed, double air_Pa)
     {
         if (_asked_kg_s <= 0) return new SupplyPoint(0, double.NaN);
-        if (double.IsNaN(_sufficient_Pa) || Math.Abs(feed.Gas_K - _sufficientAt_K) > DriftOfGas_K
-            || Math.Abs(air_Pa - _sufficientAt_Pa) > DriftOfAir_Pa)
-        {
-            // For the warmest gas and thinnest air that it is kept for: both pass least, and near the regulator's own limit a little
-            // less of them wants very much more inlet.
-            _sufficient_Pa = _regulator.SufficientAlone_Pa(
-                _asked_kg_s, _fullPressure_Pa, air_Pa - DriftOfAir_Pa, feed.Gas_K + DriftOfGas_K);
-            (_sufficientAt_K, _sufficientAt_Pa) = (feed.Gas_K, air_Pa);
-        }
-
-        return feed.Service_Pa > ClearlyAbove * _sufficient_Pa ? new SupplyPoint(_asked_kg_s, double.NaN) : Solve(feed, air_Pa);
+        if (!_sufficient.StandsFor(feed.Gas_K, air_Pa)) FindSufficient(feed.Gas_K, air_Pa);
+        return feed.Service_Pa > ClearlyAbove * _sufficient.Inlet_Pa ? new SupplyPoint(_asked_kg_s, double.NaN) : Solve(feed, air_Pa);
     }
 
     /// <summary>What flows from one cylinder.</summary>
@@ -137,10 +133,14 @@ public sealed class GasSupply
         => Delivery_Pa(point, new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
 
     /// <summary>Delivery pressure at which the open appliances together take a flow. [Pa gauge]</summary>
-    /// <param name="flow_kg_s">Flow; from all they ask on, the pressure at which the last of them is full.</param>
+    /// <param name="flow_kg_s">Flow; beyond all they ask, as if they took more of it by the same law, so that whoever solves meets no bend there.</param>
     internal double DeliveryTaking_Pa(double flow_kg_s)
     {
-        if (flow_kg_s >= _asked_kg_s) return _fullPressure_Pa;
+        if (flow_kg_s >= _asked_kg_s)
+        {
+            double times = flow_kg_s / _asked_kg_s;
+            return times * times * _fullPressure_Pa;
+        }
 
         // Below their full pressures appliances take in proportion to the root of the pressure. One that would be full at the
         // pressure so found takes its full gas and leaves the sum; few appliances, so this settles in few passes.
@@ -175,6 +175,24 @@ public sealed class GasSupply
 
         none = double.IsPositiveInfinity(next_Pa);
         return next_Pa;
+    }
+
+    // For the warmest gas and thinnest air that it is kept for: both pass least, and near the regulator's own limit a little less of
+    // them wants very much more inlet.
+    private void FindSufficient(double gas_K, double air_Pa)
+    {
+        double inlet_Pa = _regulator.SufficientAlone_Pa(
+            _asked_kg_s, _fullPressure_Pa, air_Pa - LeastSufficient.DriftOfAir_Pa, gas_K + LeastSufficient.DriftOfGas_K);
+        _sufficient = new LeastSufficient(_asked_kg_s, _fullPressure_Pa, inlet_Pa, gas_K, air_Pa);
+        int at = 0;
+        while (at < _kept.Length && !_kept[at].IsOf(_asked_kg_s, _fullPressure_Pa)) at++;
+        if (at == _kept.Length)
+        {
+            at = _keepNextAt;
+            _keepNextAt = (at + 1) % _kept.Length;
+        }
+
+        _kept[at] = _sufficient;
     }
 
     private SupplyPoint Solve(in FeedPressures feed, double air_Pa)

@@ -46,6 +46,12 @@ internal readonly struct SpringOrifice
         return opening <= 0 ? 0 : opening * _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
     }
 
+    /// <summary>Flow through it wide open; 0 where the outlet is not below the inlet. [kg/s]</summary>
+    /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
+    /// <param name="outlet_Pa">Behind it. [Pa absolute]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    public double WideOpen_kg_s(double inlet_Pa, double outlet_Pa, double gas_K) => _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
+
     /// <summary>Outlet pressure at which it passes a flow, wide open or not; NaN where it never does. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow. [kg/s]</param>
     /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
@@ -60,7 +66,7 @@ internal readonly struct SpringOrifice
         double atAir = excess.At(air_Pa);
         return atAir < 0 || highest_Pa <= air_Pa
             ? double.NaN
-            : FalsePosition.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, 1e-8 * highest_Pa) - air_Pa;
+            : BracketedRoot.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, 1e-8 * highest_Pa) - air_Pa;
     }
 
     // While the stage regulates: the spring's band is narrow against the pressures, so the orifice hardly feels it and two or three
@@ -69,9 +75,10 @@ internal readonly struct SpringOrifice
     {
         double band_Pa = _lockUp_Pa - _wideOpen_Pa;
         double outlet_Pa = _lockUp_Pa - RegulatedStart * band_Pa;
+        double scale_kg_s = _area_m2 * Orifice.Scale_kg_m2s(inlet_Pa, gas_K), perInlet = 1 / inlet_Pa;
         for (int i = 0; i < 8; i++)
         {
-            double full_kg_s = _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, air_Pa + outlet_Pa);
+            double full_kg_s = scale_kg_s * Orifice.FlowFunction((air_Pa + outlet_Pa) * perInlet);
             double opening = flow_kg_s / full_kg_s;
             if (!(opening < 1)) return double.NaN;
             double before_Pa = outlet_Pa;

@@ -50,7 +50,7 @@ public sealed class TwoStageRegulator
         if (high_Pa <= low_Pa || delivery_Pa >= LockUp_Pa) return 0;
         StageDifference difference = new(_first, _second, feed, low_Pa, air_Pa);
         double atLow = difference.At(low_Pa), atHigh = difference.At(high_Pa);
-        double intermediate_Pa = FalsePosition.Root(ref difference, low_Pa, atLow, high_Pa, atHigh, 1e-13 * high_Pa);
+        double intermediate_Pa = BracketedRoot.Root(ref difference, low_Pa, atLow, high_Pa, atHigh, 1e-13 * high_Pa);
 
         // The smaller of the two: near equal pressures one of them is a difference of large numbers.
         return Math.Min(
@@ -110,20 +110,27 @@ public sealed class TwoStageRegulator
     {
         double high_Pa = _first.Highest_Pa(feed, air_Pa);
         Meeting meeting = new(this, appliances, feed, air_Pa);
-        double intermediate_Pa = FalsePosition.Root(
+        double intermediate_Pa = BracketedRoot.Root(
             ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-14 * high_Pa);
         reserve_kg_s = _first.Reserve_kg_s(feed, intermediate_Pa, air_Pa);
         return appliances.DeliveryTaking_Pa(_first.Flow_kg_s(feed, intermediate_Pa, air_Pa));
     }
 
-    // What passes the second stage less what passes the first, over the pressure between them.
+    // What passes the second stage less what passes the first, both squared, over the pressure between them: where all three orifices
+    // are open and little pressure is left, squares of flows go with differences of pressure, and the root is nearly a straight line's.
     private readonly struct Meeting(TwoStageRegulator regulator, GasSupply appliances, FeedPressures feed, double air_Pa) : IFunction
     {
         public double At(double intermediate_Pa)
         {
             double flow_kg_s = regulator._first.Flow_kg_s(feed, intermediate_Pa, air_Pa);
-            double delivery_Pa = appliances.DeliveryTaking_Pa(flow_kg_s);
-            return regulator._second.Flow_kg_s(intermediate_Pa, air_Pa + delivery_Pa, air_Pa, feed.Gas_K) - flow_kg_s;
+            double outlet_Pa = air_Pa + appliances.DeliveryTaking_Pa(flow_kg_s);
+
+            // Against a higher pressure nothing passes; counted as flowing back it leaves no bend.
+            double passed_kg_s = outlet_Pa > intermediate_Pa
+                ? regulator._second.WideOpen_kg_s(outlet_Pa, intermediate_Pa, feed.Gas_K)
+                : regulator._second.Flow_kg_s(intermediate_Pa, outlet_Pa, air_Pa, feed.Gas_K);
+            double passed = passed_kg_s * passed_kg_s;
+            return (outlet_Pa > intermediate_Pa ? -passed : passed) - flow_kg_s * flow_kg_s;
         }
     }
 

@@ -45,5 +45,10 @@ public static class Orifice
     /// <param name="upstream_K">Temperature before the hole, K.</param>
     /// <param name="downstream_Pa">Absolute pressure behind the hole, Pa.</param>
     public static double MassFlux_kg_m2s(double upstream_Pa, double upstream_K, double downstream_Pa)
-        => upstream_Pa / Math.Sqrt(GasConstant_J_kgK * upstream_K) * FlowFunction(downstream_Pa / upstream_Pa);
+        => Scale_kg_m2s(upstream_Pa, upstream_K) * FlowFunction(downstream_Pa / upstream_Pa);
+
+    /// <summary>What <see cref="FlowFunction"/> is multiplied by to be a mass flux, p₁/√(R T₁), kg/(m² s).</summary>
+    /// <param name="upstream_Pa">Absolute pressure before the hole, Pa, above 0.</param>
+    /// <param name="upstream_K">Temperature before the hole, K.</param>
+    public static double Scale_kg_m2s(double upstream_Pa, double upstream_K) => upstream_Pa / Math.Sqrt(GasConstant_J_kgK * upstream_K);
 }

@@ -9,6 +9,8 @@ namespace ColdSim.Planning.Nights;
 /// <param name="power">The 12 V side, or null.</param>
 internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecification? power)
 {
+    private CylinderReadings _eachAtEnd;
+
     public TakerTally Takers { get; } = takers;
 
     /// <summary>The 12 V side; null without a battery.</summary>
@@ -52,7 +54,7 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
 
     public CylinderReadings EachAtStart { get; private set; }
 
-    public CylinderReadings EachAtEnd { get; private set; }
+    public CylinderReadings EachAtEnd => _eachAtEnd;
 
     public double Used_kg { get; private set; }
 
@@ -90,7 +92,7 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
 
         See(record.To);
         PropaneAtEnd_kg = record.To.Propane_kg;
-        EachAtEnd = record.To.Cylinders;
+        for (int i = 0; i < cylinders; i++) _eachAtEnd[i] = record.To.Cylinder(i);
         Used_kg += record.From.Propane_kg - record.To.Propane_kg;
         Blanket_J += record.Blanket_W * step_s;
         To_s = record.To.Time_s;
@@ -117,7 +119,7 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
         if (m.Outside_K < OutsideLow_K) (OutsideLow_K, OutsideLowAt_s) = (m.Outside_K, m.Time_s);
         if (m.Inside_K < InsideLow_K) (InsideLow_K, InsideLowAt_s) = (m.Inside_K, m.Time_s);
         LiquidLow_K = Math.Min(LiquidLow_K, m.Liquid_K);
-        for (int i = 0; i < cylinders; i++) Hottest_K = Math.Max(Hottest_K, m.Cylinders[i].Liquid_K);
+        for (int i = 0; i < cylinders; i++) Hottest_K = Math.Max(Hottest_K, m.Cylinder(i).Liquid_K);
         CylinderPressureLow_Pa = Math.Min(CylinderPressureLow_Pa, m.CylinderPressure_Pa);
     }
 }

@@ -168,7 +168,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         CylinderReadings readings = record.To.Cylinders;
         for (int i = 0; i < _liquidGone.Length; i++)
         {
-            CylinderReading from = record.From.Cylinders[i], to = readings[i];
+            CylinderReading from = record.From.Cylinder(i), to = readings[i];
             readings[i] = to with
             {
                 Propane_kg = from.Propane_kg + x * (to.Propane_kg - from.Propane_kg),

@@ -2,6 +2,7 @@ using ColdSim.Model;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Supply;
 using ColdSim.Physics.Propane;
 using CsCheck;
 using Xunit;
@@ -31,6 +32,22 @@ public class OpenTogetherTests
         Assert.Equal(big.Last.Liquid_K, two.Last.Liquid_K, 0.01);
         Assert.Equal(big.Given_J, two.Given_J, 1e-3 * big.Given_J);
         Assert.Equal(two.Last.Cylinders[0].Propane_kg, two.Last.Cylinders[1].Propane_kg, 1e-9);
+    }
+
+    // Gas that the regulator does not pass does not pass it from two cylinders either.
+    [Fact]
+    public void A_regulator_that_is_too_small_is_too_small_for_one_cylinder_and_for_two()
+    {
+        Rig one = new()
+        {
+            Cylinders = [BigTank()],
+            Regulator = new RegulatorSpecification { RatedFlow_W = 95_000 * Btu_h },
+            Appliances = [Draw(60_000), Draw(50_000)],
+        };
+        StepRecord alone = Run(one, Steady(0), 1).Steps[0];
+        StepRecord both = Run(one with { Cylinders = [BigTank(), BigTank()], Arrangement = new OpenTogether() }, Steady(0), 1).Steps[0];
+        Assert.InRange(alone.Given_W / alone.Asked_W, 0.9, 0.95);
+        Assert.Equal(alone.Given_W, both.Given_W, 1e-4 * alone.Given_W);
     }
 
     [Fact]

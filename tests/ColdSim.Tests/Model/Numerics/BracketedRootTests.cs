@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ColdSim.Tests.Model.Numerics;
 
-public class FalsePositionTests
+public class BracketedRootTests
 {
     private readonly struct Wrapped(Func<double, double> f) : IFunction
     {
@@ -14,7 +14,7 @@ public class FalsePositionTests
     private static void Check(Func<double, double> f, double a, double b, double root, double tolerance)
     {
         Wrapped w = new(f);
-        double x = FalsePosition.Root(ref w, a, f(a), b, f(b), tolerance);
+        double x = BracketedRoot.Root(ref w, a, f(a), b, f(b), tolerance);
         Assert.InRange(Math.Abs(x - root), 0, tolerance);
         // On b's side: never past the root towards a.
         Assert.True(f(x) == 0 || Math.Sign(f(x)) == Math.Sign(f(b)));
@@ -46,7 +46,7 @@ public class FalsePositionTests
     public void A_root_at_the_far_end_is_taken_as_it_is()
     {
         Wrapped w = new(x => x - 1);
-        Assert.Equal(1, FalsePosition.Root(ref w, 0, -1, 1, 0, 1e-9));
+        Assert.Equal(1, BracketedRoot.Root(ref w, 0, -1, 1, 0, 1e-9));
     }
 
     [Fact]

@@ -159,4 +159,32 @@ public class GasSupplyTests
         Assert.True(control.Update(0, 70));
         Assert.True(control.ValveOpen);
     }
+
+    [Fact]
+    public void A_supply_whose_valves_moved_many_times_says_what_a_new_one_says()
+        => Gen.Select(Loads, Gen.Select(Gen.Int[0, 3], Gen.Bool, Gen.Double[85_500, 140_000], Gen.Double[215, 300]).Array[1, 60]).Sample((loads, moves) =>
+        {
+            GasSupply moved = new(Regulator, loads);
+            foreach ((int load, bool open, double cylinder_Pa, double gas_K) in moves)
+            {
+                moved.Set(load % loads.Length, open);
+                GasSupply anew = new(Regulator, loads);
+                for (int i = 0; i < loads.Length; i++) anew.Set(i, moved.IsOpen(i));
+                SupplyPoint a = moved.At(cylinder_Pa, 85_000, gas_K), b = anew.At(cylinder_Pa, 85_000, gas_K);
+                Assert.Equal(b.IsFull, a.IsFull);
+                Assert.Equal(b.Flow_kg_s, a.Flow_kg_s);
+                Assert.Equal(b.Delivery_Pa, a.Delivery_Pa);
+            }
+        }, iter: 2000);
+
+    [Fact]
+    public void A_demand_that_changes_while_its_valve_is_open_is_not_taken_for_the_one_before()
+    {
+        GasSupply supply = Open(new GasLoad(1e-5, 2400));
+        Assert.True(supply.At(95_000, 85_000, 250).IsFull);
+        supply.SetFull(0, 4e-4);
+        Assert.Equal(Open(new GasLoad(4e-4, 2400)).At(95_000, 85_000, 250), supply.At(95_000, 85_000, 250));
+        supply.SetFull(0, 1e-5);
+        Assert.True(supply.At(95_000, 85_000, 250).IsFull);
+    }
 }
