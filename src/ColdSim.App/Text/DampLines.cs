@@ -14,7 +14,6 @@ internal static class DampLines
         IEnumerable<string> nights = damp.Length == 0
             ? ["No damp settles on the coldest surface."]
             : damp.Select(n => $"{ClockText.NightShort(n)}: damp settles on the coldest surface for {ClockText.Span(n.DampTime)}, at {units.Temperature(n.OutsideLow.Kelvins)} outside at the lowest.");
-        return [.. nights.SelectMany(l => Wrap.Lines(l, rest: "  ")),
-            .. Wrap.Lines("Keep the furnace's intake and exhaust, the refrigerator's vents and every fresh-air opening clear of snow and ice.", rest: "  ")];
+        return [.. nights.SelectMany(l => Wrap.Lines(l, rest: "  "))];
     }
 }
