@@ -40,7 +40,7 @@ public static class SeriesCsv
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
         using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = ',', NewLine = "\n" }, leaveOpen: true);
-        Curve[] curves = [.. Curves, .. Several(report), .. Takers(report.Scenario.Rig, report.Series)];
+        Curve[] curves = [.. Curves, .. Several(report), .. Takers(report.Scenario.Rig, report.Series), .. Power(report.Series)];
         csv.WriteField("time");
         foreach (Curve curve in curves)
             csv.WriteField(curve.Heading);
@@ -97,6 +97,18 @@ public static class SeriesCsv
             int place = k;
             yield return new($"{nodes[place].Name} [°C]", 2, (s, i) => s.Node_K[place][i] - Zero_K);
         }
+    }
+
+    // The 12 V side, where there is a battery.
+    private static IEnumerable<Curve> Power(RunSeries series)
+    {
+        if (series.Power is null)
+            yield break;
+        yield return new("charge [%]", 2, (s, i) => s.Power!.Charge_frac[i] * 100);
+        yield return new("12 V drawn [W]", 1, (s, i) => s.Power!.Drawn_W[i]);
+        yield return new("solar [W]", 1, (s, i) => s.Power!.Solar_W[i]);
+        yield return new("shore [W]", 1, (s, i) => s.Power!.Shore_W[i]);
+        yield return new("generator [W]", 1, (s, i) => s.Power!.Generator_W[i]);
     }
 
     // Rounded first, so that a hair below zero is not written as minus nothing.

@@ -28,6 +28,7 @@ internal sealed class PowerSide
     private readonly double _generator_W;
     private readonly bool _inside;
     private double _load_W, _solar_W, _converter_W;
+    private double _before_J;
 
     // What would draw if there were voltage.
     private double _waiting_W;
@@ -156,7 +157,7 @@ internal sealed class PowerSide
     public PowerFlux Accept(double step_s)
     {
         Flow(step_s);
-        (Stored_J, _flownFor_s) = (_flux.Stored_J, double.NaN);
+        (_before_J, Stored_J, _flownFor_s) = (Stored_J, _flux.Stored_J, double.NaN);
         return _flux;
     }
 
@@ -183,6 +184,11 @@ internal sealed class PowerSide
     public bool SwitchGenerator(double battery_K, double delivery_Pa, double time_s)
         => Generator is not null && Generator.Update(_battery.Usable_frac(Stored_J, battery_K), MayStart, delivery_Pa, time_s);
 
+    /// <summary>What the converter draws from the hookup now; 0 without one. [W]</summary>
+    /// <param name="battery_K">The battery. [K]</param>
+    public double ShoreDraw_W(double battery_K)
+        => _site.Hookup ? _power.Converter.Mains_W(PowerBus.At(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, battery_K)).Converter_W) : 0;
+
     /// <summary>The air that the battery stands in. [K]</summary>
     public double AirOfBattery_K(double inside_K, double outside_K) => _inside ? inside_K : outside_K;
 
@@ -197,6 +203,7 @@ internal sealed class PowerSide
         use.Solar_W = flux.Solar_J / step_s;
         use.Shore_W = _site.Hookup ? flux.Converter_J / step_s : 0;
         use.Generator_W = _site.Hookup ? 0 : flux.Converter_J / step_s;
+        use.ChargeBefore_frac = _before_J / _power.Battery.Rated_J;
         (use.Charge_frac, use.Usable_frac) = Charge(battery_K);
         (use.Live, use.GeneratorRuns) = (Live, Generator is { Runs: true });
     }

@@ -16,6 +16,9 @@ public sealed class PowerUse(int consumers)
     /// <summary>What the generator gave through the converter. [W]</summary>
     public double Generator_W { get; set; }
 
+    /// <summary>Charge before the step, per rated.</summary>
+    public double ChargeBefore_frac { get; set; }
+
     /// <summary>Charge after the step, per rated.</summary>
     public double Charge_frac { get; set; }
 
@@ -35,6 +38,6 @@ public sealed class PowerUse(int consumers)
         ArgumentNullException.ThrowIfNull(other);
         other.Load_W.AsSpan().CopyTo(Load_W);
         (Solar_W, Shore_W, Generator_W, Charge_frac, Usable_frac) = (other.Solar_W, other.Shore_W, other.Generator_W, other.Charge_frac, other.Usable_frac);
-        (Live, GeneratorRuns) = (other.Live, other.GeneratorRuns);
+        (ChargeBefore_frac, Live, GeneratorRuns) = (other.ChargeBefore_frac, other.Live, other.GeneratorRuns);
     }
 }

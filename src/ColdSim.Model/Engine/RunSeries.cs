@@ -23,7 +23,8 @@ public sealed class RunSeries
     /// <param name="gasPlaces">How many places for what takes gas.</param>
     /// <param name="nodes">How many nodes beside coach and cylinders.</param>
     /// <param name="mixed">Whether there is room for what a mixed gas is made of.</param>
-    public RunSeries(double duration_s, int cylinders = 1, int gasPlaces = 1, int nodes = 0, bool mixed = false)
+    /// <param name="power">Whether there is a 12 V side.</param>
+    public RunSeries(double duration_s, int cylinders = 1, int gasPlaces = 1, int nodes = 0, bool mixed = false, bool power = false)
     {
         int n = (int)Math.Floor(duration_s / Spacing_s) + 1;
         Outside_K = new double[n];
@@ -43,6 +44,7 @@ public sealed class RunSeries
         Gas_W = [.. Enumerable.Range(0, gasPlaces).Select(_ => new double[n])];
         Node_K = [.. Enumerable.Range(0, nodes).Select(_ => new double[n])];
         Cylinders = [.. Enumerable.Range(0, cylinders).Select(_ => new CylinderSeries(n, mixed ? n : 0))];
+        Power = power ? new PowerSeries(n) : null;
     }
 
     /// <summary>Samples filled so far.</summary>
@@ -112,6 +114,9 @@ public sealed class RunSeries
 
     /// <summary>What supply is read off with; null leaves both supply curves at zero.</summary>
     public ISupplyOutlook? Outlook { get; init; }
+
+    /// <summary>The 12 V side; null without a battery.</summary>
+    public PowerSeries? Power { get; }
 
     private double[] Worked(Func<RunSeries, int, double>? at_W)
     {

@@ -5,6 +5,7 @@ public sealed class SeriesRecorder : IRunObserver
 {
     private readonly RunSeries _series;
     private readonly double[] _gas_J;
+    private readonly PowerRecorder? _power;
     private double _asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s;
 
     /// <summary>A recorder into a series.</summary>
@@ -14,6 +15,7 @@ public sealed class SeriesRecorder : IRunObserver
         ArgumentNullException.ThrowIfNull(series);
         _series = series;
         _gas_J = new double[series.Gas_W.Count];
+        _power = series.Power is { } power ? new PowerRecorder(power) : null;
     }
 
     /// <inheritdoc/>
@@ -56,6 +58,7 @@ public sealed class SeriesRecorder : IRunObserver
         _heat_J += record.HeatIntoCylinder_W * part_s;
         _blanket_J += record.Blanket_W * part_s;
         for (int i = 0; i < _gas_J.Length; i++) _gas_J[i] += record.Gas_W[i] * part_s;
+        if (record.Power is { } use) _power?.Gather(use, part_s);
         if (record.BurnerLit) _lit_s += part_s;
         _filled_s += part_s;
     }
@@ -75,6 +78,7 @@ public sealed class SeriesRecorder : IRunObserver
         _series.SetPoint_K[i] = x > 0 ? b.SetPoint_K : a.SetPoint_K;
         _series.InUse[i] = (byte)b.InUse;
         for (int n = 0; n < _series.Node_K.Count; n++) _series.Node_K[n][i] = record.Node_K[n];
+        if (record.Power is { } use) _power?.PutLevel(use, x, i);
         for (int c = 0; c < _series.Cylinders.Count; c++)
         {
             CylinderSeries cylinder = _series.Cylinders[c];
@@ -105,6 +109,7 @@ public sealed class SeriesRecorder : IRunObserver
             _gas_J[g] = 0;
         }
 
+        _power?.PutMeans(i, perSecond);
         (_asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0, 0);
     }
 }

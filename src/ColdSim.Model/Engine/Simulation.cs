@@ -531,7 +531,7 @@ public sealed class Simulation
     // What runs on a hookup beside the heaters, which get what is left.
     private double ShorePower_W()
     {
-        double sum_W = 0;
+        double sum_W = _controls.Power?.ShoreDraw_W(Battery_K()) ?? 0;
         foreach (double appliance_W in _conditions.Electric_W) sum_W += appliance_W;
         for (int i = 0; i < _frost.Length; i++)
         {

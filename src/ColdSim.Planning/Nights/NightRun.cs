@@ -21,7 +21,8 @@ public static class NightRun
         NightCalendar calendar = new(scenario);
         IReadOnlyList<Leg> legs = LegsOf(scenario, calendar);
         RunSeries series = new(
-            calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count, scenario.Rig.Gas.IsMixed)
+            calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count, scenario.Rig.Gas.IsMixed,
+            scenario.Rig.Power is not null)
         {
             Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
         };

@@ -29,7 +29,9 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
         "  Out first is what ran out first: the battery, the supply",
         "  (gas too slow, with liquid left), or the gas itself.",
         "  Voltage goes while some charge is left: how much, decide",
-        "  the battery's kind and how cold it is.",
+        "  the battery's kind and how cold it is. Where the screen is",
+        "  tall enough: charge over the night, and what is drawn and",
+        "  comes in; the pointer stands where charge is lowest.",
         "  n, p                  next, previous night",
         "  Up, Down              the same",
         "  Home, End             first, last night",
@@ -56,6 +58,7 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
         int shown = Math.Clamp(height - Top - 1, 0, all.Length);
         for (int i = 0; i < shown; i++)
             sheet.Put(0, Top + i, Fitting.Cut(Fitting.OneCellEach(all[i]), width), all[i].StartsWith('>') ? Ink.Strong : Ink.Plain);
+        PowerCurves.Draw(sheet, Report, Night, Top + shown, height - 1 - Top - shown);
         PageParts.Foot(sheet, shown < all.Length ? ["more on a taller screen", "n p night"] : ["n p night"]);
         return sheet;
     }

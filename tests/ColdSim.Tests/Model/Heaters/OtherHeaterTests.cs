@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
+using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Heaters;
 using ColdSim.Model.Site;
@@ -41,6 +42,17 @@ public class OtherHeaterTests
 
         // The element heats 400 kg for days on end and leaves 1,000 W of 2,400.
         Assert.Equal(0, After_C(With(Electric, breaker_W: 2400) with { Appliances = [water] }, 15), 0.5);
+    }
+
+    [Fact]
+    public void The_converter_takes_its_part_of_the_breaker_first()
+    {
+        BatterySpecification full = BatteryPresets.Of(BatteryChemistry.Agm, 100 * NominalVoltage.AmpereHour_J) with { InitialCharge_frac = 1 };
+        ConverterSpecification converter = new();
+        PowerSpecification power = new() { Battery = full, Converter = converter, Loads = [new ElectricLoad { Name = "fans", Power_W = 240 }] };
+        double left_W = 1800 - converter.Mains_W(240);
+        Assert.InRange(left_W, 1400, 1499);
+        Assert.Equal(-10 + left_W / 100, After_C(With(Electric, breaker_W: 1800) with { Power = power }), 0.01);
     }
 
     [Fact]
