@@ -3,7 +3,6 @@ using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Heaters;
-using ColdSim.Model.Numerics;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.MoistAir;
 
@@ -17,21 +16,6 @@ namespace ColdSim.Model.Engine;
 /// </remarks>
 public sealed class Simulation
 {
-    private const double EventTolerance_s = 1e-2;
-
-    private const double SlopeOver_s = 1;
-
-    // Past the last liquid the step still sees the equations with liquid; the ledger notices every joule of that.
-    private const double LastLiquidTolerance_s = 1e-6;
-
-    // A starved supply gives less with every tenth of a kelvin, which makes a small cylinder fast.
-    private const double StarvedStep_s = 15;
-    private const double LargestMove_K = 0.5;
-    // A step whose own books of the cylinders close worse than this, per what went through, is halved: it went over a bend, such as
-    // where supply begins to starve or a reserve side opens.
-    private const double BooksOfAStep_frac = 3e-7;
-    private const double BooksOfAStep_J = 1e-3;
-    private const double ShortestStep_s = 0.5;
     private const int StepsBetweenCancelChecks = 256;
 
     // A board or valve may move a few times at one instant; more means that two switches chase each other.
@@ -42,7 +26,6 @@ public sealed class Simulation
     private readonly SimulationSettings _settings;
     private readonly Plant _plant;
     private readonly Controls _controls;
-    private readonly SwitchingPoints _points;
     private readonly RunClock _clock;
     private readonly LockoutReset _reset;
     private readonly Ledger _ledger;
@@ -51,17 +34,11 @@ public sealed class Simulation
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
 
-    private IRunObserver _observer = null!;
-    private PlantState _state, _next, _trial;
-    private Standing _standing, _then;
-    private readonly PlantState _rate;
-    private readonly Standing _trialStanding;
+    private readonly Stepper _stepper;
     private readonly StepRecord _record;
-    private Fluxes _flowed, _trialFlowed;
-    private bool _looked;
+    private readonly RunTeller _teller;
+    private readonly CoachWatch _coachWatch;
     private double _time_s;
-    private double _stop_s;
-    private double _tried_s;
     private double _nextClockEdge_s;
     private double _conditionsUntil_s;
     private int _weatherRow;
@@ -109,24 +86,23 @@ public sealed class Simulation
         _reset = new LockoutReset(rig.Occupancy, _clock);
         int k = _plant.Nodes.Length;
         _conditions = new StepConditions(n, rig.Appliances.Count, k);
-        _points = new SwitchingPoints(rig, _plant, _controls, _conditions);
+        _stepper = new Stepper(rig, _plant, _controls, _conditions);
         _frost = new FrostLayer[n];
-        (_state, _next, _trial, _rate) = (_plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k), _plant.Gas.NewState(k));
-        (_standing, _then, _trialStanding) = (new Standing(n), new Standing(n), new Standing(n));
         _record = StepRecord.For(rig);
-        (_flowed, _trialFlowed) = (new Fluxes(rig.GasPlaces), new Fluxes(rig.GasPlaces));
+        _teller = new RunTeller(_plant, _controls, _stepper, _frost, _record);
+        _coachWatch = new CoachWatch(_plant, _controls, _conditions, _teller);
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
     }
 
     /// <summary>How cylinders and coach stand now: at the end, once the run is over.</summary>
     public RigState State() => new(
-        [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(_state, i, _frost[i]))],
-        _plant.Manifold.InUse(_standing.Cylinders), _state.Air_K, _state.Furnishings_K)
+        [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(Now, i, _frost[i]))],
+        _plant.Manifold.InUse(Standing.Cylinders), Now.Air_K, Now.Furnishings_K)
     {
         Power = _controls.Power?.State(),
-        Nodes_J = [.. _state.Node_J],
-        Vapour_kg = _plant.Damp is null ? null : _state.Vapour_kg,
+        Nodes_J = [.. Now.Node_J],
+        Vapour_kg = _plant.Damp is null ? null : Now.Vapour_kg,
     };
 
     /// <summary>Runs from start to end. A simulation runs once.</summary>
@@ -136,7 +112,7 @@ public sealed class Simulation
     public SimulationResult Run(IRunObserver observer, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(observer);
-        _observer = observer;
+        _teller.Observer = observer;
         double weatherEnd_s = (_weather.Last - _settings.Start).TotalSeconds;
         double end_s = Math.Min(_settings.Duration_s, weatherEnd_s);
         Begin();
@@ -160,22 +136,23 @@ public sealed class Simulation
             _ended ?? RunEnd.Complete, _time_s, _ledger.Close(start, StoredNow(), _plant.HeatingValue_J_kg));
     }
 
-    private Stored StoredNow() => _plant.StoredAt(_state) with { Battery_J = _controls.Power?.Stored_J ?? 0 };
+    private Stored StoredNow() => _plant.StoredAt(Now) with { Battery_J = _controls.Power?.Stored_J ?? 0 };
 
     private void Begin()
     {
         _sample = _weather.At(_weatherStart_s, ref _weatherRow);
         _conditions.AirPressure_Pa = _sample.Pressure_Pa;
+        _teller.Begin(_sample);
         RigState? from = _settings.From;
         for (int i = 0; i < _frost.Length; i++)
         {
             CylinderSpecification cylinder = _rig.Cylinders[i];
-            _state.Propane_kg[i] = from?.Cylinders[i].Propane_kg ?? cylinder.Contents_kg;
-            _state.Cylinder_K[i] = from?.Cylinders[i].Liquid_K ?? cylinder.InitialTemperature_K ?? _sample.Air_K;
+            Now.Propane_kg[i] = from?.Cylinders[i].Propane_kg ?? cylinder.Contents_kg;
+            Now.Cylinder_K[i] = from?.Cylinders[i].Liquid_K ?? cylinder.InitialTemperature_K ?? _sample.Air_K;
             _frost[i] = from?.Cylinders[i].Frost ?? default;
-            _plant.Gas.Begin(_state, i, from?.Cylinders[i]);
-            _conditions.HasLiquid[i] = _plant.Gas.At(_state, i, _state.Cylinder_K[i]).HasLiquid;
-            _controls.Hot[i].Begin(_state.Cylinder_K[i]);
+            _plant.Gas.Begin(Now, i, from?.Cylinders[i]);
+            _conditions.HasLiquid[i] = _plant.Gas.At(Now, i, Now.Cylinder_K[i]).HasLiquid;
+            _controls.Hot[i].Begin(Now.Cylinder_K[i]);
         }
 
         if (from is not null && _plant.Manifold is OneOpenManifold one) one.Open = from.InUse;
@@ -183,22 +160,22 @@ public sealed class Simulation
         SetClock();
         double inside_K = _rig.Coach is null ? double.NaN
             : from?.Air_K ?? _rig.Coach.InitialTemperature_K ?? _controls.Thermostat?.SetPoint_K ?? _sample.Air_K;
-        _state.Air_K = inside_K;
-        _state.Furnishings_K = _rig.Coach is null ? double.NaN : from?.Furnishings_K ?? inside_K;
-        for (int i = 0; i < _state.Node_J.Length; i++)
+        Now.Air_K = inside_K;
+        Now.Furnishings_K = _rig.Coach is null ? double.NaN : from?.Furnishings_K ?? inside_K;
+        for (int i = 0; i < Now.Node_J.Length; i++)
         {
-            _state.Node_J[i] = from is { Nodes_J.Count: > 0 } ? from.Nodes_J[i] : _plant.Nodes[i].Energy_J(_plant.Nodes[i].Node.Initial_K);
-            _controls.Liquid[i].Begin(_state.Node_J[i]);
-            _controls.Solid[i].Begin(-_state.Node_J[i]);
+            Now.Node_J[i] = from is { Nodes_J.Count: > 0 } ? from.Nodes_J[i] : _plant.Nodes[i].Energy_J(_plant.Nodes[i].Node.Initial_K);
+            _controls.Liquid[i].Begin(Now.Node_J[i]);
+            _controls.Solid[i].Begin(-Now.Node_J[i]);
         }
 
         if (_plant.Damp is { } damp)
         {
-            _state.Vapour_kg = from?.Vapour_kg ?? damp.Initial_kg(inside_K);
-            _controls.Damp.Begin(damp.Saturation_frac(_state.Vapour_kg, inside_K, _sample.Air_K));
+            Now.Vapour_kg = from?.Vapour_kg ?? damp.Initial_kg(inside_K);
+            _controls.Damp.Begin(damp.Saturation_frac(Now.Vapour_kg, inside_K, _sample.Air_K));
         }
 
-        _state.Sensor_K = _controls.Thermostat is null ? double.NaN : inside_K;
+        Now.Sensor_K = _controls.Thermostat is null ? double.NaN : inside_K;
         _controls.Freezing.Begin(inside_K);
         BeginPower(from?.Power);
         OpenValves();
@@ -211,20 +188,9 @@ public sealed class Simulation
     {
         double grid_s = (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s;
         double cell_s = grid_s - _time_s;
-        double stop_s = Math.Min(_time_s + cell_s / Math.Ceiling(cell_s / LongestStep_s()), Math.Min(_nextClockEdge_s, end_s));
+        double stop_s = Math.Min(_time_s + cell_s / Math.Ceiling(cell_s / _stepper.Longest_s(_longestStep_s)), Math.Min(_nextClockEdge_s, end_s));
         stop_s = Math.Min(stop_s, _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
-        return Math.Min(stop_s, _controls.NextTimer_s(_time_s, _state));
-    }
-
-    private double LongestStep_s()
-    {
-        double longest_s = _longestStep_s;
-        if (!_standing.Point.IsFull) longest_s = Math.Min(longest_s, StarvedStep_s);
-        longest_s = Math.Min(longest_s, _plant.Manifold.LongestStep_s(_standing.Cylinders));
-        double fastest_K_s = 0;
-        for (int i = 0; i < _frost.Length; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(_standing.Cylinders.Warming_K_s(i)));
-        double moved_K = fastest_K_s * longest_s;
-        return moved_K > LargestMove_K ? longest_s * LargestMove_K / moved_K : longest_s;
+        return Math.Min(stop_s, _controls.NextTimer_s(_time_s, Now));
     }
 
     private void Advance(double stop_s)
@@ -232,103 +198,60 @@ public sealed class Simulation
         if (_time_s >= _conditionsUntil_s) TakeConditions();
         _conditions.FurnaceLit = _controls.Furnace?.IsLit ?? false;
         if (_controls.Power is not null) TakePower();
-        double step_s = stop_s - _time_s;
-        TryStep(step_s);
-        while (step_s > ShortestStep_s && !BooksClose())
-        {
-            step_s *= 0.5;
-            stop_s = _time_s + step_s;
-            TryStep(step_s);
-        }
-
-        _stop_s = stop_s;
-        _tried_s = double.NaN;
-        double toEvent_s = step_s;
-        foreach (ref readonly SwitchingPoint point in _points.All)
-        {
-            if (_points.Past(point, _next, _then, _conditions.HasLiquid, _stop_s) is > 0 and double past)
-                toEvent_s = Math.Min(toEvent_s, Locate(point, step_s, past));
-        }
-
+        double whole_s = stop_s - _time_s, tried_s = _stepper.Try(whole_s);
+        if (tried_s < whole_s) stop_s = _time_s + tried_s;
+        double step_s = _stepper.ToSwitch_s(_time_s, tried_s, stop_s);
         if (_controls.Power is { } power)
         {
-            power.SetTemperatures(_state.Air_K, _next.Air_K, _conditions.Outside_K, step_s);
-            toEvent_s = Math.Min(toEvent_s, power.ToEvent_s(step_s));
+            power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _conditions.Outside_K, tried_s);
+            step_s = Math.Min(step_s, power.ToEvent_s(tried_s));
         }
 
-        if (toEvent_s < step_s)
+        if (step_s < tried_s)
         {
-            step_s = toEvent_s;
+            _stepper.CutTo(step_s);
             stop_s = _time_s + step_s;
-            StepTo(step_s);
         }
 
-        if (!_looked) Look();
+        _teller.LookIfChanged();
         double asked_kg_s = _controls.AskedFor_kg_s(_plant);
-        _ledger.Post(_flowed);
+        _ledger.Post(_stepper.Flowed);
         if (_controls.Power is not null) StepPower(step_s);
         for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_conditions.Cylinders[i], step_s);
-        (_state, _next) = (_next, _state);
-        (_standing, _then) = (_then, _standing);
+        _stepper.Accept();
         _time_s = stop_s;
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
         _record.Next();
-        Look();
+        _teller.Look(_time_s, _sample);
         Note(step_s, asked_kg_s);
-        _observer.Stepped(_record);
+        _teller.Observer.Stepped(_record);
     }
 
     // What went on in the step, as means.
     private void Note(double step_s, double asked_kg_s)
     {
-        double heating_J_kg = _plant.HeatingValue_J_kg * _standing.Cylinders.Heating_factor, perSecond = 1 / step_s;
-        _record.Asked_W = asked_kg_s * _standing.Cylinders.Mass_factor * heating_J_kg;
-        _record.Given_W = _flowed.Drawn_kg * perSecond * heating_J_kg;
+        double heating_J_kg = _plant.HeatingValue_J_kg * Standing.Cylinders.Heating_factor, perSecond = 1 / step_s;
+        _record.Asked_W = asked_kg_s * Standing.Cylinders.Mass_factor * heating_J_kg;
+        _record.Given_W = _stepper.Flowed.Drawn_kg * perSecond * heating_J_kg;
         for (int i = 0; i < _record.Gas_W.Length; i++)
         {
-            double taken_kg_s = _flowed.Taken_kg[i] * perSecond;
+            double taken_kg_s = _stepper.Flowed.Taken_kg[i] * perSecond;
             _record.Gas_W[i] = taken_kg_s * heating_J_kg;
             _record.IsShort[i] = _controls.Supply.Undersupplied && _controls.IsShort(i, taken_kg_s, _plant, _settings.Undersupplied_frac);
         }
 
-        ReadOnlySpan<double> node_J = _state.Node_J;
+        ReadOnlySpan<double> node_J = Now.Node_J;
         for (int i = 0; i < node_J.Length; i++)
         {
             _record.Node_K[i] = _plant.Nodes[i].Temperature_K(node_J[i]);
             _record.Ice_frac[i] = _plant.Nodes[i].Ice_frac(node_J[i]);
         }
 
-        _record.HeatIntoCylinder_W = _flowed.CylinderHeat_J * perSecond;
+        _record.HeatIntoCylinder_W = _stepper.Flowed.CylinderHeat_J * perSecond;
         _record.Blanket_W = _conditions.BlanketPower_W();
         _record.BurnerLit = _conditions.FurnaceLit;
         _record.Undersupplied = _controls.Supply.Undersupplied;
         _record.DampSettles = _plant.Damp is not null && _controls.Damp.Passed;
-    }
-
-    private void TryStep(double step_s)
-    {
-        _plant.Step(_state, _standing, _conditions, step_s, _next, _flowed);
-        _plant.Evaluate(_next, _conditions, _then);
-    }
-
-    // Where an instant was located the last trial mostly ended there.
-    private void StepTo(double step_s)
-    {
-        if (step_s != _tried_s)
-        {
-            TryStep(step_s);
-            return;
-        }
-
-        (_next, _trial) = (_trial, _next);
-        (_flowed, _trialFlowed) = (_trialFlowed, _flowed);
-        _plant.Evaluate(_next, _conditions, _then);
-    }
-
-    private bool BooksClose()
-    {
-        double left_J = _flowed.CylinderHeat_J - _flowed.VapourEnthalpy_J - (_plant.CylinderEnergy_J(_then) - _plant.CylinderEnergy_J(_standing));
-        return Math.Abs(left_J) <= BooksOfAStep_J + BooksOfAStep_frac * (Math.Abs(_flowed.CylinderHeat_J) + Math.Abs(_flowed.VapourEnthalpy_J));
     }
 
     // Surroundings are taken once for each cell of the step grid, at its middle, where their error over the cell is of second order.
@@ -342,58 +265,38 @@ public sealed class Simulation
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         for (int i = 0; i < _frost.Length; i++)
         {
-            double liquid_K = _state.Cylinder_K[i] + half_s * _standing.Cylinders.Warming_K_s(i);
-            _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _plant.Gas.At(_state, i, liquid_K), liquid_K, _frost[i]);
+            double liquid_K = Now.Cylinder_K[i] + half_s * Standing.Cylinders.Warming_K_s(i);
+            _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
         }
 
-        _conditions.Coach = _plant.Coach?.At(middle, _state.Air_K, _clock.At_s(_time_s)) ?? default;
+        _conditions.Coach = _plant.Coach?.At(middle, Now.Air_K, _clock.At_s(_time_s)) ?? default;
         _conditions.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
         _conditions.Outside_K = middle.Air_K;
         _conditions.AirPressure_Pa = middle.Pressure_Pa;
         _controls.Power?.TakeSun(middle, _settings.Start.AddSeconds(_time_s + half_s));
-        _plant.Exchange(_conditions, _standing);
+        _stepper.Exchange();
     }
 
-    private double Locate(in SwitchingPoint point, double step_s, double pastAtEnd)
-    {
-        double pastAtStart = _points.Past(point, _state, _standing, _conditions.HasLiquid, _stop_s);
+    private PlantState Now => _stepper.State;
 
-        // Air pressure is held over a step, so at its edge a point may already be passed: it is now.
-        if (pastAtStart > 0) return Math.Min(step_s, EventTolerance_s);
-        Crossing crossing = new(this, point);
-        double part_s = point.OfCoach
-            ? SmoothCrossing.Past(
-                ref crossing, pastAtStart, Slope(point, _state, _standing, pastAtStart), step_s, pastAtEnd, Slope(point, _next, _then, pastAtEnd),
-                EventTolerance_s)
-            : BracketedRoot.Root(
-                ref crossing, 0, pastAtStart, step_s, pastAtEnd, point.Kind == SwitchingKind.Liquid ? LastLiquidTolerance_s : EventTolerance_s);
-
-        // Past its band before its shortest time is over, the thermostat switches when it is.
-        return point.Kind == SwitchingKind.Thermostat ? Math.Max(part_s, _controls.Thermostat!.MayChangeFrom_s - _time_s) : part_s;
-    }
-
-    // How fast a state goes past a switching point of the coach.
-    private double Slope(in SwitchingPoint point, PlantState s, Standing at, double past)
-    {
-        _plant.Rate(s, at, _conditions, _rate);
-        _trial.SetAlong(s, _rate, SlopeOver_s);
-        return (_points.Past(point, _trial, at, _conditions.HasLiquid, _stop_s) - past) / SlopeOver_s;
-    }
+    private Standing Standing => _stepper.Standing;
 
     private void Evaluate()
     {
-        _plant.Evaluate(_state, _conditions, _standing);
-        _looked = false;
+        _stepper.Evaluate();
+        _teller.Changed();
     }
 
     // The state stands, and with it what is in the cylinders; what flows does not.
     private void Exchange()
     {
-        _plant.Exchange(_conditions, _standing);
-        _looked = false;
+        _stepper.Exchange();
+        _teller.Changed();
     }
 
-    private double Battery_K() => _controls.Power!.AirOfBattery_K(_state.Air_K, _conditions.Outside_K);
+    private void Tell(EventKind kind, double value, int place = 0) => _teller.Tell(kind, value, place);
+
+    private double Battery_K() => _controls.Power!.AirOfBattery_K(Now.Air_K, _conditions.Outside_K);
 
     private void BeginPower(PowerState? from)
     {
@@ -409,7 +312,7 @@ public sealed class Simulation
         power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
         if (power.Generator is not { Runs: true }) return;
         double heating_J_kg = _plant.HeatingValue_J_kg;
-        power.SetTemperatures(_state.Air_K, _state.Air_K, _conditions.Outside_K, 0);
+        power.SetTemperatures(Now.Air_K, Now.Air_K, _conditions.Outside_K, 0);
         _generatorInput_W = power.GeneratorInput_W(_generatorInput_W);
         if (_plant.Supply.SetFull(_plant.GeneratorLoad, _generatorInput_W / heating_J_kg)) Exchange();
     }
@@ -417,10 +320,10 @@ public sealed class Simulation
     private void StepPower(double step_s)
     {
         PowerSide power = _controls.Power!;
-        power.SetTemperatures(_state.Air_K, _next.Air_K, _conditions.Outside_K, step_s);
+        power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _conditions.Outside_K, step_s);
         PowerFlux flux = power.Accept(step_s);
         _ledger.Post(flux);
-        power.Note(_record.Power!, flux, step_s, power.AirOfBattery_K(_next.Air_K, _conditions.Outside_K));
+        power.Note(_record.Power!, flux, step_s, power.AirOfBattery_K(_stepper.Next.Air_K, _conditions.Outside_K));
     }
 
     private void SwitchPower()
@@ -437,7 +340,7 @@ public sealed class Simulation
 
         if (!power.SwitchGenerator(Battery_K(), FlameDelivery_Pa(), _time_s)) return;
         OpenValves();
-        if (power.Generator!.WantsGas) Tell(EventKind.GeneratorStarved, Delivery_Pa());
+        if (power.Generator!.WantsGas) Tell(EventKind.GeneratorStarved, _teller.Delivery_Pa());
         else Tell(power.Generator.Runs ? EventKind.GeneratorStarts : EventKind.GeneratorStops, power.Charge(Battery_K()).Charge_frac);
     }
 
@@ -455,24 +358,7 @@ public sealed class Simulation
         SwitchPower();
         WatchSupply();
         ChangeCylinder();
-        WatchWater();
-        if (_plant.Damp is { } damp && _controls.Damp.Update(damp.Saturation_frac(_state.Vapour_kg, _state.Air_K, _conditions.Outside_K)))
-            Tell(_controls.Damp.Passed ? EventKind.DampSettles : EventKind.DampGone, damp.Surface_K(_state.Air_K, _conditions.Outside_K));
-        if (_plant.Coach is not null && _controls.Freezing.Update(_state.Air_K))
-            Tell(_controls.Freezing.Passed ? EventKind.InsideThawed : EventKind.InsideFreezing, _sample.Air_K);
-    }
-
-    private void WatchWater()
-    {
-        ReadOnlySpan<double> node_J = _state.Node_J;
-        for (int i = 0; i < node_J.Length; i++)
-        {
-            if (_plant.Nodes[i].Latent_J <= 0) continue;
-            if (_controls.Liquid[i].Update(node_J[i]))
-                Tell(_controls.Liquid[i].Passed ? EventKind.WaterThawed : EventKind.WaterFreezes, _sample.Air_K, i);
-            if (_controls.Solid[i].Update(-node_J[i]) && _controls.Solid[i].Passed)
-                Tell(EventKind.WaterSolid, _sample.Air_K, i);
-        }
+        _coachWatch.Update(Now, _sample.Air_K);
     }
 
     private void SetClock()
@@ -483,15 +369,15 @@ public sealed class Simulation
         for (int i = 0; i < _conditions.Drain_W_K.Length; i++) _conditions.Drain_W_K[i] = _plant.Nodes[i].Drain_W_K(clock_s);
         OpenValves();
         _nextClockEdge_s = _clock.NextEdge_s(_time_s);
-        _looked = false;
+        _teller.Changed();
     }
 
     private bool SwitchOnce()
     {
         bool moved = false;
-        if (_controls.Thermostat is { } thermostat && thermostat.Update(_state.Sensor_K, _time_s))
+        if (_controls.Thermostat is { } thermostat && thermostat.Update(Now.Sensor_K, _time_s))
         {
-            Tell(thermostat.Calls ? EventKind.HeatCalled : EventKind.HeatSatisfied, _state.Air_K);
+            Tell(thermostat.Calls ? EventKind.HeatCalled : EventKind.HeatSatisfied, Now.Air_K);
             moved = true;
         }
 
@@ -505,11 +391,11 @@ public sealed class Simulation
 
         for (int i = 0; i < _controls.Appliances.Length; i++)
         {
-            moved |= _controls.Appliances[i].Sense(_plant.Sensed_K(i, _state));
+            moved |= _controls.Appliances[i].Sense(_plant.Sensed_K(i, Now));
             moved |= _controls.Appliances[i].Update(FlameDelivery_Pa(), _time_s);
         }
 
-        foreach (HeaterControl heater in _controls.Heaters) moved |= heater.Sense(_state.Air_K);
+        foreach (HeaterControl heater in _controls.Heaters) moved |= heater.Sense(Now.Air_K);
         OpenValves();
         return moved;
     }
@@ -547,51 +433,51 @@ public sealed class Simulation
         {
             if (_controls.Blankets[i] is not { } blanket) continue;
             bool before = _conditions.Blanket_W[i] > 0;
-            blanket.Update(_state.Cylinder_K[i]);
+            blanket.Update(Now.Cylinder_K[i]);
             _conditions.Blanket_W[i] = blanket.Power_W;
             if (blanket.On == before) continue;
             Exchange();
-            Tell(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, _state.Cylinder_K[i], i);
+            Tell(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, Now.Cylinder_K[i], i);
         }
     }
 
     // What a flame sees: where delivery is full it is above whatever lights or keeps one, and need not be known nearer.
-    private double FlameDelivery_Pa() => _standing.Point.IsFull ? double.PositiveInfinity : _standing.Point.Delivery_Pa;
+    private double FlameDelivery_Pa() => Standing.Point.IsFull ? double.PositiveInfinity : Standing.Point.Delivery_Pa;
 
     private void TellFurnace(FurnaceChange change)
     {
         switch (change)
         {
             case FurnaceChange.Lit:
-                Tell(EventKind.BurnerOn, Delivery_Pa());
+                Tell(EventKind.BurnerOn, _teller.Delivery_Pa());
                 break;
             case FurnaceChange.Out:
-                Tell(EventKind.BurnerOff, _state.Air_K);
+                Tell(EventKind.BurnerOff, Now.Air_K);
                 break;
             case FurnaceChange.IgnitionFailed:
-                Tell(EventKind.IgnitionFailed, Delivery_Pa());
+                Tell(EventKind.IgnitionFailed, _teller.Delivery_Pa());
                 break;
             case FurnaceChange.FlameLost:
-                Tell(EventKind.FlameLost, Delivery_Pa());
+                Tell(EventKind.FlameLost, _teller.Delivery_Pa());
                 break;
             case FurnaceChange.LockedOut:
-                Tell(EventKind.Lockout, _state.Air_K);
+                Tell(EventKind.Lockout, Now.Air_K);
                 break;
             case FurnaceChange.Retries:
-                Tell(EventKind.LockoutRetry, _state.Air_K);
+                Tell(EventKind.LockoutRetry, Now.Air_K);
                 break;
             case FurnaceChange.Reset:
-                Tell(EventKind.LockoutReset, _state.Air_K);
+                Tell(EventKind.LockoutReset, Now.Air_K);
                 break;
         }
     }
 
     private void WatchSupply()
     {
-        if (_controls.Supply.Update(_controls.Waiting(), _plant.Supply.WorstTaken_frac(_standing.Point)))
-            Tell(_controls.Supply.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, _standing.FeedPressure_Pa);
-        if (_controls.HasReserve && _standing.Point.Flow_kg_s > 0 && _controls.Reserve.Update(_standing.Reserve_frac))
-            Tell(_controls.Reserve.Passed ? EventKind.ReserveFeeds : EventKind.ServiceAlone, _state.Propane_kg[ChangeoverManifold.Service]);
+        if (_controls.Supply.Update(_controls.Waiting(), _plant.Supply.WorstTaken_frac(Standing.Point)))
+            Tell(_controls.Supply.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, Standing.FeedPressure_Pa);
+        if (_controls.HasReserve && Standing.Point.Flow_kg_s > 0 && _controls.Reserve.Update(Standing.Reserve_frac))
+            Tell(_controls.Reserve.Passed ? EventKind.ReserveFeeds : EventKind.ServiceAlone, Now.Propane_kg[ChangeoverManifold.Service]);
     }
 
     private void ChangeCylinder()
@@ -602,7 +488,7 @@ public sealed class Simulation
             int next = change.Next(manifold.Open, _conditions.HasLiquid, _time_s);
             if (next >= 0)
             {
-                double left_kg = _state.Propane_kg[manifold.Open];
+                double left_kg = Now.Propane_kg[manifold.Open];
                 manifold.Open = next;
                 Exchange();
                 Tell(EventKind.CylinderChanged, left_kg, next);
@@ -617,18 +503,18 @@ public sealed class Simulation
     {
         for (int i = 0; i < _frost.Length; i++)
         {
-            if (_standing.Cylinders.Contents[i].HasLiquid != _conditions.HasLiquid[i])
+            if (Standing.Cylinders.Contents[i].HasLiquid != _conditions.HasLiquid[i])
             {
                 _conditions.HasLiquid[i] = !_conditions.HasLiquid[i];
                 _conditionsUntil_s = _time_s;
                 Evaluate();
-                Tell(_conditions.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, _state.Propane_kg[i], i);
+                Tell(_conditions.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);
             }
 
-            if (_controls.Hot[i].Update(_state.Cylinder_K[i]))
-                Tell(_controls.Hot[i].Passed ? EventKind.CylinderHot : EventKind.CylinderCooled, _state.Cylinder_K[i], i);
-            if (_standing.Cylinders.Contents[i].LiquidVolume_m3 >= _rig.Cylinders[i].Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull, i);
-            else if (_standing.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);
+            if (_controls.Hot[i].Update(Now.Cylinder_K[i]))
+                Tell(_controls.Hot[i].Passed ? EventKind.CylinderHot : EventKind.CylinderCooled, Now.Cylinder_K[i], i);
+            if (Standing.Cylinders.Contents[i].LiquidVolume_m3 >= _rig.Cylinders[i].Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull, i);
+            else if (Standing.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);
         }
     }
 
@@ -636,49 +522,6 @@ public sealed class Simulation
     {
         if (_ended is not null) return;
         _ended = end;
-        Tell(kind, _state.Cylinder_K[cylinder], cylinder);
-    }
-
-    private double Delivery_Pa() => _plant.Supply.Delivery_Pa(_standing.Point, _standing.Feed, _standing.AirPressure_Pa);
-
-    // Written in place: it is done at every step, and a moment is large.
-    private void Look()
-    {
-        ref Moment now = ref _record.Now;
-        for (int i = 0; i < _frost.Length; i++)
-        {
-            now.Set(i, new CylinderReading(
-                _state.Propane_kg[i], _state.Cylinder_K[i], _standing.CylinderPressure_Pa(i), _frost[i].Mass_kg_m2, _frost[i].Thickness_m,
-                _state.NormalButane_kg(i), _state.Isobutane_kg(i)));
-        }
-
-        now.Time_s = _time_s;
-        now.Outside_K = _sample.Air_K;
-        now.Wind_m_s = _sample.Wind_m_s;
-        now.Inside_K = _state.Air_K;
-        now.SetPoint_K = _controls.Thermostat?.SetPoint_K ?? double.NaN;
-        now.CylinderPressure_Pa = _standing.FeedPressure_Pa;
-        now.DeliveryPressure_Pa = Delivery_Pa();
-        now.Propane_kg = _state.TotalPropane_kg();
-        now.InUse = _plant.Manifold.InUse(_standing.Cylinders);
-        _looked = true;
-    }
-
-    private void Tell(EventKind kind, double value, int place = 0)
-    {
-        if (!_looked) Look();
-        _observer.Happened(new SimulationEvent(_time_s, kind, value, place), _record.Now);
-    }
-
-    // How far past a switching point the state is after part of the step.
-    private readonly struct Crossing(Simulation run, SwitchingPoint point) : IFunction
-    {
-        public double At(double part_s)
-        {
-            run._plant.Step(run._state, run._standing, run._conditions, part_s, run._trial, run._trialFlowed);
-            run._tried_s = part_s;
-            if (!point.OfCoach) run._plant.Evaluate(run._trial, run._conditions, run._trialStanding);
-            return run._points.Past(point, run._trial, run._trialStanding, run._conditions.HasLiquid, run._stop_s);
-        }
+        Tell(kind, Now.Cylinder_K[cylinder], cylinder);
     }
 }
