@@ -10,7 +10,13 @@ internal static class HoldingSentence
     private const double NoticeablyBelow_K = 2;
 
     public static string Predicate(NightReport night, RunReport run, UnitStyle units)
-        => $"holds: {Inside(night, run, units)}, and {NightSentence.Left(night, run, units)}{Margin(night, units)}{Dip(night, run)}";
+        => $"{Verdict(night, run)}: {Inside(night, run, units)}, and {NightSentence.Left(night, run, units)}{Margin(night, units)}{Dip(night, run)}";
+
+    // Of a coach without its furnace nobody says that the night holds; its gas does.
+    private static string Verdict(NightReport night, RunReport run)
+        => run.Scenario.HeatStops is not { } stops || stops >= night.To ? "holds"
+            : stops > night.From ? $"has gas enough, but no furnace from {ClockText.Clock(stops)}"
+            : "has gas enough, but no furnace";
 
     private static string Inside(NightReport night, RunReport run, UnitStyle units)
     {

@@ -30,6 +30,18 @@ public class NightSentenceTests
         "every appliance gets its gas, yet inside is down to 41 °F at 07:00, colder than the thermostat asks",
         Sentence(InventedRuns.Holds with { InsideLow = Temperature.FromDegreesFahrenheit(41) }), StringComparison.Ordinal);
 
+    // Its gas holds; the night does not, for whoever sits in it.
+    [Theory]
+    [InlineData(15, "has gas enough, but no furnace from 03:00: outside falls to 14 °F")]
+    [InlineData(-5, "has gas enough, but no furnace: outside falls to 14 °F")]
+    [InlineData(60, "holds: outside falls to 14 °F")]
+    public void A_night_without_its_furnace_is_not_said_to_hold(double stopsAfterNoon_h, string words)
+    {
+        RunReport run = InventedRuns.Report([InventedRuns.Holds], []);
+        run = run with { Scenario = run.Scenario with { HeatStops = InventedRuns.Noon.AddHours(stopsAfterNoon_h) } };
+        Assert.Contains(", " + words, NightSentence.Of(run.Nights[0], run, UnitStyle.Us), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_night_without_a_coach_speaks_of_outside_and_cylinder() => Assert.StartsWith(
         "Thursday night, 14 to 15 January, holds: outside falls to 14 °F, and 9.1 lb is left at 07:00",
