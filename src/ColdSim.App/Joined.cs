@@ -29,8 +29,8 @@ internal static class Joined
         ReadWeather = Weather,
         Run = NightRun.Of,
         Compare = (scenario, options, finished, cancel) => Comparison.Of(scenario, options, finished, cancel: cancel),
-        Chance = (scenario, options, wish, finished, cancel) => wish.Record is { } record
-            ? ChanceRun.OfYears(scenario, options, record, finished, cancel: cancel)
+        Chance = (scenario, options, wish, finished, cancel) => wish.Record is { } read
+            ? ChanceRun.OfYears(scenario, options, read, finished, cancel: cancel)
             : ChanceRun.Of(scenario, options, wish.Members, wish.Seed, finished, cancel: cancel),
         Freeze = FreezeOutlook.Of,
         WriteFreezeJson = FreezeJson.Write,

@@ -35,21 +35,35 @@ internal sealed class ChanceOptions
         return members || years;
     }
 
-    public ChanceWish Read(ParseResult parsed, Scenario scenario, Host host)
-        => new((int)(parsed.GetValue(Members) ?? 0), (int)(parsed.GetValue(Seed) ?? UsualSeed), parsed.GetValue(Years) is { } path ? Record(path, scenario, host).Rows : null);
+    public ChanceWish Read(ParseResult parsed, Scenario scenario, Host host) => new(
+        (int)(parsed.GetValue(Members) ?? 0),
+        (int)(parsed.GetValue(Seed) ?? UsualSeed),
+        parsed.GetValue(Years) is { } path ? Record(path, scenario, host) : null);
 
-    private static WeatherResult Record(string path, Scenario scenario, Host host)
+    private static Func<RecordDays, CancellationToken, RecordYears> Record(string path, Scenario scenario, Host host)
     {
         if (!File.Exists(path))
             throw CommandFault.Input($"coldsim: --years: there is no file '{path}'");
         if (scenario.Trip is not null)
             throw CommandFault.Input("coldsim: --years: a record is of one place; the file has stops or refills");
-        WeatherRequest request = new() { Bridge = AnyGap };
-        WeatherResult result = host.Parts.ReadWeather(path, request, null);
+        return (days, cancel) => ReadYears(path, days, scenario.Start.Offset, host, cancel);
+    }
 
-        // Times without an offset are taken on the scenario's clock.
+    private static RecordYears ReadYears(string path, RecordDays days, TimeSpan offset, Host host, CancellationToken cancel)
+    {
+        WeatherRequest request = new() { Bridge = AnyGap };
+        YearsRoute route = new(days, cancel);
+        WeatherResult result = host.Parts.ReadWeather(path, request, route);
+
+        // Times without an offset are taken on the scenario's clock; what came before the first of them is good for nothing.
         if (result.Problems.Count > 0)
-            result = host.Parts.ReadWeather(path, request with { Offset = scenario.Start.Offset }, null);
-        return result.Problems.Count == 0 ? result : throw CommandFault.Input([.. result.Problems.Select(p => p.ToString()), "coldsim: nothing was run"]);
+        {
+            route = new YearsRoute(days, cancel);
+            result = host.Parts.ReadWeather(path, request with { Offset = offset }, route);
+        }
+
+        return result.Problems.Count == 0
+            ? route.Finish()
+            : throw CommandFault.Input([.. result.Problems.Select(p => p.ToString()), "coldsim: nothing was run"]);
     }
 }

@@ -1,6 +1,5 @@
 using System.Runtime.ExceptionServices;
 using ColdSim.Model.Engine;
-using ColdSim.Model.Weather;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -39,28 +38,31 @@ public static class ChanceRun
     /// <summary>The same days of every year in a record, the scenario otherwise as it is.</summary>
     /// <param name="scenario">The question; in one place, without refills.</param>
     /// <param name="options">Tried in the same years.</param>
-    /// <param name="record">Rows in order of time.</param>
+    /// <param name="read">Reads the record for what the years need, as a <see cref="YearCollector"/> finds it; called once, when the days are known.</param>
     /// <param name="finished">As <see cref="Of"/>.</param>
     /// <param name="workers">As <see cref="Of"/>.</param>
     /// <param name="cancel">As <see cref="Of"/>.</param>
     /// <exception cref="OperationCanceledException">Cancelled before the first year was done.</exception>
     /// <exception cref="ArgumentException">A trip, or no year of the record covers these days; or see <see cref="NightRun.Of"/>.</exception>
     public static ChanceReport OfYears(
-        Scenario scenario, IReadOnlyList<ComparedOption> options, IReadOnlyList<WeatherRow> record, IProgress<int>? finished = null,
-        int? workers = null, CancellationToken cancel = default)
+        Scenario scenario, IReadOnlyList<ComparedOption> options, Func<RecordDays, CancellationToken, RecordYears> read,
+        IProgress<int>? finished = null, int? workers = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(options);
+        ArgumentNullException.ThrowIfNull(read);
         if (scenario.Trip is not null || options.Any(o => o.Scenario.Trip is not null))
             throw new ArgumentException("A record is of one place: not for a trip with stops or refills.", nameof(scenario));
+
+        // How long it runs in each year is known only now, because a plain run may end before its nights do.
         RunReport plain = NightRun.Of(scenario, cancel);
         int nights = plain.Nights.Count;
         double duration_s = new NightCalendar(scenario with { Nights = nights }).Duration_s;
-        IReadOnlyList<RecordYear> years = RecordYear.Of(record, scenario.Start, TimeSpan.FromSeconds(duration_s));
-        if (years.Count == 0)
-            throw new ArgumentException("No year of the record covers these days without a gap of over 3 h.", nameof(record));
-        Work work = new(scenario with { Nights = nights }, options, years.Count, s => new YearMembers(s, nights, record, years), finished, cancel);
-        return work.Report(plain, workers) with { Years = [.. years.Select(y => y.Year)] };
+        RecordYears record = read(new RecordDays(scenario.Start, TimeSpan.FromSeconds(duration_s)), cancel);
+        if (record.Years.Count == 0)
+            throw new ArgumentException("No year of the record covers these days without a gap of over 3 h.", nameof(read));
+        Work work = new(scenario with { Nights = nights }, options, record.Years.Count, s => new YearMembers(s, nights, record), finished, cancel);
+        return work.Report(plain, workers) with { Years = [.. record.Years.Select(y => y.Year)] };
     }
 
     private sealed class Work(

@@ -3,13 +3,14 @@ using System.Text;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Climate;
+using ColdSim.Planning.Ensemble;
 using ColdSim.Tests.Files.Weather;
 
 namespace ColdSim.Benchmarks.Files;
 
 /// <summary>
 /// A record of ten million rows, made as it is read, looked into as <c>coldsim weather --night</c> does, written anew as <c>--out</c> does,
-/// and a window of it kept as a run does; time and memory of the whole process, beside those for a tenth of the rows.
+/// a window of it kept as a run does, and the same days of every year as <c>--years</c> does; time and memory of the whole process, beside those for a tenth of the rows.
 /// </summary>
 internal static class TenMillionRows
 {
@@ -23,6 +24,7 @@ internal static class TenMillionRows
             Of("looked into", rows, Looked);
             Of("written as our CSV", rows, Written);
             Of("three days kept of it", rows, Window);
+            Of("three days kept of every year", rows, Years);
         }
 
         return 0;
@@ -71,6 +73,14 @@ internal static class TenMillionRows
     {
         WeatherRequest window = new() { From = WindowEdge.Read("1909-06-01", endOfDay: false), To = WindowEdge.Read("1909-06-03", endOfDay: true) };
         return FormattableString.Invariant($"{WeatherFile.Read(stream, "generated", window).Rows.Count:#,0} rows kept");
+    }
+
+    private static string Years(Stream stream)
+    {
+        YearCollector years = new(new RecordDays(new DateTimeOffset(2027, 1, 12, 16, 0, 0, TimeSpan.FromHours(-7)), TimeSpan.FromDays(3)));
+        WeatherFile.Read(stream, "generated", new() { Bridge = TimeSpan.FromDays(31) }, new Each((in WeatherRow row) => years.Add(row)));
+        RecordYears kept = years.Finish();
+        return FormattableString.Invariant($"{kept.Years.Count:#,0} years, {kept.Rows.Count:#,0} rows kept");
     }
 
     private delegate void Taking(in WeatherRow row);

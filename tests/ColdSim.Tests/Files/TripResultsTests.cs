@@ -1,6 +1,12 @@
+using System.Globalization;
 using System.Text.Json;
 using ColdSim.Files.Results;
+using ColdSim.Model;
+using ColdSim.Model.Electrical;
+using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
+using ColdSim.Tests.Model;
+using ColdSim.Tests.Planning.Trips;
 using Xunit;
 
 namespace ColdSim.Tests.Files;
@@ -46,10 +52,48 @@ public class TripResultsTests
         string[] lines = text.ToString().Split('\n');
         Assert.Equal(
             "night from,night to,stop,verdict,outside low [°C],inside low [°C],gas used [kg],margin [W],changes,blankets [Wh],refills,"
-            + "left left at dawn [kg],right left at dawn [kg]",
+            + "left left at dawn [kg],right left at dawn [kg],furnace gas [kg],refrigerator gas [kg]",
             lines[0]);
         Assert.StartsWith("2027-01-08T16:00:00-07:00,2027-01-09T12:00:00-07:00,Osprey Bench,holds,", lines[1], StringComparison.Ordinal);
         Assert.Equal(16, lines.Length);
+    }
+
+    [Fact]
+    public void Csv_tells_the_gas_of_each_appliance_and_the_12_V_side()
+    {
+        TripReport report = TwoNights(Powered with { Appliances = [Rigs.Draw(1_500) with { Name = "fridge" }] });
+        string[][] cells = Cells(report);
+        Assert.Equal(["furnace gas [kg]", "fridge gas [kg]", "first out", "voltage gone [min]", "charge low [%]"], cells[0][12..]);
+        for (int i = 0; i < 2; i++)
+        {
+            NightReport night = report.Nights[i].Night;
+            Assert.Equal(night.GasByAppliance.Select(g => g.Gas.Kilograms.ToString("F3", CultureInfo.InvariantCulture)), cells[i + 1][12..14]);
+            Assert.Equal(
+                [WireNames.Of(night.FirstOut), night.Power!.VoltageGone.Minutes.ToString("F1", CultureInfo.InvariantCulture), night.Power.ChargeLow.Percent.ToString("F1", CultureInfo.InvariantCulture)],
+                cells[i + 1][14..]);
+            double[] gas_kg = [.. cells[i + 1].Where((_, c) => c is 6 or 12 or 13).Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
+            Assert.Equal(gas_kg[0], gas_kg[1] + gas_kg[2], 0.0015);
+            Assert.True(gas_kg[2] > 0.1);
+        }
+
+        // The fan empties so small a battery in the first night.
+        Assert.Equal("battery", cells[1][14]);
+        Assert.True(report.Nights[0].Night.Power!.VoltageGone.Minutes > 1);
+    }
+
+    [Fact]
+    public void Csv_has_columns_only_for_what_the_rig_has()
+    {
+        string[] power = ["first out", "voltage gone [min]", "charge low [%]"];
+        Assert.Empty(More(Rigs.Heated()));
+        Assert.Empty(More(Rigs.Heated() with { Furnace = null, Thermostat = null, Appliances = [Rigs.Draw(1_000)] }));
+        Assert.Equal(["furnace gas [kg]", "draw gas [kg]"], More(Rigs.Heated() with { Appliances = [Rigs.Draw(1_000)] }));
+        Assert.Equal(power, More(Powered));
+        Assert.Equal(
+            ["furnace gas [kg]", "generator gas [kg]", .. power], More(Powered with { Power = Powered.Power! with { Generator = new GeneratorSpecification { Rated_W = 1_000 } } }));
+
+        // Eleven of every trip and one for the cylinder.
+        static string[] More(Rig rig) => Cells(TwoNights(rig))[0][12..];
     }
 
     [Fact]
@@ -60,6 +104,21 @@ public class TripResultsTests
         Assert.Equal(0.62, night.GetProperty("power").GetProperty("charge_low_frac").GetDouble());
         Assert.Equal("dump valve", night.GetProperty("water")[0].GetProperty("name").GetString());
         Assert.Equal(JsonValueKind.Null, Json().RootElement.GetProperty("nights")[0].GetProperty("power").ValueKind);
+    }
+
+    private static Rig Powered => Rigs.Heated() with
+    {
+        Cylinders = [Rigs.Bottle("40 lb", 0.9)],
+        Power = new PowerSpecification { Battery = BatteryPresets.Of(BatteryChemistry.Agm, 20 * NominalVoltage.AmpereHour_J) },
+    };
+
+    private static TripReport TwoNights(Rig rig) => TripRun.Of(SomeTrips.Of(rig, [SomeTrips.Stop("a", 0, 20), SomeTrips.Stop("b", 20, 44)]));
+
+    private static string[][] Cells(TripReport report)
+    {
+        using StringWriter text = new();
+        TripCsv.Write(report, text);
+        return [.. text.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(','))];
     }
 
     private static TripReport WithEverything => FortnightStoryTests.Story.Value with

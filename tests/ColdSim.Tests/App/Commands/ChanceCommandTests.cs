@@ -1,3 +1,7 @@
+using System.Globalization;
+using ColdSim.App;
+using ColdSim.App.Commands;
+using ColdSim.Model.Weather;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Tests.Planning.Ensemble;
 using Snapshooter.Xunit;
@@ -54,6 +58,66 @@ public class ChanceCommandTests
         Shell shell = Ending(HandChances.Report);
         Assert.Equal(0, shell.Run("run", Shell.AnyFile, "--members", "10", "--json"));
         Assert.Equal(Shell.Document, shell.Out);
+    }
+
+    [Fact]
+    public void A_record_whose_times_have_no_offset_is_on_the_scenarios_clock_and_its_years_are_those_of_one_reading()
+    {
+        // Only a time in the second winter has no offset, so that the first reading has taken a year when it ends in a problem.
+        string text = "time,air [°C]\n" + string.Concat(Enumerable.Range(0, 2 * 365 * 8).Select(i => First.AddHours(3 * i)).Select(
+            t => t.ToString(t.Year == 2022 ? "yyyy-MM-dd'T'HH:mm" : "yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture) + ",-5\n"));
+        RecordYears years = Read(text, out Shell shell, out int code)!;
+        Assert.Equal((0, ""), (code, shell.Error));
+        Assert.Equal([2021, 2022], years.Years.Select(y => y.Year));
+        Assert.All(years.Rows, r => Assert.Equal(TimeSpan.FromHours(-7), r.Time.Offset));
+    }
+
+    [Fact]
+    public void A_record_that_cannot_be_read_is_told_with_its_place_and_nothing_is_run()
+    {
+        Assert.Null(Read("time,air [°C]\n2021-01-01T00:00-07:00,cold\n", out Shell shell, out int code));
+        Assert.Equal(2, code);
+        Assert.Contains(":2:24: ", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("nothing was run", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reading_a_record_ends_when_it_is_interrupted()
+    {
+        using CancellationTokenSource interrupted = new();
+        interrupted.Cancel();
+        YearsRoute route = new(Days, interrupted.Token);
+        Assert.Throws<OperationCanceledException>(() => route.Take(new WeatherRow(First, 260)));
+    }
+
+    private static readonly DateTimeOffset First = new(2020, 12, 1, 0, 0, 0, TimeSpan.FromHours(-7));
+
+    private static RecordDays Days => new(new(2027, 1, 12, 16, 0, 0, TimeSpan.FromHours(-7)), TimeSpan.FromDays(2));
+
+    private static RecordYears? Read(string record, out Shell shell, out int code)
+    {
+        RecordYears? years = null;
+        string path = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(path, record);
+            shell = new();
+            shell.Parts = shell.Parts with
+            {
+                ReadWeather = Joined.Parts().ReadWeather,
+                Chance = (_, _, wish, _, cancel) =>
+                {
+                    years = wish.Record!(Days, cancel);
+                    return HandChances.ByYears;
+                },
+            };
+            code = shell.Run("run", Shell.AnyFile, "--years", path);
+            return years;
+        }
+        finally
+        {
+            File.Delete(path);
+        }
     }
 
     private static Shell Ending(ChanceReport report)

@@ -3,6 +3,7 @@ using ColdSim.App.Commands;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Climate;
+using ColdSim.Planning.Ensemble;
 using ColdSim.Tests.Files.Weather;
 using Xunit;
 
@@ -52,6 +53,22 @@ public sealed class WeatherStreamTests
         WeatherRequest last = new() { From = WindowEdge.Read("1903-10-01", endOfDay: false) };
         long held = Held(Many, stream => Assert.InRange(WeatherFile.Read(stream, "generated", last).Rows.Count, 2, 30_000));
         Assert.InRange(held, 0, 30_000 * 150L + Slack);
+    }
+
+    [Fact]
+    public void What_is_held_of_a_record_for_the_same_days_of_every_year_are_these_days()
+    {
+        RecordDays days = new(new(2027, 1, 12, 16, 0, 0, TimeSpan.FromHours(-7)), TimeSpan.FromDays(3));
+        Assert.InRange(Held(Many, Read) - Held(Few, Read), long.MinValue, Slack);
+
+        void Read(Stream stream)
+        {
+            YearsRoute route = new(days, CancellationToken.None);
+            Assert.Empty(WeatherFile.Read(stream, "generated", new() { Bridge = TimeSpan.FromDays(31) }, route).Rows);
+            RecordYears years = route.Finish();
+            Assert.InRange(years.Years.Count, 1, 4);
+            Assert.InRange(years.Rows.Count, 1, years.Years.Count * (3 * 24 * 12 + 2));
+        }
     }
 
     [Fact]

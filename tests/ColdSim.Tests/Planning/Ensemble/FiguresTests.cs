@@ -1,6 +1,4 @@
-using ColdSim.Model.Weather;
 using ColdSim.Planning.Ensemble;
-using ColdSim.Tests.Model;
 using CsCheck;
 using Xunit;
 
@@ -46,24 +44,5 @@ public class FiguresTests
         Assert.Equal(1, Ranks.Percentile(ten, 0.1));
         Assert.Equal(5, Ranks.Percentile(ten, 0.5));
         Assert.Equal(9, Ranks.Percentile(ten, 0.9));
-    }
-
-    [Fact]
-    public void Years_with_a_gap_in_these_days_are_left_out_and_the_rest_run()
-    {
-        DateTimeOffset first = new(2019, 1, 1, 0, 0, 0, Rigs.Start.Offset);
-        DateTimeOffset hole = new(2021, 1, 13, 0, 0, 0, Rigs.Start.Offset);
-        List<WeatherRow> record = [.. Enumerable.Range(0, 5 * 366 * 24).Select(h => first.AddHours(h))
-            .Where(t => t < hole || t > hole.AddHours(6)).Select(t => new WeatherRow(t, 273.15 - (t.Year == 2022 ? 30 : 0)))];
-        IReadOnlyList<RecordYear> years = RecordYear.Of(record, Rigs.Start, TimeSpan.FromHours(44));
-        Assert.Equal([2019, 2020, 2022, 2023], years.Select(y => y.Year));
-        Assert.All(years, y => Assert.True(record[y.First].Time <= y.Start && record[y.First + y.Count - 1].Time >= y.Start.AddHours(44)));
-
-        ColdSim.Planning.Scenario scenario = Rigs.Scenario(
-            Rigs.Heated() with { Cylinders = [Rigs.Bottle("20 lb", 0.9)] }, Rigs.Changing(_ => -2), 1);
-        ChanceReport report = ChanceRun.OfYears(scenario, [], record);
-        Assert.Equal([2019, 2020, 2021, 2022, 2023], report.Years.Union([2021]).Order());
-        Assert.Null(report.Seed);
-        Assert.Equal(report.Done - 1, report.AllNights.Count);
     }
 }

@@ -1,0 +1,20 @@
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Planning.Ensemble;
+
+/// <summary>The days that are run in every year of a record.</summary>
+/// <param name="Start">When the run starts; its day, clock and offset are taken for every year.</param>
+/// <param name="Duration">How long it is; more than nothing.</param>
+public sealed record RecordDays(DateTimeOffset Start, TimeSpan Duration);
+
+/// <summary>A year of a record in which the run's days are covered.</summary>
+/// <param name="Year">The calendar year of the start.</param>
+/// <param name="Start">When a run starts in it.</param>
+/// <param name="First">Which of the <see cref="RecordYears.Rows"/> is the first that it needs, from 0.</param>
+/// <param name="Count">How many rows it needs.</param>
+public sealed record RecordYear(int Year, DateTimeOffset Start, int First, int Count);
+
+/// <summary>What the runs of all years need of a record.</summary>
+/// <param name="Years">The years that can be run, in order.</param>
+/// <param name="Rows">Their rows, in order of time; a row that two years need is there once.</param>
+public sealed record RecordYears(IReadOnlyList<RecordYear> Years, IReadOnlyList<WeatherRow> Rows);
