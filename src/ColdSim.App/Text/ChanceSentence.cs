@@ -12,7 +12,7 @@ internal static class ChanceSentence
     public static string Of(ChanceReport report)
     {
         string nights = report.Nights.Count switch { 1 => "The night holds", 2 => "Both nights hold", var n => $"All {n} nights hold" };
-        string partial = report.IsPartial ? $"Interrupted after {Count(report.Done)} of {Count(report.Asked)} {Member(report)}s, so only of these: " : "";
+        string partial = report.IsPartial ? $"Interrupted after {Count(report.Done)} of {Count(report.Asked)} {Members(report, report.Asked)}, so only of these: " : "";
         string plain = report.Plain.Summary.Verdict switch
         {
             Verdict.Holds => "they hold",
@@ -22,7 +22,7 @@ internal static class ChanceSentence
         };
         string without = report.Seed is not null ? "With everything just as the scenario says" : "In the scenario's own weather";
         return $"{partial}{(partial.Length > 0 ? char.ToLowerInvariant(nights[0]) + nights[1..] : nights)} in {Count(report.AllNights.Count)} of {Count(report.Done)} "
-            + $"{Member(report)}s: a chance of {Percent(report.AllNights)}, {Words(report.AllNights)}. {without}, "
+            + $"{Members(report, report.Done)}: a chance of {Percent(report.AllNights)}, {Words(report.AllNights)}. {without}, "
             + $"{(report.Nights.Count == 1 && report.Plain.Summary.Verdict == Verdict.Holds ? "it holds" : plain)}.";
     }
 
@@ -51,6 +51,9 @@ internal static class ChanceSentence
 
     /// <summary>Such as "member" or "year".</summary>
     public static string Member(ChanceReport report) => report.Seed is null ? "year" : "member";
+
+    /// <summary>The same of a number of them.</summary>
+    public static string Members(ChanceReport report, int count) => Member(report) + (count == 1 ? "" : "s");
 
     /// <summary>What is not known, such as "the forecast's temperature".</summary>
     public static string Name(Uncertainty of) => of switch

@@ -30,8 +30,8 @@ internal static class ChanceText
         Scenario scenario = report.Scenario;
         string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";
         string many = report.Seed is { } seed
-            ? FormattableString.Invariant($"{ChanceSentence.Count(report.Asked)} members, seed {seed}")
-            : $"{report.Asked} years of a record, {report.Years[0]} to {report.Years[^1]}";
+            ? FormattableString.Invariant($"{ChanceSentence.Count(report.Asked)} {ChanceSentence.Members(report, report.Asked)}, seed {seed}")
+            : report.Years.Count == 1 ? $"1 year of a record, {report.Years[0]}" : $"{report.Asked} years of a record, {report.Years[0]} to {report.Years[^1]}";
         return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
             + $"{units.Mass(report.Plain.Summary.LeftAtStart.Kilograms)} of {report.Plain.Scenario.Rig.Gas.Name}; {many}.";
     }

@@ -21,6 +21,15 @@ public class ChanceCommandTests
     public void A_chance_by_years() => Snapshot.Match(Printed(HandChances.ByYears, "--members", "12"));
 
     [Fact]
+    public void One_year_alone_is_no_years()
+    {
+        ChanceReport one = HandChances.ByYears with { Asked = 1, Done = 1, Years = [2027], AllNights = new Proportion(0, 1) };
+        string printed = Printed(one, "--members", "12");
+        Assert.Contains("1 year of a record, 2027.", printed, StringComparison.Ordinal);
+        Assert.Contains("in 0 of 1 year: ", printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_is_wider_than_eighty_columns()
     {
         foreach (ChanceReport report in (ChanceReport[])[HandChances.Report, HandChances.ByYears, HandChances.Report with { Done = 40 }])
