@@ -1,6 +1,5 @@
 using ColdSim.Model;
 using ColdSim.Planning.Nights;
-using UnitsNet;
 
 namespace ColdSim.App.Text;
 
@@ -47,12 +46,10 @@ internal static class BlendTable
     private static string[] Cells(BlendReport blend, UnitStyle units) =>
     [
         Percent(blend.AtStart.Propane), Percent(blend.AtEnd.Propane), Percent(blend.AtEnd.NormalButane), Percent(blend.AtEnd.Isobutane),
-        UnitStyle.Number(units.PressureIn(blend.PressureAtEnd.Pascals), units.IsUs ? 1 : 0), Weight(blend.Left, units),
-        blend.LeftBehind is { } behind ? Weight(behind, units) : "-",
-        UnitStyle.Number(units.TemperatureIn(blend.LeftBehindAt.Kelvins), units.IsUs ? 0 : 1),
+        UnitStyle.Number(units.PressureIn(blend.PressureAtEnd.Pascals), units.IsUs ? 1 : 0), units.MassNumber(blend.Left.Kilograms),
+        blend.LeftBehind is { } behind ? units.MassNumber(behind.Kilograms) : "-",
+        units.TemperatureNumber(blend.LeftBehindAt.Kelvins),
     ];
 
     private static string Percent(double part) => UnitStyle.Number(100 * part, 0);
-
-    private static string Weight(Mass m, UnitStyle units) => UnitStyle.Number(units.MassIn(m.Kilograms), units.IsUs ? 1 : 2);
 }

@@ -60,7 +60,7 @@ internal static class ChanceTable
 
     private static string Within(Proportion chance) => $"{ChanceSentence.Figure(chance.Low_frac)}-{ChanceSentence.Figure(chance.High_frac)}";
 
-    private static string Mass(double? kg, UnitStyle units) => kg is { } mass ? UnitStyle.Number(units.MassIn(mass), units.IsUs ? 1 : 2) : "-";
+    private static string Mass(double? kg, UnitStyle units) => kg is { } mass ? units.MassNumber(mass) : "-";
 
     private static string Clock(DateTimeOffset? time, NightReport night)
         => time is { } t && t >= night.From && t < night.To ? ClockText.Clock(t) : "-";

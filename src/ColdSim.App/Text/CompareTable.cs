@@ -48,7 +48,7 @@ internal static class CompareTable
             summary.FirstFailure is { } first ? When(first) : "-",
             summary.Wanting.Seconds > 0 ? ClockText.SpanShort(summary.Wanting) : "-",
             summary.DryAt is { } dry ? When(dry) : "-",
-            summary.InsideLow is { } low ? UnitStyle.Number(units.TemperatureIn(low.Kelvins), units.IsUs ? 0 : 1) : "-",
+            summary.InsideLow is { } low ? units.TemperatureNumber(low.Kelvins) : "-",
             Mass(summary.GasUsed.Kilograms, units),
             Mass(summary.LeftAtEnd.Kilograms, units),
         ];
@@ -67,5 +67,5 @@ internal static class CompareTable
     // Without the year and the weekday, which would cost the columns.
     private static string When(DateTimeOffset time) => time.ToString("d MMM HH:mm", System.Globalization.CultureInfo.InvariantCulture);
 
-    private static string Mass(double kg, UnitStyle units) => UnitStyle.Number(units.MassIn(kg), units.IsUs ? 1 : 2);
+    private static string Mass(double kg, UnitStyle units) => units.MassNumber(kg);
 }

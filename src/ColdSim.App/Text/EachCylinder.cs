@@ -26,17 +26,15 @@ internal static class EachCylinder
             rows.Add(
             [
                 ClockText.NightShort(night),
-                .. night.EachLeftAtEnd.Select((end, i) => Mass(night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end, units)),
+                .. night.EachLeftAtEnd.Select((end, i) => units.MassNumber((night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end).Kilograms)),
                 UnitStyle.Number(night.Walks, 0),
                 UnitStyle.Number(night.ReserveStarts, 0),
                 UnitStyle.Number(night.BlanketEnergy.WattHours, 0),
-                UnitStyle.Number(units.TemperatureIn(night.HottestCylinder.Kelvins), units.IsUs ? 0 : 1),
+                units.TemperatureNumber(night.HottestCylinder.Kelvins),
             ]);
         }
 
         string dawn = report.Scenario.Criteria.Dawn.ToString("HH:mm", null);
         return [.. TextTable.Lines(columns, rows), .. Wrap.Lines($"Left at {dawn}, or at the end of what was run.")];
     }
-
-    private static string Mass(UnitsNet.Mass m, UnitStyle units) => UnitStyle.Number(units.MassIn(m.Kilograms), units.IsUs ? 1 : 2);
 }

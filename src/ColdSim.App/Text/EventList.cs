@@ -50,7 +50,7 @@ internal static class EventList
             yield return row.What;
             yield return UnitStyle.Number(units.TemperatureIn(e.Liquid_K), decimals);
             yield return double.IsNaN(e.CylinderPressure_Pa) ? "-" : UnitStyle.Number(units.PressureIn(e.CylinderPressure_Pa), units.IsUs ? 1 : 0);
-            yield return UnitStyle.Number(units.MassIn(e.Left_kg), units.IsUs ? 1 : 2);
+            yield return units.MassNumber(e.Left_kg);
             if (coach)
                 yield return double.IsNaN(e.Inside_K) ? "-" : UnitStyle.Number(units.TemperatureIn(e.Inside_K), decimals);
         }

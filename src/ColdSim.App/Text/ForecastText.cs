@@ -1,6 +1,5 @@
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Nights;
-using UnitsNet;
 
 namespace ColdSim.App.Text;
 
@@ -27,11 +26,10 @@ internal static class ForecastText
         for (int i = 0; i < Math.Min(forecast.LeftAtDawn.Count, report.Nights.Count); i++)
         {
             if (forecast.LeftAtDawn[i] is { } left)
-                yield return $"Left at dawn after {ClockText.NightShort(report.Nights[i])}: {units.Mass(left.Median.Kilograms)} ({Number(left.Low, units)} to {Number(left.High, units)})";
+                yield return $"Left at dawn after {ClockText.NightShort(report.Nights[i])}: {units.Mass(left.Median.Kilograms)} ({units.MassNumber(left.Low.Kilograms)} to {units.MassNumber(left.High.Kilograms)})";
         }
     }
 
-    private static string Number(Mass mass, UnitStyle units) => UnitStyle.Number(units.MassIn(mass.Kilograms), units.IsUs ? 1 : 2);
 
     private static string At(DateTimeOffset? time) => time is { } t ? ClockText.DayClock(t) : "past the end";
 }

@@ -34,8 +34,8 @@ internal static class FreezeText
 
     private static List<string> Row(HeatStop stop, UnitStyle units, bool inside, bool water)
     {
-        List<string> cells = [ClockText.DayClock(stop.At), Degrees(stop.Outside, units)];
-        if (inside) cells.AddRange([Degrees(stop.Inside!.Value, units), Span(stop.FiftyAfter), Span(stop.FreezingAfter)]);
+        List<string> cells = [ClockText.DayClock(stop.At), units.TemperatureNumber(stop.Outside.Kelvins)];
+        if (inside) cells.AddRange([units.TemperatureNumber(stop.Inside!.Value.Kelvins), Span(stop.FiftyAfter), Span(stop.FreezingAfter)]);
         if (water) cells.AddRange([stop.First?.Name ?? "-", Span(stop.First?.BeginsAfter), Span(stop.First?.SolidAfter)]);
         return cells;
     }
@@ -48,7 +48,6 @@ internal static class FreezeText
             + "Water is told at 0 °C, although still water may stay liquid for a while below.");
     }
 
-    private static string Degrees(Temperature t, UnitStyle units) => UnitStyle.Number(units.TemperatureIn(t.Kelvins), units.IsUs ? 0 : 1);
 
     private static string Span(Duration? span) => span is { } s ? ClockText.SpanShort(s) : "-";
 }

@@ -96,7 +96,7 @@ internal static class LimitWords
 
     private static string OneMore(Rig rig) => rig.Cylinders.Count == 1 ? "second cylinder" : "one more cylinder";
 
-    private static string Number(double kelvin, UnitStyle units) => UnitStyle.Number(units.TemperatureIn(kelvin), units.IsUs ? 0 : 1);
+    private static string Number(double kelvin, UnitStyle units) => units.TemperatureNumber(kelvin);
 
     private static string SetUp(SetUp setUp, LimitChart chart, UnitStyle units)
     {

@@ -28,23 +28,20 @@ internal static class NightTable
     private static string[] Row(NightReport night, UnitStyle units) =>
     [
         ClockText.NightShort(night),
-        Temperature(night.OutsideLow, units),
-        night.InsideLow is { } inside ? Temperature(inside, units) : "-",
+        units.TemperatureNumber(night.OutsideLow.Kelvins),
+        night.InsideLow is { } inside ? units.TemperatureNumber(inside.Kelvins) : "-",
         UnitStyle.Number(night.BurnerTime.Hours, 1),
-        Mass(night.GasUsed, units),
+        units.MassNumber(night.GasUsed.Kilograms),
         GasHeat(night.GasHeat, units),
-        night.LeftAtDawn is { } left ? Mass(left, units) : "-",
+        night.LeftAtDawn is { } left ? units.MassNumber(left.Kilograms) : "-",
         UnitStyle.Number(units.PressureIn(night.CylinderPressureLow.Pascals), units.IsUs ? 1 : 0),
-        Temperature(night.LiquidLow, units),
+        units.TemperatureNumber(night.LiquidLow.Kelvins),
         night.FirstShort is { } first ? ClockText.Clock(first) : "-",
         night.FirstShort is null ? "-" : ClockText.SpanShort(night.ShortTime),
         night.DryAt is { } dry ? ClockText.Clock(dry) : "-",
     ];
 
-    private static string Temperature(Temperature t, UnitStyle units)
-        => UnitStyle.Number(units.TemperatureIn(t.Kelvins), units.IsUs ? 0 : 1);
 
-    private static string Mass(Mass m, UnitStyle units) => UnitStyle.Number(units.MassIn(m.Kilograms), units.IsUs ? 1 : 2);
 
     private static string GasHeat(Energy e, UnitStyle units) => units.Energy(e.Joules).Split(' ')[0];
 }

@@ -45,5 +45,5 @@ internal static class RefillTable
         ];
     }
 
-    private static string Mass(double? kg, UnitStyle units) => kg is { } mass ? UnitStyle.Number(units.MassIn(mass), units.IsUs ? 1 : 2) : "-";
+    private static string Mass(double? kg, UnitStyle units) => kg is { } mass ? units.MassNumber(mass) : "-";
 }

@@ -53,7 +53,7 @@ internal static class TakesTable
         [
             UnitStyle.Number(r.Rank, 0),
             r.Option.Name.Length > width ? r.Option.Name[..(width - 3)] + "..." : r.Option.Name,
-            UnitStyle.Number(units.MassIn(r.Summary.GasUsed.Kilograms), units.IsUs ? 1 : 2),
+            units.MassNumber(r.Summary.GasUsed.Kilograms),
             .. columns.Select(c => c.Cell(r)),
         ])]);
 

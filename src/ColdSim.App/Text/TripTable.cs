@@ -1,7 +1,5 @@
 using ColdSim.Model;
-using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
-using UnitsNet;
 
 namespace ColdSim.App.Text;
 
@@ -16,22 +14,13 @@ internal static class TripTable
         Rig rig = report.Run.Scenario.Rig;
         List<TextColumn> columns =
         [
-            new(["Night"], Left: true),
-            new(["At"]),
-            new(["Out", "low", units.TemperatureUnit]),
-            new(["In", "low", units.TemperatureUnit]),
-            new(["Gas", "used", units.MassUnit]),
-        ];
-        for (int i = 0; i < rig.Cylinders.Count; i++)
-            columns.Add(new([.. Name(rig.NameOf(i)), "left", units.MassUnit]));
-        columns.AddRange(
-        [
+            .. TripNightCells.Columns(rig, units, i => Name(rig.NameOf(i))),
             new(["Least", "margin", units.PowerUnit]),
             new([""], Left: true),
             new(["Chan-", "ges"]),
             new(["Blan-", "kets", "Wh"]),
             new(["Refill"], Left: true),
-        ]);
+        ];
         string dawn = report.Run.Scenario.Criteria.Dawn.ToString("HH:mm", null);
         return
         [
@@ -45,29 +34,15 @@ internal static class TripTable
     private static IEnumerable<string> Name(string name)
         => Wrap.Lines(name, WidestName).SelectMany(l => l.Chunk(WidestName)).Select(c => new string(c)).Take(MostNameLines);
 
-    private static IReadOnlyList<string> Row(TripNight trip, UnitStyle units)
-    {
-        NightReport night = trip.Night;
-        return
-        [
-            ClockText.NightShort(night),
-            trip.Stop is { } stop ? UnitStyle.Number(stop + 1, 0) : "road",
-            Temperature(night.OutsideLow, units),
-            night.InsideLow is { } inside ? Temperature(inside, units) : "-",
-            Mass(night.GasUsed, units),
-            .. night.EachLeftAtEnd.Select((end, i) => Mass(night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end, units)),
-            trip.Margin is { } margin ? Margin((double)margin.Surplus.Watts, units) : "-",
-            VerdictWord.Of(night.Verdict),
-            UnitStyle.Number(trip.Changes, 0),
-            UnitStyle.Number(night.BlanketEnergy.WattHours, 0),
-            string.Join(' ', trip.Refills.Select(r => $"R{r + 1}")),
-        ];
-    }
-
-    private static string Temperature(Temperature t, UnitStyle units)
-        => UnitStyle.Number(units.TemperatureIn(t.Kelvins), units.IsUs ? 0 : 1);
-
-    private static string Mass(Mass m, UnitStyle units) => UnitStyle.Number(units.MassIn(m.Kilograms), units.IsUs ? 1 : 2);
+    private static IReadOnlyList<string> Row(TripNight trip, UnitStyle units) =>
+    [
+        .. TripNightCells.Of(trip, units),
+        trip.Margin is { } margin ? Margin((double)margin.Surplus.Watts, units) : "-",
+        VerdictWord.Of(trip.Night.Verdict),
+        UnitStyle.Number(trip.Changes, 0),
+        UnitStyle.Number(trip.Night.BlanketEnergy.WattHours, 0),
+        string.Join(' ', trip.Refills.Select(r => $"R{r + 1}")),
+    ];
 
     private static string Margin(double watt, UnitStyle units)
         => units.IsUs ? UnitStyle.Number(Math.Round(units.PowerIn(watt) / 100) * 100, 0) : UnitStyle.Number(units.PowerIn(watt), 1);

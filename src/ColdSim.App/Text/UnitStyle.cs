@@ -58,11 +58,17 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public double SpeedIn(double m_s) => IsUs ? m_s / MilePerHour_m_s : m_s;
 
-    public string Temperature(double kelvin) => $"{Number(TemperatureIn(kelvin), IsUs ? 0 : 1)} {TemperatureUnit}";
+    public string Temperature(double kelvin) => $"{TemperatureNumber(kelvin)} {TemperatureUnit}";
+
+    /// <summary>A temperature for a row that names its unit once.</summary>
+    public string TemperatureNumber(double kelvin) => Number(TemperatureIn(kelvin), IsUs ? 0 : 1);
 
     public string Difference(double kelvin) => $"{Number(DifferenceIn(kelvin), 1)} {TemperatureUnit}";
 
-    public string Mass(double kg) => $"{Number(MassIn(kg), IsUs ? 1 : 2)} {MassUnit}";
+    public string Mass(double kg) => $"{MassNumber(kg)} {MassUnit}";
+
+    /// <summary>A mass for a row that names its unit once.</summary>
+    public string MassNumber(double kg) => Number(MassIn(kg), IsUs ? 1 : 2);
 
     public string Pressure(double pa) => $"{Number(PressureIn(pa), IsUs ? 1 : 0)} {PressureUnit}";
 

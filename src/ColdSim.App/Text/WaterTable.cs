@@ -41,7 +41,7 @@ internal static class WaterTable
         return
         [
             nights[0].Name,
-            UnitStyle.Number(units.TemperatureIn(nights.Min(n => n.Lowest.Kelvins)), units.IsUs ? 0 : 1),
+            units.TemperatureNumber(nights.Min(n => n.Lowest.Kelvins)),
             water ? UnitStyle.Number(nights.Max(n => n.MostIce.Percent), 0) + " %" : "-",
             freezes is { } f ? ClockText.DayClock(f) : "-",
             solid is { } s ? ClockText.DayClock(s) : "-",

@@ -153,12 +153,12 @@ internal static class OptionsSheet
                 r.StoppedByCylinder ? "stops" : VerdictWord.Of(r.Summary.Verdict),
                 r.Summary.FirstFailure is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-",
                 r.Summary.Wanting.Seconds > 0 ? ClockText.SpanShort(r.Summary.Wanting) : "-",
-                r.Summary.InsideLow is { } low ? UnitStyle.Number(units.TemperatureIn(low.Kelvins), units.IsUs ? 0 : 1) : "-",
+                r.Summary.InsideLow is { } low ? units.TemperatureNumber(low.Kelvins) : "-",
                 Mass(r.Summary.GasUsed.Kilograms, units),
                 Mass(r.Summary.LeftAtEnd.Kilograms, units),
                 .. comparison.Rows.Any(o => o.Cost is not null) ? [r.Cost is { } cost ? UnitStyle.Number(cost, 2) : "-"] : Array.Empty<string>(),
             ])]);
     }
 
-    private static string Mass(double kg, UnitStyle units) => UnitStyle.Number(units.MassIn(kg), units.IsUs ? 1 : 2);
+    private static string Mass(double kg, UnitStyle units) => units.MassNumber(kg);
 }
