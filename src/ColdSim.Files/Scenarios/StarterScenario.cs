@@ -77,7 +77,7 @@ public static class StarterScenario
 
         [run]
         start = 2025-01-14T16:00:00-07:00
-        nights = 2
+        nights = 3
 
         [cylinder]
         size = "20 lb"                  # or water_capacity and diameter from the plate
@@ -124,6 +124,18 @@ public static class StarterScenario
         short_allowance = "5 min"
         below_set_point = "1 K"
         dawn = "07:00"
+
+        # What else could be taken or done: 'coldsim compare' runs each and ranks them.
+        [[option]]
+        name = "100 lb cylinder"
+        [option.set]
+        "cylinder.size" = "100 lb"
+
+        [[option]]
+        name = "100 lb, 55 °F at night"
+        [option.set]
+        "cylinder.size" = "100 lb"
+        "thermostat.night" = "55 °F"
 
         """;
 }
