@@ -61,6 +61,9 @@ public sealed record Scenario
     /// <summary>What was taken because the scenario does not say it, in plain words, for the report.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];
 
+    /// <summary>When the run that is asked for ends; its weather may end sooner.</summary>
+    public DateTimeOffset End => Start.AddSeconds(new Nights.NightCalendar(this).Duration_s);
+
     /// <summary>The step that is taken unless asked otherwise. [s]</summary>
     public const double DefaultStep_s = 90;
 }

@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Model.Appliances;
+using ColdSim.Model.Heaters;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -15,6 +16,12 @@ internal static class ApplianceCautions
         Rig rig = report.Scenario.Rig;
         if (report.Summary.OutsideLow.DegreesCelsius <= Snow_C && Openings(rig) is { Count: > 0 } openings)
             yield return $"Snow and ice: keep {string.Join(", ", openings)} clear, and look again after every fall or drift. Blocked, a burner makes carbon monoxide.";
+        if (rig.Heaters.Any(h => h.Supply == HeaterSupply.OwnFuel))
+        {
+            yield return "A wood or diesel heater: its flue tight and clear, its distances and its own air as its plate asks, a carbon monoxide alarm "
+                + "beside it, and nobody asleep over an open fire.";
+        }
+
         if (rig.Appliances.Any(a => a is CatalyticHeater))
         {
             yield return "A heater without a flue burns the coach's own air: carbon monoxide, less oxygen, damp. Only one listed for use inside, with the "
@@ -37,6 +44,8 @@ internal static class ApplianceCautions
             openings.Add("the refrigerator's vents");
         if (rig.Appliances.Any(a => a is StorageWaterHeater or OnDemandWaterHeater))
             openings.Add("the water heater's vent");
+        if (rig.Heaters.Any(h => h.Supply == HeaterSupply.OwnFuel))
+            openings.Add("the other heaters' flues and intakes");
         if (rig.Power?.Generator is not null)
             openings.Add("the generator's exhaust");
         if (rig.Appliances.Any(a => a.IsUnvented) || rig.Coach is { Ventilation_m3_s: > 0 } or { Moisture: not null })

@@ -11,7 +11,15 @@ internal static class ChanceSentence
 
     public static string Of(ChanceReport report)
     {
-        string nights = report.Nights.Count switch { 1 => "The night holds", 2 => "Both nights hold", var n => $"All {n} nights hold" };
+        string nights = (report.Nights.Count, report.Scenario.HeatStops is null) switch
+        {
+            (1, true) => "The night holds",
+            (2, true) => "Both nights hold",
+            (var n, true) => $"All {n} nights hold",
+            (1, false) => "Without its furnace from some time on, the night has gas enough",
+            (2, false) => "Without the furnace from some time on, both nights have gas enough",
+            (var n, false) => $"Without the furnace from some time on, all {n} nights have gas enough",
+        };
         string partial = report.IsPartial ? $"Interrupted after {Count(report.Done)} of {Count(report.Asked)} {Members(report, report.Asked)}, so only of these: " : "";
         string plain = report.Plain.Summary.Verdict switch
         {

@@ -15,13 +15,19 @@ internal static class EventRows
         List<EventRow> rows = [];
         IEnumerable<ReportedEvent> told = events.Where(e => e.Kind is not (ReportedKind.BurnerOn or ReportedKind.BurnerOff));
         foreach (IGrouping<DateOnly, ReportedEvent> night in told.GroupBy(Night))
-            AddNight(LockoutCycles.Fold([.. night]), rows, new CylinderEventWords(rig, units));
+        {
+            // Damp comes and goes with every cycle of the burner: told once a night.
+            ReportedEvent[] damp = [.. night.Where(e => e.Kind == ReportedKind.DampSettles)];
+            AddNight(LockoutCycles.Fold([.. night.Where(e => e.Kind != ReportedKind.DampSettles || ReferenceEquals(e, damp[0]))]), rows,
+                new CylinderEventWords(rig, units), damp.Length);
+        }
+
         return rows;
     }
 
     private static DateOnly Night(ReportedEvent e) => DateOnly.FromDateTime((e.Time - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
 
-    private static void AddNight(LockoutCycles night, List<EventRow> rows, CylinderEventWords words)
+    private static void AddNight(LockoutCycles night, List<EventRow> rows, CylinderEventWords words, int damp)
     {
         ReportedEvent[] told = night.Told;
         for (int i = 0; i < told.Length;)
@@ -31,6 +37,7 @@ internal static class EventRows
                 ReportedKind.ShortBegins => Shorts(told, i, rows),
                 ReportedKind.IgnitionFailed => Failures(told, i, rows),
                 ReportedKind.ReserveFeeds => Reserves(told, i, rows, words),
+                ReportedKind.DampSettles => Damp(told, i, rows, damp),
                 _ => Single(told, i, rows, night, words),
             };
         }
@@ -39,6 +46,12 @@ internal static class EventRows
     private static int Single(ReportedEvent[] told, int i, List<EventRow> rows, LockoutCycles night, CylinderEventWords words)
     {
         rows.Add(new(told[i], i == night.MoreLockoutsAt ? $"furnace locks out {night.MoreLockouts} times more" : words.Of(told[i]) ?? WaterWords(told[i]) ?? Words(told[i].Kind)));
+        return i + 1;
+    }
+
+    private static int Damp(ReportedEvent[] told, int i, List<EventRow> rows, int times)
+    {
+        rows.Add(new(told[i], "damp settles on the coldest surface" + (times > 1 ? $", {times} times in the night" : "")));
         return i + 1;
     }
 
@@ -104,7 +117,6 @@ internal static class EventRows
     private static string Words(ReportedKind kind) => kind switch
     {
         ReportedKind.ShortEnds => "gas is enough again",
-        ReportedKind.DampSettles => "damp settles on the coldest surface",
         ReportedKind.FlameLost => "flame lost",
         ReportedKind.Lockout => "furnace locks out",
         ReportedKind.LockoutRetry => "furnace tries again",

@@ -14,6 +14,9 @@ internal static class FreezeSentence
     /// <summary>The same for a run in which it does stop.</summary>
     public static string After(HeatStop stop, UnitStyle units) => $"The furnace stops on {ClockText.DayClock(stop.At)} and stays out: {Then(stop, units)}";
 
+    /// <summary>The same from the first time without enough gas or voltage on, such as "From Thu 14 Jan 03:19 on: inside is …".</summary>
+    public static string From(HeatStop failure, UnitStyle units) => $"From {ClockText.DayClock(failure.At)} on, {Then(failure, units)}";
+
     private static string Then(HeatStop stop, UnitStyle units)
     {
         List<string> parts = [];
@@ -29,6 +32,7 @@ internal static class FreezeSentence
     private static string Inside(HeatStop stop, UnitStyle units)
         => (stop.FiftyAfter, stop.FreezingAfter) switch
         {
+            (_, { Seconds: <= 0 }) => "inside is below freezing already",
             ({ Seconds: <= 0 }, null) => $"inside is at {units.Temperature(Fifty_K)} or below already and does not reach freezing within {Days(stop.Watched)}",
             ({ Seconds: <= 0 }, { } freezing) => $"inside is at {units.Temperature(Fifty_K)} or below already and at freezing after {ClockText.Span(freezing)}",
             (null, _) => $"inside stays above {units.Temperature(Fifty_K)} for all of {Days(stop.Watched)}",

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -15,7 +16,7 @@ internal static class RunText
     {
         List<TextSection> sections =
         [
-            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Stops(report, units), .. Sentences(report, units)]),
+            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Stops(report, units), .. Sentences(report, units), .. Follows(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
             .. BlendTable.Applies(report) ? [new TextSection("The gas", BlendTable.Lines(report, units))] : Array.Empty<TextSection>(),
@@ -55,6 +56,9 @@ internal static class RunText
 
     private static IEnumerable<string> Stops(RunReport report, UnitStyle units)
         => report.HeatStop is { } stop ? Wrap.Lines(FreezeSentence.After(stop, units), rest: "  ") : [];
+
+    private static IEnumerable<string> Follows(RunReport report, UnitStyle units)
+        => AfterFailure.Of(report) is { } failure ? ["", .. Wrap.Lines(FreezeSentence.From(failure, units), rest: "  ")] : [];
 
     private static string Setting(RunReport report, UnitStyle units)
     {

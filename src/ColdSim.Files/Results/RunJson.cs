@@ -3,6 +3,7 @@ using ColdSim.Model.Engine;
 using ColdSim.Physics.Mixtures;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 using static ColdSim.Files.Results.JsonValues;
@@ -36,6 +37,7 @@ public static class RunJson
             Time(json, "start", report.Scenario.Start);
             json.WriteString("end", WireNames.Of(report.End));
             FreezeJson.Stop(json, "furnace_stops", report.HeatStop);
+            FreezeJson.Stop(json, "after_failure", AfterFailure.Of(report));
             Summary(json, report.Summary);
             json.WriteStartArray("cylinders");
             for (int i = 0; i < report.Scenario.Rig.Cylinders.Count; i++)

@@ -95,8 +95,9 @@ public static class ScenarioReader
         IReadOnlyList<CylinderSpecification> written = CylindersSection.Read(root);
         (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section("arrangement"), written);
         RegulatorSpecification regulator = RegulatorSection.Read(root.Section("regulator"));
+        SectionReader furnaceSection = root.Section("furnace");
         (FurnaceSpecification? furnace, DateTimeOffset? furnaceStops) = FurnaceSection.Read(
-            root.Section("furnace"), stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
+            furnaceSection, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
         (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W, people);
@@ -114,7 +115,7 @@ public static class ScenarioReader
         AppliancesSection.Check(root, appliances, coach);
         PowerSection.Check(reading, power, furnace, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site]);
         CheckGas(root, gas, arrangement);
-        CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders);
+        CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders, heaters, appliances);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
         Rig rig = new()
@@ -150,6 +151,7 @@ public static class ScenarioReader
             WantedChance_frac = wantedChance_frac,
         };
         scenario = TripSections.With(scenario, stops, refills, carries_kg, reading);
+        FurnaceSection.CheckStop(furnaceSection, scenario);
         return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };
     }
 
@@ -181,10 +183,19 @@ public static class ScenarioReader
             reading.Warn($"[people] counts people, and there is no [coach] for them to warm");
     }
 
-    private static void CheckPower(Reading reading, IReadOnlyList<SiteSpecification> sites, IReadOnlyList<CylinderSpecification> cylinders)
+    private static void CheckPower(
+        Reading reading, IReadOnlyList<SiteSpecification> sites, IReadOnlyList<CylinderSpecification> cylinders, IReadOnlyList<OtherHeater> heaters,
+        IReadOnlyList<GasAppliance> appliances)
     {
-        if (!sites.Any(s => s.Hookup) && cylinders.Any(c => c.Blanket is { Supply: BlanketSupply.ShorePower, Power_W: > 0 }))
-            reading.Warn($"a blanket on shore power, and {(sites.Count > 1 ? "no stop" : "[place]")} has {(sites.Count > 1 ? "a" : "no")} hookup: it is insulation only");
+        if (sites.Any(s => s.Hookup))
+            return;
+        string nowhere = $"and {(sites.Count > 1 ? "no stop" : "[place]")} has {(sites.Count > 1 ? "a" : "no")} hookup";
+        if (cylinders.Any(c => c.Blanket is { Supply: BlanketSupply.ShorePower, Power_W: > 0 }))
+            reading.Warn($"a blanket on shore power, {nowhere}: it is insulation only");
+        foreach (OtherHeater heater in heaters.Where(h => h.Supply == HeaterSupply.ShorePower))
+            reading.Warn($"{heater.Name} runs on shore power, {nowhere}: it gives no heat");
+        foreach (GasAppliance appliance in appliances.Where(a => a.ElectricInput_W > 0))
+            reading.Assume($"{appliance.Name}: its electric element has no hookup, so it runs on gas");
     }
 
     private static ReadResult Failed(FileProblem problem) => new() { Scenario = null, Problems = [problem], Warnings = [] };

@@ -63,7 +63,7 @@ internal static class ChanceFigures
             : [];
     }
 
-    // How well a member went: by what is left where it holds, by the time it was short where it does not.
+    // How well a member went: by what is left where it holds, by the time without gas or voltage where it does not.
     private static double Went(LeanRun run)
-        => run.Holds ? run.Nights[^1].LeftAtEnd_kg : Failing - run.Nights.Sum(n => n.Short_s);
+        => run.Holds ? run.Nights[^1].LeftAtEnd_kg : Failing - run.Nights.Sum(n => n.Short_s + n.VoltageGone_s);
 }

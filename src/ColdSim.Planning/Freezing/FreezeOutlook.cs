@@ -47,8 +47,11 @@ public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<HeatStop> St
         return new FreezeOutlook(scenario, stops);
     }
 
-    /// <summary>The instant that leaves the least time until water begins to freeze, or until inside does where there is no water.</summary>
-    public HeatStop? Shortest => Stops.Where(s => Left_s(s) is not null).MinBy(s => Left_s(s)!.Value);
+    /// <summary>
+    /// The instant that leaves the least time until water begins to freeze, or until inside does where there is no water. What freezes with
+    /// the furnace on leaves no time at all and counts only where nothing else is left.
+    /// </summary>
+    public HeatStop? Shortest => Stops.Where(s => Left_s(s) is not null).OrderBy(s => Left_s(s) <= 0).ThenBy(s => Left_s(s)).FirstOrDefault();
 
     private static double? Left_s(HeatStop stop) => (stop.First?.BeginsAfter ?? (stop.Water.Count == 0 ? stop.FreezingAfter : null))?.Seconds;
 }

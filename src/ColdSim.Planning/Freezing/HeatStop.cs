@@ -26,9 +26,9 @@ public sealed record HeatStop
     /// <summary>How long was looked ahead: to the end of the weather, at most <see cref="HeatStopRun.LongestWatch_s"/>.</summary>
     public required Duration Watched { get; init; }
 
-    /// <summary>The next water to freeze, before any that already has; null where none does within <see cref="Watched"/>.</summary>
+    /// <summary>The first water to freeze, or freezing by then, before any that is ice already; null where none does within <see cref="Watched"/>.</summary>
     public WaterAfter? First => Water.Where(w => w.BeginsAfter is not null)
-        .OrderBy(w => w.BeginsAfter!.Value.Seconds <= 0).ThenBy(w => w.BeginsAfter!.Value.Seconds).FirstOrDefault();
+        .OrderBy(w => w.SolidAfter is { Seconds: <= 0 }).ThenBy(w => w.BeginsAfter!.Value.Seconds).FirstOrDefault();
 }
 
 /// <summary>One body of water after the furnace has stopped.</summary>

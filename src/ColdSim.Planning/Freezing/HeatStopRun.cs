@@ -15,6 +15,15 @@ public static class HeatStopRun
     private const double Fifty_K = 283.15;
     private const double Freezing_K = 273.15;
 
+    /// <summary>Whether a run reaches an instant, with weather after it.</summary>
+    /// <param name="scenario">The run.</param>
+    /// <param name="at">The instant.</param>
+    public static bool Reaches(Scenario scenario, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return LegAt(NightRun.LegsOf(scenario with { HeatStops = null }), at) is not null;
+    }
+
     /// <summary>What happens when the furnace stops.</summary>
     /// <param name="scenario">The question.</param>
     /// <param name="at">When it stops; within the run and before the end of its weather.</param>
@@ -26,9 +35,7 @@ public static class HeatStopRun
     {
         ArgumentNullException.ThrowIfNull(scenario);
         IReadOnlyList<Leg> legs = NightRun.LegsOf(scenario with { HeatStops = null });
-        Leg? last = legs.FirstOrDefault(l => at >= l.From && at < l.To && at < l.Weather.Last);
-        if (last is null)
-            throw new ArgumentOutOfRangeException(nameof(at), at, "The instant lies outside the run.");
+        Leg last = LegAt(legs, at) ?? throw new ArgumentOutOfRangeException(nameof(at), at, "The instant lies outside the run.");
         LegRun before = new(scenario, new NightWatch(scenario, new NightCalendar(scenario), new Nobody(), listEvents: false));
         foreach (Leg leg in legs)
         {
@@ -39,6 +46,8 @@ public static class HeatStopRun
         if (before.State is not null && !before.Ledger.Closes) throw new LedgerOpenException(before.Ledger);
         return After(scenario, last, at, before.State, cancel);
     }
+
+    private static Leg? LegAt(IReadOnlyList<Leg> legs, DateTimeOffset at) => legs.FirstOrDefault(l => at >= l.From && at < l.To && at < l.Weather.Last);
 
     private static HeatStop After(Scenario scenario, Leg leg, DateTimeOffset at, RigState? state, CancellationToken cancel)
     {

@@ -52,6 +52,8 @@ public sealed record LimitChart
         double[] rising = [.. (fills ?? UsualFills).Distinct().Order()];
         if (rising.Length == 0 || !(rising[0] > 0) || !(rising[^1] <= 1))
             throw new ArgumentException("Fills are parts of the legal filling, over 0 to 1.", nameof(fills));
+        // What could be given is asked of a furnace that runs.
+        scenario = scenario with { HeatStops = null };
         StandardNight night = new(scenario);
         IReadOnlyList<SetUp> setUps = SetUp.Of(scenario.Rig);
         LimitColumn[] columns = new LimitColumn[setUps.Count];

@@ -8,7 +8,8 @@ namespace ColdSim.Planning.Nights;
 /// <param name="LeftAtEnd_kg">Propane left at the last instant counted. [kg]</param>
 /// <param name="Short_s">Undersupply in all. [s]</param>
 /// <param name="Dry_s">When it was dry, since the run's start; NaN where it was not. [s]</param>
-internal sealed record LeanNight(Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, double Short_s, double Dry_s);
+/// <param name="VoltageGone_s">Without voltage in all; 0 without a battery. [s]</param>
+internal sealed record LeanNight(Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, double Short_s, double Dry_s, double VoltageGone_s);
 
 /// <summary>A run without curves and events.</summary>
 /// <param name="Nights">Night by night; none where a cylinder cannot start.</param>

@@ -45,7 +45,7 @@ public static class NightRun
             Ledger = run.Ledger,
             Series = series,
             End = run.End,
-            HeatStop = scenario.HeatStops is { } stops ? Freezing.HeatStopRun.At(scenario, stops, cancel) : null,
+            HeatStop = scenario.HeatStops is { } stops && Freezing.HeatStopRun.Reaches(scenario, stops) ? Freezing.HeatStopRun.At(scenario, stops, cancel) : null,
         };
     }
 
@@ -64,7 +64,7 @@ public static class NightRun
         foreach (NightTally t in watch.Nights)
         {
             if (!double.IsNaN(t.PropaneAtStart_kg))
-                nights.Add(new LeanNight(NightJudgement.Of(t, scenario.Criteria).Verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s));
+                nights.Add(new LeanNight(NightJudgement.Of(t, scenario.Criteria).Verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s, t.VoltageGone_s));
         }
 
         return new LeanRun(nights, run.End, run.Ledger);

@@ -47,12 +47,32 @@ public class HeatersAndDampReaderTests
         Assert.Equal(20 * 0.3048 * 2.4 * 2, damp.Volume_m3, 1e-6);
     }
 
+    [Theory]
+    [InlineData("2027-01-13T03:00:00")]
+    [InlineData("2025-01-14T15:59:00")]
+    [InlineData("2025-01-14T21:00:00")]
+    public void A_furnace_cannot_stop_outside_the_run(string stops)
+    {
+        ReadResult result = Fixtures.Read(Fixtures.Least + $"\n[thermostat]\nday = \"18 °C\"\n\n[furnace]\ninput = \"20,000 BTU/h\"\nstops_at = {stops}\n" + Coach);
+        string told = Assert.Single(result.Problems).ToString();
+        Assert.Contains("outside the run; accepted: from 2025-01-14T16:00:00-07:00 to before 2025-01-14T21:00:00-07:00", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_runs_on_shore_power_and_has_none_is_told()
+    {
+        ReadResult read = Fixtures.Read(Fixtures.Least + Coach
+            + "[[heater]]\nname = \"fan heater\"\nruns_on = \"shore\"\noutput = \"1,500 W\"\n\n[[refrigerator]]\ninput = \"1,500 BTU/h\"\nelectric = \"300 W\"\n");
+        Assert.Contains(read.Warnings, w => w.Contains("fan heater runs on shore power, and [place] has no hookup: it gives no heat", StringComparison.Ordinal));
+        Assert.Contains(read.Scenario!.Assumptions, a => a.Contains("its electric element has no hookup", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_furnace_may_be_said_to_stop()
     {
-        const string Heated = "\n[thermostat]\nday = \"18 °C\"\n\n[furnace]\ninput = \"20,000 BTU/h\"\nstops_at = 2027-01-13T03:00:00\n";
+        const string Heated = "\n[thermostat]\nday = \"18 °C\"\n\n[furnace]\ninput = \"20,000 BTU/h\"\nstops_at = 2025-01-14T18:00:00\n";
         Scenario scenario = Read(Heated + Coach);
-        Assert.Equal(new TimeSpan(3, 0, 0), scenario.HeatStops!.Value.TimeOfDay);
+        Assert.Equal(new TimeSpan(18, 0, 0), scenario.HeatStops!.Value.TimeOfDay);
         Assert.Equal(scenario.Start.Offset, scenario.HeatStops.Value.Offset);
     }
 

@@ -1,3 +1,5 @@
+using ColdSim.Model.Nodes;
+using ColdSim.Model;
 using System.Text.Json;
 using ColdSim.Files.Results;
 using ColdSim.Model.Engine;
@@ -45,6 +47,11 @@ public class ResultsTests
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
         Collect(Json().RootElement, "", written);
+
+        // The furnace of the first is made to stop; this one's goes short by itself.
+        RunReport failed = Reports.Short() with { HeatStop = null };
+        Rig wet = failed.Scenario.Rig with { Water = [new ThermalNode { Name = "tank", Capacity_J_K = 50e3, Water_kg = 10 }] };
+        Collect(Json(failed with { Scenario = failed.Scenario with { Rig = wet } }).RootElement, "", written);
         string[] page = [.. DocPage.Lines("json.md").TakeWhile(l => l != ComparisonTitle).Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
         Assert.Equal(written, page);
     }
@@ -77,10 +84,10 @@ public class ResultsTests
         Assert.Equal(5, lines.Length);
     }
 
-    private static JsonDocument Json()
+    private static JsonDocument Json(RunReport? of = null)
     {
         using MemoryStream stream = new();
-        RunReport report = Reports.Short();
+        RunReport report = of ?? Reports.Short();
         LogReading read = new() { Line = 7, Time = report.Scenario.Start, Reading = new WeightReading { Name = "weight", Scale_kg = 12, Tare_kg = 8 } };
         Forecast forecast = new()
         {

@@ -1,6 +1,7 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Furnace;
+using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
@@ -50,5 +51,21 @@ internal static class FurnaceSection
         if (furnace.DropOutPressure_Pa > furnace.IgnitionPressure_Pa)
             section.Report("drop_out_pressure", "the drop-out pressure is above the ignition pressure");
         return (furnace, stops);
+    }
+
+    /// <summary>Checks when it stops against the run.</summary>
+    public static void CheckStop(SectionReader section, Scenario scenario)
+    {
+        if (scenario.HeatStops is not { } stops)
+            return;
+        DateTimeOffset end = scenario.End < scenario.Weather.Last || scenario.Legs.Count > 0 ? scenario.End : scenario.Weather.Last;
+        if (stops < scenario.Start || stops >= end)
+        {
+            section.Report("stops_at", FormattableString.Invariant($"the furnace stops at {stops:yyyy-MM-dd'T'HH:mm:sszzz}, outside the run"),
+                FormattableString.Invariant($"accepted: from {scenario.Start:yyyy-MM-dd'T'HH:mm:sszzz} to before {end:yyyy-MM-dd'T'HH:mm:sszzz}"));
+            return;
+        }
+
+        section.Reading.Assume($"furnace: out from stops_at on; a night that has its gas and its voltage counts as holding, however cold it is inside");
     }
 }

@@ -5,6 +5,7 @@ using ColdSim.Physics.Freezing;
 using ColdSim.Planning;
 using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
+using UnitsNet;
 using Xunit;
 using static ColdSim.Tests.Model.Rigs;
 
@@ -107,5 +108,29 @@ public class HeatStopTests
         FreezeOutlook outlook = FreezeOutlook.Of(scenario, instants);
         Assert.Equal(outlook.Stops.Min(s => s.FreezingAfter!.Value.Seconds), outlook.Shortest!.FreezingAfter!.Value.Seconds);
         Assert.True(outlook.Shortest.At > At(14));
+    }
+
+    [Fact]
+    public void A_stop_after_the_last_night_that_is_run_is_none()
+    {
+        Scenario scenario = Held() with { HeatStops = Held().End.AddHours(1) };
+        RunReport run = NightRun.Of(scenario);
+        Assert.Null(run.HeatStop);
+        Assert.Equal(NightRun.Of(Held()).Summary.GasUsed.Kilograms, run.Summary.GasUsed.Kilograms, 1e-9);
+    }
+
+    [Fact]
+    public void Water_that_freezes_comes_before_what_is_ice_already_and_before_what_freezes_later()
+    {
+        WaterAfter ice = new("ice", Duration.Zero, Duration.Zero), now = new("now", Duration.Zero, Duration.FromHours(2)), later = new("later", Duration.FromHours(1), null);
+        HeatStop Of(params WaterAfter[] water) => NightRun.Of(Held(-10, Line) with { HeatStops = At(11) }).HeatStop! with { Water = water };
+        Assert.Equal("now", Of(later, ice, now).First!.Name);
+        Assert.Equal("later", Of(later, ice).First!.Name);
+        Assert.Equal("ice", Of(ice).First!.Name);
+
+        // The headline is of the instant that leaves the least time, not of one at which it is too late.
+        HeatStop late = Of(now), soon = Of(later) with { At = At(12) };
+        Assert.Same(soon, new FreezeOutlook(Held(), [late, soon]).Shortest);
+        Assert.Same(late, new FreezeOutlook(Held(), [late]).Shortest);
     }
 }
