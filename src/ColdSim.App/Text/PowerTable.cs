@@ -9,7 +9,9 @@ internal static class PowerTable
 {
     public static bool Applies(RunReport report) => report.Scenario.Rig.Power is not null;
 
-    public static IReadOnlyList<string> Lines(RunReport report) => TextTable.Lines(
+    public static IReadOnlyList<string> Lines(RunReport report) => [.. Table(report), .. TooCold(report)];
+
+    private static IReadOnlyList<string> Table(RunReport report) => TextTable.Lines(
         [
             new(["Night"], Left: true),
             new(["Fan", "Wh"]),
@@ -34,6 +36,13 @@ internal static class PowerTable
         FirstOut.Battery => "battery",
         _ => throw new UnreachableException(),
     };
+
+    // Sun and shore power do nothing for a bank that may not be charged.
+    private static IEnumerable<string> TooCold(RunReport report)
+    {
+        string[] nights = [.. report.Nights.Where(n => n.Power!.TooCold.Seconds > 0).Select(n => $"{ClockText.NightShort(n)} {ClockText.Span(n.Power!.TooCold)}")];
+        return nights.Length == 0 ? [] : Wrap.Lines($"Too cold to be charged: {string.Join(", ", nights)}.", rest: "  ");
+    }
 
     private static string[] Row(NightReport night)
     {

@@ -35,6 +35,7 @@ internal static class PowerJson
         Number(json, "charge_at_end_frac", power.ChargeAtEnd.DecimalFractions);
         Time(json, "flat_at", power.FlatAt);
         Number(json, "voltage_gone_s", power.VoltageGone.Seconds);
+        Number(json, "too_cold_to_charge_s", power.TooCold.Seconds);
         json.WriteEndObject();
     }
 }

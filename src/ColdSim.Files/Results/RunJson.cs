@@ -106,6 +106,7 @@ public static class RunJson
         json.WriteNumber("walks", night.Walks);
         json.WriteNumber("reserve_starts", night.ReserveStarts);
         Number(json, "blanket_energy_wh", night.BlanketEnergy.WattHours);
+        Number(json, "other_heat_wh", night.OtherHeat.WattHours);
         Number(json, "cylinder_temperature_max_c", night.HottestCylinder.DegreesCelsius);
         Number(json, "pressure_min_kpa_gauge", night.CylinderPressureLow.Kilopascals);
         Number(json, "liquid_temperature_min_c", night.LiquidLow.DegreesCelsius);

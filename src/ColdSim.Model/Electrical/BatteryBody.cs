@@ -76,4 +76,9 @@ public sealed class BatteryBody
     /// <summary>How fast its charge grows while it takes a power. [W]</summary>
     /// <param name="taken_W">Power at its terminals. [W]</param>
     public double Gain_W(double taken_W) => taken_W * Specification.ChargeEfficiency_frac;
+
+    /// <summary>Whether it may not be charged at all for the cold.</summary>
+    /// <param name="battery_K">Its temperature. [K]</param>
+    public bool IsTooColdToCharge(double battery_K)
+        => ColdCharging.Most_1_h(Specification.Chemistry, Specification.BulkRate_1_h, battery_K) <= 0;
 }

@@ -205,7 +205,7 @@ internal sealed class PowerSide
         use.Generator_W = _site.Hookup ? 0 : flux.Converter_J / step_s;
         use.ChargeBefore_frac = _before_J / _power.Battery.Rated_J;
         (use.Charge_frac, use.Usable_frac) = Charge(battery_K);
-        (use.Live, use.GeneratorRuns) = (Live, Generator is { Runs: true });
+        (use.Live, use.TooCold, use.GeneratorRuns) = (Live, _battery.IsTooColdToCharge(battery_K), Generator is { Runs: true });
     }
 
     // The charge after a part of the step, and what flowed until then.

@@ -249,6 +249,7 @@ public sealed class Simulation
 
         _record.HeatIntoCylinder_W = _stepper.Flowed.CylinderHeat_J * perSecond;
         _record.Blanket_W = _conditions.BlanketPower_W();
+        _record.OtherHeat_W = _conditions.OtherHeat_W;
         _record.BurnerLit = _conditions.FurnaceLit;
         _record.Undersupplied = _controls.Supply.Undersupplied;
         _record.DampSettles = _plant.Damp is not null && _controls.Damp.Passed;

@@ -64,6 +64,9 @@ public sealed class StepRecord
     /// <summary>Power of the blankets that are on. [W]</summary>
     public double Blanket_W { get; set; }
 
+    /// <summary>Heat of the heaters beside the furnace. [W]</summary>
+    public double OtherHeat_W { get; set; }
+
     /// <summary>Whether the furnace burnt.</summary>
     public bool BurnerLit { get; set; }
 
@@ -85,6 +88,7 @@ public sealed class StepRecord
         ArgumentNullException.ThrowIfNull(whole);
         (_ends[_from], _ends[1 - _from]) = (from, to);
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
+        OtherHeat_W = whole.OtherHeat_W;
         (BurnerLit, Undersupplied, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.DampSettles);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
         whole.IsShort.AsSpan().CopyTo(IsShort);

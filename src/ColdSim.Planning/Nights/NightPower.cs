@@ -40,6 +40,9 @@ public sealed record NightPower
     /// <summary>How long it was gone in all.</summary>
     public required Duration VoltageGone { get; init; }
 
+    /// <summary>How long the bank was too cold to be charged.</summary>
+    public Duration TooCold { get; init; }
+
     /// <summary>Everything drawn.</summary>
     public Energy DrawnInAll => Energy.FromJoules(Drawn.Sum(d => d.Energy.Joules));
 }

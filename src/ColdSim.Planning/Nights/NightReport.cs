@@ -65,6 +65,9 @@ public sealed record NightReport
     /// <summary>Electricity that the blankets took.</summary>
     public Energy BlanketEnergy { get; init; }
 
+    /// <summary>Heat of the heaters beside the furnace.</summary>
+    public Energy OtherHeat { get; init; }
+
     /// <summary>Highest temperature of any cylinder.</summary>
     public Temperature HottestCylinder { get; init; }
 

@@ -136,6 +136,7 @@ public static class NightRun
             Walks = t.Walks,
             ReserveStarts = t.ReserveStarts,
             BlanketEnergy = Energy.FromJoules(t.Blanket_J),
+            OtherHeat = Energy.FromJoules(t.OtherHeat_J),
             HottestCylinder = Temperature.FromKelvins(t.Hottest_K),
             GasByAppliance = t.Takers.Gas(),
             FirstToStarve = t.Takers.FirstToStarve(),

@@ -60,6 +60,9 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
 
     public double Blanket_J { get; private set; }
 
+    /// <summary>Heat of the heaters beside the furnace. [J]</summary>
+    public double OtherHeat_J { get; private set; }
+
     public double Hottest_K { get; private set; }
 
     public double Damp_s { get; private set; }
@@ -95,6 +98,7 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
         for (int i = 0; i < cylinders; i++) _eachAtEnd[i] = record.To.Cylinder(i);
         Used_kg += record.From.Propane_kg - record.To.Propane_kg;
         Blanket_J += record.Blanket_W * step_s;
+        OtherHeat_J += record.OtherHeat_W * step_s;
         To_s = record.To.Time_s;
         Takers.Add(record, step_s);
         if (record.BurnerLit) Burner_s += step_s;

@@ -9,6 +9,7 @@ namespace ColdSim.Planning.Nights;
 internal sealed class PowerTally(PowerSpecification power)
 {
     private readonly double[] _drawn_J = new double[Consumers.Count(power)];
+    private double _tooCold_s;
     private double _solar_J, _shore_J, _generator_J, _generator_s;
     private double _low_frac = double.PositiveInfinity, _lowAt_s, _end_frac;
 
@@ -26,6 +27,7 @@ internal sealed class PowerTally(PowerSpecification power)
         _shore_J += use.Shore_W * step_s;
         _generator_J += use.Generator_W * step_s;
         if (use.GeneratorRuns) _generator_s += step_s;
+        if (use.TooCold) _tooCold_s += step_s;
         if (use.Charge_frac < _low_frac) (_low_frac, _lowAt_s) = (use.Charge_frac, to_s);
         _end_frac = use.Charge_frac;
         if (use.Live) return;
@@ -45,5 +47,6 @@ internal sealed class PowerTally(PowerSpecification power)
         ChargeAtEnd = Ratio.FromDecimalFractions(_end_frac),
         FlatAt = double.IsNaN(Flat_s) ? null : start.AddSeconds(Flat_s),
         VoltageGone = Duration.FromSeconds(VoltageGone_s),
+        TooCold = Duration.FromSeconds(_tooCold_s),
     };
 }
