@@ -123,7 +123,7 @@ internal static class RemedyTable
                         + (explanation.Report.Scenario.Rig.Site.Hookup ? "" : ", and there is none"));
                 break;
             case RemedyKind.Fill:
-                yield return $"{units.Mass(remedy.Contents_kg)} of propane";
+                yield return $"{units.Mass(remedy.Contents_kg)} of {GasWord.Of(explanation.Report.Scenario.Rig)}";
                 break;
             case RemedyKind.Size:
                 yield return $"as full: {units.Mass(remedy.Contents_kg)}";
