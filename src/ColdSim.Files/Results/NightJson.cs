@@ -41,7 +41,7 @@ internal static class NightJson
         json.WriteEndObject();
     }
 
-    private static void Parts(Utf8JsonWriter json, string name, in GasMasses parts)
+    public static void Parts(Utf8JsonWriter json, string name, in GasMasses parts)
     {
         json.WriteStartObject(name);
         Number(json, "propane", parts.Propane);
