@@ -123,6 +123,7 @@ public class DemoStoryTests
         Assert.Equal("special-duty propane", told.Best.Option.Name);
         Assert.True(told.Best.Holds);
         RunReport blend = NightRun.Of(demo.Scenario!);
+        Assert.Equal(blend.Nights[^1].Blends[0].LeftBehind, told.Rows.Single(r => r.Order == 0).LeftBehind);
         Assert.True(blend.Ledger.Closes);
         Assert.Equal([Verdict.Holds, Verdict.Holds, Verdict.RunsShort], blend.Nights.Select(n => n.Verdict));
         Assert.DoesNotContain(blend.Events, e => e.Kind == ReportedKind.LiquidGone);

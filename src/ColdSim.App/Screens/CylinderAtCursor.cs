@@ -8,7 +8,7 @@ namespace ColdSim.App.Screens;
 
 /// <summary>Each cylinder's own values at the time cursor, where there are several or a blanket.</summary>
 /// <param name="Name">What the cylinder is called.</param>
-/// <param name="Left">Propane in it.</param>
+/// <param name="Left">Gas in it.</param>
 /// <param name="Liquid">Temperature of its liquid and shell.</param>
 /// <param name="Pressure">Its own pressure.</param>
 /// <param name="State">Whether it feeds, and its blanket.</param>

@@ -1,14 +1,18 @@
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens;
 
 /// <summary>The four strips of a run, on axes that hold for all its nights so that nights compare at a glance.</summary>
 internal static class NightStrips
 {
-    /// <summary>Air, cylinder, gas and propane, top to bottom.</summary>
-    public static IReadOnlyList<Strip> Of(RunSeries series, UnitStyle units)
-        => [Air(series, units), Cylinder(series, units), Gas(series, units), Propane(series, units)];
+    /// <summary>Air, cylinder, gas drawn and gas left, top to bottom.</summary>
+    public static IReadOnlyList<Strip> Of(RunReport report, UnitStyle units)
+    {
+        RunSeries series = report.Series;
+        return [Air(series, units), Cylinder(series, units), Gas(series, units), Left(series, GasWord.Of(report.Scenario.Rig), units)];
+    }
 
     private static Strip Air(RunSeries series, UnitStyle units)
     {
@@ -45,8 +49,8 @@ internal static class NightStrips
             new("can give", series.CanGiveNow_W, units.PowerIn, axis, Stroke.Line));
     }
 
-    private static Strip Propane(RunSeries series, UnitStyle units)
-        => new(new("propane", series.Propane_kg, units.MassIn,
+    private static Strip Left(RunSeries series, string gas, UnitStyle units)
+        => new(new(gas, series.Propane_kg, units.MassIn,
             ValueAxis.Around(0, All(series, series.Propane_kg, units.MassIn).High, units.MassUnit), Stroke.Line));
 
     private static Extent All(RunSeries series, double[] samples, Func<double, double> read)

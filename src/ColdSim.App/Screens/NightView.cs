@@ -42,7 +42,7 @@ internal sealed record NightView(
 
     public DateTimeOffset TimeAt(int minute) => Report.Scenario.Start.AddMinutes(minute);
 
-    public NightView In(UnitStyle units) => this with { Units = units, Strips = NightStrips.Of(Report.Series, units) };
+    public NightView In(UnitStyle units) => this with { Units = units, Strips = NightStrips.Of(Report, units) };
 
     /// <summary>Opens on the first night, where it first ran short or else where it was coldest outside.</summary>
     public static NightView Open(RunReport report, UnitStyle units)
@@ -51,6 +51,6 @@ internal sealed record NightView(
         int minute = report.Nights[0].FirstShort is DateTimeOffset first
             ? NightSpan.MinuteAt(report, first)
             : Enumerable.Range(span.From, span.Length).MinBy(m => report.Series.Outside_K[m]);
-        return new(report, units, EventMark.AllOf(report), NightStrips.Of(report.Series, units), 0, span.Clamp(minute));
+        return new(report, units, EventMark.AllOf(report), NightStrips.Of(report, units), 0, span.Clamp(minute));
     }
 }

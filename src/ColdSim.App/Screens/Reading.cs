@@ -15,6 +15,7 @@ internal sealed record Reading(string Name, string Brief, string Value)
         RunSeries s = view.Report.Series;
         UnitStyle u = view.Units;
         int i = view.Minute;
+        string left = $"{GasWord.Of(view.Report.Scenario.Rig)} left";
         return
         [
             [
@@ -27,7 +28,7 @@ internal sealed record Reading(string Name, string Brief, string Value)
                 Of("liquid and shell", "liquid", s.Liquid_K[i], u.Temperature),
                 Of("cylinder pressure", "cylinder", s.CylinderPressure_Pa[i], u.Pressure),
                 Of("delivery pressure", "delivery", s.DeliveryPressure_Pa[i], u.Delivery),
-                Of("propane left", "propane left", s.Propane_kg[i], u.Mass),
+                Of(left, left, s.Propane_kg[i], u.Mass),
             ],
             [
                 Of("demand", "demand", s.Asked_W[i], u.PowerNumber),

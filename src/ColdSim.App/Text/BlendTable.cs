@@ -9,7 +9,15 @@ internal static class BlendTable
     /// <summary>Whether there is anything to say that propane alone would not.</summary>
     public static bool Applies(RunReport report) => report.Scenario.Rig.Gas.IsMixed;
 
-    public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
+    public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units) =>
+    [
+        .. Table(report, report.Nights, units),
+        .. Wrap.Lines("Parts by mass. What stays behind is liquid that at the night's coldest air has not the pressure to feed every appliance in full."),
+        .. Wrap.Lines("Gauges and the propane table are for propane alone; of a mixed gas only the scale tells the mass."),
+    ];
+
+    /// <summary>The rows of some nights under their headings, without what is said below them.</summary>
+    public static IReadOnlyList<string> Table(RunReport report, IEnumerable<NightReport> nights, UnitStyle units)
     {
         Rig rig = report.Scenario.Rig;
         bool several = rig.Cylinders.Count > 1;
@@ -23,7 +31,7 @@ internal static class BlendTable
             new(["at", "air", units.TemperatureUnit]),
         ]);
         List<IReadOnlyList<string>> rows = [];
-        foreach (NightReport night in report.Nights)
+        foreach (NightReport night in nights)
         {
             for (int i = 0; i < night.Blends.Count; i++)
             {
@@ -35,12 +43,7 @@ internal static class BlendTable
             }
         }
 
-        return
-        [
-            .. TextTable.Lines(columns, rows),
-            .. Wrap.Lines("Parts by mass. What stays behind is liquid that at the night's coldest air has not the pressure to feed every appliance in full."),
-            .. Wrap.Lines("Gauges and the propane table are for propane alone; of a mixed gas only the scale tells the mass."),
-        ];
+        return TextTable.Lines(columns, rows);
     }
 
     private static string[] Cells(BlendReport blend, UnitStyle units) =>

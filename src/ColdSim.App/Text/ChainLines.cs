@@ -25,10 +25,24 @@ internal static class ChainLines
                 + $"in air of {units.Temperature(chain.Outside_K)}, with {units.Mass(chain.Left_kg)} left in it."
             : $"The {chain.Cylinder} cylinder has no liquid left; vapour and shell stand at {units.Temperature(chain.LiquidTo_K)}, in air of "
                 + $"{units.Temperature(chain.Outside_K)}.";
+        if (Blend(chain, units) is { } blend)
+            yield return blend;
         yield return $"That left {units.Pressure(chain.Pressure_Pa)} before the regulator,";
         yield return $"with which it could pass {units.Power(chain.CanGive_W)} at full delivery pressure;";
         yield return $"{units.Power(chain.Asked_W)} was asked.";
     }
+
+    // What stays behind is the night's figure, so that it is the same as in the run's table.
+    private static string? Blend(ChainOfCause chain, UnitStyle units)
+    {
+        if (chain.Liquid is not { } liquid)
+            return null;
+        string made = $"That liquid is {Percent(liquid.Propane)} propane, {Percent(liquid.NormalButane)} n-butane and {Percent(liquid.Isobutane)} isobutane by mass";
+        return chain.Blend is not { LeftBehind: { } behind } night ? made + "."
+            : $"{made}; at the night's coldest air, {units.Temperature(night.LeftBehindAt.Kelvins)}, {units.Mass(behind.Kilograms)} would be left behind.";
+    }
+
+    private static string Percent(double part) => $"{UnitStyle.Number(100 * part, 0)} %";
 
     private static string Heat(double joule, UnitStyle units) => units.IsUs
         ? (Math.Round(joule / Btu_J / 10) * 10 + 0.0).ToString("#,0", CultureInfo.InvariantCulture) + " BTU"

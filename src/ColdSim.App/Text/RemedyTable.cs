@@ -45,6 +45,7 @@ internal static class RemedyTable
     {
         RemedyKind.Blanket => "listed blanket",
         RemedyKind.Fill => "fuller at the start",
+        RemedyKind.PurePropane => "the same mass of pure propane",
         RemedyKind.Size => "larger cylinder",
         RemedyKind.SecondOpen => "second one, both open",
         RemedyKind.SecondChangeover => "second one, on automatic changeover",
@@ -107,7 +108,7 @@ internal static class RemedyTable
                 RemedyKind.Battery => $"up to {AmpereHours(remedy.Reach)}",
                 RemedyKind.MorePanels => $"up to {Watts(remedy.Reach)} beside what is there",
                 RemedyKind.Generator => "on the same cylinders; does not hold",
-                RemedyKind.ApplianceOff or RemedyKind.PanelsClear or RemedyKind.LoadOff or RemedyKind.ShorePower => "does not hold",
+                RemedyKind.PurePropane or RemedyKind.ApplianceOff or RemedyKind.PanelsClear or RemedyKind.LoadOff or RemedyKind.ShorePower => "does not hold",
                 _ => "same size, as full; does not hold",
             };
             yield break;
@@ -123,7 +124,10 @@ internal static class RemedyTable
                         + (explanation.Report.Scenario.Rig.Site.Hookup ? "" : ", and there is none"));
                 break;
             case RemedyKind.Fill:
-                yield return $"{units.Mass(remedy.Contents_kg)} of propane";
+                yield return $"{units.Mass(remedy.Contents_kg)} of {GasWord.Of(explanation.Report.Scenario.Rig)}";
+                break;
+            case RemedyKind.PurePropane:
+                yield return $"{units.Mass(remedy.Contents_kg)} of it, no butane";
                 break;
             case RemedyKind.Size:
                 yield return $"as full: {units.Mass(remedy.Contents_kg)}";

@@ -2,11 +2,13 @@ using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
 
-/// <summary>The parts of a printed run or trip that only some rigs have: who drew what gas, water, damp and the 12 V side.</summary>
+/// <summary>The parts of a printed run or trip that only some rigs have: what a mixed gas is made of, who drew what gas, water, damp and the 12 V side.</summary>
 internal static class RigSections
 {
     public static IEnumerable<TextSection> Of(RunReport report, UnitStyle units)
     {
+        if (BlendTable.Applies(report))
+            yield return new("The gas", BlendTable.Lines(report, units));
         if (WhoDrew.Applies(report))
             yield return new("Who drew what gas", WhoDrew.Lines(report, units));
         if (WaterTable.Applies(report))

@@ -19,7 +19,6 @@ internal static class RunText
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Stops(report, units), .. Sentences(report, units), .. Follows(report, units)]),
             new("Night by night", NightTable.Lines(report, units)),
             .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
-            .. BlendTable.Applies(report) ? [new TextSection("The gas", BlendTable.Lines(report, units))] : Array.Empty<TextSection>(),
             .. RigSections.Of(report, units),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),

@@ -4,7 +4,7 @@ using ColdSim.Planning.Compare;
 
 namespace ColdSim.App.Text;
 
-/// <summary>What the options cost in money, electricity and walks, and how battery and water fare; only what some of them has.</summary>
+/// <summary>What the options cost in money, electricity and walks, what a mixed gas leaves behind, and how battery and water fare; only what some of them has.</summary>
 internal static class TakesTable
 {
     private const int WidestName = 40;
@@ -15,21 +15,24 @@ internal static class TakesTable
     /// <summary>The table with a blank line under it; nothing where there is nothing to say.</summary>
     public static IReadOnlyList<string> Lines(Comparison comparison, UnitStyle units)
     {
-        Column[] columns = [.. Columns(comparison).Where(c => c.Shown)];
+        Column[] columns = [.. Columns(comparison, units).Where(c => c.Shown)];
         if (columns.Length == 0)
             return [];
-        bool money = comparison.Rows.Any(r => r.Cost is not null);
-        string rule = money ? "Cost: paid at refills, and the gas that the cylinders hold less at the end than at the start, at the price of [gas]." : "";
+        List<string> rules = [];
+        if (comparison.Rows.Any(r => r.Cost is not null))
+            rules.Add("Cost: paid at refills, and the gas that the cylinders hold less at the end than at the start, at the price of [gas].");
+        if (comparison.Rows.Any(r => r.LeftBehind is not null))
+            rules.Add("Stays behind: of what is left of a mixed gas, the liquid that at the last night's coldest air cannot feed every appliance in full.");
 
         // The name takes what the numbers leave.
         int width = WidestName;
         IReadOnlyList<string> lines = Table(comparison, units, columns, width);
         while (width > NarrowestName && lines.Max(l => l.Length) > Wrap.Columns)
             lines = Table(comparison, units, columns, --width);
-        return [.. lines, .. rule.Length > 0 ? Wrap.Lines(rule) : [], ""];
+        return [.. lines, .. rules.SelectMany(r => Wrap.Lines(r)), ""];
     }
 
-    private static IEnumerable<Column> Columns(Comparison comparison)
+    private static IEnumerable<Column> Columns(Comparison comparison, UnitStyle units)
     {
         IReadOnlyList<ComparedRow> rows = comparison.Rows;
         bool battery = rows.Any(r => r.Summary.ChargeLow is not null);
@@ -39,6 +42,8 @@ internal static class TakesTable
         yield return new(rows.Any(r => r.Summary.BlanketEnergy.Joules > 0), new(["Blankets", "Wh"]),
             r => UnitStyle.Number(r.Summary.BlanketEnergy.WattHours, 0));
         yield return new(rows.Any(r => r.Summary.Walks > 0), new(["Walks"]), r => UnitStyle.Number(r.Summary.Walks, 0));
+        yield return new(rows.Any(r => r.LeftBehind is not null), new(["Stays", "behind", units.MassUnit]),
+            r => r.LeftBehind is { } behind ? units.MassNumber(behind.Kilograms) : "-");
         yield return new(battery, new(["Charge", "low", "%"]), r => r.Summary.ChargeLow is { } low ? UnitStyle.Number(low.Percent, 0) : "-");
         yield return new(battery, new(["No 12 V", "h:mm"]),
             r => r.Summary.VoltageGone.Seconds > 0 ? ClockText.SpanShort(r.Summary.VoltageGone) : "-");

@@ -62,6 +62,7 @@ public static class ExplainJson
     {
         RemedyKind.Blanket => "blanket",
         RemedyKind.Fill => "fill",
+        RemedyKind.PurePropane => "pure_propane",
         RemedyKind.Size => "size",
         RemedyKind.SecondOpen => "second_open",
         RemedyKind.SecondChangeover => "second_changeover",
@@ -132,6 +133,12 @@ public static class ExplainJson
         Number(json, "pressure_kpa_gauge", chain.Pressure_Pa / 1000);
         Number(json, "regulator_could_pass_w", chain.CanGive_W);
         Number(json, "asked_w", chain.Asked_W);
+        if (chain.Liquid is { } liquid)
+            NightJson.Parts(json, "liquid", liquid);
+        else
+            json.WriteNull("liquid");
+        Number(json, "left_behind_kg", chain.Blend?.LeftBehind?.Kilograms);
+        Number(json, "left_behind_at_c", chain.Blend?.LeftBehindAt.DegreesCelsius);
         json.WriteEndObject();
     }
 

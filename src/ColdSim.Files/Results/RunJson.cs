@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ColdSim.Model.Engine;
-using ColdSim.Physics.Mixtures;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Freezing;
@@ -101,8 +100,7 @@ public static class RunJson
         TakersJson.Gas(json, night.GasByAppliance);
         Number(json, "left_at_dawn_kg", night.LeftAtDawn?.Kilograms);
         Number(json, "left_at_end_kg", night.LeftAtEnd.Kilograms);
-        Masses(json, "each_left_at_dawn_kg", night.EachLeftAtDawn);
-        Masses(json, "each_left_at_end_kg", night.EachLeftAtEnd);
+        NightJson.EachLeft(json, night);
         json.WriteNumber("walks", night.Walks);
         json.WriteNumber("reserve_starts", night.ReserveStarts);
         Number(json, "blanket_energy_wh", night.BlanketEnergy.WattHours);
@@ -111,54 +109,22 @@ public static class RunJson
         Number(json, "pressure_min_kpa_gauge", night.CylinderPressureLow.Kilopascals);
         Number(json, "liquid_temperature_min_c", night.LiquidLow.DegreesCelsius);
         Number(json, "delivery_pressure_min_kpa_gauge", night.DeliveryPressureLow?.Kilopascals);
-        Time(json, "first_short", night.FirstShort);
+        NightJson.FirstShort(json, night);
         Number(json, "short_time_s", night.ShortTime.Seconds);
         json.WriteString("first_to_starve", night.FirstToStarve);
         Number(json, "left_at_first_short_kg", night.LeftAtFirstShort?.Kilograms);
         Time(json, "dry_at", night.DryAt);
         Number(json, "below_set_point_k", night.BelowSetPoint.Kelvins);
-        Time(json, "freezing_at", night.FreezingAt);
+        NightJson.Freezing(json, night);
         TakersJson.Water(json, night);
         Number(json, "steady_supply_at_low_w", Watts(night.SteadySupplyAtLow));
         Number(json, "allowed_liquid_temperature_c", night.AllowedLiquid?.DegreesCelsius);
         Number(json, "demand_at_low_w", Watts(night.DemandAtLow));
-        json.WriteStartArray("blends");
-        foreach (BlendReport blend in night.Blends)
-            Blend(json, blend);
-        json.WriteEndArray();
-        Number(json, "damp_time_s", night.DampTime.Seconds);
+        NightJson.Blends(json, night);
+        NightJson.Damp(json, night);
         json.WriteString("first_out", WireNames.Of(night.FirstOut));
         PowerJson.Night(json, night.Power);
         json.WriteEndObject();
-    }
-
-    private static void Blend(Utf8JsonWriter json, BlendReport blend)
-    {
-        json.WriteStartObject();
-        Parts(json, "start", blend.AtStart);
-        Parts(json, "end", blend.AtEnd);
-        Number(json, "left_kg", blend.Left.Kilograms);
-        Number(json, "pressure_at_end_kpa_gauge", blend.PressureAtEnd.Kilopascals);
-        Number(json, "left_behind_kg", blend.LeftBehind?.Kilograms);
-        Number(json, "left_behind_at_c", blend.LeftBehindAt.DegreesCelsius);
-        json.WriteEndObject();
-    }
-
-    private static void Parts(Utf8JsonWriter json, string name, in GasMasses parts)
-    {
-        json.WriteStartObject(name);
-        Number(json, "propane", parts.Propane);
-        Number(json, "n_butane", parts.NormalButane);
-        Number(json, "isobutane", parts.Isobutane);
-        json.WriteEndObject();
-    }
-
-    private static void Masses(Utf8JsonWriter json, string name, IReadOnlyList<Mass> masses)
-    {
-        json.WriteStartArray(name);
-        foreach (Mass mass in masses)
-            json.WriteNumberValue(Math.Round(mass.Kilograms, 6));
-        json.WriteEndArray();
     }
 
     private static void Event(Utf8JsonWriter json, ReportedEvent reported)

@@ -14,7 +14,7 @@ public static class SeriesCsv
 
     private sealed record Curve(string Heading, int Digits, Func<RunSeries, int, double> Value);
 
-    private static readonly Curve[] Curves =
+    private static readonly Curve[] Before =
     [
         new("outside [°C]", 2, (s, i) => s.Outside_K[i] - Zero_K),
         new("wind [m/s]", 2, (s, i) => s.Wind_m_s[i]),
@@ -23,7 +23,10 @@ public static class SeriesCsv
         new("liquid [°C]", 2, (s, i) => s.Liquid_K[i] - Zero_K),
         new("cylinder pressure [kPa gauge]", 3, (s, i) => s.CylinderPressure_Pa[i] / 1000),
         new("delivery pressure [kPa gauge]", 4, (s, i) => s.DeliveryPressure_Pa[i] / 1000),
-        new("propane [kg]", 5, (s, i) => s.Propane_kg[i]),
+    ];
+
+    private static readonly Curve[] After =
+    [
         new("asked [W]", 1, (s, i) => s.Asked_W[i]),
         new("given [W]", 1, (s, i) => s.Given_W[i]),
         new("can give now [W]", 1, (s, i) => s.CanGiveNow_W[i]),
@@ -40,7 +43,7 @@ public static class SeriesCsv
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(output);
         using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = ',', NewLine = "\n" }, leaveOpen: true);
-        Curve[] curves = [.. Curves, .. Several(report), .. Takers(report.Scenario.Rig, report.Series), .. Power(report.Series)];
+        Curve[] curves = [.. Before, Left(report.Scenario.Rig), .. After, .. Several(report), .. Takers(report.Scenario.Rig, report.Series), .. Power(report.Series)];
         csv.WriteField("time");
         foreach (Curve curve in curves)
             csv.WriteField(curve.Heading);
@@ -54,6 +57,9 @@ public static class SeriesCsv
             csv.EndRecord();
         }
     }
+
+    // A mixed gas is not called propane; the heading for propane alone stays as programs know it.
+    private static Curve Left(Rig rig) => new(rig.Gas.IsMixed ? "gas in cylinder [kg]" : "propane [kg]", 5, (s, i) => s.Propane_kg[i]);
 
     // Each cylinder's own curves, where there are several; blankets and butanes, where there are any.
     private static IEnumerable<Curve> Several(RunReport report)
@@ -76,7 +82,7 @@ public static class SeriesCsv
         {
             int c = k;
             string name = report.Scenario.Rig.NameOf(c);
-            yield return new($"{name} propane [kg]", 5, (s, i) => s.Cylinders[c].Propane_kg[i]);
+            yield return new($"{name} {(report.Scenario.Rig.Gas.IsMixed ? "gas" : "propane")} [kg]", 5, (s, i) => s.Cylinders[c].Propane_kg[i]);
             yield return new($"{name} liquid [°C]", 2, (s, i) => s.Cylinders[c].Liquid_K[i] - Zero_K);
             yield return new($"{name} pressure [kPa gauge]", 3, (s, i) => s.Cylinders[c].Pressure_Pa[i] / 1000);
         }

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
-using UnitsNet;
 using static ColdSim.Files.Results.JsonValues;
 
 namespace ColdSim.Files.Results;
@@ -104,8 +103,7 @@ public static class TripJson
         Number(json, "inside_low_c", night.InsideLow?.DegreesCelsius);
         Number(json, "gas_used_kg", night.GasUsed.Kilograms);
         TakersJson.Gas(json, night.GasByAppliance);
-        Masses(json, "each_left_at_dawn_kg", night.EachLeftAtDawn);
-        Masses(json, "each_left_at_end_kg", night.EachLeftAtEnd);
+        NightJson.EachLeft(json, night);
         Number(json, "margin_w", trip.Margin is { } margin ? (double)margin.Surplus.Watts : null);
         Time(json, "margin_at", trip.Margin?.At);
         json.WriteNumber("walks", night.Walks);
@@ -115,7 +113,11 @@ public static class TripJson
         foreach (int refill in trip.Refills)
             json.WriteNumberValue(refill + 1);
         json.WriteEndArray();
+        NightJson.FirstShort(json, night);
+        NightJson.Freezing(json, night);
         TakersJson.Water(json, night);
+        NightJson.Blends(json, night);
+        NightJson.Damp(json, night);
         json.WriteString("first_out", WireNames.Of(night.FirstOut));
         PowerJson.Night(json, night.Power);
         json.WriteEndObject();
@@ -173,13 +175,5 @@ public static class TripJson
         Number(json, "carries_kg", report.Trip.Carries_kg);
         json.WriteBoolean("ledger_closes", report.Run.Ledger.Closes);
         json.WriteEndObject();
-    }
-
-    private static void Masses(Utf8JsonWriter json, string name, IReadOnlyList<Mass> masses)
-    {
-        json.WriteStartArray(name);
-        foreach (Mass mass in masses)
-            json.WriteNumberValue(Math.Round(mass.Kilograms, 6));
-        json.WriteEndArray();
     }
 }

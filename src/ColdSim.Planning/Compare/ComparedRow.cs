@@ -1,5 +1,6 @@
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
+using UnitsNet;
 
 namespace ColdSim.Planning.Compare;
 
@@ -23,6 +24,12 @@ public sealed record ComparedRow
 
     /// <summary>What it costs, refills and gas used from what was there; null where nothing has a price.</summary>
     public double? Cost { get; init; }
+
+    /// <summary>
+    /// Of a mixed gas, the liquid in all cylinders that would stay unburnt at the last night's coldest air; null for propane alone and where the
+    /// regulator never passes what all appliances ask together.
+    /// </summary>
+    public Mass? LeftBehind { get; init; }
 
     /// <summary>1 for the best; options that the rule cannot tell apart have the same.</summary>
     public int Rank { get; init; }

@@ -1,6 +1,7 @@
 using System.Runtime.ExceptionServices;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
+using UnitsNet;
 
 namespace ColdSim.Planning.Compare;
 
@@ -54,6 +55,9 @@ public sealed record Comparison
         return new Comparison { Base = scenario, Rows = Ranking.Ordered(rows) };
     }
 
+    private static Mass? LeftBehind(IReadOnlyList<BlendReport> blends)
+        => blends.Count > 0 && blends.All(b => b.LeftBehind is not null) ? Mass.FromKilograms(blends.Sum(b => b.LeftBehind!.Value.Kilograms)) : null;
+
     // The curves are let go at once; with many options and a whole winter they would be hundreds of megabytes.
     private static ComparedRow Row(ComparedOption option, int order, CancellationToken cancel)
     {
@@ -69,6 +73,7 @@ public sealed record Comparison
                 Ledger = report.Ledger,
                 End = report.End,
                 Cost = TripMoney.Of(run).Cost,
+                LeftBehind = LeftBehind(report.Nights[^1].Blends),
             };
         }
         catch (ArgumentException e)

@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
+using ColdSim.Physics.Mixtures;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Explain;
@@ -75,6 +76,12 @@ public sealed record ChainOfCause
     /// <summary>The most asked of it in the minutes around the end, as gross heat. [W]</summary>
     public required double Asked_W { get; init; }
 
+    /// <summary>Of a mixed gas, what its liquid is made of at the end: parts by mass; null for propane alone and without liquid.</summary>
+    public GasMasses? Liquid { get; init; }
+
+    /// <summary>What the report of the night says of the cylinder's mixed gas; null for propane alone.</summary>
+    public BlendReport? Blend { get; init; }
+
     /// <summary>Reads it off a run.</summary>
     /// <param name="report">The run.</param>
     /// <param name="at">Its end; within the run.</param>
@@ -123,6 +130,10 @@ public sealed record ChainOfCause
             Pressure_Pa = series.CylinderPressure_Pa[to],
             CanGive_W = series.Outlook?.CanGiveNow_W(series, to) ?? double.NaN,
             Asked_W = MostAsked_W(series, to),
+            Liquid = rig.Gas.IsMixed && contents.HasLiquid
+                ? MixedContents.Of(used.Gas(to), body.Vessel.Volume_m3, used.Liquid_K[to]).Liquid
+                : null,
+            Blend = (report.Nights.FirstOrDefault(n => Instant(report, to) < n.To) ?? report.Nights[^1]).Blends.ElementAtOrDefault(use),
         };
     }
 

@@ -2,6 +2,7 @@ using ColdSim.Model;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Gas;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Explain.Relaxations;
 using ColdSim.Planning.Nights;
@@ -103,6 +104,8 @@ public static class Remedies
         double full = rig.Cylinders.Min(SizeSweep.Fill_frac);
         if (full < 1)
             yield return new(RemedyKind.Fill, full, 1, FillStep_frac, (s, v) => Each(s, c => c with { Contents_kg = Math.Max(c.Contents_kg, v * c.LegalFill_kg) }));
+        if (rig.Gas.IsMixed)
+            yield return new(RemedyKind.PurePropane, 0, 1, 1, (s, _) => OfPropane(s));
 
         // Frame tanks are built in, and no size or second one takes their place.
         bool portable = rig.Cylinders.All(c => c.Orientation == Orientation.Upright);
@@ -147,6 +150,13 @@ public static class Remedies
 
     private static Scenario Each(Scenario scenario, Func<CylinderSpecification, CylinderSpecification> change)
         => scenario with { Rig = scenario.Rig with { Cylinders = [.. scenario.Rig.Cylinders.Select(change)] } };
+
+    // A stated heat is the mixed gas's own and does not go over to propane.
+    private static Scenario OfPropane(Scenario scenario)
+    {
+        Scenario filled = Each(scenario, c => c with { Contents_kg = Math.Min(c.Contents_kg, c.LegalFill_kg) });
+        return filled with { Rig = filled.Rig with { Gas = new GasSpecification() } };
+    }
 
     private static CylinderSpecification Under(CylinderSpecification cylinder, double power_W) => cylinder with
     {

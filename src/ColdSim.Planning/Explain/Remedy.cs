@@ -9,6 +9,9 @@ public enum RemedyKind
     /// <summary>Every cylinder at least so full at the start; part of the legal filling.</summary>
     Fill,
 
+    /// <summary>Propane alone in place of a mixed gas, the same mass of it, up to the legal filling.</summary>
+    PurePropane,
+
     /// <summary>Another standard size in every place; its place among <see cref="Remedies.Sizes"/> counted from 1.</summary>
     Size,
 

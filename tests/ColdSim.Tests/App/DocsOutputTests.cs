@@ -19,7 +19,7 @@ public class DocsOutputTests
     [InlineData("blanket-or-second-cylinder.md", "compare scenarios/blanket-or-second.toml")]
     [InlineData("explaining.md", "explain scenarios/cold-snap.toml")]
     [InlineData("limits.md", "limits scenarios/blanket-or-second.toml")]
-    [InlineData("mixed-gas.md", "run scenarios/mixed-gas.toml", "compare scenarios/mixed-gas.toml")]
+    [InlineData("mixed-gas.md", "run scenarios/mixed-gas.toml", "compare scenarios/mixed-gas.toml", "explain scenarios/mixed-gas.toml")]
     [InlineData("trip.md", "trip scenarios/fortnight.toml")]
     [InlineData("breakfast.md")]
     [InlineData("freezing.md")]

@@ -14,12 +14,32 @@ public class ExplainResultsTests
     public void The_page_and_the_document_have_the_same_keys()
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
-        using MemoryStream stream = new();
-        ExplainJson.Write(Explained.Of(Limit.Regulator), stream);
-        ResultsTests.Collect(JsonDocument.Parse(stream.ToArray()).RootElement, "", written);
+        ResultsTests.Collect(Json(Explained.Of(Limit.Regulator)), "", written);
+        ResultsTests.Collect(Json(Blended), "", written);
         string[] page = [.. DocPage.Lines("json.md").SkipWhile(l => l != Title).Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal))
             .Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
         Assert.Equal(written, page);
+    }
+
+    [Fact]
+    public void A_blend_stands_in_the_chain_and_propane_alone_leaves_its_places_empty()
+    {
+        JsonElement chain = Json(Blended).GetProperty("chain"), propane = Json(Explained.Of(Limit.Regulator)).GetProperty("chain");
+        Assert.Equal(0.55, chain.GetProperty("liquid").GetProperty("n_butane").GetDouble());
+        Assert.Equal((3.5, -22), (chain.GetProperty("left_behind_kg").GetDouble(), chain.GetProperty("left_behind_at_c").GetDouble()));
+        Assert.Equal((JsonValueKind.Null, JsonValueKind.Null), (propane.GetProperty("liquid").ValueKind, propane.GetProperty("left_behind_kg").ValueKind));
+    }
+
+    private static Explanation Blended => Explained.Of(Limit.Regulator) with
+    {
+        Chain = Explained.Of(Limit.Regulator).Chain with { Liquid = new(0.25, 0.55, 0.2), Blend = Reports.Short().Nights[0].Blends[0] },
+    };
+
+    private static JsonElement Json(Explanation explanation)
+    {
+        using MemoryStream stream = new();
+        ExplainJson.Write(explanation, stream);
+        return JsonDocument.Parse(stream.ToArray()).RootElement;
     }
 
     [Fact]

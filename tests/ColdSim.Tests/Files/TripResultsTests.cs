@@ -106,6 +106,18 @@ public class TripResultsTests
         Assert.Equal(JsonValueKind.Null, Json().RootElement.GetProperty("nights")[0].GetProperty("power").ValueKind);
     }
 
+    [Fact]
+    public void A_blend_short_times_and_damp_stand_in_each_night_as_in_a_run()
+    {
+        JsonElement night = Json(WithEverything).RootElement.GetProperty("nights")[0];
+        JsonElement blend = night.GetProperty("blends")[0];
+        Assert.Equal((0.25, 3.5), (blend.GetProperty("end").GetProperty("propane").GetDouble(), blend.GetProperty("left_behind_kg").GetDouble()));
+        Assert.Equal("2025-01-15T01:00:00-07:00", night.GetProperty("first_short").GetString());
+        Assert.Equal(JsonValueKind.Null, night.GetProperty("freezing_at").ValueKind);
+        Assert.Equal(0, night.GetProperty("damp_time_s").GetDouble());
+        Assert.Equal(0, Json().RootElement.GetProperty("nights")[0].GetProperty("blends").GetArrayLength());
+    }
+
     private static Rig Powered => Rigs.Heated() with
     {
         Cylinders = [Rigs.Bottle("40 lb", 0.9)],

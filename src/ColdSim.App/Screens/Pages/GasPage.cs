@@ -4,7 +4,7 @@ using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Pages;
 
-/// <summary>Who drew what gas in a night: a stacked strip over its hours, and below it each one's mass and share.</summary>
+/// <summary>Who drew what gas in a night: a stacked strip over its hours, below it each one's mass and share, and what a mixed gas is made of.</summary>
 /// <param name="Report">The run.</param>
 /// <param name="Units">To print.</param>
 /// <param name="Night">Index of the night.</param>
@@ -13,33 +13,46 @@ internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0)
     private const int LeastRows = 3;
     private const int Margin = 10;
 
+    // Head, foot, a blank row each side of the strip, its axis and its clock.
+    private const int Around = 6;
+
     public char Key => '8';
 
     public string Title => "gas";
 
-    public IReadOnlyList<string> Help { get; } =
+    public IReadOnlyList<string> Help =>
     [
         "GAS",
         "  Who drew what gas, as gross heat. Each column is the mean",
         "  of its stretch of time; each letter is who takes that part",
         "  of the gas, from the bottom up as in the rows below.",
+        .. BlendTable.Applies(Report) ? OfBlend : [],
         "  n, p                  next, previous night",
         "  Up, Down              the same",
     ];
 
-    /// <summary>The page, where there is more to tell than one burner; else none.</summary>
-    public static IEnumerable<IPage> Of(RunReport report, UnitStyle units) => WhoDrew.Applies(report) ? [new GasPage(report, units)] : [];
+    private static IReadOnlyList<string> OfBlend { get; } =
+    [
+        "  Of a blend, where there is room: its parts by mass, its",
+        "  pressure and what is left, and what would stay behind at",
+        "  the night's coldest air.",
+    ];
+
+    /// <summary>The page, where there is more to tell than one burner on propane alone; else none.</summary>
+    public static IEnumerable<IPage> Of(RunReport report, UnitStyle units)
+        => WhoDrew.Applies(report) || BlendTable.Applies(report) ? [new GasPage(report, units)] : [];
 
     public Sheet Draw(int width, int height)
     {
         Sheet sheet = new(width, height);
         NightReport night = Report.Nights[Night];
-        string[] table = [.. WhoDrew.Table(night.GasByAppliance, Units)];
+        string[] takers = [.. WhoDrew.Table(night.GasByAppliance, Units)];
+        string[] blend = BlendTable.Applies(Report) ? ["", .. BlendTable.Table(Report, [night], Units)] : [];
+        string[] table = takers.Length + blend.Length + Around + LeastRows <= height ? [.. takers, .. blend] : takers;
         PageParts.Head(sheet, Report.Scenario.Title, ClockText.NightShort(night));
         NightSpan span = NightSpan.Of(Report, Night);
 
-        // Head, foot, a blank row each side of the strip, its axis and its clock.
-        int rows = Math.Max(LeastRows, height - 6 - table.Length);
+        int rows = Math.Max(LeastRows, height - Around - table.Length);
         IReadOnlyList<string> strip = GasStack.Lines(
             Report.Series, WhoDrew.Places(Report.Scenario.Rig), Math.Max(1, span.From), span.To, width - Margin, rows, Units, Report.Scenario.Start);
         int y = 2;

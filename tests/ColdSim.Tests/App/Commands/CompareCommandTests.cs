@@ -48,6 +48,17 @@ public class CompareCommandTests
     }
 
     [Fact]
+    public void What_a_blend_leaves_behind_stands_beside_what_propane_does_not_have()
+    {
+        Comparison comparison = HandRows.Of(Row(ComparedOption.AsItIs, 0) with { LeftBehind = Mass.FromKilograms(2.5) }, Row("propane", 1));
+        string[] lines = [.. CompareText.Sections(comparison, UnitStyle.Si, [], swept: false).SelectMany(s => s.Lines)];
+        Assert.Contains(lines, l => l.StartsWith("1 as it is", StringComparison.Ordinal) && l.EndsWith(" 2.50", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.StartsWith("1 propane", StringComparison.Ordinal) && l.EndsWith(" -", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.StartsWith("Stays behind: ", StringComparison.Ordinal));
+        Assert.DoesNotContain(CompareText.Sections(HandRows.Several, UnitStyle.Si, [], swept: false).SelectMany(s => s.Lines), l => l.Contains("tays", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Battery_and_water_stand_in_the_second_table_and_within_eighty_columns()
     {
         ComparedRow dry = Row(ComparedOption.AsItIs, 0, scenario: InventedRuns.Scenario with { Rig = Everything.Rig });

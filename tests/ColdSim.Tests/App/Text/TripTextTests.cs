@@ -27,6 +27,14 @@ public class TripTextTests
     }
 
     [Fact]
+    public void A_trip_tells_of_a_blend_as_a_run_does()
+    {
+        TripReport trip = TripRun.Of(Scenario(Heated() with { Gas = Model.Blends.Winter }, Steady(-5, 30), nights: 1));
+        IReadOnlyList<TextSection> sections = TripText.Sections(trip, UnitStyle.Us, []), run = RunText.Sections(trip.Run, UnitStyle.Us, []);
+        Assert.Equal(run.Single(s => s.Title == "The gas").Lines, sections.Single(s => s.Title == "The gas").Lines);
+    }
+
+    [Fact]
     public void One_with_a_furnace_and_plain_draws_alone_has_none_of_them()
         => Assert.Empty(RigSections.Of(FortnightStoryTests.Story.Value.Run, UnitStyle.Us));
 }

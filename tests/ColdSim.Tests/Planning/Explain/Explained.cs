@@ -18,6 +18,12 @@ internal static class Explained
     private static readonly Lazy<Explanation> FlatOnce = new(
         () => Explanation.Of(ScenarioReader.Read(Path.Combine(Root(), "scenarios", "battery-first.toml")).Scenario!));
 
+    private static readonly Lazy<Explanation> BlendOnce = new(
+        () => Explanation.Of(ScenarioReader.Read(Path.Combine(Root(), "scenarios", "mixed-gas.toml")).Scenario!));
+
+    /// <summary>The blend that leaves its butane behind.</summary>
+    public static Explanation Blend => BlendOnce.Value;
+
     /// <summary>The rig whose battery fails first.</summary>
     public static Explanation Flat => FlatOnce.Value;
 

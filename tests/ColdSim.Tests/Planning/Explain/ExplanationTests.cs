@@ -164,6 +164,45 @@ public class ExplanationTests
     public void Every_look_alike_has_signs_and_a_source()
         => Assert.All(LookAlikes.All, l => Assert.False(string.IsNullOrEmpty(l.Signs) || string.IsNullOrEmpty(l.Source)));
 
+    [Fact]
+    public void A_blend_explained_in_us_units() => Snapshot.Match(Text(Explained.Blend));
+
+    [Fact]
+    public void A_blend_s_remedies_hold_and_no_less_does() => Verify(Explained.Blend);
+
+    [Fact]
+    public void The_liquid_of_a_blend_is_told_at_the_moment_asked_about_and_what_stays_with_its_night()
+    {
+        RunReport run = Explained.Blend.Report;
+        ChainOfCause early = ChainOfCause.Before(run, run.Scenario.Start.AddHours(1)), late = Explained.Blend.Chain;
+        Assert.Equal(1, late.Liquid!.Value.Sum, 9);
+        Assert.True(early.Liquid!.Value.Propane > late.Liquid.Value.Propane + 0.2);
+        Assert.Same(run.Nights[0].Blends[0], early.Blend);
+        Assert.Same(run.Nights[Explained.Blend.Night - 1].Blends[0], late.Blend);
+        Assert.Same(run.Nights[^1].Blends[0], ChainOfCause.Before(run, run.Nights[^1].To).Blend);
+        Assert.Null(Explained.Demo.Chain.Liquid);
+        Assert.Null(Explained.Demo.Chain.Blend);
+    }
+
+    [Fact]
+    public void Pure_propane_is_tried_in_place_of_a_blend_alone_and_never_past_the_legal_filling()
+    {
+        Assert.DoesNotContain(Explained.Demo.Remedies, r => r.Kind == RemedyKind.PurePropane);
+        Assert.Contains(Explained.Blend.Remedies, r => r is { Kind: RemedyKind.PurePropane, Value: 1 });
+        Scenario blend = Explained.Blend.Report.Scenario;
+        CylinderSpecification cylinder = blend.Rig.Cylinders[0];
+        Assert.Equal(3, Of(3));
+        Assert.Equal(cylinder.LegalFill_kg, Of(cylinder.LegalFill_kg + 0.2));
+
+        double Of(double contents_kg)
+        {
+            Rig rig = blend.Rig with { Cylinders = [cylinder with { Contents_kg = contents_kg }] };
+            Rig tried = Remedies.With(blend with { Rig = rig }, RemedyKind.PurePropane, 1).Rig;
+            Assert.False(tried.Gas.IsMixed);
+            return tried.Cylinders[0].Contents_kg;
+        }
+    }
+
     private static string Text(Explanation explanation, UnitStyle? units = null)
     {
         using StringWriter text = new() { NewLine = "\n" };
