@@ -25,7 +25,7 @@ internal static class BindingLimitWords
         Limit.Regulator => "regulator or connection pass too little",
         Limit.Appliances => "several appliances ask at once",
         Limit.Altitude => "the air's pressure at this altitude leaves the cylinder or the regulator too little",
-        Limit.LiquidGone => chain.HasLiquid ? "the propane that is left is too little to stay warm enough" : "there is too little propane: the liquid is gone",
+        Limit.LiquidGone => chain.HasLiquid ? "the gas that is left is too little to stay warm enough" : "there is too little gas: the liquid is gone",
         _ => throw new ArgumentOutOfRangeException(nameof(limit), limit, null),
     };
 }

@@ -193,7 +193,7 @@ public static class ScenarioReader
         if (cylinders.Any(c => c.Blanket is { Supply: BlanketSupply.ShorePower, Power_W: > 0 }))
             reading.Warn($"a blanket on shore power, {nowhere}: it is insulation only");
         foreach (OtherHeater heater in heaters.Where(h => h.Supply == HeaterSupply.ShorePower))
-            reading.Warn($"{heater.Name} runs on shore power, {nowhere}: it gives no heat");
+            reading.Assume($"{heater.Name}: it runs on shore power, {nowhere}, so it gives no heat");
         foreach (GasAppliance appliance in appliances.Where(a => a.ElectricInput_W > 0))
             reading.Assume($"{appliance.Name}: its electric element has no hookup, so it runs on gas");
     }
