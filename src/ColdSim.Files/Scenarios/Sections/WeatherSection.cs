@@ -52,7 +52,15 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         return new WeatherSection(rows, standIns, offset);
     }
 
-    private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset) => new()
+    private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset)
+    {
+        WeatherRequest request = ReadKeys(section, offset);
+        if (request is { From: { } from, To: { } to } && from.IsAfter(to))
+            section.Report("from", "'from' lies after 'to'");
+        return request;
+    }
+
+    private static WeatherRequest ReadKeys(SectionReader section, TimeSpan? offset) => new()
     {
         Format = section.Choice("format", WeatherFormatWords.Choices),
         Offset = offset,
