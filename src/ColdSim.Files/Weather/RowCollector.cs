@@ -85,6 +85,8 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
             return;
         _missing?.Finish(faults);
         _sun?.Finish();
+        if (_sun is { Changed: true })
+            faults.Note($"{faults.File}: sun: means over the hour {(Sun == SunMeaning.HourBefore ? "before" : "after")} each time; each time is given the mean of the hours on its two sides");
     }
 
     private void Hand(in WeatherRow row)
