@@ -87,7 +87,7 @@ public static class ScenarioReader
         Reading reading = root.Reading;
         string title = root.Text("title") ?? "Untitled";
         SiteSpecification site = PlaceSection.Read(root.Section("place"), assume: !root.Has("stop"));
-        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site, needed: !StopsSection.HaveTheirOwnWeather(root));
+        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site, panels: root.Has("solar"), needed: !StopsSection.HaveTheirOwnWeather(root));
         IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
         WeatherSection first = stops.Count > 0 && !root.Has("weather") ? stops[0].Weather : weather;
         RunSection run = RunSection.Read(root.Section("run"), weather, stops);
