@@ -57,7 +57,7 @@ public static class WeatherFile
                 NwsForecastJson.Read(input, rows, faults);
                 return;
             case WeatherFormat.Csv:
-                OwnCsv.Read(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults);
+                OwnCsv.Read(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults, guessed: request.Format is null);
                 return;
             case WeatherFormat.Mapped:
                 MappedCsv.Read(input, request.Map!, request, rows, faults);
