@@ -100,7 +100,7 @@ public static class ScenarioReader
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
         (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W, people);
-        IReadOnlyList<OtherHeater> heaters = [.. root.Sections("heater").Select((h, i) => HeaterSection.Read(h, i + 1))];
+        IReadOnlyList<OtherHeater> heaters = HeaterSection.ReadAll(root.Sections("heater"));
         IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
         IReadOnlyList<ThermalNode> water = WaterSection.Read(root, furnace, coach);
         PowerSpecification? power = PowerSection.Read(root, gas);
