@@ -110,6 +110,23 @@ public class AppliancesReaderTests
     public void A_draw_may_be_called_furnace_where_there_is_none()
         => Assert.Equal("furnace", Assert.Single(Read("[[draw]]\nrate = \"1 W\"\nname = \"furnace\"\n").Appliances).Name);
 
+    [Theory]
+    [InlineData("22:00-24:00", 22, 24)]
+    [InlineData("00:00-24:00", 0, 24)]
+    [InlineData("22:00-00:00", 22, 0)]
+    public void A_span_may_end_with_the_day(string span, int from_h, int to_h)
+    {
+        ClockWindow window = Assert.Single(Assert.IsType<ConstantDraw>(Assert.Single(Read($"[[draw]]\nrate = \"1 W\"\nhours = [\"{span}\"]\n").Appliances)).Hours);
+        Assert.Equal(new ClockWindow(from_h * 3600, to_h * 3600), window);
+        Assert.True(window.Contains(23.5 * 3600));
+        Assert.Equal(from_h == 0, window.Contains(60));
+        Assert.Equal(1800, window.UntilEdge_s(23.5 * 3600));
+    }
+
+    [Fact]
+    public void A_span_may_not_begin_with_the_end_of_a_day()
+        => Assert.Equal(["s.toml:10:10: 'hours' is \"24:00-06:00\"; accepted: a span such as \"22:00-06:30\""], Fixtures.Faults(Head + "[[draw]]\nrate = \"1 W\"\nhours = [\"24:00-06:00\"]\n"));
+
     [Fact]
     public void A_pipe_in_a_bay_and_a_tank_outside_read()
     {
