@@ -121,7 +121,7 @@ internal static class OptionTree
         string byName = names.Length == 0 ? "" : ", or by name: " + string.Join(", ", names);
         int count = tables.Items.Count;
         FormattableString accepted = count == 1 ? $"accepted: '{name}.1.key'{byName}" : (FormattableString)$"accepted: '{name}.1.key' to '{name}.{count}.key'{byName}";
-        
+
         // A cylinder may be added.
         bool past = name != "cylinder" && int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out _);
         string what = past ? FormattableString.Invariant($"'{key.Name}': the scenario has {count} [[{name}]], and an option adds none")
