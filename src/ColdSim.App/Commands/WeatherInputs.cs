@@ -17,16 +17,13 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
 
     private delegate bool Reader<T>(string text, out T value, out string fault);
 
-    public WeatherRequest Request() => new()
+    public WeatherRequest Request()
     {
-        Format = Format(),
-        Offset = Offset(),
-        From = Edge(o.From, endOfDay: false),
-        To = Edge(o.To, endOfDay: true),
-        Bridge = Read<UnitsNet.Duration>(o.Bridge, QuantityText.TryParseDuration, d => d.Hours, 3, 31 * 24, "3 h to 31 d") is { } hours ? TimeSpan.FromHours(hours) : TimeSpan.FromHours(3),
-        Year = parsed.GetValue(o.Year) is { } year ? (int)year : null,
-        Map = Map(),
-    };
+        WeatherRequest request = Read();
+        if (request is { From: { } from, To: { } to } && from.IsAfter(to))
+            _faults.Add("--from lies after --to");
+        return request;
+    }
 
     public double Below_K() => Read<UnitsNet.Temperature>(o.Below, QuantityText.TryParseTemperature, t => t.Kelvins, 183.15, 333.15, "-90 to 60 °C") ?? Zero_K;
 
@@ -67,6 +64,17 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
         if (_faults.Count + _problems.Count > 0)
             throw CommandFault.Input([.. _problems.Select(p => p.ToString()), .. _faults.Select(f => $"coldsim: {f}"), "See 'coldsim weather --help'."]);
     }
+
+    private WeatherRequest Read() => new()
+    {
+        Format = Format(),
+        Offset = Offset(),
+        From = Edge(o.From, endOfDay: false),
+        To = Edge(o.To, endOfDay: true),
+        Bridge = Read<UnitsNet.Duration>(o.Bridge, QuantityText.TryParseDuration, d => d.Hours, 3, 31 * 24, "3 h to 31 d") is { } hours ? TimeSpan.FromHours(hours) : TimeSpan.FromHours(3),
+        Year = parsed.GetValue(o.Year) is { } year ? (int)year : null,
+        Map = Map(),
+    };
 
     private WeatherFormat? Format()
     {

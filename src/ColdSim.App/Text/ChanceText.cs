@@ -31,10 +31,37 @@ internal static class ChanceText
         string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";
         string many = report.Seed is { } seed
             ? FormattableString.Invariant($"{ChanceSentence.Count(report.Asked)} {ChanceSentence.Members(report, report.Asked)}, seed {seed}")
-            : report.Years.Count == 1 ? $"1 year of a record, {report.Years[0]}" : $"{report.Asked} years of a record, {report.Years[0]} to {report.Years[^1]}";
+            : (report.Years.Count == 1 ? $"1 year of a record, {report.Years[0]}" : $"{report.Asked} years of a record, {report.Years[0]} to {report.Years[^1]}")
+                + LeftOut(report.YearsLeftOut);
         return $"{nights} from {ClockText.Start(scenario.Start)}; {CylinderWords.All(scenario.Rig)} with "
             + $"{units.Mass(report.Plain.Summary.LeftAtStart.Kilograms)} of {report.Plain.Scenario.Rig.Gas.Name}; {many}.";
     }
+
+    private static string LeftOut(IReadOnlyList<YearLeftOut> years)
+    {
+        IEnumerable<string> parts = years.GroupBy(y => y.Why).Select(g => $"{Joined([.. Runs([.. g.Select(y => y.Year)])])} ({Why(g.Key)})");
+        return years.Count == 0 ? "" : $", without {Joined([.. parts])}";
+    }
+
+    private static string Why(WhyLeftOut why) => why switch
+    {
+        WhyLeftOut.Gap => "the record has a gap of over 3 h in these days",
+        WhyLeftOut.Begins => "the record begins in these days",
+        WhyLeftOut.Ends => "the record ends in these days",
+        _ => throw new ArgumentOutOfRangeException(nameof(why), why, null),
+    };
+
+    // A record of a century may lack decades.
+    private static IEnumerable<string> Runs(IReadOnlyList<int> years)
+    {
+        for (int i = 0, end; i < years.Count; i = end)
+        {
+            for (end = i + 1; end < years.Count && years[end] == years[end - 1] + 1;) end++;
+            yield return end - i < 3 ? Joined([.. years.Skip(i).Take(end - i).Select(y => y.ToString(CultureInfo.InvariantCulture))]) : $"{years[i]} to {years[end - 1]}";
+        }
+    }
+
+    private static string Joined(IReadOnlyList<string> parts) => parts.Count < 2 ? string.Concat(parts) : $"{string.Join(", ", parts.SkipLast(1))} and {parts[^1]}";
 
     private static string Legend(ChanceReport report)
     {

@@ -29,6 +29,7 @@ public static class ChanceJson
             foreach (int year in report.Years)
                 json.WriteNumberValue(year);
             json.WriteEndArray();
+            LeftOut(json, report.YearsLeftOut);
             Number(json, "wanted", report.Scenario.WantedChance_frac);
             json.WriteString("verdict_without_errors", WireNames.Of(report.Plain.Summary.Verdict));
             Chance(json, "all_nights", report.AllNights);
@@ -60,6 +61,29 @@ public static class ChanceJson
         Uncertainty.DoorOpenings => "door_openings",
         _ => throw new ArgumentOutOfRangeException(nameof(of), of, null),
     };
+
+    /// <summary>The words for why a year is left out.</summary>
+    internal static string Word(WhyLeftOut why) => why switch
+    {
+        WhyLeftOut.Gap => "gap",
+        WhyLeftOut.Begins => "record_begins",
+        WhyLeftOut.Ends => "record_ends",
+        _ => throw new ArgumentOutOfRangeException(nameof(why), why, null),
+    };
+
+    private static void LeftOut(Utf8JsonWriter json, IReadOnlyList<YearLeftOut> years)
+    {
+        json.WriteStartArray("years_left_out");
+        foreach (YearLeftOut year in years)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("year", year.Year);
+            json.WriteString("why", Word(year.Why));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
 
     private static void Chance(Utf8JsonWriter json, string key, Proportion chance)
     {

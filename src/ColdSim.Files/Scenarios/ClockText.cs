@@ -47,10 +47,10 @@ internal static class ClockText
         if (value is TomlText text)
         {
             string[] ends = text.Value.Split('-', '–', '−');
-            if (ends.Length == 2 && TryTime(ends[0], out TimeOnly from) && TryTime(ends[1], out TimeOnly to))
+            if (ends.Length == 2 && TryTime(ends[0], out TimeOnly from) && TryEnd(ends[1], out double to_s))
             {
-                if (from != to)
-                    return new ClockWindow(Seconds(from), Seconds(to));
+                if (Seconds(from) != to_s)
+                    return new ClockWindow(Seconds(from), to_s);
                 section.Reading.Report(text.Place, $"'{key}' begins and ends at {ends[0].Trim()}", AcceptedSpan);
                 return null;
             }
@@ -64,12 +64,21 @@ internal static class ClockText
     public static ClockWindow? Window(string text)
     {
         string[] ends = text.Split('-', '–', '−');
-        return ends.Length == 2 && TryTime(ends[0], out TimeOnly from) && TryTime(ends[1], out TimeOnly to) && from != to
-            ? new ClockWindow(Seconds(from), Seconds(to))
+        return ends.Length == 2 && TryTime(ends[0], out TimeOnly from) && TryEnd(ends[1], out double to_s) && Seconds(from) != to_s
+            ? new ClockWindow(Seconds(from), to_s)
             : null;
     }
 
     private static double Seconds(TimeOnly time) => time.ToTimeSpan().TotalSeconds;
+
+    // The end of a day is the next one's 00:00 too, but a span of the whole day can only be written with it.
+    private static bool TryEnd(string text, out double end_s)
+    {
+        bool time = TryTime(text, out TimeOnly end);
+        bool midnight = text.Trim() is "24:00" or "24:00:00";
+        end_s = midnight ? TimeSpan.FromDays(1).TotalSeconds : Seconds(end);
+        return time || midnight;
+    }
 
     private static bool TryTime(string text, out TimeOnly time)
         => TimeOnly.TryParseExact(text.Trim(), ["H:mm", "HH:mm", "HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out time);

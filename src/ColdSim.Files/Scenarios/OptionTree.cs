@@ -119,8 +119,14 @@ internal static class OptionTree
     {
         string[] names = [.. tables.Items.Select(NameOf).OfType<string>()];
         string byName = names.Length == 0 ? "" : ", or by name: " + string.Join(", ", names);
-        reading.Report(key.Entry.KeyPlace, $"'{key.Name}' does not say which [[{name}]] is meant",
-            FormattableString.Invariant($"accepted: '{name}.1.key' to '{name}.{tables.Items.Count}.key'{byName}"), NearestName.Of(which, names));
+        int count = tables.Items.Count;
+        FormattableString accepted = count == 1 ? $"accepted: '{name}.1.key'{byName}" : (FormattableString)$"accepted: '{name}.1.key' to '{name}.{count}.key'{byName}";
+
+        // A cylinder may be added.
+        bool past = name != "cylinder" && int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out _);
+        string what = past ? FormattableString.Invariant($"'{key.Name}': the scenario has {count} [[{name}]], and an option adds none")
+            : $"'{key.Name}' does not say which [[{name}]] is meant";
+        reading.Report(key.Entry.KeyPlace, what, FormattableString.Invariant(accepted), NearestName.Of(which, names));
     }
 
     private static TomlTable Copy(TomlTable table)

@@ -87,7 +87,7 @@ public static class ScenarioReader
         Reading reading = root.Reading;
         string title = root.Text("title") ?? "Untitled";
         SiteSpecification site = PlaceSection.Read(root.Section("place"), assume: !root.Has("stop"));
-        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site, needed: !StopsSection.HaveTheirOwnWeather(root));
+        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site, panels: root.Has("solar"), needed: !StopsSection.HaveTheirOwnWeather(root));
         IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
         WeatherSection first = stops.Count > 0 && !root.Has("weather") ? stops[0].Weather : weather;
         RunSection run = RunSection.Read(root.Section("run"), weather, stops);
@@ -101,7 +101,7 @@ public static class ScenarioReader
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
         (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W, people);
-        IReadOnlyList<OtherHeater> heaters = [.. root.Sections("heater").Select((h, i) => HeaterSection.Read(h, i + 1))];
+        IReadOnlyList<OtherHeater> heaters = HeaterSection.ReadAll(root.Sections("heater"));
         IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
         IReadOnlyList<ThermalNode> water = WaterSection.Read(root, furnace, coach);
         PowerSpecification? power = PowerSection.Read(root, gas);

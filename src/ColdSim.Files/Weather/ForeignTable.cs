@@ -79,10 +79,15 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
     }
 
     /// <summary>Notes what was left out.</summary>
-    public void NoteLeftOut()
+    /// <param name="rows">Is told why, should it have none.</param>
+    public void NoteLeftOut(RowCollector rows)
     {
         if (WithoutAir > 0)
+        {
+            rows.Nothing = "every air temperature is missing";
             faults.Note($"{faults.File}: {Counted(WithoutAir, "record")} without a temperature left out");
+        }
+
         if (Suspect > 0)
             faults.Note($"{faults.File}: {Counted(Suspect, "value")} that the publisher marks as suspect left out");
         if (Failed > 0)

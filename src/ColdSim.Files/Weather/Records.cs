@@ -8,6 +8,9 @@ namespace ColdSim.Files.Weather;
 /// <summary>The records of a table one after another, lines counted, with broken quotation reported.</summary>
 internal sealed class Records : IDisposable
 {
+    /// <summary>What is accepted where headings stand again.</summary>
+    public const string OnlyHeadings = "accepted: one row of headings, above all others";
+
     private const int LongestRecord = 1 << 22;
 
     private readonly CsvReader _csv;
@@ -66,6 +69,15 @@ internal sealed class Records : IDisposable
 
     /// <summary>Every field of the record.</summary>
     public string[] All() => [.. Enumerable.Range(0, Count).Select(Text)];
+
+    /// <summary>Reports where the headings stand again, as in files that were put one behind another.</summary>
+    public bool IsAgain(string[] headings)
+    {
+        if (headings.Length != Count || !headings.SequenceEqual(All(), StringComparer.OrdinalIgnoreCase))
+            return false;
+        _faults.Report(Line, 1, "the headings stand here again", OnlyHeadings);
+        return true;
+    }
 
     /// <summary>Whether a field is empty or not there.</summary>
     public bool IsEmpty(int field) => field < 0 || field >= _csv.FieldCount || _csv.GetSpan(field).IndexOfAnyExcept((byte)' ', (byte)'\t') < 0;

@@ -12,6 +12,7 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     private readonly WeatherGaps _gaps = new(request.Bridge);
     private (DateTimeOffset Time, int Line)? _last;
     private DateTimeOffset? _first;
+    private DateTimeOffset? _behind;
     private DateTimeOffset _before;
     private long _kept;
     private bool _begun;
@@ -58,6 +59,8 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         if (request.From?.CompareTo(row.Time) > 0 || request.To?.CompareTo(row.Time) < 0)
         {
             Outside++;
+            if (request.To?.CompareTo(row.Time) < 0)
+                _behind ??= row.Time;
             return;
         }
         if (_kept++ > 0)
@@ -82,6 +85,8 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
             return;
         _missing?.Finish(faults);
         _sun?.Finish();
+        if (_sun is { Changed: true })
+            faults.Note($"{faults.File}: sun: means over the hour {(Sun == SunMeaning.HourBefore ? "before" : "after")} each time; each time is given the mean of the hours on its two sides");
     }
 
     private void Hand(in WeatherRow row)
@@ -111,7 +116,14 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         if (Outside > 0 && _first is { } first && _last is { } last)
         {
             string what = _kept == 0 ? "no row" : "only one row";
-            faults.Report(line, 1, $"{what} in the window asked for", $"the file goes from {WeatherGaps.Text(first)} to {WeatherGaps.Text(last.Time)}");
+
+            // Nothing is read behind the window, so its end need not be the file's.
+            faults.Report(line, 1, $"{what} in the window asked for", _behind switch
+            {
+                null => $"the file goes from {WeatherGaps.Text(first)} to {WeatherGaps.Text(last.Time)}",
+                { } behind when behind == first => $"the file begins at {WeatherGaps.Text(first)}",
+                { } behind => $"the file begins at {WeatherGaps.Text(first)}, its first row behind the window is at {WeatherGaps.Text(behind)}",
+            });
             return;
         }
         faults.Report(line, 1, _kept == 0 ? Nothing : "only one row", accepted);

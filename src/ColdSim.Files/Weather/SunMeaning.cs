@@ -24,6 +24,9 @@ internal sealed class SunAtStamps(SunMeaning meaning, RowHandler next)
     private WeatherRow? _waiting;
     private double? _before;
 
+    /// <summary>Whether a value was replaced.</summary>
+    public bool Changed { get; private set; }
+
     public void Take(in WeatherRow row)
     {
         switch (meaning)
@@ -51,6 +54,11 @@ internal sealed class SunAtStamps(SunMeaning meaning, RowHandler next)
         _waiting = null;
     }
 
-    private static WeatherRow Mean(in WeatherRow row, double? other)
-        => row.Sun_W_m2 is { } own && other is { } beside ? row with { Sun_W_m2 = (own + beside) / 2 } : row;
+    private WeatherRow Mean(in WeatherRow row, double? other)
+    {
+        if (row.Sun_W_m2 is not { } own || other is not { } beside)
+            return row;
+        Changed = true;
+        return row with { Sun_W_m2 = (own + beside) / 2 };
+    }
 }

@@ -31,6 +31,8 @@ public static class WeatherFile
                 faults.Report(1, 1, $"the file is {other}", "accepted: a text table of weather, packed with gzip or not, or a forecast in JSON");
             else
                 Rows(format, input, request, rows, faults);
+            if (request.Year is { } year && format is not (WeatherFormat.Epw or WeatherFormat.Tmy3))
+                faults.Warn($"{faults.File}: its times have years of their own; the year {year} that was asked for is not used");
         });
         return Result(format, rows, kept, faults);
     }
@@ -55,7 +57,7 @@ public static class WeatherFile
                 NwsForecastJson.Read(input, rows, faults);
                 return;
             case WeatherFormat.Csv:
-                OwnCsv.Read(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults);
+                OwnCsv.Read(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults, guessed: request.Format is null);
                 return;
             case WeatherFormat.Mapped:
                 MappedCsv.Read(input, request.Map!, request, rows, faults);

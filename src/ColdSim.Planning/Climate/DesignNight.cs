@@ -15,7 +15,10 @@ public sealed record DesignNight(ColdNight Night, int Rank, int Of, string Rule)
     public static DesignNight Worst(IReadOnlyList<ColdNight> nights)
         => new(Ranked(nights)[0], 1, nights.Count, "the coldest night of the record");
 
-    /// <summary>The night that is colder than a part of all nights; the warmer one where it falls between two.</summary>
+    /// <summary>
+    /// The night that is colder than a part of all nights; the colder one where it falls between two, and the coldest where the record has
+    /// too few nights for that part.
+    /// </summary>
     /// <param name="nights">At least one.</param>
     /// <param name="percent">Such as 99, from 0 to below 100.</param>
     public static DesignNight Percentile(IReadOnlyList<ColdNight> nights, double percent)
@@ -24,7 +27,14 @@ public sealed record DesignNight(ColdNight Night, int Rank, int Of, string Rule)
         // The slack is for 99.9 %, which is no round number in binary.
         int colder = (int)Math.Floor((ranked.Count * (100 - percent) / 100) + 1e-9);
         int rank = Math.Clamp(colder, 1, ranked.Count);
-        return new DesignNight(ranked[rank - 1], rank, ranked.Count, FormattableString.Invariant($"{percent:0.###} % of the record's nights are warmer"));
+        ColdNight night = ranked[rank - 1];
+
+        // Of few nights no round part can be warmer.
+        double warmer = 100.0 * ranked.Count(n => n.Mean_K > night.Mean_K) / ranked.Count;
+        FormattableString rule = colder >= 1 ? $"{warmer:0.##} % of the record's nights are warmer"
+            : ranked.Count == 1 ? (FormattableString)$"the record's only night stands in for p{percent:0.###}"
+            : $"the record has {ranked.Count} nights, too few for p{percent:0.###}, and its coldest stands in; {warmer:0.##} % are warmer";
+        return new DesignNight(night, rank, ranked.Count, FormattableString.Invariant(rule));
     }
 
     /// <summary>

@@ -26,6 +26,9 @@ public sealed record ChanceReport
     /// <summary>The years that the members are; empty for an ensemble of errors.</summary>
     public required IReadOnlyList<int> Years { get; init; }
 
+    /// <summary>The years of the record that could not be run, in order; empty for an ensemble of errors.</summary>
+    public IReadOnlyList<YearLeftOut> YearsLeftOut { get; init; } = [];
+
     /// <summary>Members that hold all nights.</summary>
     public required Proportion AllNights { get; init; }
 

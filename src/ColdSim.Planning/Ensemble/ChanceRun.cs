@@ -62,7 +62,7 @@ public static class ChanceRun
         if (record.Years.Count == 0)
             throw new ArgumentException("No year of the record covers these days without a gap of over 3 h.", nameof(read));
         Work work = new(scenario with { Nights = nights }, options, record.Years.Count, s => new YearMembers(s, nights, record), finished, cancel);
-        return work.Report(plain, workers) with { Years = [.. record.Years.Select(y => y.Year)] };
+        return work.Report(plain, workers) with { Years = [.. record.Years.Select(y => y.Year)], YearsLeftOut = record.LeftOut };
     }
 
     private sealed class Work(

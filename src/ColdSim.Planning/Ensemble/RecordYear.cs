@@ -14,7 +14,26 @@ public sealed record RecordDays(DateTimeOffset Start, TimeSpan Duration);
 /// <param name="Count">How many rows it needs.</param>
 public sealed record RecordYear(int Year, DateTimeOffset Start, int First, int Count);
 
+/// <summary>Why a year of a record cannot be run.</summary>
+public enum WhyLeftOut
+{
+    /// <summary>A gap of over 3 h in its days.</summary>
+    Gap,
+
+    /// <summary>The record begins in its days.</summary>
+    Begins,
+
+    /// <summary>The record ends in its days.</summary>
+    Ends,
+}
+
+/// <summary>A year of a record that cannot be run, though the record reaches into its days or over them.</summary>
+/// <param name="Year">The calendar year of the start.</param>
+/// <param name="Why">What is wrong with its days; the first thing where there are several.</param>
+public sealed record YearLeftOut(int Year, WhyLeftOut Why);
+
 /// <summary>What the runs of all years need of a record.</summary>
 /// <param name="Years">The years that can be run, in order.</param>
 /// <param name="Rows">Their rows, in order of time; a row that two years need is there once.</param>
-public sealed record RecordYears(IReadOnlyList<RecordYear> Years, IReadOnlyList<WeatherRow> Rows);
+/// <param name="LeftOut">The years that cannot, in order.</param>
+public sealed record RecordYears(IReadOnlyList<RecordYear> Years, IReadOnlyList<WeatherRow> Rows, IReadOnlyList<YearLeftOut> LeftOut);

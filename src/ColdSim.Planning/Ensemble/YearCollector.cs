@@ -22,6 +22,7 @@ public sealed class YearCollector
     private readonly RecordDays _days;
     private readonly List<WeatherRow> _rows = [];
     private readonly List<RecordYear> _years = [];
+    private readonly List<YearLeftOut> _leftOut = [];
 
     // Their days have begun and not ended; more than one where the days are more than a year.
     private readonly Queue<RecordYear> _begun = [];
@@ -59,8 +60,8 @@ public sealed class YearCollector
     /// <summary>The years that the record covers; nothing can be added after.</summary>
     public RecordYears Finish()
     {
-        LeaveOut();
-        return new RecordYears(_years, _rows);
+        LeaveOut(WhyLeftOut.Ends);
+        return new RecordYears(_years, _rows, _leftOut);
     }
 
     private void Follow(in WeatherRow last, in WeatherRow row)
@@ -68,10 +69,18 @@ public sealed class YearCollector
         bool gap = row.Time - last.Time > LongestGap;
 
         // All of them have these two rows in their days.
-        if (gap) LeaveOut();
+        if (gap) LeaveOut(WhyLeftOut.Gap);
         for (; _nextStart < row.Time; Await(_nextYear + 1))
         {
-            if (!gap && last.Time <= _nextStart) Begin(last);
+            if (last.Time > _nextStart)
+            {
+                // The record's first row; the days of that year may be over by then, or not.
+                if (last.Time - _nextStart < _days.Duration) _leftOut.Add(new YearLeftOut(_nextYear, WhyLeftOut.Begins));
+            }
+            else if (gap)
+                _leftOut.Add(new YearLeftOut(_nextYear, WhyLeftOut.Gap));
+            else
+                Begin(last);
         }
 
         if (_begun.Count == 0) return;
@@ -89,9 +98,10 @@ public sealed class YearCollector
         _begun.Enqueue(new RecordYear(_nextYear, _nextStart, _rows.Count - 1, 0));
     }
 
-    private void LeaveOut()
+    private void LeaveOut(WhyLeftOut why)
     {
         if (_begun.Count == 0) return;
+        _leftOut.AddRange(_begun.Select(y => new YearLeftOut(y.Year, why)));
         _begun.Clear();
         int needed = _years.Count == 0 ? 0 : _years[^1].First + _years[^1].Count;
         _rows.RemoveRange(needed, _rows.Count - needed);

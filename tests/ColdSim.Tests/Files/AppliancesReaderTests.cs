@@ -72,6 +72,62 @@ public class AppliancesReaderTests
     }
 
     [Fact]
+    public void What_has_no_name_is_given_one_that_is_free()
+    {
+        Rig rig = Read("""
+            [[refrigerator]]
+            [[refrigerator]]
+            [[refrigerator]]
+            name = "refrigerator 2"
+            [[draw]]
+            name = "Stove"
+            rate = "500 W"
+            [[draw]]
+            rate = "500 W"
+            [[cooker]]
+            kind = "stove"
+            meals = ["07:00-07:30"]
+            [[heater]]
+            runs_on = "wood"
+            output = "1 kW"
+            [[heater]]
+            runs_on = "diesel"
+            output = "1 kW"
+            """);
+        Assert.Equal(["Stove", "draw 2", "refrigerator", "refrigerator 3", "refrigerator 2", "stove 2"], rig.Appliances.Select(a => a.Name));
+        Assert.Equal(["heater", "heater 2"], rig.Heaters.Select(h => h.Name));
+    }
+
+    [Theory]
+    [InlineData("[[draw]]\nname = \"box\"\nrate = \"1 W\"\n[[refrigerator]]\nname = \"Box\"\n", "s.toml:12:8: 'name' is \"Box\", and another appliance is called so; accepted: a name of its own")]
+    [InlineData("[[draw]]\nrate = \"1 W\"\nname = \"furnace\"\n[furnace]\ninput = \"4 kW\"\n[thermostat]\n", "s.toml:10:8: 'name' is \"furnace\", and the scenario's own furnace is called so; accepted: a name of its own")]
+    [InlineData("[[draw]]\nrate = \"1 W\"\nname = \"generator\"\n[generator]\nrated = \"2 kW\"\n[battery]\ncapacity = \"100 Ah\"\n", "s.toml:10:8: 'name' is \"generator\", and the scenario's own generator is called so; accepted: a name of its own")]
+    [InlineData("[[heater]]\nname = \"a\"\nruns_on = \"wood\"\noutput = \"1 kW\"\n[[heater]]\nname = \"a\"\nruns_on = \"wood\"\noutput = \"1 kW\"\n", "s.toml:13:8: 'name' is \"a\", and another heater is called so; accepted: a name of its own")]
+    [InlineData("[battery]\ncapacity = \"100 Ah\"\n[[load]]\nname = \"a\"\ndraws = \"1 A\"\n[[load]]\nname = \"a\"\ndraws = \"1 A\"\n", "s.toml:14:8: 'name' is \"a\", and another load is called so; accepted: a name of its own")]
+    public void A_name_that_stands_twice_is_refused(string text, string expected) => Assert.Contains(expected, Fixtures.Faults(Head + text));
+
+    [Fact]
+    public void A_draw_may_be_called_furnace_where_there_is_none()
+        => Assert.Equal("furnace", Assert.Single(Read("[[draw]]\nrate = \"1 W\"\nname = \"furnace\"\n").Appliances).Name);
+
+    [Theory]
+    [InlineData("22:00-24:00", 22, 24)]
+    [InlineData("00:00-24:00", 0, 24)]
+    [InlineData("22:00-00:00", 22, 0)]
+    public void A_span_may_end_with_the_day(string span, int from_h, int to_h)
+    {
+        ClockWindow window = Assert.Single(Assert.IsType<ConstantDraw>(Assert.Single(Read($"[[draw]]\nrate = \"1 W\"\nhours = [\"{span}\"]\n").Appliances)).Hours);
+        Assert.Equal(new ClockWindow(from_h * 3600, to_h * 3600), window);
+        Assert.True(window.Contains(23.5 * 3600));
+        Assert.Equal(from_h == 0, window.Contains(60));
+        Assert.Equal(1800, window.UntilEdge_s(23.5 * 3600));
+    }
+
+    [Fact]
+    public void A_span_may_not_begin_with_the_end_of_a_day()
+        => Assert.Equal(["s.toml:10:10: 'hours' is \"24:00-06:00\"; accepted: a span such as \"22:00-06:30\""], Fixtures.Faults(Head + "[[draw]]\nrate = \"1 W\"\nhours = [\"24:00-06:00\"]\n"));
+
+    [Fact]
     public void A_pipe_in_a_bay_and_a_tank_outside_read()
     {
         Rig rig = Read("""

@@ -65,6 +65,14 @@ public class OptionReaderTests
         => Assert.Empty(Good("[[option]]\nname = \"dark\"\n[option.set]\ndraw = []").Options[0].Scenario.Rig.Appliances);
 
     [Fact]
+    public void A_list_may_be_written_anew()
+    {
+        Scenario other = Good("[[option]]\nname = \"warm\"\n[option.set]\nheater = [{ runs_on = \"shore\", output = \"1,500 W\" }]\ndraw = [{ rate = \"1 W\" }, { rate = \"2 W\" }]").Options[0].Scenario;
+        Assert.Equal(1500, Assert.Single(other.Rig.Heaters).Output_W, 6);
+        Assert.Equal(["draw 1", "draw 2"], other.Rig.Appliances.Select(a => a.Name));
+    }
+
+    [Fact]
     public void A_part_of_the_legal_filling_goes_with_the_size()
     {
         ReadResult read = Good("[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.size\" = \"40 lb\"", Rig.Replace("15 lb", "3/4", StringComparison.Ordinal));
@@ -106,8 +114,9 @@ public class OptionReaderTests
     [InlineData("\"coach.grade\" = \"good\"", "s.toml:19:1: option 'x': [coach] says in more than one way how it loses heat; accepted: one of heat_loss (measured), [[coach.surface]], or length with grade")]
     [InlineData("\"coach.skirting.area\" = \"9 m²\"", "s.toml:19:1: option 'x': skirting without a floor; accepted: a [[coach.surface]] of kind = \"floor\"", "s.toml:19:1: option 'x': skirting needs the floor as a [[coach.surface]]; another heat loss already holds it")]
     [InlineData("\"regulator.droop\" = \"14 inH2O\"\n\"people.awake\" = [\"25:00-26:00\"]", "s.toml:19:21: option 'x': 'droop' is 14 inH2O; accepted: \"10 Pa\" to \"2 kPa\"", "s.toml:20:19: option 'x': 'awake' is \"25:00-26:00\"; accepted: a span such as \"22:00-06:30\"")]
-    [InlineData("\"draw.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.rate' does not say which [[draw]] is meant; accepted: 'draw.1.key' to 'draw.1.key', or by name: lamp")]
-    [InlineData("\"draw.lump.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.lump.rate' does not say which [[draw]] is meant; accepted: 'draw.1.key' to 'draw.1.key', or by name: lamp; did you mean 'lamp'?")]
+    [InlineData("\"draw.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.rate' does not say which [[draw]] is meant; accepted: 'draw.1.key', or by name: lamp")]
+    [InlineData("\"draw.lump.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.lump.rate' does not say which [[draw]] is meant; accepted: 'draw.1.key', or by name: lamp; did you mean 'lamp'?")]
+    [InlineData("\"draw.2.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.2.rate': the scenario has 1 [[draw]], and an option adds none; accepted: 'draw.1.key', or by name: lamp")]
     [InlineData("\"cylinder.left.part\" = 1", "s.toml:19:1: option 'x': 'cylinder.left.part': 'cylinder.left' is no table in the scenario")]
     [InlineData("\"cylinder\" = \"40 lb\"", "s.toml:19:1: option 'x': the scenario has no [cylinder]", "s.toml:19:14: option 'x': 'cylinder' is a text; accepted: a table [cylinder]")]
     [InlineData("\"run.nights\" = 3", "s.toml:19:1: an option may not change 'run'; all options have the scenario's own nights, weather file and verdict")]

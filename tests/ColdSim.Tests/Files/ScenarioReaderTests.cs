@@ -202,6 +202,29 @@ public class ScenarioReaderTests
         Assert.Equal(12 * 0.45359237, cylinder.Contents_kg, 9);
     }
 
+    [Theory]
+    [InlineData("", "", "50 % cloud")]
+    [InlineData(",cloud [%]", ",25", "the file's cloud")]
+    public void Panels_without_a_column_of_sun_have_a_clear_skys(string heading, string cell, string cloud)
+    {
+        const string panels = "\n[battery]\nchemistry = \"agm\"\ncapacity = \"100 Ah\"\n[solar]\nrated = \"200 W\"\n", place = "\n[place]\nlatitude = 40\nlongitude = -105\n";
+        string[] lines = Fixtures.Weather.Split('\n', StringSplitOptions.TrimEntries);
+        string weather = string.Join('\n', lines.Select((l, i) => l + (i == 0 ? heading : cell)));
+        IReadOnlyList<string> assumed = Fixtures.Read(Fixtures.Least + panels + place, weather).Scenario!.Assumptions;
+        Assert.Contains("sun: not in the weather file, taken as 0 W/m² on coach and cylinders", assumed);
+        Assert.Contains($"panels: sun from a clear sky and {cloud}", assumed);
+        Assert.Contains("sun: not in the weather file, taken as 0 W/m²", Fixtures.Read(Fixtures.Least + place, weather).Scenario!.Assumptions);
+
+        // Where the sun stands is not known, so there is none on the panels either.
+        Assert.Contains("sun: not in the weather file, taken as 0 W/m²", Fixtures.Read(Fixtures.Least + panels, weather).Scenario!.Assumptions);
+    }
+
+    [Fact]
+    public void A_window_of_weather_that_ends_before_it_begins_is_refused()
+        => Assert.Contains(
+            "s.toml:3:1: 'from' lies after 'to'",
+            Fixtures.Faults(Fixtures.Least.ReplaceLineEndings("\n").Replace("file = \"w.csv\"\n", "file = \"w.csv\"\nfrom = 2025-01-15\nto = 2025-01-13\n", StringComparison.Ordinal)));
+
     [Fact]
     public void What_was_taken_is_named()
     {

@@ -7,18 +7,28 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary>Every burner beside the furnace, kind by kind.</summary>
 internal static class AppliancesSection
 {
+    private static readonly string[] Kinds = ["draw", "refrigerator", "water_heater", "on_demand_heater", "cooker", "catalytic_heater"];
+
+    // They take gas too, and are called what they are.
+    private static readonly string[] Nameless = ["furnace", "generator"];
+
     /// <summary>Reads them all.</summary>
     /// <param name="root">The scenario.</param>
     /// <param name="gas">The gas, for draws by mass.</param>
-    public static IReadOnlyList<GasAppliance> Read(SectionReader root, GasSpecification gas) =>
-    [
-        .. root.Sections("draw").Select((s, i) => DrawSection.Read(s, gas, i + 1)),
-        .. root.Sections("refrigerator").Select((s, i) => RefrigeratorSection.Read(s, i + 1)),
-        .. root.Sections("water_heater").Select((s, i) => WaterHeaterSection.Read(s, i + 1)),
-        .. root.Sections("on_demand_heater").Select((s, i) => OnDemandHeaterSection.Read(s, i + 1)),
-        .. CookerSection.ReadAll(root.Sections("cooker")),
-        .. root.Sections("catalytic_heater").Select((s, i) => CatalyticHeaterSection.Read(s, i + 1)),
-    ];
+    public static IReadOnlyList<GasAppliance> Read(SectionReader root, GasSpecification gas)
+    {
+        Dictionary<string, IReadOnlyList<SectionReader>> of = Kinds.ToDictionary(k => k, root.Sections);
+        OwnNames names = new([.. Kinds.SelectMany(k => of[k])], "appliance", [.. Nameless.Where(root.Has)]);
+        return
+        [
+            .. of["draw"].Select((s, i) => DrawSection.Read(s, gas, i + 1, names)),
+            .. of["refrigerator"].Select((s, i) => RefrigeratorSection.Read(s, i + 1, names)),
+            .. of["water_heater"].Select((s, i) => WaterHeaterSection.Read(s, i + 1, names)),
+            .. of["on_demand_heater"].Select((s, i) => OnDemandHeaterSection.Read(s, i + 1, names)),
+            .. CookerSection.ReadAll(of["cooker"], names),
+            .. of["catalytic_heater"].Select((s, i) => CatalyticHeaterSection.Read(s, i + 1, names)),
+        ];
+    }
 
     /// <summary>Says what of them can have no effect.</summary>
     public static void Check(SectionReader root, IReadOnlyList<GasAppliance> appliances, CoachSpecification? coach)

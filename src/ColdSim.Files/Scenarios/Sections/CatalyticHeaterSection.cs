@@ -14,13 +14,13 @@ internal static class CatalyticHeaterSection
     private static readonly QuantityKey SetPoint = new("set_point", Dimension.Temperature, "0 °C", "30 °C");
     private static readonly QuantityKey Differential = new("differential", Dimension.TemperatureDifference, "0.5 K", "10 K");
 
-    public static CatalyticHeater Read(SectionReader section, int number)
+    public static CatalyticHeater Read(SectionReader section, int number, OwnNames names)
     {
         double? setPoint_K = section.Get(SetPoint);
         double half_K = 0.5 * section.Get(Differential, Differential_K);
         CatalyticHeater read = new()
         {
-            Name = ApplianceKeys.Name(section, "catalytic heater", number),
+            Name = names.Of(section, "catalytic heater", number),
             Input_W = section.Get(Input, Input_Btu_h * Btu_h),
             Hours = section.Spans("hours") ?? [],
             OwnThermostat = setPoint_K is { } t_K ? new SwitchBand(t_K - half_K, t_K + half_K) : null,

@@ -13,13 +13,13 @@ internal static class CookerSection
     private static readonly QuantityKey Input = new("input", Dimension.Power, "200 W", "10 kW");
 
     /// <summary>Reads them all; stoves and ovens are counted apart.</summary>
-    public static IReadOnlyList<Cooker> ReadAll(IReadOnlyList<SectionReader> sections)
+    public static IReadOnlyList<Cooker> ReadAll(IReadOnlyList<SectionReader> sections, OwnNames names)
     {
         Dictionary<bool, int> counted = new() { [false] = 0, [true] = 0 };
-        return [.. sections.Select(s => Read(s, counted))];
+        return [.. sections.Select(s => Read(s, counted, names))];
     }
 
-    private static Cooker Read(SectionReader section, Dictionary<bool, int> counted)
+    private static Cooker Read(SectionReader section, Dictionary<bool, int> counted, OwnNames names)
     {
         bool oven = section.Choice("kind", ("stove", false), ("oven", true)) ?? false;
         string kind = oven ? "oven" : "stove";
@@ -27,7 +27,7 @@ internal static class CookerSection
         int burners = section.Whole("burners", 1, 6) ?? 1;
         Cooker read = new()
         {
-            Name = ApplianceKeys.Name(section, kind, ++counted[oven]),
+            Name = names.Of(section, kind, ++counted[oven]),
             Input_W = burners * section.Get(Input, each_Btu_h * Btu_h),
             Hours = ApplianceKeys.Needed(section, "meals", "accepted: spans in which it is lit, such as [\"07:00-07:30\", \"18:00-18:45\"]"),
         };

@@ -14,12 +14,12 @@ internal static class DrawSection
     private static readonly QuantityKey MinimumPressure = new("minimum_pressure", Dimension.Pressure, "0 Pa", "10 kPa");
     private static readonly QuantityKey HeatToCoach = new("heat_to_coach", Dimension.Ratio, "0", "1");
 
-    public static ConstantDraw Read(SectionReader section, GasSpecification gas, int number)
+    public static ConstantDraw Read(SectionReader section, GasSpecification gas, int number, OwnNames names)
     {
         ConstantDraw defaults = new() { Name = "", Input_W = 0 };
         ConstantDraw draw = new()
         {
-            Name = section.Text("name") ?? FormattableString.Invariant($"draw {number}"),
+            Name = names.Counted(section, "draw", number),
             Input_W = Rate(section, gas),
             Hours = section.Spans("hours") ?? defaults.Hours,
             FullPressure_Pa = section.Get(FullPressure, defaults.FullPressure_Pa),

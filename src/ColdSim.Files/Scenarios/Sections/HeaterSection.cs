@@ -13,7 +13,14 @@ internal static class HeaterSection
     private static readonly QuantityKey SetPoint = new("set_point", Dimension.Temperature, "0 °C", "35 °C");
     private static readonly QuantityKey Differential = new("differential", Dimension.TemperatureDifference, "0.5 K", "10 K");
 
-    public static OtherHeater Read(SectionReader section, int number)
+    /// <summary>Reads them all.</summary>
+    public static IReadOnlyList<OtherHeater> ReadAll(IReadOnlyList<SectionReader> sections)
+    {
+        OwnNames names = new(sections, "heater");
+        return [.. sections.Select((s, i) => Read(s, i + 1, names))];
+    }
+
+    private static OtherHeater Read(SectionReader section, int number, OwnNames names)
     {
         const string Accepted = "accepted: \"shore\", \"diesel\" or \"wood\"";
         if (!section.Has("runs_on"))
@@ -22,7 +29,7 @@ internal static class HeaterSection
             "runs_on", ("shore", HeaterSupply.ShorePower), ("diesel", HeaterSupply.OwnFuel), ("wood", HeaterSupply.OwnFuel)) ?? HeaterSupply.OwnFuel;
         double? setPoint_K = section.Get(SetPoint);
         double half_K = 0.5 * section.Get(Differential, Differential_K);
-        string name = ApplianceKeys.Name(section, "heater", number);
+        string name = names.Of(section, "heater", number);
         OtherHeater heater = new()
         {
             Name = name,

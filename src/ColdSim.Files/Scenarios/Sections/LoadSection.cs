@@ -10,11 +10,11 @@ internal static class LoadSection
     private static readonly QuantityKey ByCurrent = new("draws", Dimension.Current, "0.001 A", "500 A");
     private static readonly QuantityKey ByPower = new("draws", Dimension.Power, "0.01 W", "6 kW");
 
-    public static ElectricLoad Read(SectionReader section, int number)
+    public static ElectricLoad Read(SectionReader section, int number, OwnNames names)
     {
         ElectricLoad load = new()
         {
-            Name = section.Text("name") ?? FormattableString.Invariant($"load {number}"),
+            Name = names.Counted(section, "load", number),
             Power_W = Draws(section),
             Hours = section.Spans("hours") ?? [],
         };

@@ -18,11 +18,11 @@ internal static class OnDemandHeaterSection
     private static readonly QuantityKey Cold = new("cold_water", Dimension.Temperature, "0 °C", "30 °C");
     private static readonly QuantityKey Hot = new("hot_water", Dimension.Temperature, "25 °C", "70 °C");
 
-    public static OnDemandWaterHeater Read(SectionReader section, int number)
+    public static OnDemandWaterHeater Read(SectionReader section, int number, OwnNames names)
     {
         OnDemandWaterHeater usual = new()
         {
-            Name = ApplianceKeys.Name(section, "on-demand heater", number),
+            Name = names.Of(section, "on-demand heater", number),
             Input_W = Input_Btu_h * Btu_h,
             Flow_kg_s = Flow_gal_min * Gallon_m3 / 60 * Water.Density_kg_m3,
         };

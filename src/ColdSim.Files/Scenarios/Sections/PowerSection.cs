@@ -21,7 +21,9 @@ internal static class PowerSection
         IReadOnlyList<SolarPanelSpecification> panels = root.Value("solar") is TomlTables
             ? [.. root.Sections("solar").Select(SolarSection.Read)]
             : root.Section("solar") is { } one && SolarSection.Read(one) is { } panel && one.Present ? [panel] : [];
-        IReadOnlyList<ElectricLoad> loads = [.. root.Sections("load").Select((l, i) => LoadSection.Read(l, i + 1))];
+        IReadOnlyList<SectionReader> written = root.Sections("load");
+        OwnNames names = new(written, "load");
+        IReadOnlyList<ElectricLoad> loads = [.. written.Select((l, i) => LoadSection.Read(l, i + 1, names))];
         ConverterSpecification converter = ConverterSection.Read(root.Section("converter"));
         GeneratorSpecification? generator = GeneratorSection.Read(root.Section("generator"), gas);
         if (section.Present)

@@ -17,9 +17,9 @@ internal static class RefrigeratorSection
     private static readonly QuantityKey Performance = new("performance", Dimension.Ratio, "0.05", "0.8");
     private static readonly QuantityKey Electric = new("electric", Dimension.Power, "0 W", "2 kW");
 
-    public static AbsorptionRefrigerator Read(SectionReader section, int number)
+    public static AbsorptionRefrigerator Read(SectionReader section, int number, OwnNames names)
     {
-        AbsorptionRefrigerator usual = new() { Name = ApplianceKeys.Name(section, "refrigerator", number), Input_W = Input_Btu_h * Btu_h };
+        AbsorptionRefrigerator usual = new() { Name = names.Of(section, "refrigerator", number), Input_W = Input_Btu_h * Btu_h };
         AbsorptionRefrigerator read = usual with
         {
             Input_W = section.Get(Input, usual.Input_W),

@@ -77,7 +77,7 @@ internal static class StopsSection
             section.Reading.Assume($"{site.Name}: elevation not given, taken as sea level");
         if (!section.Has("latitude") && place.Latitude_deg is null)
             section.Reading.Assume($"{site.Name}: no latitude and longitude, so the sun's direction is not known");
-        WeatherSection weather = Weather(section, site, otherwise, source);
+        WeatherSection weather = Weather(section, site, otherwise, source, panels: root.Has("solar"));
         // Without a [weather] for all, clocks are those of the first stop's own.
         offset ??= OffsetOf(weather);
         DateTimeOffset? from = Required(section, "from", offset ?? TimeSpan.Zero), to = Required(section, "to", offset ?? TimeSpan.Zero);
@@ -109,14 +109,14 @@ internal static class StopsSection
         => weather.Offset ?? (weather.Rows.Count > 0 ? weather.Rows[0].Time.Offset : null);
 
     // What is assumed of a stop's own weather is said with the stop's name.
-    private static WeatherSection Weather(SectionReader section, SiteSpecification site, WeatherSection otherwise, WeatherOnce source)
+    private static WeatherSection Weather(SectionReader section, SiteSpecification site, WeatherSection otherwise, WeatherOnce source, bool panels)
     {
         SectionReader own = section.Section("weather");
         if (!own.Present)
             return otherwise;
         List<string> assumptions = section.Reading.Assumptions;
         int before = assumptions.Count;
-        WeatherSection weather = WeatherSection.Read(own, source, site);
+        WeatherSection weather = WeatherSection.Read(own, source, site, panels);
         for (int i = before; i < assumptions.Count; i++)
             assumptions[i] = $"{site.Name}: {assumptions[i]}";
         return weather;

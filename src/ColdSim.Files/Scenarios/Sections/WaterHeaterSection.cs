@@ -23,11 +23,11 @@ internal static class WaterHeaterSection
     private static readonly QuantityKey Start = new("temperature", Dimension.Temperature, "0 °C", "85 °C");
     private static readonly QuantityKey Electric = new("electric", Dimension.Power, "0 W", "5 kW");
 
-    public static StorageWaterHeater Read(SectionReader section, int number)
+    public static StorageWaterHeater Read(SectionReader section, int number, OwnNames names)
     {
         StorageWaterHeater usual = new()
         {
-            Name = ApplianceKeys.Name(section, "water heater", number),
+            Name = names.Of(section, "water heater", number),
             Input_W = Input_Btu_h * Btu_h,
             Water_kg = Water_gal * Gallon_m3 * Water.Density_kg_m3,
         };

@@ -24,8 +24,9 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     /// <param name="section">The table.</param>
     /// <param name="source">Opens the file.</param>
     /// <param name="site">Where.</param>
+    /// <param name="panels">Whether there are solar panels, which take their sun from the sky where the file has none.</param>
     /// <param name="needed">Whether it must be there.</param>
-    public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site, bool needed = true)
+    public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site, bool panels, bool needed = true)
     {
         WeatherDefaults defaults = new();
         TimeSpan? offset = ReadOffset(section);
@@ -48,11 +49,19 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         else if (!section.Has("file"))
             section.Lacks("file", "accepted: the name of a weather CSV");
         IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, standIns, site);
-        NameStandIns(section.Reading, rows, standIns);
+        NameStandIns(section.Reading, rows, standIns, panels && site.Latitude_deg is not null);
         return new WeatherSection(rows, standIns, offset);
     }
 
-    private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset) => new()
+    private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset)
+    {
+        WeatherRequest request = ReadKeys(section, offset);
+        if (request is { From: { } from, To: { } to } && from.IsAfter(to))
+            section.Report("from", "'from' lies after 'to'");
+        return request;
+    }
+
+    private static WeatherRequest ReadKeys(SectionReader section, TimeSpan? offset) => new()
     {
         Format = section.Choice("format", WeatherFormatWords.Choices),
         Offset = offset,
@@ -104,14 +113,16 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         return null;
     }
 
-    private static void NameStandIns(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults standIns)
+    private static void NameStandIns(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults standIns, bool panels)
     {
         if (rows.Count == 0)
             return;
         Name("wind", r => r.Wind_m_s, $"{standIns.Wind_m_s:0.0##} m/s");
         Name("humidity", r => r.DewPoint_K, $"{standIns.RelativeHumidity_frac * 100:0.#} %");
         Name("cloud", r => r.Cloud_frac, $"{standIns.Cloud_frac * 100:0.#} %");
-        Name("sun", r => r.Sun_W_m2, $"{standIns.Sun_W_m2:0.#} W/m²");
+        Name("sun", r => r.Sun_W_m2, panels ? $"{standIns.Sun_W_m2:0.#} W/m² on coach and cylinders" : (FormattableString)$"{standIns.Sun_W_m2:0.#} W/m²");
+        if (panels)
+            NamePanels(reading, rows, standIns);
         Name("pressure", r => r.Pressure_Pa, $"the standard atmosphere's at the place's elevation");
 
         void Name(string what, Func<WeatherRow, double?> value, FormattableString standIn)
@@ -123,5 +134,16 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             else if (without > 0)
                 reading.Assume($"{what}: missing in {without} of {rows.Count} rows of weather, there taken as {taken}");
         }
+    }
+
+    private static void NamePanels(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults standIns)
+    {
+        WeatherRow[] without = [.. rows.Where(r => r.Sun_W_m2 is null)];
+        if (without.Length == 0)
+            return;
+        int clouded = without.Count(r => r.Cloud_frac is not null);
+        string standIn = string.Create(CultureInfo.InvariantCulture, $"{standIns.Cloud_frac * 100:0.#} %");
+        string cloud = clouded == 0 ? $"{standIn} cloud" : clouded == without.Length ? "the file's cloud" : $"the file's cloud, {standIn} where it has none";
+        reading.Assume($"panels: {(without.Length == rows.Count ? "" : "in these rows ")}sun from a clear sky and {cloud}");
     }
 }

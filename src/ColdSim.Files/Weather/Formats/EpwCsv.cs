@@ -48,7 +48,7 @@ internal static class EpwCsv
         rows.Skipped |= records.Broken;
         if (end is { } last && year.LastDay is { } seen && seen != last && !faults.Any)
             faults.Warn($"{faults.File}: ends on {seen.Month}/{seen.Day}, its line DATA PERIODS says {last.Month}/{last.Day}; cut short, perhaps");
-        table.NoteLeftOut();
+        table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 

@@ -60,7 +60,8 @@ internal static class GhcnhPsv
             first = false;
             if (Time(records, date, parts) is not { } time)
             {
-                faults.Report(records.Line, 1, "the time cannot be read", "accepted: DATE such as 2024-01-31T23:53:00, or whole numbers in Year to Minute");
+                if (!records.IsAgain(headings))
+                    faults.Report(records.Line, 1, "the time cannot be read", "accepted: DATE such as 2024-01-31T23:53:00, or whole numbers in Year to Minute");
                 rows.Skipped = true;
                 continue;
             }
@@ -69,7 +70,7 @@ internal static class GhcnhPsv
         }
         pick.Finish();
         rows.Skipped |= records.Broken;
-        table.NoteLeftOut();
+        table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 

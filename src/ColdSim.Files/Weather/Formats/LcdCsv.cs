@@ -53,7 +53,8 @@ internal static class LcdCsv
             }
             if (!TryTime(records.Text(date), offset, out DateTimeOffset time))
             {
-                faults.Report(records.Line, records.ColumnOf(date), $"DATE: '{records.Text(date)}' is not a date and time", "accepted: such as 2023-01-31T23:54:00");
+                if (!records.IsAgain(headings))
+                    faults.Report(records.Line, records.ColumnOf(date), $"DATE: '{records.Text(date)}' is not a date and time", "accepted: such as 2023-01-31T23:54:00");
                 rows.Skipped = true;
                 continue;
             }
@@ -62,7 +63,7 @@ internal static class LcdCsv
         }
         pick.Finish();
         rows.Skipped |= records.Broken;
-        table.NoteLeftOut();
+        table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 

@@ -30,21 +30,21 @@ internal static class MappedCsv
             rows.Has(column);
         rows.Sun = map.Sun;
         rows.Clock = request.Offset is { } offset ? $"as the column map says, UTC{OffsetText.Of(offset)} where a time has no offset" : "as the column map says";
-        Rows(records, headings.Length, map, time, clock, request, table, rows, faults);
+        Rows(records, headings, map, time, clock, request, table, rows, faults);
         rows.Skipped |= records.Broken;
-        table.NoteLeftOut();
+        table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 
     private static void Rows(
-        Records records, int fields, ColumnMap map, int time, int clock, WeatherRequest request, ForeignTable table, RowCollector rows, WeatherFaults faults)
+        Records records, string[] headings, ColumnMap map, int time, int clock, WeatherRequest request, ForeignTable table, RowCollector rows, WeatherFaults faults)
     {
         while (!rows.Past && records.Next())
         {
-            if (records.Count != fields)
+            if (records.Count != headings.Length)
             {
-                string hint = records.Count > fields ? "; a decimal comma, perhaps" : "";
-                faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {fields} headings{hint}"));
+                string hint = records.Count > headings.Length ? "; a decimal comma, perhaps" : "";
+                faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings{hint}"));
                 rows.Skipped = true;
                 continue;
             }
@@ -57,6 +57,8 @@ internal static class MappedCsv
                     continue;
                 case InstantText.Outcome.WithoutOffset:
                     faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' has no offset from UTC", "accepted: offset = \"-07:00\" under [weather], --offset of 'coldsim weather', or times that have one");
+                    break;
+                case var _ when records.IsAgain(headings):
                     break;
                 default:
                     faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' is not a date and time", $"accepted: {map.TimeFormat ?? "ISO 8601"}");

@@ -42,7 +42,8 @@ internal static class MeteostatCsv
             }
             if (Time(records, time, hour, day) is not { } instant)
             {
-                faults.Report(records.Line, 1, "the time cannot be read", "accepted: such as 2024-01-31 23:00:00");
+                if (!records.IsAgain(headings))
+                    faults.Report(records.Line, 1, "the time cannot be read", "accepted: such as 2024-01-31 23:00:00");
                 rows.Skipped = true;
                 continue;
             }
@@ -50,7 +51,7 @@ internal static class MeteostatCsv
                 rows.Add(row, records.Line);
         }
         rows.Skipped |= records.Broken;
-        table.NoteLeftOut();
+        table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 

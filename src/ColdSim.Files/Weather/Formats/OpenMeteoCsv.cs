@@ -56,7 +56,7 @@ internal static class OpenMeteoCsv
         rows.Clock = offset is { } o ? $"one fixed offset, UTC{OffsetText.Of(o)}" : "UTC";
         Rows(records, headings.Length, time, offset, table, rows, faults);
         rows.Skipped |= records.Broken;
-        table.NoteLeftOut();
+        table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 

@@ -5,7 +5,14 @@ namespace ColdSim.Files.Weather.Formats;
 /// <summary>Our own layout; docs/weather-csv.md describes it.</summary>
 internal static class OwnCsv
 {
-    public static void Read(TextReader input, char separator, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    /// <summary>Reads a table.</summary>
+    /// <param name="input">From its beginning.</param>
+    /// <param name="separator">What parts the fields.</param>
+    /// <param name="request">How it is to be read.</param>
+    /// <param name="rows">Takes the rows.</param>
+    /// <param name="faults">Takes what is wrong.</param>
+    /// <param name="guessed">Whether it is read so only because no other layout was recognised.</param>
+    public static void Read(TextReader input, char separator, WeatherRequest request, RowCollector rows, WeatherFaults faults, bool guessed = false)
     {
         bool malformed = false;
         CsvReaderOptions options = new()
@@ -25,7 +32,7 @@ internal static class OwnCsv
             faults.Report(1, 1, "the file is empty", "accepted: a row of headings, such as time,air [°C], and rows below it");
             return;
         }
-        if (WeatherHeader.Read(csv.Headers, (int)csv.LineNumber, faults) is not { } header)
+        if (WeatherHeader.Read(csv.Headers, (int)csv.LineNumber, faults, guessed) is not { } header)
             return;
         foreach (WeatherColumn column in WeatherColumn.All.Where(header.Has))
             rows.Has(column);

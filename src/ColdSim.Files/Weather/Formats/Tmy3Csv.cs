@@ -45,22 +45,22 @@ internal static class Tmy3Csv
         int read = 0;
         while (records.Next())
         {
-            if (Row(records, headings.Length, table, year, rows, faults))
+            if (Row(records, headings, table, year, rows, faults))
                 read++;
         }
         year.Finish();
         rows.Skipped |= records.Broken;
         if (read < Hours && !faults.Any)
             faults.Warn($"{faults.File}: {read} hours, a typical year has {Hours}; cut short, perhaps");
-        table.NoteLeftOut();
+        table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 
-    private static bool Row(Records records, int fields, ForeignTable table, TypicalYear year, RowCollector rows, WeatherFaults faults)
+    private static bool Row(Records records, string[] headings, ForeignTable table, TypicalYear year, RowCollector rows, WeatherFaults faults)
     {
-        if (records.Count != fields)
+        if (records.Count != headings.Length)
         {
-            faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {fields} headings"));
+            faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings"));
             rows.Skipped = true;
             return false;
         }
@@ -69,7 +69,8 @@ internal static class Tmy3Csv
         if (!DateOnly.TryParseExact(date.Replace("02/29/", "02/28/", StringComparison.Ordinal), ["MM/dd/yyyy", "M/d/yyyy", "M/d/yy"], CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
             || !TryMinute(clock, out int minute))
         {
-            faults.Report(records.Line, 1, $"'{date} {clock}' is not a date and time", "accepted: such as 01/31/1988 and 24:00");
+            if (!records.IsAgain(headings))
+                faults.Report(records.Line, 1, $"'{date} {clock}' is not a date and time", "accepted: such as 01/31/1988 and 24:00");
             rows.Skipped = true;
             return false;
         }

@@ -20,7 +20,11 @@ internal sealed class WeatherHeader
     public (int Field, UnitSpelling Unit, string Heading) Of(WeatherColumn column) => _columns[column];
 
     /// <summary>Reads the headings; null where time or air cannot be read.</summary>
-    public static WeatherHeader? Read(IReadOnlyList<string> headings, int line, WeatherFaults faults)
+    /// <param name="headings">As they stand.</param>
+    /// <param name="line">Where.</param>
+    /// <param name="faults">Takes what is wrong.</param>
+    /// <param name="guessed">Whether the file is read as ours only because no other layout was recognised.</param>
+    public static WeatherHeader? Read(IReadOnlyList<string> headings, int line, WeatherFaults faults, bool guessed)
     {
         WeatherHeader header = new() { Count = headings.Count };
         int column = 1;
@@ -34,11 +38,12 @@ internal sealed class WeatherHeader
             header.Add(headings[field], field, line, column, faults);
             column += headings[field].Length + 1;
         }
+        string begin = guessed ? "no known layout is recognised, and as our own CSV it has " : "";
         if (header.Time < 0)
-            faults.Report(line, 1, "no column 'time'", $"accepted: {TimeHeading} and {WeatherColumn.Air.Example}, and any of "
+            faults.Report(line, 1, begin + "no column 'time'", $"accepted: {TimeHeading} and {WeatherColumn.Air.Example}, and any of "
                 + string.Join(", ", WeatherColumn.All.Skip(1).Select(c => c.Example)));
         if (!header.Has(WeatherColumn.Air) && !header._airRefused)
-            faults.Report(line, 1, "no column 'air'", $"accepted: {WeatherColumn.Air.Example}");
+            faults.Report(line, 1, begin + "no column 'air'", $"accepted: {WeatherColumn.Air.Example}");
         return header.Time < 0 || !header.Has(WeatherColumn.Air) ? null : header;
     }
 

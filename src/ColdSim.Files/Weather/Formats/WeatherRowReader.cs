@@ -21,6 +21,12 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
             return null;
         }
         DateTimeOffset? time = Time();
+        if (time is null && IsHeadings())
+        {
+            faults.Report(Line, 1, "the headings stand here again", Records.OnlyHeadings);
+            return null;
+        }
+
         double? air = Value(WeatherColumn.Air);
         if (air is null && csv.GetString(header.Of(WeatherColumn.Air).Field).AsSpan().IsWhiteSpace())
             Report(WeatherColumn.Air, "is empty", "accepted: a temperature in every row");
@@ -36,6 +42,9 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         return new WeatherRow(instant, air ?? double.NaN, wind, dewPoint, sun, cloud, pressure);
     }
 
+    // As in files that were put one behind another.
+    private bool IsHeadings() => csv.GetString(header.Time).Trim() == csv.Headers[header.Time].Trim();
+
     private DateTimeOffset? Time()
     {
         string text = csv.GetString(header.Time);
@@ -47,7 +56,7 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
             faults.Report(Line, ColumnOf(header.Time), $"time: '{text.Trim()}' has no offset from UTC",
                 "accepted: such as 2025-01-14T17:00-07:00, or offset = \"-07:00\" under [weather], or --offset of 'coldsim weather'");
         }
-        else
+        else if (!IsHeadings())
         {
             faults.Report(Line, ColumnOf(header.Time), $"time: '{text.Trim()}' is not a date and time", InstantText.Accepted);
         }

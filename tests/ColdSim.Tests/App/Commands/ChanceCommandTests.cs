@@ -62,6 +62,23 @@ public class ChanceCommandTests
     }
 
     [Fact]
+    public void Years_that_are_left_out_are_named_with_the_reason()
+    {
+        ChanceReport report = HandChances.ByYears with
+        {
+            YearsLeftOut =
+            [
+                new(2001, WhyLeftOut.Begins), new(2003, WhyLeftOut.Gap), new(2005, WhyLeftOut.Gap), new(2006, WhyLeftOut.Gap), new(2007, WhyLeftOut.Gap),
+                new(2030, WhyLeftOut.Ends),
+            ],
+        };
+        string text = string.Join(' ', Printed(report, "--members", "12").Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(
+            ", without 2001 (the record begins in these days), 2003 and 2005 to 2007 (the record has a gap of over 3 h in these days) and 2030 (the record ends in these days).",
+            text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Json_is_one_document_and_nothing_else()
     {
         Shell shell = Ending(HandChances.Report);

@@ -97,7 +97,14 @@ public sealed class WeatherCommandTests : IDisposable
     [InlineData("want --elevation", "--lapse", "6")]
     [InlineData("--latitude and --longitude belong together", "--latitude", "40")]
     [InlineData("1-in-10 takes a record of at least 9 whole winters", "--night", "1-in-10")]
-    [InlineData("no row in the window asked for", "--from", "2040-01-01")]
+    [InlineData("no row in the window asked for; the file goes from 2031-01-30T01:00-07:00 to 2031-02-01T00:00-07:00", "--from", "2040-01-01")]
+    [InlineData("no row in the window asked for; the file begins at 2031-01-30T01:00-07:00", "--to", "2030-01-01")]
+    [InlineData(
+        "no row in the window asked for; the file begins at 2031-01-30T01:00-07:00, its first row behind the window is at 2031-01-30T12:00-07:00",
+        "--from", "2031-01-30T11:10", "--to", "2031-01-30T11:50")]
+    [InlineData("--from lies after --to", "--from", "2031-02-01", "--to", "2031-01-30")]
+    [InlineData("--from lies after --to", "--from", "2031-01-30T12:00-07:00", "--to", "2031-01-30T12:00-06:00")]
+    [InlineData("--from lies after --to", "--from", "2031-02-01", "--to", "2031-01-30T12:00-06:00")]
     [InlineData("read as NOAA Local Climatological Data CSV; --format reads it as another layout, --columns by a map of its headings", "--format", "lcd")]
     public void What_is_wrong_is_told_and_nothing_is_printed(string message, params string[] words)
     {

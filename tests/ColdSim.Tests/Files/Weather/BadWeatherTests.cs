@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using System.Text.RegularExpressions;
 using ColdSim.Files.Weather;
 using CsCheck;
 using Xunit;
@@ -129,6 +130,46 @@ public class BadWeatherTests
     [Fact]
     public void Two_lines_of_headings_are_refused_with_the_second_ones_line()
         => Assert.Contains("w:2:1: time: 'UTC' is not a date and time", Samples.Read("time,air [°C]\nUTC,degrees\n2025-01-14T16:00Z,-5\n2025-01-14T17:00Z,-6\n").Problems[0].ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_file_without_any_temperature_is_told_to_have_none()
+    {
+        string text = Regex.Replace(Samples.Epw, @"\?9,-1[0-9]\.[0-9],", "?9,99.9,");
+        Assert.Equal("w:56:1: every air temperature is missing; accepted: two or more", Assert.Single(Samples.Read(text).Problems).ToString());
+        string[] lines = Samples.Meteostat.Split('\n');
+        Assert.Equal(
+            "w:2:1: every air temperature is missing; accepted: two or more",
+            Assert.Single(Samples.Read(lines[0] + "\n" + lines[1].Replace("-10.0,", ",", StringComparison.Ordinal)).Problems).ToString());
+    }
+
+    [Fact]
+    public void Headings_that_stand_again_are_told_so()
+    {
+        foreach (string text in (string[])[Samples.LcdMetric, Samples.LcdUs, Samples.Ghcnh, Samples.Meteostat, Samples.MeteostatYear, Fixtures.Weather])
+            Again(text.ReplaceLineEndings("\n"), 0, new());
+        Again(Samples.Tmy3.ReplaceLineEndings("\n"), 1, new());
+        Again("When,Air [°C]\n2025-01-14T16:00Z,-5\n2025-01-14T17:00Z,-6\n", 0, new()
+        {
+            Map = new ColumnMap { Time = "when", Columns = new Dictionary<string, MappedColumn> { ["air"] = new("Air [°C]", null) } },
+        });
+
+        static void Again(string text, int heading, WeatherRequest request)
+        {
+            List<string> lines = [.. text.TrimEnd('\n').Split('\n')];
+            lines.Insert(heading + 2, lines[heading]);
+            Assert.Equal(
+                FormattableString.Invariant($"w:{heading + 3}:1: the headings stand here again; accepted: one row of headings, above all others"),
+                Samples.Read(string.Join('\n', lines), request).Problems[0].ToString());
+        }
+    }
+
+    [Fact]
+    public void A_layout_that_is_not_recognised_is_told_so_first()
+    {
+        const string text = "Datum,Temperatur\n14.01.2031 16:00,-3.5\n";
+        Assert.StartsWith("w:1:1: no known layout is recognised, and as our own CSV it has no column 'time'; accepted: ", Samples.Read(text).Problems[0].ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("w:1:1: no column 'time'; accepted: ", Samples.Read(text, new() { Format = WeatherFormat.Csv }).Problems[0].ToString(), StringComparison.Ordinal);
+    }
 
     private static void Checked(WeatherResult result) => Assert.Equal(result.Problems.Count == 0, result.Rows.Count >= 2);
 }

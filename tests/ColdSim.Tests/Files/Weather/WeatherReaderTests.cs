@@ -84,6 +84,24 @@ public class WeatherReaderTests
     }
 
     [Fact]
+    public void Sun_that_was_set_to_the_stamps_is_told()
+    {
+        const string note = "w: sun: means over the hour before each time; each time is given the mean of the hours on its two sides";
+        Assert.All([Samples.Epw, Samples.Tmy3, Samples.OpenMeteo], text => Assert.Single(Samples.Good(text).Notes, note));
+        string instant = Samples.OpenMeteo.Replace("shortwave_radiation", "shortwave_radiation_instant", StringComparison.Ordinal);
+        Assert.DoesNotContain(Samples.Good(instant).Notes, n => n.Contains("sun", StringComparison.Ordinal));
+        Assert.DoesNotContain(Samples.Good(Samples.OpenMeteo.Replace("shortwave_radiation", "nothing_known", StringComparison.Ordinal)).Notes, n => n.Contains("sun", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_year_asked_for_of_a_file_whose_times_have_their_own_is_told_to_be_of_no_use()
+    {
+        WeatherRequest request = new() { Year = 2028 };
+        Assert.Contains("w: its times have years of their own; the year 2028 that was asked for is not used", Samples.Good(Samples.OpenMeteo, request).Warnings);
+        Assert.DoesNotContain(Samples.Good(Samples.Epw, request).Warnings, w => w.Contains("not used", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Months_of_a_typical_year_are_put_on_one_year_in_order()
     {
         WeatherResult read = Samples.Good(Samples.Epw);

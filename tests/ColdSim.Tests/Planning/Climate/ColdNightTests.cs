@@ -41,7 +41,19 @@ public class ColdNightTests
         DesignNight picked = DesignNight.Percentile(nights, 99);
         Assert.Equal((2, 200), (picked.Rank, picked.Of));
         Assert.Equal(1, nights.Count(n => n.Mean_K < picked.Night.Mean_K));
+        Assert.Equal("99 % of the record's nights are warmer", picked.Rule);
         Assert.Equal(nights.Min(n => n.Mean_K), DesignNight.Worst(nights).Night.Mean_K);
+    }
+
+    [Theory]
+    [InlineData(56, 99, 1, "the record has 56 nights, too few for p99, and its coldest stands in; 98.21 % are warmer")]
+    [InlineData(56, 99.9, 1, "the record has 56 nights, too few for p99.9, and its coldest stands in; 98.21 % are warmer")]
+    [InlineData(56, 90, 5, "91.07 % of the record's nights are warmer")]
+    [InlineData(1, 99, 1, "the record's only night stands in for p99")]
+    public void The_part_of_warmer_nights_is_the_true_one(int count, double percent, int rank, string rule)
+    {
+        DesignNight picked = DesignNight.Percentile(ColdNights.Of(Flat(Noon, [.. Enumerable.Range(0, count).Select(i => -0.1 * i)]), TimeSpan.FromHours(-7)), percent);
+        Assert.Equal((rank, count, rule), (picked.Rank, picked.Of, picked.Rule));
     }
 
     [Fact]

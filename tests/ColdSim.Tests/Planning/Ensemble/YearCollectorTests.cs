@@ -49,6 +49,7 @@ public class YearCollectorTests
                 Assert.Equal(whole.Years.Select(y => (y.Year, y.Start)), kept.Years.Select(y => (y.Year, y.Start)));
                 for (int i = 0; i < kept.Years.Count; i++)
                     Assert.Equal(Of(whole, i), Of(kept, i));
+                Assert.Equal(whole.LeftOut, kept.LeftOut);
                 Assert.Equal(whole.Years.SelectMany((_, i) => Of(whole, i)).Distinct().Count(), kept.Rows.Count);
             },
             iter: 300);
@@ -86,6 +87,7 @@ public class YearCollectorTests
         Scenario scenario = Rigs.Scenario(Rigs.Heated() with { Cylinders = [Rigs.Bottle("20 lb", 0.9)] }, Rigs.Changing(_ => -2), 1);
         ChanceReport report = ChanceRun.OfYears(scenario, [], (days, _) => Kept(record, days));
         Assert.Equal([2019, 2020, 2021, 2022, 2023], report.Years.Union([2021]).Order());
+        Assert.Equal([new YearLeftOut(2021, WhyLeftOut.Gap)], report.YearsLeftOut);
         Assert.Null(report.Seed);
         Assert.Equal(report.Done - 1, report.AllNights.Count);
     }
@@ -125,6 +127,8 @@ public class YearCollectorTests
         Assert.Equal([2021, 2022], Years(record[1..(end + 1)]));
         Assert.Equal([2020, 2021], Years(record[..end]));
         Assert.Equal([2021], Years(record[1..end]));
+        Assert.Equal([new(2020, WhyLeftOut.Begins), new(2022, WhyLeftOut.Ends)], Kept(record[1..end], days).LeftOut);
+        Assert.Empty(Kept(record[..(end + 1)], days).LeftOut);
         Assert.Equal(2 * 45, Kept(record[..end], days).Rows.Count);
         Assert.Empty(Years([]));
         Assert.Empty(Years(record[..1]));
@@ -217,6 +221,7 @@ public class YearCollectorTests
     private static RecordYears Searched(List<WeatherRow> record, RecordDays days)
     {
         List<RecordYear> years = [];
+        List<YearLeftOut> leftOut = [];
         for (int year = record[0].Time.Year - 1; year <= record[^1].Time.Year + 1; year++)
         {
             if (days.Start.Day > DateTime.DaysInMonth(year, days.Start.Month))
@@ -225,9 +230,13 @@ public class YearCollectorTests
             int first = record.FindLastIndex(r => r.Time <= from), last = record.FindIndex(r => r.Time >= from + days.Duration);
             if (first >= 0 && last >= 0 && Enumerable.Range(first, last - first).All(i => record[i + 1].Time - record[i].Time <= ThreeHours))
                 years.Add(new RecordYear(year, from, first, last - first + 1));
+            else if (record[0].Time < from + days.Duration && record[^1].Time > from)
+                leftOut.Add(new(year, first < 0 ? WhyLeftOut.Begins : Gap(first, last < 0 ? record.Count - 1 : last) ? WhyLeftOut.Gap : WhyLeftOut.Ends));
         }
 
-        return new RecordYears(years, record);
+        return new RecordYears(years, record, leftOut);
+
+        bool Gap(int first, int last) => Enumerable.Range(first, last - first).Any(i => record[i + 1].Time - record[i].Time > ThreeHours);
     }
 
     private static RecordYears Kept(IEnumerable<WeatherRow> record, RecordDays days)

@@ -1,0 +1,44 @@
+using System.Globalization;
+using ColdSim.Files.Toml;
+
+namespace ColdSim.Files.Scenarios.Sections;
+
+/// <summary>The names of things whose rows and columns are told apart by them; what has none is given one that is free.</summary>
+internal sealed class OwnNames
+{
+    private readonly HashSet<string> _taken = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Takes the names that are written, and reports those that stand twice.</summary>
+    /// <param name="sections">The tables.</param>
+    /// <param name="what">What another of them is in messages.</param>
+    /// <param name="fixedNames">Names of what is there and cannot be called otherwise.</param>
+    public OwnNames(IReadOnlyList<SectionReader> sections, string what, params IReadOnlyList<string> fixedNames)
+    {
+        _taken.UnionWith(fixedNames);
+        foreach (SectionReader section in sections)
+        {
+            // What is no text is told where the name is read.
+            if (section.Value("name") is not TomlText name || _taken.Add(name.Value.Trim()))
+                continue;
+            bool isFixed = fixedNames.Contains(name.Value.Trim(), StringComparer.OrdinalIgnoreCase);
+            section.Reading.Report(
+                name.Place, $"'name' is \"{name.Value}\", and {(isFixed ? "the scenario's own" : "another")} {(isFixed ? name.Value.Trim() : what)} is called so", "accepted: a name of its own");
+        }
+    }
+
+    /// <summary>What it is called: its own name, or its kind, with a number from the second on.</summary>
+    public string Of(SectionReader section, string kind, int number)
+        => section.Text("name") ?? Free(number == 1 ? kind : Numbered(kind, number), kind, number);
+
+    /// <summary>The same with a number from the first on.</summary>
+    public string Counted(SectionReader section, string kind, int number) => section.Text("name") ?? Free(Numbered(kind, number), kind, number);
+
+    private string Free(string name, string kind, int number)
+    {
+        while (!_taken.Add(name))
+            name = Numbered(kind, ++number);
+        return name;
+    }
+
+    private static string Numbered(string kind, int number) => string.Create(CultureInfo.InvariantCulture, $"{kind} {number}");
+}
