@@ -20,8 +20,8 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
     public WeatherRequest Request()
     {
         WeatherRequest request = Read();
-        if (request is { From: { } from, To: { } to } && from.IsAfter(to))
-            _faults.Add("--from lies after --to");
+        if (request is { From: { } from, To: { } to } && from.IsNotBefore(to))
+            _faults.Add("--from lies after --to, or at it");
         return request;
     }
 

@@ -20,11 +20,11 @@ public readonly record struct WindowEdge(DateTime Clock, TimeSpan? Offset)
         return InstantText.TryRead(text, TimeSpan.Zero, out DateTimeOffset local) == InstantText.Outcome.Read ? new WindowEdge(local.DateTime, null) : null;
     }
 
-    /// <summary>Whether a window from this edge to another is empty; false where that hangs on the file's own clock.</summary>
-    public bool IsAfter(WindowEdge other) => (Offset, other.Offset) switch
+    /// <summary>Whether a window from this edge to another has no length; false where that hangs on the file's own clock.</summary>
+    public bool IsNotBefore(WindowEdge other) => (Offset, other.Offset) switch
     {
-        ({ } own, { } its) => new DateTimeOffset(Clock, own) > new DateTimeOffset(other.Clock, its),
-        (null, null) => Clock > other.Clock,
+        ({ } own, { } its) => new DateTimeOffset(Clock, own) >= new DateTimeOffset(other.Clock, its),
+        (null, null) => Clock >= other.Clock,
 
         // No two clocks on earth are further apart.
         _ => Clock - other.Clock > TimeSpan.FromHours(26),

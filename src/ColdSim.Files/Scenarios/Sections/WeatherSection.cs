@@ -56,8 +56,8 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset)
     {
         WeatherRequest request = ReadKeys(section, offset);
-        if (request is { From: { } from, To: { } to } && from.IsAfter(to))
-            section.Report("from", "'from' lies after 'to'");
+        if (request is { From: { } from, To: { } to } && from.IsNotBefore(to))
+            section.Report("from", "'from' lies after 'to', or at it");
         return request;
     }
 

@@ -102,7 +102,8 @@ public sealed class WeatherCommandTests : IDisposable
     [InlineData(
         "no row in the window asked for; the file begins at 2031-01-30T01:00-07:00, its first row behind the window is at 2031-01-30T12:00-07:00",
         "--from", "2031-01-30T11:10", "--to", "2031-01-30T11:50")]
-    [InlineData("--from lies after --to", "--from", "2031-02-01", "--to", "2031-01-30")]
+    [InlineData("--from lies after --to, or at it", "--from", "2031-02-01", "--to", "2031-01-30")]
+    [InlineData("--from lies after --to, or at it", "--from", "2031-01-31", "--to", "2031-01-30")]
     [InlineData("--from lies after --to", "--from", "2031-01-30T12:00-07:00", "--to", "2031-01-30T12:00-06:00")]
     [InlineData("--from lies after --to", "--from", "2031-02-01", "--to", "2031-01-30T12:00-06:00")]
     [InlineData("read as NOAA Local Climatological Data CSV; --format reads it as another layout, --columns by a map of its headings", "--format", "lcd")]
