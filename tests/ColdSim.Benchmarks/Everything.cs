@@ -1,5 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Appliances;
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Heaters;
@@ -24,6 +26,12 @@ internal static class Everything
 
     private static Rig Build(Rig rig) => rig with
     {
+        Cylinders =
+        [
+            rig.Cylinders[0] with { Blanket = new BlanketSpecification { Power_W = 50, Supply = BlanketSupply.Battery, Hours = [new ClockWindow(2 * 3600, 6 * 3600)] } },
+            rig.Cylinders[0] with { Label = "second" },
+        ],
+        Arrangement = new AutomaticChangeover(),
         Coach = rig.Coach! with
         {
             Ventilation_m3_s = 0.004,
@@ -37,6 +45,7 @@ internal static class Everything
             new StorageWaterHeater { Name = "water heater", Input_W = 10_000 * Btu_h, Water_kg = 23, Draws = [new WaterDraw(Morning, 0.04), new WaterDraw(Evening, 0.03)] },
             new OnDemandWaterHeater { Name = "shower", Input_W = 30_000 * Btu_h, Flow_kg_s = 0.05, Hours = [new ClockWindow(7.5 * 3600, 7.6 * 3600)] },
             new Cooker { Name = "stove", Input_W = 7000 * Btu_h, Hours = [Morning, Evening] },
+            new Cooker { Name = "oven", Input_W = 7100 * Btu_h, Hours = [Evening] },
             new CatalyticHeater { Name = "catalytic heater", Input_W = 1600 * Btu_h, Hours = [new ClockWindow(19 * 3600, 21 * 3600)] },
         ],
         Heaters = [new OtherHeater { Name = "diesel", Output_W = 1000, Supply = HeaterSupply.OwnFuel, Hours = [new ClockWindow(5 * 3600, 6 * 3600)] }],

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Forecasts;
-using ColdSim.Planning.Logs;
 using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 using static ColdSim.Files.Results.JsonValues;

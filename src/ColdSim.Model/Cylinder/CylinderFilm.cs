@@ -35,22 +35,24 @@ public static class CylinderFilm
     public static HeatCoupling At(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         ArgumentNullException.ThrowIfNull(body);
-        HeatCoupling bare = BareWall(body, weather, contents, t_K, frost);
+        OutsideConvection convection = body.Specification.Surroundings.FixedConductance_W_K is null ? new(body, weather, t_K) : default;
+        HeatCoupling bare = BareWall(body, weather, convection, contents, t_K, frost);
         HeatCoupling coupling = body.Specification.Blanket is { Coverage_frac: > 0 } blanket
-            ? UnderBlanket(body, blanket, weather, contents, t_K, bare)
+            ? UnderBlanket(body, blanket, weather, convection, contents, t_K, bare)
             : bare;
         double factor = body.Specification.Surroundings.HeatGain_factor;
         return factor == 1 ? coupling : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K };
     }
 
-    private static HeatCoupling BareWall(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
+    private static HeatCoupling BareWall(
+        CylinderBody body, in WeatherSample weather, in OutsideConvection convection, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConductance_W_K is double measured_W_K)
             return new HeatCoupling(measured_W_K, weather.Air_K);
 
         double layer_m2K_W = around.FixedFrost_m is double fixed_m ? FixedFrost_m2K_W(fixed_m) : frost.Resistance_m2K_W;
-        OutsideFilm film = new(body, weather, t_K, layer_m2K_W);
+        OutsideFilm film = new(body, weather, convection, t_K, layer_m2K_W);
         FrostExchange exchange = around.FixedFrost_m is null
             ? FrostExchange.At(weather, film.Surface_K, film.Convection_W_m2K, film.Total_W_m2K, frost)
             : default;
@@ -64,7 +66,7 @@ public static class CylinderFilm
     // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
     // insulation, so its heat divides between the two as their conductances do.
     private static HeatCoupling UnderBlanket(
-        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in CylinderContents contents, double t_K,
+        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in OutsideConvection convection, in CylinderContents contents, double t_K,
         in HeatCoupling bare)
     {
         double covered = blanket.Coverage_frac, insulation_m2K_W = blanket.Insulation_m2K_W;
@@ -79,7 +81,7 @@ public static class CylinderFilm
         }
         else
         {
-            OutsideFilm film = new(body, weather, t_K, insulation_m2K_W);
+            OutsideFilm film = new(body, weather, convection, t_K, insulation_m2K_W);
             outward_W_m2K = 1 / (1 / film.Total_W_m2K + insulation_m2K_W);
             covered_W_K = covered * Conductance_W_K(body, contents, film.Total_W_m2K, insulation_m2K_W);
             environment_K = film.Environment_K(0);

@@ -26,7 +26,7 @@ internal readonly struct OutsideConvection
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConvection_W_m2K is double fixed_W_m2K)
         {
-            _fixed_W_m2K = fixed_W_m2K;
+            _fixed_W_m2K = OfWall_W_m2K = fixed_W_m2K;
             return;
         }
 
@@ -39,7 +39,11 @@ internal readonly struct OutsideConvection
         double wind_m_s = weather.Wind_m_s * around.WindShelter_frac;
         if (wind_m_s > 0)
             _forced_W_m2K = CrossFlow.NusseltAir(film.Reynolds(wind_m_s, diameter_m)) * film.Conductivity_W_mK / diameter_m;
+        OfWall_W_m2K = At_W_m2K(1);
     }
+
+    /// <summary>The coefficient where the outer surface is as warm as the wall. [W/(m²·K)]</summary>
+    public double OfWall_W_m2K { get; }
 
     /// <summary>The coefficient where the outer surface differs from the air by only part of what the wall does. [W/(m²·K)]</summary>
     /// <param name="part_frac">Surface less air over wall less air.</param>

@@ -12,17 +12,17 @@ internal readonly struct OutsideFilm
     /// <summary>The film of a cylinder in a weather.</summary>
     /// <param name="body">The cylinder.</param>
     /// <param name="weather">The weather.</param>
+    /// <param name="convection">The convection around it; the same for every layer on its wall.</param>
     /// <param name="t_K">Temperature of liquid and shell. [K]</param>
     /// <param name="layer_m2K_W">Frost or insulation between the wall and the outer surface. [m²·K/W]</param>
-    public OutsideFilm(CylinderBody body, in WeatherSample weather, double t_K, double layer_m2K_W)
+    public OutsideFilm(CylinderBody body, in WeatherSample weather, in OutsideConvection convection, double t_K, double layer_m2K_W)
     {
         _around = body.Specification.Surroundings;
         _air_K = weather.Air_K;
 
         // The outer surface is close to the liquid's temperature; the little it differs by is found in one pass.
-        OutsideConvection convection = new(body, weather, t_K);
         _radiant_K = _around.FixedRadiation_W_m2K is null ? RadiantTemperature_K(_around, weather) : weather.Air_K;
-        double first_W_m2K = convection.At_W_m2K(1) + Radiation_W_m2K(t_K);
+        double first_W_m2K = convection.OfWall_W_m2K + Radiation_W_m2K(t_K);
         double behind_m2K_W = layer_m2K_W + 1 / _around.InsideFilm_W_m2K;
         double part_frac = 1 / (1 + behind_m2K_W * first_W_m2K);
         Surface_K = weather.Air_K + part_frac * (t_K - weather.Air_K);

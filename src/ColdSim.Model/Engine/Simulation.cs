@@ -411,7 +411,7 @@ public sealed class Simulation
         }
 
         if (_controls.Power?.Generator is { } generator) moved |= _plant.Supply.Set(_plant.GeneratorLoad, generator.Runs);
-        if (_controls.Heaters.Length > 0) _conditions.OtherHeat_W = _controls.OtherHeat_W(ShorePower_W());
+        if (_controls.Heaters.Length > 0) _conditions.OtherHeat_W = _controls.OtherHeat_W(_rig.Site.Hookup ? ShorePower_W() : 0);
         if (moved) Exchange();
     }
 

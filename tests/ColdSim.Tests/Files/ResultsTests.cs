@@ -1,8 +1,8 @@
-using ColdSim.Model.Nodes;
-using ColdSim.Model;
 using System.Text.Json;
 using ColdSim.Files.Results;
+using ColdSim.Model;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Nodes;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;

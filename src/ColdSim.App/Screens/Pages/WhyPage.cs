@@ -84,7 +84,7 @@ internal sealed record WhyPage(
         });
 
     private string Which() => At is { } at ? $"the shortage of {ClockText.DayClock(at)}"
-        : Shortages.First(Report) is null ? "nothing is short" : Under ? "the first shortage, under the cursor" : "the first shortage; none near the cursor";
+        : Shortages.First(Report) is null ? (Report.Summary.FlatAt is null ? "nothing is short" : "no gas is short; the battery goes flat") : Under ? "the first shortage, under the cursor" : "the first shortage; none near the cursor";
 
     private IReadOnlyList<TextLine> Lines()
     {
