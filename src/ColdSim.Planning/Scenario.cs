@@ -61,8 +61,15 @@ public sealed record Scenario
     /// <summary>What was taken because the scenario does not say it, in plain words, for the report.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];
 
-    /// <summary>When the run that is asked for ends; its weather may end sooner.</summary>
-    public DateTimeOffset End => Start.AddSeconds(new Nights.NightCalendar(this).Duration_s);
+    /// <summary>When the run ends: as it is asked for, or with its weather where that ends sooner.</summary>
+    public DateTimeOffset End
+    {
+        get
+        {
+            DateTimeOffset asked = Start.AddSeconds(new Nights.NightCalendar(this).Duration_s);
+            return Legs.Count == 0 && Weather.Last < asked ? Weather.Last : asked;
+        }
+    }
 
     /// <summary>The step that is taken unless asked otherwise. [s]</summary>
     public const double DefaultStep_s = 90;

@@ -11,15 +11,11 @@ internal static class ChanceSentence
 
     public static string Of(ChanceReport report)
     {
-        string nights = (report.Nights.Count, report.Scenario.HeatStops is null) switch
-        {
-            (1, true) => "The night holds",
-            (2, true) => "Both nights hold",
-            (var n, true) => $"All {n} nights hold",
-            (1, false) => "Without its furnace from some time on, the night has gas enough",
-            (2, false) => "Without the furnace from some time on, both nights have gas enough",
-            (var n, false) => $"Without the furnace from some time on, all {n} nights have gas enough",
-        };
+        bool one = report.Nights.Count == 1;
+        string subject = report.Nights.Count switch { 1 => "the night", 2 => "both nights", var n => $"all {n} nights" };
+        string nights = report.Scenario.HeatStops is null
+            ? $"{Capital(subject)} {(one ? "holds" : "hold")}"
+            : $"Without {(one ? "its" : "the")} furnace from some time on, {subject} {(one ? "has" : "have")} gas enough";
         string partial = report.IsPartial ? $"Interrupted after {Count(report.Done)} of {Count(report.Asked)} {Members(report, report.Asked)}, so only of these: " : "";
         string plain = report.Plain.Summary.Verdict switch
         {

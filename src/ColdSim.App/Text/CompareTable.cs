@@ -49,8 +49,8 @@ internal static class CompareTable
             summary.Wanting.Seconds > 0 ? ClockText.SpanShort(summary.Wanting) : "-",
             summary.DryAt is { } dry ? When(dry) : "-",
             summary.InsideLow is { } low ? units.TemperatureNumber(low.Kelvins) : "-",
-            Mass(summary.GasUsed.Kilograms, units),
-            Mass(summary.LeftAtEnd.Kilograms, units),
+            units.MassNumber(summary.GasUsed.Kilograms),
+            units.MassNumber(summary.LeftAtEnd.Kilograms),
         ];
         foreach (string more in name.Skip(1))
             yield return ["", more, "", "", "", "", "", "", "", ""];
@@ -66,6 +66,4 @@ internal static class CompareTable
 
     // Without the year and the weekday, which would cost the columns.
     private static string When(DateTimeOffset time) => time.ToString("d MMM HH:mm", System.Globalization.CultureInfo.InvariantCulture);
-
-    private static string Mass(double kg, UnitStyle units) => units.MassNumber(kg);
 }

@@ -26,7 +26,7 @@ internal static class EachCylinder
             rows.Add(
             [
                 ClockText.NightShort(night),
-                .. night.EachLeftAtEnd.Select((end, i) => units.MassNumber((night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end).Kilograms)),
+                .. night.EachLeft.Select(left => units.MassNumber(left.Kilograms)),
                 UnitStyle.Number(night.Walks, 0),
                 UnitStyle.Number(night.ReserveStarts, 0),
                 UnitStyle.Number(night.BlanketEnergy.WattHours, 0),

@@ -6,8 +6,6 @@ namespace ColdSim.App.Text;
 /// <summary>What is left once the furnace stops, in one sentence.</summary>
 internal static class FreezeSentence
 {
-    private const double Fifty_K = 283.15;
-
     /// <summary>Such as "If the furnace stops on Fri 15 Jan 03:00, inside is at 50 °F after 1 h 20 min, …".</summary>
     public static string If(HeatStop stop, UnitStyle units) => $"If the furnace stops on {ClockText.DayClock(stop.At)}, {Then(stop, units)}";
 
@@ -33,11 +31,11 @@ internal static class FreezeSentence
         => (stop.FiftyAfter, stop.FreezingAfter) switch
         {
             (_, { Seconds: <= 0 }) => "inside is below freezing already",
-            ({ Seconds: <= 0 }, null) => $"inside is at {units.Temperature(Fifty_K)} or below already and does not reach freezing within {Days(stop.Watched)}",
-            ({ Seconds: <= 0 }, { } freezing) => $"inside is at {units.Temperature(Fifty_K)} or below already and at freezing after {ClockText.Span(freezing)}",
-            (null, _) => $"inside stays above {units.Temperature(Fifty_K)} for all of {Days(stop.Watched)}",
-            ({ } fifty, null) => $"inside is at {units.Temperature(Fifty_K)} after {ClockText.Span(fifty)} and does not reach freezing within {Days(stop.Watched)}",
-            ({ } fifty, { } freezing) => $"inside is at {units.Temperature(Fifty_K)} after {ClockText.Span(fifty)} and at freezing after {ClockText.Span(freezing)}",
+            ({ Seconds: <= 0 }, null) => $"inside is at {units.Temperature(HeatStop.Fifty_K)} or below already and does not reach freezing within {Days(stop.Watched)}",
+            ({ Seconds: <= 0 }, { } freezing) => $"inside is at {units.Temperature(HeatStop.Fifty_K)} or below already and at freezing after {ClockText.Span(freezing)}",
+            (null, _) => $"inside stays above {units.Temperature(HeatStop.Fifty_K)} for all of {Days(stop.Watched)}",
+            ({ } fifty, null) => $"inside is at {units.Temperature(HeatStop.Fifty_K)} after {ClockText.Span(fifty)} and does not reach freezing within {Days(stop.Watched)}",
+            ({ } fifty, { } freezing) => $"inside is at {units.Temperature(HeatStop.Fifty_K)} after {ClockText.Span(fifty)} and at freezing after {ClockText.Span(freezing)}",
         };
 
     private static string Water(WaterAfter water)

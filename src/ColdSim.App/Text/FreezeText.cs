@@ -27,7 +27,7 @@ internal static class FreezeText
     {
         bool inside = outlook.Stops[0].Inside is not null, water = outlook.Stops[0].Water.Count > 0;
         List<TextColumn> columns = [new(["Furnace", "stops"], Left: true), new(["Outside", units.TemperatureUnit])];
-        if (inside) columns.AddRange([new(["Inside", units.TemperatureUnit]), new([units.Temperature(283.15), "after"]), new(["freezing", "after"])]);
+        if (inside) columns.AddRange([new(["Inside", units.TemperatureUnit]), new([units.Temperature(HeatStop.Fifty_K), "after"]), new(["freezing", "after"])]);
         if (water) columns.AddRange([new(["First water", "to freeze"], Left: true), new(["begins", "after"]), new(["all ice", "after"])]);
         return TextTable.Lines(columns, [.. outlook.Stops.Select(s => Row(s, units, inside, water))], gap: 2);
     }

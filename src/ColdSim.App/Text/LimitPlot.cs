@@ -14,7 +14,7 @@ internal static class LimitPlot
     public static IReadOnlyList<string> Lines(LimitChart chart, UnitStyle units)
     {
         LimitCell[] found = [.. chart.Cells.Where(c => c.Kind != LimitKind.NotAtWarmest)];
-        if (found.Length == 0) return [$"No set-up is fed even at {LimitWords.Degrees(chart.Axis.Warmest_K, units)}, so there is nothing to draw."];
+        if (found.Length == 0) return [$"No set-up is fed even at {units.Temperature(chart.Axis.Warmest_K)}, so there is nothing to draw."];
         int warmest = Ceiling(found.Max(c => In(c.Low_K, units))), coldest = Floor(found.Min(c => In(c.Low_K, units)));
         if (warmest == coldest) warmest += Decade(units);
         int degreesPerRow = Enumerable.Range(1, 100).First(d => Decade(units) % d == 0 && (warmest - coldest) / d < MostRows || d % Decade(units) == 0);

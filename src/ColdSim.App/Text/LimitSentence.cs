@@ -29,8 +29,8 @@ internal static class LimitSentence
 
     private static string Down(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
     {
-        LimitKind.HoldsAtColdest => $"fed through any night down to {LimitWords.Degrees(chart.Axis.Coldest_K, units)}, the coldest tried",
-        LimitKind.NotAtWarmest => $"not fed even through a night of {LimitWords.Degrees(chart.Axis.Warmest_K, units)}, the warmest tried",
-        _ => $"fed through a night down to {LimitWords.Degrees(cell.Low_K, units)}",
+        LimitKind.HoldsAtColdest => $"fed through any night down to {units.Temperature(chart.Axis.Coldest_K)}, the coldest tried",
+        LimitKind.NotAtWarmest => $"not fed even through a night of {units.Temperature(chart.Axis.Warmest_K)}, the warmest tried",
+        _ => $"fed through a night down to {units.Temperature(cell.Low_K)}",
     };
 }

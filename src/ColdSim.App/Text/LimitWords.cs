@@ -37,20 +37,18 @@ internal static class LimitWords
     /// <summary>A limit with its unit, as a sentence has it.</summary>
     public static string Limit(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
     {
-        LimitKind.HoldsAtColdest => $"below {Degrees(chart.Axis.Coldest_K, units)}",
-        LimitKind.NotAtWarmest => $"not at {Degrees(chart.Axis.Warmest_K, units)}",
-        _ => Degrees(cell.Low_K, units),
+        LimitKind.HoldsAtColdest => $"below {units.Temperature(chart.Axis.Coldest_K)}",
+        LimitKind.NotAtWarmest => $"not at {units.Temperature(chart.Axis.Warmest_K)}",
+        _ => units.Temperature(cell.Low_K),
     };
 
     /// <summary>The same without its unit; a star where the furnace is too small, a d where more gas is wanted.</summary>
     public static string Cell(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
     {
-        LimitKind.HoldsAtColdest => $"below {Number(chart.Axis.Coldest_K, units)}{(cell.FurnaceTooSmall ? "*" : "")} ",
-        LimitKind.NotAtWarmest => $"not at {Number(chart.Axis.Warmest_K, units)}{Dry(cell)} ",
-        _ => $"{Number(cell.Low_K, units)}{(cell.FurnaceTooSmall ? "*" : "")}{Dry(cell)} ",
+        LimitKind.HoldsAtColdest => $"below {units.TemperatureNumber(chart.Axis.Coldest_K)}{(cell.FurnaceTooSmall ? "*" : "")} ",
+        LimitKind.NotAtWarmest => $"not at {units.TemperatureNumber(chart.Axis.Warmest_K)}{Dry(cell)} ",
+        _ => $"{units.TemperatureNumber(cell.Low_K)}{(cell.FurnaceTooSmall ? "*" : "")}{Dry(cell)} ",
     };
-
-    public static string Degrees(double kelvin, UnitStyle units) => $"{Number(kelvin, units)} {units.TemperatureUnit}";
 
     public static string Tolerance(LimitChart chart, UnitStyle units)
         => $"{UnitStyle.Number(units.DifferenceIn(chart.Axis.Step_K), units.IsUs ? 0 : 1)} {units.TemperatureUnit}";
@@ -95,8 +93,6 @@ internal static class LimitWords
     private static string Dry(LimitCell cell) => cell.Emptied ? "d" : "";
 
     private static string OneMore(Rig rig) => rig.Cylinders.Count == 1 ? "second cylinder" : "one more cylinder";
-
-    private static string Number(double kelvin, UnitStyle units) => units.TemperatureNumber(kelvin);
 
     private static string SetUp(SetUp setUp, LimitChart chart, UnitStyle units)
     {

@@ -32,7 +32,7 @@ internal static class TripNightCells
             units.TemperatureNumber(night.OutsideLow.Kelvins),
             night.InsideLow is { } inside ? units.TemperatureNumber(inside.Kelvins) : "-",
             units.MassNumber(night.GasUsed.Kilograms),
-            .. night.EachLeftAtEnd.Select((end, i) => units.MassNumber((night.EachLeftAtDawn.Count > 0 ? night.EachLeftAtDawn[i] : end).Kilograms)),
+            .. night.EachLeft.Select(left => units.MassNumber(left.Kilograms)),
         ];
     }
 }

@@ -113,9 +113,10 @@ public static class ScenarioReader
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, appliances, people_W);
         AppliancesSection.Check(root, appliances, coach);
-        PowerSection.Check(reading, power, furnace, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site]);
+        IReadOnlyList<SiteSpecification> sites = stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site];
+        PowerSection.Check(reading, power, furnace, sites);
         CheckGas(root, gas, arrangement);
-        CheckPower(reading, stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site], cylinders, heaters, appliances);
+        CheckPower(reading, sites, cylinders, heaters, appliances);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
             return null;
         Rig rig = new()

@@ -48,15 +48,13 @@ public sealed class SaturationLine
         double h01 = 3 * x2 - 2 * x3, h00 = 1 - h01, h10 = x3 - 2 * x2 + x, h11 = x3 - x2;
         double d01 = 6 * (x - x2), d10 = 3 * x2 - 4 * x + 1, d11 = 3 * x2 - 2 * x;
 
-        Vector256<double> low = Four(n), lowSlope = Four(n[Slopes..]), high = Four(n[Stride..]), highSlope = Four(n[(Stride + Slopes)..]);
+        Vector256<double> low = Vector256.Create(n), lowSlope = Vector256.Create(n[Slopes..]);
+        Vector256<double> high = Vector256.Create(n[Stride..]), highSlope = Vector256.Create(n[(Stride + Slopes)..]);
         return new SaturatedPhases(
             h00 * n[Pressure] + h01 * n[Stride + Pressure] + h10 * n[Pressure + 1] + h11 * n[Stride + Pressure + 1],
             h00 * low + h01 * high + h10 * lowSlope + h11 * highSlope,
             d01 * (high - low) + d10 * lowSlope + d11 * highSlope);
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Four(ReadOnlySpan<double> from) => Vector256.Create(from);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static double Pressure_Pa(double[] nodes, double t_K)

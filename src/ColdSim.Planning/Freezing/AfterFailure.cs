@@ -9,9 +9,6 @@ namespace ColdSim.Planning.Freezing;
 /// <summary>What followed, and how soon, when gas first ran short or the voltage was first gone: in the run itself, to the end of that night.</summary>
 public static class AfterFailure
 {
-    private const double Fifty_K = 283.15;
-    private const double Freezing_K = 273.15;
-
     /// <summary>The spans from the first failure on.</summary>
     /// <param name="report">The run.</param>
     /// <returns>Null where every night holds, without a coach, or where the furnace is made to stop: that has an answer of its own.</returns>
@@ -29,8 +26,8 @@ public static class AfterFailure
             At = at,
             Outside = Temperature.FromKelvins(series.Outside_K[here]),
             Inside = double.IsFinite(series.Inside_K[here]) ? Temperature.FromKelvins(series.Inside_K[here]) : null,
-            FiftyAfter = After(series, at_s, to_s, Fifty_K),
-            FreezingAfter = After(series, at_s, to_s, Freezing_K),
+            FiftyAfter = After(series, at_s, to_s, HeatStop.Fifty_K),
+            FreezingAfter = After(series, at_s, to_s, HeatStop.Freezing_K),
             Water = Water(report, at, night.To),
             Watched = Duration.FromSeconds(to_s - at_s),
         };

@@ -15,8 +15,7 @@ public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<HeatStop> St
     public static IReadOnlyList<DateTimeOffset> UsualInstants(Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        DateTimeOffset end = scenario.Start.AddSeconds(new Nights.NightCalendar(scenario).Duration_s);
-        if (scenario.Legs.Count == 0 && scenario.Weather.Last < end) end = scenario.Weather.Last;
+        DateTimeOffset end = scenario.End;
         DateTimeOffset midnight = new(scenario.Start.Date, scenario.Start.Offset);
         DateTimeOffset[] instants = [.. Enumerable.Range(0, MostNights + 1)
             .SelectMany(day => Clock.Order().Select(clock => midnight.AddDays(day) + clock))

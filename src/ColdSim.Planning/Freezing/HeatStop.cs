@@ -5,6 +5,12 @@ namespace ColdSim.Planning.Freezing;
 /// <summary>What happens, and how soon, when the furnace stops at an instant and stays out.</summary>
 public sealed record HeatStop
 {
+    /// <summary>50 °F, below which a coach is no place to sit in. [K]</summary>
+    public const double Fifty_K = 283.15;
+
+    /// <summary>Freezing. [K]</summary>
+    public const double Freezing_K = 273.15;
+
     /// <summary>When it stops.</summary>
     public required DateTimeOffset At { get; init; }
 

@@ -12,9 +12,6 @@ public static class HeatStopRun
     /// <summary>How far ahead is looked at most. [s]</summary>
     public const double LongestWatch_s = 14 * 86_400;
 
-    private const double Fifty_K = 283.15;
-    private const double Freezing_K = 273.15;
-
     /// <summary>Whether a run reaches an instant, with weather after it.</summary>
     /// <param name="scenario">The run.</param>
     /// <param name="at">The instant.</param>
@@ -114,8 +111,8 @@ public static class HeatStopRun
         public void Stepped(StepRecord record)
         {
             if (!_begun) Begin(record);
-            Fifty_s = Passed_s(Fifty_s, Fifty_K, record);
-            Freezing_s = Passed_s(Freezing_s, Freezing_K, record);
+            Fifty_s = Passed_s(Fifty_s, HeatStop.Fifty_K, record);
+            Freezing_s = Passed_s(Freezing_s, HeatStop.Freezing_K, record);
         }
 
         public void Happened(in SimulationEvent happened, in Moment moment)

@@ -50,6 +50,9 @@ public sealed record NightReport
     /// <summary>Propane left in each cylinder at the last instant counted.</summary>
     public IReadOnlyList<Mass> EachLeftAtEnd { get; init; } = [];
 
+    /// <summary>The same of each at dawn, or at the end of what was run where that is not reached.</summary>
+    public IReadOnlyList<Mass> EachLeft => EachLeftAtDawn.Count > 0 ? EachLeftAtDawn : EachLeftAtEnd;
+
     /// <summary>What became of a mixed gas in each cylinder; empty for propane alone.</summary>
     public IReadOnlyList<BlendReport> Blends { get; init; } = [];
 

@@ -154,11 +154,9 @@ internal static class OptionsSheet
                 r.Summary.FirstFailure is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-",
                 r.Summary.Wanting.Seconds > 0 ? ClockText.SpanShort(r.Summary.Wanting) : "-",
                 r.Summary.InsideLow is { } low ? units.TemperatureNumber(low.Kelvins) : "-",
-                Mass(r.Summary.GasUsed.Kilograms, units),
-                Mass(r.Summary.LeftAtEnd.Kilograms, units),
+                units.MassNumber(r.Summary.GasUsed.Kilograms),
+                units.MassNumber(r.Summary.LeftAtEnd.Kilograms),
                 .. comparison.Rows.Any(o => o.Cost is not null) ? [r.Cost is { } cost ? UnitStyle.Number(cost, 2) : "-"] : Array.Empty<string>(),
             ])]);
     }
-
-    private static string Mass(double kg, UnitStyle units) => units.MassNumber(kg);
 }

@@ -6,8 +6,8 @@ namespace ColdSim.App.Screens.Pages;
 /// <summary>A night of the 12 V side over its hours: charge, and what is drawn and comes in, with the pointer where charge is lowest.</summary>
 internal static class PowerCurves
 {
-    /// <summary>Fewer rows than this show no curve: a blank row, a strip and the clock.</summary>
-    public const int LeastRows = LeastStrip + 2;
+    // A blank row, a strip and the clock.
+    private const int LeastRows = LeastStrip + 2;
 
     private const int LeastStrip = 4;
     private const int MostStrip = 9;

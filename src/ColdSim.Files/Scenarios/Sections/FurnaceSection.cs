@@ -58,11 +58,10 @@ internal static class FurnaceSection
     {
         if (scenario.HeatStops is not { } stops)
             return;
-        DateTimeOffset end = scenario.End < scenario.Weather.Last || scenario.Legs.Count > 0 ? scenario.End : scenario.Weather.Last;
-        if (stops < scenario.Start || stops >= end)
+        if (stops < scenario.Start || stops >= scenario.End)
         {
             section.Report("stops_at", FormattableString.Invariant($"the furnace stops at {stops:yyyy-MM-dd'T'HH:mm:sszzz}, outside the run"),
-                FormattableString.Invariant($"accepted: from {scenario.Start:yyyy-MM-dd'T'HH:mm:sszzz} to before {end:yyyy-MM-dd'T'HH:mm:sszzz}"));
+                FormattableString.Invariant($"accepted: from {scenario.Start:yyyy-MM-dd'T'HH:mm:sszzz} to before {scenario.End:yyyy-MM-dd'T'HH:mm:sszzz}"));
             return;
         }
 
