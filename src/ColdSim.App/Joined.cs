@@ -59,7 +59,7 @@ internal static class Joined
     private static ScenarioReading Reading(ReadResult result)
         => new(result.Scenario, [.. result.Problems.Select(p => p.ToString())], result.Warnings) { Options = result.Options };
 
-    private static WeatherResult Weather(string path, WeatherRequest request, IRowTaker? taker)
+    private static WeatherResult Weather(string path, WeatherRequest request, IRowSink? taker)
     {
         using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan);
         return WeatherFile.Read(stream, path, request, taker);

@@ -81,7 +81,7 @@ public sealed record Rig
 
     /// <summary>What takes gas at a place, in messages.</summary>
     /// <param name="gasPlace">0 for the furnace, then the appliances in their order, then a generator.</param>
-    public string TakerOf(int gasPlace) => gasPlace == 0 ? "furnace" : gasPlace > Appliances.Count ? "generator" : Appliances[gasPlace - 1].Name;
+    public string GasConsumerOf(int gasPlace) => gasPlace == 0 ? "furnace" : gasPlace > Appliances.Count ? "generator" : Appliances[gasPlace - 1].Name;
 
     /// <summary>Delivery pressure below which what takes gas at a place loses its flame. [Pa gauge]</summary>
     /// <param name="gasPlace">0 for the furnace, then the appliances in their order.</param>

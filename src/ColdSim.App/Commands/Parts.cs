@@ -42,7 +42,7 @@ internal sealed record Parts
     public required Func<ScenarioReading> ReadDemo { get; init; }
 
     /// <summary>Reads a weather file of any layout; its rows go to the taker, or into the result where there is none.</summary>
-    public required Func<string, WeatherRequest, IRowTaker?, WeatherResult> ReadWeather { get; init; }
+    public required Func<string, WeatherRequest, IRowSink?, WeatherResult> ReadWeather { get; init; }
 
     /// <summary>Runs a scenario.</summary>
     public required Func<Scenario, CancellationToken, RunReport> Run { get; init; }

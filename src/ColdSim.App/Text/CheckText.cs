@@ -16,7 +16,7 @@ internal static class CheckText
             new("Heat loss", HeatLossTable.Lines(HeatLossBreakdown.Of(scenario), units)),
         ];
         if (scenario.Assumptions.Count > 0)
-            sections.Add(new("Taken because nothing says otherwise", RunText.Points(scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions)));
         sections.Add(new("Nothing is wrong with it", ["Run it with 'coldsim run'."]));
         return sections;
     }

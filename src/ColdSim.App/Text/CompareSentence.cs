@@ -32,7 +32,7 @@ internal static class CompareSentence
             Criterion.Holds when next.StoppedByCylinder => $"it {Does(best, units)}, and {other}, next, ends early, its cylinder too full or too hot",
             Criterion.Holds => $"it {Does(best, units)}, and {other}, next, {Does(next, units)}",
             Criterion.ShortTime when Gone(best) || Gone(next) =>
-                $"gas or voltage is wanting for {ClockText.Span(best.Summary.Wanting)} in all, against {ClockText.Span(next.Summary.Wanting)} with {other}{InsideAlso(best, next, units)}",
+                $"gas or voltage is wanting for {ClockText.Span(best.Summary.UnservedTime)} in all, against {ClockText.Span(next.Summary.UnservedTime)} with {other}{InsideAlso(best, next, units)}",
             Criterion.FirstShort when Gone(best) || Gone(next) => $"gas or voltage fails first on {When(best)}, with {other} on {When(next)} already",
             Criterion.ShortTime => $"gas is short for {ClockText.Span(best.Summary.ShortTime)} in all, against "
                 + $"{ClockText.Span(next.Summary.ShortTime)} with {other}{InsideAlso(best, next, units)}",
@@ -69,7 +69,7 @@ internal static class CompareSentence
 
     private static string Same(ComparedRow best, UnitStyle units)
         => best.Holds ? $"hold, with inside {(best.Summary.InsideLow is null ? "not looked at" : $"never below {Inside(best, units)}")}"
-            : $"fall short alike, for {ClockText.Span(best.Summary.Wanting)} in all";
+            : $"fall short alike, for {ClockText.Span(best.Summary.UnservedTime)} in all";
 
     private static string All(int count) => count switch { 1 => "There is nothing to compare with; the nights", 2 => "Both", _ => $"All {count}" };
 

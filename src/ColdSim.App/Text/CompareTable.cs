@@ -46,7 +46,7 @@ internal static class CompareTable
             $"{summary.NightsHeld}/{summary.Nights}",
             Word(row),
             summary.FirstFailure is { } first ? When(first) : "-",
-            summary.Wanting.Seconds > 0 ? ClockText.SpanShort(summary.Wanting) : "-",
+            summary.UnservedTime.Seconds > 0 ? ClockText.SpanShort(summary.UnservedTime) : "-",
             summary.DryAt is { } dry ? When(dry) : "-",
             summary.InsideLow is { } low ? units.TemperatureNumber(low.Kelvins) : "-",
             units.MassNumber(summary.GasUsed.Kilograms),
@@ -59,7 +59,7 @@ internal static class CompareTable
     private static string Name(ComparedRow row)
     {
         string name = row.Order == 0 ? $"{row.Option.Name}, {CylinderWords.Names(row.Option.Scenario.Rig)}" : row.Option.Name;
-        return row.Option.StandsOnGround ? name + " (on the ground)" : name;
+        return row.Option.IsOnGround ? name + " (on the ground)" : name;
     }
 
     private static string Word(ComparedRow row) => row.StoppedByCylinder ? "stops" : VerdictWord.Of(row.Summary.Verdict);

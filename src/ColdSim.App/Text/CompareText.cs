@@ -23,7 +23,7 @@ internal static class CompareText
             under.AddRange(Wrap.Lines(Filled(scenario)));
         if (comparison.Rows.Any(r => r.StoppedByCylinder))
             under.AddRange(Wrap.Lines("\"Stops\": its cylinder ends the run early, full of liquid or at its relief pressure, a danger in itself; it comes last."));
-        if (comparison.Rows.Any(r => r.Option.StandsOnGround))
+        if (comparison.Rows.Any(r => r.Option.IsOnGround))
             under.AddRange(Wrap.Lines(OnTheGround));
         List<TextSection> sections =
         [
@@ -31,7 +31,7 @@ internal static class CompareText
             new("The options side by side", [.. CompareTable.Lines(comparison, units), "", .. TakesTable.Lines(comparison, units), .. under]),
         ];
         if (scenario.Assumptions.Count > 0)
-            sections.Add(new("Taken because nothing says otherwise", RunText.Points(scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions)));
         if (cautions.Count > 0)
             sections.Add(new("Cautions", RunText.Points(cautions)));
         return sections;

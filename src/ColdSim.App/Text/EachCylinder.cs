@@ -27,7 +27,7 @@ internal static class EachCylinder
             [
                 ClockText.NightShort(night),
                 .. night.EachLeft.Select(left => units.MassNumber(left.Kilograms)),
-                UnitStyle.Number(night.Walks, 0),
+                UnitStyle.Number(night.CylinderChanges, 0),
                 UnitStyle.Number(night.ReserveStarts, 0),
                 UnitStyle.Number(night.BlanketEnergy.WattHours, 0),
                 units.TemperatureNumber(night.HottestCylinder.Kelvins),

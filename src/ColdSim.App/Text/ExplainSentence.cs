@@ -32,7 +32,7 @@ internal static class ExplainSentence
         string part = $"{UnitStyle.Number(limit.Part_frac * 100, 0)} %";
         if (limit.Binds is not { } binds)
             return $", and no single limit eased by as much as {part} delays it by a minute.";
-        EasedLimit eased = limit.Eased.First(e => e.Limit == binds);
+        LimitSensitivity eased = limit.Eased.First(e => e.Limit == binds);
         string does = eased.GoneAt_frac is { } gone
             ? $" is gone with {UnitStyle.Number(gone * 100, 0)} % of easing it, sooner than with any other limit"
             : $" comes {ClockText.Span(Duration.FromSeconds(eased.Delay_s))} later with {part} of easing it, more than with any other limit";

@@ -24,7 +24,7 @@ internal static class ExplainText
         ];
         if (explanation.Limit is { } limit)
         {
-            sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", EasedTable.Lines(limit)));
+            sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", SensitivityTable.Lines(limit)));
             sections.Add(new($"What would have held to the end of night {explanation.Night}",
                 [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies)]));
             sections.Add(new("What looks the same from inside", RunText.Points(LookAlikes.All.Select(Alike))));
@@ -37,7 +37,7 @@ internal static class ExplainText
         }
 
         if (explanation.Report.Scenario.Assumptions.Count > 0)
-            sections.Add(new("Taken because nothing says otherwise", RunText.Points(explanation.Report.Scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(explanation.Report.Scenario.Assumptions)));
         if (cautions.Count > 0)
             sections.Add(new("Cautions", RunText.Points(cautions)));
         return sections;

@@ -30,7 +30,7 @@ internal static class FitWords
         if (fit.Estimates.FirstOrDefault(e => e.Kind == FitKind.HeatLoss) is { } k)
         {
             yield return $"the coach's heat loss is {Number(k.Value, 2)} times what the scenario says, four times in five between {Number(k.Low, 2)} and {Number(k.High, 2)}"
-                + (k.Told ? "." : "; the readings say too little of it, so that is mostly what was assumed before.");
+                + (k.IsIdentified ? "." : "; the readings say too little of it, so that is mostly what was assumed before.");
         }
 
         foreach (FitResidual r in fit.Residuals.Where(r => r.Gross))
@@ -51,7 +51,7 @@ internal static class FitWords
         [
             .. fit.Estimates.Select(e => (IReadOnlyList<string>)
             [
-                Name(e.Kind), Value(e.Kind, e.Value), Value(e.Kind, e.Low), Value(e.Kind, e.High), Number(100 * e.Learned_frac, 0), e.Told ? "" : "mostly assumed",
+                Name(e.Kind), Value(e.Kind, e.Value), Value(e.Kind, e.Low), Value(e.Kind, e.High), Number(100 * e.Learned_frac, 0), e.IsIdentified ? "" : "mostly assumed",
             ]),
         ],
         gap: 2);
@@ -60,7 +60,7 @@ internal static class FitWords
     {
         foreach (IReadOnlyList<FitKind> group in fit.Confused)
             yield return $"{string.Join(" and ", group.Select(Name))} cannot be told apart: more of one with less of the other fits as well.";
-        foreach (FitEstimate e in fit.Estimates.Where(e => !e.Told))
+        foreach (FitEstimate e in fit.Estimates.Where(e => !e.IsIdentified))
             yield return $"{Name(e.Kind)}: {Number(100 * e.Learned_frac, 0)} % of the doubt was taken away; the rest stands as assumed.";
         foreach (FitKind kind in fit.Silent)
             yield return $"{Name(kind)}: moves the gas used by less than a few burner cycles; the scenario's stays.";

@@ -17,7 +17,7 @@ internal static class FreezeText
             new("How long is left when the furnace stops", [.. Table(outlook, units), "", .. Under(outlook)]),
         ];
         if (outlook.Scenario.Assumptions.Count > 0)
-            sections.Add(new("Taken because nothing says otherwise", RunText.Points(outlook.Scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(outlook.Scenario.Assumptions)));
         if (cautions.Count > 0)
             sections.Add(new("Cautions", RunText.Points([Thaw, .. cautions])));
         return sections;

@@ -15,7 +15,7 @@ internal static class LimitText
             new("The standard night", [.. Wrap.Lines(LimitWords.Night(chart, units)), .. Wrap.Lines(LimitWords.Fed(chart, units))]),
         ];
         if (chart.Scenario.Assumptions.Count > 0)
-            sections.Add(new("Taken because nothing says otherwise", RunText.Points(chart.Scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(chart.Scenario.Assumptions)));
         if (cautions.Count > 0)
             sections.Add(new("Cautions", RunText.Points([Margin(units), .. cautions])));
         return sections;

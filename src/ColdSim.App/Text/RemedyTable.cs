@@ -149,7 +149,7 @@ internal static class RemedyTable
                 break;
         }
 
-        if (remedy.StandsOnGround)
+        if (remedy.IsOnGround)
             yield return "stands on the ground";
         if (!remedy.HoldsAllNights)
             yield return "a later night still fails";

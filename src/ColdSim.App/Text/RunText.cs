@@ -24,7 +24,7 @@ internal static class RunText
             new("Ledger", [Ledger(report.Ledger)]),
         ];
         if (report.Scenario.Assumptions.Count > 0)
-            sections.Add(new("Taken because nothing says otherwise", Points(report.Scenario.Assumptions)));
+            sections.Add(new("Assumed", Points(report.Scenario.Assumptions)));
         if (cautions.Count > 0)
             sections.Add(new("Cautions", Points([.. ApplianceCautions.Of(report), .. cautions])));
         return sections;

@@ -41,7 +41,7 @@ internal static class TakesTable
             r => r.Cost is { } cost ? UnitStyle.Number(cost, 2) : "-");
         yield return new(rows.Any(r => r.Summary.BlanketEnergy.Joules > 0), new(["Blankets", "Wh"]),
             r => UnitStyle.Number(r.Summary.BlanketEnergy.WattHours, 0));
-        yield return new(rows.Any(r => r.Summary.Walks > 0), new(["Walks"]), r => UnitStyle.Number(r.Summary.Walks, 0));
+        yield return new(rows.Any(r => r.Summary.CylinderChanges > 0), new(["Walks"]), r => UnitStyle.Number(r.Summary.CylinderChanges, 0));
         yield return new(rows.Any(r => r.LeftBehind is not null), new(["Stays", "behind", units.MassUnit]),
             r => r.LeftBehind is { } behind ? units.MassNumber(behind.Kilograms) : "-");
         yield return new(battery, new(["Charge", "low", "%"]), r => r.Summary.ChargeLow is { } low ? UnitStyle.Number(low.Percent, 0) : "-");

@@ -19,7 +19,7 @@ internal static class TripText
         sections.AddRange(RigSections.Of(report.Run, units));
         sections.Add(new("In all", TripTotals.Lines(report, units)));
         if (scenario.Assumptions.Count > 0)
-            sections.Add(new("Taken because nothing says otherwise", RunText.Points(scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions)));
         sections.Add(new("Cautions", RunText.Points([.. TripCautions.Of(report, units), .. ApplianceCautions.Of(report.Run), .. cautions])));
         return sections;
     }

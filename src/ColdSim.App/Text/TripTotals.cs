@@ -14,7 +14,7 @@ internal static class TripTotals
             lines.AddRange(Wrap.Lines(money, rest: "  "));
         lines.AddRange(Wrap.Lines(
             $"Electricity: the blankets take {UnitStyle.Number(summary.BlanketEnergy.WattHours, 0)} Wh. "
-            + $"Walks to change cylinders: {UnitStyle.Number(summary.Walks, 0)}.", rest: "  "));
+            + $"Walks to change cylinders: {UnitStyle.Number(summary.CylinderChanges, 0)}.", rest: "  "));
         lines.Add(RunText.Ledger(report.Run.Ledger));
         return lines;
     }

@@ -23,7 +23,7 @@ public static class CompareCsv
         ("inside low [°C]", r => r.Summary.InsideLow is { } low ? Number(low.DegreesCelsius, 2) : ""),
         ("gas used [kg]", r => Number(r.Summary.GasUsed.Kilograms, 3)),
         ("gas used [MJ]", r => Number(r.Summary.GasHeat.Megajoules, 1)),
-        ("walks", r => r.Summary.Walks.ToString(CultureInfo.InvariantCulture)),
+        ("cylinder changes", r => r.Summary.CylinderChanges.ToString(CultureInfo.InvariantCulture)),
         ("blanket [Wh]", r => Number(r.Summary.BlanketEnergy.WattHours, 1)),
         ("left at start [kg]", r => Number(r.Summary.LeftAtStart.Kilograms, 3)),
         ("left at end [kg]", r => Number(r.Summary.LeftAtEnd.Kilograms, 3)),

@@ -43,7 +43,7 @@ public static class CompareJson
         for (int i = 0; i < row.Option.Scenario.Rig.Cylinders.Count; i++)
             json.WriteStringValue(row.Option.Scenario.Rig.NameOf(i));
         json.WriteEndArray();
-        json.WriteBoolean("stands_on_ground", row.Option.StandsOnGround);
+        json.WriteBoolean("stands_on_ground", row.Option.IsOnGround);
         json.WriteBoolean("holds", row.Holds);
         json.WriteString("verdict", WireNames.Of(summary.Verdict));
         json.WriteString("end", WireNames.Of(row.End));
@@ -62,7 +62,7 @@ public static class CompareJson
         Number(json, "gas_heat_mj", summary.GasHeat.Megajoules);
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
-        json.WriteNumber("walks", summary.Walks);
+        json.WriteNumber("cylinder_changes", summary.CylinderChanges);
         Number(json, "blanket_energy_wh", summary.BlanketEnergy.WattHours);
         Number(json, "cost", row.Cost);
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);

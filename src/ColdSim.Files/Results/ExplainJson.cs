@@ -94,7 +94,7 @@ public static class ExplainJson
         Texts(json, "ties", [.. limit.Ties.Select(Word)]);
         Number(json, "eased_by", limit.Part_frac);
         json.WriteStartArray("eased");
-        foreach (EasedLimit eased in limit.Eased)
+        foreach (LimitSensitivity eased in limit.Eased)
         {
             json.WriteStartObject();
             json.WriteString("limit", Word(eased.Limit));
@@ -152,7 +152,7 @@ public static class ExplainJson
         Number(json, "tolerance", remedy.Kind == RemedyKind.Battery ? remedy.Tolerance / WattHour_J : remedy.Tolerance);
         Number(json, "reach", Wire(remedy.Kind, remedy.Reach));
         json.WriteBoolean("holds_all_nights", remedy.HoldsAllNights);
-        json.WriteBoolean("stands_on_ground", remedy.StandsOnGround);
+        json.WriteBoolean("stands_on_ground", remedy.IsOnGround);
         Number(json, "contents_kg", remedy.Value is null ? null : remedy.Contents_kg);
         Number(json, "electricity_wh", remedy.Value is null ? null : remedy.Electricity_J / WattHour_J);
         json.WriteEndObject();

@@ -61,7 +61,7 @@ public static class FitJson
         Number(json, "high", e.High);
         Number(json, "standard_uncertainty", Math.Sqrt(fit.Factors.Covariance[i * (n + 1)]));
         Number(json, "learned", e.Learned_frac);
-        json.WriteBoolean("told", e.Told);
+        json.WriteBoolean("identified", e.IsIdentified);
         Numbers(json, "correlations", [.. Enumerable.Range(0, n).Select(j => fit.Correlations[i * n + j])]);
         json.WriteEndObject();
     }

@@ -72,7 +72,7 @@ public static class RunJson
         TakersJson.Gas(json, summary.GasByAppliance);
         Number(json, "left_at_start_kg", summary.LeftAtStart.Kilograms);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
-        json.WriteNumber("walks", summary.Walks);
+        json.WriteNumber("cylinder_changes", summary.CylinderChanges);
         Number(json, "blanket_energy_wh", summary.BlanketEnergy.WattHours);
         Number(json, "outside_low_c", summary.OutsideLow.DegreesCelsius);
         Number(json, "inside_low_c", summary.InsideLow?.DegreesCelsius);
@@ -101,7 +101,7 @@ public static class RunJson
         Number(json, "left_at_dawn_kg", night.LeftAtDawn?.Kilograms);
         Number(json, "left_at_end_kg", night.LeftAtEnd.Kilograms);
         NightJson.EachLeft(json, night);
-        json.WriteNumber("walks", night.Walks);
+        json.WriteNumber("cylinder_changes", night.CylinderChanges);
         json.WriteNumber("reserve_starts", night.ReserveStarts);
         Number(json, "blanket_energy_wh", night.BlanketEnergy.WattHours);
         Number(json, "other_heat_wh", night.OtherHeat.WattHours);

@@ -95,7 +95,7 @@ public static class SeriesCsv
         for (int k = first; rig.GasPlaces - first > 1 && k < series.Gas_W.Count; k++)
         {
             int place = k;
-            yield return new($"{rig.TakerOf(place)} gas [W]", 1, (s, i) => s.Gas_W[place][i]);
+            yield return new($"{rig.GasConsumerOf(place)} gas [W]", 1, (s, i) => s.Gas_W[place][i]);
         }
         IReadOnlyList<ThermalNode> nodes = rig.Nodes();
         for (int k = 0; k < series.Node_K.Count; k++)

@@ -106,7 +106,7 @@ public static class TripJson
         NightJson.EachLeft(json, night);
         Number(json, "margin_w", trip.Margin is { } margin ? (double)margin.Surplus.Watts : null);
         Time(json, "margin_at", trip.Margin?.At);
-        json.WriteNumber("walks", night.Walks);
+        json.WriteNumber("cylinder_changes", night.CylinderChanges);
         json.WriteNumber("reserve_starts", night.ReserveStarts);
         Number(json, "blanket_energy_wh", night.BlanketEnergy.WattHours);
         json.WriteStartArray("refills");
@@ -167,7 +167,7 @@ public static class TripJson
         TakersJson.Gas(json, summary.GasByAppliance);
         Number(json, "left_at_end_kg", summary.LeftAtEnd.Kilograms);
         Number(json, "blanket_energy_wh", summary.BlanketEnergy.WattHours);
-        json.WriteNumber("walks", summary.Walks);
+        json.WriteNumber("cylinder_changes", summary.CylinderChanges);
         json.WriteString("currency", report.Run.Scenario.Prices.Currency);
         Number(json, "paid", report.Money.Paid);
         Number(json, "from_stock", report.Money.FromStock);

@@ -18,7 +18,7 @@ public static class FitText
         int gross = fit.Residuals.Count(r => r.Gross);
         text.Append(CultureInfo.InvariantCulture, $"# By coldsim fit from {fit.Residuals.Count} readings in {OneLine(log)}, {fit.From:yyyy-MM-dd'T'HH:mmzzz} to {fit.To:yyyy-MM-dd'T'HH:mmzzz}");
         text.Append(gross == 0 ? ".\n" : string.Create(CultureInfo.InvariantCulture, $", {gross} of them grossly off.\n"));
-        FitEstimate[] untold = [.. fit.Estimates.Where(e => !e.Told)];
+        FitEstimate[] untold = [.. fit.Estimates.Where(e => !e.IsIdentified)];
         if (untold.Length > 0)
             text.Append(CultureInfo.InvariantCulture, $"# These readings say little of {string.Join(", ", untold.Select(e => Key(e.Kind)))}: that is mostly what was assumed before.\n");
         text.Append("[fit]\n");

@@ -6,7 +6,7 @@ namespace ColdSim.Files.Weather;
 /// Takes the rows of a file one by one, passes over those that nobody asked for, and hands the others on finished: order, gaps, empty
 /// cells, sun. It holds no more rows than a gap that may be bridged has.
 /// </summary>
-internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults, IRowTaker taker)
+internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults, IRowSink taker)
 {
     private readonly HashSet<WeatherColumn> _columns = [];
     private readonly WeatherGaps _gaps = new(request.Bridge);
@@ -47,7 +47,7 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     public string Nothing { get; set; } = "no rows below the headings";
 
     /// <summary>Says that the file has a column.</summary>
-    public void Has(WeatherColumn column) => _columns.Add(column);
+    public void DeclareColumn(WeatherColumn column) => _columns.Add(column);
 
     /// <summary>Takes the next row.</summary>
     public void Add(in WeatherRow row, int line)

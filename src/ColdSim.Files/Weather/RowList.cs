@@ -3,7 +3,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Files.Weather;
 
 /// <summary>Keeps all rows: for files that are short, or of which a window is asked for.</summary>
-internal sealed class RowList : IRowTaker
+internal sealed class RowList : IRowSink
 {
     private readonly List<WeatherRow> _rows = [];
 

@@ -12,7 +12,7 @@ public static class WeatherFile
     /// <param name="name">The file's name in messages.</param>
     /// <param name="request">How it is to be read.</param>
     /// <param name="taker">Takes the rows one by one, and the result has none; null keeps them in the result.</param>
-    public static WeatherResult Read(Stream stream, string name, WeatherRequest request, IRowTaker? taker = null)
+    public static WeatherResult Read(Stream stream, string name, WeatherRequest request, IRowSink? taker = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(name);

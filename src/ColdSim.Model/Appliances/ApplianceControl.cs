@@ -58,14 +58,14 @@ internal sealed class ApplianceControl
 
     /// <summary>How far what its thermostat senses is past the point where it moves; above 0 it does. [K]</summary>
     /// <param name="sensed_K">Its node, or the coach's air. [K]</param>
-    public double Past_K(double sensed_K) => _band is { } band ? band.Past_K(_calls, sensed_K) : -1;
+    public double EventValue_K(double sensed_K) => _band is { } band ? band.EventValue_K(_calls, sensed_K) : -1;
 
     /// <summary>Takes in what its thermostat senses.</summary>
     /// <param name="sensed_K">Its node, or the coach's air. [K]</param>
     /// <returns>Whether it moved.</returns>
     public bool Sense(double sensed_K)
     {
-        if (_band is null || Past_K(sensed_K) < 0) return false;
+        if (_band is null || EventValue_K(sensed_K) < 0) return false;
         _calls = !_calls;
         if (!_calls) Rest();
         return true;

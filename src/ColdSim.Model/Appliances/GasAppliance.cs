@@ -66,7 +66,7 @@ public readonly record struct SwitchBand(double On_K, double Off_K)
     /// <summary>How far a temperature is past the one at which it moves; above 0 it does. [K]</summary>
     /// <param name="on">Whether it is on.</param>
     /// <param name="t_K">What it senses. [K]</param>
-    public double Past_K(bool on, double t_K)
+    public double EventValue_K(bool on, double t_K)
         => On_K < Off_K
             ? on ? t_K - Off_K : On_K - t_K
             : on ? Off_K - t_K : t_K - On_K;

@@ -11,7 +11,7 @@ internal sealed class CylinderChange(OneAtATime by, int count)
     public double At_s { get; private set; } = double.PositiveInfinity;
 
     /// <summary>Walks made.</summary>
-    public int Walks { get; private set; }
+    public int CylinderChanges { get; private set; }
 
     /// <summary>Takes in whether gas is short.</summary>
     /// <param name="isShort">Whether it is.</param>
@@ -44,7 +44,7 @@ internal sealed class CylinderChange(OneAtATime by, int count)
         {
             int next = (open + i) % count;
             if (!hasLiquid[next]) continue;
-            Walks++;
+            CylinderChanges++;
             _changed_s = time_s;
             return next;
         }

@@ -31,13 +31,13 @@ internal sealed class BlanketControl(BlanketSpecification blanket, bool hookup)
     }
 
     /// <summary>How far a wall temperature is past the one at which the thermostat moves; above 0 it does. [K]</summary>
-    public double Past_K(double wall_K) => !_inHours || !HasVoltage || blanket.StuckOn ? -1 : _calls ? wall_K - blanket.Off_K : blanket.On_K - wall_K;
+    public double EventValue_K(double wall_K) => !_inHours || !HasVoltage || blanket.StuckOn ? -1 : _calls ? wall_K - blanket.Off_K : blanket.On_K - wall_K;
 
     /// <summary>Takes in the wall's temperature.</summary>
     /// <returns>Whether the thermostat moved.</returns>
     public bool Update(double wall_K)
     {
-        if (Past_K(wall_K) < 0) return false;
+        if (EventValue_K(wall_K) < 0) return false;
         _calls = !_calls;
         return true;
     }

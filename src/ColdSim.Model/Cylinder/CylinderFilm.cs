@@ -52,7 +52,7 @@ public static class CylinderFilm
             return new HeatCoupling(measured_W_K, weather.Air_K);
 
         double layer_m2K_W = around.FixedFrost_m is double fixed_m ? FixedFrost_m2K_W(fixed_m) : frost.Resistance_m2K_W;
-        OutsideFilm film = new(body, weather, convection, t_K, layer_m2K_W);
+        ExternalHeatTransfer film = new(body, weather, convection, t_K, layer_m2K_W);
         FrostExchange exchange = around.FixedFrost_m is null
             ? FrostExchange.At(weather, film.Surface_K, film.Convection_W_m2K, film.Total_W_m2K, frost)
             : default;
@@ -81,7 +81,7 @@ public static class CylinderFilm
         }
         else
         {
-            OutsideFilm film = new(body, weather, convection, t_K, insulation_m2K_W);
+            ExternalHeatTransfer film = new(body, weather, convection, t_K, insulation_m2K_W);
             outward_W_m2K = 1 / (1 / film.Total_W_m2K + insulation_m2K_W);
             covered_W_K = covered * Conductance_W_K(body, contents, film.Total_W_m2K, insulation_m2K_W);
             environment_K = film.Environment_K(0);

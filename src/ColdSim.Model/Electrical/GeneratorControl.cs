@@ -38,7 +38,7 @@ public sealed class GeneratorControl
     /// <summary>How far the battery's usable part is past the one at which it starts or stops; above 0 it does.</summary>
     /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>
     /// <param name="mayStart">Whether it may start: there is voltage for it, and no shore power.</param>
-    public double Past_frac(double usable_frac, bool mayStart)
+    public double EventValue_frac(double usable_frac, bool mayStart)
         => Runs ? usable_frac - _generator.StopAbove_frac
             : _inHours && mayStart && !_starved ? _generator.StartBelow_frac - usable_frac : -1;
 
@@ -57,7 +57,7 @@ public sealed class GeneratorControl
             return true;
         }
 
-        if (Runs ? _inHours && Past_frac(usable_frac, mayStart) < 0 : !(Past_frac(usable_frac, mayStart) >= 0)) return false;
+        if (Runs ? _inHours && EventValue_frac(usable_frac, mayStart) < 0 : !(EventValue_frac(usable_frac, mayStart) >= 0)) return false;
         Runs = !Runs;
         return true;
     }

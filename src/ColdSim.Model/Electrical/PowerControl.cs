@@ -23,16 +23,16 @@ public sealed class PowerControl
     /// <summary>How far the battery is past the point at which voltage goes or comes back; above 0 it does. [J]</summary>
     /// <param name="usable_J">What the battery can still give. [J]</param>
     /// <param name="lacking_W">What draws less what feeds without the battery; while gone, what would draw. [W]</param>
-    public double Past_J(double usable_J, double lacking_W)
+    public double EventValue_J(double usable_J, double lacking_W)
         => Live ? (lacking_W > 0 ? -usable_J : -1) : (lacking_W <= 0 ? 1 : usable_J - _reconnect_J);
 
     /// <summary>Takes in how it stands.</summary>
     /// <param name="usable_J">What the battery can still give. [J]</param>
-    /// <param name="lacking_W">As in <see cref="Past_J"/>. [W]</param>
+    /// <param name="lacking_W">As in <see cref="EventValue_J"/>. [W]</param>
     /// <returns>Whether voltage went or came back.</returns>
     public bool Update(double usable_J, double lacking_W)
     {
-        if (!(Past_J(usable_J, lacking_W) >= 0)) return false;
+        if (!(EventValue_J(usable_J, lacking_W) >= 0)) return false;
         Live = !Live;
         return true;
     }

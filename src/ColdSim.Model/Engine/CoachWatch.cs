@@ -5,7 +5,7 @@ namespace ColdSim.Model.Engine;
 /// <param name="controls">The thresholds.</param>
 /// <param name="conditions">What is held still.</param>
 /// <param name="teller">Is told.</param>
-internal sealed class CoachWatch(Plant plant, Controls controls, StepConditions conditions, RunTeller teller)
+internal sealed class CoachWatch(Plant plant, Controls controls, HeldInputs conditions, EventPublisher teller)
 {
     /// <summary>Tells of what a state passes.</summary>
     /// <param name="s">The state.</param>

@@ -124,7 +124,7 @@ internal sealed class Controls
         double next_s = Furnace?.PhaseEnds_s ?? double.PositiveInfinity;
 
         // The thermostat is past its band and only its shortest time keeps it from switching.
-        if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.Past_K(s.Sensor_K) >= 0)
+        if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.EventValue_K(s.Sensor_K) >= 0)
             next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
         foreach (ApplianceControl appliance in Appliances) next_s = Math.Min(next_s, appliance.RetryAt_s);
         if (Power?.Generator is { } generator) next_s = Math.Min(next_s, generator.RetryAt_s);
@@ -188,7 +188,7 @@ internal sealed class Controls
     }
 
     /// <summary>How far delivery is below what keeps some open flame alight. [Pa]</summary>
-    public double FlamePast_Pa(double delivery_Pa)
+    public double FlameEventValue_Pa(double delivery_Pa)
     {
         double past_Pa = Furnace is { IsLit: true } ? _rig.Furnace!.DropOutPressure_Pa - delivery_Pa : -1;
         for (int i = 0; i < Appliances.Length; i++)

@@ -22,7 +22,7 @@ internal sealed class Ledger
     public Ledger(FluxKind misread = FluxKind.None, double factor = 1) => (_misread, _factor) = (misread, factor);
 
     /// <summary>Enters what flowed in a step.</summary>
-    public void Post(Fluxes f)
+    public void Post(StepIntegrals f)
     {
         double heat_J = Read(FluxKind.CylinderHeat, f.CylinderHeat_J);
         double enthalpy_J = Read(FluxKind.VapourEnthalpy, f.VapourEnthalpy_J);

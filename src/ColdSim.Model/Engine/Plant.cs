@@ -34,8 +34,8 @@ internal sealed class Plant
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
     private readonly PlantState _trial, _k1, _k2, _k3, _k4;
-    private readonly Standing _standing;
-    private readonly Fluxes _unheeded;
+    private readonly AlgebraicState _standing;
+    private readonly StepIntegrals _unheeded;
 
     public Plant(Rig rig)
     {
@@ -48,8 +48,8 @@ internal sealed class Plant
         foreach (NodeBody node in Nodes) _duct_frac += node.Node.Duct_frac;
         int k = Nodes.Length;
         (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k));
-        _standing = new Standing(n);
-        _unheeded = new Fluxes(rig.GasPlaces);
+        _standing = new AlgebraicState(n);
+        _unheeded = new StepIntegrals(rig.GasPlaces);
         Manifold = rig.Arrangement switch
         {
             AutomaticChangeover => new ChangeoverManifold(),
@@ -143,7 +143,7 @@ internal sealed class Plant
         => _nodeOf[appliance] is >= 0 and int node ? Nodes[node].Temperature_K(s.Node_J[node]) : s.Air_K;
 
     /// <summary>Works out what is in the cylinders and what flows at a state.</summary>
-    public void Evaluate(PlantState s, StepConditions c, Standing at)
+    public void Evaluate(PlantState s, HeldInputs c, AlgebraicState at)
     {
         CylinderStates cylinders = at.Cylinders;
         Gas.Contents(s, c.HasLiquid, cylinders);
@@ -157,7 +157,7 @@ internal sealed class Plant
     }
 
     /// <summary>Works out anew what flows where the contents stand but what is held still has changed.</summary>
-    public void Exchange(StepConditions c, Standing at)
+    public void Exchange(HeldInputs c, AlgebraicState at)
     {
         CylinderStates cylinders = at.Cylinders;
         for (int i = 0; i < Cylinders.Length; i++) cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(cylinders.Temperature_K[i], c.Blanket_W[i]);
@@ -170,7 +170,7 @@ internal sealed class Plant
     }
 
     /// <summary>Energy stored in propane and shells where it is worked out how they stand. [J]</summary>
-    public double CylinderEnergy_J(Standing at)
+    public double CylinderEnergy_J(AlgebraicState at)
     {
         double sum_J = 0;
         for (int i = 0; i < Cylinders.Length; i++)
@@ -185,7 +185,7 @@ internal sealed class Plant
     /// <param name="step_s">Length. [s]</param>
     /// <param name="next">Becomes the state after.</param>
     /// <param name="flowed">Becomes what flowed.</param>
-    public void Step(PlantState s, Standing at, StepConditions c, double step_s, PlantState next, Fluxes flowed)
+    public void Step(PlantState s, AlgebraicState at, HeldInputs c, double step_s, PlantState next, StepIntegrals flowed)
     {
         double half_s = 0.5 * step_s, sixth_s = step_s / 6, third_s = step_s / 3;
         flowed.Clear();
@@ -208,10 +208,10 @@ internal sealed class Plant
     /// <param name="at">What stands and flows there.</param>
     /// <param name="c">What is held still.</param>
     /// <param name="rate">Becomes the rate.</param>
-    public void Rate(PlantState s, Standing at, StepConditions c, PlantState rate) => Rates(s, at, c, rate, 0, _unheeded);
+    public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate) => Rates(s, at, c, rate, 0, _unheeded);
 
     // The rates of change at a state, and what flows, added to the step's with the stage's weight.
-    private void Rates(PlantState s, Standing at, StepConditions c, PlantState rate, double weight_s, Fluxes flowed)
+    private void Rates(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate, double weight_s, StepIntegrals flowed)
     {
         CylinderStates cylinders = at.Cylinders;
         SupplyPoint point = at.Point;
@@ -286,7 +286,7 @@ internal sealed class Plant
 
     // Heat between the nodes and what is around them, and what the furnace's ducts bring; what that leaves for the coach's air.
     // Returns what is lost to outside and with water that runs away. [W]
-    private double NodeRates(PlantState s, StepConditions c, Span<double> rate_W, ref double toAir_W)
+    private double NodeRates(PlantState s, HeldInputs c, Span<double> rate_W, ref double toAir_W)
     {
         double furnace_W = toAir_W, inside_K = Coach is null ? c.Outside_K : s.Air_K, loss_W = 0;
         toAir_W -= furnace_W * _duct_frac;

@@ -90,7 +90,7 @@ internal sealed class PowerSide
     {
         (_solar_W, _flownFor_s) = (0, double.NaN);
         if (_power.Panels.Count == 0 || middle.LevelSun_W_m2 <= 0) return;
-        SunAngles? sun = LevelSun.Position(time, _site);
+        SunAngles? sun = GlobalHorizontalIrradiance.Position(time, _site);
         int day = time.ToUniversalTime().DayOfYear;
         for (int i = 0; i < _power.Panels.Count; i++)
         {
@@ -242,8 +242,8 @@ internal sealed class PowerSide
             double battery_K = side._from_K + (part_s * side._perSecond_K), stored_J = side._flux.Stored_J;
             double load_W = side.Live ? side._load_W : side._waiting_W;
             return point == 0
-                ? side._control.Past_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W)
-                : side.Generator!.Past_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart);
+                ? side._control.EventValue_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W)
+                : side.Generator!.EventValue_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart);
         }
     }
 }

@@ -13,7 +13,7 @@ namespace ColdSim.Model.Engine;
 /// <param name="Propane_kg">Propane left in all cylinders. [kg]</param>
 /// <param name="InUse">Place of the cylinder in use: the open one, the service side, or the first with liquid of those open together.</param>
 /// <param name="Cylinders">Each cylinder.</param>
-public record struct Moment(
+public record struct Snapshot(
     double Time_s,
     double Outside_K,
     double Wind_m_s,
@@ -57,8 +57,8 @@ public interface IRunObserver
 
     /// <summary>Something happened.</summary>
     /// <param name="happened">What and when.</param>
-    /// <param name="moment">How things stood.</param>
-    void Happened(in SimulationEvent happened, in Moment moment);
+    /// <param name="snapshot">How things stood.</param>
+    void Happened(in SimulationEvent happened, in Snapshot snapshot);
 }
 
 /// <summary>How a run is to be made.</summary>

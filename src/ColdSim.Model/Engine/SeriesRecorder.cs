@@ -47,7 +47,7 @@ public sealed class SeriesRecorder : IRunObserver
     }
 
     /// <inheritdoc/>
-    public void Happened(in SimulationEvent happened, in Moment moment)
+    public void Happened(in SimulationEvent happened, in Snapshot snapshot)
     {
     }
 
@@ -67,7 +67,7 @@ public sealed class SeriesRecorder : IRunObserver
     private void PutLevels(StepRecord record, double x)
     {
         int i = _series.Count;
-        ref readonly Moment a = ref record.From, b = ref record.To;
+        ref readonly Snapshot a = ref record.From, b = ref record.To;
         _series.Outside_K[i] = a.Outside_K + x * (b.Outside_K - a.Outside_K);
         _series.Wind_m_s[i] = a.Wind_m_s + x * (b.Wind_m_s - a.Wind_m_s);
         _series.Inside_K[i] = a.Inside_K + x * (b.Inside_K - a.Inside_K);

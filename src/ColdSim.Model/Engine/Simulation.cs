@@ -19,7 +19,7 @@ public sealed class Simulation
     private const int StepsBetweenCancelChecks = 256;
 
     // A board or valve may move a few times at one instant; more means that two switches chase each other.
-    private const int MovesAtOneInstant = 100;
+    private const int MostEventIterations = 100;
 
     private readonly Rig _rig;
     private readonly WeatherSeries _weather;
@@ -29,14 +29,14 @@ public sealed class Simulation
     private readonly RunClock _clock;
     private readonly LockoutReset _reset;
     private readonly Ledger _ledger;
-    private readonly StepConditions _conditions;
+    private readonly HeldInputs _conditions;
     private readonly FrostLayer[] _frost;
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
 
     private readonly Stepper _stepper;
     private readonly StepRecord _record;
-    private readonly RunTeller _teller;
+    private readonly EventPublisher _teller;
     private readonly CoachWatch _coachWatch;
     private double _time_s;
     private double _nextClockEdge_s;
@@ -85,11 +85,11 @@ public sealed class Simulation
         _clock = new RunClock(settings.Start, _controls.Windows());
         _reset = new LockoutReset(rig.Occupancy, _clock);
         int k = _plant.Nodes.Length;
-        _conditions = new StepConditions(n, rig.Appliances.Count, k);
+        _conditions = new HeldInputs(n, rig.Appliances.Count, k);
         _stepper = new Stepper(rig, _plant, _controls, _conditions);
         _frost = new FrostLayer[n];
         _record = StepRecord.For(rig);
-        _teller = new RunTeller(_plant, _controls, _stepper, _frost, _record);
+        _teller = new EventPublisher(_plant, _controls, _stepper, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _conditions, _teller);
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
@@ -98,7 +98,7 @@ public sealed class Simulation
     /// <summary>How cylinders and coach stand now: at the end, once the run is over.</summary>
     public RigState State() => new(
         [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(Now, i, _frost[i]))],
-        _plant.Manifold.InUse(Standing.Cylinders), Now.Air_K, Now.Furnishings_K)
+        _plant.Manifold.InUse(AlgebraicState.Cylinders), Now.Air_K, Now.Furnishings_K)
     {
         Power = _controls.Power?.State(),
         Nodes_J = [.. Now.Node_J],
@@ -230,8 +230,8 @@ public sealed class Simulation
     // What went on in the step, as means.
     private void Note(double step_s, double asked_kg_s)
     {
-        double heating_J_kg = _plant.HeatingValue_J_kg * Standing.Cylinders.Heating_factor, perSecond = 1 / step_s;
-        _record.Asked_W = asked_kg_s * Standing.Cylinders.Mass_factor * heating_J_kg;
+        double heating_J_kg = _plant.HeatingValue_J_kg * AlgebraicState.Cylinders.Heating_factor, perSecond = 1 / step_s;
+        _record.Asked_W = asked_kg_s * AlgebraicState.Cylinders.Mass_factor * heating_J_kg;
         _record.Given_W = _stepper.Flowed.Drawn_kg * perSecond * heating_J_kg;
         for (int i = 0; i < _record.Gas_W.Length; i++)
         {
@@ -266,7 +266,7 @@ public sealed class Simulation
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         for (int i = 0; i < _frost.Length; i++)
         {
-            double liquid_K = Now.Cylinder_K[i] + half_s * Standing.Cylinders.Warming_K_s(i);
+            double liquid_K = Now.Cylinder_K[i] + half_s * AlgebraicState.Cylinders.Warming_K_s(i);
             _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
         }
 
@@ -280,7 +280,7 @@ public sealed class Simulation
 
     private PlantState Now => _stepper.State;
 
-    private Standing Standing => _stepper.Standing;
+    private AlgebraicState AlgebraicState => _stepper.AlgebraicState;
 
     private void Evaluate()
     {
@@ -352,7 +352,7 @@ public sealed class Simulation
         CheckContents();
         SwitchPower();
         SwitchBlankets();
-        for (int moves = 0; moves < MovesAtOneInstant && SwitchOnce(); moves++)
+        for (int moves = 0; moves < MostEventIterations && SwitchOnce(); moves++)
         {
         }
 
@@ -443,7 +443,7 @@ public sealed class Simulation
     }
 
     // What a flame sees: where delivery is full it is above whatever lights or keeps one, and need not be known nearer.
-    private double FlameDelivery_Pa() => Standing.Point.IsFull ? double.PositiveInfinity : Standing.Point.Delivery_Pa;
+    private double FlameDelivery_Pa() => AlgebraicState.Point.IsFull ? double.PositiveInfinity : AlgebraicState.Point.Delivery_Pa;
 
     private void TellFurnace(FurnaceChange change)
     {
@@ -475,9 +475,9 @@ public sealed class Simulation
 
     private void WatchSupply()
     {
-        if (_controls.Supply.Update(_controls.Waiting(), _plant.Supply.WorstTaken_frac(Standing.Point)))
-            Tell(_controls.Supply.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, Standing.FeedPressure_Pa);
-        if (_controls.HasReserve && Standing.Point.Flow_kg_s > 0 && _controls.Reserve.Update(Standing.Reserve_frac))
+        if (_controls.Supply.Update(_controls.Waiting(), _plant.Supply.WorstTaken_frac(AlgebraicState.Point)))
+            Tell(_controls.Supply.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, AlgebraicState.FeedPressure_Pa);
+        if (_controls.HasReserve && AlgebraicState.Point.Flow_kg_s > 0 && _controls.Reserve.Update(AlgebraicState.Reserve_frac))
             Tell(_controls.Reserve.Passed ? EventKind.ReserveFeeds : EventKind.ServiceAlone, Now.Propane_kg[ChangeoverManifold.Service]);
     }
 
@@ -504,7 +504,7 @@ public sealed class Simulation
     {
         for (int i = 0; i < _frost.Length; i++)
         {
-            if (Standing.Cylinders.Contents[i].HasLiquid != _conditions.HasLiquid[i])
+            if (AlgebraicState.Cylinders.Contents[i].HasLiquid != _conditions.HasLiquid[i])
             {
                 _conditions.HasLiquid[i] = !_conditions.HasLiquid[i];
                 _conditionsUntil_s = _time_s;
@@ -514,8 +514,8 @@ public sealed class Simulation
 
             if (_controls.Hot[i].Update(Now.Cylinder_K[i]))
                 Tell(_controls.Hot[i].Passed ? EventKind.CylinderHot : EventKind.CylinderCooled, Now.Cylinder_K[i], i);
-            if (Standing.Cylinders.Contents[i].LiquidVolume_m3 >= _rig.Cylinders[i].Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull, i);
-            else if (Standing.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);
+            if (AlgebraicState.Cylinders.Contents[i].LiquidVolume_m3 >= _rig.Cylinders[i].Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull, i);
+            else if (AlgebraicState.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);
         }
     }
 

@@ -7,7 +7,7 @@ namespace ColdSim.Model.Engine;
 public sealed class StepRecord
 {
     // What stood after a step stands before the next, so the two places only change their roles.
-    private readonly Moment[] _ends = new Moment[2];
+    private readonly Snapshot[] _ends = new Snapshot[2];
     private int _from;
 
     /// <summary>An empty record.</summary>
@@ -35,10 +35,10 @@ public sealed class StepRecord
         => SetPart(other, other.From, other.To);
 
     /// <summary>How it stood before.</summary>
-    public ref readonly Moment From => ref _ends[_from];
+    public ref readonly Snapshot From => ref _ends[_from];
 
     /// <summary>How it stood after.</summary>
-    public ref readonly Moment To => ref _ends[1 - _from];
+    public ref readonly Snapshot To => ref _ends[1 - _from];
 
     /// <summary>Gas asked for, as gross heat. [W]</summary>
     public double Asked_W { get; set; }
@@ -83,7 +83,7 @@ public sealed class StepRecord
     /// <param name="whole">The step.</param>
     /// <param name="from">How it stood at the part's beginning.</param>
     /// <param name="to">How it stood at its end.</param>
-    public void SetPart(StepRecord whole, in Moment from, in Moment to)
+    public void SetPart(StepRecord whole, in Snapshot from, in Snapshot to)
     {
         ArgumentNullException.ThrowIfNull(whole);
         (_ends[_from], _ends[1 - _from]) = (from, to);
@@ -98,7 +98,7 @@ public sealed class StepRecord
     }
 
     /// <summary>Where to write how it stands now: after a step, or where something switched since.</summary>
-    internal ref Moment Now => ref _ends[1 - _from];
+    internal ref Snapshot Now => ref _ends[1 - _from];
 
     /// <summary>Goes on to the next step: what stood after stands before.</summary>
     internal void Next() => _from = 1 - _from;

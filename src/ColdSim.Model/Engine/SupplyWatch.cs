@@ -13,7 +13,7 @@ internal sealed class SupplyWatch(double undersupplied_frac)
     public bool Undersupplied { get; private set; }
 
     /// <summary>How far supply is past the point where the state changes; above 0 it does. Only of flow, not of waiting.</summary>
-    public double Past_frac(double worst_frac)
+    public double EventValue_frac(double worst_frac)
         => Undersupplied ? worst_frac - Math.Min(1, undersupplied_frac + Recovery_frac) : undersupplied_frac - worst_frac;
 
     /// <summary>Takes in how it stands.</summary>

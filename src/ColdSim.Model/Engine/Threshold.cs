@@ -12,7 +12,7 @@ internal sealed class Threshold(double rise, double fall)
     public void Begin(double value) => Passed = value >= rise;
 
     /// <summary>How far the value is past the level at which this changes; above 0 it does. A NaN never does.</summary>
-    public double Past(double value) => double.IsNaN(value) ? -1 : Passed ? fall - value : value - rise;
+    public double EventValue(double value) => double.IsNaN(value) ? -1 : Passed ? fall - value : value - rise;
 
     /// <summary>Takes in the value.</summary>
     /// <returns>Whether it changed.</returns>

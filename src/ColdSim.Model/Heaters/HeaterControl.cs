@@ -34,13 +34,13 @@ internal sealed class HeaterControl
     }
 
     /// <summary>How far the air is past the point where its thermostat moves; above 0 it does. [K]</summary>
-    public double Past_K(double air_K) => _heater.Thermostat is { } band ? band.Past_K(_calls, air_K) : -1;
+    public double EventValue_K(double air_K) => _heater.Thermostat is { } band ? band.EventValue_K(_calls, air_K) : -1;
 
     /// <summary>Takes in the air's temperature.</summary>
     /// <returns>Whether it moved.</returns>
     public bool Sense(double air_K)
     {
-        if (_heater.Thermostat is null || !(Past_K(air_K) >= 0)) return false;
+        if (_heater.Thermostat is null || !(EventValue_K(air_K) >= 0)) return false;
         _calls = !_calls;
         return true;
     }

@@ -31,7 +31,7 @@ public sealed class ThermostatControl
 
     /// <summary>How far the sensor is past the point where the switch would turn; at or above 0 it wants to. [K]</summary>
     /// <param name="sensor_K">The sensor. [K]</param>
-    public double Past_K(double sensor_K)
+    public double EventValue_K(double sensor_K)
         => Calls
             ? sensor_K - (SetPoint_K + 0.5 * _specification.Differential_K)
             : SetPoint_K - 0.5 * _specification.Differential_K - sensor_K;
@@ -42,7 +42,7 @@ public sealed class ThermostatControl
     /// <returns>Whether it turned.</returns>
     public bool Update(double sensor_K, double time_s)
     {
-        if (Past_K(sensor_K) < 0 || time_s < _mayChangeFrom_s) return false;
+        if (EventValue_K(sensor_K) < 0 || time_s < _mayChangeFrom_s) return false;
         Calls = !Calls;
         _mayChangeFrom_s = time_s + (Calls ? _specification.MinimumRun_s : _specification.MinimumOff_s);
         return true;

@@ -149,6 +149,6 @@ public sealed class WeatherSeries
             row.Pressure_Pa ?? StandardAtmosphere.Pressure_Pa(site.Elevation_m),
             windows,
             cylinder,
-            row.Sun_W_m2 ?? (defaults.Sun_W_m2 > 0 ? defaults.Sun_W_m2 : LevelSun.BySky_W_m2(row.Time, site, cloud)));
+            row.Sun_W_m2 ?? (defaults.Sun_W_m2 > 0 ? defaults.Sun_W_m2 : GlobalHorizontalIrradiance.BySky_W_m2(row.Time, site, cloud)));
     }
 }

@@ -13,6 +13,6 @@ public sealed record ComparedOption(string Name, Scenario Scenario)
     private const double CarriedWater_kg = 105 * 0.45359237;
 
     /// <summary>Whether some upright cylinder is too large to be carried: over 105 lb of water, after 24 CFR 3280.704.</summary>
-    public bool StandsOnGround => Scenario.Rig.Cylinders.Any(
+    public bool IsOnGround => Scenario.Rig.Cylinders.Any(
         c => c.Orientation == Orientation.Upright && c.Volume_m3 * 1000 > CarriedWater_kg * (1 + 1e-9));
 }

@@ -32,7 +32,7 @@ public static class Ranking
     private static readonly (Criterion What, Func<ComparedRow, double> Badness)[] Steps =
     [
         (Criterion.Holds, r => r.Holds ? 0 : r.StoppedByCylinder ? 2 : 1),
-        (Criterion.ShortTime, r => Math.Round(r.Summary.Wanting.Minutes)),
+        (Criterion.ShortTime, r => Math.Round(r.Summary.UnservedTime.Minutes)),
         (Criterion.FirstShort, r => r.Summary.FirstFailure is { } at ? -Math.Floor((at - DateTimeOffset.UnixEpoch).TotalMinutes) : double.NegativeInfinity),
         (Criterion.InsideLow, r => r.Summary.InsideLow is { } low ? -Math.Round(low.DegreesCelsius * 10) : double.PositiveInfinity),
         (Criterion.Gas, r => Math.Round(r.Summary.GasUsed.Kilograms * 100)),

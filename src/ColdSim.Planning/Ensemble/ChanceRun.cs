@@ -135,7 +135,7 @@ public static class ChanceRun
         {
         }
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
         }
     }

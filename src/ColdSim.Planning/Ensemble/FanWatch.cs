@@ -25,7 +25,7 @@ internal sealed class FanWatch(FanCounter fan) : IRunObserver
         }
     }
 
-    public void Happened(in SimulationEvent happened, in Moment moment)
+    public void Happened(in SimulationEvent happened, in Snapshot moment)
     {
     }
 }

@@ -80,7 +80,7 @@ internal sealed class ForecastMembers : IMemberMaker
         double loss = Math.Exp(drawn[(int)Uncertainty.HeatLoss] = _errors.HeatLoss.Value * numbers.Normal(Purpose.HeatLoss));
         double leakage = Math.Exp(drawn[(int)Uncertainty.Infiltration] = _errors.Infiltration.Value * numbers.Normal(Purpose.Infiltration));
         double warmer_K = drawn[(int)Uncertainty.SetPoint] = _errors.SetPoint.Value * numbers.Normal(Purpose.SetPoint);
-        double openings = drawn[(int)Uncertainty.DoorOpenings] = _errors.DoorOpenings.Value * numbers.Even(Purpose.DoorOpenings);
+        double openings = drawn[(int)Uncertainty.DoorOpenings] = _errors.DoorOpenings.Value * numbers.Uniform(Purpose.DoorOpenings);
         double more_kg = 0;
         CylinderSpecification[] cylinders = [.. _scenario.Rig.Cylinders];
         for (int i = 0; i < cylinders.Length; i++)

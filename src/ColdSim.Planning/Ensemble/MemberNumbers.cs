@@ -29,16 +29,16 @@ internal readonly struct MemberNumbers
     }
 
     /// <summary>An even number between 0 and 1, never either.</summary>
-    public double Even(Purpose purpose, int place = 0)
+    public double Uniform(Purpose purpose, int place = 0)
         => ((Number(Number(_key, (ulong)purpose), (ulong)(uint)place) >> 11) + 0.5) * Unit;
 
     /// <summary>A standard normal number.</summary>
-    public double Normal(Purpose purpose, int place = 0) => MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, Even(purpose, place));
+    public double Normal(Purpose purpose, int place = 0) => MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, Uniform(purpose, place));
 
     /// <summary>What turns a standard normal number into one of Student's t with variance one, when all of a member share it.</summary>
     /// <param name="freedom">Degrees of freedom, above 2.</param>
     public double TailScale(double freedom)
-        => Math.Sqrt((freedom - 2) / ChiSquared.InvCDF(freedom, Even(Purpose.Tail)));
+        => Math.Sqrt((freedom - 2) / ChiSquared.InvCDF(freedom, Uniform(Purpose.Tail)));
 
     /// <summary>What a number is for; the values are part of the addresses and stay.</summary>
     internal enum Purpose

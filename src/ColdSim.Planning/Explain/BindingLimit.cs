@@ -9,7 +9,7 @@ namespace ColdSim.Planning.Explain;
 /// <param name="Delay_s">How much later that is; infinite where it is gone, negative where it comes earlier. [s]</param>
 /// <param name="GoneAt_frac">Where it is gone, the least easing, in whole hundredths, with which it is; else null.</param>
 /// <param name="DelayBefore_s">Where it is gone, the delay with a hundredth less easing than that. [s]</param>
-public sealed record EasedLimit(
+public sealed record LimitSensitivity(
     Limit Limit, bool Applies, DateTimeOffset? FirstShort, double Delay_s, double? GoneAt_frac = null, double DelayBefore_s = 0);
 
 /// <summary>Which limit binds: the one whose easing by a tenth delays the first shortage most, each tried by a run of its own.</summary>
@@ -22,7 +22,7 @@ public sealed record EasedLimit(
 /// easing for it, in whole hundredths, then the one that had delayed it most with a hundredth less. Delays are compared to the minute.
 /// Where a tenth delays nothing the easing is doubled, for all alike.
 /// </remarks>
-public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, double Part_frac, IReadOnlyList<EasedLimit> Eased)
+public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, double Part_frac, IReadOnlyList<LimitSensitivity> Eased)
 {
     /// <summary>The easing that is tried first.</summary>
     public const double FirstEasing_frac = 0.1;
@@ -45,9 +45,9 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
         for (double part_frac = FirstEasing_frac; ; part_frac *= 2)
         {
             double part = part_frac;
-            EasedLimit[] eased = Several.Of(
+            LimitSensitivity[] eased = ParallelMap.Of(
                 Relaxation.All.Count, i => Ease(Relaxation.All[i], scenario, firstShort, part, finished, cancel), workers, cancel);
-            IGrouping<(double, double, double), EasedLimit> most = eased.Where(e => e.Applies).GroupBy(Worth).MaxBy(g => g.Key)!;
+            IGrouping<(double, double, double), LimitSensitivity> most = eased.Where(e => e.Applies).GroupBy(Worth).MaxBy(g => g.Key)!;
             if (most.First().Delay_s >= Noticed_s)
                 return new BindingLimit(most.First().Limit, [.. most.Skip(1).Select(e => e.Limit)], part, eased);
             if (2 * part_frac > MostEasing_frac + Hundredth / 2)
@@ -56,11 +56,11 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
     }
 
     // Greater is better: gone with less easing, then later.
-    private static (double, double, double) Worth(EasedLimit e) => e.GoneAt_frac is { } part
+    private static (double, double, double) Worth(LimitSensitivity e) => e.GoneAt_frac is { } part
         ? (1, -Math.Round(part / Hundredth), Math.Round(e.DelayBefore_s / Noticed_s))
         : (0, Math.Round(e.Delay_s / Noticed_s), 0);
 
-    private static EasedLimit Ease(
+    private static LimitSensitivity Ease(
         Relaxation relaxation, Scenario scenario, DateTimeOffset firstShort, double part_frac, Action? finished, CancellationToken cancel)
     {
         double Delay_s(double by_frac, out DateTimeOffset? then)
@@ -69,7 +69,7 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
             then = null;
             foreach (Scenario eased in relaxation.Eased(scenario, by_frac))
             {
-                TriedRun run = TriedRun.Of(eased, cancel);
+                TrialOutcome run = TrialOutcome.Of(eased, cancel);
                 finished?.Invoke();
                 double delay_s = run.Holds ? double.PositiveInfinity
                     : run.FirstShort is { } at ? (at - firstShort).TotalSeconds
@@ -82,16 +82,16 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
         }
 
         if (relaxation.Eased(scenario, part_frac).Count == 0)
-            return new EasedLimit(relaxation.Limit, false, firstShort, 0);
+            return new LimitSensitivity(relaxation.Limit, false, firstShort, 0);
         double delay_s = Delay_s(part_frac, out DateTimeOffset? first);
         if (double.IsNegativeInfinity(delay_s))
-            return new EasedLimit(relaxation.Limit, true, null, delay_s);
+            return new LimitSensitivity(relaxation.Limit, true, null, delay_s);
         if (!double.IsPositiveInfinity(delay_s))
-            return new EasedLimit(relaxation.Limit, true, first, delay_s);
+            return new LimitSensitivity(relaxation.Limit, true, first, delay_s);
 
-        double gone_frac = Search.LeastThatHolds.Find(
+        double gone_frac = Search.SmallestThatHolds.Find(
             0, part_frac, Hundredth, by => by > 0 && double.IsPositiveInfinity(by == part_frac ? delay_s : Delay_s(by, out _)))!.Value;
         double before_s = gone_frac > 1.5 * Hundredth ? Delay_s(gone_frac - Hundredth, out _) : 0;
-        return new EasedLimit(relaxation.Limit, true, null, delay_s, gone_frac, before_s);
+        return new LimitSensitivity(relaxation.Limit, true, null, delay_s, gone_frac, before_s);
     }
 }

@@ -42,7 +42,7 @@ public static class Remedies
         ArgumentNullException.ThrowIfNull(scenario);
         Scenario toNight = ToNight(scenario, night);
         RemedyRange[] ranges = [.. firstOut == FirstOut.Battery ? OfBattery(scenario) : OfGas(scenario)];
-        return Several.Of(ranges.Length, i => Try(ranges[i], scenario, toNight, finished, cancel), workers, cancel);
+        return ParallelMap.Of(ranges.Length, i => Try(ranges[i], scenario, toNight, finished, cancel), workers, cancel);
     }
 
     /// <summary>The scenario up to a night's end; a run in legs is always run whole.</summary>
@@ -66,25 +66,25 @@ public static class Remedies
 
     private static Remedy Try(RemedyRange range, Scenario scenario, Scenario toNight, Action? finished, CancellationToken cancel)
     {
-        TriedRun Run(Scenario tried)
+        TrialOutcome Run(Scenario tried)
         {
-            TriedRun run = TriedRun.Of(tried, cancel);
+            TrialOutcome run = TrialOutcome.Of(tried, cancel);
             finished?.Invoke();
             return run;
         }
 
         // As it is does not hold, or nobody would ask.
-        LeastFound? found = LeastThatHolds.Find(
+        LeastFound? found = SmallestThatHolds.Find(
             range.From, range.To, range.Tolerance, v => v != range.From && Run(range.Build(toNight, v)).Holds);
         Remedy remedy = new(range.Kind, found?.Value, range.Tolerance, range.To) { Name = range.Name?.Invoke(found?.Value ?? range.To) };
         if (found is null) return remedy;
         Scenario whole = range.Build(scenario, found.Value), part = range.Build(toNight, found.Value);
-        TriedRun at = Run(part);
+        TrialOutcome at = Run(part);
         return remedy with
         {
             Scenario = whole,
             HoldsAllNights = part.Nights == whole.Nights ? at.Holds : Run(whole).Holds,
-            StandsOnGround = new ComparedOption("", whole).StandsOnGround,
+            IsOnGround = new ComparedOption("", whole).IsOnGround,
             Contents_kg = whole.Rig.Cylinders.Sum(c => c.Contents_kg),
             Electricity_J = at.Summary!.BlanketEnergy.Joules,
         };

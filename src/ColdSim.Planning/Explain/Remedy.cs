@@ -66,7 +66,7 @@ public sealed record Remedy(RemedyKind Kind, double? Value, double Tolerance, do
     public bool HoldsAllNights { get; init; }
 
     /// <summary>Whether an upright cylinder with it is too large to be carried.</summary>
-    public bool StandsOnGround { get; init; }
+    public bool IsOnGround { get; init; }
 
     /// <summary>Propane in all cylinders at the start with it. [kg]</summary>
     public double Contents_kg { get; init; }

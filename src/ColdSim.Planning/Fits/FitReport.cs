@@ -53,7 +53,7 @@ public sealed record FitEstimate
     public required double Learned_frac { get; init; }
 
     /// <summary>Whether the readings carry it: they took away at least half of the variance.</summary>
-    public bool Told => Learned_frac >= 0.5;
+    public bool IsIdentified => Learned_frac >= 0.5;
 }
 
 /// <summary>One reading beside what the fitted simulator says.</summary>

@@ -106,7 +106,7 @@ internal sealed class FitRun
                 Burnt_J += record.Given_W * step_s;
         }
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
             if (happened.Kind == EventKind.BurnerOn)
                 Starts++;

@@ -81,7 +81,7 @@ public static class HeatStopRun
         {
         }
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
         }
     }
@@ -102,7 +102,7 @@ public static class HeatStopRun
             Array.Fill(_solid_s, double.NaN);
         }
 
-        public Moment First { get; private set; }
+        public Snapshot First { get; private set; }
 
         public double Fifty_s { get; private set; } = double.NaN;
 
@@ -115,7 +115,7 @@ public static class HeatStopRun
             Freezing_s = Passed_s(Freezing_s, HeatStop.Freezing_K, record);
         }
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
             if (happened.Kind is not (EventKind.WaterFreezes or EventKind.WaterSolid)) return;
             double[] times_s = happened.Kind == EventKind.WaterFreezes ? _begins_s : _solid_s;

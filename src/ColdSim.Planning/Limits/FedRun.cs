@@ -9,7 +9,7 @@ internal sealed class FedRun : IRunObserver
 {
     private readonly NightCriteria _criteria;
     private readonly bool[] _liquidGone;
-    private readonly WantOfGas _wantOfGas = new();
+    private readonly SetPointShortfall _wantOfGas = new();
     private readonly CancellationTokenSource _decided;
     private double _short_s;
     private double _voltageGone_s;
@@ -60,7 +60,7 @@ internal sealed class FedRun : IRunObserver
         if (dry || Math.Max(_short_s, _voltageGone_s) > _criteria.ShortAllowance.Seconds || _below_K > _criteria.BelowSetPoint.Kelvins) Fail();
     }
 
-    public void Happened(in SimulationEvent happened, in Moment moment)
+    public void Happened(in SimulationEvent happened, in Snapshot moment)
     {
         if (happened.Kind is EventKind.LiquidGone or EventKind.LiquidAgain)
             _liquidGone[happened.Cylinder] = happened.Kind == EventKind.LiquidGone;

@@ -50,7 +50,7 @@ public sealed class LogPrediction
         ArgumentNullException.ThrowIfNull(log);
         DateTimeOffset[] stops = Stops(scenario, log);
         Stretch[] stretches = new Stretch[Math.Max(0, stops.Length - 1)];
-        LogWalk walk = new(scenario);
+        LogReplay walk = new(scenario);
         for (int k = 0; k < stretches.Length; k++)
         {
             foreach (LogRow row in log.Rows.Where(r => r.Reading.Time == stops[k]))

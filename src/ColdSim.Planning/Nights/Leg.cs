@@ -6,7 +6,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Something done to the cylinders between two legs of a run, such as a filling.</summary>
-public interface IBetweenLegs
+public interface ILegTransition
 {
     /// <summary>How rig and coach stand afterwards.</summary>
     /// <param name="before">How they stood.</param>
@@ -40,7 +40,7 @@ public sealed record Leg
     public bool FurnaceOut { get; init; }
 
     /// <summary>What is done before it begins, in order.</summary>
-    public IReadOnlyList<IBetweenLegs> Before { get; init; } = [];
+    public IReadOnlyList<ILegTransition> Before { get; init; } = [];
 
     /// <summary>The same legs with the furnace out from an instant on: the one in which it lies is cut in two.</summary>
     /// <param name="legs">The legs.</param>

@@ -25,7 +25,7 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
         Rig rig = leg.Of(scenario.Rig);
         int row = 0;
         double air_K = leg.Weather.At((leg.From - leg.Weather.First).TotalSeconds, ref row).Air_K;
-        foreach (IBetweenLegs change in leg.Before)
+        foreach (ILegTransition change in leg.Before)
         {
             _state = change.After(_state ?? First(rig, air_K, leg.From.TimeOfDay), rig, air_K);
             watch.Changed(change.Cylinders, _state, (leg.From - scenario.Start).TotalSeconds);

@@ -60,7 +60,7 @@ public sealed record NightReport
     public Duration DampTime { get; init; }
 
     /// <summary>Walks outside to change cylinders.</summary>
-    public int Walks { get; init; }
+    public int CylinderChanges { get; init; }
 
     /// <summary>Times that a changeover's reserve side began to feed.</summary>
     public int ReserveStarts { get; init; }
@@ -166,7 +166,7 @@ public sealed record RunSummary
     public required Mass LeftAtEnd { get; init; }
 
     /// <summary>Walks outside to change cylinders.</summary>
-    public int Walks { get; init; }
+    public int CylinderChanges { get; init; }
 
     /// <summary>Electricity that the blankets took.</summary>
     public Energy BlanketEnergy { get; init; }
@@ -196,7 +196,7 @@ public sealed record RunSummary
     public DateTimeOffset? WaterFreezesAt { get; init; }
 
     /// <summary>Undersupply and time without voltage together.</summary>
-    public Duration Wanting => ShortTime + VoltageGone;
+    public Duration UnservedTime => ShortTime + VoltageGone;
 
     /// <summary>When the first night that does not hold first lacked gas or voltage; null where all hold.</summary>
     public DateTimeOffset? FirstFailure => FirstOut == FirstOut.Battery ? FlatAt : FirstShort;

@@ -7,11 +7,11 @@ namespace ColdSim.Planning.Nights;
 /// <param name="cylinders">How many cylinders.</param>
 /// <param name="takers">Counts who drew what gas, and how cold the water became.</param>
 /// <param name="power">The 12 V side, or null.</param>
-internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecification? power)
+internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSpecification? power)
 {
     private CylinderReadings _eachAtEnd;
 
-    public TakerTally Takers { get; } = takers;
+    public GasConsumerTally Takers { get; } = takers;
 
     /// <summary>The 12 V side; null without a battery.</summary>
     public PowerTally? Power { get; } = power is null ? null : new PowerTally(power);
@@ -67,7 +67,7 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
 
     public double Damp_s { get; private set; }
 
-    public int Walks { get; set; }
+    public int CylinderChanges { get; set; }
 
     public int ReserveStarts { get; set; }
 
@@ -112,13 +112,13 @@ internal sealed class NightTally(int cylinders, TakerTally takers, PowerSpecific
         PropaneAtFirstShort_kg = record.From.Propane_kg;
     }
 
-    private void Begin(in Moment m)
+    private void Begin(in Snapshot m)
     {
         PropaneAtStart_kg = m.Propane_kg;
         See(m);
     }
 
-    private void See(in Moment m)
+    private void See(in Snapshot m)
     {
         if (m.Outside_K < OutsideLow_K) (OutsideLow_K, OutsideLowAt_s) = (m.Outside_K, m.Time_s);
         if (m.Inside_K < InsideLow_K) (InsideLow_K, InsideLowAt_s) = (m.Inside_K, m.Time_s);

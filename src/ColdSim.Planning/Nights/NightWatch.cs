@@ -11,15 +11,15 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 {
     private readonly List<NightTally> _nights = [];
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
-    private readonly WantOfGas _wantOfGas = new();
+    private readonly SetPointShortfall _wantOfGas = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
     private readonly StepRecord _shifted = StepRecord.For(scenario.Rig);
     private readonly StepRecord _part = StepRecord.For(scenario.Rig);
     private readonly string[] _nodes = [.. scenario.Rig.Nodes().Select(n => n.Name)];
-    private NightTally _night = new(scenario.Rig.Cylinders.Count, new TakerTally(scenario.Rig), scenario.Rig.Power);
+    private NightTally _night = new(scenario.Rig.Cylinders.Count, new GasConsumerTally(scenario.Rig), scenario.Rig.Power);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
-    private bool _dryTold;
+    private bool _dryPublished;
 
     /// <summary>When the leg that is running began. [s]</summary>
     public double Offset_s { get; set; }
@@ -40,7 +40,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         Take(_shifted);
     }
 
-    private Moment Shifted(in Moment m) => m with { Time_s = m.Time_s + Offset_s };
+    private Snapshot Shifted(in Snapshot m) => m with { Time_s = m.Time_s + Offset_s };
 
     private void Take(StepRecord record)
     {
@@ -55,7 +55,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         // A step over noon is cut there; steps are short, so what changes in it is taken as even.
         double end_s = _end_s;
         double x = (end_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
-        Moment noon = record.To with
+        Snapshot noon = record.To with
         {
             Time_s = end_s,
             Propane_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg),
@@ -68,7 +68,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         Count(_part);
     }
 
-    public void Happened(in SimulationEvent happened, in Moment moment) => Take(happened, Offset_s == 0 ? moment : Shifted(moment));
+    public void Happened(in SimulationEvent happened, in Snapshot snapshot) => Take(happened, Offset_s == 0 ? snapshot : Shifted(snapshot));
 
     /// <summary>Takes in what somebody has done to cylinders between legs.</summary>
     /// <param name="cylinders">Which.</param>
@@ -76,7 +76,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     /// <param name="time_s">When. [s]</param>
     public void Changed(IReadOnlyList<int> cylinders, RigState after, double time_s)
     {
-        _dryTold = false;
+        _dryPublished = false;
         foreach (int i in cylinders)
         {
             _liquidGone[i] = false;
@@ -89,9 +89,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         }
     }
 
-    private void Take(in SimulationEvent happened, in Moment moment)
+    private void Take(in SimulationEvent happened, in Snapshot snapshot)
     {
-        NightTally night = At(calendar.NightOf(moment.Time_s));
+        NightTally night = At(calendar.NightOf(snapshot.Time_s));
         switch (happened.Kind)
         {
             case EventKind.BurnerOn:
@@ -102,27 +102,27 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
                 break;
             case EventKind.LiquidAgain:
                 _liquidGone[happened.Cylinder] = false;
-                _dryTold = false;
+                _dryPublished = false;
                 return;
             case EventKind.CylinderChanged:
-                night.Walks++;
+                night.CylinderChanges++;
                 break;
             case EventKind.ReserveFeeds:
                 night.ReserveStarts++;
                 break;
             case EventKind.InsideFreezing when double.IsNaN(night.Freezing_s):
-                night.Freezing_s = moment.Time_s;
+                night.Freezing_s = snapshot.Time_s;
                 break;
             case EventKind.WaterFreezes or EventKind.WaterSolid or EventKind.WaterThawed:
-                night.Takers.Happened(happened.Kind, happened.Cylinder, moment.Time_s);
-                Tell(Kind(happened.Kind), moment, 0, happened.Value, _nodes[happened.Cylinder]);
+                night.Takers.Happened(happened.Kind, happened.Cylinder, snapshot.Time_s);
+                Tell(Kind(happened.Kind), snapshot, 0, happened.Value, _nodes[happened.Cylinder]);
                 return;
             case EventKind.HeatCalled or EventKind.HeatSatisfied or EventKind.BlanketOn or EventKind.BlanketOff or EventKind.CylinderCooled
                 or EventKind.DampGone:
                 return;
         }
 
-        Tell(Kind(happened.Kind), moment, happened.Cylinder, happened.Value);
+        Tell(Kind(happened.Kind), snapshot, happened.Cylinder, happened.Value);
     }
 
     private void Turn(int number)
@@ -138,8 +138,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         if (AllGone() && record.Undersupplied && double.IsNaN(night.Dry_s))
         {
             night.Dry_s = record.From.Time_s;
-            if (!_dryTold) Tell(ReportedKind.Dry, record.From, record.From.InUse, record.From.Propane_kg);
-            _dryTold = true;
+            if (!_dryPublished) Tell(ReportedKind.Dry, record.From, record.From.InUse, record.From.Propane_kg);
+            _dryPublished = true;
         }
 
         if (_dawn_s >= record.From.Time_s && _dawn_s <= record.To.Time_s)
@@ -182,11 +182,11 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private NightTally At(int number)
     {
-        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length, new TakerTally(scenario.Rig), scenario.Rig.Power) { From_s = calendar.Begin_s(_nights.Count) });
+        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length, new GasConsumerTally(scenario.Rig), scenario.Rig.Power) { From_s = calendar.Begin_s(_nights.Count) });
         return _nights[number];
     }
 
-    private void Tell(ReportedKind kind, in Moment m, int cylinder, double value, string? node = null)
+    private void Tell(ReportedKind kind, in Snapshot m, int cylinder, double value, string? node = null)
     {
         if (!listEvents) return;
         _events.Add(new ReportedEvent(

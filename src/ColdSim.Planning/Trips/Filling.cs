@@ -37,11 +37,11 @@ public static class Filling
         double room_kg = limit == FillLimit.Weight
             ? cylinder.LegalFill_kg - before.Propane_kg
             : RoomByVolume_kg(cylinder, before, supply_K);
-        if (room_kg <= Least_kg) return Standing(cylinder, before.Propane_kg, before.Liquid_K, FillingEnd.Full);
+        if (room_kg <= Least_kg) return AlgebraicState(cylinder, before.Propane_kg, before.Liquid_K, FillingEnd.Full);
         FillingEnd end = asked_kg <= room_kg ? FillingEnd.Amount : limit == FillLimit.Weight ? FillingEnd.Weight : FillingEnd.Volume;
         double added_kg = Math.Min(room_kg, asked_kg ?? room_kg);
         double t_K = Mixing.Temperature_K(cylinder, before.Propane_kg, before.Liquid_K, added_kg, supply_K);
-        return Standing(cylinder, before.Propane_kg + added_kg, t_K, end);
+        return AlgebraicState(cylinder, before.Propane_kg + added_kg, t_K, end);
     }
 
     /// <summary>A cylinder with a mass in it at a temperature, looked at as after a filling.</summary>
@@ -49,7 +49,7 @@ public static class Filling
     /// <param name="propane_kg">What is in it. [kg]</param>
     /// <param name="t_K">How warm it is. [K]</param>
     /// <param name="end">What ended the filling.</param>
-    public static FilledCylinder Standing(CylinderSpecification cylinder, double propane_kg, double t_K, FillingEnd end)
+    public static FilledCylinder AlgebraicState(CylinderSpecification cylinder, double propane_kg, double t_K, FillingEnd end)
     {
         ArgumentNullException.ThrowIfNull(cylinder);
         double over_kg = propane_kg - cylinder.LegalFill_kg;

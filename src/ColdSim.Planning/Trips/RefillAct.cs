@@ -9,7 +9,7 @@ namespace ColdSim.Planning.Trips;
 /// <param name="refill">What is planned.</param>
 /// <param name="refused">Whether it is refused.</param>
 /// <param name="tell">Told what came of it, or null.</param>
-internal sealed class RefillAct(Refill refill, bool refused, Action<RefillOutcome>? tell) : IBetweenLegs
+internal sealed class RefillAct(Refill refill, bool refused, Action<RefillOutcome>? tell) : ILegTransition
 {
     /// <inheritdoc/>
     public IReadOnlyList<int> Cylinders { get; } = refused ? [] : [refill.Cylinder];
@@ -29,7 +29,7 @@ internal sealed class RefillAct(Refill refill, bool refused, Action<RefillOutcom
 
     // An exchange cylinder has stood in its cage outside.
     private FilledCylinder Filled(CylinderSpecification cylinder, CylinderState before, double air_K)
-        => refused ? Filling.Standing(cylinder, before.Propane_kg, before.Liquid_K, FillingEnd.Full)
-            : refill.Kind == RefillKind.Exchange ? Filling.Standing(cylinder, refill.ExchangeFill_kg, air_K, FillingEnd.Amount)
+        => refused ? Filling.AlgebraicState(cylinder, before.Propane_kg, before.Liquid_K, FillingEnd.Full)
+            : refill.Kind == RefillKind.Exchange ? Filling.AlgebraicState(cylinder, refill.ExchangeFill_kg, air_K, FillingEnd.Amount)
             : Filling.Of(cylinder, before, refill.Asked_kg, refill.Limit, refill.Supply_K ?? air_K);
 }

@@ -19,7 +19,7 @@ public sealed record TripNight
     public required IReadOnlyList<int> Refills { get; init; }
 
     /// <summary>Changes of cylinder: walks, and times that a reserve side began to feed.</summary>
-    public int Changes => Night.Walks + Night.ReserveStarts;
+    public int Changes => Night.CylinderChanges + Night.ReserveStarts;
 }
 
 /// <summary>A refill of a trip.</summary>

@@ -85,7 +85,7 @@ internal static class TenMillionRows
 
     private delegate void Taking(in WeatherRow row);
 
-    private sealed class Each(Taking take) : IRowTaker
+    private sealed class Each(Taking take) : IRowSink
     {
         public void Begin(WeatherSource source)
         {

@@ -14,7 +14,7 @@ public class SimulationBenchmarks
 
         public void Stepped(StepRecord record) => Steps++;
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
         }
     }

@@ -30,7 +30,7 @@ internal static class FitCoverage
             if (kind == FitKind.HeatLoss)
                 heat = inside;
             Console.WriteLine(FormattableString.Invariant(
-                $"{kind}: {pairs.Length} fits, {inside:0.0} % inside, mean error {pairs.Average(p => p.Estimate.Value - p.Truth):0.000}, half width {pairs.Average(p => (p.Estimate.High - p.Estimate.Low) / 2):0.000}, told in {pairs.Count(p => p.Estimate.Told)}"));
+                $"{kind}: {pairs.Length} fits, {inside:0.0} % inside, mean error {pairs.Average(p => p.Estimate.Value - p.Truth):0.000}, half width {pairs.Average(p => (p.Estimate.High - p.Estimate.Low) / 2):0.000}, told in {pairs.Count(p => p.Estimate.IsIdentified)}"));
         }
 
         return heat is >= 74 and <= 86 ? 0 : 1;

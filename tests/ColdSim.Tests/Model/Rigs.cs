@@ -171,13 +171,13 @@ internal sealed class Trace : IRunObserver
 
     public List<SimulationEvent> Events { get; } = [];
 
-    public List<Moment> Moments { get; } = [];
+    public List<RunSnapshot> Moments { get; } = [];
 
     public SimulationResult Result { get; set; }
 
     public void Stepped(StepRecord record) => Steps.Add(new StepRecord(record));
 
-    public void Happened(in SimulationEvent happened, in Moment moment)
+    public void Happened(in SimulationEvent happened, in RunSnapshot moment)
     {
         Events.Add(happened);
         Moments.Add(moment);
@@ -189,10 +189,10 @@ internal sealed class Trace : IRunObserver
 
     public bool Has(EventKind kind) => Events.Exists(e => e.Kind == kind);
 
-    public Moment Last => Steps[^1].To;
+    public RunSnapshot Last => Steps[^1].To;
 
     /// <summary>How it stood at a time that a step ends on.</summary>
-    public Moment At(double time_s) => Steps.First(s => Math.Abs(s.To.Time_s - time_s) < 1e-6).To;
+    public RunSnapshot At(double time_s) => Steps.First(s => Math.Abs(s.To.Time_s - time_s) < 1e-6).To;
 
     /// <summary>Gross heat of the gas given. [J]</summary>
     public double Given_J => Steps.Sum(s => s.Given_W * (s.To.Time_s - s.From.Time_s));

@@ -152,7 +152,7 @@ internal static class OptionsSheet
                 $"{r.Summary.NightsHeld}/{r.Summary.Nights}",
                 r.StoppedByCylinder ? "stops" : VerdictWord.Of(r.Summary.Verdict),
                 r.Summary.FirstFailure is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-",
-                r.Summary.Wanting.Seconds > 0 ? ClockText.SpanShort(r.Summary.Wanting) : "-",
+                r.Summary.UnservedTime.Seconds > 0 ? ClockText.SpanShort(r.Summary.UnservedTime) : "-",
                 r.Summary.InsideLow is { } low ? units.TemperatureNumber(low.Kelvins) : "-",
                 units.MassNumber(r.Summary.GasUsed.Kilograms),
                 units.MassNumber(r.Summary.LeftAtEnd.Kilograms),

@@ -31,7 +31,7 @@ internal static class FitLines
                 .. fit.Estimates.Select(e => (IReadOnlyList<string>)
                 [
                     FitWords.Name(e.Kind), FitWords.Value(e.Kind, e.Value), FitWords.Value(e.Kind, e.Low), FitWords.Value(e.Kind, e.High), Number(100 * e.Learned_frac, 0),
-                    e.Told ? "told by the readings" : "mostly assumed",
+                    e.IsIdentified ? "told by the readings" : "mostly assumed",
                 ]),
             ],
             gap: 2).Select(l => (l, Ink.Plain)));

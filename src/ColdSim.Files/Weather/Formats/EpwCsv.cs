@@ -65,7 +65,7 @@ internal static class EpwCsv
         table.Add(new ForeignColumn(WeatherColumn.Wind, 21, "wind speed [m/s]", Units.Of(WeatherColumn.Wind, "m/s")) { Missing = ForeignColumn.From(999) });
         table.Add(new ForeignColumn(WeatherColumn.Cloud, 22, "total sky cover [tenths]", Units.Of(WeatherColumn.Cloud, "tenths")) { Missing = ForeignColumn.From(99) });
         foreach (WeatherColumn column in table.Columns)
-            rows.Has(column);
+            rows.DeclareColumn(column);
         return table;
     }
 

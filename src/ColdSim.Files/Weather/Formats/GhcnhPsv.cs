@@ -39,9 +39,9 @@ internal static class GhcnhPsv
         int[] sky = [.. headings.Select((h, i) => (h, i)).Where(x => IsSky(x.h)).Select(x => x.i)];
         int report = LcdCsv.Field(headings, "temperature_Report_Type");
         foreach (WeatherColumn column in table.Columns)
-            rows.Has(column);
+            rows.DeclareColumn(column);
         if (sky.Length > 0)
-            rows.Has(WeatherColumn.Cloud);
+            rows.DeclareColumn(WeatherColumn.Cloud);
         TimeSpan shown = request.Offset ?? TimeSpan.Zero;
         rows.Clock = request.Offset is null ? "UTC" : $"UTC, shown as UTC{OffsetText.Of(shown)}";
         rows.Nothing = "no rows with a temperature";

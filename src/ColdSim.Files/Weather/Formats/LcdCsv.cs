@@ -33,9 +33,9 @@ internal static class LcdCsv
         ForeignTable table = Table(records, headings, metric, faults);
         int sky = Field(headings, "HourlySkyConditions", "HOURLYSKYCONDITIONS");
         foreach (WeatherColumn column in table.Columns)
-            rows.Has(column);
+            rows.DeclareColumn(column);
         if (sky >= 0)
-            rows.Has(WeatherColumn.Cloud);
+            rows.DeclareColumn(WeatherColumn.Cloud);
         rows.Clock = $"local standard time, UTC{OffsetText.Of(offset)}; {(metric ? "version 2, metric" : "version 1, US units")}";
         rows.Nothing = "no hourly records";
         HourlyPick pick = new(rows, faults);

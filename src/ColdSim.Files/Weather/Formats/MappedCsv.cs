@@ -27,7 +27,7 @@ internal static class MappedCsv
         if (faults.Any)
             return;
         foreach (WeatherColumn column in table.Columns)
-            rows.Has(column);
+            rows.DeclareColumn(column);
         rows.Sun = map.Sun;
         rows.Clock = request.Offset is { } offset ? $"as the column map says, UTC{OffsetText.Of(offset)} where a time has no offset" : "as the column map says";
         Rows(records, headings, map, time, clock, request, table, rows, faults);

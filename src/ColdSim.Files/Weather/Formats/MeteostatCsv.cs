@@ -20,7 +20,7 @@ internal static class MeteostatCsv
         table.Add(WeatherColumn.Humidity, headings, "rhum", "%");
         table.Add(WeatherColumn.Wind, headings, "wspd", "km/h");
         foreach (WeatherColumn column in table.Columns)
-            rows.Has(column);
+            rows.DeclareColumn(column);
         int time = LcdCsv.Field(headings, TimeNames), hour = LcdCsv.Field(headings, "hour");
         int[] day = [LcdCsv.Field(headings, "year"), LcdCsv.Field(headings, "month"), LcdCsv.Field(headings, "day")];
         if ((time < 0 && (hour < 0 || day.Any(d => d < 0))) || !table.Has(WeatherColumn.Air))

@@ -20,8 +20,8 @@ internal static class NwsForecastJson
         }
         rows.Clock = "with each hour's own offset from UTC; a value stands at the hour's beginning";
         rows.Nothing = "no hours in the list 'periods'";
-        rows.Has(WeatherColumn.Wind);
-        rows.Has(WeatherColumn.DewPoint);
+        rows.DeclareColumn(WeatherColumn.Wind);
+        rows.DeclareColumn(WeatherColumn.DewPoint);
         bool found = false;
 
         // Where the forecast is of may stand behind its hours.

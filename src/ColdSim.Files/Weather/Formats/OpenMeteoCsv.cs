@@ -101,7 +101,7 @@ internal static class OpenMeteoCsv
                 continue;
             }
             table.Add(new ForeignColumn(column, i, headings[i], known));
-            rows.Has(column);
+            rows.DeclareColumn(column);
             if (column == WeatherColumn.Sun)
                 rows.Sun = name.EndsWith("_instant", StringComparison.Ordinal) ? SunMeaning.Instant : SunMeaning.HourBefore;
         }

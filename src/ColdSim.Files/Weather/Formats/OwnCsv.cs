@@ -35,7 +35,7 @@ internal static class OwnCsv
         if (WeatherHeader.Read(csv.Headers, (int)csv.LineNumber, faults, guessed) is not { } header)
             return;
         foreach (WeatherColumn column in WeatherColumn.All.Where(header.Has))
-            rows.Has(column);
+            rows.DeclareColumn(column);
         rows.Clock = "with each time's own offset from UTC";
         if (request.Offset is { } offset)
             rows.Clock += $", or UTC{OffsetText.Of(offset)} where it has none";

@@ -33,7 +33,7 @@ internal static class Tmy3Csv
         table.Add(WeatherColumn.Sun, headings, "GHI (W/m^2)", "Wh/m²", ForeignColumn.DownFrom(MissingBelow));
         table.Add(WeatherColumn.Cloud, headings, "TotCld (tenths)", "tenths", v => v <= MissingBelow || v >= 99);
         foreach (WeatherColumn column in table.Columns)
-            rows.Has(column);
+            rows.DeclareColumn(column);
         if (!table.Has(WeatherColumn.Air))
         {
             faults.Report(records.Line, 1, "no column 'Dry-bulb (C)'", "accepted: the headings of the third edition");

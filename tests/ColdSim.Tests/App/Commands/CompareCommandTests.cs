@@ -22,7 +22,7 @@ public class CompareCommandTests
 
     private static Shell WithOptions(Func<CancellationToken, Comparison>? compare = null) => new()
     {
-        Parts = Shell.Standing with
+        Parts = Shell.AlgebraicState with
         {
             ReadScenario = _ => new(InventedRuns.Scenario, [], []) { Options = Options },
             Compare = (_, _, _, cancel) => compare?.Invoke(cancel) ?? HandRows.Several,
@@ -74,7 +74,7 @@ public class CompareCommandTests
                 FlatAt = InventedRuns.Scenario.Start,
                 WaterFreezesAt = new(2027, 1, 14, 5, 6, 0, TimeSpan.FromHours(-7)),
                 BlanketEnergy = Energy.FromWattHours(12345),
-                Walks = 3,
+                CylinderChanges = 3,
             },
         };
         IReadOnlyList<string> lines = TakesTable.Lines(HandRows.Of(dry, flat), UnitStyle.Us);

@@ -10,7 +10,7 @@ public class ExplainCommandTests
 {
     private static Shell Asked(Parts? parts = null) => new()
     {
-        Parts = (parts ?? Shell.Standing) with { ReadScenario = _ => new(SixRigs.Of(Limit.HeatIntoLiquid), [], []) },
+        Parts = (parts ?? Shell.AlgebraicState) with { ReadScenario = _ => new(SixRigs.Of(Limit.HeatIntoLiquid), [], []) },
     };
 
     [Theory]
@@ -29,7 +29,7 @@ public class ExplainCommandTests
     public void A_time_is_read_by_the_scenarios_clock()
     {
         DateTimeOffset? asked = null;
-        Shell shell = Asked(Shell.Standing with { Explain = (scenario, at, _, cancel) => Explanation.Of(scenario, asked = at, cancel: cancel) });
+        Shell shell = Asked(Shell.AlgebraicState with { Explain = (scenario, at, _, cancel) => Explanation.Of(scenario, asked = at, cancel: cancel) });
         Assert.Equal(0, shell.Run("explain", Shell.AnyFile, "--at", "2027-01-13T00:30Z"));
         Assert.Equal(new DateTimeOffset(2027, 1, 12, 17, 30, 0, TimeSpan.FromHours(-7)), asked);
         Assert.Equal(TimeSpan.FromHours(-7), asked!.Value.Offset);
@@ -39,7 +39,7 @@ public class ExplainCommandTests
     public async Task An_interrupted_explanation_prints_nothing()
     {
         using CancellationTokenSource source = new();
-        Shell shell = Asked(Shell.Standing with
+        Shell shell = Asked(Shell.AlgebraicState with
         {
             Explain = (_, _, _, cancel) =>
             {
@@ -56,7 +56,7 @@ public class ExplainCommandTests
     public async Task Runs_are_counted_on_standard_error_only()
     {
         using ManualResetEventSlim seen = new();
-        Shell shell = Asked(Shell.Standing with
+        Shell shell = Asked(Shell.AlgebraicState with
         {
             Explain = (scenario, _, finished, cancel) =>
             {
@@ -77,7 +77,7 @@ public class ExplainCommandTests
     [Fact]
     public void Books_that_do_not_close_are_an_internal_error()
     {
-        Shell shell = Asked(Shell.Standing with { Explain = (_, _, _, _) => throw new LedgerOpenException(new(1, 1e-3, 0, 0, 0, 0, 0, 0)) });
+        Shell shell = Asked(Shell.AlgebraicState with { Explain = (_, _, _, _) => throw new LedgerOpenException(new(1, 1e-3, 0, 0, 0, 0, 0, 0)) });
         Assert.Equal(3, shell.Run("explain", Shell.AnyFile));
         Assert.Equal("", shell.Out);
         Assert.StartsWith("coldsim: internal error: the ledger does not close, so nothing of this explanation is shown.\n", shell.Error, StringComparison.Ordinal);

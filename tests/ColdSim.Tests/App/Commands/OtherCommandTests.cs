@@ -13,7 +13,7 @@ public class OtherCommandTests
     [Fact]
     public void Check_shows_the_heat_loss_and_runs_nothing()
     {
-        Shell shell = new() { Parts = Shell.Standing with { Run = (_, _) => throw new InvalidOperationException("ran") } };
+        Shell shell = new() { Parts = Shell.AlgebraicState with { Run = (_, _) => throw new InvalidOperationException("ran") } };
         Assert.Equal(0, shell.Run("check", Shell.AnyFile));
         Snapshot.Match(shell.Out);
     }
@@ -21,7 +21,7 @@ public class OtherCommandTests
     [Fact]
     public void Check_refuses_what_has_problems()
     {
-        Shell shell = new() { Parts = Shell.Standing with { ReadScenario = _ => new(null, ["a.toml:1:2: one"], []) } };
+        Shell shell = new() { Parts = Shell.AlgebraicState with { ReadScenario = _ => new(null, ["a.toml:1:2: one"], []) } };
         Assert.Equal(2, shell.Run("check", Shell.AnyFile));
         Assert.Equal("a.toml:1:2: one\ncoldsim: 1 problem; nothing was run\n", shell.Error);
     }
@@ -82,7 +82,7 @@ public class OtherCommandTests
         List<string> shown = [];
         Shell shell = new()
         {
-            Parts = Shell.Standing with
+            Parts = Shell.AlgebraicState with
             {
                 Show = (report, units, color) =>
                 {

@@ -46,7 +46,7 @@ public class RunCommandTests
     [Fact]
     public void Json_is_all_there_is_on_standard_output()
     {
-        Shell shell = new() { Parts = Shell.Standing with { ReadScenario = _ => new(InventedRuns.Scenario, [], ["an odd thing"]) } };
+        Shell shell = new() { Parts = Shell.AlgebraicState with { ReadScenario = _ => new(InventedRuns.Scenario, [], ["an odd thing"]) } };
         Assert.Equal(0, shell.Run("run", Shell.AnyFile, "--json"));
         Assert.Equal(Shell.Document, shell.Out);
         using JsonDocument document = JsonDocument.Parse(shell.Out);
@@ -83,7 +83,7 @@ public class RunCommandTests
     {
         Shell shell = new()
         {
-            Parts = Shell.Standing with { ReadScenario = _ => new(null, ["a.toml:1:2: one", "a.toml:3:4: two"], []) },
+            Parts = Shell.AlgebraicState with { ReadScenario = _ => new(null, ["a.toml:1:2: one", "a.toml:3:4: two"], []) },
         };
         Assert.Equal(2, shell.Run("run", Shell.AnyFile));
         Assert.Equal("a.toml:1:2: one\na.toml:3:4: two\ncoldsim: 2 problems; nothing was run\n", shell.Error);
@@ -124,7 +124,7 @@ public class RunCommandTests
     [Fact]
     public void An_unexpected_exception_is_one_line()
     {
-        Shell shell = new() { Parts = Shell.Standing with { Run = (_, _) => throw new InvalidOperationException("two\nlines") } };
+        Shell shell = new() { Parts = Shell.AlgebraicState with { Run = (_, _) => throw new InvalidOperationException("two\nlines") } };
         Assert.Equal(3, shell.Run("run", Shell.AnyFile));
         Assert.Equal("coldsim: internal error: two lines (InvalidOperationException)\n", shell.Error);
     }
@@ -138,7 +138,7 @@ public class RunCommandTests
             using CancellationTokenSource source = new();
             Shell shell = new()
             {
-                Parts = Shell.Standing with
+                Parts = Shell.AlgebraicState with
                 {
                     Run = (_, cancel) =>
                     {
@@ -187,7 +187,7 @@ public class RunCommandTests
             File.WriteAllText(path, "before");
             Shell shell = new()
             {
-                Parts = Shell.Standing with
+                Parts = Shell.AlgebraicState with
                 {
                     WriteCsv = (_, writer) =>
                     {
@@ -229,7 +229,7 @@ public class RunCommandTests
     public async Task A_run_of_over_a_second_gives_a_sign_of_life_on_a_terminal_and_wipes_it()
     {
         Shell shell = new() { Terminal = true };
-        shell.Parts = Shell.Standing with
+        shell.Parts = Shell.AlgebraicState with
         {
             Run = (_, _) =>
             {

@@ -22,7 +22,7 @@ internal sealed class Shell
     /// <summary>A file that exists, because the commands look before they read.</summary>
     public static string AnyFile { get; } = typeof(Shell).Assembly.Location;
 
-    public Parts Parts { get; set; } = Standing;
+    public Parts Parts { get; set; } = AlgebraicState;
 
     public TimeProvider Clock { get; set; } = TimeProvider.System;
 
@@ -35,7 +35,7 @@ internal sealed class Shell
     /// <summary>Whether a run that is still going has put something on standard error.</summary>
     public bool HasComplained => _error?.GetStringBuilder().Length > 0;
 
-    public static Parts Standing { get; } = new()
+    public static Parts AlgebraicState { get; } = new()
     {
         ReadScenario = _ => new(InventedRuns.Scenario, [], []),
         ReadDemo = () => new(InventedRuns.Scenario with { Title = "Demo" }, [], []),
@@ -99,12 +99,12 @@ internal sealed class Shell
     }
 
     /// <summary>A shell whose runs end in this report, whatever is asked.</summary>
-    public static Shell Ending(RunReport report) => new() { Parts = Standing with { Run = (_, _) => report } };
+    public static Shell Ending(RunReport report) => new() { Parts = AlgebraicState with { Run = (_, _) => report } };
 
     /// <summary>A shell that keeps the scenario it was asked to run.</summary>
     public static Shell Keeping(Action<Scenario> keep) => new()
     {
-        Parts = Standing with
+        Parts = AlgebraicState with
         {
             Run = (scenario, _) =>
             {

@@ -43,7 +43,7 @@ public class TonightCommandTests
         Assert.Equal(0.8, run.Rig.Cylinders[0].Surroundings.WindShelter_frac, 1e-12);
         Assert.Equal(5200 * 0.3048, run.Rig.Site.Elevation_m, 1e-6);
         Assert.DoesNotContain("afternoon high", shell.Out, StringComparison.Ordinal);
-        Assert.DoesNotContain("sea level", shell.Out.Split("Taken")[1], StringComparison.Ordinal);
+        Assert.DoesNotContain("sea level", shell.Out.Split("Assumed")[1], StringComparison.Ordinal);
     }
 
     [Theory]

@@ -15,7 +15,7 @@ public class TripCommandTests
     public void Check_tells_the_weather_of_every_stop()
     {
         Scenario trip = SomeTrips.Of([SomeTrips.Stop("Gull Flat", 0, 18), SomeTrips.Stop("Sedge Gap", 24, 44, -20)]);
-        Shell shell = new() { Parts = Shell.Standing with { ReadScenario = _ => new(trip, [], []) } };
+        Shell shell = new() { Parts = Shell.AlgebraicState with { ReadScenario = _ => new(trip, [], []) } };
         Assert.Equal(0, shell.Run("check", Shell.AnyFile, "--units", "si"));
         string told = string.Join(' ', shell.Out.Split('\n', StringSplitOptions.TrimEntries));
         Assert.Contains("1 Gull Flat, Tue 12 Jan 16:00 to Wed 13 Jan 10:00, at its coldest there -10.0 °C; its weather from Tue 12 Jan 16:00 to Fri 22 Jan 16:00.", told, StringComparison.Ordinal);
@@ -24,7 +24,7 @@ public class TripCommandTests
 
     private static Shell Telling(TripReport report, Action? before = null) => new()
     {
-        Parts = Shell.Standing with
+        Parts = Shell.AlgebraicState with
         {
             RunTrip = (_, _, _) =>
             {
@@ -104,7 +104,7 @@ public class TripCommandTests
     [Fact]
     public void Other_nights_are_refused_where_stops_say_how_long_it_is()
     {
-        Shell shell = new() { Parts = Shell.Standing with { ReadScenario = _ => new(FortnightStoryTests.Story.Value.Run.Scenario, [], []) } };
+        Shell shell = new() { Parts = Shell.AlgebraicState with { ReadScenario = _ => new(FortnightStoryTests.Story.Value.Run.Scenario, [], []) } };
         Assert.Equal(2, shell.Run("run", Shell.AnyFile, "--nights", "2"));
         Assert.Contains("--nights: the stops and refills", shell.Error, StringComparison.Ordinal);
     }

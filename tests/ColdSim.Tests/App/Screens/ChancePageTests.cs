@@ -20,7 +20,7 @@ public class ChancePageTests
 
     private static readonly ChanceReport Some = Made(37, 100);
 
-    private static readonly Parts Parts = Shell.Standing with { Chance = (_, _, wish, _, _) => Made(wish.Members, wish.Members) };
+    private static readonly Parts Parts = Shell.AlgebraicState with { Chance = (_, _, wish, _, _) => Made(wish.Members, wish.Members) };
 
     public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 40 } };
 

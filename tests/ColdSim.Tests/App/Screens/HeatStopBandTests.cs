@@ -15,7 +15,7 @@ namespace ColdSim.Tests.App.Screens;
 
 public class HeatStopBandTests
 {
-    private static readonly Parts Parts = Shell.Standing with { Freeze = (scenario, instants, _) => new(scenario, [.. instants.Select(Stop)]) };
+    private static readonly Parts Parts = Shell.AlgebraicState with { Freeze = (scenario, instants, _) => new(scenario, [.. instants.Select(Stop)]) };
 
     private static readonly FrameMessage Ask = new FrameMessage.Ask(new PageMessage.HeatStops());
 
@@ -99,7 +99,7 @@ public class HeatStopBandTests
     [Fact]
     public void An_instant_outside_the_run_is_told_and_can_be_asked_again()
     {
-        using ScreenHost host = new(View(Shell.Standing with { Freeze = (scenario, _, cancel) => FreezeOutlook.Of(scenario, [scenario.Start.AddYears(1)], cancel) }));
+        using ScreenHost host = new(View(Shell.AlgebraicState with { Freeze = (scenario, _, cancel) => FreezeOutlook.Of(scenario, [scenario.Start.AddYears(1)], cancel) }));
         host.Press(new Key('w'));
         Assert.True(host.Soon(() => Nights(host.Screen.View).Left?.Failed.Length > 0));
         Assert.Contains("nothing is known of the weather", host.Press().Text, StringComparison.Ordinal);

@@ -19,7 +19,7 @@ public class OtherPagesTests
 {
     private static readonly ComparedOption[] Options = [new("40 lb", SampleRun.Report.Scenario), new("100 lb", SampleRun.Report.Scenario)];
 
-    private static readonly Parts Parts = Shell.Standing with
+    private static readonly Parts Parts = Shell.AlgebraicState with
     {
         Run = (_, _) => Warmer(),
         RunTrip = (_, _, _) => FortnightStoryTests.Story.Value,

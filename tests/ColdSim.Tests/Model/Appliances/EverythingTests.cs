@@ -95,7 +95,7 @@ public class EverythingTests
 
         public void Stepped(StepRecord record) => Steps++;
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
         {
             if (happened.Kind == EventKind.WaterFreezes) Froze++;
         }

@@ -34,7 +34,7 @@ public class SolarPanelTests
     [Fact]
     public void A_level_panel_gets_the_level_sun_and_a_tilted_one_more_at_winter_noon()
     {
-        SunAngles sun = LevelSun.Position(Noon, Place)!.Value;
+        SunAngles sun = GlobalHorizontalIrradiance.Position(Noon, Place)!.Value;
         double flat_W_m2 = SolarPanel.PlaneSun_W_m2(Flat, 400, sun, Noon.DayOfYear, 0.6);
         Assert.Equal(400, flat_W_m2, 1e-9);
         Assert.True(SolarPanel.PlaneSun_W_m2(Flat with { Tilt_rad = 1 }, 400, sun, Noon.DayOfYear, 0.6) > 1.5 * flat_W_m2);

@@ -23,7 +23,7 @@ public class AltitudeTests
     [Fact]
     public void The_same_liquid_reads_more_on_the_gauge_by_the_air_that_is_missing()
     {
-        Moment low = Run(At(0), Cold(0), 1).Steps[0].From, high = Run(At(High_m), Cold(High_m), 1).Steps[0].From;
+        RunSnapshot low = Run(At(0), Cold(0), 1).Steps[0].From, high = Run(At(High_m), Cold(High_m), 1).Steps[0].From;
         Assert.Equal(low.Liquid_K, high.Liquid_K, 1e-9);
         Assert.Equal(StandardAtmosphere.SeaLevel_Pa - HighAir_Pa, high.CylinderPressure_Pa - low.CylinderPressure_Pa, 1e-6);
     }

@@ -58,7 +58,7 @@ public class LedgerTests
             int turned = 0;
             foreach (StepRecord step in run.Steps)
             {
-                Moment m = step.To;
+                RunSnapshot m = step.To;
                 Assert.True(step.To.Time_s > step.From.Time_s);
                 Assert.True(double.IsFinite(m.Liquid_K + m.CylinderPressure_Pa + m.DeliveryPressure_Pa + m.Propane_kg + step.Asked_W + step.Given_W + step.HeatIntoCylinder_W));
                 Assert.Equal(s.Rig.Coach is null, double.IsNaN(m.Inside_K));

@@ -55,7 +55,7 @@ public class MixedGasTests
             Assert.True(l.Closes, l.ToString());
             foreach (StepRecord step in run.Steps)
             {
-                Moment m = step.To;
+                RunSnapshot m = step.To;
                 CylinderReading r = m.Cylinders[0];
                 Assert.True(double.IsFinite(m.Liquid_K + m.CylinderPressure_Pa + m.DeliveryPressure_Pa + step.Asked_W + step.Given_W));
                 Assert.True(m.Propane_kg > 0 && m.Propane_kg <= step.From.Propane_kg);
@@ -170,7 +170,7 @@ public class MixedGasTests
         {
         }
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
         {
         }
     }

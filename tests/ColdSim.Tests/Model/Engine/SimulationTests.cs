@@ -20,7 +20,7 @@ public class SimulationTests
     public void A_steady_draw_settles_where_heat_in_is_heat_of_boiling(double conductance_W_K)
     {
         Rig rig = new() { Cylinders = [Bottle("100 lb").Fixed(conductance_W_K)], Appliances = [Draw(20_000)] };
-        Moment end = Run(rig, Steady(-5, 80), 40).Last;
+        RunSnapshot end = Run(rig, Steady(-5, 80), 40).Last;
         double draw_kg_s = 20_000 * Btu_h / rig.Gas.HeatingValue_J_kg;
         double expected_K = Zero_K - 5 - draw_kg_s * SaturationTable.At(end.Liquid_K).DrawHeat_J_kg / conductance_W_K;
         Assert.Equal(expected_K, end.Liquid_K, 0.01);
@@ -237,7 +237,7 @@ public class SimulationTests
     {
         public void Stepped(StepRecord record) => seen(record);
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
         {
         }
     }
@@ -295,7 +295,7 @@ public class SimulationTests
 
         public void Stepped(StepRecord record) => Steps++;
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
         {
             if (happened.Kind == EventKind.Lockout) Lockouts++;
             if (happened.Kind == EventKind.LiquidGone) Dry++;

@@ -24,7 +24,7 @@ public class SmoothCrossingTests
         public double At(double x) => f.At(x);
     }
 
-    private static (double X, int Calls) Past(Func<double, double> f, Func<double, double> slope, double b)
+    private static (double X, int Calls) EventValue(Func<double, double> f, Func<double, double> slope, double b)
     {
         Counted counted = new(f);
         Wrapped wrapped = new(counted);
@@ -43,7 +43,7 @@ public class SmoothCrossingTests
         for (int i = 1; i < places; i++)
         {
             double at = 90.0 * i / places, level = Level(at);
-            (double x, int calls) = Past(t => Level(t) - level, Slope, 90);
+            (double x, int calls) = EventValue(t => Level(t) - level, Slope, 90);
             Assert.InRange(x - at, 0, Tolerance);
             trials += calls;
         }
@@ -67,5 +67,5 @@ public class SmoothCrossingTests
 
     [Fact]
     public void One_that_starts_on_its_crossing_is_past_it_at_once()
-        => Assert.InRange(Past(t => t, _ => 1, 90).X, 0, Tolerance);
+        => Assert.InRange(EventValue(t => t, _ => 1, 90).X, 0, Tolerance);
 }

@@ -35,8 +35,8 @@ public class ComparisonTests
     {
         Assert.Equal(["40 lb cylinder", "100 lb cylinder"], Told.Value.Rows.Where(r => r.Rank == 1).Select(r => r.Option.Name));
         Assert.True(Told.Value.Best.Holds);
-        Assert.True(Row("100 lb cylinder").Option.StandsOnGround);
-        Assert.False(Row("40 lb cylinder").Option.StandsOnGround);
+        Assert.True(Row("100 lb cylinder").Option.IsOnGround);
+        Assert.False(Row("40 lb cylinder").Option.IsOnGround);
     }
 
     [Fact]
@@ -98,7 +98,7 @@ public class ComparisonTests
         Scenario scenario = Base with { Rig = Base.Rig with { Cylinders = [cylinder] } };
         IReadOnlyList<ComparedOption> swept = SizeSweep.Of(scenario, [Full("10 lb"), Full("20 lb"), Full("100 lb"), Full("10 gal")]);
         Assert.Equal(["10 lb", "100 lb", "10 gal"], swept.Select(o => o.Name));
-        Assert.Equal([false, true, false], swept.Select(o => o.StandsOnGround));
+        Assert.Equal([false, true, false], swept.Select(o => o.IsOnGround));
         Assert.All(swept, o =>
         {
             CylinderSpecification c = o.Scenario.Rig.Cylinders[0];

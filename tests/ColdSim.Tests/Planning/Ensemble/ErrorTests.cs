@@ -24,7 +24,7 @@ public class ErrorTests
     public void Every_number_lies_between_none_and_all()
         => Gen.Select(Gen.Int[0, int.MaxValue], Gen.Int[0, 100_000], Gen.Int[0, 7], Gen.Int[0, 10_000]).Sample((seed, member, purpose, place) =>
         {
-            double u = MemberNumbers.Of(seed, member).Even((MemberNumbers.Purpose)purpose, place);
+            double u = MemberNumbers.Of(seed, member).Uniform((MemberNumbers.Purpose)purpose, place);
             return u is > 0 and < 1;
         });
 

@@ -22,7 +22,7 @@ public class FitTests(ITestOutputHelper output)
             SyntheticLog log = SyntheticLog.Of(FirstSeed + i);
             FitEstimate heat = CoachFit.Of(log.Scenario, log.Readings).Estimates.First(e => e.Kind == FitKind.HeatLoss);
             inside[i] = log.Truth.HeatLoss >= heat.Low && log.Truth.HeatLoss <= heat.High;
-            told[i] = heat.Told;
+            told[i] = heat.IsIdentified;
         });
         output.WriteLine($"{inside.Count(x => x)} of {Logs}");
         Assert.All(told, Assert.True);

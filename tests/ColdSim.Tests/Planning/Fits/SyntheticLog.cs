@@ -161,7 +161,7 @@ internal sealed class SyntheticLog
             }
         }
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in ColdSim.Model.Engine.Snapshot moment)
         {
         }
     }

@@ -127,13 +127,13 @@ public class NightVerdictTests
     // Steps as a watch sees them: inside and set point in °C, an hour each.
     private static double Deepest_K(params (double Inside_C, double SetPoint_C, bool Short)[] steps)
     {
-        WantOfGas want = new();
+        SetPointShortfall want = new();
         StepRecord step = new(1);
-        Moment last = new(0, 250, 2, steps[0].Inside_C + Zero_K, steps[0].SetPoint_C + Zero_K, 1e5, 2700, 5, 0, default);
+        RunSnapshot last = new(0, 250, 2, steps[0].Inside_C + Zero_K, steps[0].SetPoint_C + Zero_K, 1e5, 2700, 5, 0, default);
         double deepest_K = 0;
         foreach ((double inside_C, double setPoint_C, bool isShort) in steps)
         {
-            Moment next = last with { Time_s = last.Time_s + 3600, Inside_K = inside_C + Zero_K, SetPoint_K = setPoint_C + Zero_K };
+            RunSnapshot next = last with { Time_s = last.Time_s + 3600, Inside_K = inside_C + Zero_K, SetPoint_K = setPoint_C + Zero_K };
             step.Undersupplied = isShort;
             step.SetPart(step, last, next);
             deepest_K = Math.Max(deepest_K, want.Below_K(step));

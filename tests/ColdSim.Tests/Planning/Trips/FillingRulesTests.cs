@@ -15,7 +15,7 @@ public class FillingRulesTests
 
     private static double Fahrenheit(double f) => (f + 459.67) / 1.8;
 
-    private static CylinderState Standing(double propane_kg, double t_K) => new(propane_kg, t_K, default);
+    private static CylinderState AlgebraicState(double propane_kg, double t_K) => new(propane_kg, t_K, default);
 
     [Fact, Outside("29CFR1910.110", Field.Propane)]
     public void The_worked_example_of_79_8_gallons_in_100_at_40_F_comes_out_in_liquid()
@@ -53,14 +53,14 @@ public class FillingRulesTests
     public void A_cold_filling_by_volume_goes_over_the_weight_and_is_flagged()
     {
         CylinderSpecification cylinder = Some.Cylinder("30 lb");
-        FilledCylinder cold = Filling.Of(cylinder, Standing(2, 253.15), null, FillLimit.Volume, 253.15);
+        FilledCylinder cold = Filling.Of(cylinder, AlgebraicState(2, 253.15), null, FillLimit.Volume, 253.15);
         Assert.Equal(FillingEnd.Volume, cold.End);
         Assert.Equal(0.8, cold.Liquid_frac, 1e-6);
         Assert.True(cold.IsOverWeight);
         Assert.Equal(cold.Propane_kg - cylinder.LegalFill_kg, cold.OverWeight_kg, 12);
         // Worked out elsewhere: filled to 80 % with liquid at -20 °C it is liquid-full at 52.7 °C; ours holds its vapour, too.
         Assert.InRange(cold.LiquidFull_K - 273.15, 51, 53);
-        FilledCylinder warm = Filling.Of(cylinder, Standing(2, 288), null, FillLimit.Volume, 288);
+        FilledCylinder warm = Filling.Of(cylinder, AlgebraicState(2, 288), null, FillLimit.Volume, 288);
         Assert.False(warm.IsOverWeight);
         Assert.True(warm.Propane_kg < cylinder.LegalFill_kg);
     }
@@ -71,7 +71,7 @@ public class FillingRulesTests
         CylinderSpecification cylinder = Some.Cylinder("30 lb");
         foreach (double t_K in (double[])[243.15, 263.15, 293.15])
         {
-            FilledCylinder filled = Filling.Of(cylinder, Standing(3, t_K), null, FillLimit.Weight, t_K);
+            FilledCylinder filled = Filling.Of(cylinder, AlgebraicState(3, t_K), null, FillLimit.Weight, t_K);
             Assert.Equal(FillingEnd.Weight, filled.End);
             Assert.Equal(cylinder.LegalFill_kg, filled.Propane_kg, 12);
             Assert.False(filled.IsOverWeight);
@@ -82,9 +82,9 @@ public class FillingRulesTests
     public void What_is_asked_for_goes_in_where_it_fits_and_a_full_one_takes_nothing()
     {
         CylinderSpecification cylinder = Some.Cylinder("20 lb");
-        FilledCylinder some = Filling.Of(cylinder, Standing(3, 263), 2, FillLimit.Weight, 263);
+        FilledCylinder some = Filling.Of(cylinder, AlgebraicState(3, 263), 2, FillLimit.Weight, 263);
         Assert.Equal((FillingEnd.Amount, 5.0), (some.End, some.Propane_kg));
-        FilledCylinder none = Filling.Of(cylinder, Standing(cylinder.LegalFill_kg, 263), 2, FillLimit.Weight, 263);
+        FilledCylinder none = Filling.Of(cylinder, AlgebraicState(cylinder.LegalFill_kg, 263), 2, FillLimit.Weight, 263);
         Assert.Equal((FillingEnd.Full, cylinder.LegalFill_kg), (none.End, none.Propane_kg));
     }
 
@@ -107,7 +107,7 @@ public class FillingRulesTests
         => Gen.Select(Some.Size, Gen.Double[0, 0.9], Gen.Double[235, 300], Gen.Double[235, 300], Gen.Bool).Sample((size, part, before_K, supply_K, byWeight) =>
         {
             CylinderSpecification cylinder = Some.Cylinder(size);
-            CylinderState before = Standing(part * cylinder.LegalFill_kg, before_K);
+            CylinderState before = AlgebraicState(part * cylinder.LegalFill_kg, before_K);
             FilledCylinder after = Filling.Of(cylinder, before, null, byWeight ? FillLimit.Weight : FillLimit.Volume, supply_K);
             Assert.True(after.Propane_kg >= before.Propane_kg);
             if (byWeight) Assert.True(after.Propane_kg <= cylinder.LegalFill_kg + 1e-9);

@@ -2,7 +2,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>What flowed over a step. [J, kg]</summary>
 /// <param name="appliances">How many take gas.</param>
-internal sealed class Fluxes(int appliances)
+internal sealed class StepIntegrals(int appliances)
 {
     /// <summary>Vapour drawn from the cylinders.</summary>
     public double Drawn_kg { get; set; }

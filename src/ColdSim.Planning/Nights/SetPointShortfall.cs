@@ -7,7 +7,7 @@ namespace ColdSim.Planning.Nights;
 /// Counted from the set point, or from where inside stood when gas ran short if that was lower, so that a furnace that is too small
 /// and a set point just raised are not laid to the gas. The count stands until inside is back where it was.
 /// </remarks>
-internal sealed class WantOfGas
+internal sealed class SetPointShortfall
 {
     private double _reference_K = double.NaN;
 

@@ -4,7 +4,7 @@ using ColdSim.Physics.HeatTransfer;
 namespace ColdSim.Model.Cylinder;
 
 /// <summary>Convection, radiation and sun at the outer surface of a wall behind a layer of frost or insulation. SI units.</summary>
-internal readonly struct OutsideFilm
+internal readonly struct ExternalHeatTransfer
 {
     private readonly CylinderSurroundings _around;
     private readonly double _radiation_W_m2K, _radiant_K, _air_K, _sun_W_m2;
@@ -15,7 +15,7 @@ internal readonly struct OutsideFilm
     /// <param name="convection">The convection around it; the same for every layer on its wall.</param>
     /// <param name="t_K">Temperature of liquid and shell. [K]</param>
     /// <param name="layer_m2K_W">Frost or insulation between the wall and the outer surface. [m²·K/W]</param>
-    public OutsideFilm(CylinderBody body, in WeatherSample weather, in OutsideConvection convection, double t_K, double layer_m2K_W)
+    public ExternalHeatTransfer(CylinderBody body, in WeatherSample weather, in OutsideConvection convection, double t_K, double layer_m2K_W)
     {
         _around = body.Specification.Surroundings;
         _air_K = weather.Air_K;

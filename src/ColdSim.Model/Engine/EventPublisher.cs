@@ -9,7 +9,7 @@ namespace ColdSim.Model.Engine;
 /// <param name="stepper">Holds the state.</param>
 /// <param name="frost">Frost on each cylinder; kept and changed by the caller.</param>
 /// <param name="record">Takes the moments.</param>
-internal sealed class RunTeller(Plant plant, Controls controls, Stepper stepper, FrostLayer[] frost, StepRecord record)
+internal sealed class EventPublisher(Plant plant, Controls controls, Stepper stepper, FrostLayer[] frost, StepRecord record)
 {
     private double _time_s;
     private WeatherSample _sample;
@@ -51,18 +51,18 @@ internal sealed class RunTeller(Plant plant, Controls controls, Stepper stepper,
     }
 
     /// <summary>Delivery pressure now. [Pa gauge]</summary>
-    public double Delivery_Pa() => plant.Supply.Delivery_Pa(stepper.Standing.Point, stepper.Standing.Feed, stepper.Standing.AirPressure_Pa);
+    public double Delivery_Pa() => plant.Supply.Delivery_Pa(stepper.AlgebraicState.Point, stepper.AlgebraicState.Feed, stepper.AlgebraicState.AirPressure_Pa);
 
-    // Written in place: it is done at every step, and a moment is large.
+    // Written in place: it is done at every step, and a snapshot is large.
     private void Look()
     {
-        ref Moment now = ref record.Now;
+        ref Snapshot now = ref record.Now;
         PlantState s = stepper.State;
-        Standing standing = stepper.Standing;
+        AlgebraicState algebraic = stepper.AlgebraicState;
         for (int i = 0; i < frost.Length; i++)
         {
             now.Set(i, new CylinderReading(
-                s.Propane_kg[i], s.Cylinder_K[i], standing.CylinderPressure_Pa(i), frost[i].Mass_kg_m2, frost[i].Thickness_m, s.NormalButane_kg(i),
+                s.Propane_kg[i], s.Cylinder_K[i], algebraic.CylinderPressure_Pa(i), frost[i].Mass_kg_m2, frost[i].Thickness_m, s.NormalButane_kg(i),
                 s.Isobutane_kg(i)));
         }
 
@@ -71,10 +71,10 @@ internal sealed class RunTeller(Plant plant, Controls controls, Stepper stepper,
         now.Wind_m_s = _sample.Wind_m_s;
         now.Inside_K = s.Air_K;
         now.SetPoint_K = controls.Thermostat?.SetPoint_K ?? double.NaN;
-        now.CylinderPressure_Pa = standing.FeedPressure_Pa;
+        now.CylinderPressure_Pa = algebraic.FeedPressure_Pa;
         now.DeliveryPressure_Pa = Delivery_Pa();
         now.Propane_kg = s.TotalPropane_kg();
-        now.InUse = plant.Manifold.InUse(standing.Cylinders);
+        now.InUse = plant.Manifold.InUse(algebraic.Cylinders);
         _looked = true;
     }
 }

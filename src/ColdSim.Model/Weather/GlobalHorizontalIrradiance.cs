@@ -4,7 +4,7 @@ using ColdSim.Physics.SunAndSky;
 namespace ColdSim.Model.Weather;
 
 /// <summary>Sun on level ground where the weather does not say, and where the sun stands.</summary>
-public static class LevelSun
+public static class GlobalHorizontalIrradiance
 {
     /// <summary>Where the sun stands; null where the place is not known.</summary>
     /// <param name="time">The instant.</param>

@@ -4,14 +4,14 @@ using UnitsNet;
 namespace ColdSim.App.Text;
 
 /// <summary>What easing each limit does to the first shortage.</summary>
-internal static class EasedTable
+internal static class SensitivityTable
 {
     public static IReadOnlyList<string> Lines(BindingLimit limit) => TextTable.Lines(
         [new(["Eased"], Left: true), new(["The first shortage then"], Left: true)],
         [.. limit.Eased.Select(e => (IReadOnlyList<string>)[BindingLimitWords.Name(e.Limit), Does(e)])],
         gap: 2);
 
-    private static string Does(EasedLimit eased)
+    private static string Does(LimitSensitivity eased)
     {
         if (!eased.Applies)
             return "there is none";

@@ -13,7 +13,7 @@ public sealed record LeastFound(double Value, bool AtStart, int Tries);
 /// an answer for which the promise is true: this value holds and the one a tolerance below does not.
 /// To look for the greatest value that holds, run the range backwards: a start above the end.
 /// </remarks>
-public static class LeastThatHolds
+public static class SmallestThatHolds
 {
     /// <summary>Looks for it.</summary>
     /// <param name="from">Start of the range, where it would be best to be.</param>

@@ -7,7 +7,7 @@ namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night who drew what gas, who was short of it, and how cold the water became. SI units.</summary>
 /// <param name="rig">What stands there.</param>
-internal sealed class TakerTally(Rig rig)
+internal sealed class GasConsumerTally(Rig rig)
 {
     private readonly double[] _gas_J = new double[rig.GasPlaces];
     private readonly bool[] _short = new bool[rig.GasPlaces];
@@ -47,7 +47,7 @@ internal sealed class TakerTally(Rig rig)
         return
         [
             .. Enumerable.Range(rig.Furnace is null ? 1 : 0, rig.Furnace is null ? rig.GasPlaces - 1 : rig.GasPlaces).Select(i => new ApplianceGas(
-                rig.TakerOf(i), Mass.FromKilograms(_gas_J[i] / rig.Gas.HeatingValue_J_kg), Ratio.FromDecimalFractions(whole_J > 0 ? _gas_J[i] / whole_J : 0))),
+                rig.GasConsumerOf(i), Mass.FromKilograms(_gas_J[i] / rig.Gas.HeatingValue_J_kg), Ratio.FromDecimalFractions(whole_J > 0 ? _gas_J[i] / whole_J : 0))),
         ];
     }
 
@@ -60,7 +60,7 @@ internal sealed class TakerTally(Rig rig)
             if (_short[i] && (first < 0 || rig.MinimumPressureOf_Pa(i) > rig.MinimumPressureOf_Pa(first))) first = i;
         }
 
-        return first < 0 ? null : rig.TakerOf(first);
+        return first < 0 ? null : rig.GasConsumerOf(first);
     }
 
     /// <summary>How the rig's bays, pipes and tanks fared; empty where nothing was run.</summary>

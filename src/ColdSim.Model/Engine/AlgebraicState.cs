@@ -5,7 +5,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>What is in the cylinders and what flows from them at a state, worked out once for all who ask.</summary>
 /// <param name="cylinders">How many cylinders.</param>
-internal sealed class Standing(int cylinders)
+internal sealed class AlgebraicState(int cylinders)
 {
     /// <summary>How the cylinders stand.</summary>
     public CylinderStates Cylinders { get; } = new(cylinders);

@@ -10,7 +10,7 @@ public sealed record WeatherSource(WeatherFormat Format, string Clock, WeatherSt
 
 /// <summary>Takes the rows of a weather file one by one, so that nobody has to hold them all.</summary>
 /// <remarks>Where the file has problems, rows before them may have been taken all the same; they are then good for nothing.</remarks>
-public interface IRowTaker
+public interface IRowSink
 {
     /// <summary>Told once, before the first row.</summary>
     void Begin(WeatherSource source);

@@ -7,7 +7,7 @@ namespace ColdSim.Model.Engine;
 /// <param name="cylinders">How many cylinders.</param>
 /// <param name="appliances">How many appliances beside the furnace.</param>
 /// <param name="nodes">How many nodes.</param>
-internal sealed class StepConditions(int cylinders, int appliances, int nodes)
+internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
 {
     /// <summary>Each cylinder's surroundings.</summary>
     public HeatCoupling[] Cylinders { get; } = new HeatCoupling[cylinders];

@@ -6,7 +6,7 @@ using ColdSim.Planning.Nights;
 namespace ColdSim.Planning.Logs;
 
 /// <summary>Walks the simulator through the time of a log; each stretch goes on where the one before ended.</summary>
-internal sealed class LogWalk(Scenario scenario)
+internal sealed class LogReplay(Scenario scenario)
 {
     private const double Least_kg = 0.02;
     private readonly double[] _left_kg = [.. scenario.Rig.Cylinders.Select(c => c.Contents_kg)];
@@ -90,7 +90,7 @@ internal sealed class LogWalk(Scenario scenario)
                 Burnt_J += record.Given_W * (record.To.Time_s - record.From.Time_s);
         }
 
-        public void Happened(in SimulationEvent happened, in Moment moment)
+        public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
             if (happened.Kind == EventKind.BurnerOn)
                 Starts++;

@@ -3,7 +3,7 @@ using System.Runtime.ExceptionServices;
 namespace ColdSim.Planning.Explain;
 
 /// <summary>Works out several things at once, into their places, so that the outcome does not depend on how many at once.</summary>
-internal static class Several
+internal static class ParallelMap
 {
     /// <summary>Works them out.</summary>
     public static T[] Of<T>(int count, Func<int, T> each, int? workers, CancellationToken cancel)
