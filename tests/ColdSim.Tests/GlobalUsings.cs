@@ -1,3 +1,3 @@
 // The engine has a Snapshot of its own, an instant of a run; in tests the word means the kept text.
-global using Snapshot = Snapshooter.Xunit.Snapshot;
 global using RunSnapshot = ColdSim.Model.Engine.Snapshot;
+global using Snapshot = Snapshooter.Xunit.Snapshot;
