@@ -44,7 +44,7 @@ public class CompareResultsTests
         string[] lines = text.ToString().Split('\n');
         Assert.Equal(
             "rank,option,cylinders,holds,verdict,end,nights,nights held,first short,short [min],dry at,inside low [°C],gas used [kg],gas used [MJ],"
-            + "walks,blanket [Wh],left at start [kg],left at end [kg],cost,"
+            + "cylinder changes,blanket [Wh],left at start [kg],left at end [kg],cost,"
             + "first out,flat at,voltage gone [min],charge low [%],water freezes at",
             lines[0]);
         Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,0.0,,13.10,10.430,524.9,0,0.0,12.000,1.570,,nothing,,,,", lines[1]);
