@@ -86,6 +86,6 @@ internal static class Joined
 
     /// <summary>Apart, so that no screen code is loaded before a screen opens.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int Show(Opening opening, UnitStyle units, bool color)
+    private static int Show(Screens.Opening opening, UnitStyle units, bool color)
         => Screens.Frame.ScreenProgram.Show(opening, units, color) is var code && code == ScreenBroke ? ExitCode.Internal : code;
 }

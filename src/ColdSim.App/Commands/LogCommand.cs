@@ -40,9 +40,10 @@ internal static class LogCommand
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
             IReadOnlyList<LogEntry> entries = new LogInput(parsed, o, scenario, host.Clock).Entries();
-            string log = LogAdding.Append(path, entries);
+            string log = LogFile.PathOf(path);
+            LogFile.Append(log, entries);
             foreach (LogEntry entry in entries)
-                host.Out.WriteLine(LogAdding.Words(entry, scenario.Rig, UnitStyle.Us));
+                host.Out.WriteLine(LogText.Entry(entry, scenario.Rig, UnitStyle.Us));
             host.Out.WriteLine($"written to {log}");
             return ExitCode.Done;
         });

@@ -33,7 +33,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         foreach (LogEntry entry in entries)
         {
             if (entry.Cylinder.Length > 0)
-                _faults.AddRange(LogAdding.Read(entry, scenario.Rig).Faults.Select(f => f.AsOption(entry.Method)));
+                _faults.AddRange(EntryReader.Read(entry, scenario.Rig).Faults.Select(f => f.AsOption(entry.Method)));
         }
 
         return _faults.Count == 0 ? entries
@@ -91,7 +91,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
     private DateTimeOffset Time()
     {
         if (parsed.GetValue(o.At) is not { } text)
-            return LogAdding.Now(clock, scenario.Start.Offset);
+            return LogEntry.Now(clock, scenario.Start.Offset);
 
         if (InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read)
             return time;

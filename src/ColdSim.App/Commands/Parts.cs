@@ -1,3 +1,4 @@
+using ColdSim.App.Screens;
 using ColdSim.App.Text;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
@@ -21,13 +22,6 @@ internal sealed record ScenarioReading(Scenario? Scenario, IReadOnlyList<string>
     /// <summary>The scenario's options, each a scenario of its own.</summary>
     public IReadOnlyList<ComparedOption> Options { get; init; } = [];
 }
-
-/// <summary>What the screen opens on.</summary>
-/// <param name="Report">The run.</param>
-/// <param name="Options">The scenario's options.</param>
-/// <param name="Parts">What the pages' figures are worked out with.</param>
-/// <param name="File">The scenario's file as it was given; null for the demo.</param>
-internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> Options, Parts Parts, string? File = null);
 
 /// <summary>Saturated propane at one temperature. SI units.</summary>
 internal readonly record struct SaturatedPropane(double Pressure_Pa, double Liquid_kg_m3, double Vapour_kg_m3, double LatentHeat_J_kg);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ColdSim.App.Screens;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 
@@ -39,6 +40,6 @@ internal static class ViewCommand
             throw CommandFault.Input("coldsim: the screen needs a terminal; 'coldsim run FILE' prints the same, and 'coldsim --help' tells more");
         ScenarioReading reading = read();
         RunReport report = await CheckedRun.OfAsync(reading.Scenario!, host, cancel).ConfigureAwait(false);
-        return host.Parts.Show(new Opening(report, reading.Options, host.Parts, file), units, host.Color);
+        return host.Parts.Show(new Opening(report, reading.Options, file), units, host.Color);
     }
 }

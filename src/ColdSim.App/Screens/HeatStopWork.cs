@@ -1,8 +1,8 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Planning;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens;
@@ -10,13 +10,13 @@ namespace ColdSim.App.Screens;
 /// <summary>Working out how long is left when the furnace stops at an instant.</summary>
 internal static class HeatStopWork
 {
-    public static PageWork At(Scenario scenario, DateTimeOffset at, Parts parts) => new(
+    public static PageWork At(Scenario scenario, DateTimeOffset at) => new(
         $"Finding how long is left when the furnace stops on {ClockText.DayClock(at)}",
         (_, cancel) =>
         {
             try
             {
-                return parts.Freeze(scenario, [at], cancel).Stops[0];
+                return FreezeOutlook.Of(scenario, [at], cancel).Stops[0];
             }
             catch (ArgumentOutOfRangeException e) when (e.ActualValue is DateTimeOffset)
             {

@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.Planning.Freezing;
 
@@ -6,9 +5,8 @@ namespace ColdSim.App.Screens;
 
 /// <summary>The nights as a page of the frame.</summary>
 /// <param name="View">What is shown.</param>
-/// <param name="Parts">What answers how long is left when the furnace stops.</param>
-/// <param name="Left">That answer for where the cursor stands; null while nobody asks.</param>
-internal sealed record NightFramePage(NightView View, Parts Parts, Figures<HeatStop>? Left = null) : IPage
+/// <param name="Left">How long is left when the furnace stops where the cursor stands; null while nobody asks.</param>
+internal sealed record NightFramePage(NightView View, Figures<HeatStop>? Left = null) : IPage
 {
     public char Key => '1';
 
@@ -55,5 +53,5 @@ internal sealed record NightFramePage(NightView View, Parts Parts, Figures<HeatS
     private NightFramePage Asked()
         => View.Page != OpenPage.Curves || Left is { Failed: "" } ? this
             : View.Report.Scenario.Rig.Furnace is null ? this with { View = View with { Notice = "this rig has no furnace that could stop" } }
-            : this with { Left = new(HeatStopWork.At(View.Report.Scenario, View.Time, Parts)) };
+            : this with { Left = new(HeatStopWork.At(View.Report.Scenario, View.Time)) };
 }

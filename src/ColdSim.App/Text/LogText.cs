@@ -1,4 +1,7 @@
+using ColdSim.Files.Logs;
+using ColdSim.Model;
 using ColdSim.Planning;
+using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Text;
@@ -23,6 +26,15 @@ internal static class LogText
         if (cautions.Count > 0)
             sections.Add(new("Cautions", RunText.Points(cautions)));
         return sections;
+    }
+
+    /// <summary>What a good entry means, such as "Tue 12 Jan 16:05, weight 69.0 lb: 40.0 lb of propane, give or take 0.5 lb".</summary>
+    public static string Entry(LogEntry entry, Rig rig, UnitStyle units)
+    {
+        LogReading reading = EntryReader.Read(entry, rig).Reading!;
+        ContentsEstimate held = reading.Reading.Estimate(GaugedCylinder.Of(rig.Cylinders[reading.Cylinder]));
+        string which = rig.Cylinders.Count > 1 ? $"{entry.Cylinder}, " : "";
+        return $"{ClockText.DayClock(entry.Time)}, {which}{entry.Method} {entry.Reading}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}";
     }
 
     private static IReadOnlyList<string> Table(LogPrediction log, Scenario scenario, UnitStyle units)

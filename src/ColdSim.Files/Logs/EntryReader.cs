@@ -1,5 +1,6 @@
 using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Model;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
@@ -66,6 +67,20 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
 
     /// <summary>Everything that is wrong with it.</summary>
     public IReadOnlyList<EntryFault> Faults => _faults;
+
+    /// <summary>The reading that an entry is, or everything that is wrong with it.</summary>
+    /// <param name="entry">What somebody entered.</param>
+    /// <param name="rig">Whose cylinder was read.</param>
+    public static (LogReading? Reading, IReadOnlyList<EntryFault> Faults) Read(LogEntry entry, Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        ArgumentNullException.ThrowIfNull(rig);
+        if (LogCylinders.PlaceOf(rig, entry.Cylinder) is not { } place)
+            return (null, [new EntryFault(LogField.Cylinder, "", $"a cylinder called '{entry.Cylinder}'", LogCylinders.Accepted(rig))]);
+        EntryReader reader = new(entry with { Cylinder = rig.Cylinders[place].Name }, rig.Cylinders[place]);
+        LogReading? reading = reader.Read(0);
+        return (reading is null ? null : reading with { Cylinder = place }, reader.Faults);
+    }
 
     /// <summary>The reading, or null where there are faults.</summary>
     /// <param name="line">Its line in the log.</param>

@@ -32,4 +32,14 @@ public sealed record LogEntry
 
     /// <summary>What the person wrote beside it.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>The time of an entry that is made now: the clock cut to the minute, as the log keeps it.</summary>
+    /// <param name="clock">The clock.</param>
+    /// <param name="offset">Whose time is written.</param>
+    public static DateTimeOffset Now(TimeProvider clock, TimeSpan offset)
+    {
+        ArgumentNullException.ThrowIfNull(clock);
+        DateTimeOffset now = clock.GetUtcNow().ToOffset(offset);
+        return new DateTimeOffset(now.Year, now.Month, now.Day, now.Hour, now.Minute, 0, now.Offset);
+    }
 }

@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 using Terminal.Gui.App;
@@ -16,7 +15,7 @@ internal static class ScreenProgram
     internal const int EndedBySignal = 128;
 
     /// <summary>Shows a run until the person quits.</summary>
-    /// <param name="opening">The run, and what the pages are worked out with.</param>
+    /// <param name="opening">The run and its options.</param>
     /// <param name="units">The units to start with.</param>
     /// <param name="color">False writes no colour code; NO_COLOR does the same.</param>
     /// <returns>0 after quitting, 2 where there is no terminal or no night, 70 after an error, 128 and the signal's number after a signal.</returns>

@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Planning.Ensemble;
@@ -8,13 +7,12 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>The chance of holding: night by night, what matters most, and how far members lie apart over time.</summary>
 /// <param name="Report">The run as it is.</param>
-/// <param name="Parts">What runs the members.</param>
 /// <param name="Units">To print.</param>
 /// <param name="Chance">The members.</param>
 /// <param name="Minute">The time cursor.</param>
 /// <param name="AsText">Whether everything is shown as text.</param>
 /// <param name="Scroll">What is seen of that.</param>
-internal sealed record ChancePage(RunReport Report, Parts Parts, UnitStyle Units, Figures<ChanceReport> Chance, int Minute, bool AsText, ScrolledText Scroll) : IPage
+internal sealed record ChancePage(RunReport Report, UnitStyle Units, Figures<ChanceReport> Chance, int Minute, bool AsText, ScrolledText Scroll) : IPage
 {
     // Two cores do so many in about two seconds, be it three nights that starve or a fortnight.
     private const int FirstMembers = 100;
@@ -60,8 +58,8 @@ internal sealed record ChancePage(RunReport Report, Parts Parts, UnitStyle Units
     /// <summary>Index of the night under the cursor.</summary>
     public int Night => Math.Max(0, Report.Nights.Select((_, i) => i).LastOrDefault(i => NightSpan.Of(Report, i).From <= Minute));
 
-    public static ChancePage Of(RunReport report, Parts parts, UnitStyle units)
-        => new(report, parts, units, new(Work(report, parts, report.Nights.Count < Many ? FirstMembers : FirstMembersOfMany)), 0, false, new());
+    public static ChancePage Of(RunReport report, UnitStyle units)
+        => new(report, units, new(Work(report, report.Nights.Count < Many ? FirstMembers : FirstMembersOfMany)), 0, false, new());
 
     public Sheet Draw(int width, int height)
         => Chance.Value is not { } chance ? TextPage.Sentence(width, height, Report.Scenario.Title, Chance.Say, "Enter start")
@@ -113,15 +111,15 @@ internal sealed record ChancePage(RunReport Report, Parts Parts, UnitStyle Units
     private ChancePage More(ChanceReport known)
     {
         int members = known.IsPartial ? known.Asked : Math.Min(known.Asked * TimesMore, ChanceRun.MostMembers);
-        return members == known.Done ? this : this with { Chance = new(Work(Report, Parts, members)), Before = known };
+        return members == known.Done ? this : this with { Chance = new(Work(Report, members)), Before = known };
     }
 
-    private static PageWork Work(RunReport report, Parts parts, int members) => new(
+    private static PageWork Work(RunReport report, int members) => new(
         $"Running it {ChanceSentence.Count(members)} times with forecast, coach, contents and habits a little other than written",
         (finished, cancel) =>
         {
-            ChanceReport chance = parts.Chance(report.Scenario, [], new ChanceWish(members, Seed, null), finished, cancel);
-            return chance.Ledger.Closes ? chance : throw new InvalidOperationException(PageFaults.Ledger);
+            ChanceReport chance = ChanceRun.Of(report.Scenario, [], members, Seed, finished, cancel: cancel);
+            return PageFaults.IfClosed(chance, chance.Ledger);
         })
     {
         Parts = "members",
@@ -131,7 +129,7 @@ internal sealed record ChancePage(RunReport Report, Parts Parts, UnitStyle Units
 
     private IReadOnlyList<TextLine> Lines(ChanceReport chance)
     {
-        IReadOnlyList<TextSection> all = ChanceText.Sections(chance, Units, Parts.Cautions());
+        IReadOnlyList<TextSection> all = ChanceText.Sections(chance, Units, Cautions.Short);
         return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
     }
 }

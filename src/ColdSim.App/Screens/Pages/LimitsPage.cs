@@ -1,6 +1,6 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
+using ColdSim.Model.Engine;
 using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 
@@ -8,7 +8,7 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>The coldest night this rig is fed through: sentence, table and chart.</summary>
 /// <remarks>Limits are run at whole degrees of the person's own unit, so each unit has a chart of its own.</remarks>
-internal sealed record LimitsPage(string Title, Parts Parts, UnitStyle Units, Figures<LimitChart> Us, Figures<LimitChart> Si, ScrolledText Scroll) : IPage
+internal sealed record LimitsPage(string Title, UnitStyle Units, Figures<LimitChart> Us, Figures<LimitChart> Si, ScrolledText Scroll) : IPage
 {
     private const string NoFurnace =
         "Limits are the nights through which a furnace is fed, and this scenario has none: write a [furnace] table into its file, with [coach] and [thermostat].";
@@ -33,8 +33,8 @@ internal sealed record LimitsPage(string Title, Parts Parts, UnitStyle Units, Fi
 
     private Figures<LimitChart> Own => Units.IsUs ? Us : Si;
 
-    public static LimitsPage Of(Scenario scenario, Parts parts, UnitStyle units) => new(
-        scenario.Title, parts, units, new(Work(scenario, parts, LimitAxis.Fahrenheit)), new(Work(scenario, parts, LimitAxis.Celsius)), new());
+    public static LimitsPage Of(Scenario scenario, UnitStyle units) => new(
+        scenario.Title, units, new(Work(scenario, LimitAxis.Fahrenheit)), new(Work(scenario, LimitAxis.Celsius)), new());
 
     public Sheet Draw(int width, int height)
         => Own.Work is null ? TextPage.Sentence(width, height, Title, NoFurnace)
@@ -52,12 +52,12 @@ internal sealed record LimitsPage(string Title, Parts Parts, UnitStyle Units, Fi
         _ => this with { Scroll = Scroll.After(message, Lines()) },
     };
 
-    private static PageWork? Work(Scenario scenario, Parts parts, LimitAxis axis) => scenario.Rig.Furnace is null ? null : new(
+    private static PageWork? Work(Scenario scenario, LimitAxis axis) => scenario.Rig.Furnace is null ? null : new(
         "Finding the coldest night that this rig is fed through, by fill and set-up",
         (finished, cancel) =>
         {
-            LimitChart chart = parts.Limits(scenario, axis, LimitChart.UsualFills, finished, cancel);
-            return chart.Cells.Any(c => c.Ledger is { Closes: false }) ? throw new InvalidOperationException(PageFaults.Ledger) : chart;
+            LimitChart chart = LimitChart.Of(scenario, axis, LimitChart.UsualFills, finished, cancel: cancel);
+            return PageFaults.IfClosed(chart, chart.Cells.Select(c => c.Ledger).OfType<LedgerBalance>());
         })
     {
         Parts = "limits",
@@ -69,7 +69,7 @@ internal sealed record LimitsPage(string Title, Parts Parts, UnitStyle Units, Fi
     {
         if (Own.Value is not { } chart)
             return [];
-        IReadOnlyList<TextSection> all = LimitText.Sections(chart, Units, Parts.Cautions());
+        IReadOnlyList<TextSection> all = LimitText.Sections(chart, Units, Cautions.Short);
         return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
     }
 }

@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Planning.Compare;
@@ -8,7 +7,6 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>The options ranked, and the curves of two marked ones over each other.</summary>
 /// <param name="Report">The run as it is.</param>
-/// <param name="Parts">What runs the options.</param>
 /// <param name="Units">To print.</param>
 /// <param name="All">The comparison.</param>
 /// <param name="Row">The chosen row.</param>
@@ -21,7 +19,6 @@ namespace ColdSim.App.Screens.Pages;
 /// <param name="Scroll">What is seen of that.</param>
 internal sealed record OptionsPage(
     RunReport Report,
-    Parts Parts,
     UnitStyle Units,
     Figures<Comparison> All,
     int Row,
@@ -58,8 +55,8 @@ internal sealed record OptionsPage(
 
     public NightSpan Span => NightSpan.Of(Report, Night);
 
-    public static OptionsPage Of(RunReport report, IReadOnlyList<ComparedOption> options, Parts parts, UnitStyle units) => new(
-        report, parts, units, new(options.Count == 0 ? null : Work(report, options, parts)), 0, [], [OptionCurves.Of(0, report)], null, 0, 0, false, new());
+    public static OptionsPage Of(RunReport report, IReadOnlyList<ComparedOption> options, UnitStyle units) => new(
+        report, units, new(options.Count == 0 ? null : Work(report, options)), 0, [], [OptionCurves.Of(0, report)], null, 0, 0, false, new());
 
     public Sheet Draw(int width, int height)
         => All.Work is null ? TextPage.Sentence(width, height, Report.Scenario.Title, NoOptions)
@@ -136,26 +133,26 @@ internal sealed record OptionsPage(
         if (missing.Length == 0 || page.All.Value is not { } comparison)
             return page with { Runs = null };
         ComparedRow row = comparison.Rows.First(r => r.Order == missing[0]);
-        return page with { Runs = new(Run(row, page.Parts)) };
+        return page with { Runs = new(Run(row)) };
     }
 
-    private static PageWork Run(ComparedRow row, Parts parts) => new(
+    private static PageWork Run(ComparedRow row) => new(
         $"Running {row.Option.Name}",
         (_, cancel) =>
         {
-            RunReport report = parts.Run(row.Option.Scenario, cancel);
-            return report.Ledger.Closes ? OptionCurves.Of(row.Order, report) : throw new InvalidOperationException(PageFaults.Ledger);
+            RunReport report = NightRun.Of(row.Option.Scenario, cancel);
+            return OptionCurves.Of(row.Order, PageFaults.IfClosed(report, report.Ledger));
         })
     {
         InPlace = true,
     };
 
-    private static PageWork Work(RunReport report, IReadOnlyList<ComparedOption> options, Parts parts) => new(
+    private static PageWork Work(RunReport report, IReadOnlyList<ComparedOption> options) => new(
         $"Running the rig as it is and {(options.Count == 1 ? "1 option" : $"{options.Count} options")}",
         (finished, cancel) =>
         {
-            Comparison comparison = parts.Compare(report.Scenario, options, finished, cancel);
-            return comparison.Rows.All(r => r.Ledger.Closes) ? comparison : throw new InvalidOperationException(PageFaults.Ledger);
+            Comparison comparison = Comparison.Of(report.Scenario, options, finished, cancel: cancel);
+            return PageFaults.IfClosed(comparison, comparison.Rows.Select(r => r.Ledger));
         })
     {
         Of = options.Count + 1,
@@ -165,7 +162,7 @@ internal sealed record OptionsPage(
     {
         if (All.Value is not { } comparison)
             return [];
-        IReadOnlyList<TextSection> all = CompareText.Sections(comparison, Units, Parts.Cautions(), swept: false);
+        IReadOnlyList<TextSection> all = CompareText.Sections(comparison, Units, Cautions.Short, swept: false);
         return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
     }
 

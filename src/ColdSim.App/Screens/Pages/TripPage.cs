@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Planning;
@@ -7,7 +6,7 @@ using ColdSim.Planning.Trips;
 namespace ColdSim.App.Screens.Pages;
 
 /// <summary>The trip: a row a night with its refills and until when each can wait, and what is to be said of the chosen night.</summary>
-internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figures<TripReport> Trip, int Row, bool AsText, ScrolledText Scroll) : IPage
+internal sealed record TripPage(string Title, UnitStyle Units, Figures<TripReport> Trip, int Row, bool AsText, ScrolledText Scroll) : IPage
 {
     private const string NoTrip =
         "This scenario stays in one place and has no refill; write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip stands here.";
@@ -34,8 +33,8 @@ internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figu
 
     public PageWork? Wanted => Trip.Wanted;
 
-    public static TripPage Of(Scenario scenario, Parts parts, UnitStyle units)
-        => new(scenario.Title, parts, units, new(scenario.Trip is null ? null : Work(scenario, parts)), 0, false, new());
+    public static TripPage Of(Scenario scenario, UnitStyle units)
+        => new(scenario.Title, units, new(scenario.Trip is null ? null : Work(scenario)), 0, false, new());
 
     public Sheet Draw(int width, int height)
         => Trip.Work is null ? TextPage.Sentence(width, height, Title, NoTrip)
@@ -87,12 +86,12 @@ internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figu
         return Row;
     }
 
-    private static PageWork Work(Scenario scenario, Parts parts) => new(
+    private static PageWork Work(Scenario scenario) => new(
         "Running the trip, and trying until when each refill can wait",
         (finished, cancel) =>
         {
-            TripReport report = parts.RunTrip(scenario, finished, cancel);
-            return report.Run.Ledger.Closes ? report : throw new InvalidOperationException(PageFaults.Ledger);
+            TripReport report = TripRun.Of(scenario, finished, cancel: cancel);
+            return PageFaults.IfClosed(report, report.Run.Ledger);
         })
     {
         Parts = "other days",
@@ -102,7 +101,7 @@ internal sealed record TripPage(string Title, Parts Parts, UnitStyle Units, Figu
     {
         if (Trip.Value is not { } report)
             return [];
-        IReadOnlyList<TextSection> all = TripText.Sections(report, Units, Parts.Cautions());
+        IReadOnlyList<TextSection> all = TripText.Sections(report, Units, Cautions.Short);
         return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
     }
 

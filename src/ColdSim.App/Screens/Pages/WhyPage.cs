@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Planning.Explain;
@@ -8,7 +7,6 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>Why gas is short: the shortage under the nights' cursor, else the first, else by how much it holds.</summary>
 /// <param name="Report">The run.</param>
-/// <param name="Parts">What explains it.</param>
 /// <param name="Units">To print.</param>
 /// <param name="Whole">The first shortage with limits and remedies, or by how much it holds.</param>
 /// <param name="Later">A later shortage, its chain of cause only; null while none is asked for.</param>
@@ -16,7 +14,7 @@ namespace ColdSim.App.Screens.Pages;
 /// <param name="Under">Whether a shortage is under the cursor.</param>
 /// <param name="Scroll">What is seen.</param>
 internal sealed record WhyPage(
-    RunReport Report, Parts Parts, UnitStyle Units, Figures<Explanation> Whole, Figures<Explanation>? Later, DateTimeOffset? At, bool Under, ScrolledText Scroll) : IPage
+    RunReport Report, UnitStyle Units, Figures<Explanation> Whole, Figures<Explanation>? Later, DateTimeOffset? At, bool Under, ScrolledText Scroll) : IPage
 {
     public char Key => '4';
 
@@ -39,8 +37,8 @@ internal sealed record WhyPage(
 
     private Figures<Explanation> Own => Later ?? Whole;
 
-    public static WhyPage Of(RunReport report, Parts parts, UnitStyle units)
-        => new(report, parts, units, new(Work(report, parts, null)), null, null, false, new());
+    public static WhyPage Of(RunReport report, UnitStyle units)
+        => new(report, units, new(Work(report, null)), null, null, false, new());
 
     public Sheet Draw(int width, int height)
         => Own.Value is null ? TextPage.Sentence(width, height, Report.Scenario.Title, Own.Say, "Enter start")
@@ -65,17 +63,17 @@ internal sealed record WhyPage(
         if (under is null || under == first)
             return this with { Later = null, At = null, Under = under is not null, Scroll = Later is null ? Scroll : Scroll with { First = 0 } };
         return under == At ? this with { Under = true }
-            : this with { Later = new(Work(Report, Parts, under)), At = under, Under = true, Scroll = Scroll with { First = 0 } };
+            : this with { Later = new(Work(Report, under)), At = under, Under = true, Scroll = Scroll with { First = 0 } };
     }
 
-    private static PageWork Work(RunReport report, Parts parts, DateTimeOffset? at) => new(
+    private static PageWork Work(RunReport report, DateTimeOffset? at) => new(
         at is { } time ? $"Explaining how it stands on {ClockText.DayClock(time)}"
             : Shortages.First(report) is { } first ? $"Finding why gas runs short on {ClockText.DayClock(first)}, and what would have held" : "Finding how close it comes",
         (finished, cancel) =>
         {
             try
             {
-                return parts.Explain(report.Scenario, at, () => finished.Report(1), cancel);
+                return Explanation.Of(report.Scenario, at, () => finished.Report(1), cancel: cancel);
             }
             catch (LedgerOpenException)
             {
@@ -90,7 +88,7 @@ internal sealed record WhyPage(
     {
         if (Own.Value is not { } explanation)
             return [];
-        IReadOnlyList<TextSection> all = ExplainText.Sections(explanation, Units, Parts.Cautions());
+        IReadOnlyList<TextSection> all = ExplainText.Sections(explanation, Units, Cautions.Short);
         return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
     }
 }

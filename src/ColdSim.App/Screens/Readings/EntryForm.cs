@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using ColdSim.App.Commands;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Weather;
 using ColdSim.Model;
@@ -123,7 +122,7 @@ internal sealed record EntryForm
             ],
             Note = Note.Trim(),
         };
-        (LogReading? reading, IReadOnlyList<EntryFault> found) = LogAdding.Read(entry, rig);
+        (LogReading? reading, IReadOnlyList<EntryFault> found) = EntryReader.Read(entry, rig);
         faults.AddRange(found.Select(Words));
         return faults.Count == 0 ? (entry, reading, []) : (null, null, faults);
     }

@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Planning.Gauges;
@@ -101,7 +100,7 @@ internal static class EntrySheet
             yield break;
         }
 
-        ContentsEstimate held = LogAdding.Held(reading, page.Scenario.Rig);
+        ContentsEstimate held = reading.Reading.Estimate(GaugedCylinder.Of(page.Scenario.Rig.Cylinders[reading.Cylinder]));
         Mass mass = held.Mass, error = held.StandardUncertainty;
         double legal_kg = page.Scenario.Rig.Cylinders[reading.Cylinder].LegalFill_kg;
         yield return ($"holds {Number(mass.Pounds, 1)} ± {Number(error.Pounds, 1)} lb of propane", Ink.Strong);

@@ -1,8 +1,8 @@
-using ColdSim.App.Commands;
 using ColdSim.Files;
 using ColdSim.Files.Logs;
 using ColdSim.Planning;
 using ColdSim.Planning.Fits;
+using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Screens.Readings;
@@ -17,7 +17,7 @@ internal sealed record ReadingsBook(UseLog Log, LogPrediction Prediction, IReadO
     {
         string path = LogFile.PathOf(file);
         LogResult log = File.Exists(path) ? LogReader.Read(path, scenario.Rig) : new LogResult([], []);
-        UseLog use = LogCommand.UseOf(log, scenario);
+        UseLog use = UseLog.Of(log.Readings, [.. scenario.Rig.Cylinders.Select(GaugedCylinder.Of)]);
         return new(use, LogPrediction.Of(scenario, use, finished, cancel), log.Damaged);
     }
 }

@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
@@ -51,7 +50,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
 
     public bool TakesText => Part == ReadingsPart.Entry;
 
-    public DateTimeOffset Now => LogAdding.Now(Clock, Scenario.Start.Offset);
+    public DateTimeOffset Now => LogEntry.Now(Clock, Scenario.Start.Offset);
 
     public IReadOnlyList<string> Help { get; } =
     [
@@ -156,8 +155,9 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
             Writing = true,
             Wanted = new PageWork("Writing the reading down", (_, _) =>
             {
-                string path = LogAdding.Append(file, [entry]);
-                return new Written($"Written to {Path.GetFileName(path)}: {LogAdding.Words(entry, scenario.Rig, UnitStyle.Us)}.");
+                string path = LogFile.PathOf(file);
+                LogFile.Append(path, [entry]);
+                return new Written($"Written to {Path.GetFileName(path)}: {LogText.Entry(entry, scenario.Rig, UnitStyle.Us)}.");
             })
             {
                 InPlace = true,

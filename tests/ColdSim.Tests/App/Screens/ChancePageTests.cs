@@ -1,4 +1,3 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
@@ -6,7 +5,6 @@ using ColdSim.App.Text;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Forecasts;
-using ColdSim.Tests.App.Commands;
 using ColdSim.Tests.Planning.Ensemble;
 using Snapshooter;
 using Snapshooter.Xunit;
@@ -19,8 +17,6 @@ public class ChancePageTests
     private static readonly ChanceReport Hundred = Made(100, 100);
 
     private static readonly ChanceReport Some = Made(37, 100);
-
-    private static readonly Parts Parts = Shell.AlgebraicState with { Chance = (_, _, wish, _, _) => Made(wish.Members, wish.Members) };
 
     public static TheoryData<int, int> Sizes => new() { { 80, 24 }, { 120, 40 } };
 
@@ -81,16 +77,14 @@ public class ChancePageTests
     public void Esc_gives_the_part_that_is_done()
     {
         using ManualResetEventSlim begun = new();
-        Parts slow = Parts with
+        PageWork slow = new("Running the members", (_, cancel) =>
         {
-            Chance = (_, _, _, _, cancel) =>
-            {
-                begun.Set();
-                cancel.WaitHandle.WaitOne();
-                return Some;
-            },
-        };
-        using ScreenHost host = new(new FrameView([new FakePage('1', "one"), ChancePage.Of(SampleRun.Report, slow, UnitStyle.Us)], UnitStyle.Us));
+            begun.Set();
+            cancel.WaitHandle.WaitOne();
+            return Some;
+        })
+        { Of = 100, GivesPart = true };
+        using ScreenHost host = new(new FrameView([new FakePage('1', "one"), Opened with { Chance = new(slow) }], UnitStyle.Us));
         host.Press(new Terminal.Gui.Input.Key('7'));
         Assert.True(begun.Wait(TimeSpan.FromSeconds(10)));
         Assert.Contains("Esc stop and show what is done", host.Text, StringComparison.Ordinal);
@@ -108,10 +102,20 @@ public class ChancePageTests
     }
 
     [Fact]
-    public void A_member_whose_ledger_does_not_close_shows_nothing()
+    public void What_the_page_works_out_is_of_as_many_members_as_it_asks_for()
     {
-        Parts open = Parts with { Chance = (_, _, _, _, _) => Hundred with { Ledger = Hundred.Ledger with { CylinderEnergy_frac = 1 } } };
-        Assert.Throws<InvalidOperationException>(() => ChancePage.Of(SampleRun.Report, open, UnitStyle.Us).Wanted!.Run(new Progress<int>(), CancellationToken.None));
+        ColdSim.Planning.Nights.RunReport demo = ColdSim.Tests.Planning.Explain.Explained.Demo.Report;
+        using CancellationTokenSource soon = new();
+        PageWork work = ChancePage.Of(demo, UnitStyle.Us).Wanted!;
+        ChanceReport chance = Assert.IsType<ChanceReport>(work.Run(new Stopping(soon), soon.Token));
+        Assert.Equal(work.Of, chance.Asked);
+        Assert.InRange(chance.Done, 1, 99);
+    }
+
+    /// <summary>Stops the members once one of them is done.</summary>
+    private sealed class Stopping(CancellationTokenSource source) : IProgress<int>
+    {
+        public void Report(int value) => source.Cancel();
     }
 
     [Fact]
@@ -191,14 +195,14 @@ public class ChancePageTests
             Assert.Equal(row is 4 or 5, grid.IsSet(3, row));
     }
 
-    private static ChancePage Opened { get; } = ChancePage.Of(SampleRun.Report, Parts, UnitStyle.Us);
+    private static ChancePage Opened { get; } = ChancePage.Of(SampleRun.Report, UnitStyle.Us);
 
     private static int At(IPage page) => ((ChancePage)page).Minute;
 
     private static IPage Loaded(IPage page)
     {
-        while (page.Wanted is { } work)
-            page = page.After(new PageMessage.Done(work.Run(new Progress<int>(), CancellationToken.None)));
+        while (page.Wanted is { Of: { } members })
+            page = page.After(new PageMessage.Done(Made(members, members)));
         return page;
     }
 

@@ -20,7 +20,7 @@ public partial class NightScreenTests
     private static partial Regex BeyondSixteenColors { get; }
 
     private static ScreenHost Open(bool color = true, int columns = 80, int rows = 24)
-        => new(new FrameView([new NightFramePage(NightView.Open(SampleRun.Report, UnitStyle.Us), Shell.AlgebraicState)], UnitStyle.Us), color, columns, rows);
+        => new(new FrameView([new NightFramePage(NightView.Open(SampleRun.Report, UnitStyle.Us))], UnitStyle.Us), color, columns, rows);
 
     private static NightView Night(ScreenHost host) => ((NightFramePage)host.Screen.View.Page).View;
 

@@ -1,12 +1,13 @@
-using ColdSim.App.Commands;
 using ColdSim.App.Screens;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
+using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
-using ColdSim.Tests.App.Commands;
+using ColdSim.Tests.Planning.Compare;
 using ColdSim.Tests.Planning.Explain;
 using ColdSim.Tests.Planning.Limits;
 using Snapshooter;
@@ -18,13 +19,6 @@ namespace ColdSim.Tests.App.Screens;
 public class OtherPagesTests
 {
     private static readonly ComparedOption[] Options = [new("40 lb", SampleRun.Report.Scenario), new("100 lb", SampleRun.Report.Scenario)];
-
-    private static readonly Parts Parts = Shell.AlgebraicState with
-    {
-        Run = (_, _) => Warmer(),
-        RunTrip = (_, _, _) => FortnightStoryTests.Story.Value,
-        Explain = (_, at, _, _) => at is { } time ? ColdSim.Planning.Explain.Explanation.Of(Explained.Demo.Report.Scenario, time) : Explained.Demo,
-    };
 
     public static TheoryData<int, int> Sizes => new() { { 80, 23 }, { 120, 39 } };
 
@@ -71,9 +65,9 @@ public class OtherPagesTests
         RunReport bare = SampleRun.WithoutCoach;
         foreach ((IPage page, string says) in ((IPage, string)[])
         [
-            (TripPage.Of(bare.Scenario, Parts, UnitStyle.Us), "[[refill]]"),
-            (OptionsPage.Of(bare, [], Parts, UnitStyle.Us), "[[option]]"),
-            (LimitsPage.Of(bare.Scenario, Parts, UnitStyle.Us), "[furnace]"),
+            (TripPage.Of(bare.Scenario, UnitStyle.Us), "[[refill]]"),
+            (OptionsPage.Of(bare, [], UnitStyle.Us), "[[option]]"),
+            (LimitsPage.Of(bare.Scenario, UnitStyle.Us), "[furnace]"),
         ])
         {
             Assert.Null(page.Wanted);
@@ -210,16 +204,13 @@ public class OtherPagesTests
         Assert.Empty(CylinderAtCursor.At(NightView.Open(SampleRun.Report, UnitStyle.Us)));
     }
 
-    private static TripPage Trip => TripPage.Of(FortnightStoryTests.Story.Value.Run.Scenario, Parts, UnitStyle.Us);
+    private static TripPage Trip => TripPage.Of(FortnightStoryTests.Story.Value.Run.Scenario, UnitStyle.Us);
 
-    private static OptionsPage Compared => OptionsPage.Of(SampleRun.Report, Options, Parts, UnitStyle.Us);
+    private static OptionsPage Compared => OptionsPage.Of(SampleRun.Report, Options, UnitStyle.Us);
 
-    private static WhyPage Why => WhyPage.Of(Explained.Demo.Report, Parts, UnitStyle.Us);
+    private static WhyPage Why => WhyPage.Of(Explained.Demo.Report, UnitStyle.Us);
 
-    private static LimitsPage Limits => LimitsPage.Of(HandLimits.Chart.Scenario, Parts with
-    {
-        Limits = (_, axis, _, _, _) => HandLimits.Chart with { Axis = axis },
-    }, UnitStyle.Us);
+    private static LimitsPage Limits => LimitsPage.Of(HandLimits.Chart.Scenario, UnitStyle.Us);
 
     private static IPage OnSecondNight(IPage page)
     {
@@ -230,12 +221,42 @@ public class OtherPagesTests
     private static PageMessage.Opened At(RunReport report, DateTimeOffset time)
         => new(new FrameCursor(0, NightSpan.MinuteAt(report, time), time));
 
-    /// <summary>The page with all it wants, worked out here and now.</summary>
+    /// <summary>The page with all it wants, told here and now.</summary>
     private static IPage Loaded(IPage page)
     {
-        while (page.Wanted is { } work)
-            page = page.After(new PageMessage.Done(work.Run(new Progress<int>(), CancellationToken.None)));
+        while (page.Wanted is not null)
+            page = page.After(new PageMessage.Done(FiguresFor(page)));
         return page;
+    }
+
+    // Figures made by hand, which the snapshots show; an explanation is a real one.
+    private static object FiguresFor(IPage page) => page switch
+    {
+        TripPage => FortnightStoryTests.Story.Value,
+        OptionsPage { All.Value: null } => HandRows.Several,
+        OptionsPage options => OptionCurves.Of(options.Marked.First(m => options.Curves.All(c => c.Order != m)), Warmer()),
+        WhyPage { At: { } at } => ColdSim.Planning.Explain.Explanation.Of(Explained.Demo.Report.Scenario, at),
+        WhyPage => Explained.Demo,
+        LimitsPage limits => HandLimits.Chart with { Axis = limits.Units.IsUs ? LimitAxis.Fahrenheit : LimitAxis.Celsius },
+        _ => throw new ArgumentException(page.Title, nameof(page)),
+    };
+
+    [Fact]
+    public void What_a_page_works_out_itself_is_what_it_shows()
+    {
+        Scenario demo = Explained.Demo.Report.Scenario;
+        ComparedOption option = new("other start", demo with { Step_s = 120 });
+        IPage compared = OptionsPage.Of(Explained.Demo.Report, [option], UnitStyle.Us);
+        Assert.Equal(2, Assert.IsType<Comparison>(compared.Wanted!.Run(new Progress<int>(), CancellationToken.None)).Rows.Count);
+        Assert.Throws<OperationCanceledException>(() => Limits.Wanted!.Run(new Progress<int>(), new CancellationToken(canceled: true)));
+    }
+
+    [Fact]
+    public void Figures_with_an_open_ledger_are_not_shown()
+    {
+        LedgerBalance open = new(0, 2e-3, 0, 0, 0, 0, 0, 0);
+        Assert.Same(PageFaults.Ledger, Assert.Throws<InvalidOperationException>(() => PageFaults.IfClosed("figures", default, open)).Message);
+        Assert.Equal("figures", PageFaults.IfClosed("figures", [default]));
     }
 
     // The same nights with a cylinder that stays warmer.
