@@ -1,4 +1,3 @@
-using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -10,14 +9,14 @@ internal static class FailingSentence
 
     public static string Predicate(NightReport night, RunReport run, UnitStyle units)
     {
-        List<string> then = [.. Starves(night, run), .. Lockouts(night, run), .. Inside(night, units), .. ShortTime(night)];
+        List<string> then = [.. Starves(night, run), .. Lockouts(night), .. Inside(night, units), .. ShortTime(night)];
         string after = then.Count switch
         {
             0 => NightSentence.Left(night, run, units),
             1 => then[0],
             _ => string.Join(", ", then.Take(then.Count - 1)) + ", and " + then[^1],
         };
-        return $"{What(night, run, units)}: {Cause(night, run, units)}{after}";
+        return $"{What(night, run, units)}: {Cause(night, units)}{after}";
     }
 
     private static string What(NightReport night, RunReport run, UnitStyle units)
@@ -40,15 +39,15 @@ internal static class FailingSentence
 
     private static string StillIn(string left, RunReport run) => left == "" ? "" : $"{left} of {run.Scenario.Rig.Gas.Name} still in the cylinder";
 
-    private static string Cause(NightReport night, RunReport run, UnitStyle units)
+    private static string Cause(NightReport night, UnitStyle units)
     {
-        string? tooLittle = night.FirstShort is { } at && StateAt(at, run) is { } state
-            ? $"the liquid is at {units.Temperature(state.Liquid_K)} and gives {units.Pressure(state.Pressure_Pa)}, too little for what is asked"
+        string? tooLittle = night is { LiquidAtFirstShort: { } liquid, CylinderPressureAtFirstShort: { } pressure }
+            ? $"the liquid is at {NightSentence.Temperature(liquid, units)} and gives {units.Pressure(pressure.Pascals)}, too little for what is asked"
             : null;
         if (night.Verdict == Verdict.RunsShort)
             return tooLittle is null ? "" : tooLittle + "; ";
 
-        string? gone = First(run, night, ReportedKind.LiquidGone) is { } e ? ClockText.Clock(e.Time) : null;
+        string? gone = night.LiquidGoneAt is { } at ? ClockText.Clock(at) : null;
         bool shortFirst = night.FirstShort < night.DryAt - Same;
         return tooLittle is not null && shortFirst ? $"{tooLittle}{(gone is null ? "" : $", and the last of it boils off at {gone}")}; "
             : gone is not null ? $"the last liquid boils off at {gone}; "
@@ -61,16 +60,15 @@ internal static class FailingSentence
             yield return $"the {first} needs the most pressure of those that go short";
     }
 
-    private static IEnumerable<string> Lockouts(NightReport night, RunReport run)
+    private static IEnumerable<string> Lockouts(NightReport night)
     {
-        if (First(run, night, ReportedKind.Lockout) is not { } first)
+        if (night.FirstLockout is not { } first)
             yield break;
-        int more = run.Events.Count(e => e.Kind == ReportedKind.Lockout && IsIn(e, night)) - 1;
-        yield return $"the furnace locks out at {ClockText.Clock(first.Time)}" + (more switch
+        yield return $"the furnace locks out at {ClockText.Clock(first)}" + (night.Lockouts switch
         {
-            0 => "",
-            1 => " and once more",
-            _ => $" and {more} times more",
+            1 => "",
+            2 => " and once more",
+            _ => $" and {night.Lockouts - 1} times more",
         });
     }
 
@@ -89,29 +87,4 @@ internal static class FailingSentence
         if (night.ShortTime.Seconds > 0)
             yield return $"gas is short for {ClockText.Span(night.ShortTime)} in all";
     }
-
-    private static (double Liquid_K, double Pressure_Pa)? StateAt(DateTimeOffset time, RunReport run)
-    {
-        foreach (ReportedEvent e in run.Events)
-        {
-            if (e.Kind == ReportedKind.ShortBegins && (e.Time - time).Duration() <= Same)
-                return (e.Liquid_K, e.CylinderPressure_Pa);
-        }
-
-        int i = (int)Math.Round((time - run.Scenario.Start).TotalSeconds / RunSeries.Spacing_s);
-        return i >= 0 && i < run.Series.Count ? (run.Series.Liquid_K[i], run.Series.CylinderPressure_Pa[i]) : null;
-    }
-
-    private static ReportedEvent? First(RunReport run, NightReport night, ReportedKind kind)
-    {
-        foreach (ReportedEvent e in run.Events)
-        {
-            if (e.Kind == kind && IsIn(e, night))
-                return e;
-        }
-
-        return null;
-    }
-
-    private static bool IsIn(ReportedEvent e, NightReport night) => e.Time >= night.From && e.Time < night.To;
 }

@@ -1,4 +1,3 @@
-using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -13,8 +12,7 @@ internal static class FlatSentence
         NightPower power = night.Power!;
         DateTimeOffset at = power.FlatAt!.Value;
         string begins = at - night.From < Same ? "is without voltage from its start" : $"has its battery flat at {ClockText.Clock(at)}";
-        int i = Math.Clamp((int)Math.Round((at - run.Scenario.Start).TotalSeconds / RunSeries.Spacing_s), 0, run.Series.Count - 1);
-        string gas = $"with {units.Mass(run.Series.Propane_kg[i])} of {GasWord.Of(run.Scenario.Rig)} left";
+        string gas = $"with {NightSentence.Mass(power.GasLeftAtFlat!.Value, units)} of {GasWord.Of(run.Scenario.Rig)} left";
         string stops = run.Scenario.Rig.Furnace is null ? "what draws on it stands still" : "the furnace's board is dead";
         List<string> then = [$"{stops} for {ClockText.Span(power.VoltageGone)} in all", .. FailingSentence.Inside(night, units), .. GasToo(night)];
         return $"{begins} {gas}: {(then.Count == 1 ? then[0] : string.Join(", ", then.Take(then.Count - 1)) + ", and " + then[^1])}";

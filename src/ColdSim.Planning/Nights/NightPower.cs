@@ -37,6 +37,9 @@ public sealed record NightPower
     /// <summary>When voltage was first gone; null where it never was.</summary>
     public required DateTimeOffset? FlatAt { get; init; }
 
+    /// <summary>Gas left in the cylinders when voltage was first gone; null where it never was.</summary>
+    public Mass? GasLeftAtFlat { get; init; }
+
     /// <summary>How long it was gone in all.</summary>
     public required Duration VoltageGone { get; init; }
 

@@ -74,6 +74,12 @@ public sealed record NightReport
     /// <summary>Highest temperature of any cylinder.</summary>
     public Temperature HottestCylinder { get; init; }
 
+    /// <summary>When a cylinder first passed 125 °F; null where none did.</summary>
+    public DateTimeOffset? CylinderHotAt { get; init; }
+
+    /// <summary>Place of the cylinder that passed 125 °F first; null where none did.</summary>
+    public int? HotCylinder { get; init; }
+
     /// <summary>Lowest cylinder pressure, gauge.</summary>
     public required Pressure CylinderPressureLow { get; init; }
 
@@ -103,6 +109,21 @@ public sealed record NightReport
 
     /// <summary>Propane left when it first ran short.</summary>
     public required Mass? LeftAtFirstShort { get; init; }
+
+    /// <summary>Temperature of liquid and shell in the feeding cylinder when it first ran short; null where it did not.</summary>
+    public Temperature? LiquidAtFirstShort { get; init; }
+
+    /// <summary>Pressure before the regulator when it first ran short, gauge; null where it did not.</summary>
+    public Pressure? CylinderPressureAtFirstShort { get; init; }
+
+    /// <summary>When the furnace first locked out; null where it did not.</summary>
+    public DateTimeOffset? FirstLockout { get; init; }
+
+    /// <summary>Times the furnace locked out.</summary>
+    public int Lockouts { get; init; }
+
+    /// <summary>When the last liquid of a cylinder first boiled off; null where none did.</summary>
+    public DateTimeOffset? LiquidGoneAt { get; init; }
 
     /// <summary>When it was dry; null where it was not.</summary>
     public required DateTimeOffset? DryAt { get; init; }

@@ -42,7 +42,7 @@ internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSp
 
     public double Burner_s { get; private set; }
 
-    public int BurnerStarts { get; set; }
+    public int BurnerStarts { get; private set; }
 
     public double PropaneAtStart_kg { get; private set; } = double.NaN;
 
@@ -67,9 +67,9 @@ internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSp
 
     public double Damp_s { get; private set; }
 
-    public int CylinderChanges { get; set; }
+    public int CylinderChanges { get; private set; }
 
-    public int ReserveStarts { get; set; }
+    public int ReserveStarts { get; private set; }
 
     public double Short_s { get; private set; }
 
@@ -77,11 +77,25 @@ internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSp
 
     public double PropaneAtFirstShort_kg { get; private set; }
 
+    public double LiquidAtFirstShort_K { get; private set; }
+
+    public double CylinderPressureAtFirstShort_Pa { get; private set; }
+
+    public double FirstLockout_s { get; private set; } = double.NaN;
+
+    public int Lockouts { get; private set; }
+
+    public double LiquidGone_s { get; private set; } = double.NaN;
+
+    public double CylinderHot_s { get; private set; } = double.NaN;
+
+    public int HotCylinder { get; private set; }
+
     public double Dry_s { get; set; } = double.NaN;
 
     public double BelowSetPoint_K { get; set; }
 
-    public double Freezing_s { get; set; } = double.NaN;
+    public double Freezing_s { get; private set; } = double.NaN;
 
     /// <summary>Takes in a step, or the part of one that lies in this night.</summary>
     public void Add(StepRecord record)
@@ -103,13 +117,44 @@ internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSp
         Takers.Add(record, step_s);
         if (record.BurnerLit) Burner_s += step_s;
         if (record.DampSettles) Damp_s += step_s;
-        if (record.Power is { } use) Power?.Add(use, record.From.Time_s, record.To.Time_s);
+        if (record.Power is { } use) Power?.Add(use, record.From, record.To.Time_s);
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
         if (!record.Undersupplied) return;
         Short_s += step_s;
         if (!double.IsNaN(FirstShort_s)) return;
         FirstShort_s = record.From.Time_s;
         PropaneAtFirstShort_kg = record.From.Propane_kg;
+        LiquidAtFirstShort_K = record.From.Liquid_K;
+        CylinderPressureAtFirstShort_Pa = record.From.CylinderPressure_Pa;
+    }
+
+    /// <summary>Counts an event that this night's report speaks of.</summary>
+    public void Count(in SimulationEvent happened, double time_s)
+    {
+        switch (happened.Kind)
+        {
+            case EventKind.BurnerOn:
+                BurnerStarts++;
+                break;
+            case EventKind.Lockout:
+                if (Lockouts++ == 0) FirstLockout_s = time_s;
+                break;
+            case EventKind.LiquidGone when double.IsNaN(LiquidGone_s):
+                LiquidGone_s = time_s;
+                break;
+            case EventKind.CylinderHot when double.IsNaN(CylinderHot_s):
+                (CylinderHot_s, HotCylinder) = (time_s, happened.Cylinder);
+                break;
+            case EventKind.CylinderChanged:
+                CylinderChanges++;
+                break;
+            case EventKind.ReserveFeeds:
+                ReserveStarts++;
+                break;
+            case EventKind.InsideFreezing when double.IsNaN(Freezing_s):
+                Freezing_s = time_s;
+                break;
+        }
     }
 
     private void Begin(in Snapshot m)

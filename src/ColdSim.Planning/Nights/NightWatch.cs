@@ -92,11 +92,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private void Take(in SimulationEvent happened, in Snapshot snapshot)
     {
         NightTally night = At(calendar.NightOf(snapshot.Time_s));
+        night.Count(happened, snapshot.Time_s);
         switch (happened.Kind)
         {
-            case EventKind.BurnerOn:
-                night.BurnerStarts++;
-                break;
             case EventKind.LiquidGone:
                 _liquidGone[happened.Cylinder] = true;
                 break;
@@ -104,15 +102,6 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
                 _liquidGone[happened.Cylinder] = false;
                 _dryPublished = false;
                 return;
-            case EventKind.CylinderChanged:
-                night.CylinderChanges++;
-                break;
-            case EventKind.ReserveFeeds:
-                night.ReserveStarts++;
-                break;
-            case EventKind.InsideFreezing when double.IsNaN(night.Freezing_s):
-                night.Freezing_s = snapshot.Time_s;
-                break;
             case EventKind.WaterFreezes or EventKind.WaterSolid or EventKind.WaterThawed:
                 night.Takers.Happened(happened.Kind, happened.Cylinder, snapshot.Time_s);
                 Tell(Kind(happened.Kind), snapshot, 0, happened.Value, _nodes[happened.Cylinder]);

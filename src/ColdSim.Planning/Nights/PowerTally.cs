@@ -11,7 +11,7 @@ internal sealed class PowerTally(PowerSpecification power)
     private readonly double[] _drawn_J = new double[Consumers.Count(power)];
     private double _tooCold_s;
     private double _solar_J, _shore_J, _generator_J, _generator_s;
-    private double _low_frac = double.PositiveInfinity, _lowAt_s, _end_frac;
+    private double _low_frac = double.PositiveInfinity, _lowAt_s, _end_frac, _gasAtFlat_kg;
 
     /// <summary>When voltage was first gone; NaN where it never was. [s]</summary>
     public double Flat_s { get; private set; } = double.NaN;
@@ -19,9 +19,9 @@ internal sealed class PowerTally(PowerSpecification power)
     /// <summary>How long it was gone. [s]</summary>
     public double VoltageGone_s { get; private set; }
 
-    public void Add(PowerUse use, double from_s, double to_s)
+    public void Add(PowerUse use, in Snapshot from, double to_s)
     {
-        double step_s = to_s - from_s;
+        double step_s = to_s - from.Time_s;
         for (int i = 0; i < _drawn_J.Length; i++) _drawn_J[i] += use.Load_W[i] * step_s;
         _solar_J += use.Solar_W * step_s;
         _shore_J += use.Shore_W * step_s;
@@ -31,7 +31,7 @@ internal sealed class PowerTally(PowerSpecification power)
         if (use.Charge_frac < _low_frac) (_low_frac, _lowAt_s) = (use.Charge_frac, to_s);
         _end_frac = use.Charge_frac;
         if (use.Live) return;
-        if (double.IsNaN(Flat_s)) Flat_s = from_s;
+        if (double.IsNaN(Flat_s)) (Flat_s, _gasAtFlat_kg) = (from.Time_s, from.Propane_kg);
         VoltageGone_s += step_s;
     }
 
@@ -46,6 +46,7 @@ internal sealed class PowerTally(PowerSpecification power)
         ChargeLowAt = start.AddSeconds(_lowAt_s),
         ChargeAtEnd = Ratio.FromDecimalFractions(_end_frac),
         FlatAt = double.IsNaN(Flat_s) ? null : start.AddSeconds(Flat_s),
+        GasLeftAtFlat = double.IsNaN(Flat_s) ? null : Mass.FromKilograms(_gasAtFlat_kg),
         VoltageGone = Duration.FromSeconds(VoltageGone_s),
         TooCold = Duration.FromSeconds(_tooCold_s),
     };

@@ -97,6 +97,10 @@ internal static class InventedRuns
         FirstShort = Noon.AddHours(39.2),
         ShortTime = Duration.FromMinutes(125),
         LeftAtFirstShort = Mass.FromPounds(4.4),
+        LiquidAtFirstShort = Temperature.FromDegreesFahrenheit(-37),
+        CylinderPressureAtFirstShort = Pressure.FromPascals(3.1 * Psi_Pa),
+        FirstLockout = Noon.AddHours(39.38),
+        Lockouts = 1,
         BelowSetPoint = TemperatureDelta.FromDegreesFahrenheit(18),
         SteadySupplyAtLow = Power.FromBritishThermalUnitsPerHour(4_100),
         AllowedLiquid = Temperature.FromDegreesFahrenheit(-38),
@@ -112,6 +116,9 @@ internal static class InventedRuns
         LeftAtDawn = Mass.FromPounds(0.1),
         LeftAtEnd = Mass.FromPounds(0.1),
         LeftAtFirstShort = Mass.FromPounds(0.8),
+        FirstLockout = null,
+        Lockouts = 0,
+        LiquidGoneAt = Noon.AddHours(40.41),
     };
 
     public static IReadOnlyList<ReportedEvent> Events { get; } =

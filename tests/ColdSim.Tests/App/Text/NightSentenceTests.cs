@@ -57,12 +57,12 @@ public class NightSentenceTests
         "Friday night, 15 to 16 January, runs short at 03:12 with 4.4 lb of propane still in the cylinder: "
         + "the liquid is at -37 °F and gives 3.1 psi, too little for what is asked; the furnace locks out at 03:22, "
         + "inside falls to 44 °F at 07:12, and gas is short for 2 h 5 min in all.",
-        Sentence(InventedRuns.Short, InventedRuns.Events));
+        Sentence(InventedRuns.Short));
 
     [Fact]
     public void A_short_night_without_a_coach_leaves_inside_out() => Assert.EndsWith(
         "too little for what is asked; the furnace locks out at 03:22, and gas is short for 2 h 5 min in all.",
-        Sentence(InventedRuns.Short with { InsideLow = null, InsideLowAt = null }, InventedRuns.Events), StringComparison.Ordinal);
+        Sentence(InventedRuns.Short with { InsideLow = null, InsideLowAt = null }), StringComparison.Ordinal);
 
     [Fact]
     public void A_night_short_from_its_start_says_so() => Assert.StartsWith(
@@ -73,7 +73,7 @@ public class NightSentenceTests
     public void A_dry_night_tells_short_dry_and_freezing() => Assert.Equal(
         "Friday night, 15 to 16 January, runs short at 03:12 with 0.8 lb left and dry at 04:30: no liquid is left; "
         + "inside falls to freezing at 05:54 and to 21 °F at 07:12, and gas is short for 2 h 5 min in all.",
-        Sentence(InventedRuns.Dry));
+        Sentence(DryOfUnknownLiquid));
 
     [Fact]
     public void A_night_short_long_before_it_is_dry_says_why_it_is_short() => Assert.Contains(
@@ -90,27 +90,19 @@ public class NightSentenceTests
     [Fact]
     public void A_night_dry_from_its_start_says_so() => Assert.StartsWith(
         "Friday night, 15 to 16 January, is dry from its start: no liquid is left;",
-        Sentence(InventedRuns.Dry with { DryAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
+        Sentence(DryOfUnknownLiquid with { DryAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
 
     [Fact]
     public void A_night_that_begins_short_and_freezing_and_runs_dry_says_so() => Assert.StartsWith(
         "Friday night, 15 to 16 January, is short from its start at 12:00 with 0.8 lb left and dry at 04:30: no liquid is left; "
         + "inside is freezing from its start and falls to 21 °F at 07:12,",
-        Sentence(InventedRuns.Dry with { FirstShort = InventedRuns.Noon.AddDays(1), FreezingAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
+        Sentence(DryOfUnknownLiquid with { FirstShort = InventedRuns.Noon.AddDays(1), FreezingAt = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
 
     [Fact]
-    public void Lockouts_are_counted_within_their_night()
+    public void A_short_night_counts_its_further_lockouts()
     {
-        ReportedEvent lockout = InventedRuns.Events.First(e => e.Kind == ReportedKind.Lockout);
-        ReportedEvent[] events =
-        [
-            lockout with { Time = InventedRuns.Noon.AddHours(18) },
-            lockout,
-            lockout with { Time = lockout.Time.AddHours(1) },
-            lockout with { Time = lockout.Time.AddHours(2) },
-        ];
-        Assert.Contains("the furnace locks out at 03:22 and 2 times more,", Sentence(InventedRuns.Short, events), StringComparison.Ordinal);
-        Assert.Contains("the furnace locks out at 03:22 and once more,", Sentence(InventedRuns.Short, events[..3]), StringComparison.Ordinal);
+        Assert.Contains("the furnace locks out at 03:22 and 2 times more,", Sentence(InventedRuns.Short with { Lockouts = 3 }), StringComparison.Ordinal);
+        Assert.Contains("the furnace locks out at 03:22 and once more,", Sentence(InventedRuns.Short with { Lockouts = 2 }), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -157,6 +149,12 @@ public class NightSentenceTests
         Assert.Equal(brief, ClockText.SpanShort(Duration.FromSeconds(seconds)));
     }
 
-    private static string Sentence(NightReport night, IReadOnlyList<ReportedEvent>? events = null)
-        => NightSentence.Of(night, InventedRuns.Report([night], events ?? []), UnitStyle.Us);
+    private static NightReport DryOfUnknownLiquid { get; } = InventedRuns.Dry with
+    {
+        LiquidAtFirstShort = null,
+        CylinderPressureAtFirstShort = null,
+        LiquidGoneAt = null,
+    };
+
+    private static string Sentence(NightReport night) => NightSentence.Of(night, InventedRuns.Report([night], []), UnitStyle.Us);
 }

@@ -31,6 +31,7 @@ public class FirstOutTests
         NightReport night = Night(20, 0.9);
         Assert.Equal((Verdict.RunsFlat, FirstOut.Battery), (night.Verdict, night.FirstOut));
         Assert.NotNull(night.Power!.FlatAt);
+        Assert.InRange(night.Power.GasLeftAtFlat!.Value.Kilograms, night.LeftAtEnd.Kilograms, night.LeftAtEnd.Kilograms + night.GasUsed.Kilograms);
         Assert.True(night.InsideLow < UnitsNet.Temperature.FromDegreesCelsius(5));
         Assert.Null(night.FirstShort);
     }

@@ -49,6 +49,40 @@ public class NightVerdictTests
     }
 
     [Fact]
+    public void A_night_records_the_liquid_s_state_at_its_first_shortage()
+    {
+        RunReport report = ShortNight();
+        ReportedEvent begins = report.Events.First(e => e.Kind == ReportedKind.ShortBegins);
+        Assert.Equal(begins.Liquid_K, report.Nights[0].LiquidAtFirstShort!.Value.Kelvins, 1e-9);
+        Assert.Equal(begins.CylinderPressure_Pa, report.Nights[0].CylinderPressureAtFirstShort!.Value.Pascals, 1e-6);
+        Assert.Equal(begins.Left_kg, report.Nights[0].LeftAtFirstShort!.Value.Kilograms, 1e-9);
+    }
+
+    [Fact]
+    public void Lockouts_are_counted_within_their_night()
+    {
+        RunReport report = Rigs.Nights(Starved, Steady(-28, 54), 2);
+        foreach (NightReport night in report.Nights)
+        {
+            ReportedEvent[] lockouts = [.. report.Events.Where(e => e.Kind == ReportedKind.Lockout && e.Time >= night.From && e.Time < night.To)];
+            Assert.NotEmpty(lockouts);
+            Assert.Equal(lockouts.Length, night.Lockouts);
+            Assert.Equal(lockouts[0].Time, night.FirstLockout);
+        }
+    }
+
+    [Fact]
+    public void A_night_without_shortage_records_no_state_and_no_lockout()
+    {
+        NightReport night = Rigs.Nights(Heated(), Steady(-5), 1).Nights[0];
+        Assert.Null(night.LiquidAtFirstShort);
+        Assert.Null(night.CylinderPressureAtFirstShort);
+        Assert.Null(night.FirstLockout);
+        Assert.Equal(0, night.Lockouts);
+        Assert.Null(night.LiquidGoneAt);
+    }
+
+    [Fact]
     public void Undersupply_over_noon_is_shared_between_both_nights()
     {
         Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Appliances = [Draw(9000)] };
@@ -68,6 +102,7 @@ public class NightVerdictTests
         Assert.Single(report.Events, e => e.Kind == ReportedKind.Dry);
         ReportedEvent gone = Assert.Single(report.Events, e => e.Kind == ReportedKind.LiquidGone);
         Assert.True(report.Nights[0].DryAt >= gone.Time);
+        Assert.Equal(gone.Time, report.Nights[0].LiquidGoneAt);
         Assert.Equal(report.Nights[0].DryAt, report.Summary.DryAt);
     }
 
