@@ -5,6 +5,7 @@ using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
 using ColdSim.Files.Weather;
+using ColdSim.Files.Weather.Formats;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Compare;
@@ -59,10 +60,10 @@ internal static class Joined
     private static ScenarioReading Reading(ReadResult result)
         => new(result.Scenario, [.. result.Problems.Select(p => p.ToString())], result.Warnings) { Options = result.Options };
 
-    private static WeatherResult Weather(string path, WeatherRequest request, IRowSink? taker)
+    private static WeatherResult Weather(string path, WeatherRequest request, IRowSink? sink)
     {
         using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan);
-        return WeatherFile.Read(stream, path, request, taker);
+        return WeatherFile.Read(stream, path, request, sink);
     }
 
     private static CylinderSpecification? Cylinder(string name) => StandardSizes.Find(name) is not { } size ? null : new()

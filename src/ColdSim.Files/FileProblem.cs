@@ -18,6 +18,15 @@ public sealed record FileProblem(string File, int Line, int Column, string What,
         return Nearest is null ? place : $"{place}; did you mean '{Nearest}'?";
     }
 
+    /// <summary>Why a file could not be opened, in words.</summary>
+    internal static string WhyUnreadable(Exception e) => e switch
+    {
+        FileNotFoundException or DirectoryNotFoundException => "there is no such file",
+        UnauthorizedAccessException => "it may not be read",
+        ArgumentException or NotSupportedException => "that is not a file's name",
+        _ => "it cannot be read",
+    };
+
     /// <summary>Problems in the order of a reader's eye: file by file, top to bottom, left to right.</summary>
     internal static IReadOnlyList<FileProblem> InOrder(IEnumerable<FileProblem> problems, string firstFile)
         => [.. problems

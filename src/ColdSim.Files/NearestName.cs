@@ -17,7 +17,7 @@ internal static class NearestName
         return best;
     }
 
-    /// <summary>Letters added, left out, changed or swapped with their neighbour.</summary>
+    /// <summary>The edit distance (Damerau-Levenshtein): letters added, left out, changed or swapped with their neighbour.</summary>
     internal static int Distance(string a, string b)
     {
         int[,] d = new int[a.Length + 1, b.Length + 1];

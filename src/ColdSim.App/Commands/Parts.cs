@@ -35,7 +35,7 @@ internal sealed record Parts
     /// <summary>Reads the demo that is built in.</summary>
     public required Func<ScenarioReading> ReadDemo { get; init; }
 
-    /// <summary>Reads a weather file of any layout; its rows go to the taker, or into the result where there is none.</summary>
+    /// <summary>Reads a weather file of any layout; its rows go to the sink, or into the result where there is none.</summary>
     public required Func<string, WeatherRequest, IRowSink?, WeatherResult> ReadWeather { get; init; }
 
     /// <summary>Runs a scenario.</summary>

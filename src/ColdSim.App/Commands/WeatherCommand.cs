@@ -32,9 +32,9 @@ internal static class WeatherCommand
             string? target = CsvTarget.Checked(parsed.GetValue(o.Out), path, "--out", "the file it reads,");
             WeatherQuestion question = WeatherQuestion.Of(path, parsed, o);
             WeatherReading reading = new(question, host, cancel);
-            Task<WeatherAnswer> work = Task.Run(reading.Answer, cancel);
+            Task<WeatherFileReport> work = Task.Run(reading.Answer, cancel);
             await WaitingLine.UntilAsync(work, host, () => string.Create(CultureInfo.InvariantCulture, $", {reading.Rows:#,0} rows read")).ConfigureAwait(false);
-            WeatherAnswer answer = await work.ConfigureAwait(false);
+            WeatherFileReport answer = await work.ConfigureAwait(false);
             if (parsed.GetValue(json))
             {
                 foreach (string note in answer.Notes)
@@ -55,7 +55,7 @@ internal static class WeatherCommand
         return command;
     }
 
-    private static void Write(WeatherAnswer answer, WeatherReading reading, TextWriter output)
+    private static void Write(WeatherFileReport answer, WeatherReading reading, TextWriter output)
     {
         if (answer.Night is not null)
         {
@@ -63,11 +63,11 @@ internal static class WeatherCommand
             return;
         }
 
-        using WeatherCsvWriter csv = new(output, answer.Has, Comment(answer));
+        using WeatherCsvWriter csv = new(output, answer.Counts, Comment(answer));
         reading.Again(answer, row => csv.Add(row));
     }
 
-    private static string Comment(WeatherAnswer answer)
+    private static string Comment(WeatherFileReport answer)
     {
         List<string> lines = [$" From {Path.GetFileName(answer.File)}, {answer.Weather.Format.Title()}."];
         if (answer.Weather.Station is { Name: { } name })

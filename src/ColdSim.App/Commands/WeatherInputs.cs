@@ -80,13 +80,13 @@ internal sealed class WeatherInputs(ParseResult parsed, WeatherOptions o)
     {
         if (parsed.GetValue(o.Format) is not { } word)
             return null;
-        foreach ((string known, WeatherFormat format) in WeatherFormatWords.Choices)
+        foreach ((string known, WeatherFormat format) in WeatherFormatNames.Choices)
         {
             if (known == word)
                 return format;
         }
 
-        IEnumerable<string> words = WeatherFormatWords.Choices.Select(c => c.Word);
+        IEnumerable<string> words = WeatherFormatNames.Choices.Select(c => c.Name);
         string hint = NearestName.Of(word, words) is { } nearest ? $"did you mean '{nearest}'?" : $"there are {string.Join(", ", words)}";
         _faults.Add($"--format: there is no '{word}'; {hint}");
         return null;

@@ -14,7 +14,7 @@ internal sealed class WeatherOptions
     public Option<string?> Format { get; } = new("--format")
     {
         Description = "Read it as this layout instead of looking.",
-        HelpName = string.Join('|', WeatherFormatWords.Choices.Select(c => c.Word)),
+        HelpName = string.Join('|', WeatherFormatNames.Choices.Select(c => c.Name)),
     };
 
     public Option<string?> Columns { get; } = CommonOptions.Quantity("--columns", "FILE", "Read a table of no known layout by this file, which says which heading is what.");

@@ -12,7 +12,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host, Cancel
     /// <summary>Rows of the reading that goes on; may be asked from another thread.</summary>
     public long Rows => Volatile.Read(ref _route)?.Rows ?? 0;
 
-    public WeatherAnswer Answer()
+    public WeatherFileReport Answer()
     {
         string path = question.Path;
         if (Directory.Exists(path))
@@ -29,11 +29,11 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host, Cancel
         if (route.Refusal is { } refusal)
             throw refusal;
         IReadOnlyList<string> done = route.Finish();
-        WeatherAnswer answer = new()
+        WeatherFileReport answer = new()
         {
             File = path,
             Weather = weather,
-            Has = look.Has,
+            Counts = look.Has,
             Air = look.Air.Slices,
             Clock = route.Clock,
             Digest = look.Digest,
@@ -48,7 +48,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host, Cancel
     /// <summary>Reads the file again.</summary>
     /// <param name="answer">What it was the first time.</param>
     /// <param name="take">Takes its rows as they are at the place.</param>
-    public void Again(WeatherAnswer answer, Action<WeatherRow> take)
+    public void Again(WeatherFileReport answer, Action<WeatherRow> take)
     {
         long rows = 0;
         WeatherRoute route = Route(row =>
@@ -72,7 +72,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host, Cancel
         return route;
     }
 
-    private WeatherAnswer OfNight(WeatherAnswer answer, ColdNight night)
+    private WeatherFileReport OfNight(WeatherFileReport answer, ColdNight night)
     {
         List<WeatherRow> rows = [];
         AirCurve curve = new();

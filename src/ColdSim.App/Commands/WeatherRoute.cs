@@ -76,7 +76,7 @@ internal sealed class WeatherRoute(WeatherQuestion question, Action<WeatherRow> 
         }
 
         TimeSpan meridian = TimeSpan.FromHours(Math.Round(longitude / 15));
-        _notes.Add($"times are in UTC; shown by the clock of the meridian, UTC{OffsetText.Of(meridian)}; --offset states another");
+        _notes.Add($"times are in UTC; shown by the clock of the meridian, UTC{InstantText.OfOffset(meridian)}; --offset states another");
         return meridian;
     }
 }

@@ -11,7 +11,7 @@ internal static class WeatherText
     private const int GapsShown = 8;
     private static readonly CultureInfo Words = CultureInfo.InvariantCulture;
 
-    public static IReadOnlyList<TextSection> Sections(WeatherAnswer answer, UnitStyle units, bool terminal)
+    public static IReadOnlyList<TextSection> Sections(WeatherFileReport answer, UnitStyle units, bool terminal)
     {
         List<TextSection> sections =
         [
@@ -28,7 +28,7 @@ internal static class WeatherText
         return sections;
     }
 
-    private static IReadOnlyList<string> About(WeatherAnswer answer, UnitStyle units)
+    private static IReadOnlyList<string> About(WeatherFileReport answer, UnitStyle units)
     {
         WeatherStation s = answer.Weather.Station;
         WeatherDigest d = answer.Digest;
@@ -41,7 +41,7 @@ internal static class WeatherText
             ("from", Moment(d.From)),
             ("to", Moment(d.To)),
             ("rows", d.Rows.ToString("#,0", Words) + (answer.Weather.Outside > 0 ? $", {answer.Weather.Outside.ToString("#,0", Words)} outside the window" : "")),
-            ("has", Has(answer.Has)),
+            ("has", Has(answer.Counts)),
             ("gaps", answer.Weather.AllGaps == 0 ? "none" : answer.Weather.AllGaps.ToString("#,0", Words)),
         ];
         return [.. rows.SelectMany(r => Wrap.Lines(r.Item2, first: $"{r.Item1,-10}", rest: new string(' ', 10)))];
@@ -66,7 +66,7 @@ internal static class WeatherText
         counts.Each.Where(c => c.Rows > 0)
             .Select(c => c.Rows == counts.Rows ? c.Name : string.Create(Words, $"{c.Name} in {c.Rows:#,0} rows")).Prepend("air"));
 
-    private static List<string> Cold(WeatherAnswer answer, UnitStyle units)
+    private static List<string> Cold(WeatherFileReport answer, UnitStyle units)
     {
         WeatherDigest d = answer.Digest;
         string threshold = units.Temperature(d.Below_K);
@@ -100,7 +100,7 @@ internal static class WeatherText
         string name = night.Evening.ToString("dddd d MMMM yyyy", Words);
         return
         [
-            .. Wrap.Lines($"The night of {name}: mean {units.Temperature(night.Mean_K)} from noon to noon (UTC{OffsetText.Of(clock)}), lowest {units.Temperature(night.Low_K)} at {ClockText.Clock(night.LowAt)}."),
+            .. Wrap.Lines($"The night of {name}: mean {units.Temperature(night.Mean_K)} from noon to noon (UTC{InstantText.OfOffset(clock)}), lowest {units.Temperature(night.Low_K)} at {ClockText.Clock(night.LowAt)}."),
             .. Wrap.Lines(string.Create(Words, $"Rank {picked.Rank} of {picked.Of:#,0} by that mean: {picked.Rule}.")),
         ];
     }

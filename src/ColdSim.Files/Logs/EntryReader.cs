@@ -10,25 +10,25 @@ namespace ColdSim.Files.Logs;
 /// <summary>The columns of a log in their order.</summary>
 public enum LogField
 {
-    /// <summary>When.</summary>
+    /// <summary>The time of the reading.</summary>
     Time,
 
-    /// <summary>Which cylinder.</summary>
+    /// <summary>The cylinder's name.</summary>
     Cylinder,
 
-    /// <summary>How.</summary>
+    /// <summary>The method of reading.</summary>
     Method,
 
-    /// <summary>What.</summary>
+    /// <summary>The value that was read.</summary>
     Reading,
 
     /// <summary>The liquid's temperature.</summary>
     Temperature,
 
-    /// <summary>What else.</summary>
+    /// <summary>Further data of the reading.</summary>
     Details,
 
-    /// <summary>In words.</summary>
+    /// <summary>Free text.</summary>
     Note,
 }
 
@@ -55,7 +55,7 @@ public sealed record EntryFault(LogField Field, string Detail, string What, stri
     }
 }
 
-/// <summary>Turns one entry into a reading; the same for a line that is about to be written as for one that was.</summary>
+/// <summary>Turns one entry into a reading; used both for a line about to be written and for one read back.</summary>
 /// <param name="entry">The entry.</param>
 /// <param name="cylinder">The scenario's cylinder.</param>
 public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
@@ -134,7 +134,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
         },
         "echo-time" => Echo(EchoShown.Time, Dimension.Duration, "0 ms", "20 ms"),
         "echo-height" => Echo(EchoShown.Height, Dimension.Length, "0 m", "5 m"),
-        "echo-percent" => Echo(Word("percent-of", "height", "volume") == "volume" ? EchoShown.PartOfVolume : EchoShown.PartOfHeight, Dimension.Ratio, "0 %", "100 %"),
+        "echo-percent" => Echo(Choice("percent-of", "height", "volume") == "volume" ? EchoShown.PartOfVolume : EchoShown.PartOfHeight, Dimension.Ratio, "0 %", "100 %"),
         _ => new FloatReading
         {
             Name = "float",
@@ -200,7 +200,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
         }
     }
 
-    private string Word(string name, params string[] words)
+    private string Choice(string name, params string[] words)
     {
         string word = Text(name) ?? words[0];
         if (!words.Contains(word, StringComparer.Ordinal))

@@ -2,7 +2,7 @@ using ColdSim.Model;
 
 namespace ColdSim.Files.Logs;
 
-/// <summary>The cylinders of a scenario by the names that a log has for them.</summary>
+/// <summary>The cylinders of a scenario by the names that a log uses for them.</summary>
 public static class LogCylinders
 {
     /// <summary>The name that is written.</summary>
@@ -22,7 +22,7 @@ public static class LogCylinders
         return [.. Enumerable.Range(0, rig.Cylinders.Count).Select(i => NameOf(rig, i))];
     }
 
-    /// <summary>The place of a cylinder that is named; null where none or more than one is called so.</summary>
+    /// <summary>The place of a cylinder by its name; null where none or more than one has it.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="name">Its name, or its size where there is one of that size.</param>
     public static int? PlaceOf(Rig rig, string name)

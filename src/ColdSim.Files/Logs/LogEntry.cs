@@ -1,8 +1,8 @@
 namespace ColdSim.Files.Logs;
 
-/// <summary>One more thing that a reading was taken with, named as the option of <c>coldsim gauge</c> is.</summary>
+/// <summary>A further datum of a reading, named as the option of <c>coldsim gauge</c> is.</summary>
 /// <param name="Name">Such as <c>tare</c>.</param>
-/// <param name="Value">As written, such as <c>17.6 lb</c>; empty for a word that stands alone.</param>
+/// <param name="Value">As written, such as <c>17.6 lb</c>; empty for a word without a value.</param>
 public readonly record struct LogDetail(string Name, string Value)
 {
     /// <summary><c>name=value</c>, or the name alone.</summary>
@@ -12,25 +12,25 @@ public readonly record struct LogDetail(string Name, string Value)
 /// <summary>One line of the log as it is written: texts, with the person's own units.</summary>
 public sealed record LogEntry
 {
-    /// <summary>When it was read; written to the minute.</summary>
+    /// <summary>The time of the reading; written to the minute.</summary>
     public required DateTimeOffset Time { get; init; }
 
     /// <summary>The cylinder's name.</summary>
     public required string Cylinder { get; init; }
 
-    /// <summary>How it was read, one of <see cref="LogMethods.All"/>.</summary>
+    /// <summary>The method of reading, one of <see cref="LogMethods.All"/>.</summary>
     public required string Method { get; init; }
 
-    /// <summary>What was read, such as <c>31.2 lb</c>.</summary>
+    /// <summary>The value that was read, such as <c>31.2 lb</c>.</summary>
     public required string Reading { get; init; }
 
     /// <summary>The liquid's temperature; empty where it was not taken.</summary>
     public string Temperature { get; init; } = "";
 
-    /// <summary>What else there is to the reading.</summary>
+    /// <summary>Further data of the reading.</summary>
     public IReadOnlyList<LogDetail> Details { get; init; } = [];
 
-    /// <summary>What the person wrote beside it.</summary>
+    /// <summary>Free text.</summary>
     public string Note { get; init; } = "";
 
     /// <summary>The time of an entry that is made now: the clock cut to the minute, as the log keeps it.</summary>

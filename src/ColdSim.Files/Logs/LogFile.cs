@@ -2,12 +2,12 @@ using System.Text;
 
 namespace ColdSim.Files.Logs;
 
-/// <summary>The log of a scenario's readings: a CSV beside it to which whole lines are appended and nothing else is ever done.</summary>
+/// <summary>The log of a scenario's readings: a CSV beside it to which whole lines are appended; nothing in it is ever changed.</summary>
 /// <remarks>
 /// <para>An append takes the file for itself, looks at its last byte, and hands the operating system all of the new text in one write at the
 /// file's end, then has it put on disk. A process killed before that write leaves the file as it was, one killed after it the whole line.</para>
-/// <para>A last line without its end (power gone, or an editor's way) is never changed: the new text then begins with a line's end, so that what
-/// stands there stays a line of its own, good or damaged.</para>
+/// <para>A last line without its end (power gone, or an editor's way) is never changed: the new text then begins with a line's end, so that the
+/// unfinished line remains a line of its own, good or damaged.</para>
 /// </remarks>
 public static class LogFile
 {
@@ -21,7 +21,7 @@ public static class LogFile
     /// <summary>Appends readings; makes the file with its header where there is none.</summary>
     /// <param name="path">The log.</param>
     /// <param name="entries">What to append, in one write.</param>
-    /// <exception cref="IOException">Others kept the file for seconds, or it cannot be written.</exception>
+    /// <exception cref="IOException">Another process kept the file locked for seconds, or it cannot be written.</exception>
     public static void Append(string path, IReadOnlyList<LogEntry> entries)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
@@ -29,7 +29,7 @@ public static class LogFile
         StringBuilder lines = new();
         foreach (LogEntry entry in entries)
             lines.Append(LogLine.Of(entry)).Append('\n');
-        using FileStream stream = Alone(path);
+        using FileStream stream = OpenExclusively(path);
         long length = stream.Length;
         string before = length == 0 ? LogLine.Header + "\n" : EndsWithLineEnd(stream) ? "" : "\n";
         byte[] bytes = Strict.GetBytes(before + lines);
@@ -38,7 +38,7 @@ public static class LogFile
         stream.Flush(flushToDisk: true);
     }
 
-    /// <summary>Every line with its number; lines that are empty are passed over.</summary>
+    /// <summary>Every line with its number; empty lines are skipped.</summary>
     /// <param name="path">The log.</param>
     internal static IReadOnlyList<(int Number, string Text)> Lines(string path)
     {
@@ -53,10 +53,10 @@ public static class LogFile
     }
 
     // Unbuffered, so that one call is one write.
-    private static FileStream Alone(string path) => Patiently(
+    private static FileStream OpenExclusively(string path) => Retry(
         () => new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0));
 
-    private static byte[] Bytes(string path) => Patiently(() =>
+    private static byte[] Bytes(string path) => Retry(() =>
     {
         using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
         byte[] bytes = new byte[stream.Length];
@@ -64,8 +64,8 @@ public static class LogFile
         return bytes;
     });
 
-    // Another writer has it for milliseconds.
-    private static T Patiently<T>(Func<T> open)
+    // Another writer holds the file for milliseconds only.
+    private static T Retry<T>(Func<T> open)
     {
         for (int tries = 1; ; tries++)
         {

@@ -1,6 +1,6 @@
-using System.Globalization;
 using System.Text;
 using ColdSim.Files.Weather;
+using CsvHelper;
 
 namespace ColdSim.Files.Logs;
 
@@ -12,18 +12,32 @@ internal static class LogLine
 
     private const int Columns = 7;
 
+    // A note such as 5" is an ordinary value in a spreadsheet, so a quotation mark inside a field that is not quoted is kept as it is.
+    private static readonly CsvReaderOptions Reading = new() { Separator = ',', HasHeader = false, MalformedData = CsvMalformedDataHandling.Recover };
+
+    // Outer spaces are dropped when a line is read, so a field that has them is quoted.
+    private static readonly CsvWriterOptions Writing = new() { Separator = ',', NewLine = "\n", ShouldQuote = (field, _, _, _) => field.Trim().Length < field.Length };
+
     /// <summary>The line without its end.</summary>
     /// <exception cref="ArgumentException">A text with a line's end or another control character in it.</exception>
     public static string Of(LogEntry entry)
     {
         string[] fields =
         [
-            entry.Time.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture), entry.Cylinder, entry.Method, entry.Reading,
+            InstantText.Of(entry.Time), entry.Cylinder, entry.Method, entry.Reading,
             entry.Temperature, string.Join("; ", entry.Details), entry.Note,
         ];
         if (fields.Any(f => f.Any(char.IsControl)))
             throw new ArgumentException("A log's line holds no line ends or other control characters.", nameof(entry));
-        return string.Join(',', fields.Select(Quoted));
+        using StringWriter line = new();
+        using (CsvWriter csv = CsvWriter.Create(line, Writing))
+        {
+            foreach (string field in fields)
+                csv.WriteField(field);
+            csv.EndRecord();
+        }
+
+        return line.ToString().TrimEnd('\n');
     }
 
     /// <summary>Reads a line; null, and what is wrong, where it is damaged.</summary>
@@ -69,48 +83,30 @@ internal static class LogLine
     private static LogDetail Detail(string text)
         => text.IndexOf('=', StringComparison.Ordinal) is > 0 and int at ? new(text[..at].TrimEnd(), text[(at + 1)..].TrimStart()) : new(text, "");
 
-    private static string Quoted(string field)
-        => field.AsSpan().IndexOfAny(',', '"') < 0 && field == field.Trim() ? field : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
-
-    // Null where a quotation mark does not end. Outside quotes, a field's spaces at its ends do not count: a spreadsheet may add them.
+    // Null where a quotation mark does not end. The spaces around a field without quotes do not count: a spreadsheet may add them.
     private static List<(string Text, int Column)>? Split(string text)
     {
+        // Lines end at line feeds; a carriage return that is left within one is no line end.
+        using CsvReader csv = CsvReader.Create(Encoding.UTF8.GetBytes(text.Replace('\r', ' ')), Reading);
+        if (!csv.Read())
+            return [];
         List<(string, int)> fields = [];
-        StringBuilder field = new();
-        int i = 0;
-        while (true)
+        int column = 1;
+        for (int i = 0; i < csv.FieldCount; i++)
         {
-            int column = i + 1;
-            field.Clear();
-            if (i < text.Length && text[i] == '"')
-            {
-                for (i++; ; i++)
-                {
-                    if (i >= text.Length)
-                        return null;
-                    if (text[i] != '"')
-                        field.Append(text[i]);
-                    else if (i + 1 < text.Length && text[i + 1] == '"')
-                        field.Append(text[i++]);
-                    else
-                        break;
-                }
-
-                i++;
-                while (i < text.Length && text[i] != ',')
-                    field.Append(text[i++]);
-                fields.Add((field.ToString(), column));
-            }
+            string raw = Encoding.UTF8.GetString(csv.GetRawSpan(i));
+            if (!raw.StartsWith('"'))
+                fields.Add((raw.Trim(), column));
+            else if (IsClosed(raw))
+                fields.Add((csv.GetString(i), column));
             else
-            {
-                while (i < text.Length && text[i] != ',')
-                    field.Append(text[i++]);
-                fields.Add((field.ToString().Trim(), column));
-            }
-
-            if (i >= text.Length)
-                return fields;
-            i++;
+                return null;
+            column += raw.Length + 1;
         }
+
+        return fields;
     }
+
+    // What is left of the quotation marks after the opening one, once the doubled ones are gone, is the closing one.
+    private static bool IsClosed(string quoted) => quoted[1..].Replace("\"\"", "", StringComparison.Ordinal).Contains('"', StringComparison.Ordinal);
 }

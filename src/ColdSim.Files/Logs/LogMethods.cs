@@ -1,6 +1,6 @@
 namespace ColdSim.Files.Logs;
 
-/// <summary>The ways of reading that a log takes, and the details that each may have.</summary>
+/// <summary>The methods of reading that a log accepts, and the details that each may have.</summary>
 public static class LogMethods
 {
     /// <summary>The cylinder was filled or changed since the reading before.</summary>
@@ -13,7 +13,7 @@ public static class LogMethods
     /// <summary>Their names, as the options of <c>coldsim gauge combine</c> are called.</summary>
     public static IReadOnlyList<string> All { get; } = ["weight", "line", "frost-line", "echo-time", "echo-height", "echo-percent", "float"];
 
-    /// <summary>What a method's line may say in its details.</summary>
+    /// <summary>The details that a line of a method may have.</summary>
     /// <param name="method">The method.</param>
     public static IReadOnlyList<string> DetailsOf(string method) => method switch
     {

@@ -4,9 +4,9 @@ using ColdSim.Planning.Logs;
 
 namespace ColdSim.Files.Logs;
 
-/// <summary>What came of reading a log.</summary>
+/// <summary>The result of reading a log.</summary>
 /// <param name="Readings">The lines that are good.</param>
-/// <param name="Damaged">Every line that is not, with its place.</param>
+/// <param name="Damaged">A problem for every line that is not, with its place.</param>
 public sealed record LogResult(IReadOnlyList<LogReading> Readings, IReadOnlyList<FileProblem> Damaged);
 
 /// <summary>Reads a log against the scenario's cylinders; docs/log-and-fit.md describes every column.</summary>
@@ -21,7 +21,7 @@ public static class LogReader
         return Read(path, name => cylinder.Name.Equals(name, StringComparison.OrdinalIgnoreCase) ? 0 : null, [cylinder], $"accepted: the scenario's, '{cylinder.Name}'");
     }
 
-    /// <summary>Reads a log; a damaged line is reported and the others are read all the same.</summary>
+    /// <summary>Reads a log; a damaged line is reported and the others are still read.</summary>
     /// <param name="path">The log.</param>
     /// <param name="rig">The scenario's rig.</param>
     public static LogResult Read(string path, Rig rig)
@@ -42,7 +42,7 @@ public static class LogReader
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new([], [new(path, 1, 1, "the log cannot be opened: " + FileTrouble.Words(e))]);
+            return new([], [new(path, 1, 1, "the log cannot be opened: " + FileProblem.WhyUnreadable(e))]);
         }
 
         if (lines.Count == 0 || lines[0].Text.Replace(" ", "", StringComparison.Ordinal) != LogLine.Header.Replace(" ", "", StringComparison.Ordinal))

@@ -79,11 +79,11 @@ public enum Dimension
     Angle,
 }
 
-/// <summary>The words for a dimension.</summary>
-internal static class DimensionWords
+/// <summary>The names of the dimensions in messages.</summary>
+internal static class DimensionNames
 {
     /// <summary>Such as "mass", as in "a unit of mass".</summary>
-    public static string Word(this Dimension dimension) => dimension switch
+    public static string Name(this Dimension dimension) => dimension switch
     {
         Dimension.TemperatureDifference => "temperature difference",
         Dimension.MassFlow => "mass flow",

@@ -22,10 +22,6 @@ public static class QuantityText
     public static bool TryParsePower(string text, out Power value, out string fault)
         => TryParse(text, Dimension.Power, si => Power.FromWatts(si), out value, out fault);
 
-    /// <summary>Reads such as "3 kWh".</summary>
-    public static bool TryParseEnergy(string text, out Energy value, out string fault)
-        => TryParse(text, Dimension.Energy, si => Energy.FromJoules(si), out value, out fault);
-
     /// <summary>Reads such as "11 inH2O".</summary>
     public static bool TryParsePressure(string text, out Pressure value, out string fault)
         => TryParse(text, Dimension.Pressure, si => Pressure.FromPascals(si), out value, out fault);
@@ -33,10 +29,6 @@ public static class QuantityText
     /// <summary>Reads such as "12 1/4 in".</summary>
     public static bool TryParseLength(string text, out Length value, out string fault)
         => TryParse(text, Dimension.Length, si => Length.FromMeters(si), out value, out fault);
-
-    /// <summary>Reads such as "85 cm²".</summary>
-    public static bool TryParseArea(string text, out Area value, out string fault)
-        => TryParse(text, Dimension.Area, si => Area.FromSquareMeters(si), out value, out fault);
 
     /// <summary>Reads such as "10 gal".</summary>
     public static bool TryParseVolume(string text, out Volume value, out string fault)
@@ -53,34 +45,6 @@ public static class QuantityText
     /// <summary>Reads such as "80 %".</summary>
     public static bool TryParseRatio(string text, out Ratio value, out string fault)
         => TryParse(text, Dimension.Ratio, si => Ratio.FromDecimalFractions(si), out value, out fault);
-
-    /// <summary>Reads such as "0.1 lb/h".</summary>
-    public static bool TryParseMassFlow(string text, out MassFlow value, out string fault)
-        => TryParse(text, Dimension.MassFlow, si => MassFlow.FromKilogramsPerSecond(si), out value, out fault);
-
-    /// <summary>Reads such as "1.3 W/m²K".</summary>
-    public static bool TryParseHeatTransferCoefficient(string text, out HeatTransferCoefficient value, out string fault)
-        => TryParse(text, Dimension.HeatTransferCoefficient, si => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(si), out value, out fault);
-
-    /// <summary>Reads such as "48 W/mK".</summary>
-    public static bool TryParseThermalConductivity(string text, out ThermalConductivity value, out string fault)
-        => TryParse(text, Dimension.Conductivity, si => ThermalConductivity.FromWattsPerMeterKelvin(si), out value, out fault);
-
-    /// <summary>Reads such as "50.3 MJ/kg".</summary>
-    public static bool TryParseSpecificEnergy(string text, out SpecificEnergy value, out string fault)
-        => TryParse(text, Dimension.HeatingValue, si => SpecificEnergy.FromJoulesPerKilogram(si), out value, out fault);
-
-    /// <summary>Reads such as "400 W/m²".</summary>
-    public static bool TryParseIrradiance(string text, out Irradiance value, out string fault)
-        => TryParse(text, Dimension.Irradiance, si => Irradiance.FromWattsPerSquareMeter(si), out value, out fault);
-
-    /// <summary>Reads such as "95 W/K".</summary>
-    public static bool TryParseHeatConductance(string text, out HeatConductance value, out string fault)
-        => TryParse(text, Dimension.Conductance, si => new HeatConductance(si), out value, out fault);
-
-    /// <summary>Reads such as "1.4 MJ/K".</summary>
-    public static bool TryParseHeatCapacity(string text, out HeatCapacity value, out string fault)
-        => TryParse(text, Dimension.HeatCapacity, si => new HeatCapacity(si), out value, out fault);
 
     private static bool TryParse<T>(string text, Dimension dimension, Func<double, T> make, out T value, out string fault)
         where T : struct

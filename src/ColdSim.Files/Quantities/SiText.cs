@@ -40,12 +40,12 @@ internal static class SiText
             return double.IsFinite(si) ? null : new QuantityFault($"'{text}' is too large to be read");
         }
         if (SpellingTable.IsUnit(unit))
-            return new QuantityFault($"'{unit}' is not a unit of {dimension.Word()}", Expected(dimension));
+            return new QuantityFault($"'{unit}' is not a unit of {dimension.Name()}", Expected(dimension));
         string? nearest = NearestName.Of(unit, SpellingTable.All.Where(u => u.Dimension == dimension).SelectMany(u => u.Spellings));
         return new QuantityFault($"unknown unit '{unit}'", Expected(dimension), nearest);
     }
 
     private static string Expected(Dimension dimension) => dimension == Dimension.Ratio
         ? "accepted: a ratio such as 0.8, 80 % or 4/5"
-        : $"accepted for {dimension.Word()}: {string.Join(", ", SpellingTable.Accepted(dimension))}";
+        : $"accepted for {dimension.Name()}: {string.Join(", ", SpellingTable.Accepted(dimension))}";
 }

@@ -148,7 +148,7 @@ internal static class SpellingTable
     /// <summary>The first spelling of every unit of a dimension, for messages.</summary>
     public static IEnumerable<string> Accepted(Dimension dimension) => All.Where(u => u.Dimension == dimension).Select(u => u.Spellings[0]);
 
-    /// <summary>Leaves out what only decorates: spaces, brackets, dots between factors, raised figures.</summary>
+    /// <summary>Removes what does not matter in a spelling: spaces, brackets, dots between factors, raised figures.</summary>
     private static string Plain(string written)
     {
         StringBuilder plain = new(written.Length);

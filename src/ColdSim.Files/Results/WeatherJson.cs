@@ -14,7 +14,7 @@ public static class WeatherJson
     /// <summary>Writes the answer.</summary>
     /// <param name="answer">What it says.</param>
     /// <param name="output">Takes UTF-8 text; stays open.</param>
-    public static void Write(WeatherAnswer answer, Stream output)
+    public static void Write(WeatherFileReport answer, Stream output)
     {
         ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(output);
@@ -22,7 +22,7 @@ public static class WeatherJson
         {
             json.WriteStartObject();
             json.WriteString("file", answer.File);
-            json.WriteString("format", answer.Weather.Format.Word());
+            json.WriteString("format", answer.Weather.Format.Name());
             json.WriteString("times", answer.Weather.Clock);
             Station(json, answer.Weather.Station);
             Digest(json, answer.Digest);

@@ -17,7 +17,7 @@ public sealed class FolderWeatherSource(string folder) : IWeatherSource
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            shown = FileTrouble.Words(e);
+            shown = FileProblem.WhyUnreadable(e);
             return false;
         }
     }

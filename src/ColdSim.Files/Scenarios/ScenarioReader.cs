@@ -45,7 +45,7 @@ public static class ScenarioReader
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return Failed(new FileProblem(path, 1, 1, "the scenario cannot be opened: " + FileTrouble.Words(e)));
+            return Failed(new FileProblem(path, 1, 1, "the scenario cannot be opened: " + FileProblem.WhyUnreadable(e)));
         }
     }
 

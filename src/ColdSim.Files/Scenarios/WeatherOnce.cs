@@ -1,4 +1,5 @@
 using ColdSim.Files.Weather;
+using ColdSim.Files.Weather.Formats;
 
 namespace ColdSim.Files.Scenarios;
 

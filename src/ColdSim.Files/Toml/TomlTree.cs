@@ -5,8 +5,8 @@ using Tomlyn.Syntax;
 
 namespace ColdSim.Files.Toml;
 
-/// <summary>Turns Tomlyn's syntax tree into tables of values with their places, and gathers what is wrong on the way.</summary>
-/// <remarks>Lines that do not parse are complained of once and left out, so that the rest is still checked.</remarks>
+/// <summary>Turns Tomlyn's syntax tree into tables of values with their places, and collects the faults.</summary>
+/// <remarks>A line that does not parse is reported once and left out, so that the rest is still checked.</remarks>
 internal sealed class TomlTree
 {
     private readonly string _file;
@@ -29,7 +29,7 @@ internal sealed class TomlTree
     /// <summary>Syntax errors and keys given twice.</summary>
     public IReadOnlyList<FileProblem> Problems => _problems;
 
-    /// <summary>Whether something did not parse, so that what is missing may only be unread.</summary>
+    /// <summary>Whether something did not parse, so that what seems missing may only be unread.</summary>
     public bool HasSyntaxErrors => _brokenLines.Count > 0;
 
     /// <summary>Reads a text; never throws for its content.</summary>
@@ -62,8 +62,8 @@ internal sealed class TomlTree
                 return new DocumentSyntax();
             }
             string line = _lines[place.Line - 1].TrimEnd('\r');
-            Add(place, SyntaxWords.Of(first.Message), SyntaxWords.Hint(line));
-            _lines[place.Line - 1] = BrokenHeader.Mend(line);
+            Add(place, BrokenLine.Fault(first.Message), BrokenLine.Hint(line));
+            _lines[place.Line - 1] = BrokenLine.Repair(line);
         }
     }
 
@@ -139,7 +139,7 @@ internal sealed class TomlTree
         return null;
     }
 
-    // Walks into a table on the way to a deeper one; of a list of tables the last is meant.
+    // Goes into a table on the way to a deeper one; of a list of tables the last is meant.
     private TomlTable? Step(TomlTable parent, string name, TextPlace place)
     {
         if (!parent.Entries.TryGetValue(name, out TomlEntry? there))

@@ -3,10 +3,10 @@ namespace ColdSim.Files.Toml;
 /// <summary>A place in a scenario text, counted from 1.</summary>
 internal readonly record struct TextPlace(int Line, int Column);
 
-/// <summary>One value of a scenario text and where it stands.</summary>
+/// <summary>One value of a scenario text and its place.</summary>
 internal abstract record TomlValue(TextPlace Place)
 {
-    /// <summary>What it is, for "found …".</summary>
+    /// <summary>What kind of value it is, for "found …".</summary>
     public abstract string Kind { get; }
 }
 
@@ -41,7 +41,7 @@ internal sealed record TomlList(TextPlace Place, IReadOnlyList<TomlValue> Items)
     public override string Kind => "a list";
 }
 
-/// <summary>A value that Tomlyn could not make sense of and has already complained of.</summary>
+/// <summary>A value that Tomlyn could not read and has already reported.</summary>
 internal sealed record TomlBroken(TextPlace Place) : TomlValue(Place)
 {
     public override string Kind => "an unreadable value";
@@ -54,12 +54,12 @@ internal sealed record TomlTables(TextPlace Place, List<TomlTable> Items) : Toml
 }
 
 /// <summary>A key with the place where it is written.</summary>
-/// <param name="KeyPlace">Of the key.</param>
-/// <param name="Value">What stands after it.</param>
+/// <param name="KeyPlace">The key's place.</param>
+/// <param name="Value">Its value.</param>
 internal sealed record TomlEntry(TextPlace KeyPlace, TomlValue Value);
 
 /// <summary>A table: keys and values, in the order written.</summary>
-/// <param name="Place">Of its header.</param>
+/// <param name="Place">Its header's place.</param>
 /// <param name="Name">Dotted, empty for the top level.</param>
 internal sealed record TomlTable(TextPlace Place, string Name) : TomlValue(Place)
 {

@@ -2,7 +2,7 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>How many rows have what.</summary>
+/// <summary>How many rows have a value in each column.</summary>
 public sealed class ColumnCounts
 {
     private long _wind;
@@ -11,10 +11,10 @@ public sealed class ColumnCounts
     private long _cloud;
     private long _pressure;
 
-    /// <summary>All rows; every one has its air.</summary>
+    /// <summary>All rows; each has an air temperature.</summary>
     public long Rows { get; private set; }
 
-    /// <summary>Each column beside air, by the name it has in a heading, with the rows that have it.</summary>
+    /// <summary>Each column except air, by its heading, with the number of rows that have it.</summary>
     public IEnumerable<(string Name, long Rows)> Each
         => [(WeatherColumn.Wind.Name, _wind), (WeatherColumn.DewPoint.Name, _dewPoint), (WeatherColumn.Sun.Name, _sun), (WeatherColumn.Cloud.Name, _cloud), (WeatherColumn.Pressure.Name, _pressure)];
 

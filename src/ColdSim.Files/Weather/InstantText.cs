@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>ISO 8601 instants with an offset, or without one where the scenario states it.</summary>
+/// <summary>ISO 8601 instants with an offset, or without one where the scenario states it; and offsets from UTC.</summary>
 internal static class InstantText
 {
     private static readonly string[] Formats =
@@ -12,7 +12,7 @@ internal static class InstantText
 
     public const string Accepted = "accepted: such as 2025-01-14T17:00-07:00 or 2025-01-15T00:00Z";
 
-    /// <summary>What came of reading an instant.</summary>
+    /// <summary>The result of reading an instant.</summary>
     public enum Outcome
     {
         Read,
@@ -23,7 +23,7 @@ internal static class InstantText
     public static Outcome TryRead(string text, TimeSpan? offset, out DateTimeOffset instant)
         => TryPlain(text, offset, out instant) ? Outcome.Read : TryAny(text, offset, out instant);
 
-    // The plain form, digit by digit: a long weather file is mostly times. All else is left to TryAny, which reads the plain form alike.
+    // The usual form, digit by digit: a long weather file is mostly times. Any other form is left to TryAny, which reads the usual form the same.
     private static bool TryPlain(ReadOnlySpan<char> text, TimeSpan? offset, out DateTimeOffset instant)
     {
         instant = default;
@@ -66,7 +66,7 @@ internal static class InstantText
         return true;
     }
 
-    // Two digits; so far below zero that no sum with it counts where they are none.
+    // Two digits; where they are not digits, a value so negative that no sum with it is in range.
     private static int Two(ReadOnlySpan<char> text, int at)
         => char.IsAsciiDigit(text[at]) && char.IsAsciiDigit(text[at + 1]) ? 10 * (text[at] - '0') + (text[at + 1] - '0') : -1_000_000;
 
@@ -103,6 +103,15 @@ internal static class InstantText
         instant = new DateTimeOffset(midnight ? local.AddDays(1) : local, used);
         return Outcome.Read;
     }
+
+    /// <summary>An instant as it is written in our own files and messages, such as "2025-01-14T17:00-07:00".</summary>
+    public static string Of(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture);
+
+    /// <summary>An offset from UTC, such as "-07:00" or "+00:00".</summary>
+    public static string OfOffset(TimeSpan offset) => (offset < TimeSpan.Zero ? "-" : "+") + offset.ToString("hh\\:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>An offset written as hours, such as -6.0 or 5.75; null where it is out of range.</summary>
+    public static TimeSpan? OffsetFromHours(double hours) => Math.Abs(hours) <= 14 ? TimeSpan.FromMinutes(Math.Round(hours * 60)) : null;
 
     /// <summary>Reads "-07:00", "+0530", "-7" or "Z".</summary>
     public static bool TryOffset(string text, out TimeSpan offset)

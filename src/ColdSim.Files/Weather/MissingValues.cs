@@ -2,22 +2,22 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>Fills empty cells between two written ones with a straight line, where they are near enough.</summary>
-/// <remarks>Rows wait only until all their cells are written, filled or given up, so never for longer than the longest span.</remarks>
+/// <summary>Fills empty cells between two known values by linear interpolation, where these are near enough.</summary>
+/// <remarks>A row waits only until each of its cells is known, filled or given up, so never for longer than the longest span.</remarks>
 /// <param name="columns">The columns that the file has.</param>
 /// <param name="longest">The longest span that is filled.</param>
-/// <param name="next">Takes the rows, in order.</param>
+/// <param name="next">Receives the rows, in order.</param>
 internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan longest, RowHandler next)
 {
-    // The waiting rows are moved together once so many before them are gone.
-    private const int Gone = 1024;
+    // The waiting rows are moved to the front of the list once this many before them have been passed on.
+    private const int CompactAfter = 1024;
 
     private readonly MissingColumn[] _columns = [.. columns];
     private readonly List<WeatherRow> _rows = [];
     private int _head;
     private long _passed;
 
-    /// <summary>Takes the next row.</summary>
+    /// <summary>Receives the next row.</summary>
     public void Take(in WeatherRow row)
     {
         long place = _passed + _rows.Count - _head;
@@ -25,13 +25,13 @@ internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan
         long settled = place + 1;
         foreach (MissingColumn column in _columns)
             settled = Math.Min(settled, Settled(column, place, row));
-        Hand(settled);
+        PassOn(settled);
     }
 
-    /// <summary>Hands the last rows on and says what was done.</summary>
+    /// <summary>Passes on the last rows and notes what was filled.</summary>
     public void Finish(WeatherFaults faults)
     {
-        Hand(long.MaxValue);
+        PassOn(long.MaxValue);
         foreach (MissingColumn column in _columns.Where(c => c.Empty > 0))
         {
             string rest = column.Filled == column.Empty ? "" : FormattableString.Invariant($", {column.Empty - column.Filled} left to the stand-in");
@@ -39,7 +39,7 @@ internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan
         }
     }
 
-    /// <summary>The place up to which nothing can be filled any more in a column.</summary>
+    /// <summary>The place before which no cell of a column can still be filled.</summary>
     private long Settled(MissingColumn column, long place, in WeatherRow row)
     {
         if (column.Value(row) is not { } after)
@@ -63,13 +63,13 @@ internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan
         return place + 1;
     }
 
-    private void Hand(long settled)
+    private void PassOn(long settled)
     {
         for (; _head < _rows.Count && _passed < settled; _head++, _passed++)
             next(_rows[_head]);
         if (_head == _rows.Count)
             _rows.Clear();
-        else if (_head > Gone && _head > _rows.Count / 2)
+        else if (_head > CompactAfter && _head > _rows.Count / 2)
             _rows.RemoveRange(0, _head);
         else
             return;
@@ -77,10 +77,10 @@ internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan
     }
 }
 
-/// <summary>A column that may have empty cells, and how it stands with them.</summary>
-/// <param name="name">What it is called.</param>
-/// <param name="value">Reads it.</param>
-/// <param name="with">A row with it set.</param>
+/// <summary>A column that may have empty cells, and how many of them were found and filled.</summary>
+/// <param name="name">Its name in messages.</param>
+/// <param name="value">Its value in a row.</param>
+/// <param name="with">The row with its value set.</param>
 internal sealed class MissingColumn(string name, Func<WeatherRow, double?> value, Func<WeatherRow, double, WeatherRow> with)
 {
     public string Name => name;
@@ -89,7 +89,7 @@ internal sealed class MissingColumn(string name, Func<WeatherRow, double?> value
 
     public Func<WeatherRow, double, WeatherRow> With => with;
 
-    /// <summary>The last cell that was written; null before the first.</summary>
+    /// <summary>The last known value; null before the first.</summary>
     public (long Place, DateTimeOffset Time, double Value)? Known { get; set; }
 
     public long Empty { get; set; }

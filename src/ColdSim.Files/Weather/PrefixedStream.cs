@@ -1,6 +1,6 @@
 namespace ColdSim.Files.Weather;
 
-/// <summary>A stream of which some bytes were taken already: these first, then the rest.</summary>
+/// <summary>A stream whose first bytes were already read: gives these first, then the rest.</summary>
 internal sealed class PrefixedStream(byte[] head, Stream rest) : Stream
 {
     private int _at;

@@ -3,21 +3,21 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Files.Weather;
 
 /// <summary>
-/// Takes the rows of a file one by one, passes over those that nobody asked for, and hands the others on finished: order, gaps, empty
-/// cells, sun. It holds no more rows than a gap that may be bridged has.
+/// Receives the rows of a file one by one, skips those outside the requested window, and passes on the others complete: order, gaps, empty
+/// cells and irradiance. It holds no more rows than a gap that may be bridged has.
 /// </summary>
-internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults, IRowSink taker)
+internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults, IRowSink sink)
 {
     private readonly HashSet<WeatherColumn> _columns = [];
     private readonly WeatherGaps _gaps = new(request.Bridge);
     private (DateTimeOffset Time, int Line)? _last;
     private DateTimeOffset? _first;
-    private DateTimeOffset? _behind;
+    private DateTimeOffset? _firstAfterWindow;
     private DateTimeOffset _before;
     private long _kept;
     private bool _begun;
     private MissingValues? _missing;
-    private SunAtStamps? _sun;
+    private IrradianceAtTimestamps? _sun;
 
     /// <summary>The longest gaps that are bridged; known when finished.</summary>
     public IReadOnlyList<WeatherGap> Gaps { get; private set; } = [];
@@ -28,28 +28,28 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     /// <summary>The layout that is read.</summary>
     public WeatherFormat Format { get; set; }
 
-    /// <summary>Rows that lay outside the window.</summary>
+    /// <summary>Rows outside the window.</summary>
     public long Outside { get; private set; }
 
-    /// <summary>Whether the window is behind, so that reading on is of no use.</summary>
-    public bool Past => request.To is { } to && _last is { } last && to.CompareTo(last.Time) < 0;
+    /// <summary>Whether the rows are past the window, so that the rest of the file need not be read.</summary>
+    public bool IsPastWindow => request.To is { } to && _last is { } last && to.CompareTo(last.Time) < 0;
 
     /// <summary>Set where a row could not be read; it leaves a gap that is not in the file.</summary>
-    public bool Skipped { get; set; }
+    public bool HasSkippedRows { get; set; }
 
-    public SunMeaning Sun { get; set; }
+    public IrradianceAveraging Averaging { get; set; }
 
     public WeatherStation Station { get; set; } = new();
 
     public string Clock { get; set; } = "";
 
-    /// <summary>How a complaint about too few rows begins.</summary>
-    public string Nothing { get; set; } = "no rows below the headings";
+    /// <summary>The fault of a file without rows.</summary>
+    public string EmptyMessage { get; set; } = "no rows below the headings";
 
-    /// <summary>Says that the file has a column.</summary>
+    /// <summary>Declares that the file has a column.</summary>
     public void DeclareColumn(WeatherColumn column) => _columns.Add(column);
 
-    /// <summary>Takes the next row.</summary>
+    /// <summary>Adds the next row.</summary>
     public void Add(in WeatherRow row, int line)
     {
         if (_last is { } last && !Follows(last, row.Time, line))
@@ -60,7 +60,7 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         {
             Outside++;
             if (request.To?.CompareTo(row.Time) < 0)
-                _behind ??= row.Time;
+                _firstAfterWindow ??= row.Time;
             return;
         }
         if (_kept++ > 0)
@@ -68,33 +68,33 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         _before = row.Time;
         if (faults.Any)
             return;
-        _sun ??= new SunAtStamps(Sun, Hand);
+        _sun ??= new IrradianceAtTimestamps(Averaging, PassOn);
         _missing ??= new MissingValues(MayBeMissing(), request.Bridge, _sun.Take);
         _missing.Take(row);
     }
 
-    /// <summary>Checks the whole and hands the last rows on.</summary>
-    /// <param name="line">Where the file ends.</param>
+    /// <summary>Checks the whole and passes on the last rows.</summary>
+    /// <param name="line">The last line of the file.</param>
     public void Finish(int line)
     {
         if (_kept < 2 && !faults.Any)
             TooFew(Math.Max(1, line));
-        if (!Skipped)
+        if (!HasSkippedRows)
             (Gaps, AllGaps) = _gaps.Check(faults);
         if (faults.Any)
             return;
         _missing?.Finish(faults);
         _sun?.Finish();
         if (_sun is { Changed: true })
-            faults.Note($"{faults.File}: sun: means over the hour {(Sun == SunMeaning.HourBefore ? "before" : "after")} each time; each time is given the mean of the hours on its two sides");
+            faults.Note($"{faults.File}: sun: means over the hour {(Averaging == IrradianceAveraging.HourEnding ? "before" : "after")} each time; each time is given the mean of the hours on its two sides");
     }
 
-    private void Hand(in WeatherRow row)
+    private void PassOn(in WeatherRow row)
     {
         if (!_begun)
-            taker.Begin(new WeatherSource(Format, Clock, Station));
+            sink.Begin(new WeatherSource(Format, Clock, Station));
         _begun = true;
-        taker.Take(row);
+        sink.Take(row);
     }
 
     private IEnumerable<MissingColumn> MayBeMissing()
@@ -117,27 +117,27 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         {
             string what = _kept == 0 ? "no row" : "only one row";
 
-            // Nothing is read behind the window, so its end need not be the file's.
-            faults.Report(line, 1, $"{what} in the window asked for", _behind switch
+            // Nothing is read after the window, so the last row that was read need not be the file's last.
+            faults.Report(line, 1, $"{what} in the window asked for", _firstAfterWindow switch
             {
-                null => $"the file goes from {WeatherGaps.Text(first)} to {WeatherGaps.Text(last.Time)}",
-                { } behind when behind == first => $"the file begins at {WeatherGaps.Text(first)}",
-                { } behind => $"the file begins at {WeatherGaps.Text(first)}, its first row behind the window is at {WeatherGaps.Text(behind)}",
+                null => $"the file goes from {InstantText.Of(first)} to {InstantText.Of(last.Time)}",
+                { } after when after == first => $"the file begins at {InstantText.Of(first)}",
+                { } after => $"the file begins at {InstantText.Of(first)}, its first row behind the window is at {InstantText.Of(after)}",
             });
             return;
         }
-        faults.Report(line, 1, _kept == 0 ? Nothing : "only one row", accepted);
+        faults.Report(line, 1, _kept == 0 ? EmptyMessage : "only one row", accepted);
     }
 
     private bool Follows((DateTimeOffset Time, int Line) last, DateTimeOffset time, int line)
     {
         if (time > last.Time)
             return true;
-        string before = FormattableString.Invariant($"{WeatherGaps.Text(last.Time)} in line {last.Line}");
+        string before = FormattableString.Invariant($"{InstantText.Of(last.Time)} in line {last.Line}");
         if (time == last.Time)
-            faults.Report(line, 1, $"{WeatherGaps.Text(time)} is the same instant as {before}");
+            faults.Report(line, 1, $"{InstantText.Of(time)} is the same instant as {before}");
         else
-            faults.Report(line, 1, $"{WeatherGaps.Text(time)} comes after {before}", "accepted: rows in order of time");
+            faults.Report(line, 1, $"{InstantText.Of(time)} comes after {before}", "accepted: rows in order of time");
         return false;
     }
 }

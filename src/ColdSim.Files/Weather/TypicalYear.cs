@@ -3,8 +3,8 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Files.Weather;
 
 /// <summary>
-/// Puts rows that are dated by month, day and minute on one clock. In a typical year the months come from different years; they are
-/// put on one nominal year, one after another as they stand.
+/// Gives a time to rows that are dated by month, day and minute. In a typical year the months come from different years; they are
+/// put on one nominal year in the order of the file.
 /// </summary>
 internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCollector rows, WeatherFaults faults)
 {
@@ -17,20 +17,20 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
     /// <summary>The last day seen, for the reader's check of completeness.</summary>
     public (int Month, int Day)? LastDay => _stamps.Count == 0 ? null : (_stamps[^1].Month, _stamps[^1].Day);
 
-    /// <summary>Takes a row; reports a date that is none.</summary>
+    /// <summary>Adds a row; reports a date that does not exist.</summary>
     /// <param name="year">As written.</param>
     /// <param name="month">1 to 12.</param>
     /// <param name="day">1 to 31.</param>
     /// <param name="minute">Of the day, 1,440 for its end.</param>
     /// <param name="row">The rest; its time is set here.</param>
-    /// <param name="line">Where it stands.</param>
+    /// <param name="line">Its line.</param>
     public void Add(int year, int month, int day, int minute, in WeatherRow row, int line)
     {
         // A leap day is a day in any year here: the years are mixed.
         if (month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(2000, month) || minute is < 0 or > DayMinutes || year is < 2 or > 9990)
         {
             faults.Report(line, 1, $"{year}-{month}-{day}, minute {minute} is no time of a year");
-            rows.Skipped = true;
+            rows.HasSkippedRows = true;
             return;
         }
         // Some files write the end of a day as 00:00 with the same date.
@@ -39,7 +39,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
         _stamps.Add(new Stamp(year, month, day, minute, row, line));
     }
 
-    /// <summary>Hands the rows on, in order.</summary>
+    /// <summary>Passes on the rows, in order.</summary>
     public void Finish()
     {
         if (_stamps.Count == 0)
@@ -92,7 +92,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
     private DateTimeOffset At(int year, int month, int day, int minute)
         => new DateTimeOffset(year, month, day, 0, 0, 0, offset).AddMinutes(minute);
 
-    // Mixed where a year does not go on as a calendar does.
+    // Mixed where the years do not follow each other as in a calendar.
     private bool Mixed()
     {
         for (int i = 1; i < _stamps.Count; i++)

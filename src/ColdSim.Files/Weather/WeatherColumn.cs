@@ -1,9 +1,10 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Physics.MoistAir;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>A column that may stand in a weather file.</summary>
-/// <param name="Name">As it is called in messages and written by us.</param>
+/// <summary>A column that a weather file may have.</summary>
+/// <param name="Name">Its name in messages and in files that we write.</param>
 /// <param name="Aliases">Other headings for the same.</param>
 /// <param name="Dimension">What it measures.</param>
 /// <param name="Example">Name with the unit we write.</param>
@@ -11,6 +12,8 @@ namespace ColdSim.Files.Weather;
 /// <param name="High">Highest value accepted, with its unit.</param>
 internal sealed record WeatherColumn(string Name, string[] Aliases, Dimension Dimension, string Example, string Low, string High)
 {
+    private const double DriestAir_frac = 0.001;
+
     public static readonly WeatherColumn Air = new("air", ["temperature", "air temperature"], Dimension.Temperature, "air [°C]", "-90 °C", "60 °C");
     public static readonly WeatherColumn Wind = new("wind", ["wind speed"], Dimension.Speed, "wind [m/s]", "0 m/s", "100 m/s");
     public static readonly WeatherColumn Humidity = new("humidity", ["relative humidity"], Dimension.Ratio, "humidity [%]", "0 %", "100 %");
@@ -27,6 +30,25 @@ internal sealed record WeatherColumn(string Name, string[] Aliases, Dimension Di
 
     /// <summary>The limits in SI.</summary>
     public (double Low, double High) Limits { get; } = (Si(Low, Dimension), Si(High, Dimension));
+
+    /// <summary>A unit of the column by its spelling; weather files have some that nobody else has, such as tenths of the sky.</summary>
+    public UnitSpelling Unit(string unit) => FindUnit(unit) ?? throw new ArgumentException($"'{unit}' is not a unit of {Dimension.Name()}", nameof(unit));
+
+    /// <summary>The same, or null.</summary>
+    public UnitSpelling? FindUnit(string unit) => unit switch
+    {
+        "tenths" when Dimension == Dimension.Ratio => new(Dimension.Ratio, ["tenths"], 0.1, 0, null, false),
+        "oktas" when Dimension == Dimension.Ratio => new(Dimension.Ratio, ["oktas"], 0.125, 0, null, false),
+
+        // The energy of one hour.
+        "Wh/m²" or "Wh/m2" when Dimension == Dimension.Irradiance => new(Dimension.Irradiance, ["Wh/m²"], 1, 0, null, false),
+        "mp/h" when Dimension == Dimension.Speed => SpellingTable.Find(Dimension, "mph"),
+        _ => SpellingTable.Find(Dimension, unit),
+    };
+
+    /// <summary>Dew point from relative humidity, both over water, as weather services give them below freezing too.</summary>
+    public static double DewPoint_K(double air_K, double humidity_frac)
+        => MagnusFormula.DewPoint_K(Math.Max(humidity_frac, DriestAir_frac) * MagnusFormula.OverWater_Pa(air_K));
 
     private static double Si(string text, Dimension dimension)
         => SiText.Read(text, dimension, out double si) is { } fault ? throw new ArgumentException(fault.ToString()) : si;

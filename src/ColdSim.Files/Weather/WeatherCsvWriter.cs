@@ -4,7 +4,7 @@ using CsvHelper;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>Writes rows of weather as the CSV that <see cref="WeatherCsv"/> reads, one by one.</summary>
+/// <summary>Writes rows of weather one by one in our own CSV layout.</summary>
 public sealed class WeatherCsvWriter : IDisposable
 {
     private const double Zero_K = 273.15;
@@ -23,9 +23,9 @@ public sealed class WeatherCsvWriter : IDisposable
     private readonly (Func<WeatherRow, double?> Value, string Format)[] _columns;
 
     /// <summary>Writes the headings; columns that no row has are left out.</summary>
-    /// <param name="output">Takes the text; stays open.</param>
+    /// <param name="output">Receives the text; stays open.</param>
     /// <param name="counts">Which columns the rows have.</param>
-    /// <param name="comment">Lines to stand above it, or null.</param>
+    /// <param name="comment">Comment lines above the headings, or null.</param>
     public WeatherCsvWriter(TextWriter output, ColumnCounts counts, string? comment = null)
     {
         ArgumentNullException.ThrowIfNull(output);
@@ -43,8 +43,8 @@ public sealed class WeatherCsvWriter : IDisposable
 
     /// <summary>Writes all rows.</summary>
     /// <param name="rows">In order of time.</param>
-    /// <param name="output">Takes the text; stays open.</param>
-    /// <param name="comment">Lines to stand above it, or null.</param>
+    /// <param name="output">Receives the text; stays open.</param>
+    /// <param name="comment">Comment lines above the headings, or null.</param>
     public static void Write(IReadOnlyList<WeatherRow> rows, TextWriter output, string? comment = null)
     {
         ArgumentNullException.ThrowIfNull(rows);
@@ -59,12 +59,12 @@ public sealed class WeatherCsvWriter : IDisposable
     /// <summary>Writes the next row.</summary>
     public void Add(in WeatherRow row)
     {
-        _csv.WriteField(WeatherGaps.Text(row.Time));
+        _csv.WriteField(InstantText.Of(row.Time));
         foreach ((Func<WeatherRow, double?> value, string format) in _columns)
             _csv.WriteField(value(row)?.ToString(format, CultureInfo.InvariantCulture) ?? "");
         _csv.EndRecord();
     }
 
-    /// <summary>Writes what is still held back; the output stays open.</summary>
+    /// <summary>Writes what is still buffered; the output stays open.</summary>
     public void Dispose() => _csv.Dispose();
 }

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>Gathers what is wrong with a weather file; after the first few only their number is kept.</summary>
+/// <summary>Collects the faults, warnings and notes of a weather file; after the first few faults only their number is kept.</summary>
 internal sealed class WeatherFaults(string file)
 {
     private const int Shown = 20;

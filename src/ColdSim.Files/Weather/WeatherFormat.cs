@@ -31,10 +31,10 @@ public enum WeatherFormat
     Mapped,
 }
 
-/// <summary>The words for the formats.</summary>
-public static class WeatherFormatWords
+/// <summary>The names of the formats.</summary>
+public static class WeatherFormatNames
 {
-    private static readonly (WeatherFormat Format, string Word, string Title)[] All =
+    private static readonly (WeatherFormat Format, string Name, string Title)[] All =
     [
         (WeatherFormat.Csv, "csv", "our own CSV"),
         (WeatherFormat.Epw, "epw", "EPW (EnergyPlus weather)"),
@@ -47,13 +47,13 @@ public static class WeatherFormatWords
         (WeatherFormat.Mapped, "map", "a table by its column map"),
     ];
 
-    /// <summary>The formats that can be asked for by a word; a column map asks for itself.</summary>
-    public static IReadOnlyList<(string Word, WeatherFormat Format)> Choices { get; } =
-        [.. All.Where(f => f.Format != WeatherFormat.Mapped).Select(f => (f.Word, f.Format))];
+    /// <summary>The formats that can be chosen by name; a column map is chosen by giving one.</summary>
+    public static IReadOnlyList<(string Name, WeatherFormat Format)> Choices { get; } =
+        [.. All.Where(f => f.Format != WeatherFormat.Mapped).Select(f => (f.Name, f.Format))];
 
-    /// <summary>The word on the command line, in scenarios and in JSON.</summary>
-    public static string Word(this WeatherFormat format) => All.First(f => f.Format == format).Word;
+    /// <summary>The name on the command line, in scenarios and in JSON.</summary>
+    public static string Name(this WeatherFormat format) => All.First(f => f.Format == format).Name;
 
-    /// <summary>The name as people know it.</summary>
+    /// <summary>The full name, for people.</summary>
     public static string Title(this WeatherFormat format) => All.First(f => f.Format == format).Title;
 }

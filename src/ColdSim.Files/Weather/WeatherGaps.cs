@@ -3,36 +3,36 @@ using System.Globalization;
 namespace ColdSim.Files.Weather;
 
 /// <summary>A span without rows.</summary>
-/// <param name="From">The row before it.</param>
-/// <param name="To">The row after it.</param>
+/// <param name="From">The time of the row before it.</param>
+/// <param name="To">The time of the row after it.</param>
 public sealed record WeatherGap(DateTimeOffset From, DateTimeOffset To)
 {
     /// <summary>How long it is.</summary>
     public TimeSpan Length => To - From;
 }
 
-/// <summary>Looks at the spacing of a file's rows: nothing missing for longer than can be bridged.</summary>
-/// <remarks>Which spacing is usual is known only at the end, so the longest are kept until then; how many there are is counted.</remarks>
+/// <summary>Finds the gaps between a file's rows: which are bridged, and which are too long for that.</summary>
+/// <remarks>Which spacing is usual is known only at the end, so the longest are kept until then and the rest are counted.</remarks>
 internal sealed class WeatherGaps(TimeSpan longest)
 {
-    /// <summary>The longest time between two rows that a straight line may bridge unasked.</summary>
+    /// <summary>The longest time between two rows that a straight line bridges by default.</summary>
     public static readonly TimeSpan Longest = TimeSpan.FromHours(3);
 
     // A spacing counts as a gap from here on, per usual spacing, so that a late reading is not one.
     private const double GapFactor = 1.5;
-    private const int Told = 20;
+    private const int Listed = 20;
     private const int Kept = 1000;
 
-    // Below this spacings are told apart by the millisecond, from here on by the second, so that there are never very many.
+    // Below this, spacings are distinguished by the millisecond, from here on by the second, so that the table of them stays small.
     private static readonly TimeSpan Fine = TimeSpan.FromSeconds(10);
 
-    // How often each spacing occurs: the median without keeping them all.
+    // How often each spacing occurs, so that the median is found without keeping them all.
     private readonly Dictionary<long, long> _spacings = [];
     private readonly PriorityQueue<WeatherGap, (TimeSpan Length, long Earlier)> _long = new();
     private readonly List<(WeatherGap Gap, int Line)> _tooLong = [];
     private (int Count, int Line) _more;
 
-    /// <summary>Takes the next two neighbours.</summary>
+    /// <summary>Adds the spacing of the next two rows.</summary>
     public void Between(DateTimeOffset before, DateTimeOffset after, int line)
     {
         TimeSpan spacing = after - before;
@@ -40,19 +40,19 @@ internal sealed class WeatherGaps(TimeSpan longest)
         _spacings[ticks] = _spacings.GetValueOrDefault(ticks) + 1;
         if (spacing <= longest)
             Keep(before, after);
-        else if (_tooLong.Count < Told)
+        else if (_tooLong.Count < Listed)
             _tooLong.Add((new WeatherGap(before, after), line));
         else
             _more = (_more.Count + 1, line);
     }
 
-    /// <summary>Reports what is too long, notes what is bridged, and gives the longest of it and how much there is.</summary>
+    /// <summary>Reports gaps that are too long, notes those that are bridged, and returns the longest of these and how many there are.</summary>
     public (IReadOnlyList<WeatherGap> Longest, long All) Check(WeatherFaults faults)
     {
         foreach ((WeatherGap gap, int line) in _tooLong)
         {
             faults.Report(line, 1,
-                $"nothing between {Text(gap.From)} and {Text(gap.To)}, {Hours(gap.Length)} h",
+                $"nothing between {InstantText.Of(gap.From)} and {InstantText.Of(gap.To)}, {Hours(gap.Length)} h",
                 $"accepted: at most {Hours(longest)} h between rows{(longest == Longest ? "" : ", as asked for")}");
         }
 
@@ -65,22 +65,22 @@ internal sealed class WeatherGaps(TimeSpan longest)
         (long Ticks, long Times)[] gaps = [.. _spacings.Where(s => IsGap(TimeSpan.FromTicks(s.Key))).Select(s => (s.Key, s.Value))];
         long all = gaps.Sum(g => g.Times);
         WeatherGap[] bridged = [.. _long.UnorderedItems.Select(i => i.Element).Where(g => IsGap(TimeSpan.FromTicks(Rounded(g.Length)))).OrderBy(g => g.From)];
-        foreach (WeatherGap gap in bridged.Take(Told))
+        foreach (WeatherGap gap in bridged.Take(Listed))
         {
             string asked = gap.Length > Longest ? ", by a straight line, as asked for" : "";
-            faults.Note($"{faults.File}: bridged {Hours(gap.Length)} h between {Text(gap.From)} and {Text(gap.To)}{asked}");
+            faults.Note($"{faults.File}: bridged {Hours(gap.Length)} h between {InstantText.Of(gap.From)} and {InstantText.Of(gap.To)}{asked}");
         }
 
-        if (all > Told)
+        if (all > Listed)
         {
-            double rest = gaps.Sum(g => TimeSpan.FromTicks(g.Ticks).TotalHours * g.Times) - bridged.Take(Told).Sum(g => g.Length.TotalHours);
-            faults.Note($"{faults.File}: bridged {all - Told} more gaps, {rest:0.##} h in all");
+            double rest = gaps.Sum(g => TimeSpan.FromTicks(g.Ticks).TotalHours * g.Times) - bridged.Take(Listed).Sum(g => g.Length.TotalHours);
+            faults.Note($"{faults.File}: bridged {all - Listed} more gaps, {rest:0.##} h in all");
         }
 
         return (bridged, all);
     }
 
-    // Of alike ones the earliest stay.
+    // Of gaps of the same length the earliest are kept.
     private void Keep(DateTimeOffset from, DateTimeOffset to)
     {
         (TimeSpan, long) rank = (to - from, -from.UtcTicks);
@@ -110,8 +110,6 @@ internal sealed class WeatherGaps(TimeSpan longest)
 
         return TimeSpan.Zero;
     }
-
-    internal static string Text(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture);
 
     internal static string Hours(TimeSpan span) => span.TotalHours.ToString("0.##", CultureInfo.InvariantCulture);
 }

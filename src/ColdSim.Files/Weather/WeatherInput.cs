@@ -3,7 +3,7 @@ using System.Text;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>An opened weather file: unpacked, its encoding known, its first lines seen, the rest not yet read.</summary>
+/// <summary>An opened weather file: unpacked, its encoding and first lines known, the rest not yet read.</summary>
 internal sealed class WeatherInput : IDisposable
 {
     private const int HeadLength = 1 << 16;
@@ -41,7 +41,7 @@ internal sealed class WeatherInput : IDisposable
     /// <summary>The whole as bytes, from its beginning; not together with <see cref="Text"/>.</summary>
     public Stream Raw => _bytes;
 
-    /// <summary>Looks at the beginning; the stream is disposed of with what comes back.</summary>
+    /// <summary>Reads the beginning; disposing the result disposes the stream.</summary>
     public static WeatherInput Open(Stream stream)
     {
         byte[] head = Peek(stream);
@@ -69,7 +69,7 @@ internal sealed class WeatherInput : IDisposable
         return head[..length];
     }
 
-    // UTF-8 where the beginning is; otherwise one byte a character, as spreadsheets save.
+    // UTF-8 if the beginning is valid UTF-8; otherwise one byte a character, as spreadsheets save.
     private static Encoding EncodingOf(byte[] head)
     {
         UTF8Encoding strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
@@ -77,7 +77,7 @@ internal sealed class WeatherInput : IDisposable
             return strict;
         try
         {
-            // A character may be cut in two at the end of what was seen.
+            // The last character of the beginning may be incomplete.
             strict.GetDecoder().GetCharCount(head, 0, head.Length, flush: false);
             return strict;
         }

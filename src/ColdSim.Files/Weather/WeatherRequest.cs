@@ -1,18 +1,18 @@
 namespace ColdSim.Files.Weather;
 
-/// <summary>How a weather file is to be read; nothing stated means: look at the file.</summary>
+/// <summary>How a weather file is to be read; what is not stated is taken from the file.</summary>
 public sealed record WeatherRequest
 {
-    /// <summary>The layout; null recognises it.</summary>
+    /// <summary>The layout; null detects it.</summary>
     public WeatherFormat? Format { get; init; }
 
     /// <summary>Offset from UTC of times without one, and the clock on which times in UTC are shown.</summary>
     public TimeSpan? Offset { get; init; }
 
-    /// <summary>Rows before this are passed over.</summary>
+    /// <summary>Rows before this are skipped.</summary>
     public WindowEdge? From { get; init; }
 
-    /// <summary>Rows after this are passed over.</summary>
+    /// <summary>Rows after this are skipped.</summary>
     public WindowEdge? To { get; init; }
 
     /// <summary>The longest gap that a straight line may bridge.</summary>
@@ -21,6 +21,6 @@ public sealed record WeatherRequest
     /// <summary>The year on which a typical year is put; null chooses one.</summary>
     public int? Year { get; init; }
 
-    /// <summary>Which heading is what, for tables of no known layout.</summary>
+    /// <summary>The meaning of the headings, for tables of no known layout.</summary>
     public ColumnMap? Map { get; init; }
 }

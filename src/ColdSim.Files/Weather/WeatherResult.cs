@@ -2,28 +2,28 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>What came of reading a weather file.</summary>
+/// <summary>The result of reading a weather file.</summary>
 public sealed record WeatherResult
 {
-    /// <summary>The rows in order of time; empty where there are problems, or somebody else took them.</summary>
+    /// <summary>The rows in order of time; empty where there are problems or a sink received them.</summary>
     public required IReadOnlyList<WeatherRow> Rows { get; init; }
 
-    /// <summary>What is wrong, in order of place.</summary>
+    /// <summary>The faults, in order of place.</summary>
     public required IReadOnlyList<FileProblem> Problems { get; init; }
 
-    /// <summary>Columns that were left aside.</summary>
+    /// <summary>Columns that were not used, and other doubts about the file.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
 
-    /// <summary>Gaps that were bridged and empty cells that were filled in; the report names them.</summary>
+    /// <summary>Gaps that were bridged and empty cells that were filled in; the report lists them.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 
     /// <summary>The layout that was read.</summary>
     public WeatherFormat Format { get; init; }
 
-    /// <summary>How the times were understood, in a few words.</summary>
+    /// <summary>How the times were interpreted, in a few words.</summary>
     public string Clock { get; init; } = "";
 
-    /// <summary>Where it is the weather of.</summary>
+    /// <summary>The place of the weather.</summary>
     public WeatherStation Station { get; init; } = new();
 
     /// <summary>Gaps that a straight line bridges, in order of time; where there are very many, the longest.</summary>
@@ -32,6 +32,6 @@ public sealed record WeatherResult
     /// <summary>How many gaps a straight line bridges.</summary>
     public long AllGaps { get; init; }
 
-    /// <summary>Rows that lay outside the window asked for.</summary>
+    /// <summary>Rows outside the requested window.</summary>
     public long Outside { get; init; }
 }

@@ -1,6 +1,6 @@
 namespace ColdSim.Files.Weather;
 
-/// <summary>Where a file's weather was measured or reckoned; what the file does not say is null.</summary>
+/// <summary>The place where a file's weather was measured or computed; what the file does not give is null.</summary>
 public sealed record WeatherStation
 {
     /// <summary>Its number or code.</summary>

@@ -2,12 +2,12 @@ using System.Globalization;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>An edge of the window that is asked for: an instant, or a reading of the file's own clock.</summary>
+/// <summary>An end of the requested window: an instant, or a time on the file's own clock.</summary>
 /// <param name="Clock">Date and time of day.</param>
 /// <param name="Offset">Its offset from UTC; null for the file's own clock.</param>
 public readonly record struct WindowEdge(DateTime Clock, TimeSpan? Offset)
 {
-    /// <summary>Reads <c>2025-01-14</c>, <c>2025-01-14T16:00</c> or an instant with offset; null where it is none of them.</summary>
+    /// <summary>Reads <c>2025-01-14</c>, <c>2025-01-14T16:00</c> or an instant with offset; null for anything else.</summary>
     /// <param name="text">As written.</param>
     /// <param name="endOfDay">Whether a date alone means its end.</param>
     public static WindowEdge? Read(string text, bool endOfDay)
@@ -20,7 +20,7 @@ public readonly record struct WindowEdge(DateTime Clock, TimeSpan? Offset)
         return InstantText.TryRead(text, TimeSpan.Zero, out DateTimeOffset local) == InstantText.Outcome.Read ? new WindowEdge(local.DateTime, null) : null;
     }
 
-    /// <summary>Whether a window from this edge to another has no length; false where that hangs on the file's own clock.</summary>
+    /// <summary>Whether a window from this edge to another would be empty; false where that depends on the file's own clock.</summary>
     public bool IsNotBefore(WindowEdge other) => (Offset, other.Offset) switch
     {
         ({ } own, { } its) => new DateTimeOffset(Clock, own) >= new DateTimeOffset(other.Clock, its),
@@ -30,6 +30,6 @@ public readonly record struct WindowEdge(DateTime Clock, TimeSpan? Offset)
         _ => Clock - other.Clock > TimeSpan.FromHours(26),
     };
 
-    /// <summary>Below zero where the edge lies before an instant, above where it lies behind.</summary>
+    /// <summary>Negative if the edge is before an instant, positive if it is after it.</summary>
     public int CompareTo(DateTimeOffset time) => Offset is { } offset ? new DateTimeOffset(Clock, offset).CompareTo(time) : Clock.CompareTo(time.DateTime);
 }

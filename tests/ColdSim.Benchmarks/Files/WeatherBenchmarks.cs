@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using BenchmarkDotNet.Attributes;
 using ColdSim.Files.Weather;
+using ColdSim.Files.Weather.Formats;
 
 namespace ColdSim.Benchmarks.Files;
 

@@ -116,8 +116,8 @@ public class QuantityTextTests
     [Fact]
     public void Capitals_matter_where_they_change_the_meaning()
     {
-        Assert.False(QuantityText.TryParseEnergy("3 mJ", out _, out string fault));
-        Assert.StartsWith("unknown unit 'mJ'", fault, StringComparison.Ordinal);
+        QuantityFault? fault = SiText.Read("3 mJ", Dimension.Energy, out _);
+        Assert.Equal("unknown unit 'mJ'", fault?.What);
     }
 
     [Fact]
@@ -191,7 +191,7 @@ public class QuantityTextTests
         string meaning = unit.Offset == 0
             ? $"{factor} {SiName(unit.Dimension)}"
             : $"(t + {unit.Offset.ToString(CultureInfo.InvariantCulture)}) × {factor} K";
-        return $"| {unit.Dimension.Word()} | {spellings} | {meaning.Trim()} |";
+        return $"| {unit.Dimension.Name()} | {spellings} | {meaning.Trim()} |";
     }
 
     private static string SiName(Dimension dimension) => dimension switch

@@ -15,8 +15,8 @@ internal static class ColumnsSection
         int line = section.Whole("header_line", 1, 40) ?? 1;
         char? separator = section.Choice("separator", (",", ','), (";", ';'), ("tab", '\t'), ("|", '|'));
         IReadOnlyList<string> missing = Missing(section);
-        SunMeaning sun = section.Choice(
-            "sun_is", ("instant", SunMeaning.Instant), ("hour before", SunMeaning.HourBefore), ("hour after", SunMeaning.HourAfter)) ?? SunMeaning.Instant;
+        IrradianceAveraging sun = section.Choice(
+            "sun_is", ("instant", IrradianceAveraging.Instantaneous), ("hour before", IrradianceAveraging.HourEnding), ("hour after", IrradianceAveraging.HourBeginning)) ?? IrradianceAveraging.Instantaneous;
         foreach (WeatherColumn column in WeatherColumn.All)
         {
             string key = column.Name.Replace(' ', '_');
@@ -26,7 +26,7 @@ internal static class ColumnsSection
                 columns[column.Name] = new MappedColumn(heading, unit);
             else if (unit is not null)
                 section.Report(key + "_unit", $"'{key}_unit' without '{key}'");
-            if (unit is not null && Units.Find(column, unit) is null)
+            if (unit is not null && column.FindUnit(unit) is null)
                 section.Report(key + "_unit", $"'{key}_unit' is \"{unit}\"", "accepted: " + string.Join(", ", Quantities.SpellingTable.Accepted(column.Dimension)));
         }
         section.Finish();

@@ -63,7 +63,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
     private static WeatherRequest ReadKeys(SectionReader section, TimeSpan? offset) => new()
     {
-        Format = section.Choice("format", WeatherFormatWords.Choices),
+        Format = section.Choice("format", WeatherFormatNames.Choices),
         Offset = offset,
         From = ReadEdge(section, "from"),
         To = ReadEdge(section, "to"),

@@ -9,7 +9,7 @@ internal static class EpwCsv
     private const int FirstHeaderFields = 10;
     private const int LeastFields = 24;
 
-    public static void Read(Records records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         TimeSpan? offset = null;
         int perHour = 1;
@@ -24,7 +24,7 @@ internal static class EpwCsv
                     offset = Location(records, rows, faults);
                     break;
                 case "DATA PERIODS":
-                    perHour = Whole(records, 2) is int n and >= 1 and <= 60 ? n : 1;
+                    perHour = records.WholeNumber(2) is int n and >= 1 and <= 60 ? n : 1;
                     end = MonthDay(records.Text(6));
                     break;
             }
@@ -37,61 +37,61 @@ internal static class EpwCsv
                 faults.Report(1, 1, "no line LOCATION with a time zone", "accepted: as its publisher lays it out, or an offset stated beside the file");
             return;
         }
-        rows.Clock = $"local standard time, UTC{OffsetText.Of(clock)}; hour 1 ends at 01:00";
-        rows.Sun = SunMeaning.HourBefore;
-        rows.Nothing = "no rows of data";
-        ForeignTable table = Table(records, rows, faults);
+        rows.Clock = $"local standard time, UTC{InstantText.OfOffset(clock)}; hour 1 ends at 01:00";
+        rows.Averaging = IrradianceAveraging.HourEnding;
+        rows.EmptyMessage = "no rows of data";
+        SourceTable table = Table(records, rows, faults);
         TypicalYear year = new(request, clock, rows, faults);
         for (; data; data = records.Next())
             Row(records, perHour, table, year, rows, faults);
         year.Finish();
-        rows.Skipped |= records.Broken;
+        rows.HasSkippedRows |= records.HasBroken;
         if (end is { } last && year.LastDay is { } seen && seen != last && !faults.Any)
             faults.Warn($"{faults.File}: ends on {seen.Month}/{seen.Day}, its line DATA PERIODS says {last.Month}/{last.Day}; cut short, perhaps");
         table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 
-    private static bool IsData(Records records) => records.Count >= 6 && Whole(records, 0) is > 0 && Whole(records, 1) is not null && Whole(records, 2) is not null;
+    private static bool IsData(RecordReader records) => records.Count >= 6 && records.WholeNumber(0) is > 0 && records.WholeNumber(1) is not null && records.WholeNumber(2) is not null;
 
-    private static ForeignTable Table(Records records, RowCollector rows, WeatherFaults faults)
+    private static SourceTable Table(RecordReader records, RowCollector rows, WeatherFaults faults)
     {
-        ForeignTable table = new(records, faults);
-        table.Add(new ForeignColumn(WeatherColumn.Air, 6, "dry bulb [°C]", Units.Of(WeatherColumn.Air, "°C")) { Missing = ForeignColumn.From(99.9) });
-        table.Add(new ForeignColumn(WeatherColumn.DewPoint, 7, "dew point [°C]", Units.Of(WeatherColumn.DewPoint, "°C")) { Missing = ForeignColumn.From(99.9) });
-        table.Add(new ForeignColumn(WeatherColumn.Humidity, 8, "relative humidity [%]", Units.Of(WeatherColumn.Humidity, "%")) { Missing = ForeignColumn.From(999) });
-        table.Add(new ForeignColumn(WeatherColumn.Pressure, 9, "station pressure [Pa]", Units.Of(WeatherColumn.Pressure, "Pa")) { Missing = ForeignColumn.From(999_999) });
-        table.Add(new ForeignColumn(WeatherColumn.Sun, 13, "global horizontal [Wh/m²]", Units.Of(WeatherColumn.Sun, "Wh/m²")) { Missing = ForeignColumn.From(9999) });
-        table.Add(new ForeignColumn(WeatherColumn.Wind, 21, "wind speed [m/s]", Units.Of(WeatherColumn.Wind, "m/s")) { Missing = ForeignColumn.From(999) });
-        table.Add(new ForeignColumn(WeatherColumn.Cloud, 22, "total sky cover [tenths]", Units.Of(WeatherColumn.Cloud, "tenths")) { Missing = ForeignColumn.From(99) });
+        SourceTable table = new(records, faults);
+        table.Add(new SourceColumn(WeatherColumn.Air, 6, "dry bulb [°C]", WeatherColumn.Air.Unit("°C")) { Missing = SourceColumn.AtLeast(99.9) });
+        table.Add(new SourceColumn(WeatherColumn.DewPoint, 7, "dew point [°C]", WeatherColumn.DewPoint.Unit("°C")) { Missing = SourceColumn.AtLeast(99.9) });
+        table.Add(new SourceColumn(WeatherColumn.Humidity, 8, "relative humidity [%]", WeatherColumn.Humidity.Unit("%")) { Missing = SourceColumn.AtLeast(999) });
+        table.Add(new SourceColumn(WeatherColumn.Pressure, 9, "station pressure [Pa]", WeatherColumn.Pressure.Unit("Pa")) { Missing = SourceColumn.AtLeast(999_999) });
+        table.Add(new SourceColumn(WeatherColumn.Sun, 13, "global horizontal [Wh/m²]", WeatherColumn.Sun.Unit("Wh/m²")) { Missing = SourceColumn.AtLeast(9999) });
+        table.Add(new SourceColumn(WeatherColumn.Wind, 21, "wind speed [m/s]", WeatherColumn.Wind.Unit("m/s")) { Missing = SourceColumn.AtLeast(999) });
+        table.Add(new SourceColumn(WeatherColumn.Cloud, 22, "total sky cover [tenths]", WeatherColumn.Cloud.Unit("tenths")) { Missing = SourceColumn.AtLeast(99) });
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
         return table;
     }
 
-    private static void Row(Records records, int perHour, ForeignTable table, TypicalYear year, RowCollector rows, WeatherFaults faults)
+    private static void Row(RecordReader records, int perHour, SourceTable table, TypicalYear year, RowCollector rows, WeatherFaults faults)
     {
         if (records.Count < LeastFields)
         {
             faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields"), FormattableString.Invariant($"accepted: {LeastFields} or more in a row of data"));
-            rows.Skipped = true;
+            rows.HasSkippedRows = true;
             return;
         }
-        if (Whole(records, 0) is not { } y || Whole(records, 1) is not { } month || Whole(records, 2) is not { } day || Whole(records, 3) is not (int hour and >= 1 and <= 24)
-            || Whole(records, 4) is not (int minute and >= 0 and <= 60))
+        if (records.WholeNumber(0) is not { } y || records.WholeNumber(1) is not { } month || records.WholeNumber(2) is not { } day || records.WholeNumber(3) is not (int hour and >= 1 and <= 24)
+            || records.WholeNumber(4) is not (int minute and >= 0 and <= 60))
         {
             faults.Report(records.Line, 1, "year, month, day, hour and minute cannot be read", "accepted: whole numbers, hour 1 to 24, minute 0 to 60");
-            rows.Skipped = true;
+            rows.HasSkippedRows = true;
             return;
         }
-        // One row an hour stands for the hour's end, whether its minute is written 0 or 60.
+        // The only row of an hour is for the hour's end, whether its minute is written 0 or 60.
         int within = perHour == 1 || minute == 0 ? 60 : minute;
         WeatherRow? row = table.Row(default);
         if (row is { } read)
             year.Add(y, month, day, (hour - 1) * 60 + within, read, records.Line);
     }
 
-    private static TimeSpan? Location(Records records, RowCollector rows, WeatherFaults faults)
+    private static TimeSpan? Location(RecordReader records, RowCollector rows, WeatherFaults faults)
     {
         if (records.Count < FirstHeaderFields)
         {
@@ -103,21 +103,15 @@ internal static class EpwCsv
         {
             Id = records.Text(5),
             Name = place,
-            Latitude_deg = Number(records, 6, 90),
-            Longitude_deg = Number(records, 7, 180),
-            Elevation_m = Number(records, 9, 9999),
+            Latitude_deg = records.NumberWithin(6, 90),
+            Longitude_deg = records.NumberWithin(7, 180),
+            Elevation_m = records.NumberWithin(9, 9999),
         };
-        if (records.TryNumber(8, out double hours) && OffsetText.FromHours(hours) is { } offset)
+        if (records.TryNumber(8, out double hours) && InstantText.OffsetFromHours(hours) is { } offset)
             return offset;
         faults.Report(records.Line, records.ColumnOf(8), $"LOCATION: the time zone '{records.Text(8)}' cannot be read", "accepted: hours from UTC, such as -6.0");
         return null;
     }
-
-    private static double? Number(Records records, int field, double limit)
-        => records.TryNumber(field, out double value) && Math.Abs(value) <= limit ? value : null;
-
-    internal static int? Whole(Records records, int field)
-        => records.TryNumber(field, out double value) && Math.Floor(value) == value && Math.Abs(value) < 1e6 ? (int)value : null;
 
     private static (int, int)? MonthDay(string text)
     {

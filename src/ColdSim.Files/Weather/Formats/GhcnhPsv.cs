@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace ColdSim.Files.Weather.Formats;
 
-/// <summary>GHCN-hourly: fields parted by pipes, times in UTC, each value followed by its codes of quality and source.</summary>
+/// <summary>GHCN-hourly: fields separated by pipes, times in UTC, each value followed by its codes of quality and source.</summary>
 internal static class GhcnhPsv
 {
     private const double NoElevation = -999;
@@ -16,18 +16,18 @@ internal static class GhcnhPsv
         (WeatherColumn.Pressure, "station_level_pressure", "hPa"),
     ];
 
-    public static void Read(Records records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         if (!records.Next())
             return;
         string[] headings = records.All();
-        int date = LcdCsv.Field(headings, "DATE");
-        int[] parts = [.. ((string[])["Year", "Month", "Day", "Hour", "Minute"]).Select(n => LcdCsv.Field(headings, n))];
+        int date = RecordReader.IndexOf(headings, "DATE");
+        int[] parts = [.. ((string[])["Year", "Month", "Day", "Hour", "Minute"]).Select(n => RecordReader.IndexOf(headings, n))];
         Dictionary<WeatherColumn, (int Quality, int Source)> codes = Variables.ToDictionary(
-            v => v.Column, v => (LcdCsv.Field(headings, v.Name + "_Quality_Code"), LcdCsv.Field(headings, v.Name + "_Source_Code")));
-        ForeignTable table = new(records, faults)
+            v => v.Column, v => (RecordReader.IndexOf(headings, v.Name + "_Quality_Code"), RecordReader.IndexOf(headings, v.Name + "_Source_Code")));
+        SourceTable table = new(records, faults)
         {
-            Passes = c => Passes(records.Text(codes[c].Quality), records.Text(codes[c].Source)),
+            Accepts = c => Passes(records.Text(codes[c].Quality), records.Text(codes[c].Source)),
         };
         foreach ((WeatherColumn column, string name, string unit) in Variables)
             table.Add(column, headings, name, unit, v => v <= -999 || v >= 9999);
@@ -37,22 +37,22 @@ internal static class GhcnhPsv
             return;
         }
         int[] sky = [.. headings.Select((h, i) => (h, i)).Where(x => IsSky(x.h)).Select(x => x.i)];
-        int report = LcdCsv.Field(headings, "temperature_Report_Type");
+        int report = RecordReader.IndexOf(headings, "temperature_Report_Type");
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
         if (sky.Length > 0)
             rows.DeclareColumn(WeatherColumn.Cloud);
         TimeSpan shown = request.Offset ?? TimeSpan.Zero;
-        rows.Clock = request.Offset is null ? "UTC" : $"UTC, shown as UTC{OffsetText.Of(shown)}";
-        rows.Nothing = "no rows with a temperature";
-        HourlyPick pick = new(rows, faults);
+        rows.Clock = request.Offset is null ? "UTC" : $"UTC, shown as UTC{InstantText.OfOffset(shown)}";
+        rows.EmptyMessage = "no rows with a temperature";
+        HourlySelector pick = new(rows, faults);
         bool first = true;
-        while (!rows.Past && records.Next())
+        while (!rows.IsPastWindow && records.Next())
         {
             if (records.Count != headings.Length)
             {
                 faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings"));
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 continue;
             }
             if (first)
@@ -60,16 +60,16 @@ internal static class GhcnhPsv
             first = false;
             if (Time(records, date, parts) is not { } time)
             {
-                if (!records.IsAgain(headings))
+                if (!records.ReportRepeatedHeadings(headings))
                     faults.Report(records.Line, 1, "the time cannot be read", "accepted: DATE such as 2024-01-31T23:53:00, or whole numbers in Year to Minute");
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 continue;
             }
             if (table.Row(time.ToOffset(shown)) is { } row)
                 pick.Add(row with { Cloud_frac = Cloud(records, sky) }, Rank(records.Text(report)), records.Line);
         }
         pick.Finish();
-        rows.Skipped |= records.Broken;
+        rows.HasSkippedRows |= records.HasBroken;
         table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
@@ -78,7 +78,7 @@ internal static class GhcnhPsv
     internal static bool Passes(string quality, string source) => quality switch
     {
         "" or "0" or "1" or "4" or "9" => true,
-        // Some sources number otherwise: 5 there says that a value was removed.
+        // Some sources have other codes: 5 there means that a value was removed.
         "5" => source is not ("220" or "221" or "222" or "223" or "347" or "348"),
         _ => false,
     };
@@ -90,12 +90,12 @@ internal static class GhcnhPsv
                 || (heading.StartsWith("sky_cover_", StringComparison.OrdinalIgnoreCase) && heading.Length == "sky_cover_1".Length));
 
     // The fullest of the layers.
-    private static double? Cloud(Records records, int[] sky)
+    private static double? Cloud(RecordReader records, int[] sky)
     {
         double? most = null;
         foreach (int field in sky)
         {
-            if (!records.IsEmpty(field) && OktaText.Last_frac(records.Text(field)) is { } part && !(part <= most))
+            if (!records.IsEmpty(field) && CloudLayers.Cover_frac(records.Text(field)) is { } part && !(part <= most))
                 most = part;
         }
         return most;
@@ -109,7 +109,7 @@ internal static class GhcnhPsv
         _ => 2,
     };
 
-    private static DateTimeOffset? Time(Records records, int date, int[] parts)
+    private static DateTimeOffset? Time(RecordReader records, int date, int[] parts)
     {
         if (date >= 0 && DateTime.TryParseExact(
             records.Text(date).TrimEnd('Z'), ["yyyy-MM-dd'T'HH:mm:ss", "yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime read)
@@ -117,7 +117,7 @@ internal static class GhcnhPsv
         {
             return new DateTimeOffset(read, TimeSpan.Zero);
         }
-        int?[] n = [.. parts.Select(p => EpwCsv.Whole(records, p))];
+        int?[] n = [.. parts.Select(p => records.WholeNumber(p))];
         if (n is not [int year and > 1 and < 9999, int month and >= 1 and <= 12, int day and >= 1, int hour and >= 0 and <= 24, int minute and >= 0 and <= 59]
             || day > DateTime.DaysInMonth(year, month))
         {
@@ -126,14 +126,14 @@ internal static class GhcnhPsv
         return new DateTimeOffset(year, month, day, 0, 0, 0, TimeSpan.Zero).AddMinutes(hour * 60 + minute);
     }
 
-    private static WeatherStation Station(Records records, string[] headings)
+    private static WeatherStation Station(RecordReader records, string[] headings)
     {
         double? Within(string name, double limit)
-            => records.TryNumber(LcdCsv.Field(headings, name), out double value) && value > NoElevation && Math.Abs(value) <= limit ? value : null;
+            => records.TryNumber(RecordReader.IndexOf(headings, name), out double value) && value > NoElevation && Math.Abs(value) <= limit ? value : null;
         return new WeatherStation
         {
-            Id = records.Text(LcdCsv.Field(headings, "STATION", "Station_ID")),
-            Name = records.Text(LcdCsv.Field(headings, "Station_name")),
+            Id = records.Text(RecordReader.IndexOf(headings, "STATION", "Station_ID")),
+            Name = records.Text(RecordReader.IndexOf(headings, "Station_name")),
             Latitude_deg = Within("LATITUDE", 90),
             Longitude_deg = Within("LONGITUDE", 180),
             Elevation_m = Within("ELEVATION", 9000),

@@ -10,12 +10,12 @@ internal static class LcdCsv
 {
     private const int MetricIdLength = 11;
 
-    public static void Read(Records records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         if (!records.Next())
             return;
         string[] headings = records.All();
-        int date = Field(headings, "DATE"), type = Field(headings, "REPORT_TYPE", "REPORTTPYE", "REPORTTYPE"), id = Field(headings, "STATION");
+        int date = RecordReader.IndexOf(headings, "DATE"), type = RecordReader.IndexOf(headings, "REPORT_TYPE", "REPORTTPYE", "REPORTTYPE"), id = RecordReader.IndexOf(headings, "STATION");
         if (date < 0)
         {
             faults.Report(1, 1, "no column 'DATE'", "accepted: the publisher's headings");
@@ -30,17 +30,17 @@ internal static class LcdCsv
         if (Offset(request, rows.Station, faults) is not { } offset)
             return;
         bool metric = IsMetric(rows.Station.Id ?? "");
-        ForeignTable table = Table(records, headings, metric, faults);
-        int sky = Field(headings, "HourlySkyConditions", "HOURLYSKYCONDITIONS");
+        SourceTable table = Table(records, headings, metric, faults);
+        int sky = RecordReader.IndexOf(headings, "HourlySkyConditions", "HOURLYSKYCONDITIONS");
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
         if (sky >= 0)
             rows.DeclareColumn(WeatherColumn.Cloud);
-        rows.Clock = $"local standard time, UTC{OffsetText.Of(offset)}; {(metric ? "version 2, metric" : "version 1, US units")}";
-        rows.Nothing = "no hourly records";
-        HourlyPick pick = new(rows, faults);
+        rows.Clock = $"local standard time, UTC{InstantText.OfOffset(offset)}; {(metric ? "version 2, metric" : "version 1, US units")}";
+        rows.EmptyMessage = "no hourly records";
+        HourlySelector pick = new(rows, faults);
         bool more = true;
-        for (; more && !rows.Past; more = records.Next())
+        for (; more && !rows.IsPastWindow; more = records.Next())
         {
             string kind = records.Text(type);
             if (Rank(kind) is not { } rank)
@@ -48,28 +48,28 @@ internal static class LcdCsv
             if (records.Count < Math.Min(headings.Length, 12))
             {
                 faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings"));
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 continue;
             }
             if (!TryTime(records.Text(date), offset, out DateTimeOffset time))
             {
-                if (!records.IsAgain(headings))
+                if (!records.ReportRepeatedHeadings(headings))
                     faults.Report(records.Line, records.ColumnOf(date), $"DATE: '{records.Text(date)}' is not a date and time", "accepted: such as 2023-01-31T23:54:00");
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 continue;
             }
             if (table.Row(time) is { } row)
-                pick.Add(row with { Cloud_frac = OktaText.Last_frac(records.Text(sky)) }, rank, records.Line);
+                pick.Add(row with { Cloud_frac = CloudLayers.Cover_frac(records.Text(sky)) }, rank, records.Line);
         }
         pick.Finish();
-        rows.Skipped |= records.Broken;
+        rows.HasSkippedRows |= records.HasBroken;
         table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 
-    private static ForeignTable Table(Records records, string[] headings, bool metric, WeatherFaults faults)
+    private static SourceTable Table(RecordReader records, string[] headings, bool metric, WeatherFaults faults)
     {
-        ForeignTable table = new(records, faults) { LettersAreSuspect = true };
+        SourceTable table = new(records, faults) { LettersAreSuspect = true };
         string degree = metric ? "°C" : "°F", speed = metric ? "m/s" : "mph", pressure = metric ? "hPa" : "inHg";
         table.Add(WeatherColumn.Air, headings, "HourlyDryBulbTemperature", degree);
         table.Add(WeatherColumn.Air, headings, "HOURLYDRYBULBTEMPF", "°F");
@@ -91,20 +91,20 @@ internal static class LcdCsv
         _ => 3,
     };
 
-    private static WeatherStation Station(Records records, string[] headings, int id)
+    private static WeatherStation Station(RecordReader records, string[] headings, int id)
     {
         string number = records.Text(id);
         return new WeatherStation
         {
             Id = number.Length == 0 ? null : number,
-            Name = records.Text(Field(headings, "NAME", "STATION_NAME")) is { Length: > 0 } name ? name : null,
-            Latitude_deg = Within(records, Field(headings, "LATITUDE"), 90),
-            Longitude_deg = Within(records, Field(headings, "LONGITUDE"), 180),
-            Elevation_m = Within(records, Field(headings, "ELEVATION"), 9000),
+            Name = records.Text(RecordReader.IndexOf(headings, "NAME", "STATION_NAME")) is { Length: > 0 } name ? name : null,
+            Latitude_deg = records.NumberWithin(RecordReader.IndexOf(headings, "LATITUDE"), 90),
+            Longitude_deg = records.NumberWithin(RecordReader.IndexOf(headings, "LONGITUDE"), 180),
+            Elevation_m = records.NumberWithin(RecordReader.IndexOf(headings, "ELEVATION"), 9000),
         };
     }
 
-    /// <summary>The offset stated, or the full hours nearest the meridian, which is said.</summary>
+    /// <summary>The offset stated, or the full hours nearest the meridian, which is then noted.</summary>
     private static TimeSpan? Offset(WeatherRequest request, WeatherStation station, WeatherFaults faults)
     {
         if (request.Offset is { } stated)
@@ -112,7 +112,7 @@ internal static class LcdCsv
         if (station.Longitude_deg is { } longitude)
         {
             TimeSpan guess = TimeSpan.FromHours(Math.Round(longitude / 15));
-            faults.Note($"{faults.File}: local standard time without an offset; UTC{OffsetText.Of(guess)} taken from the longitude, state 'offset' where that is wrong");
+            faults.Note($"{faults.File}: local standard time without an offset; UTC{InstantText.OfOffset(guess)} taken from the longitude, state 'offset' where that is wrong");
             return guess;
         }
         faults.Report(1, 1, "times in local standard time, and no longitude to tell its offset from UTC", "accepted: an offset stated beside the file, such as \"-07:00\"");
@@ -130,10 +130,4 @@ internal static class LcdCsv
         time = read ? new DateTimeOffset(local, offset) : default;
         return read;
     }
-
-    private static double? Within(Records records, int field, double limit)
-        => records.TryNumber(field, out double value) && Math.Abs(value) <= limit ? value : null;
-
-    internal static int Field(string[] headings, params string[] names)
-        => Array.FindIndex(headings, h => names.Any(n => string.Equals(n, h, StringComparison.OrdinalIgnoreCase)));
 }

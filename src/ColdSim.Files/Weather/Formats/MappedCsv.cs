@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Files.Quantities;
 
 namespace ColdSim.Files.Weather.Formats;
 
@@ -8,7 +9,7 @@ internal static class MappedCsv
     public static void Read(WeatherInput input, ColumnMap map, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         string headingLine = input.Head.ElementAtOrDefault(map.HeaderLine - 1) ?? "";
-        using Records records = new(input.Text, map.Separator ?? Separators.Of(headingLine), faults) { Lenient = true };
+        using RecordReader records = new(input.Text, map.Separator ?? RecordReader.SeparatorOf(headingLine), faults) { Lenient = true };
         bool any;
         while ((any = records.Next()) && records.Line < map.HeaderLine)
         {
@@ -20,7 +21,7 @@ internal static class MappedCsv
             return;
         }
         string[] headings = records.All();
-        ForeignTable table = new(records, faults) { Missing = map.Missing };
+        SourceTable table = new(records, faults) { Missing = map.Missing };
         int time = Find(map.Time, headings, records, faults), clock = map.Clock is { } c ? Find(c, headings, records, faults) : -1;
         foreach ((string name, MappedColumn mapped) in map.Columns)
             Column(WeatherColumn.All.First(k => k.Name == name), mapped, headings, table, records, faults);
@@ -28,24 +29,24 @@ internal static class MappedCsv
             return;
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
-        rows.Sun = map.Sun;
-        rows.Clock = request.Offset is { } offset ? $"as the column map says, UTC{OffsetText.Of(offset)} where a time has no offset" : "as the column map says";
+        rows.Averaging = map.Sun;
+        rows.Clock = request.Offset is { } offset ? $"as the column map says, UTC{InstantText.OfOffset(offset)} where a time has no offset" : "as the column map says";
         Rows(records, headings, map, time, clock, request, table, rows, faults);
-        rows.Skipped |= records.Broken;
+        rows.HasSkippedRows |= records.HasBroken;
         table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 
     private static void Rows(
-        Records records, string[] headings, ColumnMap map, int time, int clock, WeatherRequest request, ForeignTable table, RowCollector rows, WeatherFaults faults)
+        RecordReader records, string[] headings, ColumnMap map, int time, int clock, WeatherRequest request, SourceTable table, RowCollector rows, WeatherFaults faults)
     {
-        while (!rows.Past && records.Next())
+        while (!rows.IsPastWindow && records.Next())
         {
             if (records.Count != headings.Length)
             {
                 string hint = records.Count > headings.Length ? "; a decimal comma, perhaps" : "";
                 faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings{hint}"));
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 continue;
             }
             string text = clock < 0 ? records.Text(time) : $"{records.Text(time)} {records.Text(clock)}";
@@ -58,13 +59,13 @@ internal static class MappedCsv
                 case InstantText.Outcome.WithoutOffset:
                     faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' has no offset from UTC", "accepted: offset = \"-07:00\" under [weather], --offset of 'coldsim weather', or times that have one");
                     break;
-                case var _ when records.IsAgain(headings):
+                case var _ when records.ReportRepeatedHeadings(headings):
                     break;
                 default:
                     faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' is not a date and time", $"accepted: {map.TimeFormat ?? "ISO 8601"}");
                     break;
             }
-            rows.Skipped = true;
+            rows.HasSkippedRows = true;
         }
     }
 
@@ -103,7 +104,7 @@ internal static class MappedCsv
         return InstantText.Outcome.Read;
     }
 
-    private static int Find(string heading, string[] headings, Records records, WeatherFaults faults)
+    private static int Find(string heading, string[] headings, RecordReader records, WeatherFaults faults)
     {
         int field = Array.FindIndex(headings, h => string.Equals(h.TrimStart('\uFEFF'), heading.Trim(), StringComparison.OrdinalIgnoreCase));
         if (field < 0)
@@ -111,7 +112,7 @@ internal static class MappedCsv
         return field;
     }
 
-    private static void Column(WeatherColumn column, MappedColumn mapped, string[] headings, ForeignTable table, Records records, WeatherFaults faults)
+    private static void Column(WeatherColumn column, MappedColumn mapped, string[] headings, SourceTable table, RecordReader records, WeatherFaults faults)
     {
         int field = Find(mapped.Heading, headings, records, faults);
         if (field < 0)
@@ -119,10 +120,10 @@ internal static class MappedCsv
         string? unit = mapped.Unit ?? Bracketed(mapped.Heading);
         if (unit is null)
             faults.Report(records.Line, records.ColumnOf(field), $"column '{mapped.Heading}' has no unit", "accepted: its unit in brackets, or stated in the column map");
-        else if (Units.Find(column, unit) is { } known)
-            table.Add(new ForeignColumn(column, field, mapped.Heading, known));
+        else if (column.FindUnit(unit) is { } known)
+            table.Add(new SourceColumn(column, field, mapped.Heading, known));
         else
-            faults.Report(records.Line, records.ColumnOf(field), $"column '{mapped.Heading}': '{unit}' is not a unit of {Quantities.DimensionWords.Word(column.Dimension)}");
+            faults.Report(records.Line, records.ColumnOf(field), $"column '{mapped.Heading}': '{unit}' is not a unit of {column.Dimension.Name()}");
     }
 
     private static string? Bracketed(string heading)

@@ -19,12 +19,12 @@ internal static class NwsForecastJson
             return;
         }
         rows.Clock = "with each hour's own offset from UTC; a value stands at the hour's beginning";
-        rows.Nothing = "no hours in the list 'periods'";
+        rows.EmptyMessage = "no hours in the list 'periods'";
         rows.DeclareColumn(WeatherColumn.Wind);
         rows.DeclareColumn(WeatherColumn.DewPoint);
         bool found = false;
 
-        // Where the forecast is of may stand behind its hours.
+        // The forecast's place may come after its hours.
         List<(WeatherRow Row, int Line)> hours = [];
         try
         {
@@ -99,7 +99,7 @@ internal static class NwsForecastJson
         if (fault is null)
             return;
         faults.Report(line, 1, fault);
-        rows.Skipped = true;
+        rows.HasSkippedRows = true;
     }
 
     private static double? Temperature(JsonElement period)
@@ -107,14 +107,14 @@ internal static class NwsForecastJson
         if (Value(period, "temperature", WeatherColumn.Air) is { } quantity)
             return quantity;
         return period.TryGetProperty("temperature", out JsonElement number) && number.ValueKind == JsonValueKind.Number && number.TryGetDouble(out double value)
-            && Text(period, "temperatureUnit") is { } unit && Units.Find(WeatherColumn.Air, unit) is { } known ? known.ToSi(value) : null;
+            && Text(period, "temperatureUnit") is { } unit && WeatherColumn.Air.FindUnit(unit) is { } known ? known.ToSi(value) : null;
     }
 
     private static double? Dew(JsonElement period, double air_K)
     {
         double? dew = Value(period, "dewpoint", WeatherColumn.DewPoint);
         if (dew is null && Value(period, "relativeHumidity", WeatherColumn.Humidity) is >= 0 and <= 1.1 and { } humidity)
-            dew = DewPoint.From(air_K, Math.Min(1, humidity));
+            dew = WeatherColumn.DewPoint_K(air_K, Math.Min(1, humidity));
         return dew >= WeatherColumn.DewPoint.Limits.Low && dew <= WeatherColumn.DewPoint.Limits.High ? dew : null;
     }
 
@@ -126,7 +126,7 @@ internal static class NwsForecastJson
             return wind is null or (>= 0 and <= 100);
         string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         double[] numbers = [.. words.Select(w => double.TryParse(w, NumberStyles.Float, CultureInfo.InvariantCulture, out double n) ? n : double.NaN).Where(double.IsFinite)];
-        if (numbers.Length is < 1 or > 2 || Units.Find(WeatherColumn.Wind, words[^1]) is not { } unit)
+        if (numbers.Length is < 1 or > 2 || WeatherColumn.Wind.FindUnit(words[^1]) is not { } unit)
             return false;
         wind = unit.ToSi(numbers.Average());
         return wind is >= 0 and <= 100;
@@ -146,7 +146,7 @@ internal static class NwsForecastJson
             "percent" => number / 100,
             "km_h-1" => number / 3.6,
             "m_s-1" => number,
-            { } unit => Units.Find(column, unit)?.ToSi(number),
+            { } unit => column.FindUnit(unit)?.ToSi(number),
         };
     }
 

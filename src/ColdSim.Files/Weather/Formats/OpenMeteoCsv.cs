@@ -16,17 +16,17 @@ internal static class OpenMeteoCsv
         (WeatherColumn.Sun, ["shortwave_radiation", "shortwave_radiation_instant"]),
     ];
 
-    public static void Read(Records records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         TimeSpan? offset = null;
         if (!records.Next())
             return;
-        if (LcdCsv.Field(records.All(), "location_id") >= 0)
+        if (RecordReader.IndexOf(records.All(), "location_id") >= 0)
         {
             faults.Report(records.Line, 1, "the file holds several places", "accepted: an export of one place");
             return;
         }
-        if (LcdCsv.Field(records.All(), "utc_offset_seconds") >= 0)
+        if (RecordReader.IndexOf(records.All(), "utc_offset_seconds") >= 0)
         {
             string[] about = records.All();
             if (!records.Next())
@@ -42,7 +42,7 @@ internal static class OpenMeteoCsv
             }
         }
         string[] headings = records.All();
-        ForeignTable table = new(records, faults);
+        SourceTable table = new(records, faults);
         int time = Array.FindIndex(headings, h => Name(h) == "time");
         Columns(headings, table, rows, records, faults);
         if (faults.Any)
@@ -53,16 +53,16 @@ internal static class OpenMeteoCsv
             return;
         }
         offset = request.Offset ?? offset;
-        rows.Clock = offset is { } o ? $"one fixed offset, UTC{OffsetText.Of(o)}" : "UTC";
+        rows.Clock = offset is { } o ? $"one fixed offset, UTC{InstantText.OfOffset(o)}" : "UTC";
         Rows(records, headings.Length, time, offset, table, rows, faults);
-        rows.Skipped |= records.Broken;
+        rows.HasSkippedRows |= records.HasBroken;
         table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 
-    private static void Rows(Records records, int fields, int time, TimeSpan? offset, ForeignTable table, RowCollector rows, WeatherFaults faults)
+    private static void Rows(RecordReader records, int fields, int time, TimeSpan? offset, SourceTable table, RowCollector rows, WeatherFaults faults)
     {
-        while (!rows.Past && records.Next())
+        while (!rows.IsPastWindow && records.Next())
         {
             if (Name(records.Text(time)) == "time" || records.Text(0) == "time")
             {
@@ -72,13 +72,13 @@ internal static class OpenMeteoCsv
             if (records.Count != fields)
             {
                 faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {fields} headings"));
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 continue;
             }
             if (Time(records.Text(time), offset, out string fault) is not { } instant)
             {
                 faults.Report(records.Line, records.ColumnOf(time), $"time: {fault}", "accepted: such as 2024-01-31T23:00, or seconds since 1970");
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 continue;
             }
             if (table.Row(instant) is { } row)
@@ -86,7 +86,7 @@ internal static class OpenMeteoCsv
         }
     }
 
-    private static void Columns(string[] headings, ForeignTable table, RowCollector rows, Records records, WeatherFaults faults)
+    private static void Columns(string[] headings, SourceTable table, RowCollector rows, RecordReader records, WeatherFaults faults)
     {
         for (int i = 0; i < headings.Length; i++)
         {
@@ -95,15 +95,15 @@ internal static class OpenMeteoCsv
                 continue;
             int open = headings[i].IndexOf('(', StringComparison.Ordinal);
             string unit = open < 0 ? Default(column) : headings[i][(open + 1)..].TrimEnd(')', ' ');
-            if (Units.Find(column, unit) is not { } known)
+            if (column.FindUnit(unit) is not { } known)
             {
                 faults.Report(records.Line, records.ColumnOf(i), $"column '{name}': unknown unit '{unit}'");
                 continue;
             }
-            table.Add(new ForeignColumn(column, i, headings[i], known));
+            table.Add(new SourceColumn(column, i, headings[i], known));
             rows.DeclareColumn(column);
             if (column == WeatherColumn.Sun)
-                rows.Sun = name.EndsWith("_instant", StringComparison.Ordinal) ? SunMeaning.Instant : SunMeaning.HourBefore;
+                rows.Averaging = name.EndsWith("_instant", StringComparison.Ordinal) ? IrradianceAveraging.Instantaneous : IrradianceAveraging.HourEnding;
         }
     }
 
@@ -117,9 +117,9 @@ internal static class OpenMeteoCsv
         return (open < 0 ? heading : heading[..open]).Trim();
     }
 
-    private static TimeSpan? Place(Records records, string[] about, RowCollector rows)
+    private static TimeSpan? Place(RecordReader records, string[] about, RowCollector rows)
     {
-        double? Number(string name) => records.TryNumber(LcdCsv.Field(about, name), out double value) ? value : null;
+        double? Number(string name) => records.TryNumber(RecordReader.IndexOf(about, name), out double value) ? value : null;
         rows.Station = new WeatherStation
         {
             Name = "model cell",
@@ -127,7 +127,7 @@ internal static class OpenMeteoCsv
             Longitude_deg = Number("longitude"),
             Elevation_m = Number("elevation"),
         };
-        return Number("utc_offset_seconds") is { } seconds ? OffsetText.FromHours(seconds / 3600) : null;
+        return Number("utc_offset_seconds") is { } seconds ? InstantText.OffsetFromHours(seconds / 3600) : null;
     }
 
     private static DateTimeOffset? Time(string text, TimeSpan? offset, out string fault)

@@ -6,11 +6,11 @@ namespace ColdSim.Files.Weather.Formats;
 internal static class OwnCsv
 {
     /// <summary>Reads a table.</summary>
-    /// <param name="input">From its beginning.</param>
-    /// <param name="separator">What parts the fields.</param>
+    /// <param name="input">The text from its beginning.</param>
+    /// <param name="separator">The field separator.</param>
     /// <param name="request">How it is to be read.</param>
-    /// <param name="rows">Takes the rows.</param>
-    /// <param name="faults">Takes what is wrong.</param>
+    /// <param name="rows">Receives the rows.</param>
+    /// <param name="faults">Receives the faults.</param>
     /// <param name="guessed">Whether it is read so only because no other layout was recognised.</param>
     public static void Read(TextReader input, char separator, WeatherRequest request, RowCollector rows, WeatherFaults faults, bool guessed = false)
     {
@@ -38,21 +38,21 @@ internal static class OwnCsv
             rows.DeclareColumn(column);
         rows.Clock = "with each time's own offset from UTC";
         if (request.Offset is { } offset)
-            rows.Clock += $", or UTC{OffsetText.Of(offset)} where it has none";
+            rows.Clock += $", or UTC{InstantText.OfOffset(offset)} where it has none";
         WeatherRowReader reader = new(csv, separator, header, request.Offset, faults);
-        while (!rows.Past && csv.Read())
+        while (!rows.IsPastWindow && csv.Read())
         {
             if (malformed)
             {
                 malformed = false;
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
                 faults.Report((int)csv.LineNumber, 1, "a quotation mark that does not open and close a field");
                 continue;
             }
             if (reader.Read() is { } row)
                 rows.Add(row, (int)csv.LineNumber);
             else
-                rows.Skipped = true;
+                rows.HasSkippedRows = true;
         }
         rows.Finish((int)csv.LineNumber);
     }

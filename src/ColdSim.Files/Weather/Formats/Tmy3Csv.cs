@@ -9,7 +9,7 @@ internal static class Tmy3Csv
     private const double MissingBelow = -9900;
     private const int Hours = 8760;
 
-    public static void Read(Records records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         TimeSpan? offset = records.Next() ? Station(records, rows) : null;
         offset = request.Offset ?? offset;
@@ -24,13 +24,13 @@ internal static class Tmy3Csv
             return;
         }
         string[] headings = records.All();
-        ForeignTable table = new(records, faults);
-        table.Add(WeatherColumn.Air, headings, "Dry-bulb (C)", "°C", ForeignColumn.DownFrom(MissingBelow));
-        table.Add(WeatherColumn.DewPoint, headings, "Dew-point (C)", "°C", ForeignColumn.DownFrom(MissingBelow));
-        table.Add(WeatherColumn.Humidity, headings, "RHum (%)", "%", ForeignColumn.DownFrom(MissingBelow));
-        table.Add(WeatherColumn.Pressure, headings, "Pressure (mbar)", "mbar", ForeignColumn.DownFrom(MissingBelow));
-        table.Add(WeatherColumn.Wind, headings, "Wspd (m/s)", "m/s", ForeignColumn.DownFrom(MissingBelow));
-        table.Add(WeatherColumn.Sun, headings, "GHI (W/m^2)", "Wh/m²", ForeignColumn.DownFrom(MissingBelow));
+        SourceTable table = new(records, faults);
+        table.Add(WeatherColumn.Air, headings, "Dry-bulb (C)", "°C", SourceColumn.AtMost(MissingBelow));
+        table.Add(WeatherColumn.DewPoint, headings, "Dew-point (C)", "°C", SourceColumn.AtMost(MissingBelow));
+        table.Add(WeatherColumn.Humidity, headings, "RHum (%)", "%", SourceColumn.AtMost(MissingBelow));
+        table.Add(WeatherColumn.Pressure, headings, "Pressure (mbar)", "mbar", SourceColumn.AtMost(MissingBelow));
+        table.Add(WeatherColumn.Wind, headings, "Wspd (m/s)", "m/s", SourceColumn.AtMost(MissingBelow));
+        table.Add(WeatherColumn.Sun, headings, "GHI (W/m^2)", "Wh/m²", SourceColumn.AtMost(MissingBelow));
         table.Add(WeatherColumn.Cloud, headings, "TotCld (tenths)", "tenths", v => v <= MissingBelow || v >= 99);
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
@@ -39,8 +39,8 @@ internal static class Tmy3Csv
             faults.Report(records.Line, 1, "no column 'Dry-bulb (C)'", "accepted: the headings of the third edition");
             return;
         }
-        rows.Clock = $"local standard time, UTC{OffsetText.Of(clock)}; each hour ends at its stamp";
-        rows.Sun = SunMeaning.HourBefore;
+        rows.Clock = $"local standard time, UTC{InstantText.OfOffset(clock)}; each hour ends at its stamp";
+        rows.Averaging = IrradianceAveraging.HourEnding;
         TypicalYear year = new(request, clock, rows, faults);
         int read = 0;
         while (records.Next())
@@ -49,19 +49,19 @@ internal static class Tmy3Csv
                 read++;
         }
         year.Finish();
-        rows.Skipped |= records.Broken;
+        rows.HasSkippedRows |= records.HasBroken;
         if (read < Hours && !faults.Any)
             faults.Warn($"{faults.File}: {read} hours, a typical year has {Hours}; cut short, perhaps");
         table.NoteLeftOut(rows);
         rows.Finish(records.Line);
     }
 
-    private static bool Row(Records records, string[] headings, ForeignTable table, TypicalYear year, RowCollector rows, WeatherFaults faults)
+    private static bool Row(RecordReader records, string[] headings, SourceTable table, TypicalYear year, RowCollector rows, WeatherFaults faults)
     {
         if (records.Count != headings.Length)
         {
             faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings"));
-            rows.Skipped = true;
+            rows.HasSkippedRows = true;
             return false;
         }
         string date = records.Text(0);
@@ -69,9 +69,9 @@ internal static class Tmy3Csv
         if (!DateOnly.TryParseExact(date.Replace("02/29/", "02/28/", StringComparison.Ordinal), ["MM/dd/yyyy", "M/d/yyyy", "M/d/yy"], CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
             || !TryMinute(clock, out int minute))
         {
-            if (!records.IsAgain(headings))
+            if (!records.ReportRepeatedHeadings(headings))
                 faults.Report(records.Line, 1, $"'{date} {clock}' is not a date and time", "accepted: such as 01/31/1988 and 24:00");
-            rows.Skipped = true;
+            rows.HasSkippedRows = true;
             return false;
         }
         WeatherRow? row = table.Row(default);
@@ -93,7 +93,7 @@ internal static class Tmy3Csv
         return minute <= 24 * 60;
     }
 
-    private static TimeSpan? Station(Records records, RowCollector rows)
+    private static TimeSpan? Station(RecordReader records, RowCollector rows)
     {
         rows.Station = new WeatherStation
         {
@@ -103,6 +103,6 @@ internal static class Tmy3Csv
             Longitude_deg = records.TryNumber(5, out double longitude) && Math.Abs(longitude) <= 180 ? longitude : null,
             Elevation_m = records.TryNumber(6, out double elevation) ? elevation : null,
         };
-        return records.TryNumber(3, out double hours) ? OffsetText.FromHours(hours) : null;
+        return records.TryNumber(3, out double hours) ? InstantText.OffsetFromHours(hours) : null;
     }
 }

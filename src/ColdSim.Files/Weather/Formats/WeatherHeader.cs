@@ -2,7 +2,7 @@ using ColdSim.Files.Quantities;
 
 namespace ColdSim.Files.Weather.Formats;
 
-/// <summary>The first row of a weather file: which field is what, in which unit.</summary>
+/// <summary>The headings of a weather file in our own layout: the meaning and the unit of each field.</summary>
 internal sealed class WeatherHeader
 {
     private const string TimeHeading = "time";
@@ -12,7 +12,7 @@ internal sealed class WeatherHeader
     /// <summary>The time's field.</summary>
     public int Time { get; private set; } = -1;
 
-    /// <summary>How many fields a row has.</summary>
+    /// <summary>The number of fields in a row.</summary>
     public int Count { get; private init; }
 
     public bool Has(WeatherColumn column) => _columns.ContainsKey(column);
@@ -20,19 +20,14 @@ internal sealed class WeatherHeader
     public (int Field, UnitSpelling Unit, string Heading) Of(WeatherColumn column) => _columns[column];
 
     /// <summary>Reads the headings; null where time or air cannot be read.</summary>
-    /// <param name="headings">As they stand.</param>
-    /// <param name="line">Where.</param>
-    /// <param name="faults">Takes what is wrong.</param>
+    /// <param name="headings">As in the file.</param>
+    /// <param name="line">Their line.</param>
+    /// <param name="faults">Receives the faults.</param>
     /// <param name="guessed">Whether the file is read as ours only because no other layout was recognised.</param>
     public static WeatherHeader? Read(IReadOnlyList<string> headings, int line, WeatherFaults faults, bool guessed)
     {
         WeatherHeader header = new() { Count = headings.Count };
         int column = 1;
-        if (headings.Count == 1 && headings[0].Contains(';'))
-        {
-            faults.Report(line, 1, "the fields are parted by ';'", "accepted: commas");
-            return null;
-        }
         for (int field = 0; field < headings.Count; field++)
         {
             header.Add(headings[field], field, line, column, faults);
@@ -75,7 +70,7 @@ internal sealed class WeatherHeader
         }
         if (SpellingTable.Find(known.Dimension, unit) is not { } spelling)
         {
-            string what = SpellingTable.IsUnit(unit) ? $"'{unit}' is not a unit of {known.Dimension.Word()}" : $"unknown unit '{unit}'";
+            string what = SpellingTable.IsUnit(unit) ? $"'{unit}' is not a unit of {known.Dimension.Name()}" : $"unknown unit '{unit}'";
             Refuse(known, faults, line, column, $"column '{name}': {what}", "accepted: " + string.Join(", ", SpellingTable.Accepted(known.Dimension)));
             return;
         }

@@ -5,7 +5,7 @@ using CsvHelper;
 
 namespace ColdSim.Files.Weather.Formats;
 
-/// <summary>Reads the record a CSV reader stands on as a row of weather.</summary>
+/// <summary>Reads the current record of a CSV reader as a row of weather.</summary>
 internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHeader header, TimeSpan? offset, WeatherFaults faults)
 {
     private int Line => (int)csv.LineNumber;
@@ -23,7 +23,7 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         DateTimeOffset? time = Time();
         if (time is null && IsHeadings())
         {
-            faults.Report(Line, 1, "the headings stand here again", Records.OnlyHeadings);
+            faults.Report(Line, 1, "the headings stand here again", RecordReader.OneHeadingRow);
             return null;
         }
 
@@ -31,18 +31,18 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         if (air is null && csv.GetString(header.Of(WeatherColumn.Air).Field).AsSpan().IsWhiteSpace())
             Report(WeatherColumn.Air, "is empty", "accepted: a temperature in every row");
         double? humidity = Value(WeatherColumn.Humidity);
-        double? dewPoint = Value(WeatherColumn.DewPoint) ?? (air is { } a && humidity is { } h ? DewPoint.From(a, h) : null);
+        double? dewPoint = Value(WeatherColumn.DewPoint) ?? (air is { } a && humidity is { } h ? WeatherColumn.DewPoint_K(a, h) : null);
         double? wind = Value(WeatherColumn.Wind);
         double? sun = Value(WeatherColumn.Sun);
         double? cloud = Value(WeatherColumn.Cloud);
         double? pressure = Value(WeatherColumn.Pressure);
         if (time is not { } instant)
             return null;
-        // A row with a faulty number still holds its place in time, so that no gap is reported for it.
+        // A row with a faulty number still counts as a row, so that no gap is reported for it.
         return new WeatherRow(instant, air ?? double.NaN, wind, dewPoint, sun, cloud, pressure);
     }
 
-    // As in files that were put one behind another.
+    // As in files that were joined.
     private bool IsHeadings() => csv.GetString(header.Time).Trim() == csv.Headers[header.Time].Trim();
 
     private DateTimeOffset? Time()
@@ -71,7 +71,7 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         string text = csv.GetString(field).Trim();
         if (text.Length == 0)
             return null;
-        // Where commas do not part fields, a spreadsheet may have made one the decimal sign.
+        // Where fields are not separated by commas, a spreadsheet may have written a comma as the decimal sign.
         if (separator != ',' && text.Count(c => c == ',') == 1 && !text.Contains('.', StringComparison.Ordinal))
             text = text.Replace(',', '.');
         if (!NumberText.TryRead(text, out double value, out string rest, out string fault) || rest.Length > 0)

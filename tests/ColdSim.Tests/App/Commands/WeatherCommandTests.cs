@@ -156,7 +156,7 @@ public sealed class WeatherCommandTests : IDisposable
         {
             Parts = joined with
             {
-                ReadWeather = (path, request, taker) => joined.ReadWeather(path, reading++ == 0 ? request : request with { From = WindowEdge.Read("1990-01-31T12:00", endOfDay: false) }, taker),
+                ReadWeather = (path, request, sink) => joined.ReadWeather(path, reading++ == 0 ? request : request with { From = WindowEdge.Read("1990-01-31T12:00", endOfDay: false) }, sink),
             },
         };
         Assert.Equal(2, shell.Run("weather", file, "--out", csv));

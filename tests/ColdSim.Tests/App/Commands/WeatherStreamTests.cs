@@ -1,6 +1,7 @@
 using System.Text;
 using ColdSim.App.Commands;
 using ColdSim.Files.Weather;
+using ColdSim.Files.Weather.Formats;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Climate;
 using ColdSim.Planning.Ensemble;

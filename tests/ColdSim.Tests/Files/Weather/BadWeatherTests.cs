@@ -42,7 +42,7 @@ public class BadWeatherTests
     [Fact]
     public void Any_layout_may_be_asked_for_of_any_file()
     {
-        foreach ((_, WeatherFormat format) in WeatherFormatWords.Choices)
+        foreach ((_, WeatherFormat format) in WeatherFormatNames.Choices)
         {
             foreach (string text in All)
                 Checked(Samples.Read(text, new() { Format = format }));
@@ -68,7 +68,7 @@ public class BadWeatherTests
     [InlineData("{\"title\": \"Not Found\"}", "w:1:1: no list 'periods'; accepted: the answer of the service's 'forecastHourly'")]
     [InlineData("{\"properties\": {\"periods\": [", "w:1:29: not a whole JSON document; cut short, perhaps")]
     [InlineData("location_id,latitude,longitude,elevation,utc_offset_seconds\n0,40,-105,0,0\n", "w:1:1: the file holds several places; accepted: an export of one place")]
-    public void What_is_no_weather_is_told(string text, string expected)
+    public void A_file_that_is_not_weather_is_refused(string text, string expected)
         => Assert.Equal(expected, Samples.Read(Encoding.Latin1.GetBytes(text.Replace("°", "\u00B0", StringComparison.Ordinal))).Problems[0].ToString());
 
     [Fact]
@@ -95,7 +95,7 @@ public class BadWeatherTests
             Samples.Good("time,air [°C]\n2025-01-14T23:00-07:00,-5\n2025-01-14T24:00-07:00,-6\n").Rows[1].Time);
 
     [Fact]
-    public void Each_fault_is_told_with_its_line_and_all_at_once()
+    public void Each_fault_is_reported_with_its_line_and_all_at_once()
     {
         string[] lines = Samples.Epw.Split('\n');
         lines[9] = lines[9].Replace(",1,31,2,", ",1,31,25,", StringComparison.Ordinal);
@@ -132,7 +132,7 @@ public class BadWeatherTests
         => Assert.Contains("w:2:1: time: 'UTC' is not a date and time", Samples.Read("time,air [°C]\nUTC,degrees\n2025-01-14T16:00Z,-5\n2025-01-14T17:00Z,-6\n").Problems[0].ToString(), StringComparison.Ordinal);
 
     [Fact]
-    public void A_file_without_any_temperature_is_told_to_have_none()
+    public void A_file_without_any_temperature_is_refused_for_that()
     {
         string text = Regex.Replace(Samples.Epw, @"\?9,-1[0-9]\.[0-9],", "?9,99.9,");
         Assert.Equal("w:56:1: every air temperature is missing; accepted: two or more", Assert.Single(Samples.Read(text).Problems).ToString());
@@ -143,7 +143,7 @@ public class BadWeatherTests
     }
 
     [Fact]
-    public void Headings_that_stand_again_are_told_so()
+    public void Repeated_headings_are_reported_as_such()
     {
         foreach (string text in (string[])[Samples.LcdMetric, Samples.LcdUs, Samples.Ghcnh, Samples.Meteostat, Samples.MeteostatYear, Fixtures.Weather])
             Again(text.ReplaceLineEndings("\n"), 0, new());
@@ -164,7 +164,7 @@ public class BadWeatherTests
     }
 
     [Fact]
-    public void A_layout_that_is_not_recognised_is_told_so_first()
+    public void A_layout_that_is_not_recognised_is_reported_first()
     {
         const string text = "Datum,Temperatur\n14.01.2031 16:00,-3.5\n";
         Assert.StartsWith("w:1:1: no known layout is recognised, and as our own CSV it has no column 'time'; accepted: ", Samples.Read(text).Problems[0].ToString(), StringComparison.Ordinal);

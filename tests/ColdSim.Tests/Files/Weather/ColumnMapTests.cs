@@ -51,7 +51,7 @@ public class ColumnMapTests
     [InlineData("header_line = 2", "header_line = 9", "w.csv:5:1: no headings in line 9")]
     [InlineData("time = \"Datum\"\n", "", "s.toml:4:1: [weather.columns] lacks 'time'; accepted: the heading over the times")]
     [InlineData("time_format = \"dd.MM.yyyy HH:mm\"", "time_format = \"local\"", "s.toml:7:1: 'time_format' is \"local\"; accepted: \"unix\", or letters for each part, such as \"dd.MM.yyyy HH:mm\"")]
-    public void A_wrong_map_is_told_with_its_place(string right, string wrong, string expected)
+    public void A_wrong_map_is_reported_with_its_place(string right, string wrong, string expected)
         => Assert.Equal(expected, Fixtures.Faults(Map.Replace(right, wrong, StringComparison.Ordinal), Table)[0]);
 
     [Fact]
@@ -64,7 +64,7 @@ public class ColumnMapTests
     }
 
     [Fact]
-    public void A_shift_in_the_scenario_is_told_among_what_was_taken()
+    public void A_shift_in_the_scenario_is_listed_with_the_assumptions()
     {
         ReadResult read = Fixtures.Read("[place]\nelevation = \"2500 m\"\n" + Fixtures.Least.Replace("[cylinder]", "station_elevation = \"1500 m\"\n[cylinder]", StringComparison.Ordinal));
         Assert.Contains(read.Scenario!.Assumptions, a => a.StartsWith("weather: temperature shifted by -6.5 K from 1500 m to 2500 m", StringComparison.Ordinal));

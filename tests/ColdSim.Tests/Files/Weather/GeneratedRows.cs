@@ -3,7 +3,7 @@ using System.Text;
 
 namespace ColdSim.Tests.Files.Weather;
 
-/// <summary>A weather CSV that is made as it is read and stands nowhere whole: invented data, a row every few minutes.</summary>
+/// <summary>A weather CSV that is generated while it is read, so that it is never whole in memory: invented data, a row every few minutes.</summary>
 /// <param name="rows">How many rows.</param>
 /// <param name="minutes">Between two of them.</param>
 /// <param name="at">Told of every row that is about to be made.</param>
@@ -51,7 +51,7 @@ internal sealed class GeneratedRows(long rows, int minutes, Action<long>? at = n
 
     public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
 
-    // A cold wave of ten days, days within it, a wind that is not always told, and a gap of three spacings now and then.
+    // A cold wave of ten days, days within it, a wind that is not always known, and a gap of three spacings now and then.
     private bool Make()
     {
         StringBuilder text = new();

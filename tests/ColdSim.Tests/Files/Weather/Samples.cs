@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ColdSim.Files.Weather;
+using ColdSim.Files.Weather.Formats;
 using ColdSim.Model.Weather;
 using Xunit;
 

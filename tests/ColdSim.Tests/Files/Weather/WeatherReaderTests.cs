@@ -34,7 +34,7 @@ public class WeatherReaderTests
 
     [Theory]
     [MemberData(nameof(Whole))]
-    public void Packed_or_not_and_whatever_ends_its_lines_it_reads_alike(string text, WeatherFormat format)
+    public void Packing_and_line_ends_do_not_change_what_is_read(string text, WeatherFormat format)
     {
         IReadOnlyList<WeatherRow> plain = Samples.Good(text, new() { Format = format }).Rows;
         using MemoryStream packed = new();
@@ -84,7 +84,7 @@ public class WeatherReaderTests
     }
 
     [Fact]
-    public void Sun_that_was_set_to_the_stamps_is_told()
+    public void Irradiance_that_was_moved_to_the_timestamps_is_noted()
     {
         const string note = "w: sun: means over the hour before each time; each time is given the mean of the hours on its two sides";
         Assert.All([Samples.Epw, Samples.Tmy3, Samples.OpenMeteo], text => Assert.Single(Samples.Good(text).Notes, note));
@@ -94,7 +94,7 @@ public class WeatherReaderTests
     }
 
     [Fact]
-    public void A_year_asked_for_of_a_file_whose_times_have_their_own_is_told_to_be_of_no_use()
+    public void A_year_is_reported_as_not_used_where_the_times_have_their_own()
     {
         WeatherRequest request = new() { Year = 2028 };
         Assert.Contains("w: its times have years of their own; the year 2028 that was asked for is not used", Samples.Good(Samples.OpenMeteo, request).Warnings);
@@ -242,7 +242,7 @@ public class WeatherReaderTests
     }
 
     [Fact]
-    public void A_longer_gap_is_bridged_only_where_that_is_asked_for_and_told()
+    public void A_longer_gap_is_bridged_and_noted_only_where_that_is_asked_for()
     {
         const string text = "time,air [°C]\n2025-01-14T01:00Z,-1\n2025-01-14T02:00Z,-2\n2025-01-14T03:00Z,-3\n2025-01-14T09:00Z,-9\n";
         Assert.Contains("nothing between", Assert.Single(Samples.Read(text).Problems).What, StringComparison.Ordinal);

@@ -1,33 +1,33 @@
 using System.Text;
-using ColdSim.Files.Weather.Formats;
+using ColdSim.Model.Weather;
 using CsvHelper;
 
-namespace ColdSim.Files.Weather;
+namespace ColdSim.Files.Weather.Formats;
 
-/// <summary>Reads a weather file of any layout; docs/weather-formats.md describes them.</summary>
+/// <summary>Reads a weather file of any layout; docs/weather-formats.md describes the layouts.</summary>
 public static class WeatherFile
 {
     /// <summary>Reads a weather file from its beginning to its end; never throws for its content.</summary>
-    /// <param name="stream">The file, perhaps packed with gzip; left open or not as its owner likes.</param>
+    /// <param name="stream">The file, perhaps packed with gzip; its owner disposes it.</param>
     /// <param name="name">The file's name in messages.</param>
     /// <param name="request">How it is to be read.</param>
-    /// <param name="taker">Takes the rows one by one, and the result has none; null keeps them in the result.</param>
-    public static WeatherResult Read(Stream stream, string name, WeatherRequest request, IRowSink? taker = null)
+    /// <param name="sink">Receives the rows one by one, and the result has none; null keeps them in the result.</param>
+    public static WeatherResult Read(Stream stream, string name, WeatherRequest request, IRowSink? sink = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(request);
         WeatherFaults faults = new(name);
         RowList kept = new();
-        RowCollector rows = new(request, faults, taker ?? kept);
+        RowCollector rows = new(request, faults, sink ?? kept);
         WeatherFormat format = request.Format ?? WeatherFormat.Csv;
         WeatherInput? input = null;
-        Guarded(faults, () =>
+        ReportingFailures(faults, () =>
         {
             input = WeatherInput.Open(stream);
-            format = request.Map is not null ? WeatherFormat.Mapped : request.Format ?? FormatGuess.Of(input.Head);
+            format = request.Map is not null ? WeatherFormat.Mapped : request.Format ?? FormatDetection.Detect(input.Head);
             rows.Format = format;
-            if (FormatGuess.NoTable(input.Bytes, input.Head) is { } other)
+            if (FormatDetection.OtherKindOfFile(input.Bytes, input.Head) is { } other)
                 faults.Report(1, 1, $"the file is {other}", "accepted: a text table of weather, packed with gzip or not, or a forecast in JSON");
             else
                 Rows(format, input, request, rows, faults);
@@ -35,16 +35,6 @@ public static class WeatherFile
                 faults.Warn($"{faults.File}: its times have years of their own; the year {year} that was asked for is not used");
         });
         return Result(format, rows, kept, faults);
-    }
-
-    /// <summary>Reads our own layout from text.</summary>
-    internal static WeatherResult ReadOwn(TextReader text, string name, WeatherRequest request)
-    {
-        WeatherFaults faults = new(name);
-        RowList kept = new();
-        RowCollector rows = new(request, faults, kept);
-        Guarded(faults, () => OwnCsv.Read(text, ',', request, rows, faults));
-        return Result(WeatherFormat.Csv, rows, kept, faults);
     }
 
     private static void Rows(WeatherFormat format, WeatherInput input, WeatherRequest request, RowCollector rows, WeatherFaults faults)
@@ -57,13 +47,13 @@ public static class WeatherFile
                 NwsForecastJson.Read(input, rows, faults);
                 return;
             case WeatherFormat.Csv:
-                OwnCsv.Read(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults, guessed: request.Format is null);
+                OwnCsv.Read(input.Text, RecordReader.SeparatorOf(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults, guessed: request.Format is null);
                 return;
             case WeatherFormat.Mapped:
                 MappedCsv.Read(input, request.Map!, request, rows, faults);
                 return;
         }
-        using Records records = new(input.Text, Separators.Of(input.Head.FirstOrDefault(l => l.Trim().Length > 0) ?? ""), faults);
+        using RecordReader records = new(input.Text, RecordReader.SeparatorOf(input.Head.FirstOrDefault(l => l.Trim().Length > 0) ?? ""), faults);
         switch (format)
         {
             case WeatherFormat.Epw: EpwCsv.Read(records, request, rows, faults); break;
@@ -75,7 +65,7 @@ public static class WeatherFile
         }
     }
 
-    private static void Guarded(WeatherFaults faults, Action read)
+    private static void ReportingFailures(WeatherFaults faults, Action read)
     {
         try
         {
@@ -100,4 +90,18 @@ public static class WeatherFile
         AllGaps = rows.AllGaps,
         Outside = rows.Outside,
     };
+
+    // For files that are short, or of which a window is requested.
+    private sealed class RowList : IRowSink
+    {
+        private readonly List<WeatherRow> _rows = [];
+
+        public IReadOnlyList<WeatherRow> Rows => _rows;
+
+        public void Begin(WeatherSource source)
+        {
+        }
+
+        public void Take(in WeatherRow row) => _rows.Add(row);
+    }
 }

@@ -3,38 +3,38 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>A column of somebody else's table.</summary>
-/// <param name="Column">What it is to us.</param>
+/// <summary>A column of a table in a layout other than our own.</summary>
+/// <param name="Column">Its meaning.</param>
 /// <param name="Field">Its field, from 0.</param>
-/// <param name="Heading">How it is called there.</param>
+/// <param name="Heading">Its heading in the table.</param>
 /// <param name="Unit">Its unit.</param>
-internal sealed record ForeignColumn(WeatherColumn Column, int Field, string Heading, UnitSpelling Unit)
+internal sealed record SourceColumn(WeatherColumn Column, int Field, string Heading, UnitSpelling Unit)
 {
     /// <summary>Numbers that mean "not known".</summary>
     public Func<double, bool>? Missing { get; init; }
 
-    /// <summary>Numbers from here on mean "not known".</summary>
-    public static Func<double, bool> From(double value) => v => v >= value;
+    /// <summary>Numbers from this one up mean "not known".</summary>
+    public static Func<double, bool> AtLeast(double value) => v => v >= value;
 
-    /// <summary>Numbers down from here mean "not known".</summary>
-    public static Func<double, bool> DownFrom(double value) => v => v <= value;
+    /// <summary>Numbers from this one down mean "not known".</summary>
+    public static Func<double, bool> AtMost(double value) => v => v <= value;
 }
 
-/// <summary>Reads the records of somebody else's table as rows of weather.</summary>
-internal sealed class ForeignTable(Records records, WeatherFaults faults)
+/// <summary>Reads the records of a table in a layout other than our own as rows of weather.</summary>
+internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
 {
     private static readonly HashSet<string> Unknown = new(["NaN", "null", "NA", "N/A", "-", "M", "*", "T", "VRB"], StringComparer.OrdinalIgnoreCase);
 
-    private readonly Dictionary<WeatherColumn, ForeignColumn> _columns = [];
+    private readonly Dictionary<WeatherColumn, SourceColumn> _columns = [];
 
     /// <summary>Texts that mean "not known", beside the usual.</summary>
     public IReadOnlyList<string> Missing { get; init; } = [];
 
-    /// <summary>Whether a letter behind a number marks it as suspect; it then counts as not known.</summary>
+    /// <summary>Whether a letter after a number marks it as suspect; the number then counts as not known.</summary>
     public bool LettersAreSuspect { get; init; }
 
-    /// <summary>Whether the value in a column is to be taken; null takes all.</summary>
-    public Func<WeatherColumn, bool>? Passes { get; init; }
+    /// <summary>Whether the value in a column passed the publisher's checks; null accepts all.</summary>
+    public Func<WeatherColumn, bool>? Accepts { get; init; }
 
     /// <summary>Records without a temperature.</summary>
     public int WithoutAir { get; private set; }
@@ -42,14 +42,14 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
     /// <summary>Values marked as suspect.</summary>
     public int Suspect { get; private set; }
 
-    /// <summary>Values that <see cref="Passes"/> refused.</summary>
+    /// <summary>Values that <see cref="Accepts"/> refused.</summary>
     public int Failed { get; private set; }
 
     public bool Has(WeatherColumn column) => _columns.ContainsKey(column);
 
     public IEnumerable<WeatherColumn> Columns => _columns.Keys;
 
-    public void Add(ForeignColumn column) => _columns.TryAdd(column.Column, column);
+    public void Add(SourceColumn column) => _columns.TryAdd(column.Column, column);
 
     /// <summary>Adds a column by its heading, where the table has it.</summary>
     public void Add(WeatherColumn column, IReadOnlyList<string> headings, string heading, string unit, Func<double, bool>? missing = null)
@@ -58,7 +58,7 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
         {
             if (string.Equals(headings[i].Trim(), heading, StringComparison.OrdinalIgnoreCase))
             {
-                Add(new ForeignColumn(column, i, heading, Units.Of(column, unit)) { Missing = missing });
+                Add(new SourceColumn(column, i, heading, column.Unit(unit)) { Missing = missing });
                 return;
             }
         }
@@ -69,7 +69,7 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
     {
         double? air = Value(WeatherColumn.Air, out bool faulty);
         double? humidity = Value(WeatherColumn.Humidity, out _);
-        double? dewPoint = Value(WeatherColumn.DewPoint, out _) ?? (air is { } a && humidity is { } h ? DewPoint.From(a, h) : null);
+        double? dewPoint = Value(WeatherColumn.DewPoint, out _) ?? (air is { } a && humidity is { } h ? WeatherColumn.DewPoint_K(a, h) : null);
         WeatherRow row = new(time, air ?? double.NaN, Value(WeatherColumn.Wind, out _), dewPoint, Value(WeatherColumn.Sun, out _), Value(WeatherColumn.Cloud, out _), Value(WeatherColumn.Pressure, out _));
         if (air is not null)
             return row;
@@ -79,12 +79,12 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
     }
 
     /// <summary>Notes what was left out.</summary>
-    /// <param name="rows">Is told why, should it have none.</param>
+    /// <param name="rows">Gets the reason, for the case that it has no rows.</param>
     public void NoteLeftOut(RowCollector rows)
     {
         if (WithoutAir > 0)
         {
-            rows.Nothing = "every air temperature is missing";
+            rows.EmptyMessage = "every air temperature is missing";
             faults.Note($"{faults.File}: {Counted(WithoutAir, "record")} without a temperature left out");
         }
 
@@ -99,7 +99,7 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
     private double? Value(WeatherColumn column, out bool faulty)
     {
         faulty = false;
-        if (!_columns.TryGetValue(column, out ForeignColumn? known) || records.IsEmpty(known.Field))
+        if (!_columns.TryGetValue(column, out SourceColumn? known) || records.IsEmpty(known.Field))
             return null;
         if (!records.TryNumber(known.Field, out double value))
         {
@@ -120,7 +120,7 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
             return null;
         if (Missing.Count > 0 && Missing.Contains(records.Text(known.Field)))
             return null;
-        if (Passes is { } passes && !passes(column))
+        if (Accepts is { } accepts && !accepts(column))
         {
             Failed++;
             return null;
@@ -137,24 +137,6 @@ internal sealed class ForeignTable(Records records, WeatherFaults faults)
         return null;
     }
 
-    private void Report(ForeignColumn column, string what, string accepted)
+    private void Report(SourceColumn column, string what, string accepted)
         => faults.Report(records.Line, records.ColumnOf(column.Field), $"{column.Heading}: {what}", accepted);
-}
-
-/// <summary>Units of other people's tables.</summary>
-internal static class Units
-{
-    /// <summary>A unit by its spelling; <c>tenths</c> and <c>Wh/m²</c> of an hour are known too.</summary>
-    public static UnitSpelling Of(WeatherColumn column, string unit)
-        => Find(column, unit) ?? throw new ArgumentException($"'{unit}' is not a unit of {column.Dimension.Word()}", nameof(unit));
-
-    /// <summary>The same, or null.</summary>
-    public static UnitSpelling? Find(WeatherColumn column, string unit) => unit switch
-    {
-        "tenths" when column.Dimension == Dimension.Ratio => new(Dimension.Ratio, ["tenths"], 0.1, 0, null, false),
-        "oktas" when column.Dimension == Dimension.Ratio => new(Dimension.Ratio, ["oktas"], 0.125, 0, null, false),
-        "Wh/m²" or "Wh/m2" when column.Dimension == Dimension.Irradiance => new(Dimension.Irradiance, ["Wh/m²"], 1, 0, null, false),
-        "mp/h" when column.Dimension == Dimension.Speed => SpellingTable.Find(column.Dimension, "mph"),
-        _ => SpellingTable.Find(column.Dimension, unit),
-    };
 }

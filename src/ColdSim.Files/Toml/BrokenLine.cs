@@ -1,10 +1,12 @@
+using System.Text.RegularExpressions;
+
 namespace ColdSim.Files.Toml;
 
-/// <summary>Puts a parser's complaint into words for somebody who does not know the grammar.</summary>
-internal static class SyntaxWords
+/// <summary>A line that does not parse: what is wrong with it, what was probably meant, and what replaces it so that the rest can be read.</summary>
+internal static partial class BrokenLine
 {
-    /// <summary>What was found.</summary>
-    public static string Of(string message)
+    /// <summary>The parser's complaint in words for somebody who does not know the grammar.</summary>
+    public static string Fault(string message)
     {
         string plain = message.Replace("\r", "", StringComparison.Ordinal).Replace("\n", "␤", StringComparison.Ordinal).Trim();
         if (plain.Contains("expecting a value", StringComparison.Ordinal) || plain.Contains("<eof>", StringComparison.Ordinal))
@@ -29,9 +31,22 @@ internal static class SyntaxWords
         return bare ? $"a value with a unit, and any other text, stands in quotes: \"{Uncommented(value)}\"" : null;
     }
 
+    /// <summary>A line that parses: the header it was meant to be, so that the keys below it keep their table, else nothing.</summary>
+    public static string Repair(string line)
+    {
+        Match header = Header().Match(line);
+        if (!header.Success)
+            return "";
+        string name = header.Groups["name"].Value;
+        return header.Groups["open"].Length == 2 ? $"[[{name}]]" : $"[{name}]";
+    }
+
     private static string Uncommented(string value)
     {
         int comment = value.IndexOf('#', StringComparison.Ordinal);
         return (comment < 0 ? value : value[..comment]).Trim().Trim('"');
     }
+
+    [GeneratedRegex(@"^\s*(?<open>\[{1,2})\s*(?<name>[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*)[^=]*$", RegexOptions.CultureInvariant)]
+    private static partial Regex Header();
 }

@@ -1,12 +1,12 @@
 namespace ColdSim.Files.Weather;
 
 /// <summary>Cloud layers as weather services write them: <c>FEW:02 55 OVC:08 80</c>, in eighths of the sky.</summary>
-internal static class OktaText
+internal static class CloudLayers
 {
     private const int Obscured = 9;
 
-    /// <summary>The part of the sky that the last layer written, which sums up those below it, covers; null where none is written.</summary>
-    public static double? Last_frac(string text)
+    /// <summary>The cover of the last layer, which includes the layers below it; null where no layer is written.</summary>
+    public static double? Cover_frac(string text)
     {
         int colon = text.LastIndexOf(':');
         if (colon < 0)

@@ -1,9 +1,9 @@
-namespace ColdSim.Files.Weather;
+namespace ColdSim.Files.Weather.Formats;
 
-/// <summary>Recognises a layout by what stands in a file's first lines, never by its name.</summary>
-internal static class FormatGuess
+/// <summary>Detects a layout from a file's first lines, never from its name.</summary>
+internal static class FormatDetection
 {
-    public static WeatherFormat Of(IReadOnlyList<string> head)
+    public static WeatherFormat Detect(IReadOnlyList<string> head)
     {
         string[] lines = [.. head.Take(12).Select(Plain)];
         string first = lines.FirstOrDefault(l => l.Length > 0) ?? "";
@@ -23,8 +23,8 @@ internal static class FormatGuess
         return IsMeteostat(first) ? WeatherFormat.Meteostat : WeatherFormat.Csv;
     }
 
-    /// <summary>What a file is that is no table of weather at all, or null.</summary>
-    public static string? NoTable(byte[] head, IReadOnlyList<string> lines)
+    /// <summary>What a file is if it is not a weather file at all, else null.</summary>
+    public static string? OtherKindOfFile(byte[] head, IReadOnlyList<string> lines)
     {
         if (head is [(byte)'P', (byte)'K', 3, 4, ..])
             return "a zip archive or a spreadsheet's own file";
@@ -43,7 +43,7 @@ internal static class FormatGuess
         return fields.Length == 13 && fields[0].Length == 10 && DateOnly.TryParseExact(fields[0], "yyyy-MM-dd", out _) && int.TryParse(fields[1], out int hour) && hour is >= 0 and <= 24;
     }
 
-    // A spreadsheet may have quoted everything and parted it by other signs.
+    // A spreadsheet may have quoted every field and changed the separator.
     private static string Plain(string line)
         => line.TrimStart('\uFEFF').Replace("\"", "", StringComparison.Ordinal).Replace(';', ',').Replace('\t', ',').Trim().ToLowerInvariant();
 }

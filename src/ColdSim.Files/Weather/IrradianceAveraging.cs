@@ -2,24 +2,24 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather;
 
-/// <summary>What an irradiance beside a time stands for.</summary>
-public enum SunMeaning
+/// <summary>The time over which an irradiance is averaged, as seen from its timestamp.</summary>
+public enum IrradianceAveraging
 {
     /// <summary>The irradiance at that instant.</summary>
-    Instant,
+    Instantaneous,
 
     /// <summary>The mean of the hour that ends then.</summary>
-    HourBefore,
+    HourEnding,
 
     /// <summary>The mean of the hour that begins then.</summary>
-    HourAfter,
+    HourBeginning,
 }
 
-/// <summary>Turns means over hours into values at the stamps, so that straight lines between them carry the same energy.</summary>
-/// <remarks>The value at a stamp is the mean of the hours on its two sides; for the hour behind it one row waits for the next.</remarks>
-/// <param name="meaning">What the file's numbers are.</param>
-/// <param name="next">Takes the rows, in order.</param>
-internal sealed class SunAtStamps(SunMeaning meaning, RowHandler next)
+/// <summary>Turns hourly means into values at the timestamps, so that straight lines between them carry the same energy.</summary>
+/// <remarks>The value at a timestamp is the mean of the hours on its two sides; for the hour after it one row waits for the next.</remarks>
+/// <param name="averaging">The averaging of the file's numbers.</param>
+/// <param name="next">Receives the rows, in order.</param>
+internal sealed class IrradianceAtTimestamps(IrradianceAveraging averaging, RowHandler next)
 {
     private WeatherRow? _waiting;
     private double? _before;
@@ -29,14 +29,14 @@ internal sealed class SunAtStamps(SunMeaning meaning, RowHandler next)
 
     public void Take(in WeatherRow row)
     {
-        switch (meaning)
+        switch (averaging)
         {
-            case SunMeaning.HourBefore:
+            case IrradianceAveraging.HourEnding:
                 if (_waiting is { } waiting)
                     next(Mean(waiting, row.Time - waiting.Time <= WeatherGaps.Longest ? row.Sun_W_m2 : null));
                 _waiting = row;
                 break;
-            case SunMeaning.HourAfter:
+            case IrradianceAveraging.HourBeginning:
                 next(Mean(row, _before));
                 _before = row.Sun_W_m2;
                 break;
@@ -46,7 +46,7 @@ internal sealed class SunAtStamps(SunMeaning meaning, RowHandler next)
         }
     }
 
-    /// <summary>Hands the last row on.</summary>
+    /// <summary>Passes on the last row.</summary>
     public void Finish()
     {
         if (_waiting is { } last)
