@@ -13,6 +13,11 @@ public sealed class OutsideAttribute(string source, Field field) : Attribute
 
     public Field Field { get; } = field;
 
+    /// <summary>
+    /// The library or program in which the value was read, where that is not the source itself; null where the source or a copy of its text was read.
+    /// </summary>
+    public string? Through { get; init; }
+
     /// <summary>True where the value was recalled and not read; such values do not count towards the forty.</summary>
     public bool FromMemory { get; init; }
 }

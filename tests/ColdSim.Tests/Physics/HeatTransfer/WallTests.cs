@@ -15,7 +15,7 @@ public class WallTests
     [InlineData(5, 0.04)]
     [InlineData(7, 0.03)]
     [InlineData(10, 0.02)]
-    [Outside("ISO 6946", Field.Coach)]
+    [Outside("ISO 6946", Field.Coach, Through = "a public program")]
     public void Outside_film_by_wind_matches_ISO_6946_table_A_2(double wind_m_s, double expected_m2K_W)
         => Assert.Equal(expected_m2K_W, SurfaceResistance.OutsideInWind_m2K_W(wind_m_s, 0.9, 273.15), 0.005);
 

@@ -13,13 +13,13 @@ public class AirPropertiesTests
     [InlineData(262.17, 1.6612e-5)]
     [InlineData(249.19, 1.5949e-5)]
     [InlineData(236.22, 1.5271e-5)]
-    [Outside("US Standard Atmosphere 1976", Field.HeatTransfer)]
+    [Outside("US Standard Atmosphere 1976", Field.HeatTransfer, Through = "fluids")]
     public void Viscosity_matches_the_standard_atmosphere(double t_K, double expected_Pa_s)
         => Assert.Equal(1, DryAir.DynamicViscosity_Pa_s(t_K) / expected_Pa_s, 5e-5);
 
     // At 1000 m geometric height, 281.651 K.
     [Fact]
-    [Outside("US Standard Atmosphere 1976", Field.HeatTransfer)]
+    [Outside("US Standard Atmosphere 1976", Field.HeatTransfer, Through = "fluids")]
     public void Conductivity_matches_the_standard_atmosphere_at_1000_m()
         => Assert.Equal(0.0248134, DryAir.Conductivity_W_mK(281.6510), 1e-6);
 
@@ -27,7 +27,7 @@ public class AirPropertiesTests
     [Theory]
     [InlineData(288.15, 101_325, 1.2250)]
     [InlineData(249.19, 47_218, 0.66011)]
-    [Outside("US Standard Atmosphere 1976", Field.MoistAir)]
+    [Outside("US Standard Atmosphere 1976", Field.MoistAir, Through = "fluids")]
     public void Density_matches_the_standard_atmosphere(double t_K, double p_Pa, double expected_kg_m3)
         => Assert.Equal(1, DryAir.Density_kg_m3(t_K, p_Pa) / expected_kg_m3, 1e-4);
 
@@ -37,7 +37,7 @@ public class AirPropertiesTests
     [InlineData(500, 95_461)]
     [InlineData(1000, 89_875)]
     [InlineData(4000, 61_640)]
-    [Outside("ASHRAE Fundamentals 2017, psychrometrics", Field.MoistAir)]
+    [Outside("ASHRAE Fundamentals 2017, psychrometrics", Field.MoistAir, Through = "PsychroLib")]
     public void Pressure_by_elevation_matches_ASHRAE_table_1(double elevation_m, double expected_Pa)
         => Assert.Equal(expected_Pa, StandardAtmosphere.Pressure_Pa(elevation_m), 1.0);
 

@@ -15,25 +15,25 @@ public class SunAndSkyTests
 
     // 0.3° and half a minute: what the short series claims; the example is exact to a thousandth of that.
     [Fact]
-    [Outside("Reda and Andreas 2004", Field.SunAndSky)]
+    [Outside("Reda and Andreas 2004", Field.SunAndSky, Through = "pvlib")]
     public void Altitude_matches_the_worked_example_of_the_exact_algorithm() => Assert.Equal(39.872046, Example.Altitude_rad / Degree, 0.3);
 
     [Fact]
-    [Outside("Reda and Andreas 2004", Field.SunAndSky)]
+    [Outside("Reda and Andreas 2004", Field.SunAndSky, Through = "pvlib")]
     public void Azimuth_matches_the_worked_example_of_the_exact_algorithm() => Assert.Equal(194.340241, Example.Azimuth_rad / Degree, 0.3);
 
     [Fact]
-    [Outside("Reda and Andreas 2004", Field.SunAndSky)]
+    [Outside("Reda and Andreas 2004", Field.SunAndSky, Through = "pvlib")]
     public void Declination_matches_the_worked_example_of_the_exact_algorithm() => Assert.Equal(-9.31434, SunPosition.Declination_rad(ExampleYear_rad) / Degree, 0.3);
 
     [Fact]
-    [Outside("Reda and Andreas 2004", Field.SunAndSky)]
+    [Outside("Reda and Andreas 2004", Field.SunAndSky, Through = "pvlib")]
     public void Equation_of_time_matches_the_worked_example_of_the_exact_algorithm() => Assert.Equal(14.64, SunPosition.EquationOfTime_min(ExampleYear_rad), 0.5);
 
     // The calculator's sheet for 23 June 2021, 01:00 at UTC-06:00, 40° N, 105° W. The short series is off by 0.03° and 0.53 min there:
     // 0.1° of hour angle, which is what it is good for.
     [Fact]
-    [Outside("NOAA solar calculator", Field.SunAndSky)]
+    [Outside("NOAA solar calculator", Field.SunAndSky, Through = "navtools")]
     public void Declination_and_equation_of_time_match_the_example_of_the_published_calculator()
     {
         double year_rad = SunPosition.FractionalYear_rad(174, 365, 7);
