@@ -107,6 +107,7 @@ public class TripResultsTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void A_blend_short_times_and_damp_stand_in_each_night_as_in_a_run()
     {
         JsonElement night = Json(WithEverything).RootElement.GetProperty("nights")[0];

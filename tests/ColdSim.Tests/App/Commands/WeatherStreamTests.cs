@@ -13,6 +13,7 @@ namespace ColdSim.Tests.App.Commands;
 /// <summary>Long records go through row by row. The memory of the whole process is measured, so nothing may run beside these.</summary>
 [CollectionDefinition(nameof(WeatherStreamTests), DisableParallelization = true)]
 [Collection(nameof(WeatherStreamTests))]
+[Trait("Category", "Slow")]
 public sealed class WeatherStreamTests
 {
     private const int Few = 100_000;

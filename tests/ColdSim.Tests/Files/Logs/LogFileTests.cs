@@ -82,6 +82,7 @@ public sealed class LogFileTests : IDisposable
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void A_writer_killed_at_any_instant_loses_no_earlier_line_and_leaves_none_torn()
     {
         StarterScenario.Write(Scenario);

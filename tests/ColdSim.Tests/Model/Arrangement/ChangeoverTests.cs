@@ -88,6 +88,7 @@ public class ChangeoverTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Books_close_on_a_changeover()
         => Gen.Select(Gen.Double[0.03, 0.9], Gen.Double[0.03, 0.9], Gen.Double[-40, 10], Gen.Double[2000, 60_000]).Sample((a, b, air_C, draw_Btu_h) =>
         {

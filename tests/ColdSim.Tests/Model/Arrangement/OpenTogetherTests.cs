@@ -108,6 +108,7 @@ public class OpenTogetherTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Books_close_whatever_stands_together()
         => Gen.Select(Gen.Double[0.03, 0.9], Gen.Double[0.03, 0.9], Gen.Double[-35, 10], Gen.Double[-10, 10], Gen.Double[2000, 60_000], Gen.Double[0.5, 5])
             .Sample((fillA, fillB, air_C, apart_K, draw_Btu_h, conductance_W_K) =>

@@ -101,6 +101,7 @@ public class BlanketTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Books_close_under_blankets()
         => Gen.Select(Gen.Double[0.05, 0.9], Gen.Double[-40, 5], Gen.Double[0, 200], Gen.Double[0, 1], Gen.Double[1000, 40_000]).Sample(
             (fill, air_C, power_W, coverage_frac, draw_Btu_h) =>

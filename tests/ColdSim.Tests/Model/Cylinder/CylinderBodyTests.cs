@@ -34,6 +34,7 @@ public class CylinderBodyTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Whatever_shell_a_scenario_may_describe_can_be_built()
         => Gen.Select(Gen.Double[0.001, 0.5], Gen.Double[0.1, 1], Gen.Double[0.0005, 0.03]).Sample((volume_m3, diameter_m, wall_m) =>
         {
@@ -62,6 +63,7 @@ public class CylinderBodyTests
         });
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Warming_is_heat_over_heat_capacity_and_a_draw_cools_by_its_own_heat()
         => Gen.Select(Some.AnyCylinder, Some.Fill, Gen.Double[200, 330], Gen.Double[-200, 200], Gen.Double[0, 1e-3]).Sample((s, fill, t_K, heat_W, draw_kg_s) =>
         {

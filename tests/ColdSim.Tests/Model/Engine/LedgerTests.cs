@@ -44,6 +44,7 @@ public class LedgerTests
         });
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Books_close_and_numbers_stay_sane_whatever_the_rig()
     {
         int dry = 0, locked = 0, froze = 0;

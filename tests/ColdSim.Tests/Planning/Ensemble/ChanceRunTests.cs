@@ -79,6 +79,7 @@ public class ChanceRunTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void The_chance_rises_with_the_fill()
     {
         ComparedOption[] options = [.. Fills.Select(f => new ComparedOption($"{f}", Filled(f)))];

@@ -49,6 +49,7 @@ public class ErrorTests
     [InlineData(1)]
     [InlineData(6)]
     [InlineData(24)]
+    [Trait("Category", "Slow")]
     public void The_correlation_in_time_is_as_asked(int hours)
     {
         ErrorSizes sizes = new() { CorrelationTime = new(24 * 3600, ""), Tail = new(1000, "") };
@@ -67,6 +68,7 @@ public class ErrorTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void The_winds_logarithm_has_the_spread_that_is_asked()
     {
         double[] path = new double[Grid(new()).Count];

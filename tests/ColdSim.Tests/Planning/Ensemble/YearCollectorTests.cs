@@ -41,6 +41,7 @@ public class YearCollectorTests
         });
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void What_is_kept_is_what_a_search_in_the_whole_record_finds()
         => Gen.Select(Records, Days).Sample(
             (record, days) =>

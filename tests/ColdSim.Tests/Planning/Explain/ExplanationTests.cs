@@ -19,6 +19,7 @@ public class ExplanationTests
 
     [Theory]
     [MemberData(nameof(Limits))]
+    [Trait("Category", "Slow")]
     public void Six_rigs_have_six_limits(Limit limit)
     {
         Explanation explanation = Explained.Of(limit);

@@ -14,6 +14,7 @@ public class FitTests(ITestOutputHelper output)
     private const int FirstSeed = 5_000;
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void The_true_heat_loss_lies_in_the_stated_interval_about_four_times_in_five()
     {
         bool[] inside = new bool[Logs], told = new bool[Logs];
@@ -51,6 +52,7 @@ public class FitTests(ITestOutputHelper output)
     [Theory]
     [InlineData(4, 2.3)]
     [InlineData(7, -3)]
+    [Trait("Category", "Slow")]
     public void A_gross_outlier_is_flagged_and_does_not_move_the_answer(int index, double off_kg)
     {
         SyntheticLog log = SyntheticLog.Of(11);
@@ -115,6 +117,7 @@ public class FitTests(ITestOutputHelper output)
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void A_fit_is_stopped_within_itself()
     {
         SyntheticLog log = SyntheticLog.Of(14);

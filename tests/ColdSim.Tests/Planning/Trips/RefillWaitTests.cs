@@ -8,6 +8,7 @@ using static ColdSim.Tests.Planning.Trips.SomeTrips;
 namespace ColdSim.Tests.Planning.Trips;
 
 /// <summary>How long a refill can wait. A pair of 20 lb cylinders feeds 5,000 BTU/h, some 5.5 lb a day, from Tuesday 16:00 on.</summary>
+[Trait("Category", "Slow")]
 public class RefillWaitTests
 {
     private static RefillWait Wait(double left, double to_h, Refill refill) => TripRun.Of(Of(Pair(left), [Stop("a", 0, to_h)], refill)).Refills[0].Wait;
