@@ -10,5 +10,8 @@ internal static class DocPage
     /// <summary>The folder of the scenarios that come with the program.</summary>
     public static string Scenarios => Path.Combine(Root(), "scenarios");
 
+    /// <summary>The folder of the program's projects.</summary>
+    public static string Source => Path.Combine(Root(), "src");
+
     private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
 }
