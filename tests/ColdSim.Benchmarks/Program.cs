@@ -14,6 +14,9 @@ if (args is ["rows"])
 if (args is ["chance"])
     return ColdSim.Benchmarks.Planning.ChanceFigures.Run();
 
+if (args is ["figures"] or ["figures", "--write"])
+    return ColdSim.Benchmarks.ShortFigures.Run(write: args.Length == 2);
+
 // In this process: the project that BenchmarkDotNet would generate does not see references that are not handed on.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(10));
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);
