@@ -27,7 +27,7 @@ internal static class VerdictWords
         yield return Verdict(told);
         if (view.Night == view.Report.Nights.Count - 1 && Stop(view.Report.End) is string stop)
             yield return $"{stop} at {CursorWords.Clock(told.To)}";
-        if (told.Verdict == Verdict_RunsDry && told.FirstShort is DateTimeOffset first)
+        if (told.Verdict == RunsDry && told.FirstShort is DateTimeOffset first)
             yield return $"first short {CursorWords.Clock(first)}";
         if (told.Power is { } power)
             yield return $"battery {power.ChargeLow.Percent.ToString("0", CultureInfo.InvariantCulture)} % at its lowest";
@@ -45,13 +45,13 @@ internal static class VerdictWords
             yield return $"inside low {units.Temperature(inside.Kelvins)}";
     }
 
-    private const Verdict Verdict_RunsDry = Planning.Nights.Verdict.RunsDry;
+    private const Verdict RunsDry = Planning.Nights.Verdict.RunsDry;
 
     private static string Verdict(NightReport told) => told.Verdict switch
     {
         Planning.Nights.Verdict.Holds => told.ShortTime.Minutes > 0 ? "HOLDS" : "HOLDS: all gas asked for is given",
         Planning.Nights.Verdict.RunsFlat => told.Power?.FlatAt is DateTimeOffset flat ? $"BATTERY FLAT at {CursorWords.Clock(flat)}" : "BATTERY FLAT",
-        Verdict_RunsDry => told.DryAt is DateTimeOffset dry ? $"RUNS DRY at {CursorWords.Clock(dry)}" : "RUNS DRY",
+        RunsDry => told.DryAt is DateTimeOffset dry ? $"RUNS DRY at {CursorWords.Clock(dry)}" : "RUNS DRY",
         _ => told.FirstShort is DateTimeOffset first ? $"RUNS SHORT from {CursorWords.Clock(first)}" : "RUNS SHORT",
     };
 
