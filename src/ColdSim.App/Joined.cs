@@ -51,7 +51,7 @@ internal static class Joined
         WriteFile = AtomicFile.Write,
         WriteStarter = StarterScenario.Write,
         FindCylinder = Cylinder,
-        CylinderNames = () => [.. StandardSizes.All.Select(s => s.Name)],
+        CylinderNames = () => [.. StandardSize.All.Select(s => s.Name)],
         Propane = Propane,
         Show = Show,
         Cautions = () => Text.Cautions.Short,
@@ -66,7 +66,7 @@ internal static class Joined
         return WeatherFile.Read(stream, path, request, sink);
     }
 
-    private static CylinderSpecification? Cylinder(string name) => StandardSizes.Find(name) is not { } size ? null : new()
+    private static CylinderSpecification? Cylinder(string name) => StandardSize.Find(name) is not { } size ? null : new()
     {
         Name = size.Name,
         Orientation = size.Orientation,

@@ -57,7 +57,7 @@ internal static class Everything
         ],
         Power = new PowerSpecification
         {
-            Battery = BatteryPresets.Of(BatteryChemistry.LithiumIronPhosphate, 200 * NominalVoltage.AmpereHour_J),
+            Battery = BatterySpecification.Of(BatteryChemistry.LithiumIronPhosphate, 200 * NominalVoltage.AmpereHour_J),
             Panels = [new SolarPanelSpecification { Rated_W = 300, Tilt_rad = Math.PI / 3 }],
             Loads = [new ElectricLoad { Name = "boards", Power_W = 8 }, new ElectricLoad { Name = "lights", Power_W = 20, Hours = [Evening] }],
             Converter = new ConverterSpecification(),

@@ -22,7 +22,7 @@ internal static class FourteenNights
     {
         DateTimeOffset start = new(2027, 1, 10, 16, 0, 0, TimeSpan.FromHours(-7));
         SiteSpecification site = new() { Elevation_m = 1500, Latitude_deg = 45, Longitude_deg = -112 };
-        StandardSize size = StandardSizes.Find("100 lb")!;
+        StandardSize size = StandardSize.Find("100 lb")!;
         Rig rig = new()
         {
             Site = site,

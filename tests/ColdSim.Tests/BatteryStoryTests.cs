@@ -45,7 +45,7 @@ public class BatteryStoryTests
     public void Most_of_the_charge_went_into_the_furnaces_fan()
     {
         NightPower first = Story.Value.Nights[0].Power!;
-        Assert.True(first.Drawn[Consumers.Fan].Energy / first.DrawnInAll > 0.6);
+        Assert.True(first.Drawn[PowerSpecification.FanPlace].Energy / first.DrawnInAll > 0.6);
         Assert.Equal(0, first.Solar.WattHours);
     }
 

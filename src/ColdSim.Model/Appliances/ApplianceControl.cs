@@ -43,8 +43,7 @@ internal sealed class ApplianceControl
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public void SetClock(double clock_s)
     {
-        _inHours = _appliance.Hours.Count == 0;
-        for (int i = 0; i < _appliance.Hours.Count && !_inHours; i++) _inHours = _appliance.Hours[i].Contains(clock_s);
+        _inHours = ClockWindow.AnyContains(_appliance.Hours, clock_s);
         if (!Wanted) Rest();
     }
 

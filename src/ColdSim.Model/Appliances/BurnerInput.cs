@@ -1,4 +1,5 @@
 using ColdSim.Physics.MoistAir;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Appliances;
 
@@ -16,8 +17,8 @@ public enum AltitudeRule
 public static class BurnerInput
 {
     private const double CodePerThousandFeet_frac = 0.04;
-    private const double CodeFrom_m = 2000 * 0.3048;
-    private const double ThousandFeet_m = 304.8;
+    private const double CodeFrom_m = 2000 * Foot_m;
+    private const double ThousandFeet_m = 1000 * Foot_m;
 
     /// <summary>Input at full delivery pressure. [W]</summary>
     /// <param name="plate_W">Input at sea level. [W]</param>
@@ -31,7 +32,7 @@ public static class BurnerInput
     {
         double factor = rule switch
         {
-            AltitudeRule.FixedOrifice => Math.Sqrt(StandardAtmosphere.Pressure_Pa(elevation_m) / StandardAtmosphere.SeaLevel_Pa),
+            AltitudeRule.FixedOrifice => Math.Sqrt(StandardAtmosphere.Pressure_Pa(elevation_m) / StandardAtmosphere_Pa),
             AltitudeRule.CodePercentage when elevation_m <= CodeFrom_m => 1,
             _ => Math.Max(0, 1 - CodePerThousandFeet_frac * elevation_m / ThousandFeet_m),
         };

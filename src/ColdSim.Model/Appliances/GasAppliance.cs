@@ -1,4 +1,5 @@
 using ColdSim.Model.Nodes;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Appliances;
 
@@ -15,10 +16,10 @@ public abstract record GasAppliance
     public IReadOnlyList<ClockWindow> Hours { get; init; } = [];
 
     /// <summary>Delivery pressure from which it takes its full input. [Pa gauge]</summary>
-    public double FullPressure_Pa { get; init; } = 10.5 * 249.08890833333;
+    public double FullPressure_Pa { get; init; } = 10.5 * InchOfWater_Pa;
 
     /// <summary>Delivery pressure below which its flame is lost: of several appliances the one with the highest starves first. [Pa gauge]</summary>
-    public double MinimumPressure_Pa { get; init; } = 6.5 * 249.08890833333;
+    public double MinimumPressure_Pa { get; init; } = 6.5 * InchOfWater_Pa;
 
     /// <summary>How altitude lowers a plate's input.</summary>
     public AltitudeRule Altitude { get; init; } = AltitudeRule.FixedOrifice;

@@ -1,3 +1,5 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Model.Arrangement;
 
 /// <summary>How several cylinders are connected to the one regulator. SI units, pressures gauge.</summary>
@@ -24,10 +26,10 @@ public sealed record OneAtATime : CylinderArrangement
 public sealed record AutomaticChangeover : CylinderArrangement
 {
     /// <summary>Intermediate pressure that the reserve side holds. [Pa gauge]</summary>
-    public double ReserveSetting_Pa { get; init; } = 5 * 6894.757293168361;
+    public double ReserveSetting_Pa { get; init; } = 5 * Psi_Pa;
 
     /// <summary>Rise from that to where the reserve side shuts, and fall from it to wide open. [Pa]</summary>
-    public double ReserveDroop_Pa { get; init; } = 1.5 * 6894.757293168361;
+    public double ReserveDroop_Pa { get; init; } = 1.5 * Psi_Pa;
 }
 
 /// <summary>All valves open on one manifold without check valves: one pressure, and vapour free to go from one to the other.</summary>

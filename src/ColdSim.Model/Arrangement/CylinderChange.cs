@@ -1,9 +1,10 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Model.Arrangement;
 
 /// <summary>Somebody who changes cylinders by hand once gas is short: when the walk is made, and to which one.</summary>
 internal sealed class CylinderChange(OneAtATime by, int count)
 {
-    private const double Day_s = 86_400;
     private double _shortSince_s = double.NaN;
     private double _changed_s = double.NegativeInfinity;
 

@@ -24,11 +24,7 @@ internal sealed class BlanketControl(BlanketSpecification blanket, bool hookup)
 
     /// <summary>Takes the clock.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
-    public void SetClock(double clock_s)
-    {
-        _inHours = _supplied && blanket.Hours.Count == 0;
-        for (int i = 0; _supplied && i < blanket.Hours.Count && !_inHours; i++) _inHours = blanket.Hours[i].Contains(clock_s);
-    }
+    public void SetClock(double clock_s) => _inHours = _supplied && ClockWindow.AnyContains(blanket.Hours, clock_s);
 
     /// <summary>How far a wall temperature is past the one at which the thermostat moves; above 0 it does. [K]</summary>
     public double EventValue_K(double wall_K) => !_inHours || !HasVoltage || blanket.StuckOn ? -1 : _calls ? wall_K - blanket.Off_K : blanket.On_K - wall_K;

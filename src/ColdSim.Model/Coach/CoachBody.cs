@@ -64,18 +64,10 @@ public sealed class CoachBody
 
     private static double Carried_W_K(in WeatherSample weather, double exchange_m3_s)
         => exchange_m3_s <= 0 ? 0 : exchange_m3_s * DryAir.SpecificHeat_J_kgK
-            * MoistAirDensity.Density_kg_m3(weather.Air_K, weather.Pressure_Pa, weather.VapourPressure_Pa);
+            * Humidity.MoistAirDensity_kg_m3(weather.Air_K, weather.Pressure_Pa, weather.VapourPressure_Pa);
 
     private bool Covered(double clock_s)
-    {
-        if (Specification.Covers_W_K <= 0) return false;
-        for (int i = 0; i < Specification.CoverHours.Count; i++)
-        {
-            if (Specification.CoverHours[i].Contains(clock_s)) return true;
-        }
-
-        return Specification.CoverHours.Count == 0;
-    }
+        => Specification.Covers_W_K > 0 && ClockWindow.AnyContains(Specification.CoverHours, clock_s);
 
     /// <summary>Energy stored in both nodes, from the state alone. [J]</summary>
     /// <param name="air_K">Inside air. [K]</param>

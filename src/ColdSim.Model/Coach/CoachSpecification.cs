@@ -1,5 +1,6 @@
 using ColdSim.Model.Moisture;
 using ColdSim.Physics.Flow;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Coach;
 
@@ -33,7 +34,7 @@ public sealed record CoachSpecification
     public double GroundConductance_W_K { get; init; }
 
     /// <summary>Ground under a skirted floor. [K]</summary>
-    public double GroundTemperature_K { get; init; } = 273.15;
+    public double GroundTemperature_K { get; init; } = ZeroCelsius_K;
 
     /// <summary>Window area times solar heat gain coefficient, all windows together. [m²]</summary>
     public double SolarAperture_m2 { get; init; }

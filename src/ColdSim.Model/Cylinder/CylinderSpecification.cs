@@ -1,4 +1,5 @@
 using ColdSim.Model.Blanket;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Cylinder;
 
@@ -56,7 +57,7 @@ public sealed record CylinderSpecification
     public double? InitialTemperature_K { get; init; }
 
     /// <summary>Gauge pressure at which the relief valve starts to discharge. [Pa gauge]</summary>
-    public double ReliefPressure_Pa { get; init; } = 375 * 6894.757293168361;
+    public double ReliefPressure_Pa { get; init; } = 375 * Psi_Pa;
 
     /// <summary>Last day on which it may be filled before it has to be requalified; null where nothing is said.</summary>
     public DateOnly? RequalifyBy { get; init; }

@@ -1,8 +1,13 @@
+using ColdSim.Model.Blanket;
+using ColdSim.Model.Weather;
+using ColdSim.Physics.HeatTransfer;
+
 namespace ColdSim.Model.Cylinder;
 
 /// <summary>How a cylinder exchanges heat with what is around it: Q = G (T_environment − T). SI units.</summary>
 /// <remarks>
-/// Air, surroundings, sky, sun and frost's latent heat are folded into one environment temperature, as in a sol-air temperature.
+/// Air, surroundings, sky, sun and frost's latent heat are folded into one environment temperature, as in a sol-air temperature. Convection, radiation, sun,
+/// frost and the dry wall as a fin are in it; docs/model.md, "Outside of the cylinder", has every equation and source.
 /// </remarks>
 /// <param name="Conductance_W_K">G, liquid and shell to outside. [W/K]</param>
 /// <param name="Environment_K">The temperature at which no heat flows. [K]</param>
@@ -13,10 +18,121 @@ public readonly record struct HeatCoupling(
     double Conductance_W_K, double Environment_K, double FrostFlux_kg_m2s = 0, double FrostDensity_kg_m3 = 0,
     double BlanketShare_frac = 0)
 {
+    // Vapour missing to saturation, as part of the legal filling, at which the whole shell counts; an assumption.
+    private const double Unsaturated_frac = 0.005;
+
+    // A thickness given by the scenario is taken as settled frost.
+    private const double FixedFrostDensity_kg_m3 = 150;
+
     /// <summary>Heat into liquid and shell at a temperature, without a blanket's. [W]</summary>
     public double Heat_W(double temperature_K) => Conductance_W_K * (Environment_K - temperature_K);
 
     /// <summary>Heat into liquid and shell at a temperature, while a blanket makes some. [W]</summary>
     public double Heat_W(double temperature_K, double blanket_W)
         => Conductance_W_K * (Environment_K - temperature_K) + BlanketShare_frac * blanket_W;
+
+    /// <summary>The coupling between liquid and surroundings at a state.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="mass_kg">Propane. [kg]</param>
+    /// <param name="t_K">Temperature of liquid and shell. [K]</param>
+    /// <param name="frost">Frost on the wall.</param>
+    public static HeatCoupling At(CylinderBody body, in WeatherSample weather, double mass_kg, double t_K, in FrostLayer frost)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        return At(body, weather, body.Contents(mass_kg, t_K), t_K, frost);
+    }
+
+    /// <summary>The coupling between liquid and surroundings at a state.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="contents">What is in it.</param>
+    /// <param name="t_K">Temperature of liquid and shell. [K]</param>
+    /// <param name="frost">Frost on the wall.</param>
+    public static HeatCoupling At(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        OutsideConvection convection = body.Specification.Surroundings.FixedConductance_W_K is null ? new(body, weather, t_K) : default;
+        HeatCoupling bare = BareWall(body, weather, convection, contents, t_K, frost);
+        HeatCoupling coupling = body.Specification.Blanket is { Coverage_frac: > 0 } blanket
+            ? UnderBlanket(body, blanket, weather, convection, contents, t_K, bare)
+            : bare;
+        double factor = body.Specification.Surroundings.HeatGain_factor;
+        return factor == 1 ? coupling : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K };
+    }
+
+    private static HeatCoupling BareWall(
+        CylinderBody body, in WeatherSample weather, in OutsideConvection convection, in CylinderContents contents, double t_K, in FrostLayer frost)
+    {
+        CylinderSurroundings around = body.Specification.Surroundings;
+        if (around.FixedConductance_W_K is double measured_W_K)
+            return new HeatCoupling(measured_W_K, weather.Air_K);
+
+        double layer_m2K_W = around.FixedFrost_m is double fixed_m ? FixedFrost_m2K_W(fixed_m) : frost.Resistance_m2K_W;
+        ExternalHeatTransfer film = new(body, weather, convection, t_K, layer_m2K_W);
+        FrostExchange exchange = around.FixedFrost_m is null
+            ? FrostExchange.At(weather, film.Surface_K, film.Convection_W_m2K, film.Total_W_m2K, frost)
+            : default;
+        double environment_K = film.Environment_K(exchange.Heat_W_m2);
+        double conductance_W_K = WallConductance_W_K(body, contents, film.Total_W_m2K, layer_m2K_W);
+        if (around.FixedSun_W is double sun_W && conductance_W_K > 0)
+            environment_K += sun_W / conductance_W_K;
+        return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3);
+    }
+
+    // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
+    // insulation, so its heat divides between the two as their conductances do.
+    private static HeatCoupling UnderBlanket(
+        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in OutsideConvection convection, in CylinderContents contents, double t_K,
+        in HeatCoupling bare)
+    {
+        double covered = blanket.Coverage_frac, insulation_m2K_W = blanket.Insulation_m2K_W;
+        double bare_W_K = (1 - covered) * bare.Conductance_W_K;
+        double covered_W_K, environment_K, outward_W_m2K;
+        if (body.Specification.Surroundings.FixedConductance_W_K is double measured_W_K)
+        {
+            double wall_m2 = body.Vessel.OutsideArea_m2;
+            outward_W_m2K = 1 / (wall_m2 / measured_W_K + insulation_m2K_W);
+            covered_W_K = covered * wall_m2 * outward_W_m2K;
+            environment_K = weather.Air_K;
+        }
+        else
+        {
+            ExternalHeatTransfer film = new(body, weather, convection, t_K, insulation_m2K_W);
+            outward_W_m2K = 1 / (1 / film.Total_W_m2K + insulation_m2K_W);
+            covered_W_K = covered * WallConductance_W_K(body, contents, film.Total_W_m2K, insulation_m2K_W);
+            environment_K = film.Environment_K(0);
+        }
+
+        double inward_W_m2K = body.Specification.Surroundings.InsideFilm_W_m2K;
+        double share_frac = inward_W_m2K / (inward_W_m2K + outward_W_m2K);
+        double sum_W_K = bare_W_K + covered_W_K;
+        double mixed_K = sum_W_K > 0 ? (bare_W_K * bare.Environment_K + covered_W_K * environment_K) / sum_W_K : weather.Air_K;
+        return covered < 1
+            ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostDensity_kg_m3, share_frac)
+            : new HeatCoupling(sum_W_K, mixed_K, BlanketShare_frac: share_frac);
+    }
+
+    // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell comes
+    // to one temperature with the vapour and all of it counts: not at once, but as the vapour leaves saturation. A jump at the last
+    // liquid would let a heated cylinder boil dry and cool to liquid again without end.
+    private static double WallConductance_W_K(CylinderBody body, in CylinderContents contents, double outside_W_m2K, double layer_m2K_W)
+    {
+        double dry_W_m2K = 1 / (1 / outside_W_m2K + layer_m2K_W);
+        double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
+        CylinderSurroundings around = body.Specification.Surroundings;
+        double wetting_m3 = contents.LiquidVolume_m3 * around.WettingLiquid_factor + around.WettingExtra_m3;
+        double level_m = body.Vessel.LiquidLevel_m(Math.Min(wetting_m3, body.Vessel.Volume_m3));
+        double dry_m = body.Vessel.DryFinLength_m(level_m);
+        double fin_m = around.FixedFin_m is double fixed_m
+            ? Math.Min(fixed_m, dry_m)
+            : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
+        double wetted_W_K = wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
+        if (contents.HasLiquid) return wetted_W_K;
+        double part_frac = Math.Min(1, -contents.LiquidMass_kg / (Unsaturated_frac * body.Specification.LegalFill_kg));
+        return wetted_W_K + part_frac * (body.Vessel.OutsideArea_m2 * dry_W_m2K - wetted_W_K);
+    }
+
+    private static double FixedFrost_m2K_W(double thickness_m)
+        => thickness_m / Frost.Conductivity_W_mK(FixedFrostDensity_kg_m3);
 }

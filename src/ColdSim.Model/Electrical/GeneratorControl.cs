@@ -29,11 +29,7 @@ public sealed class GeneratorControl
 
     /// <summary>Takes the clock.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
-    public void SetClock(double clock_s)
-    {
-        _inHours = _generator.Hours.Count == 0;
-        for (int i = 0; i < _generator.Hours.Count && !_inHours; i++) _inHours = _generator.Hours[i].Contains(clock_s);
-    }
+    public void SetClock(double clock_s) => _inHours = ClockWindow.AnyContains(_generator.Hours, clock_s);
 
     /// <summary>How far the battery's usable part is past the one at which it starts or stops; above 0 it does.</summary>
     /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>

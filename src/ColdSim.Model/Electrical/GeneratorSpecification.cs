@@ -1,3 +1,5 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Model.Electrical;
 
 /// <summary>A generator on propane: what it gives, what it burns, when it runs. SI units, pressures gauge.</summary>
@@ -7,7 +9,7 @@ namespace ColdSim.Model.Electrical;
 /// </remarks>
 public sealed record GeneratorSpecification
 {
-    private const double ThousandFeet_m = 304.8;
+    private const double ThousandFeet_m = 1000 * Foot_m;
 
     /// <summary>Power at sea level. [W]</summary>
     public required double Rated_W { get; init; }
@@ -34,10 +36,10 @@ public sealed record GeneratorSpecification
     public IReadOnlyList<ClockWindow> Hours { get; init; } = [];
 
     /// <summary>Delivery pressure from which it takes its full gas. [Pa gauge]</summary>
-    public double FullPressure_Pa { get; init; } = 10.5 * 249.08890833333;
+    public double FullPressure_Pa { get; init; } = 10.5 * InchOfWater_Pa;
 
     /// <summary>Delivery pressure below which it stops. [Pa gauge]</summary>
-    public double MinimumPressure_Pa { get; init; } = 6.5 * 249.08890833333;
+    public double MinimumPressure_Pa { get; init; } = 6.5 * InchOfWater_Pa;
 
     /// <summary>Power at a height. [W]</summary>
     /// <param name="elevation_m">Height above the sea. [m]</param>

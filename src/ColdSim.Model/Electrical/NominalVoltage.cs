@@ -1,3 +1,5 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Model.Electrical;
 
 /// <summary>The one voltage at which charge is counted as energy.</summary>
@@ -11,5 +13,5 @@ public static class NominalVoltage
     public const double Bus_V = 12;
 
     /// <summary>Energy of an ampere-hour. [J]</summary>
-    public const double AmpereHour_J = Bus_V * 3600;
+    public const double AmpereHour_J = Bus_V * AmpereHour_C;
 }

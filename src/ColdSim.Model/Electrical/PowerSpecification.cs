@@ -3,6 +3,15 @@ namespace ColdSim.Model.Electrical;
 /// <summary>The 12 V side of a coach: the bank, what charges it and what draws from it beside furnace and blankets.</summary>
 public sealed record PowerSpecification
 {
+    /// <summary>The furnace's fan, as a place among those that draw.</summary>
+    public const int FanPlace = 0;
+
+    /// <summary>All blankets on the battery, as a place among those that draw.</summary>
+    public const int BlanketsPlace = 1;
+
+    /// <summary>The first of the loads, as a place among those that draw.</summary>
+    public const int FirstLoadPlace = 2;
+
     /// <summary>The bank.</summary>
     public required BatterySpecification Battery { get; init; }
 
@@ -17,4 +26,24 @@ public sealed record PowerSpecification
 
     /// <summary>A generator, or null.</summary>
     public GeneratorSpecification? Generator { get; init; }
+
+    /// <summary>How many places there are for what draws: the fan, the blankets, then the loads in their order.</summary>
+    public int Places => FirstLoadPlace + Loads.Count;
+
+    /// <summary>What draws at a place.</summary>
+    /// <param name="place">0 to <see cref="Places"/> less 1.</param>
+    public string NameOf(int place) => place switch { FanPlace => "furnace fan", BlanketsPlace => "blankets", _ => Loads[place - FirstLoadPlace].Name };
+}
+
+/// <summary>Something that draws from the 12 V side at a known rate, such as lights, boards or a device for breathing. SI units.</summary>
+public sealed record ElectricLoad
+{
+    /// <summary>What it is called in messages.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Power while it is on, averaged over its own switching. [W]</summary>
+    public required double Power_W { get; init; }
+
+    /// <summary>Hours of the day in which it is on; empty means always.</summary>
+    public IReadOnlyList<ClockWindow> Hours { get; init; } = [];
 }

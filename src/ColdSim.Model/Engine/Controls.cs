@@ -5,14 +5,13 @@ using ColdSim.Model.Furnace;
 using ColdSim.Model.Heaters;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Thermostat;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Engine;
 
 /// <summary>Everything of a rig that switches, side by side; none of it knows of the others.</summary>
 internal sealed class Controls
 {
-    private const double Freezing_K = 273.15;
-
     // The limit for compressed-gas cylinders, 125 °F; docs/sources.md.
     private const double Hot_K = 324.816_666_666_666_7;
     private const double HotBand_K = 1;
@@ -77,7 +76,7 @@ internal sealed class Controls
     public PowerSide? Power { get; }
 
     /// <summary>Whether inside air is above freezing.</summary>
-    public Threshold Freezing { get; } = new(Freezing_K, Freezing_K);
+    public Threshold Freezing { get; } = new(ZeroCelsius_K, ZeroCelsius_K);
 
     /// <summary>Whether each cylinder is past its temperature limit.</summary>
     public Threshold[] Hot { get; }

@@ -79,7 +79,8 @@ internal sealed class Plant
         _warmsCoach_frac = [.. rig.Appliances.Select(a => Coach is null ? 0 : a.WarmsCoach_frac)];
         _warmsNode_frac = [.. rig.Appliances.Select(a => a.WarmsNode_frac)];
         _electricWarmsNode_frac = [.. rig.Appliances.Select(a => a.ElectricWarmsNode_frac)];
-        Regulator = new TwoStageRegulator(rig.Regulator, _heatingValue_J_kg, rig.Arrangement as AutomaticChangeover);
+        Regulator = new TwoStageRegulator(
+            rig.Regulator, _heatingValue_J_kg, rig.Arrangement is AutomaticChangeover c ? (c.ReserveSetting_Pa, c.ReserveDroop_Pa) : null);
         Supply = new GasSupply(Regulator, loads);
     }
 

@@ -1,4 +1,5 @@
 using ColdSim.Model.Electrical;
+using ColdSim.Model.Furnace;
 using ColdSim.Model.Numerics;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
@@ -22,7 +23,7 @@ internal sealed class PowerSide
     private readonly SiteSpecification _site;
     private readonly BatteryBody _battery;
     private readonly PowerControl _control;
-    private readonly LoadControl[] _loads;
+    private readonly bool[] _isSwitchedOn;
     private readonly double[] _drawn_W;
     private readonly double _fan_W;
     private readonly double _generator_W;
@@ -35,7 +36,7 @@ internal sealed class PowerSide
     private double _from_K, _perSecond_K;
 
     // What flows until a part of the step, kept until something that decides it changes; NaN where nothing is kept.
-    private PowerFlux _flux;
+    private PowerIntegrals _integrals;
     private double _flownFor_s = double.NaN;
 
     public PowerSide(Rig rig)
@@ -44,9 +45,9 @@ internal sealed class PowerSide
         _site = rig.Site;
         _battery = new BatteryBody(_power.Battery);
         _control = new PowerControl(_power.Battery);
-        _loads = [.. _power.Loads.Select(l => new LoadControl(l))];
-        _drawn_W = new double[Consumers.Count(_power)];
-        _fan_W = rig.Furnace is null ? 0 : (rig.Furnace.FanCurrent_A ?? FanCurrent.Usual_A(rig.Furnace.Input_W)) * NominalVoltage.Bus_V;
+        _isSwitchedOn = new bool[_power.Loads.Count];
+        _drawn_W = new double[_power.Places];
+        _fan_W = rig.Furnace is null ? 0 : (rig.Furnace.FanCurrent_A ?? FurnaceSpecification.UsualFanCurrent_A(rig.Furnace.Input_W)) * NominalVoltage.Bus_V;
         _inside = _power.Battery.Inside && rig.Coach is not null;
         Generator = _power.Generator is null ? null : new GeneratorControl(_power.Generator);
 
@@ -74,7 +75,7 @@ internal sealed class PowerSide
 
     public void SetClock(double clock_s)
     {
-        foreach (LoadControl load in _loads) load.SetClock(clock_s);
+        for (int i = 0; i < _isSwitchedOn.Length; i++) _isSwitchedOn[i] = ClockWindow.AnyContains(_power.Loads[i].Hours, clock_s);
         Generator?.SetClock(clock_s);
     }
 
@@ -95,8 +96,8 @@ internal sealed class PowerSide
         for (int i = 0; i < _power.Panels.Count; i++)
         {
             SolarPanelSpecification panel = _power.Panels[i];
-            double plane_W_m2 = SolarPanel.PlaneSun_W_m2(panel, middle.LevelSun_W_m2, sun, day, _site.GroundAlbedo_frac);
-            _solar_W += SolarPanel.Power_W(panel, plane_W_m2, middle.Air_K);
+            double plane_W_m2 = panel.PlaneSun_W_m2(middle.LevelSun_W_m2, sun, day, _site.GroundAlbedo_frac);
+            _solar_W += panel.Power_W(plane_W_m2, middle.Air_K);
         }
     }
 
@@ -105,13 +106,13 @@ internal sealed class PowerSide
     /// <param name="blankets_W">What the blankets on the battery draw. [W]</param>
     public void TakeLoads(bool fanRuns, double blankets_W)
     {
-        _drawn_W[Consumers.Fan] = Live && fanRuns ? _fan_W : 0;
-        _drawn_W[Consumers.Blankets] = Live ? blankets_W : 0;
-        _load_W = _drawn_W[Consumers.Fan] + _drawn_W[Consumers.Blankets];
-        for (int i = 0; i < _loads.Length; i++)
+        _drawn_W[PowerSpecification.FanPlace] = Live && fanRuns ? _fan_W : 0;
+        _drawn_W[PowerSpecification.BlanketsPlace] = Live ? blankets_W : 0;
+        _load_W = _drawn_W[PowerSpecification.FanPlace] + _drawn_W[PowerSpecification.BlanketsPlace];
+        for (int i = 0; i < _isSwitchedOn.Length; i++)
         {
-            _drawn_W[Consumers.FirstLoad + i] = Live ? _loads[i].Power_W : 0;
-            _load_W += _drawn_W[Consumers.FirstLoad + i];
+            _drawn_W[PowerSpecification.FirstLoadPlace + i] = Live && _isSwitchedOn[i] ? _power.Loads[i].Power_W : 0;
+            _load_W += _drawn_W[PowerSpecification.FirstLoadPlace + i];
         }
 
         _flownFor_s = double.NaN;
@@ -123,7 +124,7 @@ internal sealed class PowerSide
     public double GeneratorInput_W(double before_W)
     {
         GeneratorSpecification set = _power.Generator!;
-        BusFlow flow = PowerBus.At(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, _from_K));
+        BusFlow flow = BusFlow.Of(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, _from_K));
         double now_W = set.Input_W(set.OtherLoad_W + (_site.Hookup ? 0 : _power.Converter.Mains_W(flow.Converter_W)));
         return Math.Abs(now_W - before_W) <= GasStep_frac * before_W ? before_W : now_W;
     }
@@ -154,11 +155,11 @@ internal sealed class PowerSide
     }
 
     /// <summary>Takes a step for good.</summary>
-    public PowerFlux Accept(double step_s)
+    public PowerIntegrals Accept(double step_s)
     {
         Flow(step_s);
-        (_before_J, Stored_J, _flownFor_s) = (Stored_J, _flux.Stored_J, double.NaN);
-        return _flux;
+        (_before_J, Stored_J, _flownFor_s) = (Stored_J, _integrals.Stored_J, double.NaN);
+        return _integrals;
     }
 
     /// <summary>Voltage goes or comes back.</summary>
@@ -172,7 +173,7 @@ internal sealed class PowerSide
         if (!Live)
         {
             load_W = (hasFurnace ? _fan_W : 0) + blankets_W;
-            foreach (LoadControl load in _loads) load_W += load.Power_W;
+            for (int i = 0; i < _isSwitchedOn.Length; i++) load_W += _isSwitchedOn[i] ? _power.Loads[i].Power_W : 0;
             _waiting_W = load_W;
         }
 
@@ -187,7 +188,7 @@ internal sealed class PowerSide
     /// <summary>What the converter draws from the hookup now; 0 without one. [W]</summary>
     /// <param name="battery_K">The battery. [K]</param>
     public double ShoreDraw_W(double battery_K)
-        => _site.Hookup ? _power.Converter.Mains_W(PowerBus.At(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, battery_K)).Converter_W) : 0;
+        => _site.Hookup ? _power.Converter.Mains_W(BusFlow.Of(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, battery_K)).Converter_W) : 0;
 
     /// <summary>The air that the battery stands in. [K]</summary>
     public double AirOfBattery_K(double inside_K, double outside_K) => _inside ? inside_K : outside_K;
@@ -197,7 +198,7 @@ internal sealed class PowerSide
         => (Stored_J / _power.Battery.Rated_J, _battery.Usable_frac(Stored_J, battery_K));
 
     /// <summary>Writes down what went on in a step.</summary>
-    public void Note(PowerUse use, in PowerFlux flux, double step_s, double battery_K)
+    public void Note(PowerUse use, in PowerIntegrals flux, double step_s, double battery_K)
     {
         _drawn_W.AsSpan().CopyTo(use.Load_W);
         use.Solar_W = flux.Solar_J / step_s;
@@ -219,11 +220,11 @@ internal sealed class PowerSide
         double k2_W = Stage(Stored_J + (half_s * k1_W), half_s, 2 * sixth_s);
         double k3_W = Stage(Stored_J + (half_s * k2_W), half_s, 2 * sixth_s);
         Stage(Stored_J + (part_s * k3_W), part_s, sixth_s);
-        _flux = new PowerFlux(solar_J, converter_J, _load_W * part_s, loss_J, Stored_J + grown_J);
+        _integrals = new PowerIntegrals(solar_J, converter_J, _load_W * part_s, loss_J, Stored_J + grown_J);
 
         double Stage(double stored_J, double at_s, double weight_s)
         {
-            BusFlow flow = PowerBus.At(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(stored_J, _from_K + (at_s * _perSecond_K)));
+            BusFlow flow = BusFlow.Of(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(stored_J, _from_K + (at_s * _perSecond_K)));
             double gain_W = _battery.Gain_W(flow.Taken_W), drain_W = _battery.Drain_W(flow.Given_W);
             solar_J += weight_s * flow.Solar_W;
             converter_J += weight_s * flow.Converter_W;
@@ -239,7 +240,7 @@ internal sealed class PowerSide
         public double At(double part_s)
         {
             side.Flow(part_s);
-            double battery_K = side._from_K + (part_s * side._perSecond_K), stored_J = side._flux.Stored_J;
+            double battery_K = side._from_K + (part_s * side._perSecond_K), stored_J = side._integrals.Stored_J;
             double load_W = side.Live ? side._load_W : side._waiting_W;
             return point == 0
                 ? side._control.EventValue_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W)

@@ -29,3 +29,8 @@ public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse,
     /// <summary>Water vapour in the coach's air; null for how the coach itself starts. [kg]</summary>
     public double? Vapour_kg { get; init; }
 }
+
+/// <summary>How the 12 V side stands between two runs. SI units.</summary>
+/// <param name="Stored_J">Charge as energy at nominal voltage. [J]</param>
+/// <param name="Live">Whether there is voltage.</param>
+public sealed record PowerState(double Stored_J, bool Live);

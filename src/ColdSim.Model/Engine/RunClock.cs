@@ -1,10 +1,10 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>The clock on the wall during a run: local time in the offset that held at its start.</summary>
 internal sealed class RunClock
 {
-    private const double Day_s = 86_400;
-
     private readonly double _startClock_s;
     private readonly ClockWindow[] _windows;
 

@@ -5,8 +5,8 @@ public sealed class SeriesRecorder : IRunObserver
 {
     private readonly RunSeries _series;
     private readonly double[] _gas_J;
-    private readonly PowerRecorder? _power;
     private double _asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s;
+    private double _drawn_J, _solar_J, _shore_J, _generator_J;
 
     /// <summary>A recorder into a series.</summary>
     /// <param name="series">Room for the run.</param>
@@ -15,7 +15,6 @@ public sealed class SeriesRecorder : IRunObserver
         ArgumentNullException.ThrowIfNull(series);
         _series = series;
         _gas_J = new double[series.Gas_W.Count];
-        _power = series.Power is { } power ? new PowerRecorder(power) : null;
     }
 
     /// <inheritdoc/>
@@ -58,7 +57,7 @@ public sealed class SeriesRecorder : IRunObserver
         _heat_J += record.HeatIntoCylinder_W * part_s;
         _blanket_J += record.Blanket_W * part_s;
         for (int i = 0; i < _gas_J.Length; i++) _gas_J[i] += record.Gas_W[i] * part_s;
-        if (record.Power is { } use) _power?.Gather(use, part_s);
+        if (record.Power is { } use) GatherPower(use, part_s);
         if (record.BurnerLit) _lit_s += part_s;
         _filled_s += part_s;
     }
@@ -78,7 +77,8 @@ public sealed class SeriesRecorder : IRunObserver
         _series.SetPoint_K[i] = x > 0 ? b.SetPoint_K : a.SetPoint_K;
         _series.InUse[i] = (byte)b.InUse;
         for (int n = 0; n < _series.Node_K.Count; n++) _series.Node_K[n][i] = record.Node_K[n];
-        if (record.Power is { } use) _power?.PutLevel(use, x, i);
+        if (record.Power is { } use && _series.Power is { } power)
+            power.Charge_frac[i] = use.ChargeBefore_frac + x * (use.Charge_frac - use.ChargeBefore_frac);
         for (int c = 0; c < _series.Cylinders.Count; c++)
         {
             CylinderSeries cylinder = _series.Cylinders[c];
@@ -109,7 +109,26 @@ public sealed class SeriesRecorder : IRunObserver
             _gas_J[g] = 0;
         }
 
-        _power?.PutMeans(i, perSecond);
+        if (_series.Power is { } power) PutPowerMeans(power, i, perSecond);
         (_asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0, 0);
+    }
+
+    private void GatherPower(PowerUse use, double part_s)
+    {
+        double load_W = 0;
+        foreach (double each_W in use.Load_W) load_W += each_W;
+        _drawn_J += load_W * part_s;
+        _solar_J += use.Solar_W * part_s;
+        _shore_J += use.Shore_W * part_s;
+        _generator_J += use.Generator_W * part_s;
+    }
+
+    private void PutPowerMeans(PowerSeries power, int i, double perSecond_1_s)
+    {
+        power.Drawn_W[i] = _drawn_J * perSecond_1_s;
+        power.Solar_W[i] = _solar_J * perSecond_1_s;
+        power.Shore_W[i] = _shore_J * perSecond_1_s;
+        power.Generator_W[i] = _generator_J * perSecond_1_s;
+        (_drawn_J, _solar_J, _shore_J, _generator_J) = (0, 0, 0, 0);
     }
 }

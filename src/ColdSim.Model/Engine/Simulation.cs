@@ -267,7 +267,7 @@ public sealed class Simulation
         for (int i = 0; i < _frost.Length; i++)
         {
             double liquid_K = Now.Cylinder_K[i] + half_s * AlgebraicState.Cylinders.Warming_K_s(i);
-            _conditions.Cylinders[i] = CylinderFilm.At(_plant.Cylinders[i], middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
+            _conditions.Cylinders[i] = HeatCoupling.At(_plant.Cylinders[i], middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
         }
 
         _conditions.Coach = _plant.Coach?.At(middle, Now.Air_K, _clock.At_s(_time_s)) ?? default;
@@ -322,7 +322,7 @@ public sealed class Simulation
     {
         PowerSide power = _controls.Power!;
         power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _conditions.Outside_K, step_s);
-        PowerFlux flux = power.Accept(step_s);
+        PowerIntegrals flux = power.Accept(step_s);
         _ledger.Post(flux);
         power.Note(_record.Power!, flux, step_s, power.AirOfBattery_K(_stepper.Next.Air_K, _conditions.Outside_K));
     }

@@ -101,7 +101,7 @@ public sealed class SupplyOutlook : ISupplyOutlook
         ArgumentNullException.ThrowIfNull(series);
         double needed_Pa = Needed_Pa(sample, t_K);
         return double.IsFinite(needed_Pa)
-            ? LeftBehind.Liquid_kg(series.Cylinders[cylinder].Gas(sample), _plant.Cylinders[cylinder].Specification.Volume_m3, t_K, needed_Pa)
+            ? MixedContents.LeftBehind_kg(series.Cylinders[cylinder].Gas(sample), _plant.Cylinders[cylinder].Specification.Volume_m3, t_K, needed_Pa)
             : double.NaN;
     }
 

@@ -27,11 +27,7 @@ internal sealed class HeaterControl
 
     /// <summary>Takes the clock.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
-    public void SetClock(double clock_s)
-    {
-        _inHours = _supplied && _heater.Hours.Count == 0;
-        for (int i = 0; _supplied && i < _heater.Hours.Count && !_inHours; i++) _inHours = _heater.Hours[i].Contains(clock_s);
-    }
+    public void SetClock(double clock_s) => _inHours = _supplied && ClockWindow.AnyContains(_heater.Hours, clock_s);
 
     /// <summary>How far the air is past the point where its thermostat moves; above 0 it does. [K]</summary>
     public double EventValue_K(double air_K) => _heater.Thermostat is { } band ? band.EventValue_K(_calls, air_K) : -1;

@@ -1,5 +1,6 @@
 using ColdSim.Physics.HeatTransfer;
 using ColdSim.Physics.MoistAir;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Moisture;
 
@@ -55,5 +56,5 @@ internal sealed class DampAir
     }
 
     private static double Saturated_kg_m3(double t_K)
-        => Humidity.VapourDensity_kg_m3(t_K < 273.15 ? MagnusFormula.OverIce_Pa(t_K) : MagnusFormula.OverWater_Pa(t_K), t_K);
+        => Humidity.VapourDensity_kg_m3(t_K < ZeroCelsius_K ? MagnusFormula.OverIce_Pa(t_K) : MagnusFormula.OverWater_Pa(t_K), t_K);
 }

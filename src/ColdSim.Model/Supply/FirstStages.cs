@@ -1,4 +1,3 @@
-using ColdSim.Model.Arrangement;
 using ColdSim.Model.Numerics;
 
 namespace ColdSim.Model.Supply;
@@ -8,6 +7,9 @@ namespace ColdSim.Model.Supply;
 internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reserve)
 {
     private const double Tolerance = 1e-10;
+
+    // No cylinder has a higher pressure. [Pa absolute]
+    private const double HighestInlet_Pa = 5e6;
 
     /// <summary>Intermediate pressure above which the reserve side stays shut; 0 without one. [Pa gauge]</summary>
     public double ReserveShutAbove_Pa => reserve?.LockUp_Pa ?? 0;
@@ -37,7 +39,7 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
 
     /// <summary>Least service inlet at which a flow passes into an intermediate pressure without the reserve; infinite where none does. [Pa absolute]</summary>
     public double ServiceInlet_Pa(double flow_kg_s, double intermediate_Pa, double air_Pa, double gas_K)
-        => new InletOf(service, flow_kg_s, intermediate_Pa, air_Pa, gas_K).Least_Pa(InletOf.HighestInlet_Pa);
+        => service.LeastInlet_Pa(flow_kg_s, intermediate_Pa, air_Pa, gas_K, HighestInlet_Pa);
 
     /// <summary>Intermediate pressure at which a flow passes; NaN where it never does. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow. [kg/s]</param>
@@ -59,24 +61,5 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
     private readonly struct OutletOf(FirstStages stages, double flow_kg_s, FeedPressures feed, double air_Pa) : IFunction
     {
         public double At(double outlet_Pa) => stages.Flow_kg_s(feed, outlet_Pa, air_Pa) - flow_kg_s;
-    }
-}
-
-/// <summary>How far a stage's flow exceeds the wanted one, over its inlet pressure.</summary>
-internal readonly struct InletOf(SpringOrifice stage, double flow_kg_s, double outlet_Pa, double air_Pa, double gas_K) : IFunction
-{
-    /// <summary>No cylinder stands higher. [Pa absolute]</summary>
-    public const double HighestInlet_Pa = 5e6;
-
-    public double At(double inlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;
-
-    /// <summary>The least inlet at which the flow passes; infinite where none does. [Pa absolute]</summary>
-    public double Least_Pa(double highest_Pa)
-    {
-        InletOf f = this;
-        double atHighest = f.At(highest_Pa);
-        return atHighest < 0
-            ? double.PositiveInfinity
-            : BracketedRoot.Root(ref f, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
     }
 }

@@ -14,13 +14,3 @@ public readonly record struct GasLoad(double Full_kg_s, double FullPressure_Pa)
     public double Taken_frac(double delivery_Pa)
         => delivery_Pa >= FullPressure_Pa ? 1 : delivery_Pa <= 0 ? 0 : Math.Sqrt(delivery_Pa / FullPressure_Pa);
 }
-
-/// <summary>What flows and at which delivery pressure. SI units.</summary>
-/// <param name="Flow_kg_s">All appliances together. [kg/s]</param>
-/// <param name="Delivery_Pa">Delivery pressure, or NaN where it is full and was not asked for. [Pa gauge]</param>
-/// <param name="Reserve_kg_s">Of the flow, what the reserve side of a changeover gives. [kg/s]</param>
-public readonly record struct SupplyPoint(double Flow_kg_s, double Delivery_Pa, double Reserve_kg_s = 0)
-{
-    /// <summary>Whether every appliance gets all it takes.</summary>
-    public bool IsFull => double.IsNaN(Delivery_Pa);
-}

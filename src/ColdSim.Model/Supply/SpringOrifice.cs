@@ -69,6 +69,21 @@ internal readonly struct SpringOrifice
             : BracketedRoot.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, 1e-8 * highest_Pa) - air_Pa;
     }
 
+    /// <summary>Least inlet pressure at which it passes a flow; infinite where none does. [Pa absolute]</summary>
+    /// <param name="flow_kg_s">Flow. [kg/s]</param>
+    /// <param name="outlet_Pa">Behind it. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    /// <param name="highest_Pa">The highest inlet that counts. [Pa absolute]</param>
+    public double LeastInlet_Pa(double flow_kg_s, double outlet_Pa, double air_Pa, double gas_K, double highest_Pa)
+    {
+        InletOf excess = new(this, flow_kg_s, outlet_Pa, air_Pa, gas_K);
+        double atHighest = excess.At(highest_Pa);
+        return atHighest < 0
+            ? double.PositiveInfinity
+            : BracketedRoot.Root(ref excess, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
+    }
+
     // While the stage regulates: the spring's band is narrow against the pressures, so the orifice hardly feels it and two or three
     // passes settle the value. NaN where it is wide open.
     private double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
@@ -93,6 +108,12 @@ internal readonly struct SpringOrifice
     private readonly struct OutletOf(SpringOrifice stage, double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K) : IFunction
     {
         public double At(double outlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;
+    }
+
+    // How far the flow exceeds the wanted one, over inlet pressure.
+    private readonly struct InletOf(SpringOrifice stage, double flow_kg_s, double outlet_Pa, double air_Pa, double gas_K) : IFunction
+    {
+        public double At(double inlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;
     }
 
     private double Opening(double outlet_Pa) => Math.Clamp((_lockUp_Pa - outlet_Pa) / (_lockUp_Pa - _wideOpen_Pa), 0, 1);

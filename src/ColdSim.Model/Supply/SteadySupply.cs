@@ -39,7 +39,7 @@ public static class SteadySupply
         CylinderBody body, in WeatherSample weather, in CylinderContents contents, double allowed_K, double blanket_W, in FrostLayer frost)
     {
         if (!contents.HasLiquid) return 0;
-        double heat_W = CylinderFilm.At(body, weather, contents, allowed_K, frost).Heat_W(allowed_K, blanket_W);
+        double heat_W = HeatCoupling.At(body, weather, contents, allowed_K, frost).Heat_W(allowed_K, blanket_W);
         return Math.Max(0, heat_W) / contents.DrawHeat_J_kg;
     }
 

@@ -1,4 +1,3 @@
-using ColdSim.Model.Arrangement;
 using ColdSim.Model.Numerics;
 using ColdSim.Physics.MoistAir;
 
@@ -20,8 +19,8 @@ public sealed class TwoStageRegulator
     /// <summary>Sizes the orifices from the rating.</summary>
     /// <param name="specification">The plate.</param>
     /// <param name="heatingValue_J_kg">Gross heat of the gas. [J/kg]</param>
-    /// <param name="changeover">The reserve side's setting; null for a regulator with one inlet.</param>
-    public TwoStageRegulator(RegulatorSpecification specification, double heatingValue_J_kg, AutomaticChangeover? changeover = null)
+    /// <param name="reserve">Set point and droop of a changeover's reserve side. [Pa gauge, Pa] Null for a regulator with one inlet.</param>
+    public TwoStageRegulator(RegulatorSpecification specification, double heatingValue_J_kg, (double SetPoint_Pa, double Droop_Pa)? reserve = null)
     {
         ArgumentNullException.ThrowIfNull(specification);
         double rated_kg_s = specification.RatedFlow_W / heatingValue_J_kg;
@@ -29,9 +28,9 @@ public sealed class TwoStageRegulator
         double rated_Pa = sea_Pa + specification.RatedInlet_Pa;
         _first = new FirstStages(
             new SpringOrifice(specification.Intermediate_Pa, specification.IntermediateDroop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K),
-            changeover is null
+            reserve is not { } second
                 ? null
-                : new SpringOrifice(changeover.ReserveSetting_Pa, changeover.ReserveDroop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K));
+                : new SpringOrifice(second.SetPoint_Pa, second.Droop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K));
         _second = new SpringOrifice(specification.SetPoint_Pa, specification.Droop_Pa, rated_kg_s,
             sea_Pa + specification.Intermediate_Pa - specification.IntermediateDroop_Pa, sea_Pa, RatingGas_K);
     }
@@ -143,8 +142,7 @@ public sealed class TwoStageRegulator
     {
         double low_Pa = air_Pa + delivery_Pa;
         if (flow_kg_s <= 0) return low_Pa;
-        InletOf second = new(_second, flow_kg_s, low_Pa, air_Pa, gas_K);
-        double intermediate_Pa = second.Least_Pa(air_Pa + _first.ServiceLockUp_Pa);
+        double intermediate_Pa = _second.LeastInlet_Pa(flow_kg_s, low_Pa, air_Pa, gas_K, air_Pa + _first.ServiceLockUp_Pa);
         return double.IsInfinity(intermediate_Pa)
             ? intermediate_Pa
             : _first.ServiceInlet_Pa(flow_kg_s, intermediate_Pa, air_Pa, gas_K);

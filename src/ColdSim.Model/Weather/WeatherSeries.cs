@@ -140,7 +140,7 @@ public sealed class WeatherSeries
             : Humidity.VapourPressure_Pa(row.Air_K, defaults.RelativeHumidity_frac);
         dewPoint_K = row.DewPoint_K ?? SaturationVapour.DewPoint_K(vapour_Pa);
         double cloud = row.Cloud_frac ?? defaults.Cloud_frac;
-        (double windows, double cylinder) = SunOnWalls.From(row.Sun_W_m2 ?? defaults.Sun_W_m2, row.Time, site);
+        (double windows, double cylinder) = GlobalHorizontalIrradiance.OnWalls_W_m2(row.Sun_W_m2 ?? defaults.Sun_W_m2, row.Time, site);
         return new WeatherSample(
             row.Air_K,
             row.Wind_m_s ?? defaults.Wind_m_s,

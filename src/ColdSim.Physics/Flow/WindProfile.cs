@@ -16,14 +16,6 @@ public static class WindProfile
     // The station: 10 m up in open country, boundary layer 270 m, exponent 0.14.
     private static readonly double StationFactor = Math.Pow(270.0 / 10, 0.14);
 
-    /// <summary>Wind at <paramref name="height_m"/>, m/s.</summary>
-    /// <param name="metWind_m_s">Wind at a weather station, 10 m up in open country, 0 to 100 m/s.</param>
-    /// <param name="height_m">Height above ground, 0.1 to 210 m.</param>
-    /// <param name="terrain">Roughness of the country round the place.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double AtHeight_m_s(double metWind_m_s, double height_m, Terrain terrain)
-        => Require.InRange(metWind_m_s, 0, 100, "m/s") * Factor(height_m, terrain);
-
     /// <summary>Wind at <paramref name="height_m"/> over that at the station: constant for a place, so worth keeping.</summary>
     /// <param name="height_m">Height above ground, 0.1 to 210 m.</param>
     /// <param name="terrain">Roughness of the country round the place.</param>
@@ -40,4 +32,20 @@ public static class WindProfile
         };
         return StationFactor * Math.Pow(Require.InRange(height_m, MinHeight_m, MaxHeight_m, "m") / layer_m, exponent);
     }
+}
+
+/// <summary>Roughness of the country for half a kilometre or more upwind, as in the ASHRAE Handbook of Fundamentals.</summary>
+public enum Terrain
+{
+    /// <summary>Category 4: open water or ice for 5 km, or flat shore.</summary>
+    OpenWater,
+
+    /// <summary>Category 3: open country with scattered low obstacles; where weather stations stand.</summary>
+    Open,
+
+    /// <summary>Category 2: woods, suburbs, many obstacles the size of houses.</summary>
+    Wooded,
+
+    /// <summary>Category 1: a large town's centre.</summary>
+    City,
 }

@@ -4,15 +4,13 @@ namespace ColdSim.Physics.Fluids;
 public sealed class Fluid
 {
     private readonly HelmholtzEquation _equation;
-    private readonly Func<double, double> _roughLiquid_kg_m3, _roughVapour_kg_m3;
+    private readonly DensityFit _saturatedDensity;
     private readonly Lazy<SaturationLine> _saturation;
 
-    internal Fluid(
-        string name, double molarMass_kg_mol, HelmholtzEquation equation,
-        Func<double, double> roughLiquid_kg_m3, Func<double, double> roughVapour_kg_m3)
+    internal Fluid(string name, double molarMass_kg_mol, HelmholtzEquation equation, DensityFit saturatedDensity)
     {
         (Name, MolarMass_kg_mol, _equation) = (name, molarMass_kg_mol, equation);
-        (_roughLiquid_kg_m3, _roughVapour_kg_m3) = (roughLiquid_kg_m3, roughVapour_kg_m3);
+        _saturatedDensity = saturatedDensity;
         _saturation = new Lazy<SaturationLine>(() => new SaturationLine(this));
     }
 
@@ -31,8 +29,28 @@ public sealed class Fluid
     public FluidState At(double t_K, double rho_kg_m3) => _equation.At(t_K, rho_kg_m3);
 
     /// <summary>Density of saturated liquid by a short fit, to start the exact solution from. [kg/m³]</summary>
-    internal double RoughLiquidDensity_kg_m3(double t_K) => _roughLiquid_kg_m3(t_K);
+    internal double RoughLiquidDensity_kg_m3(double t_K) => _saturatedDensity.Liquid_kg_m3(t_K);
 
     /// <summary>Density of saturated vapour by a short fit, to start the exact solution from. [kg/m³]</summary>
-    internal double RoughVapourDensity_kg_m3(double t_K) => _roughVapour_kg_m3(t_K);
+    internal double RoughVapourDensity_kg_m3(double t_K) => _saturatedDensity.Vapour_kg_m3(t_K);
+}
+
+/// <summary>Ancillary equations: short fits of both saturated densities, from which the exact solution starts.</summary>
+/// <remarks>
+/// With θ = 1 − T/Tc: ρ′ = ρc (1 + Σ n θ^t) and ρ″ = ρc exp(w Σ n θ^t), where w is Tc/T or 1 as the authors fitted it. Nothing in the
+/// model uses them directly.
+/// </remarks>
+internal sealed class DensityFit(
+    double tc_K, double rhoc_kg_m3, (double N, double T)[] liquid, (double N, double T)[] vapour, bool reducedByTemperature = true)
+{
+    public double Liquid_kg_m3(double t_K) => rhoc_kg_m3 * (1 + Sum(liquid, t_K));
+
+    public double Vapour_kg_m3(double t_K) => rhoc_kg_m3 * Math.Exp((reducedByTemperature ? tc_K / t_K : 1) * Sum(vapour, t_K));
+
+    private double Sum((double N, double T)[] terms, double t_K)
+    {
+        double theta = 1 - t_K / tc_K, sum = 0;
+        foreach ((double n, double t) in terms) sum += n * Math.Pow(theta, t);
+        return sum;
+    }
 }

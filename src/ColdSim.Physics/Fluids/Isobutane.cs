@@ -51,7 +51,7 @@ public static class Isobutane
         new(-0.0053001044558079, 0, 2, 10, 200, 1.13, 1),
     ];
 
-    private static readonly DensityFit Rough = new(
+    private static readonly DensityFit SaturatedDensity = new(
         CriticalTemperature_K, CriticalDensity_kg_m3,
         [(2.0418147224188545, 0.356), (0.4363922893974425, 0.824), (1.915261424521202, 3.142),
             (-2.1807762762122045, 3.696), (1.068664850362356, 6.863), (-6.816247938174933, 18.441)],
@@ -65,5 +65,5 @@ public static class Isobutane
             CriticalTemperature_K, CriticalDensity_kg_m3, GasConstant_J_kgK,
             new IdealTerm(3.05956619, 11.60865546 - 17.6081648486994, -5.29450411 + 10.3134499204439),
             [new(4.94641014, 0.951277902), new(4.09475197, 2.387895885), new(15.6632824, 4.346904269), new(9.73918122, 10.36885864)], Power, Gauss),
-        Rough.Liquid_kg_m3, Rough.Vapour_kg_m3);
+        SaturatedDensity);
 }

@@ -51,7 +51,7 @@ public static class NormalButane
         new(0.0014904666224681, 0, 2, 10, 200, 1.13, 1),
     ];
 
-    private static readonly DensityFit Rough = new(
+    private static readonly DensityFit SaturatedDensity = new(
         CriticalTemperature_K, CriticalDensity_kg_m3,
         [(7.6544950329552, 0.501), (-16.928503641708495, 0.742), (14.176327512939299, 0.917),
             (-2.3511736019127136, 1.387), (5.431931351600508, 9.328), (-13.286388570143172, 12.623)],
@@ -65,5 +65,5 @@ public static class NormalButane
             CriticalTemperature_K, CriticalDensity_kg_m3, GasConstant_J_kgK,
             new IdealTerm(3.24680487, 12.54882924 - 17.9737888338978, -5.46976878 + 10.3892639083242),
             [new(5.54913289, 0.774840445), new(11.4648996, 3.340602552), new(7.59987584, 4.970513096), new(9.66033239, 9.975553778)], Power, Gauss),
-        Rough.Liquid_kg_m3, Rough.Vapour_kg_m3);
+        SaturatedDensity);
 }

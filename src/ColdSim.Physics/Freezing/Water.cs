@@ -1,3 +1,5 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Physics.Freezing;
 
 /// <summary>Water and ice near 0 °C. SI units.</summary>
@@ -5,7 +7,7 @@ namespace ColdSim.Physics.Freezing;
 public static class Water
 {
     /// <summary>Freezing point. [K]</summary>
-    public const double Freezing_K = 273.15;
+    public const double Freezing_K = ZeroCelsius_K;
 
     /// <summary>Specific heat of liquid water, 0 to 60 °C within half a percent. [J/(kg·K)]</summary>
     public const double SpecificHeat_J_kgK = 4190;

@@ -1,4 +1,5 @@
 using ColdSim.Physics.MoistAir;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Physics.HeatTransfer;
 
@@ -20,7 +21,7 @@ public readonly struct AirFilm
         double viscosity_Pa_s = DryAir.DynamicViscosity_Pa_s(film_K);
         Conductivity_W_mK = DryAir.Conductivity_W_mK(film_K);
         _inverseKinematicViscosity_s_m2 = density_kg_m3 / viscosity_Pa_s;
-        _buoyancy_1_m3K = FreeConvection.Gravity_m_s2 * density_kg_m3 * DryAir.SpecificHeat_J_kgK * _inverseKinematicViscosity_s_m2
+        _buoyancy_1_m3K = StandardGravity_m_s2 * density_kg_m3 * DryAir.SpecificHeat_J_kgK * _inverseKinematicViscosity_s_m2
             / (film_K * Conductivity_W_mK);
     }
 

@@ -18,15 +18,14 @@ public static class CrossFlow
     /// <param name="reynolds">Reynolds number on the diameter, 0 or more.</param>
     public static double NusseltAir(double reynolds) => NusseltFromFactor(reynolds, AirFactor);
 
-    /// <summary>The part that depends on the Prandtl number alone, 0.62 Pr^(1/3)/[1 + (0.4/Pr)^(2/3)]^(1/4).</summary>
-    public static double PrandtlFactor(double prandtl)
+    // The part that depends on the Prandtl number alone, 0.62 Pr^(1/3)/[1 + (0.4/Pr)^(2/3)]^(1/4).
+    private static double PrandtlFactor(double prandtl)
     {
         double cubeRoot = Math.Cbrt(0.4 / prandtl);
         return 0.62 * Math.Cbrt(prandtl) / Math.Sqrt(Math.Sqrt(1 + (cubeRoot * cubeRoot)));
     }
 
-    /// <summary>Mean Nusselt number from a kept <see cref="PrandtlFactor"/>.</summary>
-    public static double NusseltFromFactor(double reynolds, double prandtlFactor)
+    private static double NusseltFromFactor(double reynolds, double prandtlFactor)
     {
         // (Re/282000)^(5/8) by square roots, which are cheaper than a power.
         double x = reynolds / 282_000;

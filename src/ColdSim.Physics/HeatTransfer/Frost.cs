@@ -1,4 +1,5 @@
 using ColdSim.Physics.MoistAir;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Physics.HeatTransfer;
 
@@ -30,7 +31,7 @@ public static class Frost
     /// densities lighter than any frost seen (5 kg/m³ at -18 °C); near 0 °C it passes what old frost reaches. Hence the limits.
     /// </remarks>
     public static double Density_kg_m3(double surface_K)
-        => Math.Clamp(650 * Math.Exp(0.277 * (surface_K - 273.15)), 80, 500);
+        => Math.Clamp(650 * Math.Exp(0.277 * (surface_K - ZeroCelsius_K)), 80, 500);
 
     /// <summary>Conductivity, W/(m K), of frost of <paramref name="density_kg_m3"/> (50 to 700 kg/m³).</summary>
     /// <remarks>Source: Östin and Andersson 1991. The lowest of the published fits for light frost, so it does not hide the insulation.</remarks>

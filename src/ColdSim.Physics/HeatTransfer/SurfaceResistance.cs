@@ -1,20 +1,11 @@
 namespace ColdSim.Physics.HeatTransfer;
 
-/// <summary>Resistance of the air films inside and outside a wall, roof or floor, m² K/W.</summary>
+/// <summary>Resistance of the air films inside and outside a wall, m² K/W.</summary>
 /// <remarks>Source: ISO 6946 (2007), conventional values and its annex on other conditions.</remarks>
 public static class SurfaceResistance
 {
-    /// <summary>Inside, heat flowing sideways (walls, windows, doors), m² K/W.</summary>
+    /// <summary>Inside a wall, window or door, heat flowing sideways, m² K/W.</summary>
     public const double InsideHorizontal_m2K_W = 0.13;
-
-    /// <summary>Inside, heat flowing upward (roof in winter), m² K/W.</summary>
-    public const double InsideUpward_m2K_W = 0.10;
-
-    /// <summary>Inside, heat flowing downward (floor in winter), m² K/W.</summary>
-    public const double InsideDownward_m2K_W = 0.17;
-
-    /// <summary>Outside, all directions, a wind of about 4 m/s, m² K/W.</summary>
-    public const double Outside_m2K_W = 0.04;
 
     /// <summary>Outside film, m² K/W, by wind: 1/(4 + 4 v + ε 4 σ Tm³). No checks: called every step.</summary>
     /// <param name="wind_m_s">Wind next to the surface, m/s, 0 or more.</param>

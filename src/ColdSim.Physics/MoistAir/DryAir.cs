@@ -23,9 +23,4 @@ public static class DryAir
     // The standard writes 245.4 * 10^(-12/T); 12 ln 10 = 27.6310211.
     public static double Conductivity_W_mK(double t_K)
         => 2.64638e-3 * t_K * Math.Sqrt(t_K) / (t_K + (245.4 * Math.Exp(-27.6310211 / t_K)));
-
-    /// <summary>Prandtl number at <paramref name="t_K"/>: 0.729 at 230 K to 0.707 at 300 K.</summary>
-    // viscosity * cp / conductivity with the common factor T^1.5 cancelled.
-    public static double Prandtl(double t_K)
-        => 1.458e-6 / 2.64638e-3 * SpecificHeat_J_kgK * (t_K + (245.4 * Math.Exp(-27.6310211 / t_K))) / (t_K + 110.4);
 }

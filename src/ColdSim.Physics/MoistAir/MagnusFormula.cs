@@ -1,3 +1,5 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Physics.MoistAir;
 
 /// <summary>Short saturation formulas for the inner loop: one exponential each, no checks.</summary>
@@ -10,14 +12,14 @@ public static class MagnusFormula
     /// <summary>Saturation pressure over liquid water, Pa, at <paramref name="t_K"/> in 233..323 K.</summary>
     public static double OverWater_Pa(double t_K)
     {
-        double t_C = t_K - 273.15;
+        double t_C = t_K - ZeroCelsius_K;
         return 610.94 * Math.Exp(17.625 * t_C / (243.04 + t_C));
     }
 
     /// <summary>Saturation pressure over ice, Pa, at <paramref name="t_K"/> in 193..273.15 K.</summary>
     public static double OverIce_Pa(double t_K)
     {
-        double t_C = t_K - 273.15;
+        double t_C = t_K - ZeroCelsius_K;
         return 611.21 * Math.Exp(22.587 * t_C / (273.86 + t_C));
     }
 
@@ -25,13 +27,6 @@ public static class MagnusFormula
     public static double DewPoint_K(double vapourPressure_Pa)
     {
         double x = Math.Log(vapourPressure_Pa / 610.94);
-        return 273.15 + (243.04 * x / (17.625 - x));
-    }
-
-    /// <summary>Frost point, K: the exact inverse of <see cref="OverIce_Pa"/>, for a pressure above zero.</summary>
-    public static double FrostPoint_K(double vapourPressure_Pa)
-    {
-        double x = Math.Log(vapourPressure_Pa / 611.21);
-        return 273.15 + (273.86 * x / (22.587 - x));
+        return ZeroCelsius_K + (243.04 * x / (17.625 - x));
     }
 }

@@ -1,3 +1,5 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Physics.MoistAir;
 
 /// <summary>Vapour pressure of water over its own flat liquid or ice, and its inverse, the dew point.</summary>
@@ -18,7 +20,7 @@ public static class SaturationVapour
     public const double MaxIce_K = 273.16;
 
     /// <summary>Temperature at which <see cref="Pressure_Pa"/> changes from ice to water, K.</summary>
-    public const double Freezing_K = 273.15;
+    public const double Freezing_K = ZeroCelsius_K;
 
     private static readonly double LowestPressure_Pa = Math.Exp(LnPressureOverWater(Min_K));
     private static readonly double HighestPressure_Pa = Math.Exp(LnPressureOverWater(Max_K));

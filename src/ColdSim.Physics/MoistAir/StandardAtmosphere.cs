@@ -1,11 +1,13 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Physics.MoistAir;
 
-/// <summary>Pressure and temperature of the standard atmosphere by elevation.</summary>
+/// <summary>Pressure of the standard atmosphere by elevation.</summary>
 /// <remarks>Source: ASHRAE Handbook of Fundamentals, after the US Standard Atmosphere (1976) below its tropopause.</remarks>
 public static class StandardAtmosphere
 {
     /// <summary>Pressure at sea level, Pa.</summary>
-    public const double SeaLevel_Pa = 101_325;
+    public const double SeaLevel_Pa = StandardAtmosphere_Pa;
 
     /// <summary>Lowest elevation, m.</summary>
     public const double Min_m = -5_000;
@@ -17,9 +19,4 @@ public static class StandardAtmosphere
     /// <exception cref="ArgumentOutOfRangeException">Elevation outside the range.</exception>
     public static double Pressure_Pa(double elevation_m)
         => SeaLevel_Pa * Math.Pow(1 - (2.25577e-5 * Require.InRange(elevation_m, Min_m, Max_m, "m")), 5.2559);
-
-    /// <summary>Temperature, K, at an elevation of -5000 to 11 000 m.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Elevation outside the range.</exception>
-    public static double Temperature_K(double elevation_m)
-        => 288.15 - (0.0065 * Require.InRange(elevation_m, Min_m, Max_m, "m"));
 }

@@ -1,9 +1,9 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Physics.SunAndSky;
 
 /// <summary>Temperature of a black sky that would send down the same heat radiation.</summary>
-/// <remarks>
-/// The three clear-sky fits differ by 8 to 10 K in the cold, where none of them was measured much; a roof's heat loss hardly notices. No checks.
-/// </remarks>
+/// <remarks>Clear-sky fits differ by 8 to 10 K in the cold, where none of them was measured much; a roof's heat loss hardly notices. No checks.</remarks>
 public static class SkyTemperature
 {
     /// <summary>Sky temperature, K, by Berdahl and Martin 1984, with the cloud rule 0.784 (1 - ε₀) n.</summary>
@@ -17,26 +17,10 @@ public static class SkyTemperature
     public static double BerdahlMartin_K(double air_K, double dewPoint_K, double cloud_frac)
     {
         // The parabola has its bottom at -38.4 °C; without the floor a drier sky would turn warmer.
-        double x = Math.Max(dewPoint_K - 273.15, -38.356) / 100;
+        double x = Math.Max(dewPoint_K - ZeroCelsius_K, -38.356) / 100;
         double clear = 0.711 + (x * (0.56 + (0.73 * x)));
         return FromEmissivity_K(air_K, Math.Min(1, clear + (0.784 * (1 - clear) * cloud_frac)));
     }
 
-    /// <summary>Sky temperature, K, by Clark and Allen 1978 with Walton's 1983 clouds: the rule behind most weather files.</summary>
-    /// <param name="air_K">Air temperature, K.</param>
-    /// <param name="dewPoint_K">Dew point over water, K.</param>
-    /// <param name="cloud_frac">Part of the sky covered by opaque cloud, 0 to 1.</param>
-    public static double ClarkAllenWalton_K(double air_K, double dewPoint_K, double cloud_frac)
-    {
-        double n = 10 * cloud_frac;
-        double cloudy = 1 + (n * (0.0224 + (n * (-0.0035 + (n * 0.00028)))));
-        return FromEmissivity_K(air_K, Math.Min(1, (0.787 + (0.764 * Math.Log(dewPoint_K / 273))) * cloudy));
-    }
-
-    /// <summary>Temperature, K, of a clear sky by Swinbank 1963, from the air alone: 0.0552 T^1.5.</summary>
-    /// <param name="air_K">Air temperature, K.</param>
-    public static double Swinbank_K(double air_K) => 0.0552 * air_K * Math.Sqrt(air_K);
-
-    /// <summary>Sky temperature, K, from the sky's emissivity seen from air at <paramref name="air_K"/>.</summary>
-    public static double FromEmissivity_K(double air_K, double emissivity) => air_K * Math.Sqrt(Math.Sqrt(emissivity));
+    private static double FromEmissivity_K(double air_K, double emissivity) => air_K * Math.Sqrt(Math.Sqrt(emissivity));
 }

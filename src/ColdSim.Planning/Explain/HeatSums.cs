@@ -31,7 +31,7 @@ internal readonly record struct HeatSums(double Into_J, double Evaporation_J, do
                 FrostLayer frost = new(cylinder.FrostMass_kg_m2[i], cylinder.FrostThickness_m[i]);
                 sun_J += Sun_W(bodies[c], weather, contents, t_K, frost) * RunSeries.Spacing_s;
                 if (its.Blanket is not { Power_W: > 0 } blanket) continue;
-                share_frac += blanket.Power_W * CylinderFilm.At(bodies[c], weather, contents, t_K, frost).BlanketShare_frac;
+                share_frac += blanket.Power_W * HeatCoupling.At(bodies[c], weather, contents, t_K, frost).BlanketShare_frac;
                 power_W += blanket.Power_W;
             }
 
@@ -47,8 +47,8 @@ internal readonly record struct HeatSums(double Into_J, double Evaporation_J, do
         if (around.FixedConductance_W_K is not null) return 0;
         if (around.FixedSun_W is { } fixed_W) return fixed_W;
         if (weather.CylinderSun_W_m2 <= 0 || around.SunExposure_frac <= 0) return 0;
-        return CylinderFilm.At(body, weather, contents, t_K, frost).Heat_W(t_K)
-            - CylinderFilm.At(body, weather with { CylinderSun_W_m2 = 0 }, contents, t_K, frost).Heat_W(t_K);
+        return HeatCoupling.At(body, weather, contents, t_K, frost).Heat_W(t_K)
+            - HeatCoupling.At(body, weather with { CylinderSun_W_m2 = 0 }, contents, t_K, frost).Heat_W(t_K);
     }
 
     private static WeatherSample WeatherAt(Scenario scenario, double time_s)

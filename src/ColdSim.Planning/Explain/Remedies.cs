@@ -27,7 +27,7 @@ public static class Remedies
     private const double LowestSetPoint_K = 278.15, SetPointStep_K = 0.5;
 
     /// <summary>The upright standard sizes, small to large.</summary>
-    public static IReadOnlyList<StandardSize> Sizes { get; } = [.. StandardSizes.All.Where(s => s.Orientation == Orientation.Upright)];
+    public static IReadOnlyList<StandardSize> Sizes { get; } = [.. StandardSize.All.Where(s => s.Orientation == Orientation.Upright)];
 
     /// <summary>Tries all that the rig has room for.</summary>
     /// <param name="scenario">A scenario that does not hold.</param>

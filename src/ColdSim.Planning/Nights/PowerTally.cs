@@ -8,7 +8,7 @@ namespace ColdSim.Planning.Nights;
 /// <param name="power">What there is.</param>
 internal sealed class PowerTally(PowerSpecification power)
 {
-    private readonly double[] _drawn_J = new double[Consumers.Count(power)];
+    private readonly double[] _drawn_J = new double[power.Places];
     private double _tooCold_s;
     private double _solar_J, _shore_J, _generator_J, _generator_s;
     private double _low_frac = double.PositiveInfinity, _lowAt_s, _end_frac, _gasAtFlat_kg;
@@ -37,7 +37,7 @@ internal sealed class PowerTally(PowerSpecification power)
 
     public NightPower Report(DateTimeOffset start) => new()
     {
-        Drawn = [.. _drawn_J.Select((j, i) => new NightDraw(Consumers.NameOf(power, i), Energy.FromJoules(j)))],
+        Drawn = [.. _drawn_J.Select((j, i) => new NightDraw(power.NameOf(i), Energy.FromJoules(j)))],
         Solar = Energy.FromJoules(_solar_J),
         Shore = Energy.FromJoules(_shore_J),
         Generator = Energy.FromJoules(_generator_J),

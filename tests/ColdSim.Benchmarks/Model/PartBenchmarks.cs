@@ -35,7 +35,7 @@ public class PartBenchmarks
     public double Cylinder_contents() => _body.Contents(20, 251.3).HeatCapacity_J_K;
 
     [Benchmark]
-    public double Cylinder_film() => CylinderFilm.At(_body, _sample, 20, 251.3, _frost).Conductance_W_K;
+    public double Cylinder_film() => HeatCoupling.At(_body, _sample, 20, 251.3, _frost).Conductance_W_K;
 
     [Benchmark]
     public double Weather_sample() => _weather.At(201_234, ref _row).Air_K;

@@ -118,7 +118,7 @@ public class CylindersReaderTests
         Assert.Single(read.Scenario!.Rig.Cylinders);
         Rig two = Assert.Single(read.Options).Scenario.Rig;
         Assert.Equal(["20 lb", "30 lb"], two.Cylinders.Select(c => c.Name));
-        Assert.Equal(StandardSizes.Find("30 lb")!.LegalFill_kg / 2, two.Cylinders[1].Contents_kg, 9);
+        Assert.Equal(StandardSize.Find("30 lb")!.LegalFill_kg / 2, two.Cylinders[1].Contents_kg, 9);
         Assert.IsType<OpenTogether>(two.Arrangement);
     }
 

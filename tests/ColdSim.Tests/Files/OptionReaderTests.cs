@@ -77,7 +77,7 @@ public class OptionReaderTests
     {
         ReadResult read = Good("[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.size\" = \"40 lb\"", Rig.Replace("15 lb", "3/4", StringComparison.Ordinal));
         CylinderSpecification larger = read.Options[0].Scenario.Rig.Cylinders[0];
-        Assert.Equal(StandardSizes.Find("40 lb")!.LegalFill_kg * 0.75, larger.Contents_kg, 12);
+        Assert.Equal(StandardSize.Find("40 lb")!.LegalFill_kg * 0.75, larger.Contents_kg, 12);
     }
 
     [Fact]
@@ -85,7 +85,7 @@ public class OptionReaderTests
     {
         string plate = Rig.Replace("size = \"20 lb\"", "water_capacity = \"30 L\"\ndiameter = \"30 cm\"\ntare = \"14 kg\"", StringComparison.Ordinal);
         CylinderSpecification standard = Good("[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.size\" = \"40 lb\"", plate).Options[0].Scenario.Rig.Cylinders[0];
-        StandardSize forty = StandardSizes.Find("40 lb")!;
+        StandardSize forty = StandardSize.Find("40 lb")!;
         Assert.Equal((forty.Name, forty.Tare_kg, forty.OutsideDiameter_m), (standard.Name, standard.Tare_kg, standard.OutsideDiameter_m));
         CylinderSpecification stamped = Good(
             "[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.water_capacity\" = \"30 L\"\n\"cylinder.diameter\" = \"30 cm\"").Options[0].Scenario.Rig.Cylinders[0];

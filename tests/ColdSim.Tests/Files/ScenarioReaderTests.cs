@@ -195,7 +195,7 @@ public class ScenarioReaderTests
             wall = "2.1 mm"
             left = "12 lb"
             """).Rig.Cylinders[0];
-        StandardSize twenty = StandardSizes.Find("20 lb")!;
+        StandardSize twenty = StandardSize.Find("20 lb")!;
         Assert.Equal(twenty.Volume_m3, cylinder.Volume_m3, 12);
         Assert.Equal(twenty.ShellMass_kg, cylinder.MetalMass_kg, 0.1);
         Assert.Equal(twenty.LegalFill_kg, cylinder.LegalFill_kg, 9);
@@ -286,7 +286,7 @@ public class ScenarioReaderTests
         Assert.Equal(text.Replace("20 lb", "30 lb", StringComparison.Ordinal), changed);
         string added = ScenarioText.With(ScenarioText.With(changed, "cylinder.left", "0.5"), "run.nights", "1");
         Scenario scenario = Good(added);
-        Assert.Equal(StandardSizes.Find("30 lb")!.LegalFill_kg / 2, scenario.Rig.Cylinders[0].Contents_kg, 12);
+        Assert.Equal(StandardSize.Find("30 lb")!.LegalFill_kg / 2, scenario.Rig.Cylinders[0].Contents_kg, 12);
         Assert.Equal(1, scenario.Nights);
         Assert.Contains("# the small one", added, StringComparison.Ordinal);
     }

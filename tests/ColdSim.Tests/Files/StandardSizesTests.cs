@@ -9,21 +9,21 @@ public class StandardSizesTests
     [Fact]
     public void The_table_is_whole()
     {
-        Assert.Equal(13, StandardSizes.All.Count);
-        Assert.Equal(13, StandardSizes.All.Select(s => s.Name).Distinct().Count());
+        Assert.Equal(13, StandardSize.All.Count);
+        Assert.Equal(13, StandardSize.All.Select(s => s.Name).Distinct().Count());
         // 488.1 lb of water and 146.9 US gallons.
-        Assert.Equal(0.777475, StandardSizes.All.Sum(s => s.Volume_m3), 1e-6);
-        Assert.Equal(259.5, StandardSizes.All.Sum(s => s.ShellMass_kg), 1e-6);
+        Assert.Equal(0.777475, StandardSize.All.Sum(s => s.Volume_m3), 1e-6);
+        Assert.Equal(259.5, StandardSize.All.Sum(s => s.ShellMass_kg), 1e-6);
         foreach (Orientation orientation in Enum.GetValues<Orientation>())
         {
-            double[] volumes = [.. StandardSizes.All.Where(s => s.Orientation == orientation).Select(s => s.Volume_m3)];
+            double[] volumes = [.. StandardSize.All.Where(s => s.Orientation == orientation).Select(s => s.Volume_m3)];
             Assert.Equal(volumes.Order(), volumes);
         }
     }
 
     [Fact]
     public void Every_shell_is_a_cylinder_and_weighs_what_its_wall_says()
-        => Assert.All(StandardSizes.All, s =>
+        => Assert.All(StandardSize.All, s =>
         {
             Assert.True(ShellGeometry.StraightLength_m(s.Volume_m3, s.OutsideDiameter_m - (2 * s.WallThickness_m)) > 0);
             Assert.Equal(ShellGeometry.SteelMass_kg(s.Volume_m3, s.OutsideDiameter_m, s.WallThickness_m), s.ShellMass_kg, 0.02 * s.ShellMass_kg);
@@ -32,7 +32,7 @@ public class StandardSizesTests
 
     [Fact]
     public void An_upright_size_is_called_by_its_legal_filling_in_pounds()
-        => Assert.All(StandardSizes.All.Where(s => s.Orientation == Orientation.Upright), s =>
+        => Assert.All(StandardSize.All.Where(s => s.Orientation == Orientation.Upright), s =>
         {
             double nominal = double.Parse(s.Name.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
             Assert.Equal(nominal, s.LegalFill_kg / 0.45359237, 0.01 * nominal);
@@ -42,5 +42,5 @@ public class StandardSizesTests
     [InlineData("20 lb", true)]
     [InlineData("20LB", true)]
     [InlineData("21 lb", false)]
-    public void Sizes_are_found_by_name(string name, bool found) => Assert.Equal(found, StandardSizes.Find(name) is not null);
+    public void Sizes_are_found_by_name(string name, bool found) => Assert.Equal(found, StandardSize.Find(name) is not null);
 }

@@ -122,7 +122,7 @@ public class TripResultsTests
     private static Rig Powered => Rigs.Heated() with
     {
         Cylinders = [Rigs.Bottle("40 lb", 0.9)],
-        Power = new PowerSpecification { Battery = BatteryPresets.Of(BatteryChemistry.Agm, 20 * NominalVoltage.AmpereHour_J) },
+        Power = new PowerSpecification { Battery = BatterySpecification.Of(BatteryChemistry.Agm, 20 * NominalVoltage.AmpereHour_J) },
     };
 
     private static TripReport TwoNights(Rig rig) => TripRun.Of(SomeTrips.Of(rig, [SomeTrips.Stop("a", 0, 20), SomeTrips.Stop("b", 20, 44)]));

@@ -46,7 +46,7 @@ internal static class Rigs
 
     public static CylinderSpecification Bottle(string size = "40 lb", double left = 0.9)
     {
-        StandardSize s = StandardSizes.Find(size)!;
+        StandardSize s = StandardSize.Find(size)!;
         return new CylinderSpecification
         {
             Name = s.Name,

@@ -21,7 +21,7 @@ internal static class BatterySection
         if (section.Present && !section.Has("chemistry"))
             section.Lacks("chemistry", "accepted: \"flooded\", \"agm\", \"gel\", \"lithium iron phosphate\"");
         double capacity_C = section.Present ? section.Require(Capacity) : section.Get(Capacity, double.NaN);
-        BatterySpecification usual = BatteryPresets.Of(chemistry ?? BatteryChemistry.Flooded, capacity_C * NominalVoltage.Bus_V);
+        BatterySpecification usual = BatterySpecification.Of(chemistry ?? BatteryChemistry.Flooded, capacity_C * NominalVoltage.Bus_V);
         BatterySpecification battery = usual with
         {
             InitialCharge_frac = section.Get(Charge, usual.InitialCharge_frac),

@@ -127,10 +127,10 @@ internal static class CylinderSection
 
     private static Body? FromSize(SectionReader section, string size, double? diameter, double? wall)
     {
-        if (StandardSizes.Find(size) is not { } standard)
+        if (StandardSize.Find(size) is not { } standard)
         {
             section.Reading.Report(section.Value("size")!.Place, $"no common size is called \"{size}\"",
-                "accepted: " + string.Join(", ", StandardSizes.All.Select(s => s.Name)) + ", or water_capacity with diameter");
+                "accepted: " + string.Join(", ", StandardSize.All.Select(s => s.Name)) + ", or water_capacity with diameter");
             return null;
         }
         if (!Possible(section, standard.Volume_m3, diameter ?? standard.OutsideDiameter_m, wall ?? standard.WallThickness_m))

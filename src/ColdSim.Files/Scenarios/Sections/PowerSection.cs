@@ -39,7 +39,7 @@ internal static class PowerSection
         if (power is null)
             return;
         if (furnace is { FanCurrent_A: null })
-            reading.Assume($"furnace: fan current not given, taken as {FanCurrent.Usual_A(furnace.Input_W):0.0} A, usual for its input");
+            reading.Assume($"furnace: fan current not given, taken as {FurnaceSpecification.UsualFanCurrent_A(furnace.Input_W):0.0} A, usual for its input");
         bool hookup = sites.Any(s => s.Hookup);
         if (hookup || power.Generator is not null)
             reading.Assume($"converter: gives up to {power.Converter.Rated_A:0} A from {(hookup ? "shore power" : "the generator")}");

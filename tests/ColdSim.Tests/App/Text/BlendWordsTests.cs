@@ -26,7 +26,7 @@ public class BlendWordsTests
         {
             Gas = gas,
             Cylinders = [Rigs.Bottle("40 lb", 0.9)],
-            Power = new PowerSpecification { Battery = BatteryPresets.Of(BatteryChemistry.Agm, 20 * NominalVoltage.AmpereHour_J) },
+            Power = new PowerSpecification { Battery = BatterySpecification.Of(BatteryChemistry.Agm, 20 * NominalVoltage.AmpereHour_J) },
         },
         Rigs.Steady(-5, 30), 1);
 

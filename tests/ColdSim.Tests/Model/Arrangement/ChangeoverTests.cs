@@ -21,7 +21,8 @@ public class ChangeoverTests
     private static GasSupply Supply(double asked_Btu_h)
     {
         GasSupply supply = new(
-            new TwoStageRegulator(new RegulatorSpecification(), HeatingValue_J_kg, new AutomaticChangeover()),
+            new TwoStageRegulator(
+                new RegulatorSpecification(), HeatingValue_J_kg, (new AutomaticChangeover().ReserveSetting_Pa, new AutomaticChangeover().ReserveDroop_Pa)),
             [new GasLoad(asked_Btu_h * Btu_h / HeatingValue_J_kg, 2600)]);
         supply.Set(0, open: true);
         return supply;

@@ -35,7 +35,7 @@ public class CylinderFilmTests
         {
             CylinderBody body = new(s);
             double mass_kg = fill * fill * fill * s.LegalFill_kg;
-            HeatCoupling c = CylinderFilm.At(body, w, mass_kg, t_K, frost);
+            HeatCoupling c = HeatCoupling.At(body, w, mass_kg, t_K, frost);
             Assert.True(c.Conductance_W_K > 0 && double.IsFinite(c.Conductance_W_K));
             // A wall of -78 °C in saturated air of +40 °C gains far more by freezing vapour than by the air's warmth.
             Assert.InRange(c.Environment_K, 100, 600);
@@ -53,7 +53,7 @@ public class CylinderFilmTests
         {
             CylinderSurroundings around = s.Surroundings with { FixedConvection_W_m2K = 9, FixedRadiation_W_m2K = 4, FixedFin_m = given ? fin_m : null };
             CylinderBody body = new(s with { Surroundings = around });
-            return CylinderFilm.At(body, w, fill * s.LegalFill_kg, t_K, default).Conductance_W_K <= body.Vessel.OutsideArea_m2 * 13 * (1 + 1e-9);
+            return HeatCoupling.At(body, w, fill * s.LegalFill_kg, t_K, default).Conductance_W_K <= body.Vessel.OutsideArea_m2 * 13 * (1 + 1e-9);
         }, iter: 3000);
 
     [Fact]
@@ -81,7 +81,7 @@ public class CylinderFilmTests
         {
             CylinderBody body = new(Some.Cylinder(size));
             WeatherSample w = Some.Weather(air_K, wind);
-            double Heat(double t_K) => CylinderFilm.At(body, w, fill * size.LegalFill_kg, t_K, default).Heat_W(t_K);
+            double Heat(double t_K) => HeatCoupling.At(body, w, fill * size.LegalFill_kg, t_K, default).Heat_W(t_K);
             double warm_K = air_K - below_K, cold_K = warm_K - more_K;
             if (!body.Contents(fill * size.LegalFill_kg, warm_K).HasLiquid || cold_K < 200) return true;
             return Heat(cold_K) >= Heat(warm_K);
@@ -92,7 +92,7 @@ public class CylinderFilmTests
         => Gen.Select(Some.AnyCylinder, Some.AnyWeather, Some.Fill, Gen.Double[200, 320], AnyFrost, Gen.Double[0.1, 20]).Sample((s, w, fill, t_K, frost, g) =>
         {
             CylinderBody body = new(s with { Surroundings = s.Surroundings with { FixedConductance_W_K = g, FixedSun_W = 30 } });
-            return CylinderFilm.At(body, w, fill * s.LegalFill_kg, t_K, frost) == new HeatCoupling(g, w.Air_K);
+            return HeatCoupling.At(body, w, fill * s.LegalFill_kg, t_K, frost) == new HeatCoupling(g, w.Air_K);
         });
 
     [Fact]
@@ -104,7 +104,7 @@ public class CylinderFilmTests
             (double wetted_m2, double line_m, double dry_m) = Walls(body, mass_kg, t_K);
             double frost_m2K_W = frost_m / (-8.71e-3 + 4.39e-4 * 150 + 1.05e-6 * 150 * 150);
             double expected = (wetted_m2 + Math.Min(fin_m, dry_m) * line_m) / (1.0 / 13 + frost_m2K_W + 1.0 / 120);
-            HeatCoupling c = CylinderFilm.At(body, w, mass_kg, t_K, default);
+            HeatCoupling c = HeatCoupling.At(body, w, mass_kg, t_K, default);
             Assert.Equal(1, c.Conductance_W_K / expected, 1e-12);
             Assert.Equal(w.Air_K, c.Environment_K, 1e-9);
             Assert.Equal(0, c.FrostFlux_kg_m2s);
@@ -117,14 +117,14 @@ public class CylinderFilmTests
         (double wetted_m2, double line_m, double dry_m) = Walls(body, 5, 260);
         double m = Math.Sqrt(13 / (48 * 0.0021));
         double expected = (wetted_m2 + Math.Tanh(m * dry_m) / m * line_m) / (1.0 / 13 + 1.0 / 120);
-        Assert.Equal(expected, CylinderFilm.At(body, Some.Weather(265), 5, 260, default).Conductance_W_K, 1e-9);
+        Assert.Equal(expected, HeatCoupling.At(body, Some.Weather(265), 5, 260, default).Conductance_W_K, 1e-9);
     }
 
     [Fact]
     public void A_fixed_sun_warms_by_exactly_its_watts_and_shuts_the_weathers_out()
         => Gen.Select(Some.AnyCylinder, Some.AnyWeather, Some.Fill, Gen.Double[210, 310], Gen.Double[0, 100]).Sample((s, w, fill, t_K, sun_W) =>
         {
-            double Heat(double? sun, double exposure) => CylinderFilm.At(
+            double Heat(double? sun, double exposure) => HeatCoupling.At(
                 new CylinderBody(s with { Surroundings = s.Surroundings with { FixedSun_W = sun, SunExposure_frac = exposure } }),
                 w, fill * s.LegalFill_kg, t_K, default).Heat_W(t_K);
             return Math.Abs(Heat(sun_W, 1) - Heat(null, 0) - sun_W) < 1e-7;
@@ -135,7 +135,7 @@ public class CylinderFilmTests
     {
         CylinderBody body = new(Some.Cylinder("20 lb", Fixed with { SunExposure_frac = 0.5, SolarAbsorptance_frac = 0.4 }));
         WeatherSample w = Some.Weather(265) with { CylinderSun_W_m2 = 130 };
-        Assert.Equal(265 + 0.5 * 0.4 * 130 / 13, CylinderFilm.At(body, w, 5, 260, default).Environment_K, 1e-9);
+        Assert.Equal(265 + 0.5 * 0.4 * 130 / 13, HeatCoupling.At(body, w, 5, 260, default).Environment_K, 1e-9);
     }
 
     [Fact]
@@ -146,9 +146,9 @@ public class CylinderFilmTests
         {
             CylinderBody body = new(s);
             double mass_kg = fill * s.LegalFill_kg;
-            double now_K = CylinderFilm.At(body, w, mass_kg, t_K, frost).Environment_K;
-            Assert.True(CylinderFilm.At(body, w with { CylinderSun_W_m2 = w.CylinderSun_W_m2 + 100 }, mass_kg, t_K, frost).Environment_K >= now_K);
-            double Heat(double sky_K) => CylinderFilm.At(body, w with { Sky_K = sky_K }, mass_kg, t_K, frost).Heat_W(t_K);
+            double now_K = HeatCoupling.At(body, w, mass_kg, t_K, frost).Environment_K;
+            Assert.True(HeatCoupling.At(body, w with { CylinderSun_W_m2 = w.CylinderSun_W_m2 + 100 }, mass_kg, t_K, frost).Environment_K >= now_K);
+            double Heat(double sky_K) => HeatCoupling.At(body, w with { Sky_K = sky_K }, mass_kg, t_K, frost).Heat_W(t_K);
             Assert.True(w.Air_K > Some.Zero_K || Heat(w.Sky_K - 10) <= Heat(w.Sky_K) + 1e-9);
         }, iter: 3000);
 
@@ -157,7 +157,7 @@ public class CylinderFilmTests
     {
         CylinderBody body = new(Some.Cylinder("20 lb", Fixed with { FixedRadiation_W_m2K = null, SkyView_frac = 1, Emissivity_frac = 0.9, InsideFilm_W_m2K = 1e9 }));
         WeatherSample w = Some.Weather(265) with { Sky_K = 240 };
-        HeatCoupling c = CylinderFilm.At(body, w, 5, 260, default);
+        HeatCoupling c = HeatCoupling.At(body, w, 5, 260, default);
         double seen4 = 0.5 * Math.Pow(240, 4) + 0.5 * Math.Pow(265, 4);
         double flux = 9 * 5 + 0.9 * Radiation.StefanBoltzmann_W_m2K4 * (seen4 - Math.Pow(260, 4));
         (double wetted_m2, _, _) = Walls(body, 5, 260);
@@ -170,8 +170,8 @@ public class CylinderFilmTests
         {
             CylinderBody body = new(Some.Cylinder(size));
             double mass_kg = fill * size.LegalFill_kg;
-            HeatCoupling dry = CylinderFilm.At(body, Some.Weather(t_K + above_K, wind), mass_kg, t_K, default);
-            HeatCoupling humid = CylinderFilm.At(body, Some.Weather(t_K + above_K, wind, 0.95), mass_kg, t_K, default);
+            HeatCoupling dry = HeatCoupling.At(body, Some.Weather(t_K + above_K, wind), mass_kg, t_K, default);
+            HeatCoupling humid = HeatCoupling.At(body, Some.Weather(t_K + above_K, wind, 0.95), mass_kg, t_K, default);
             Assert.Equal(0, dry.FrostFlux_kg_m2s);
             Assert.Equal(t_K + above_K, dry.Environment_K, 1e-9);
             Assert.True(humid.FrostFlux_kg_m2s > 0);
@@ -184,7 +184,7 @@ public class CylinderFilmTests
     {
         CylinderBody body = new(Some.Cylinder("20 lb"));
         FrostLayer frost = new(0.1, 0.001);
-        HeatCoupling c = CylinderFilm.At(body, Some.Weather(265, 3), 5, 255, frost);
+        HeatCoupling c = HeatCoupling.At(body, Some.Weather(265, 3), 5, 255, frost);
         Assert.True(c.FrostFlux_kg_m2s < 0);
         Assert.True(c.Environment_K < 265);
         FrostLayer later = frost.After(c, 600);
@@ -197,7 +197,7 @@ public class CylinderFilmTests
     public void Heat_of_freezing_is_the_frost_times_its_latent_heat()
     {
         CylinderBody body = new(Some.Cylinder("20 lb", Fixed with { FixedFrost_m = null, InsideFilm_W_m2K = 1e9 }));
-        HeatCoupling c = CylinderFilm.At(body, Some.Weather(268, 0, 0.9), 5, 255, default);
+        HeatCoupling c = HeatCoupling.At(body, Some.Weather(268, 0, 0.9), 5, 255, default);
         (double wetted_m2, _, _) = Walls(body, 5, 255);
         Assert.Equal(13 * 13 * wetted_m2 + c.FrostFlux_kg_m2s * 2.835e6 * wetted_m2, c.Heat_W(255), 1e-5);
     }
@@ -213,7 +213,7 @@ public class CylinderFilmTests
     public void Frost_grows_as_fast_as_worked_out_elsewhere(double air_C, double humidity, double wall_C, double g_m2h)
     {
         CylinderBody body = new(Some.Cylinder("20 lb", Fixed with { FixedConvection_W_m2K = 4, FixedRadiation_W_m2K = 0, FixedFrost_m = null, InsideFilm_W_m2K = 1e9 }));
-        HeatCoupling c = CylinderFilm.At(body, Some.Weather(Some.Zero_K + air_C, 0, humidity), 5, Some.Zero_K + wall_C, default);
+        HeatCoupling c = HeatCoupling.At(body, Some.Weather(Some.Zero_K + air_C, 0, humidity), 5, Some.Zero_K + wall_C, default);
         Assert.Equal(g_m2h, c.FrostFlux_kg_m2s * 3.6e6, 0.06 * g_m2h + 0.5);
     }
 
@@ -222,7 +222,7 @@ public class CylinderFilmTests
         => Gen.Select(Some.AnyCylinder, Some.AnyWeather, Some.Fill, Gen.Double[210, 300], Gen.Double[0, 0.02], Gen.Double[1e-5, 0.01]).Sample((s, w, fill, t_K, thick_m, more_m) =>
         {
             CylinderBody body = new(s);
-            double Conductance(double m) => CylinderFilm.At(body, w, fill * s.LegalFill_kg, t_K, new FrostLayer(150 * m, m)).Conductance_W_K;
+            double Conductance(double m) => HeatCoupling.At(body, w, fill * s.LegalFill_kg, t_K, new FrostLayer(150 * m, m)).Conductance_W_K;
             return Conductance(thick_m + more_m) <= Conductance(thick_m) * (1 + 1e-12);
         }, iter: 5000);
 
@@ -230,7 +230,7 @@ public class CylinderFilmTests
     public void Melting_frost_takes_the_heat_that_would_warm_its_surface_past_freezing()
     {
         CylinderBody body = new(Some.Cylinder("20 lb", Fixed with { FixedFrost_m = null }));
-        HeatCoupling c = CylinderFilm.At(body, Some.Weather(283, 0), 5, 276, new FrostLayer(0.5, 0.001));
+        HeatCoupling c = HeatCoupling.At(body, Some.Weather(283, 0), 5, 276, new FrostLayer(0.5, 0.001));
         Assert.True(c.FrostFlux_kg_m2s < 0);
         Assert.True(c.Environment_K < 283);
     }
@@ -241,9 +241,9 @@ public class CylinderFilmTests
         CylinderBody body = new(Some.Cylinder("20 lb"));
         WeatherSample w = Some.Weather(265, 3, 0.8);
         FrostLayer frost = new(0.1, 0.001);
-        double sum = CylinderFilm.At(body, w, 5, 255, frost).Conductance_W_K;
+        double sum = HeatCoupling.At(body, w, 5, 255, frost).Conductance_W_K;
         long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < 1000; i++) sum += CylinderFilm.At(body, w, 8 - 0.008 * i, 240 + 0.02 * i, frost).Conductance_W_K;
+        for (int i = 0; i < 1000; i++) sum += HeatCoupling.At(body, w, 8 - 0.008 * i, 240 + 0.02 * i, frost).Conductance_W_K;
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
         Assert.True(sum > 0);
     }

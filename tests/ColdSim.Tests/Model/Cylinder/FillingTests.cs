@@ -74,7 +74,7 @@ public class FillingTests
     [InlineData("100 lb", 239)]
     [Outside("Canadian gas technician training", Field.Cylinder)]
     public void Standard_sizes_have_the_water_capacity_of_the_training_table(string size, double water_lb)
-        => Assert.Equal(1, StandardSizes.Find(size)!.Volume_m3 * 1000 / Pound_kg / water_lb, 0.01);
+        => Assert.Equal(1, StandardSize.Find(size)!.Volume_m3 * 1000 / Pound_kg / water_lb, 0.01);
 
     // Litres, kg of propane, diameter and overall height in mm.
     [Theory]

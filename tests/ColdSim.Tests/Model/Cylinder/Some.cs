@@ -14,7 +14,7 @@ internal static class Some
     /// <summary>A cylinder under a roof in still, shaded air at the weather's own temperature: no wind factor, no sky, no sun.</summary>
     public static CylinderSurroundings Sheltered { get; } = new() { WindShelter_frac = 1, SkyView_frac = 0, SunExposure_frac = 0 };
 
-    public static CylinderSpecification Cylinder(string size, CylinderSurroundings? around = null) => Cylinder(StandardSizes.Find(size)!, around);
+    public static CylinderSpecification Cylinder(string size, CylinderSurroundings? around = null) => Cylinder(StandardSize.Find(size)!, around);
 
     public static CylinderSpecification Cylinder(StandardSize size, CylinderSurroundings? around = null) => new()
     {
@@ -34,7 +34,7 @@ internal static class Some
     public static WeatherSample Weather(double air_K, double wind_m_s = 0, double humidity_frac = 0, double pressure_Pa = Sea_Pa)
         => new(air_K, wind_m_s, Humidity.VapourPressure_Pa(air_K, humidity_frac), air_K, pressure_Pa, 0, 0);
 
-    public static Gen<StandardSize> Size { get; } = Gen.Int[0, StandardSizes.All.Count - 1].Select(i => StandardSizes.All[i]);
+    public static Gen<StandardSize> Size { get; } = Gen.Int[0, StandardSize.All.Count - 1].Select(i => StandardSize.All[i]);
 
     /// <summary>Any standard size with walls and surroundings of any sane kind.</summary>
     public static Gen<CylinderSpecification> AnyCylinder { get; } =

@@ -9,7 +9,7 @@ public class BatteryBodyTests
     private const double Zero_K = 273.15;
     private const double Hundred_J = 100 * NominalVoltage.AmpereHour_J;
 
-    private static BatteryBody Bank(BatteryChemistry chemistry) => new(BatteryPresets.Of(chemistry, Hundred_J));
+    private static BatteryBody Bank(BatteryChemistry chemistry) => new(BatterySpecification.Of(chemistry, Hundred_J));
 
     [Theory]
     [InlineData(-15, 0.65)]
@@ -18,7 +18,7 @@ public class BatteryBodyTests
     [InlineData(40, 1.04)]
     [Outside("System Advisor Model, battery", Field.Electrical)]
     public void Capacity_in_the_cold_is_that_of_the_advisor_model(double t_C, double part)
-        => Assert.Equal(part, ColdCapacity.Part_frac(t_C + Zero_K), 1e-12);
+        => Assert.Equal(part, BatteryBody.ColdCapacity_frac(t_C + Zero_K), 1e-12);
 
     [Theory]
     [InlineData(BatteryChemistry.Flooded, 0.5)]
@@ -35,7 +35,7 @@ public class BatteryBodyTests
     [InlineData(BatteryChemistry.LithiumIronPhosphate, 1, 1.05)]
     [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
     public void Exponents_of_Peukert_are_in_the_usual_range(BatteryChemistry chemistry, double least, double most)
-        => Assert.InRange(BatteryPresets.Of(chemistry, Hundred_J).PeukertExponent, least, most);
+        => Assert.InRange(BatterySpecification.Of(chemistry, Hundred_J).PeukertExponent, least, most);
 
     [Fact]
     public void Below_the_twenty_hour_rate_charge_falls_by_what_is_given()
@@ -82,7 +82,7 @@ public class BatteryBodyTests
             .Sample((chemistry, t_C, charge, load_W, solar_W, converter_W) =>
             {
                 BatteryBody bank = Bank(chemistry);
-                BusFlow f = PowerBus.At(load_W, solar_W, converter_W, bank.Acceptance_W(charge * Hundred_J, t_C + Zero_K));
+                BusFlow f = BusFlow.Of(load_W, solar_W, converter_W, bank.Acceptance_W(charge * Hundred_J, t_C + Zero_K));
                 double loss_W = f.Taken_W - bank.Gain_W(f.Taken_W) + bank.Drain_W(f.Given_W) - f.Given_W;
                 double stored_W = bank.Gain_W(f.Taken_W) - bank.Drain_W(f.Given_W);
                 Assert.Equal(f.Solar_W + f.Converter_W, f.Load_W + stored_W + loss_W, 1e-9);
@@ -92,7 +92,7 @@ public class BatteryBodyTests
     [Fact]
     public void Voltage_goes_at_flat_and_comes_back_when_recovered_or_carried()
     {
-        PowerControl power = new(BatteryPresets.Of(BatteryChemistry.Agm, Hundred_J));
+        PowerControl power = new(BatterySpecification.Of(BatteryChemistry.Agm, Hundred_J));
         Assert.False(power.Update(10, 50));
         Assert.False(power.Update(0, -5));
         Assert.True(power.Update(0, 50));

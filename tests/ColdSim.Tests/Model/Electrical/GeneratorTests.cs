@@ -34,7 +34,7 @@ public class GeneratorTests
     [InlineData(41_000, 10, 12)]
     [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
     public void A_furnace_fan_draws_the_current_of_its_class(double input_Btu_h, double least_A, double most_A)
-        => Assert.InRange(FanCurrent.Usual_A(input_Btu_h * Rigs.Btu_h), least_A, most_A);
+        => Assert.InRange(FurnaceSpecification.UsualFanCurrent_A(input_Btu_h * Rigs.Btu_h), least_A, most_A);
 
     [Fact]
     public void It_starts_low_stops_high_and_keeps_its_hours()

@@ -17,28 +17,28 @@ public class SolarPanelTests
     [Fact]
     [Outside("pvlib 2014", Field.Electrical)]
     public void Cells_of_100_W_at_900_W_m2_and_30_C_give_what_pvlib_says()
-        => Assert.Equal(88.65, SolarPanel.Cells_W(new SolarPanelSpecification { Rated_W = 100, PowerPerKelvin_1_K = -0.003 }, 900, 303.15), 1e-9);
+        => Assert.Equal(88.65, new SolarPanelSpecification { Rated_W = 100, PowerPerKelvin_1_K = -0.003 }.Cells_W(900, 303.15), 1e-9);
 
     [Fact]
     public void Cells_at_800_W_m2_in_air_of_20_C_have_the_temperature_of_the_data_sheet()
-        => Assert.Equal(Flat.NominalCell_K, SolarPanel.Cell_K(Flat, 800, 293.15), 1e-9);
+        => Assert.Equal(Flat.NominalCell_K, Flat.Cell_K(800, 293.15), 1e-9);
 
     [Fact]
     public void Cold_cells_give_more_and_snow_leaves_its_part_dark()
     {
-        Assert.True(SolarPanel.Power_W(Flat, 500, 253.15) > SolarPanel.Power_W(Flat, 500, 293.15));
-        Assert.Equal(0, SolarPanel.Power_W(Flat with { SnowCover_frac = 1 }, 500, 253.15));
-        Assert.Equal(0.25 * SolarPanel.Power_W(Flat, 500, 253.15), SolarPanel.Power_W(Flat with { SnowCover_frac = 0.75 }, 500, 253.15), 1e-9);
+        Assert.True(Flat.Power_W(500, 253.15) > Flat.Power_W(500, 293.15));
+        Assert.Equal(0, (Flat with { SnowCover_frac = 1 }).Power_W(500, 253.15));
+        Assert.Equal(0.25 * Flat.Power_W(500, 253.15), (Flat with { SnowCover_frac = 0.75 }).Power_W(500, 253.15), 1e-9);
     }
 
     [Fact]
     public void A_level_panel_gets_the_level_sun_and_a_tilted_one_more_at_winter_noon()
     {
         SunAngles sun = GlobalHorizontalIrradiance.Position(Noon, Place)!.Value;
-        double flat_W_m2 = SolarPanel.PlaneSun_W_m2(Flat, 400, sun, Noon.DayOfYear, 0.6);
+        double flat_W_m2 = Flat.PlaneSun_W_m2(400, sun, Noon.DayOfYear, 0.6);
         Assert.Equal(400, flat_W_m2, 1e-9);
-        Assert.True(SolarPanel.PlaneSun_W_m2(Flat with { Tilt_rad = 1 }, 400, sun, Noon.DayOfYear, 0.6) > 1.5 * flat_W_m2);
-        Assert.Equal(400, SolarPanel.PlaneSun_W_m2(Flat, 400, null, 15, 0.6), 1e-9);
+        Assert.True((Flat with { Tilt_rad = 1 }).PlaneSun_W_m2(400, sun, Noon.DayOfYear, 0.6) > 1.5 * flat_W_m2);
+        Assert.Equal(400, Flat.PlaneSun_W_m2(400, null, 15, 0.6), 1e-9);
     }
 
     [Fact]

@@ -55,7 +55,7 @@ public class AltitudeTests
     public void Thin_air_gives_a_cylinder_less_heat()
     {
         CylinderBody body = new(Bottle());
-        double G_W_K(double elevation_m) => CylinderFilm.At(body, Cold(elevation_m).First(), 10, 250, default).Conductance_W_K;
+        double G_W_K(double elevation_m) => HeatCoupling.At(body, Cold(elevation_m).First(), 10, 250, default).Conductance_W_K;
         Assert.InRange(G_W_K(High_m) / G_W_K(0), 0.75, 0.97);
     }
 }

@@ -89,7 +89,7 @@ public class LedgerTests
         Site = new SiteSpecification { Hookup = true },
         Power = new PowerSpecification
         {
-            Battery = BatteryPresets.Of(BatteryChemistry.Flooded, 100 * NominalVoltage.AmpereHour_J) with { InitialCharge_frac = 0.8 },
+            Battery = BatterySpecification.Of(BatteryChemistry.Flooded, 100 * NominalVoltage.AmpereHour_J) with { InitialCharge_frac = 0.8 },
             Panels = [new SolarPanelSpecification { Rated_W = 60 }],
             Loads = [new ElectricLoad { Name = "lights", Power_W = 24, Hours = [new ClockWindow(17 * 3600, 22 * 3600)] }],
             Converter = new ConverterSpecification { Rated_A = 5 },

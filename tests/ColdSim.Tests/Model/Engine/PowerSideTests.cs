@@ -16,7 +16,7 @@ public class PowerSideTests
 
     private static PowerSpecification Bank(double capacity_Ah, BatteryChemistry chemistry = BatteryChemistry.Agm) => new()
     {
-        Battery = BatteryPresets.Of(chemistry, capacity_Ah * NominalVoltage.AmpereHour_J),
+        Battery = BatterySpecification.Of(chemistry, capacity_Ah * NominalVoltage.AmpereHour_J),
     };
 
     private static Rig Powered(PowerSpecification power) => Heated() with { Cylinders = [BigTank()], Power = power };
@@ -46,12 +46,12 @@ public class PowerSideTests
         rig = rig with { Furnace = rig.Furnace! with { FanCurrent_A = 3.4 } };
         Trace run = Run(rig, Steady(-12), 14);
         Assert.True(run.Times_s(EventKind.BurnerOn).Length > 10);
-        Assert.Equal(3.4 * 12 * FanTime_s(run) / 3600, Drawn_Wh(run, Consumers.Fan), 0.05);
+        Assert.Equal(3.4 * 12 * FanTime_s(run) / 3600, Drawn_Wh(run, PowerSpecification.FanPlace), 0.05);
     }
 
     [Fact]
     public void A_fan_that_is_not_told_draws_what_is_usual_for_its_furnace()
-        => Assert.Equal(FanCurrent.Usual_A(20_000 * Btu_h) * 12, Run(Powered(Bank(500)), Steady(-12), 3).Steps.Max(s => s.Power!.Load_W[Consumers.Fan]), 1e-9);
+        => Assert.Equal(FurnaceSpecification.UsualFanCurrent_A(20_000 * Btu_h) * 12, Run(Powered(Bank(500)), Steady(-12), 3).Steps.Max(s => s.Power!.Load_W[PowerSpecification.FanPlace]), 1e-9);
 
     [Fact]
     public void With_voltage_gone_the_board_is_dead_and_no_gas_is_asked_for()
@@ -140,11 +140,11 @@ public class PowerSideTests
         Rig rig = new() { Cylinders = [Bottle() with { Blanket = blanket }], Power = Bank(20) };
         Trace run = Run(rig, Steady(-12), 10);
         double gone_s = run.First_s(EventKind.VoltageGone);
-        Assert.Equal(60, run.Steps[0].Power!.Load_W[Consumers.Blankets]);
+        Assert.Equal(60, run.Steps[0].Power!.Load_W[PowerSpecification.BlanketsPlace]);
         Assert.All(run.Steps.Where(s => s.From.Time_s >= gone_s), s => Assert.Equal(0, s.Blanket_W));
         Rig shore = rig with { Cylinders = [Bottle() with { Blanket = blanket with { Supply = BlanketSupply.ShorePower } }], Site = new SiteSpecification { Hookup = true } };
         run = Run(shore, Steady(-12), 10);
-        Assert.All(run.Steps, s => Assert.Equal((60, 0), (s.Blanket_W, s.Power!.Load_W[Consumers.Blankets])));
+        Assert.All(run.Steps, s => Assert.Equal((60, 0), (s.Blanket_W, s.Power!.Load_W[PowerSpecification.BlanketsPlace])));
     }
 
     [Fact]

@@ -8,7 +8,7 @@ public class LeftBehindTests
 {
     private const double Volume_m3 = 0.0216, Needed_Pa = 130_000;
 
-    private static double Left_kg(GasMasses gas, double t_C) => LeftBehind.Liquid_kg(gas, Volume_m3, t_C + 273.15, Needed_Pa);
+    private static double Left_kg(GasMasses gas, double t_C) => MixedContents.LeftBehind_kg(gas, Volume_m3, t_C + 273.15, Needed_Pa);
 
     [Fact]
     public void Propane_leaves_nothing_as_long_as_it_has_pressure_and_all_when_it_has_none()

@@ -47,7 +47,7 @@ public class OtherHeaterTests
     [Fact]
     public void The_converter_takes_its_part_of_the_breaker_first()
     {
-        BatterySpecification full = BatteryPresets.Of(BatteryChemistry.Agm, 100 * NominalVoltage.AmpereHour_J) with { InitialCharge_frac = 1 };
+        BatterySpecification full = BatterySpecification.Of(BatteryChemistry.Agm, 100 * NominalVoltage.AmpereHour_J) with { InitialCharge_frac = 1 };
         ConverterSpecification converter = new();
         PowerSpecification power = new() { Battery = full, Converter = converter, Loads = [new ElectricLoad { Name = "fans", Power_W = 240 }] };
         double left_W = 1800 - converter.Mains_W(240);

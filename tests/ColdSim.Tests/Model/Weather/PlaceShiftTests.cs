@@ -28,7 +28,7 @@ public class PlaceShiftTests
     public void Wind_low_down_is_brought_to_the_mast_and_no_further()
     {
         IReadOnlyList<WeatherRow> rows = new PlaceShift { WindHeight_m = 2 }.Apply(Night(3), Site, 2, out _);
-        Assert.Equal(3, WindProfile.AtHeight_m_s(rows[0].Wind_m_s!.Value, 2, Terrain.Open), 9);
+        Assert.Equal(3, (rows[0].Wind_m_s!.Value * WindProfile.Factor(2, Terrain.Open)), 9);
         Assert.Equal(3, new PlaceShift { WindHeight_m = 10 }.Apply(Night(3), Site, 2, out _)[0].Wind_m_s!.Value, 9);
     }
 

@@ -10,12 +10,12 @@ public class CorrelationTests
     [Fact]
     [Outside("Churchill and Chu 1975", Field.HeatTransfer, Through = "ht")]
     public void Churchill_Chu_vertical_plate_matches_the_worked_value_of_Pr_0_69_and_Gr_2_63e9()
-        => Assert.Equal(147.16185223770603, VerticalPlate.Nusselt(0.69 * 2.63e9, 0.69), 1e-9);
+        => Assert.Equal(147.16185223770603, NaturalConvection.VerticalPlate(0.69 * 2.63e9, 0.69), 1e-9);
 
     [Fact]
     [Outside("Churchill and Chu 1975", Field.HeatTransfer, Through = "ht")]
     public void Churchill_Chu_horizontal_cylinder_matches_the_worked_value_of_Pr_0_69_and_Gr_2_63e9()
-        => Assert.Equal(139.13493970073597, HorizontalCylinder.Nusselt(0.69 * 2.63e9, 0.69), 1e-9);
+        => Assert.Equal(139.13493970073597, NaturalConvection.HorizontalCylinder(0.69 * 2.63e9, 0.69), 1e-9);
 
     // Textbook example 7.4, which prints 40.6.
     [Fact]
@@ -26,24 +26,24 @@ public class CorrelationTests
     [Fact]
     [Outside("McAdams 1954", Field.HeatTransfer, Through = "ht")]
     public void McAdams_plate_matches_the_worked_value_of_the_free_side()
-        => Assert.Equal(181.73121274384457, HorizontalPlate.NusseltColdFaceDown(5.54 * 3.21e8), 1e-9);
+        => Assert.Equal(181.73121274384457, NaturalConvection.PlateColdFaceDown(5.54 * 3.21e8), 1e-9);
 
     [Fact]
     [Outside("McAdams 1954", Field.HeatTransfer, Through = "ht")]
     public void McAdams_plate_matches_the_worked_value_of_the_hindered_side()
-        => Assert.Equal(55.44564799362829, HorizontalPlate.NusseltColdFaceUp(5.54 * 3.21e8), 1e-9);
+        => Assert.Equal(55.44564799362829, NaturalConvection.PlateColdFaceUp(5.54 * 3.21e8), 1e-9);
 
     [Fact]
     [Outside("Popiel, Wojtkowiak and Bober 2007", Field.HeatTransfer, Through = "ht")]
     public void Popiel_cylinder_matches_the_worked_value_of_a_slender_cylinder()
-        => Assert.Equal(228.8979005514989, VerticalPlate.Nusselt(0.7e10, 0.7) * VerticalPlate.CylinderCorrection(1e10, 0.7, 2.5, 1.0), 1e-9);
+        => Assert.Equal(228.8979005514989, NaturalConvection.VerticalPlate(0.7e10, 0.7) * NaturalConvection.SlenderCylinderFactor(1e10, 0.7, 2.5, 1.0), 1e-9);
 
     [Fact]
     public void Air_forms_stay_within_half_a_percent_of_the_full_ones_and_of_wind_within_1_2_percent()
         => Gen.Select(Gen.Double[2, 11], Gen.Double[0.70, 0.73]).Sample((log, pr) =>
         {
             double x = Math.Pow(10, log);
-            return Near(VerticalPlate.NusseltAir(x), VerticalPlate.Nusselt(x, pr)) && Near(HorizontalCylinder.NusseltAir(x), HorizontalCylinder.Nusselt(x, pr))
+            return Near(NaturalConvection.VerticalPlateInAir(x), NaturalConvection.VerticalPlate(x, pr)) && Near(NaturalConvection.HorizontalCylinderInAir(x), NaturalConvection.HorizontalCylinder(x, pr))
                 && Math.Abs((CrossFlow.NusseltAir(x) / CrossFlow.Nusselt(x, pr)) - 1) < 0.012;
 
             static bool Near(double a, double b) => Math.Abs((a / b) - 1) < 5e-3;
@@ -58,7 +58,7 @@ public class CorrelationTests
 
             // Air held at one temperature, so that only the driving forces change.
             static double H(double wind, double dT) => MixedConvection.Blend(
-                CrossFlow.NusseltAir(wind * 2e4), VerticalPlate.NusseltAir(dT * 3e6), 3);
+                CrossFlow.NusseltAir(wind * 2e4), NaturalConvection.VerticalPlateInAir(dT * 3e6), 3);
         });
 
     [Fact]
@@ -75,10 +75,10 @@ public class CorrelationTests
     [Fact]
     public void Rayleigh_number_grows_with_the_cube_of_length_and_the_square_of_pressure_and_is_the_same_for_warm_and_cold_walls()
     {
-        double ra = FreeConvection.Rayleigh(255, 265, 0.3, 1e5);
-        Assert.Equal(8, FreeConvection.Rayleigh(255, 265, 0.6, 1e5) / ra, 1e-12);
-        Assert.Equal(0.64, FreeConvection.Rayleigh(255, 265, 0.3, 0.8e5) / ra, 1e-12);
-        Assert.Equal(ra, FreeConvection.Rayleigh(265, 255, 0.3, 1e5), ra * 1e-12);
+        double ra = Rayleigh(255, 265, 0.3, 1e5);
+        Assert.Equal(8, Rayleigh(255, 265, 0.6, 1e5) / ra, 1e-12);
+        Assert.Equal(0.64, Rayleigh(255, 265, 0.3, 0.8e5) / ra, 1e-12);
+        Assert.Equal(ra, Rayleigh(265, 255, 0.3, 1e5), ra * 1e-12);
     }
 
     // Film 300 K: textbook air tables give ν 15.89e-6, α 22.5e-6, so g β ΔT L³/(ν α) = 9.807/300 · 20 · 0.027/(15.89e-6 · 22.5e-6).
@@ -86,13 +86,13 @@ public class CorrelationTests
     [Fact]
     [Outside("Incropera and DeWitt", Field.HeatTransfer, FromMemory = true)]
     public void Rayleigh_number_agrees_with_textbook_air_at_300_K()
-        => Assert.Equal(1, FreeConvection.Rayleigh(290, 310, 0.3, 1e5) / (9.807 / 300 * 20 * 0.027 / (15.89e-6 * 22.5e-6)), 0.01);
+        => Assert.Equal(1, Rayleigh(290, 310, 0.3, 1e5) / (9.807 / 300 * 20 * 0.027 / (15.89e-6 * 22.5e-6)), 0.01);
 
     [Fact]
     public void Reynolds_number_is_density_wind_and_length_over_viscosity()
         => Assert.Equal(
             2 * 0.3 * ColdSim.Physics.MoistAir.DryAir.Density_kg_m3(260, 9e4) / ColdSim.Physics.MoistAir.DryAir.DynamicViscosity_Pa_s(260),
-            FreeConvection.Reynolds(255, 265, 2, 0.3, 9e4), 1e-9);
+            new AirFilm(255, 265, 9e4).Reynolds(2, 0.3), 1e-9);
 
     [Fact]
     public void Level_plate_has_no_jump_where_the_laws_change()
@@ -100,9 +100,12 @@ public class CorrelationTests
         double last = 0;
         for (double ra = 1e5; ra < 1e9; ra *= 1.01)
         {
-            double nu = HorizontalPlate.NusseltColdFaceDown(ra);
+            double nu = NaturalConvection.PlateColdFaceDown(ra);
             Assert.InRange(nu, last, last == 0 ? double.MaxValue : last * 1.01);
             last = nu;
         }
     }
+
+    private static double Rayleigh(double wall_K, double air_K, double length_m, double pressure_Pa)
+        => new AirFilm(wall_K, air_K, pressure_Pa).Rayleigh(wall_K - air_K, length_m);
 }

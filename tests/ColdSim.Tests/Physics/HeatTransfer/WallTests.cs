@@ -19,43 +19,6 @@ public class WallTests
     public void Outside_film_by_wind_matches_ISO_6946_table_A_2(double wind_m_s, double expected_m2K_W)
         => Assert.Equal(expected_m2K_W, SurfaceResistance.OutsideInWind_m2K_W(wind_m_s, 0.9, 273.15), 0.005);
 
-    // Films of a wall, a roof and a floor, inside and outside together.
-    [Theory]
-    [InlineData(SurfaceResistance.InsideHorizontal_m2K_W, 0.13)]
-    [InlineData(SurfaceResistance.InsideUpward_m2K_W, 0.10)]
-    [InlineData(SurfaceResistance.InsideDownward_m2K_W, 0.17)]
-    [Outside("ISO 6946", Field.Coach)]
-    public void Bare_sheet_between_still_films_has_the_resistance_of_both_films(double inside_m2K_W, double printed_m2K_W)
-        => Assert.Equal(printed_m2K_W + 0.04, Assembly.Series_m2K_W(inside_m2K_W, 0, SurfaceResistance.Outside_m2K_W), 1e-12);
-
-    [Fact]
-    public void Wall_without_bridges_has_one_resistance_whichever_way_it_is_counted()
-    {
-        double[] shares = [0.85, 0.15];
-        double layer = Assembly.LayerResistance_m2K_W(0.038, 0.036);
-        double upper = Assembly.Parallel_m2K_W(shares, [layer + 0.17, layer + 0.17]);
-        double lower = Assembly.Series_m2K_W(0.17, Assembly.Parallel_m2K_W(shares, [layer, layer]));
-        Assert.Equal(upper, lower, 1e-12);
-        Assert.Equal(upper, Assembly.Combined_m2K_W(upper, lower), 1e-12);
-    }
-
-    [Fact]
-    public void Planes_at_one_temperature_never_insulate_better_than_straight_paths()
-        => Gen.Select(Gen.Double[0.001, 0.999], Gen.Double[0.01, 5], Gen.Double[0.01, 5], Gen.Double[0.05, 1]).Sample((share, a, b, films) =>
-        {
-            double upper = Assembly.Parallel_m2K_W([share, 1 - share], [a + films, b + films]);
-            double lower = films + Assembly.Parallel_m2K_W([share, 1 - share], [a, b]);
-            double combined = Assembly.Combined_m2K_W(Math.Max(upper, lower), lower);
-            return lower <= upper * (1 + 1e-12) && combined >= lower * (1 - 1e-12) && combined <= Math.Max(upper, lower);
-        });
-
-    [Fact]
-    public void Method_is_left_where_the_limits_differ_by_more_than_half()
-    {
-        Assert.True(Assembly.IsWithinMethod(1.5, 1.0));
-        Assert.False(Assembly.IsWithinMethod(1.51, 1.0));
-    }
-
     [Fact]
     public void Linear_radiation_gives_the_fourth_power_law_exactly()
         => Gen.Select(Gen.Double[220, 320], Gen.Double[221, 320], Gen.Double[0.05, 1]).Sample((s, r, eps) =>
@@ -112,15 +75,4 @@ public class WallTests
     [Fact]
     public void Mass_transfer_follows_the_Lewis_relation()
         => Assert.Equal(4 / (1.34 * 1006 * Math.Pow(Frost.Lewis, 2.0 / 3)), Frost.MassTransferCoefficient_m_s(4, 1.34), 1e-8);
-
-    [Fact]
-    public void Bad_layers_are_refused_with_name_value_and_limits()
-    {
-        ArgumentOutOfRangeException e = Assert.Throws<ArgumentOutOfRangeException>(() => Assembly.LayerResistance_m2K_W(0.04, 0));
-        Assert.Equal(("conductivity_W_mK", (object)0.0), (e.ParamName, e.ActualValue));
-        Assert.Contains("0.001 to 1000 W/(m K)", e.Message, StringComparison.Ordinal);
-        Assert.Contains("add up to 0.9", Assert.Throws<ArgumentException>(() => Assembly.Parallel_m2K_W([0.5, 0.4], [1, 1])).Message, StringComparison.Ordinal);
-        Assert.Contains("2 shares of area for 1 resistances", Assert.Throws<ArgumentException>(() => Assembly.Parallel_m2K_W([0.5, 0.5], [1])).Message, StringComparison.Ordinal);
-        Assert.Equal("lower_m2K_W", Assert.Throws<ArgumentOutOfRangeException>(() => Assembly.Combined_m2K_W(1, 2)).ParamName);
-    }
 }

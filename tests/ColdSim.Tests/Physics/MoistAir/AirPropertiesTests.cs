@@ -41,42 +41,19 @@ public class AirPropertiesTests
     public void Pressure_by_elevation_matches_ASHRAE_table_1(double elevation_m, double expected_Pa)
         => Assert.Equal(expected_Pa, StandardAtmosphere.Pressure_Pa(elevation_m), 1.0);
 
-    [Fact]
-    public void Temperature_falls_by_six_and_a_half_kelvin_a_kilometre()
-    {
-        Assert.Equal(288.15, StandardAtmosphere.Temperature_K(0), 1e-12);
-        Assert.Equal(262.15, StandardAtmosphere.Temperature_K(4000), 1e-9);
-    }
-
-    [Fact]
-    public void Prandtl_is_viscosity_times_specific_heat_over_conductivity()
-        => Gen.Double[200, 320].Sample(t => Math.Abs(DryAir.Prandtl(t)
-            - (DryAir.DynamicViscosity_Pa_s(t) * DryAir.SpecificHeat_J_kgK / DryAir.Conductivity_W_mK(t))) < 1e-12
-            && DryAir.Prandtl(t) is > 0.70 and < 0.74);
-
     // The handbook's constants differ in the fifth digit.
     [Fact]
     [Outside("PsychroLib 2018", Field.MoistAir)]
     public void Density_of_moist_air_matches_30_C_and_20_g_kg_at_95461_Pa()
     {
         double vapour_Pa = 95_461 * 0.02 / (Humidity.MolarMassRatio + 0.02);
-        Assert.Equal(1, MoistAirDensity.Density_kg_m3(303.15, 95_461, vapour_Pa) / 1.08411986348219, 1e-4);
+        Assert.Equal(1, Humidity.MoistAirDensity_kg_m3(303.15, 95_461, vapour_Pa) / 1.08411986348219, 1e-4);
     }
-
-    [Fact]
-    [Outside("PsychroLib 2018", Field.MoistAir)]
-    public void Humidity_ratio_matches_saturated_air_of_25_C_at_95461_Pa()
-        => Assert.Equal(0.0213603998047487, Humidity.HumidityRatio(3169.7, 95_461), 1e-9);
-
-    [Fact]
-    public void Relative_humidity_undoes_vapour_pressure()
-        => Gen.Select(Gen.Double[230, 310], Gen.Double[0.01, 1]).Sample((t, rh)
-            => Math.Abs(Humidity.Relative_frac(t, Humidity.VapourPressure_Pa(t, rh)) - rh) < 1e-12);
 
     [Fact]
     public void Vapour_and_dry_air_densities_add_up_to_that_of_moist_air()
         => Gen.Select(Gen.Double[250, 310], Gen.Double[0, 3000]).Sample((t, e)
-            => Math.Abs(DryAir.Density_kg_m3(t, 90_000 - e) + Humidity.VapourDensity_kg_m3(e, t) - MoistAirDensity.Density_kg_m3(t, 90_000, e)) < 1e-6);
+            => Math.Abs(DryAir.Density_kg_m3(t, 90_000 - e) + Humidity.VapourDensity_kg_m3(e, t) - Humidity.MoistAirDensity_kg_m3(t, 90_000, e)) < 1e-6);
 
     [Fact]
     public void Arguments_out_of_range_are_refused_with_value_and_limits()
@@ -84,7 +61,6 @@ public class AirPropertiesTests
         ArgumentOutOfRangeException e = Assert.Throws<ArgumentOutOfRangeException>(() => Humidity.VapourPressure_Pa(280, 50));
         Assert.Equal(("relativeHumidity_frac", (object)50.0), (e.ParamName, e.ActualValue));
         Assert.Contains("0 to 1", e.Message, StringComparison.Ordinal);
-        Assert.Contains("0 to 40000 Pa", Assert.Throws<ArgumentOutOfRangeException>(() => Humidity.HumidityRatio(50_000, 80_000)).Message, StringComparison.Ordinal);
         Assert.Contains("-5000 to 11000 m", Assert.Throws<ArgumentOutOfRangeException>(() => StandardAtmosphere.Pressure_Pa(12_000)).Message, StringComparison.Ordinal);
     }
 }

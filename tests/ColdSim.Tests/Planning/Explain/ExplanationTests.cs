@@ -149,7 +149,7 @@ public class ExplanationTests
         HeatCoupling At(Func<CylinderSurroundings, CylinderSurroundings> change)
         {
             CylinderSpecification cylinder = Rigs.Bottle("40 lb", 0.3);
-            return CylinderFilm.At(new CylinderBody(cylinder with { Surroundings = change(cylinder.Surroundings) }), weather, 5, 255, default);
+            return HeatCoupling.At(new CylinderBody(cylinder with { Surroundings = change(cylinder.Surroundings) }), weather, 5, 255, default);
         }
 
         double asItIs_W_K = At(s => s).Conductance_W_K;

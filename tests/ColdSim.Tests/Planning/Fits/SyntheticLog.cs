@@ -115,7 +115,7 @@ internal sealed class SyntheticLog
 
     private static Rig Rig(SiteSpecification site)
     {
-        StandardSize size = StandardSizes.Find("100 lb")!;
+        StandardSize size = StandardSize.Find("100 lb")!;
         return new Rig
         {
             Site = site,

@@ -15,7 +15,7 @@ public class GaugeReadingTests
 
     internal static GaugedCylinder Cylinder(string name)
     {
-        StandardSize size = StandardSizes.Find(name)!;
+        StandardSize size = StandardSize.Find(name)!;
         return new()
         {
             Name = size.Name,

@@ -12,7 +12,7 @@ public class FirstOutTests
     private static Rig With(double capacity_Ah, double left) => Heated() with
     {
         Cylinders = [Bottle("40 lb", left)],
-        Power = new PowerSpecification { Battery = BatteryPresets.Of(BatteryChemistry.Agm, capacity_Ah * NominalVoltage.AmpereHour_J) },
+        Power = new PowerSpecification { Battery = BatterySpecification.Of(BatteryChemistry.Agm, capacity_Ah * NominalVoltage.AmpereHour_J) },
     };
 
     private static NightReport Night(double capacity_Ah, double left, double air_C = -12) => ColdSim.Tests.Model.Rigs.Nights(With(capacity_Ah, left), Steady(air_C), 1).Nights[0];
@@ -56,9 +56,9 @@ public class FirstOutTests
     public void Electricity_of_a_night_is_what_its_fan_drew_by_the_clock()
     {
         NightReport night = Night(400, 0.9);
-        double fan_W = FanCurrent.Usual_A(20_000 * Btu_h) * NominalVoltage.Bus_V;
+        double fan_W = FurnaceSpecification.UsualFanCurrent_A(20_000 * Btu_h) * NominalVoltage.Bus_V;
         // Between the flame's own time and that with a whole purge before and after every start.
-        Assert.InRange(night.Power!.Drawn[Consumers.Fan].Energy.Joules, fan_W * night.BurnerTime.Seconds,
+        Assert.InRange(night.Power!.Drawn[PowerSpecification.FanPlace].Energy.Joules, fan_W * night.BurnerTime.Seconds,
             fan_W * (night.BurnerTime.Seconds + (night.BurnerStarts + 1) * 107));
     }
 }

@@ -12,7 +12,7 @@ namespace ColdSim.Tests.Planning.Nights;
 
 public class PowerCurveTests
 {
-    private static readonly BatterySpecification Bank = BatteryPresets.Of(BatteryChemistry.Agm, 100 * NominalVoltage.AmpereHour_J) with { InitialCharge_frac = 0.6 };
+    private static readonly BatterySpecification Bank = BatterySpecification.Of(BatteryChemistry.Agm, 100 * NominalVoltage.AmpereHour_J) with { InitialCharge_frac = 0.6 };
 
     private static readonly Lazy<RunReport> Run = new(() => ColdSim.Tests.Model.Rigs.Nights(
         Heated() with

@@ -6,17 +6,14 @@ namespace ColdSim.Model.Electrical;
 /// <param name="Converter_W">From shore power or generator through the converter. [W]</param>
 /// <param name="Taken_W">Into the battery, at its terminals. [W]</param>
 /// <param name="Given_W">Out of the battery, at its terminals. [W]</param>
-public readonly record struct BusFlow(double Load_W, double Solar_W, double Converter_W, double Taken_W, double Given_W);
-
-/// <summary>Who feeds whom on the 12 V side: the panels first, then the converter, then the battery.</summary>
-public static class PowerBus
+public readonly record struct BusFlow(double Load_W, double Solar_W, double Converter_W, double Taken_W, double Given_W)
 {
-    /// <summary>What flows.</summary>
+    /// <summary>What flows between what draws, panels, converter and battery: panels serve first, then the converter, then the battery.</summary>
     /// <param name="load_W">What draws. [W]</param>
     /// <param name="solar_W">What the panels could give. [W]</param>
     /// <param name="converter_W">What the converter could give. [W]</param>
     /// <param name="acceptance_W">What the battery would take. [W]</param>
-    public static BusFlow At(double load_W, double solar_W, double converter_W, double acceptance_W)
+    public static BusFlow Of(double load_W, double solar_W, double converter_W, double acceptance_W)
     {
         double wanted_W = load_W + acceptance_W;
         double fromSolar_W = Math.Min(solar_W, wanted_W);

@@ -1,4 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.CompilerServices;
+using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
@@ -48,40 +50,48 @@ public record struct Snapshot(
     internal void Set(int i, in CylinderReading reading) => _cylinders[i] = reading;
 }
 
-/// <summary>Somebody who watches a run, step by step and event by event.</summary>
-public interface IRunObserver
+/// <summary>How one cylinder stands at an instant. SI units.</summary>
+/// <param name="Propane_kg">Gas in it, liquid and vapour. [kg]</param>
+/// <param name="Liquid_K">Liquid and shell. [K]</param>
+/// <param name="Pressure_Pa">Its own pressure. [Pa gauge]</param>
+/// <param name="FrostMass_kg_m2">Frost on the bare wall. [kg/m²]</param>
+/// <param name="FrostThickness_m">Its depth. [m]</param>
+/// <param name="NormalButane_kg">Of a mixed gas in it, the n-butane. [kg]</param>
+/// <param name="Isobutane_kg">Of a mixed gas in it, the isobutane. [kg]</param>
+public readonly record struct CylinderReading(
+    double Propane_kg, double Liquid_K, double Pressure_Pa, double FrostMass_kg_m2, double FrostThickness_m, double NormalButane_kg = 0,
+    double Isobutane_kg = 0)
 {
-    /// <summary>A step was accepted.</summary>
-    /// <param name="record">What it was; filled anew by the next one, so copy what is kept.</param>
-    void Stepped(StepRecord record);
-
-    /// <summary>Something happened.</summary>
-    /// <param name="happened">What and when.</param>
-    /// <param name="snapshot">How things stood.</param>
-    void Happened(in SimulationEvent happened, in Snapshot snapshot);
+    /// <summary>Each species in it. [kg]</summary>
+    public GasMasses Gas => new(Math.Max(0, Propane_kg - NormalButane_kg - Isobutane_kg), NormalButane_kg, Isobutane_kg);
 }
 
-/// <summary>How a run is to be made.</summary>
-public sealed record SimulationSettings
+/// <summary>A reading for every cylinder that a rig may have, in place, so that a look at a run allocates nothing.</summary>
+[InlineArray(Rig.MostCylinders)]
+public struct CylinderReadings : IEquatable<CylinderReadings>
 {
-    /// <summary>The first instant; its offset is the clock of the run.</summary>
-    public required DateTimeOffset Start { get; init; }
+    private CylinderReading _first;
 
-    /// <summary>How long. [s]</summary>
-    public required double Duration_s { get; init; }
+    /// <inheritdoc/>
+    public readonly bool Equals(CylinderReadings other)
+    {
+        for (int i = 0; i < Rig.MostCylinders; i++)
+        {
+            if (this[i] != other[i]) return false;
+        }
 
-    /// <summary>Longest step. [s]</summary>
-    public required double Step_s { get; init; }
+        return true;
+    }
 
-    /// <summary>Part of the asked gas below which an appliance is undersupplied.</summary>
-    public required double Undersupplied_frac { get; init; }
+    /// <inheritdoc/>
+    public override readonly bool Equals(object? obj) => obj is CylinderReadings other && Equals(other);
 
-    /// <summary>How cylinders and coach stand at the start; null takes it from their specifications.</summary>
-    public RigState? From { get; init; }
+    /// <inheritdoc/>
+    public override readonly int GetHashCode() => _first.GetHashCode();
+
+    /// <summary>Whether two are equal.</summary>
+    public static bool operator ==(CylinderReadings left, CylinderReadings right) => left.Equals(right);
+
+    /// <summary>Whether two differ.</summary>
+    public static bool operator !=(CylinderReadings left, CylinderReadings right) => !left.Equals(right);
 }
-
-/// <summary>How a run ended.</summary>
-/// <param name="End">Why.</param>
-/// <param name="Ended_s">When, since its start. [s]</param>
-/// <param name="Ledger">How well it closes.</param>
-public readonly record struct SimulationResult(RunEnd End, double Ended_s, LedgerBalance Ledger);
