@@ -7,7 +7,7 @@ namespace ColdSim.Model;
 /// <param name="To_s">End, seconds after local midnight, 0 to 86,400; at or before <paramref name="From_s"/> means the next day.</param>
 public readonly record struct ClockWindow(double From_s, double To_s)
 {
-    /// <summary>Whether the clock stands inside: the start belongs to the window, the end does not.</summary>
+    /// <summary>Whether the clock is inside: the start belongs to the window, the end does not.</summary>
     /// <param name="clock_s">Seconds after local midnight, 0 to 86,400.</param>
     public bool Contains(double clock_s)
         => From_s < To_s ? clock_s >= From_s && clock_s < To_s : clock_s >= From_s || clock_s < To_s;

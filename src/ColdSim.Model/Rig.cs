@@ -13,14 +13,14 @@ using ColdSim.Model.Thermostat;
 
 namespace ColdSim.Model;
 
-/// <summary>Everything that stands there: the cylinders outside, the coach and what burns inside it.</summary>
+/// <summary>The whole system: cylinders, regulator, appliances, coach and site.</summary>
 /// <remarks>The coach and the furnace may be left out; a furnace needs a coach and a thermostat.</remarks>
 public sealed record Rig
 {
     /// <summary>Most cylinders that a rig may have.</summary>
     public const int MostCylinders = 4;
 
-    /// <summary>Where it stands.</summary>
+    /// <summary>The site.</summary>
     public SiteSpecification Site { get; init; } = new();
 
     /// <summary>The gas.</summary>
@@ -64,13 +64,13 @@ public sealed record Rig
     /// <summary>Burners beside the furnace.</summary>
     public IReadOnlyList<GasAppliance> Appliances { get; init; } = [];
 
-    /// <summary>The 12 V side; null where power is taken to be there.</summary>
+    /// <summary>The 12 V side; null where power is assumed to be available.</summary>
     public PowerSpecification? Power { get; init; }
 
     /// <summary>Heat from neither.</summary>
     public IReadOnlyList<OtherHeater> Heaters { get; init; } = [];
 
-    /// <summary>Wet bays, and the pipes and tanks in them; a bay stands before what lies in it.</summary>
+    /// <summary>Wet bays, and the pipes and tanks in them; a bay comes before what lies in it.</summary>
     public IReadOnlyList<ThermalNode> Water { get; init; } = [];
 
     /// <summary>How many places for what takes gas: the furnace's, also where there is none, the appliances', and a generator's.</summary>

@@ -28,7 +28,7 @@ internal sealed class ApplianceControl
     /// <summary>Whether gas flows.</summary>
     public bool ValveOpen => Wanted && !_electric && !_out;
 
-    /// <summary>Whether it wants gas and has none because pressure was too low.</summary>
+    /// <summary>Whether it waits for gas because pressure was too low.</summary>
     public bool WantsGas => Wanted && !_electric && _out;
 
     /// <summary>Power from the hookup. [W]</summary>
@@ -55,13 +55,13 @@ internal sealed class ApplianceControl
         if (!Wanted) Rest();
     }
 
-    /// <summary>How far what its thermostat senses is past the point where it moves; above 0 it does. [K]</summary>
+    /// <summary>Event function of its thermostat; above 0 it switches. [K]</summary>
     /// <param name="sensed_K">Its node, or the coach's air. [K]</param>
     public double EventValue_K(double sensed_K) => _band is { } band ? band.EventValue_K(_calls, sensed_K) : -1;
 
-    /// <summary>Takes in what its thermostat senses.</summary>
+    /// <summary>Updates its thermostat.</summary>
     /// <param name="sensed_K">Its node, or the coach's air. [K]</param>
-    /// <returns>Whether it moved.</returns>
+    /// <returns>Whether it switched.</returns>
     public bool Sense(double sensed_K)
     {
         if (_band is null || EventValue_K(sensed_K) < 0) return false;
@@ -71,7 +71,7 @@ internal sealed class ApplianceControl
     }
 
     /// <summary>Loses or regains the flame.</summary>
-    /// <param name="delivery_Pa">Delivery pressure with the valve as it stands. [Pa gauge]</param>
+    /// <param name="delivery_Pa">Delivery pressure with the valve in its present position. [Pa gauge]</param>
     /// <param name="time_s">Now. [s]</param>
     /// <returns>Whether the valve moved.</returns>
     public bool Update(double delivery_Pa, double time_s)

@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Appliances;
 
 /// <summary>A draw of gas at a known rate beside the furnace or instead of it. SI units.</summary>
-/// <remarks>Its rate is what it draws where it stands: altitude does not lower it.</remarks>
+/// <remarks>Its rate is that at the site: altitude does not lower it.</remarks>
 public sealed record ConstantDraw : GasAppliance
 {
     /// <summary>Part of the input that warms the coach.</summary>

@@ -30,10 +30,10 @@ public abstract record GasAppliance
     /// <summary>Power that it takes from a hookup instead of gas, where it can and there is one; 0 where it burns gas alone. [W]</summary>
     public double ElectricInput_W { get; init; }
 
-    /// <summary>Whether somebody has turned it off, as on the road.</summary>
+    /// <summary>Whether it is turned off, as on the road.</summary>
     public bool IsOff { get; init; }
 
-    /// <summary>Input where it stands. [W]</summary>
+    /// <summary>Input at the site's height. [W]</summary>
     /// <param name="elevation_m">Height of the site. [m]</param>
     public virtual double InputAt_W(double elevation_m) => BurnerInput.At_W(Input_W, Altitude, elevation_m);
 
@@ -59,12 +59,12 @@ public abstract record GasAppliance
     public virtual SwitchBand? Thermostat => null;
 }
 
-/// <summary>A thermostat with two temperatures: on past one, off past the other. Heats where on lies below off, cools where above. [K]</summary>
+/// <summary>A comparator with hysteresis on a temperature: on past one limit, off past the other. Heats where on lies below off, cools where above. [K]</summary>
 /// <param name="On_K">It switches on here. [K]</param>
 /// <param name="Off_K">It switches off here. [K]</param>
 public readonly record struct SwitchBand(double On_K, double Off_K)
 {
-    /// <summary>How far a temperature is past the one at which it moves; above 0 it does. [K]</summary>
+    /// <summary>Event function: distance of a temperature past the one at which it switches; above 0 it does. [K]</summary>
     /// <param name="on">Whether it is on.</param>
     /// <param name="t_K">What it senses. [K]</param>
     public double EventValue_K(bool on, double t_K)

@@ -2,7 +2,7 @@ using ColdSim.Physics.Freezing;
 
 namespace ColdSim.Model.Appliances;
 
-/// <summary>A water heater that burns only while water runs, and no more than the water needs.</summary>
+/// <summary>A water heater that burns only while water runs, with no more gas than the water needs.</summary>
 public sealed record OnDemandWaterHeater : GasAppliance
 {
     /// <summary>Water that runs through it in its hours. [kg/s]</summary>
@@ -14,14 +14,14 @@ public sealed record OnDemandWaterHeater : GasAppliance
     /// <summary>Water that comes in. [K]</summary>
     public double Cold_K { get; init; } = 281.15;
 
-    /// <summary>Water wanted. [K]</summary>
+    /// <summary>Set point of the outlet water. [K]</summary>
     public double Hot_K { get; init; } = 313.15;
 
     /// <inheritdoc/>
     public override double InputAt_W(double elevation_m)
         => Math.Min(base.InputAt_W(elevation_m), Flow_kg_s * Water.SpecificHeat_J_kgK * (Hot_K - Cold_K) / Efficiency_frac);
 
-    /// <summary>How warm the water becomes with all the gas it asks for. [K]</summary>
+    /// <summary>Outlet temperature with its whole gas demand met. [K]</summary>
     /// <param name="elevation_m">Height of the site. [m]</param>
     public double Outlet_K(double elevation_m) => Cold_K + InputAt_W(elevation_m) * Efficiency_frac / (Flow_kg_s * Water.SpecificHeat_J_kgK);
 }

@@ -5,16 +5,16 @@ namespace ColdSim.Model.Arrangement;
 /// <summary>How several cylinders are connected to the one regulator. SI units, pressures gauge.</summary>
 public abstract record CylinderArrangement;
 
-/// <summary>One cylinder open at a time; somebody walks out to change to the next.</summary>
+/// <summary>One cylinder open at a time; the next is opened by hand.</summary>
 public sealed record OneAtATime : CylinderArrangement
 {
-    /// <summary>How long gas is short before somebody has noticed it and stands at the cylinders. [s]</summary>
+    /// <summary>Delay from the start of a shortage to the change of cylinder. [s]</summary>
     public double NoticedAfter_s { get; init; } = 1800;
 
-    /// <summary>How long a cylinder just opened is given before somebody walks out again. [s]</summary>
+    /// <summary>Shortest time between two changes. [s]</summary>
     public double BetweenWalks_s { get; init; } = 3600;
 
-    /// <summary>Hours in which nobody gets up for it.</summary>
+    /// <summary>Hours in which no change is made.</summary>
     public IReadOnlyList<ClockWindow> NobodyGetsUp { get; init; } = [];
 }
 
@@ -35,9 +35,9 @@ public sealed record AutomaticChangeover : CylinderArrangement
 /// <summary>All valves open on one manifold without check valves: one pressure, and vapour free to go from one to the other.</summary>
 public sealed record OpenTogether : CylinderArrangement
 {
-    /// <summary>Time constant with which pressures that differ meet. [s]</summary>
+    /// <summary>Time constant with which different pressures equalise. [s]</summary>
     /// <remarks>
-    /// Of the order that an excess-flow device leaves between cylinders of some 20 K difference; an assumption. Once they have met
+    /// Of the order that an excess-flow device leaves between cylinders of some 20 K difference; an assumption. Once equal,
     /// the cylinders keep one pressure, however small this is.
     /// </remarks>
     public double MeetingTime_s { get; init; } = 300;

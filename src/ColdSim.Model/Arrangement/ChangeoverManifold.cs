@@ -2,7 +2,7 @@ using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Arrangement;
 
-/// <summary>Two cylinders on an automatic changeover: the first serves, the second stands in reserve.</summary>
+/// <summary>Two cylinders on an automatic changeover: the first serves, the second is the reserve.</summary>
 internal sealed class ChangeoverManifold : IManifold
 {
     /// <summary>The service side's place.</summary>

@@ -2,20 +2,20 @@ using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Arrangement;
 
-/// <summary>Somebody who changes cylinders by hand once gas is short: when the walk is made, and to which one.</summary>
+/// <summary>A change of cylinder by hand once gas is short: when, and to which one.</summary>
 internal sealed class CylinderChange(OneAtATime by, int count)
 {
     private double _shortSince_s = double.NaN;
     private double _changed_s = double.NegativeInfinity;
 
-    /// <summary>When somebody stands at the cylinders; infinite while nothing is short. [s]</summary>
+    /// <summary>Time of the change; infinite while nothing is short. [s]</summary>
     public double At_s { get; private set; } = double.PositiveInfinity;
 
-    /// <summary>Walks made.</summary>
+    /// <summary>Number of changes made.</summary>
     public int CylinderChanges { get; private set; }
 
-    /// <summary>Takes in whether gas is short.</summary>
-    /// <param name="isShort">Whether it is.</param>
+    /// <summary>Updates the time of the change.</summary>
+    /// <param name="isShort">Whether gas is short.</param>
     /// <param name="time_s">Now. [s]</param>
     /// <param name="startClock_s">The clock at time 0, seconds after midnight. [s]</param>
     public void Watch(bool isShort, double time_s, double startClock_s)
@@ -33,7 +33,7 @@ internal sealed class CylinderChange(OneAtATime by, int count)
         At_s = WhenUp_s(ready_s, startClock_s);
     }
 
-    /// <summary>The next cylinder in order that still has liquid; -1 where none has. Counts the walk.</summary>
+    /// <summary>The next cylinder in order that still has liquid; -1 where none has. Counts the change.</summary>
     /// <param name="open">The one open now.</param>
     /// <param name="hasLiquid">Which have liquid.</param>
     /// <param name="time_s">Now. [s]</param>
@@ -53,7 +53,7 @@ internal sealed class CylinderChange(OneAtATime by, int count)
         return -1;
     }
 
-    // Out of the hours in which nobody gets up, which may follow each other.
+    // Later than the hours in which nobody gets up, which may follow each other.
     private double WhenUp_s(double time_s, double startClock_s)
     {
         for (int i = 0; i <= by.NobodyGetsUp.Count; i++)

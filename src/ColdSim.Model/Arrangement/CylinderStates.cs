@@ -3,7 +3,7 @@ using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Arrangement;
 
-/// <summary>How every cylinder stands at one evaluation of the equations; filled again for each. SI units.</summary>
+/// <summary>Thermodynamic state and flows of every cylinder at one evaluation of the equations; filled again for each. SI units.</summary>
 internal sealed class CylinderStates
 {
     /// <summary>Room for a number of cylinders.</summary>
@@ -20,7 +20,7 @@ internal sealed class CylinderStates
     /// <summary>Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows. [s]</summary>
     public const double VapourStep_s = 5;
 
-    /// <summary>How many.</summary>
+    /// <summary>Number of cylinders.</summary>
     public int Count => Contents.Length;
 
     /// <summary>What is in each.</summary>
@@ -53,7 +53,7 @@ internal sealed class CylinderStates
     /// <summary>Enthalpy of the gas in the manifold, the mean of what the giving cylinders send. [J/kg]</summary>
     public double ManifoldEnthalpy_J_kg { get; private set; }
 
-    /// <summary>Takes in the outflows: mixes what the giving cylinders send.</summary>
+    /// <summary>Mixes the outflows of the giving cylinders.</summary>
     public void Mix()
     {
         double flow_kg_s = 0, enthalpy_W = 0;
@@ -68,7 +68,7 @@ internal sealed class CylinderStates
     }
 
     /// <summary>How fast one warms. [K/s]</summary>
-    /// <param name="i">Its place.</param>
+    /// <param name="i">Index of the cylinder.</param>
     /// <remarks>
     /// [m′c′ + m″c″ + m_w c_w] dT/dt = Q − ṁ h_fg ρ′/(ρ′ − ρ″), written with ∂U/∂T of the two-phase contents. What leaves takes the draw
     /// heat; what comes in gives it, and what it is richer than the cylinder's own vapour.

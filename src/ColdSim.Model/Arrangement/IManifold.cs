@@ -2,23 +2,23 @@ using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Arrangement;
 
-/// <summary>Between the cylinders and the regulator: which pressure stands there and what each cylinder gives to a flow.</summary>
+/// <summary>The manifold between cylinders and regulator: the regulator's inlet pressures, and how a flow divides among the cylinders.</summary>
 internal interface IManifold
 {
     /// <summary>The cylinder that people would call the one in use.</summary>
-    /// <param name="cylinders">How the cylinders stand.</param>
+    /// <param name="cylinders">State of the cylinders.</param>
     int InUse(CylinderStates cylinders);
 
-    /// <summary>What stands before the regulator.</summary>
-    /// <param name="cylinders">How the cylinders stand.</param>
+    /// <summary>Inlet pressures of the regulator.</summary>
+    /// <param name="cylinders">State of the cylinders.</param>
     FeedPressures Feed(CylinderStates cylinders);
 
     /// <summary>Writes what leaves each cylinder, negative where vapour comes in.</summary>
-    /// <param name="point">What flows through the regulator.</param>
-    /// <param name="cylinders">How the cylinders stand; takes the outflows.</param>
+    /// <param name="point">Flow through the regulator.</param>
+    /// <param name="cylinders">State of the cylinders; receives the outflows.</param>
     void Share(in SupplyPoint point, CylinderStates cylinders);
 
     /// <summary>The longest step that what happens in the manifold allows; infinite where it needs none. [s]</summary>
-    /// <param name="cylinders">How the cylinders stand, with their outflows.</param>
+    /// <param name="cylinders">State of the cylinders, with their outflows.</param>
     double LongestStep_s(CylinderStates cylinders);
 }

@@ -8,12 +8,12 @@ namespace ColdSim.Model.Arrangement;
 /// A cylinder's pressure changes by dp/dt = a − b ṁ, with a = p_T Q/C from the heat that comes in and b = p_T L/C + p_m from the
 /// vapour that leaves (L the draw heat, C the heat capacity with the shell, p_T and p_m the slopes of pressure with temperature and
 /// mass; p_m = 0 while there is liquid). One common dp/dt and Σ ṁ = flow fix every ṁ: the warmer-placed cylinder gives more, and a
-/// negative ṁ is vapour that condenses. Pressures that differ at the start meet with the stated time constant. docs/model.md,
+/// negative ṁ is vapour that condenses. Pressures that differ at the start equalise with the stated time constant. docs/model.md,
 /// "Several cylinders", derives it.
 /// </remarks>
 internal sealed class TogetherManifold(int count, double meetingTime_s) : IManifold
 {
-    // While pressures still meet, or a cylinder holds vapour alone, that is the fastest thing of all.
+    // Pressures that still equalise, or a cylinder with vapour alone, have the shortest time constant of all.
     private const double MeetingStep_frac = 0.05;
     private const double Differ_frac = 1e-4;
 
@@ -82,7 +82,7 @@ internal sealed class TogetherManifold(int count, double meetingTime_s) : IManif
         return !liquid ? CylinderStates.VapourStep_s : differ ? meetingTime_s * MeetingStep_frac : double.PositiveInfinity;
     }
 
-    // How fast the heat that comes in would raise the pressure of a shut cylinder.
+    // Rate at which its heat gain would raise the pressure of a shut cylinder.
     private static double Rise_Pa_s(CylinderStates cylinders, int i)
         => PressureSlope_Pa_K(cylinders.Contents[i], cylinders.Temperature_K[i]) * cylinders.Heat_W[i] / cylinders.Capacity_J_K[i];
 

@@ -22,15 +22,15 @@ internal sealed class BlanketControl(BlanketSpecification blanket, bool hookup)
     /// <summary>Heat it makes now. [W]</summary>
     public double Power_W => On ? blanket.Power_W : 0;
 
-    /// <summary>Takes the clock.</summary>
+    /// <summary>Applies the time of day.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public void SetClock(double clock_s) => _inHours = _supplied && ClockWindow.AnyContains(blanket.Hours, clock_s);
 
-    /// <summary>How far a wall temperature is past the one at which the thermostat moves; above 0 it does. [K]</summary>
+    /// <summary>Event function of the wall temperature; above 0 the thermostat switches. [K]</summary>
     public double EventValue_K(double wall_K) => !_inHours || !HasVoltage || blanket.StuckOn ? -1 : _calls ? wall_K - blanket.Off_K : blanket.On_K - wall_K;
 
-    /// <summary>Takes in the wall's temperature.</summary>
-    /// <returns>Whether the thermostat moved.</returns>
+    /// <summary>Updates the thermostat.</summary>
+    /// <returns>Whether it switched.</returns>
     public bool Update(double wall_K)
     {
         if (EventValue_K(wall_K) < 0) return false;

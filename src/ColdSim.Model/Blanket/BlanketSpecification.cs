@@ -23,7 +23,7 @@ public sealed record BlanketSpecification
     /// <summary>Wall temperature at which it switches off. [K]</summary>
     public double Off_K { get; init; } = 293.15;
 
-    /// <summary>Part of the cylinder's wall that it covers, bottom to top alike.</summary>
+    /// <summary>Part of the cylinder's wall that it covers, the same from bottom to top.</summary>
     public double Coverage_frac { get; init; } = 0.7;
 
     /// <summary>Insulation outside the element, over the covered wall. [m²·K/W]</summary>

@@ -23,7 +23,7 @@ public sealed class CylinderBody
     /// <summary>What the cylinder is.</summary>
     public CylinderSpecification Specification { get; }
 
-    /// <summary>Its geometry.</summary>
+    /// <summary>Geometry of the shell.</summary>
     public PressureVessel Vessel { get; }
 
     /// <summary>Heat capacity of the shell. [J/K]</summary>

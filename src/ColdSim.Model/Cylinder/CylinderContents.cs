@@ -44,7 +44,7 @@ public readonly record struct CylinderContents(
     /// <param name="mass_kg">Propane. [kg]</param>
     /// <param name="volume_m3">Inside volume. [m³]</param>
     /// <param name="t_K">Temperature of everything in it. [K]</param>
-    /// <param name="contents">They.</param>
+    /// <param name="contents">Receives the contents.</param>
     /// <remarks>
     /// A time step that ends where the last liquid goes must see one set of equations throughout; the heat of a draw jumps there.
     /// </remarks>
@@ -59,7 +59,7 @@ public readonly record struct CylinderContents(
     }
 
     /// <summary>The contents of a volume of mixed gas.</summary>
-    /// <param name="mixed">They.</param>
+    /// <param name="mixed">The mixed gas in the vessel.</param>
     public static CylinderContents Of(in MixedContents mixed) => new(
         mixed.Pressure_Pa, mixed.LiquidMass_kg, mixed.LiquidVolume_m3, mixed.VapourEnthalpy_J_kg, mixed.DrawHeat_J_kg,
         mixed.HeatCapacity_J_K, mixed.InternalEnergy_J, 1 / mixed.VapourDensity_kg_m3, mixed.PressureByMass_Pa_kg);

@@ -3,13 +3,13 @@ using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Cylinder;
 
-/// <summary>How the cylinder stands.</summary>
+/// <summary>Orientation of the cylinder's axis.</summary>
 public enum Orientation
 {
-    /// <summary>Axis vertical, as portable cylinders must stand for vapour withdrawal.</summary>
+    /// <summary>Axis vertical, as portable cylinders need for vapour withdrawal.</summary>
     Upright,
 
-    /// <summary>Axis horizontal, as frame-mounted tanks lie.</summary>
+    /// <summary>Axis horizontal, as in frame-mounted tanks.</summary>
     Horizontal,
 }
 
@@ -23,7 +23,7 @@ public sealed record CylinderSpecification
     /// <summary>What its owner calls it, such as "left"; null for no name of its own.</summary>
     public string? Label { get; init; }
 
-    /// <summary>How it stands.</summary>
+    /// <summary>Orientation of its axis.</summary>
     public Orientation Orientation { get; init; } = Orientation.Upright;
 
     /// <summary>Inside volume, the water capacity. [m³]</summary>
@@ -65,7 +65,7 @@ public sealed record CylinderSpecification
     /// <summary>The blanket around it, or null.</summary>
     public BlanketSpecification? Blanket { get; init; }
 
-    /// <summary>Where it stands, as heat sees it.</summary>
+    /// <summary>Its surroundings, as far as heat transfer depends on them.</summary>
     public CylinderSurroundings Surroundings { get; init; } = new();
 }
 
@@ -108,12 +108,12 @@ public sealed record CylinderSurroundings
     /// <summary>Sun absorbed, if fixed. [W]</summary>
     public double? FixedSun_W { get; init; }
 
-    /// <summary>What the whole conductance is multiplied by at the end, to ask what more or less heat would do; 1 as it is.</summary>
+    /// <summary>What the whole conductance is multiplied by at the end, for the sensitivity to heat gain; 1 by default.</summary>
     public double HeatGain_factor { get; init; } = 1;
 
-    /// <summary>What the liquid's volume is multiplied by where its wetted wall is worked out, and nowhere else; 1 as it is.</summary>
+    /// <summary>What the liquid's volume is multiplied by for its wetted area, and nowhere else; 1 by default.</summary>
     public double WettingLiquid_factor { get; init; } = 1;
 
-    /// <summary>Liquid added where the wetted wall is worked out, and nowhere else; 0 as it is. [m³]</summary>
+    /// <summary>Liquid added for the wetted area, and nowhere else; 0 by default. [m³]</summary>
     public double WettingExtra_m3 { get; init; }
 }

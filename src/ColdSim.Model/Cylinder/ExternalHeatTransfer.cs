@@ -9,13 +9,13 @@ internal readonly struct ExternalHeatTransfer
     private readonly CylinderSurroundings _around;
     private readonly double _radiation_W_m2K, _radiant_K, _air_K, _sun_W_m2;
 
-    /// <summary>The film of a cylinder in a weather.</summary>
+    /// <summary>Heat transfer coefficients of a cylinder in a weather.</summary>
     /// <param name="body">The cylinder.</param>
     /// <param name="weather">The weather.</param>
-    /// <param name="convection">The convection around it; the same for every layer on its wall.</param>
+    /// <param name="convection">Convection on its wall, worked out once for all layers.</param>
     /// <param name="t_K">Temperature of liquid and shell. [K]</param>
     /// <param name="layer_m2K_W">Frost or insulation between the wall and the outer surface. [m²·K/W]</param>
-    public ExternalHeatTransfer(CylinderBody body, in WeatherSample weather, in OutsideConvection convection, double t_K, double layer_m2K_W)
+    public ExternalHeatTransfer(CylinderBody body, in WeatherSample weather, in ExternalConvection convection, double t_K, double layer_m2K_W)
     {
         _around = body.Specification.Surroundings;
         _air_K = weather.Air_K;
@@ -50,7 +50,7 @@ internal readonly struct ExternalHeatTransfer
     private double Radiation_W_m2K(double surface_K)
         => _around.FixedRadiation_W_m2K ?? Radiation.LinearCoefficient_W_m2K(_around.Emissivity_frac, surface_K, _radiant_K);
 
-    // An upright wall in the open sees sky with half of its view; ground and things around are taken at air temperature.
+    // A vertical wall in the open has a view factor of one half to the sky; the rest of its view counts at air temperature.
     private static double RadiantTemperature_K(CylinderSurroundings around, in WeatherSample weather)
     {
         double sky = 0.5 * around.SkyView_frac;
@@ -66,7 +66,7 @@ internal readonly struct ExternalHeatTransfer
 /// not. Horizontal: their horizontal cylinder. Wind: Churchill and Bernstein across the diameter. Blended after Churchill with
 /// exponent 3 along upright walls and 4 round horizontal cylinders. Air properties are those between liquid and air temperature.
 /// </remarks>
-internal readonly struct OutsideConvection
+internal readonly struct ExternalConvection
 {
     private const double UprightBlend = 3;
     private const double HorizontalBlend = 4;
@@ -78,7 +78,7 @@ internal readonly struct OutsideConvection
     private readonly double _fixed_W_m2K = double.NaN;
 
     /// <summary>The convection around a cylinder whose wall is at a temperature.</summary>
-    public OutsideConvection(CylinderBody body, in WeatherSample weather, double wall_K)
+    public ExternalConvection(CylinderBody body, in WeatherSample weather, double wall_K)
     {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConvection_W_m2K is double fixed_W_m2K)

@@ -4,7 +4,7 @@ using ColdSim.Physics.HeatTransfer;
 
 namespace ColdSim.Model.Cylinder;
 
-/// <summary>How a cylinder exchanges heat with what is around it: Q = G (T_environment − T). SI units.</summary>
+/// <summary>Heat exchange of a cylinder with its surroundings: Q = G (T_environment − T). SI units.</summary>
 /// <remarks>
 /// Air, surroundings, sky, sun and frost's latent heat are folded into one environment temperature, as in a sol-air temperature. Convection, radiation, sun,
 /// frost and the dry wall as a fin are in it; docs/model.md, "Outside of the cylinder", has every equation and source.
@@ -21,7 +21,7 @@ public readonly record struct HeatCoupling(
     // Vapour missing to saturation, as part of the legal filling, at which the whole shell counts; an assumption.
     private const double Unsaturated_frac = 0.005;
 
-    // A thickness given by the scenario is taken as settled frost.
+    // A thickness given by the scenario counts as settled frost.
     private const double FixedFrostDensity_kg_m3 = 150;
 
     /// <summary>Heat into liquid and shell at a temperature, without a blanket's. [W]</summary>
@@ -52,7 +52,7 @@ public readonly record struct HeatCoupling(
     public static HeatCoupling At(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         ArgumentNullException.ThrowIfNull(body);
-        OutsideConvection convection = body.Specification.Surroundings.FixedConductance_W_K is null ? new(body, weather, t_K) : default;
+        ExternalConvection convection = body.Specification.Surroundings.FixedConductance_W_K is null ? new(body, weather, t_K) : default;
         HeatCoupling bare = BareWall(body, weather, convection, contents, t_K, frost);
         HeatCoupling coupling = body.Specification.Blanket is { Coverage_frac: > 0 } blanket
             ? UnderBlanket(body, blanket, weather, convection, contents, t_K, bare)
@@ -62,7 +62,7 @@ public readonly record struct HeatCoupling(
     }
 
     private static HeatCoupling BareWall(
-        CylinderBody body, in WeatherSample weather, in OutsideConvection convection, in CylinderContents contents, double t_K, in FrostLayer frost)
+        CylinderBody body, in WeatherSample weather, in ExternalConvection convection, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConductance_W_K is double measured_W_K)
@@ -83,7 +83,7 @@ public readonly record struct HeatCoupling(
     // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
     // insulation, so its heat divides between the two as their conductances do.
     private static HeatCoupling UnderBlanket(
-        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in OutsideConvection convection, in CylinderContents contents, double t_K,
+        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in ExternalConvection convection, in CylinderContents contents, double t_K,
         in HeatCoupling bare)
     {
         double covered = blanket.Coverage_frac, insulation_m2K_W = blanket.Insulation_m2K_W;

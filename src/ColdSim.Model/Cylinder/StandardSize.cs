@@ -4,7 +4,7 @@ namespace ColdSim.Model.Cylinder;
 
 /// <summary>A size of cylinder or tank that is sold everywhere, in steel. SI units.</summary>
 /// <param name="Name">What people call it: the nominal charge in lb, or the gross gallons of a frame tank.</param>
-/// <param name="Orientation">How it stands.</param>
+/// <param name="Orientation">Orientation of its axis.</param>
 /// <param name="Volume_m3">Water capacity. [m³]</param>
 /// <param name="OutsideDiameter_m">Outside diameter. [m]</param>
 /// <param name="WallThickness_m">Shell thickness. [m]</param>

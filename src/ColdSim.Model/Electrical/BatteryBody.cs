@@ -5,7 +5,7 @@ namespace ColdSim.Model.Electrical;
 /// <summary>What a bank of batteries gives and takes at a charge and a temperature. SI units; it holds no state of its own.</summary>
 /// <remarks>
 /// Stored charge grows by what is sent in times the charge efficiency, and falls by what is taken out times Peukert's factor, which
-/// is never below one: what goes in is what is given, what is stored and what is lost, to the last joule.
+/// is never below one: what goes in is what is given, what is stored and what is lost, exactly.
 /// </remarks>
 public sealed class BatteryBody
 {
@@ -14,18 +14,18 @@ public sealed class BatteryBody
     private const double TwentyHours_s = 20 * Hour_s;
     private const double ChargeRateAtZero_1_h = 0.05, ChargeRateAtFive_1_h = 0.1;
 
-    /// <summary>A bank.</summary>
-    /// <param name="specification">Its plate.</param>
+    /// <summary>A battery bank.</summary>
+    /// <param name="specification">Ratings of the bank.</param>
     public BatteryBody(BatterySpecification specification)
     {
         ArgumentNullException.ThrowIfNull(specification);
         Specification = specification;
     }
 
-    /// <summary>Its plate.</summary>
+    /// <summary>Ratings of the bank.</summary>
     public BatterySpecification Specification { get; }
 
-    /// <summary>The charge at which its voltage is taken as gone: what the cold locks in, and what is left for the battery's own sake. [J]</summary>
+    /// <summary>The charge at which it counts as flat: what the cold locks in, and what is left for the battery's own sake. [J]</summary>
     /// <param name="battery_K">Temperature. [K]</param>
     public double Flat_J(double battery_K)
         => Specification.Rated_J * Math.Max(0, 1 - (Specification.UsableDepth_frac * ColdCapacity_frac(battery_K)));

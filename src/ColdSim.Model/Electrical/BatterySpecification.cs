@@ -9,7 +9,7 @@ public sealed record BatterySpecification
     /// <summary>Rated charge at the twenty-hour rate and 25 °C. [J]</summary>
     public required double Rated_J { get; init; }
 
-    /// <summary>Part of what it can give at its temperature that is used before voltage is taken as gone, 0 to 1.</summary>
+    /// <summary>Part of what it can give at its temperature that is used before it counts as flat, 0 to 1.</summary>
     public required double UsableDepth_frac { get; init; }
 
     /// <summary>Peukert's exponent, 1 to 1.3.</summary>
@@ -30,7 +30,7 @@ public sealed record BatterySpecification
     /// <summary>Charge at the start, per rated.</summary>
     public double InitialCharge_frac { get; init; } = 1;
 
-    /// <summary>Whether it stands in the coach; outside otherwise.</summary>
+    /// <summary>Whether it is inside the coach; outside otherwise.</summary>
     public bool Inside { get; init; } = true;
 
     /// <summary>Charge above the flat one, per rated, at which what it feeds is connected again.</summary>

@@ -21,17 +21,17 @@ public sealed class GeneratorControl
     /// <summary>Whether it runs.</summary>
     public bool Runs { get; private set; }
 
-    /// <summary>Whether it wants gas and has none because pressure was too low.</summary>
+    /// <summary>Whether it waits for gas because pressure was too low.</summary>
     public bool WantsGas => _starved && _inHours;
 
     /// <summary>When it is tried again after it was starved; infinite otherwise. [s]</summary>
     public double RetryAt_s { get; private set; } = double.PositiveInfinity;
 
-    /// <summary>Takes the clock.</summary>
+    /// <summary>Applies the time of day.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public void SetClock(double clock_s) => _inHours = ClockWindow.AnyContains(_generator.Hours, clock_s);
 
-    /// <summary>How far the battery's usable part is past the one at which it starts or stops; above 0 it does.</summary>
+    /// <summary>Event function of the usable charge; above 0 the generator starts or stops.</summary>
     /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>
     /// <param name="mayStart">Whether it may start: there is voltage for it, and no shore power.</param>
     public double EventValue_frac(double usable_frac, bool mayStart)

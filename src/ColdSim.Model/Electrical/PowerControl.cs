@@ -1,12 +1,12 @@
 namespace ColdSim.Model.Electrical;
 
-/// <summary>Whether there is voltage: gone when the battery is flat, back when it has recovered or something else carries the load.</summary>
+/// <summary>Low-voltage disconnect with hysteresis: voltage goes when the battery is flat and comes back when it has recovered or other sources carry the load.</summary>
 public sealed class PowerControl
 {
     private readonly double _reconnect_J;
 
     /// <summary>A 12 V side with voltage.</summary>
-    /// <param name="battery">The bank.</param>
+    /// <param name="battery">The battery bank.</param>
     public PowerControl(BatterySpecification battery)
     {
         ArgumentNullException.ThrowIfNull(battery);
@@ -16,17 +16,17 @@ public sealed class PowerControl
     /// <summary>Whether there is voltage.</summary>
     public bool Live { get; private set; } = true;
 
-    /// <summary>Takes up where an earlier run ended.</summary>
+    /// <summary>Sets the initial state.</summary>
     /// <param name="live">Whether there was voltage.</param>
     public void Begin(bool live) => Live = live;
 
-    /// <summary>How far the battery is past the point at which voltage goes or comes back; above 0 it does. [J]</summary>
+    /// <summary>Event function of the usable charge; above 0 voltage goes or comes back. [J]</summary>
     /// <param name="usable_J">What the battery can still give. [J]</param>
     /// <param name="lacking_W">What draws less what feeds without the battery; while gone, what would draw. [W]</param>
     public double EventValue_J(double usable_J, double lacking_W)
         => Live ? (lacking_W > 0 ? -usable_J : -1) : (lacking_W <= 0 ? 1 : usable_J - _reconnect_J);
 
-    /// <summary>Takes in how it stands.</summary>
+    /// <summary>Updates whether there is voltage.</summary>
     /// <param name="usable_J">What the battery can still give. [J]</param>
     /// <param name="lacking_W">As in <see cref="EventValue_J"/>. [W]</param>
     /// <returns>Whether voltage went or came back.</returns>

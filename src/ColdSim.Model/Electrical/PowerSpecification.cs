@@ -12,7 +12,7 @@ public sealed record PowerSpecification
     /// <summary>The first of the loads, as a place among those that draw.</summary>
     public const int FirstLoadPlace = 2;
 
-    /// <summary>The bank.</summary>
+    /// <summary>The battery bank.</summary>
     public required BatterySpecification Battery { get; init; }
 
     /// <summary>Solar panels; none where empty.</summary>

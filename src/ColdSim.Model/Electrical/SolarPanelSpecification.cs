@@ -3,7 +3,7 @@ using ColdSim.Physics.SunAndSky;
 
 namespace ColdSim.Model.Electrical;
 
-/// <summary>Solar panels that lie or stand together. SI units.</summary>
+/// <summary>Solar panels of one tilt and direction. SI units.</summary>
 public sealed record SolarPanelSpecification
 {
     private const double StandardSun_W_m2 = 1000;
@@ -52,7 +52,7 @@ public sealed record SolarPanelSpecification
 
     /// <summary>Sun in the panels' plane from that on level ground. [W/m²]</summary>
     /// <param name="level_W_m2">Global irradiance on level ground. [W/m²]</param>
-    /// <param name="sun">Where the sun stands; null where the place is not known: all of the light then counts as diffuse.</param>
+    /// <param name="sun">Position of the sun; null where the site has no position: all of the light then counts as diffuse.</param>
     /// <param name="dayOfYear">Day of the year in UTC.</param>
     /// <param name="albedo_frac">Part of the sunlight that the ground throws back.</param>
     public double PlaneSun_W_m2(double level_W_m2, SunAngles? sun, int dayOfYear, double albedo_frac)

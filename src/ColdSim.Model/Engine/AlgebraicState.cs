@@ -3,17 +3,17 @@ using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>What is in the cylinders and what flows from them at a state, worked out once for all who ask.</summary>
+/// <summary>Algebraic part of a state: contents of the cylinders and flows from them, worked out once for all that need them.</summary>
 /// <param name="cylinders">How many cylinders.</param>
 internal sealed class AlgebraicState(int cylinders)
 {
-    /// <summary>How the cylinders stand.</summary>
+    /// <summary>State of the cylinders.</summary>
     public CylinderStates Cylinders { get; } = new(cylinders);
 
-    /// <summary>Before the regulator.</summary>
+    /// <summary>Inlet pressures of the regulator.</summary>
     public FeedPressures Feed { get; set; }
 
-    /// <summary>What flows through it.</summary>
+    /// <summary>Flow through the regulator and its delivery pressure.</summary>
     public SupplyPoint Point { get; set; }
 
     /// <summary>Air pressure. [Pa]</summary>

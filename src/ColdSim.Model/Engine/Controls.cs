@@ -9,18 +9,18 @@ using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>Everything of a rig that switches, side by side; none of it knows of the others.</summary>
+/// <summary>All discrete controls of a rig, independent of each other.</summary>
 internal sealed class Controls
 {
     // The limit for compressed-gas cylinders, 125 °F; docs/sources.md.
     private const double Hot_K = 324.816_666_666_666_7;
     private const double HotBand_K = 1;
 
-    // A reserve side that gives less than this is taken as shut; the band keeps rounding from telling it twice.
+    // A reserve side that gives less than this counts as shut; the dead band keeps rounding errors from repeating the event.
     private const double ReserveFeeds_frac = 0.05;
     private const double ReserveRests_frac = 0.01;
 
-    // So much of it must thaw or freeze again before the same node is told anew.
+    // Fraction that must thaw or freeze again before the same event of a node is repeated.
     private const double ThawedAgain_frac = 1e-3;
     private const double Dry_frac = 0.98;
 
@@ -34,10 +34,10 @@ internal sealed class Controls
         Furnace = rig.Furnace is null ? null : new FurnaceControl(rig.Furnace);
         Appliances = [.. rig.Appliances.Select(a => new ApplianceControl(a, rig.Site.Hookup))];
         Heaters = [.. rig.Heaters.Select(h => new HeaterControl(h, rig.Site.Hookup))];
-        Liquid = [.. plant.Nodes.Select(n => new Threshold(ThawedAgain_frac * n.Latent_J, 0))];
-        Solid = [.. plant.Nodes.Select(n => new Threshold(n.Latent_J, (1 - ThawedAgain_frac) * n.Latent_J))];
+        Liquid = [.. plant.Nodes.Select(n => new HysteresisComparator(ThawedAgain_frac * n.Latent_J, 0))];
+        Solid = [.. plant.Nodes.Select(n => new HysteresisComparator(n.Latent_J, (1 - ThawedAgain_frac) * n.Latent_J))];
         Blankets = [.. rig.Cylinders.Select(c => c.Blanket is null ? null : new BlanketControl(c.Blanket, rig.Site.Hookup))];
-        Hot = [.. rig.Cylinders.Select(_ => new Threshold(Hot_K, Hot_K - HotBand_K))];
+        Hot = [.. rig.Cylinders.Select(_ => new HysteresisComparator(Hot_K, Hot_K - HotBand_K))];
         Change = n > 1 && rig.Arrangement is OneAtATime by ? new CylinderChange(by, n) : null;
         HasReserve = rig.Arrangement is AutomaticChangeover;
         Supply = new SupplyWatch(undersupplied_frac);
@@ -52,19 +52,19 @@ internal sealed class Controls
 
     public HeaterControl[] Heaters { get; }
 
-    /// <summary>Whether damp settles on the coldest surface; it must dry a little before the same is told anew.</summary>
-    public Threshold Damp { get; } = new(1, Dry_frac);
+    /// <summary>Whether damp settles on the coldest surface; it must dry a little before the event is repeated.</summary>
+    public HysteresisComparator Damp { get; } = new(1, Dry_frac);
 
     /// <summary>Whether each node's water is free of ice.</summary>
-    public Threshold[] Liquid { get; }
+    public HysteresisComparator[] Liquid { get; }
 
     /// <summary>Whether each node's water is all ice.</summary>
-    public Threshold[] Solid { get; }
+    public HysteresisComparator[] Solid { get; }
 
     /// <summary>A blanket for each cylinder, or null.</summary>
     public BlanketControl?[] Blankets { get; }
 
-    /// <summary>Somebody who changes cylinders, or null.</summary>
+    /// <summary>Change of cylinders by hand, or null.</summary>
     public CylinderChange? Change { get; }
 
     /// <summary>Whether there is a changeover regulator.</summary>
@@ -76,13 +76,13 @@ internal sealed class Controls
     public PowerSide? Power { get; }
 
     /// <summary>Whether inside air is above freezing.</summary>
-    public Threshold Freezing { get; } = new(ZeroCelsius_K, ZeroCelsius_K);
+    public HysteresisComparator Freezing { get; } = new(ZeroCelsius_K, ZeroCelsius_K);
 
     /// <summary>Whether each cylinder is past its temperature limit.</summary>
-    public Threshold[] Hot { get; }
+    public HysteresisComparator[] Hot { get; }
 
     /// <summary>Whether the reserve side feeds.</summary>
-    public Threshold Reserve { get; } = new(ReserveFeeds_frac, ReserveRests_frac);
+    public HysteresisComparator Reserve { get; } = new(ReserveFeeds_frac, ReserveRests_frac);
 
     /// <summary>Every window of the clock at whose edges something switches.</summary>
     public IEnumerable<ClockWindow> Windows()
@@ -107,7 +107,7 @@ internal sealed class Controls
         }
     }
 
-    /// <summary>Takes the clock. [s]</summary>
+    /// <summary>Applies the time of day to everything with hours. [s]</summary>
     public void SetClock(double clock_s)
     {
         Thermostat?.SetClock(clock_s);
@@ -122,7 +122,7 @@ internal sealed class Controls
     {
         double next_s = Furnace?.PhaseEnds_s ?? double.PositiveInfinity;
 
-        // The thermostat is past its band and only its shortest time keeps it from switching.
+        // The thermostat is past its dead band and only its shortest time keeps it from switching.
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.EventValue_K(s.Sensor_K) >= 0)
             next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
         foreach (ApplianceControl appliance in Appliances) next_s = Math.Min(next_s, appliance.RetryAt_s);
@@ -174,11 +174,11 @@ internal sealed class Controls
         }
     }
 
-    /// <summary>Whether one that takes gas asks for it and does not get it: it waits to be lit, or is open and gets too little.</summary>
-    /// <param name="place">Its place among the loads.</param>
-    /// <param name="taken_kg_s">What it got. [kg/s]</param>
-    /// <param name="plant">What it could take.</param>
-    /// <param name="undersupplied_frac">Part of that below which it is too little.</param>
+    /// <summary>Whether a gas consumer is undersupplied: it waits to be lit, or is open with too low a satisfied fraction.</summary>
+    /// <param name="place">Its index among the loads.</param>
+    /// <param name="taken_kg_s">Flow to it. [kg/s]</param>
+    /// <param name="plant">Holds its full flow.</param>
+    /// <param name="undersupplied_frac">Satisfied fraction below which it is undersupplied.</param>
     public bool IsShort(int place, double taken_kg_s, Plant plant, double undersupplied_frac)
     {
         int i = place - Plant.FurnaceLoad - 1;
@@ -186,7 +186,7 @@ internal sealed class Controls
         return waits || (plant.Supply.IsOpen(place) && taken_kg_s < undersupplied_frac * plant.Loads[place].Full_kg_s);
     }
 
-    /// <summary>How far delivery is below what keeps some open flame alight. [Pa]</summary>
+    /// <summary>Event function of the flames: the largest shortfall of delivery pressure below what keeps a flame lit. [Pa]</summary>
     public double FlameEventValue_Pa(double delivery_Pa)
     {
         double past_Pa = Furnace is { IsLit: true } ? _rig.Furnace!.DropOutPressure_Pa - delivery_Pa : -1;
@@ -199,17 +199,17 @@ internal sealed class Controls
         return past_Pa;
     }
 
-    /// <summary>Gas asked for: a furnace that waits to be lit asks although its valve is shut. [kg/s]</summary>
-    public double AskedFor_kg_s(Plant plant)
+    /// <summary>Gas demand, including appliances that wait to be lit with their valve shut. [kg/s]</summary>
+    public double Demand_kg_s(Plant plant)
     {
-        double asked_kg_s = plant.Supply.Asked_kg_s;
-        if (Furnace is { WantsGas: true, ValveOpen: false } && Thermostat!.Calls) asked_kg_s += plant.Loads[Plant.FurnaceLoad].Full_kg_s;
+        double demand_kg_s = plant.Supply.Demand_kg_s;
+        if (Furnace is { WantsGas: true, ValveOpen: false } && Thermostat!.Calls) demand_kg_s += plant.Loads[Plant.FurnaceLoad].Full_kg_s;
         for (int i = 0; i < Appliances.Length; i++)
         {
-            if (Appliances[i].WantsGas) asked_kg_s += plant.Loads[Plant.FurnaceLoad + 1 + i].Full_kg_s;
+            if (Appliances[i].WantsGas) demand_kg_s += plant.Loads[Plant.FurnaceLoad + 1 + i].Full_kg_s;
         }
 
-        if (Power?.Generator is { WantsGas: true }) asked_kg_s += plant.Loads[plant.GeneratorLoad].Full_kg_s;
-        return asked_kg_s;
+        if (Power?.Generator is { WantsGas: true }) demand_kg_s += plant.Loads[plant.GeneratorLoad].Full_kg_s;
+        return demand_kg_s;
     }
 }

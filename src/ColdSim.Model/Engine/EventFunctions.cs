@@ -1,9 +1,9 @@
 namespace ColdSim.Model.Engine;
 
-/// <summary>What the equations can reach that makes something switch.</summary>
+/// <summary>Kinds of event function: what the continuous state can trigger.</summary>
 internal enum EventFunctionKind
 {
-    // These look at the coach alone.
+    // These depend on the coach alone.
     Thermostat,
     Freezing,
     Appliance,
@@ -23,74 +23,74 @@ internal enum EventFunctionKind
     Blanket,
 }
 
-/// <summary>One switching point: what, and of which cylinder, appliance or node.</summary>
+/// <summary>One event function: its kind, and the index of its cylinder, appliance or node.</summary>
 internal readonly record struct EventFunction(EventFunctionKind Kind, int Place)
 {
-    /// <summary>Whether it can be told from the coach, without what stands in the cylinders.</summary>
-    public bool OfCoach => Kind <= EventFunctionKind.Damp;
+    /// <summary>Whether it depends on the coach alone, and not on the cylinders.</summary>
+    public bool IsOfCoach => Kind <= EventFunctionKind.Damp;
 }
 
-/// <summary>Every switching point of a rig, and how far a state is past each.</summary>
+/// <summary>Every event function of a rig, and its value at a state.</summary>
 internal sealed class EventFunctions
 {
     private readonly Rig _rig;
     private readonly Plant _plant;
     private readonly Controls _controls;
-    private readonly HeldInputs _conditions;
-    private readonly EventFunction[] _points;
+    private readonly HeldInputs _inputs;
+    private readonly EventFunction[] _functions;
 
-    public EventFunctions(Rig rig, Plant plant, Controls controls, HeldInputs conditions)
+    public EventFunctions(Rig rig, Plant plant, Controls controls, HeldInputs inputs)
     {
-        (_rig, _plant, _controls, _conditions) = (rig, plant, controls, conditions);
-        List<EventFunction> points = [];
-        if (controls.Thermostat is not null) points.Add(new(EventFunctionKind.Thermostat, 0));
-        if (plant.Coach is not null) points.Add(new(EventFunctionKind.Freezing, 0));
+        (_rig, _plant, _controls, _inputs) = (rig, plant, controls, inputs);
+        List<EventFunction> functions = [];
+        if (controls.Thermostat is not null) functions.Add(new(EventFunctionKind.Thermostat, 0));
+        if (plant.Coach is not null) functions.Add(new(EventFunctionKind.Freezing, 0));
         for (int i = 0; i < controls.Appliances.Length; i++)
         {
-            if (rig.Appliances[i].Thermostat is not null) points.Add(new(EventFunctionKind.Appliance, i));
+            if (rig.Appliances[i].Thermostat is not null) functions.Add(new(EventFunctionKind.Appliance, i));
         }
 
         for (int i = 0; i < plant.Nodes.Length; i++)
         {
             if (plant.Nodes[i].Latent_J <= 0) continue;
-            points.Add(new(EventFunctionKind.WaterFreezes, i));
-            points.Add(new(EventFunctionKind.WaterSolid, i));
+            functions.Add(new(EventFunctionKind.WaterFreezes, i));
+            functions.Add(new(EventFunctionKind.WaterSolid, i));
         }
 
         for (int i = 0; i < controls.Heaters.Length; i++)
         {
-            if (rig.Heaters[i].Thermostat is not null) points.Add(new(EventFunctionKind.Heater, i));
+            if (rig.Heaters[i].Thermostat is not null) functions.Add(new(EventFunctionKind.Heater, i));
         }
 
-        if (plant.Damp is not null) points.Add(new(EventFunctionKind.Damp, 0));
-        points.Add(new(EventFunctionKind.Flame, 0));
-        points.Add(new(EventFunctionKind.Supply, 0));
-        if (controls.HasReserve) points.Add(new(EventFunctionKind.Reserve, 0));
+        if (plant.Damp is not null) functions.Add(new(EventFunctionKind.Damp, 0));
+        functions.Add(new(EventFunctionKind.Flame, 0));
+        functions.Add(new(EventFunctionKind.Supply, 0));
+        if (controls.HasReserve) functions.Add(new(EventFunctionKind.Reserve, 0));
         for (int i = 0; i < plant.Cylinders.Length; i++)
         {
-            points.Add(new(EventFunctionKind.Liquid, i));
-            points.Add(new(EventFunctionKind.LiquidFull, i));
-            points.Add(new(EventFunctionKind.Relief, i));
+            functions.Add(new(EventFunctionKind.Liquid, i));
+            functions.Add(new(EventFunctionKind.LiquidFull, i));
+            functions.Add(new(EventFunctionKind.Relief, i));
             if (controls.Blankets[i] is null) continue;
-            points.Add(new(EventFunctionKind.Hot, i));
-            points.Add(new(EventFunctionKind.Blanket, i));
+            functions.Add(new(EventFunctionKind.Hot, i));
+            functions.Add(new(EventFunctionKind.Blanket, i));
         }
 
-        _points = [.. points];
+        _functions = [.. functions];
     }
 
-    public ReadOnlySpan<EventFunction> All => _points;
+    public ReadOnlySpan<EventFunction> All => _functions;
 
-    /// <summary>How far a state is past a switching point; above 0 it switches.</summary>
-    /// <param name="point">Which.</param>
-    /// <param name="s">The state.</param>
-    /// <param name="at">What stands and flows there; not looked at for a point of the coach.</param>
-    /// <param name="hasLiquid">Which cylinders are taken to have liquid.</param>
+    /// <summary>Value of an event function at a state; a zero crossing from below is an event.</summary>
+    /// <param name="function">The event function.</param>
+    /// <param name="s">State to evaluate it at.</param>
+    /// <param name="at">Algebraic part of the state; not used for an event function of the coach.</param>
+    /// <param name="hasLiquid">Which cylinders have liquid by the equations in use.</param>
     /// <param name="stop_s">The end of the step. [s]</param>
-    public double EventValue(in EventFunction point, PlantState s, AlgebraicState at, bool[] hasLiquid, double stop_s)
+    public double EventValue(in EventFunction function, PlantState s, AlgebraicState at, bool[] hasLiquid, double stop_s)
     {
-        int i = point.Place;
-        switch (point.Kind)
+        int i = function.Place;
+        switch (function.Kind)
         {
             case EventFunctionKind.Thermostat:
                 return _controls.Thermostat!.MayChangeFrom_s >= stop_s ? -1 : _controls.Thermostat.EventValue_K(s.Sensor_K);
@@ -105,11 +105,11 @@ internal sealed class EventFunctions
             case EventFunctionKind.Heater:
                 return _controls.Heaters[i].EventValue_K(s.Air_K);
             case EventFunctionKind.Damp:
-                return _controls.Damp.EventValue(_plant.Damp!.Saturation_frac(s.Vapour_kg, s.Air_K, _conditions.Outside_K));
+                return _controls.Damp.EventValue(_plant.Damp!.Saturation_frac(s.Vapour_kg, s.Air_K, _inputs.Outside_K));
             case EventFunctionKind.Flame:
                 return at.Point.IsFull ? -1 : _controls.FlameEventValue_Pa(at.Point.Delivery_Pa);
             case EventFunctionKind.Supply:
-                return _plant.Supply.Asked_kg_s <= 0 || _controls.Waiting() ? -1 : _controls.Supply.EventValue_frac(_plant.Supply.WorstTaken_frac(at.Point));
+                return _plant.Supply.Demand_kg_s <= 0 || _controls.Waiting() ? -1 : _controls.Supply.EventValue_frac(_plant.Supply.LowestSatisfied_frac(at.Point));
             case EventFunctionKind.Reserve:
                 return _controls.Reserve.EventValue(at.Reserve_frac);
             case EventFunctionKind.Liquid:

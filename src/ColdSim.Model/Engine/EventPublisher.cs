@@ -3,50 +3,50 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>Looks at how a run stands and tells its observer of events.</summary>
-/// <param name="plant">The equations.</param>
+/// <summary>Captures snapshots of a run and publishes its events to the observer.</summary>
+/// <param name="plant">The continuous equations.</param>
 /// <param name="controls">What switches.</param>
 /// <param name="stepper">Holds the state.</param>
 /// <param name="frost">Frost on each cylinder; kept and changed by the caller.</param>
-/// <param name="record">Takes the moments.</param>
+/// <param name="record">Receives the snapshots.</param>
 internal sealed class EventPublisher(Plant plant, Controls controls, Stepper stepper, FrostLayer[] frost, StepRecord record)
 {
     private double _time_s;
     private WeatherSample _sample;
-    private bool _looked;
+    private bool _isCaptured;
 
-    /// <summary>Who is told.</summary>
+    /// <summary>Receives steps and events.</summary>
     public IRunObserver Observer { get; set; } = null!;
 
     /// <summary>The run starts.</summary>
-    /// <param name="sample">In this weather.</param>
-    public void Begin(in WeatherSample sample) => (_time_s, _sample, _looked) = (0, sample, false);
+    /// <param name="sample">Weather at the start.</param>
+    public void Begin(in WeatherSample sample) => (_time_s, _sample, _isCaptured) = (0, sample, false);
 
-    /// <summary>Something switched since the last look.</summary>
-    public void Changed() => _looked = false;
+    /// <summary>Marks the last snapshot as outdated, because something switched.</summary>
+    public void Invalidate() => _isCaptured = false;
 
-    /// <summary>Time went on.</summary>
-    /// <param name="time_s">To here. [s]</param>
+    /// <summary>Captures a snapshot at a later time.</summary>
+    /// <param name="time_s">Time since the start. [s]</param>
     /// <param name="sample">The weather there.</param>
-    public void Look(double time_s, in WeatherSample sample)
+    public void Capture(double time_s, in WeatherSample sample)
     {
         (_time_s, _sample) = (time_s, sample);
-        Look();
+        Capture();
     }
 
-    /// <summary>Looks again where something switched since the last look.</summary>
-    public void LookIfChanged()
+    /// <summary>Captures a new snapshot if the last one is outdated.</summary>
+    public void CaptureIfChanged()
     {
-        if (!_looked) Look();
+        if (!_isCaptured) Capture();
     }
 
-    /// <summary>Tells of an event.</summary>
-    /// <param name="kind">What happened.</param>
-    /// <param name="value">What goes with it.</param>
-    /// <param name="place">Of which cylinder or node.</param>
-    public void Tell(EventKind kind, double value, int place = 0)
+    /// <summary>Publishes an event with a snapshot of its instant.</summary>
+    /// <param name="kind">Kind of event.</param>
+    /// <param name="value">Value that goes with the kind; see <see cref="EventKind"/>.</param>
+    /// <param name="place">Index of the cylinder or node.</param>
+    public void Publish(EventKind kind, double value, int place = 0)
     {
-        LookIfChanged();
+        CaptureIfChanged();
         Observer.Happened(new SimulationEvent(_time_s, kind, value, place), record.Now);
     }
 
@@ -54,7 +54,7 @@ internal sealed class EventPublisher(Plant plant, Controls controls, Stepper ste
     public double Delivery_Pa() => plant.Supply.Delivery_Pa(stepper.AlgebraicState.Point, stepper.AlgebraicState.Feed, stepper.AlgebraicState.AirPressure_Pa);
 
     // Written in place: it is done at every step, and a snapshot is large.
-    private void Look()
+    private void Capture()
     {
         ref Snapshot now = ref record.Now;
         PlantState s = stepper.State;
@@ -75,6 +75,6 @@ internal sealed class EventPublisher(Plant plant, Controls controls, Stepper ste
         now.DeliveryPressure_Pa = Delivery_Pa();
         now.Propane_kg = s.TotalPropane_kg();
         now.InUse = plant.Manifold.InUse(algebraic.Cylinders);
-        _looked = true;
+        _isCaptured = true;
     }
 }

@@ -3,16 +3,16 @@ using ColdSim.Model.Cylinder;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>What is held still over one step: the surroundings' grip on cylinders and coach, what heats and what burns.</summary>
+/// <summary>Inputs held over one step (zero-order hold): heat transfer to the surroundings, heaters, burners.</summary>
 /// <param name="cylinders">How many cylinders.</param>
 /// <param name="appliances">How many appliances beside the furnace.</param>
 /// <param name="nodes">How many nodes.</param>
 internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
 {
-    /// <summary>Each cylinder's surroundings.</summary>
+    /// <summary>Heat coupling of each cylinder to its surroundings.</summary>
     public HeatCoupling[] Cylinders { get; } = new HeatCoupling[cylinders];
 
-    /// <summary>Which have liquid.</summary>
+    /// <summary>Which cylinders have liquid.</summary>
     public bool[] HasLiquid { get; } = new bool[cylinders];
 
     /// <summary>Heat that each one's blanket makes. [W]</summary>
@@ -24,7 +24,7 @@ internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
     /// <summary>Heat that water drawn takes from each node per kelvin above the water that comes in for it. [W/K]</summary>
     public double[] Drain_W_K { get; } = new double[nodes];
 
-    /// <summary>The coach's surroundings.</summary>
+    /// <summary>Heat coupling of the coach to its surroundings.</summary>
     public CoachCoupling Coach { get; set; }
 
     /// <summary>Heat of the other heaters. [W]</summary>

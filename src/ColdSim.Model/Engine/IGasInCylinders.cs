@@ -3,10 +3,10 @@ using ColdSim.Model.Cylinder;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>What the gas in the cylinders is, as the equations see it; chosen once for a plant.</summary>
+/// <summary>The gas in the cylinders, pure or mixed, as the equations need it; chosen once for a plant.</summary>
 internal interface IGasInCylinders
 {
-    /// <summary>A state with room for what is to be followed of it.</summary>
+    /// <summary>A state with room for its species.</summary>
     /// <param name="nodes">How many nodes beside coach and cylinders.</param>
     PlantState NewState(int nodes);
 
@@ -19,14 +19,14 @@ internal interface IGasInCylinders
     /// <summary>Works out what is in every cylinder, in phases that are known.</summary>
     void Contents(PlantState s, bool[] hasLiquid, CylinderStates into);
 
-    /// <summary>Turns outflows of propane into those of what really leaves.</summary>
-    /// <param name="flow_kg_s">What would flow of propane. [kg/s]</param>
+    /// <summary>Converts outflows of propane into those of the gas that leaves.</summary>
+    /// <param name="flow_kg_s">Flow as solved for propane. [kg/s]</param>
     /// <param name="manifold">Says which cylinder is in use.</param>
-    /// <param name="cylinders">How the cylinders stand, with their outflows.</param>
-    void Leave(double flow_kg_s, IManifold manifold, CylinderStates cylinders);
+    /// <param name="cylinders">State of the cylinders, with their outflows.</param>
+    void ConvertOutflows(double flow_kg_s, IManifold manifold, CylinderStates cylinders);
 
-    /// <summary>Writes how each cylinder's composition changes.</summary>
-    void Drift(CylinderStates cylinders, PlantState rate);
+    /// <summary>Writes the rates of change of each cylinder's composition.</summary>
+    void CompositionRates(CylinderStates cylinders, PlantState rate);
 
     /// <summary>Heat of combustion of all that is stored beyond that of as much propane. [J]</summary>
     double FuelBeyondPropane_J(PlantState s);

@@ -8,17 +8,17 @@ public interface ISupplyOutlook
     /// NaN where the regulator never passes that much. [K]
     /// </summary>
     /// <param name="series">The run's curves.</param>
-    /// <param name="sample">Which sample.</param>
+    /// <param name="sample">Index of the sample.</param>
     double AllowedLiquid_K(RunSeries series, int sample);
 
     /// <summary>Gas that could be given at a sample, at the delivery pressure that every appliance needs, as gross heat. [W]</summary>
     /// <param name="series">The run's curves.</param>
-    /// <param name="sample">Which sample.</param>
+    /// <param name="sample">Index of the sample.</param>
     double CanGiveNow_W(RunSeries series, int sample);
 
     /// <summary>Gas that could be kept up at a sample's weather, fill, frost and blankets, as gross heat. [W]</summary>
     /// <param name="series">The run's curves.</param>
-    /// <param name="sample">Which sample.</param>
+    /// <param name="sample">Index of the sample.</param>
     double CanKeepGiving_W(RunSeries series, int sample);
 
     /// <summary>

@@ -1,9 +1,9 @@
 namespace ColdSim.Model.Engine;
 
-/// <summary>Adds up what flowed and holds it against what is stored at the ends.</summary>
+/// <summary>Balances the integrated flows of a run against what is stored at its ends.</summary>
 /// <remarks>
-/// Stored energy and mass come from the first and the last state alone; the fluxes come from the steps between. Nothing is
-/// counted from the increments it checks, so a flux that the equations and the books see differently shows as a residual.
+/// Stored energy and mass come from the first and the last state alone; the integrals come from the steps between. Nothing is
+/// counted from the increments it checks, so a flow that equations and ledger count differently shows as a residual.
 /// </remarks>
 internal sealed class Ledger
 {
@@ -11,51 +11,51 @@ internal sealed class Ledger
     private const double EnergyFloor_J = 1000;
     private const double MassFloor_kg = 1e-3;
 
-    private readonly FluxKind _misread;
+    private readonly IntegralKind _misread;
     private readonly double _factor;
     private double _drawn_kg, _burnt_kg, _unburnt_kg;
     private double _cylinderHeat_J, _enthalpy_J, _useful_J, _flue_J, _gains_J, _loss_J, _ground_J;
     private double _cylinderThrough_J, _coachThrough_J, _unburntBeyond_J;
     private double _electric_J, _electricThrough_J;
 
-    /// <summary>An empty ledger, or one that misreads a flux by a factor, for testing that this is noticed.</summary>
-    public Ledger(FluxKind misread = FluxKind.None, double factor = 1) => (_misread, _factor) = (misread, factor);
+    /// <summary>An empty ledger, or one that misreads an integral by a factor, to test that the residual shows it.</summary>
+    public Ledger(IntegralKind misread = IntegralKind.None, double factor = 1) => (_misread, _factor) = (misread, factor);
 
-    /// <summary>Enters what flowed in a step.</summary>
+    /// <summary>Adds the integrals of a step.</summary>
     public void Post(StepIntegrals f)
     {
-        double heat_J = Read(FluxKind.CylinderHeat, f.CylinderHeat_J);
-        double enthalpy_J = Read(FluxKind.VapourEnthalpy, f.VapourEnthalpy_J);
-        _drawn_kg += Read(FluxKind.Drawn, f.Drawn_kg);
-        _burnt_kg += Read(FluxKind.Burnt, f.Burnt_kg);
+        double heat_J = Read(IntegralKind.CylinderHeat, f.CylinderHeat_J);
+        double enthalpy_J = Read(IntegralKind.VapourEnthalpy, f.VapourEnthalpy_J);
+        _drawn_kg += Read(IntegralKind.Drawn, f.Drawn_kg);
+        _burnt_kg += Read(IntegralKind.Burnt, f.Burnt_kg);
         _unburnt_kg += f.Unburnt_kg;
         _unburntBeyond_J += f.UnburntBeyondPropane_J;
         _cylinderHeat_J += heat_J;
         _enthalpy_J += enthalpy_J;
         _cylinderThrough_J += Math.Abs(heat_J) + Math.Abs(enthalpy_J);
 
-        double useful_J = Read(FluxKind.Useful, f.Useful_J);
-        double gains_J = Read(FluxKind.Gains, f.Gains_J);
-        double loss_J = Read(FluxKind.Loss, f.Loss_J);
-        double ground_J = Read(FluxKind.Ground, f.Ground_J);
+        double useful_J = Read(IntegralKind.Useful, f.Useful_J);
+        double gains_J = Read(IntegralKind.Gains, f.Gains_J);
+        double loss_J = Read(IntegralKind.Loss, f.Loss_J);
+        double ground_J = Read(IntegralKind.Ground, f.Ground_J);
         _useful_J += useful_J;
-        _flue_J += Read(FluxKind.Flue, f.Flue_J);
+        _flue_J += Read(IntegralKind.Flue, f.Flue_J);
         _gains_J += gains_J;
         _loss_J += loss_J;
         _ground_J += ground_J;
         _coachThrough_J += Math.Abs(useful_J) + Math.Abs(gains_J) + Math.Abs(loss_J) + Math.Abs(ground_J);
     }
 
-    /// <summary>Enters what flowed on the 12 V side in a step.</summary>
+    /// <summary>Adds the integrals of the 12 V side over a step.</summary>
     public void Post(in PowerIntegrals f)
     {
-        double in_J = Read(FluxKind.Solar, f.Solar_J) + Read(FluxKind.Converter, f.Converter_J);
-        double out_J = Read(FluxKind.Load, f.Load_J) + Read(FluxKind.BatteryLoss, f.Loss_J);
+        double in_J = Read(IntegralKind.Solar, f.Solar_J) + Read(IntegralKind.Converter, f.Converter_J);
+        double out_J = Read(IntegralKind.Load, f.Load_J) + Read(IntegralKind.BatteryLoss, f.Loss_J);
         _electric_J += in_J - out_J;
         _electricThrough_J += in_J + out_J;
     }
 
-    /// <summary>Closes the books.</summary>
+    /// <summary>Forms the residuals.</summary>
     /// <param name="start">What was stored at the start.</param>
     /// <param name="end">What is stored at the end.</param>
     /// <param name="heatingValue_J_kg">Gross heat of the gas, of propane where it is mixed: what is stored says the rest. [J/kg]</param>
@@ -82,14 +82,14 @@ internal sealed class Ledger
             electric_J, electric_J / Math.Max(_electricThrough_J, EnergyFloor_J));
     }
 
-    private double Read(FluxKind kind, double amount) => kind == _misread ? amount * _factor : amount;
+    private double Read(IntegralKind kind, double amount) => kind == _misread ? amount * _factor : amount;
 }
 
-/// <summary>What is stored at an instant.</summary>
+/// <summary>Energy and mass stored at an instant.</summary>
 internal readonly record struct Stored(
     double Cylinder_J, double Coach_J, double Propane_kg, double FuelBeyondPropane_J = 0, double Battery_J = 0);
 
-/// <summary>What is left over when a run's energy and mass are added up. Relative residuals are of the throughput.</summary>
+/// <summary>Residuals of a run's energy and mass balances. Relative residuals are per throughput.</summary>
 /// <param name="CylinderEnergy_J">Heat in less enthalpy out less stored, of the cylinder. [J]</param>
 /// <param name="CylinderEnergy_frac">The same per throughput.</param>
 /// <param name="CoachEnergy_J">Heat in less heat lost less stored, of the coach. [J]</param>

@@ -3,12 +3,12 @@ using ColdSim.Model.Site;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>When somebody awake would reset a furnace that has locked out.</summary>
+/// <summary>Time of the reset by hand after a lockout.</summary>
 internal sealed class LockoutReset(Occupancy occupancy, RunClock clock) : ILockoutReset
 {
-    /// <summary>The time of the reset; infinite where nobody ever gets up. [s]</summary>
-    /// <param name="lockedAt_s">When it locked out. [s]</param>
-    /// <remarks>Somebody awake notices after a while; somebody asleep notices on getting up.</remarks>
+    /// <summary>The time of the reset; infinite without waking hours. [s]</summary>
+    /// <param name="lockedAt_s">Time of the lockout. [s]</param>
+    /// <remarks>A person awake notices after a delay; a person asleep notices on getting up.</remarks>
     public double At_s(double lockedAt_s)
     {
         double noticed_s = lockedAt_s + occupancy.ResetAfter_s;

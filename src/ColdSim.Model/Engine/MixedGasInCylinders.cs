@@ -8,7 +8,7 @@ namespace ColdSim.Model.Engine;
 /// <summary>A gas of several species, each followed in every cylinder.</summary>
 /// <remarks>
 /// Regulator and appliances are holes made for propane. At given pressures a hole passes mass in proportion to the root of the molar
-/// mass, all of them alike, so the supply is solved for propane and its flow multiplied by that root. docs/model.md, "Mixed gas".
+/// mass, the same factor for every hole, so the supply is solved for propane and its flow multiplied by that root. docs/model.md, "Mixed gas".
 /// </remarks>
 internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecification gas) : IGasInCylinders
 {
@@ -34,7 +34,7 @@ internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecificatio
     }
 
     /// <inheritdoc/>
-    public void Leave(double flow_kg_s, IManifold manifold, CylinderStates cylinders)
+    public void ConvertOutflows(double flow_kg_s, IManifold manifold, CylinderStates cylinders)
     {
         double mass_kg_s = 0, heat_W = 0;
         for (int i = 0; i < bodies.Length; i++)
@@ -52,7 +52,7 @@ internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecificatio
     }
 
     /// <inheritdoc/>
-    public void Drift(CylinderStates cylinders, PlantState rate)
+    public void CompositionRates(CylinderStates cylinders, PlantState rate)
     {
         for (int i = 0; i < bodies.Length; i++) rate.SetButanes(i, cylinders.Vapour[i] * -cylinders.Out_kg_s[i]);
     }

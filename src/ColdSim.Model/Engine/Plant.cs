@@ -8,17 +8,17 @@ using ColdSim.Model.Supply;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>The equations of cylinders, gas supply and coach together, and their step forward in time.</summary>
+/// <summary>The coupled equations of cylinders, gas supply and coach, and their integrator.</summary>
 /// <remarks>
 /// Fourth-order Runge–Kutta on propane and liquid temperature of each cylinder, inside air, furnishings and sensor at once, so that a starved burner
-/// and the coach it cools feel each other within the step. Fluxes are integrated with the same weights for the ledger.
+/// and the coach it cools are coupled within the step. Flows are integrated with the same weights for the ledger.
 /// </remarks>
 internal sealed class Plant
 {
     /// <summary>The furnace's place among the loads.</summary>
     public const int FurnaceLoad = 0;
 
-    // A sensor quicker than this is taken as the air itself: steps must be shorter than its lag, and nobody would see it.
+    // A sensor with a shorter lag counts as the air itself: steps would have to be shorter than it, for no visible difference.
     private const double ShortestLag_s = 1;
 
     // Over half a time constant the method errs by a few parts in ten thousand of what has still to settle.
@@ -34,8 +34,8 @@ internal sealed class Plant
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
     private readonly PlantState _trial, _k1, _k2, _k3, _k4;
-    private readonly AlgebraicState _standing;
-    private readonly StepIntegrals _unheeded;
+    private readonly AlgebraicState _stageState;
+    private readonly StepIntegrals _discarded;
 
     public Plant(Rig rig)
     {
@@ -48,8 +48,8 @@ internal sealed class Plant
         foreach (NodeBody node in Nodes) _duct_frac += node.Node.Duct_frac;
         int k = Nodes.Length;
         (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k));
-        _standing = new AlgebraicState(n);
-        _unheeded = new StepIntegrals(rig.GasPlaces);
+        _stageState = new AlgebraicState(n);
+        _discarded = new StepIntegrals(rig.GasPlaces);
         Manifold = rig.Arrangement switch
         {
             AutomaticChangeover => new ChangeoverManifold(),
@@ -117,18 +117,18 @@ internal sealed class Plant
         if (Coach is not null)
         {
             // Twice the envelope's conductance leaves room for infiltration.
-            double grip_W_K = (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0) + 2 * Coach.Envelope_W_K
+            double conductance_W_K = (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0) + 2 * Coach.Envelope_W_K
                 + Coach.Specification.GroundConductance_W_K;
-            fastest_s = Math.Min(fastest_s, Coach.Specification.AirCapacity_J_K / grip_W_K);
+            fastest_s = Math.Min(fastest_s, Coach.Specification.AirCapacity_J_K / conductance_W_K);
             if (Coach.HasFurnishings)
                 fastest_s = Math.Min(fastest_s, Coach.Specification.FurnishingsCapacity_J_K / Coach.Specification.Coupling_W_K);
         }
 
-        foreach (NodeBody node in Nodes) fastest_s = Math.Min(fastest_s, node.Lag_s);
+        foreach (NodeBody node in Nodes) fastest_s = Math.Min(fastest_s, node.TimeConstant_s);
         return LargestPart * fastest_s;
     }
 
-    /// <summary>What stands in the books for a state.</summary>
+    /// <summary>Energy and mass stored at a state.</summary>
     public Stored StoredAt(PlantState s)
     {
         double cylinders_J = 0;
@@ -143,7 +143,7 @@ internal sealed class Plant
     public double Sensed_K(int appliance, PlantState s)
         => _nodeOf[appliance] is >= 0 and int node ? Nodes[node].Temperature_K(s.Node_J[node]) : s.Air_K;
 
-    /// <summary>Works out what is in the cylinders and what flows at a state.</summary>
+    /// <summary>Evaluates contents and flows of the cylinders at a state.</summary>
     public void Evaluate(PlantState s, HeldInputs c, AlgebraicState at)
     {
         CylinderStates cylinders = at.Cylinders;
@@ -157,7 +157,7 @@ internal sealed class Plant
         Exchange(c, at);
     }
 
-    /// <summary>Works out anew what flows where the contents stand but what is held still has changed.</summary>
+    /// <summary>Evaluates the flows again where the held inputs have changed and the contents have not.</summary>
     public void Exchange(HeldInputs c, AlgebraicState at)
     {
         CylinderStates cylinders = at.Cylinders;
@@ -166,11 +166,11 @@ internal sealed class Plant
         SupplyPoint point = Supply.At(feed, c.AirPressure_Pa);
         (at.AirPressure_Pa, at.Feed, at.Point) = (c.AirPressure_Pa, feed, point);
         Manifold.Share(point, cylinders);
-        Gas.Leave(point.Flow_kg_s, Manifold, cylinders);
+        Gas.ConvertOutflows(point.Flow_kg_s, Manifold, cylinders);
         cylinders.Mix();
     }
 
-    /// <summary>Energy stored in propane and shells where it is worked out how they stand. [J]</summary>
+    /// <summary>Energy stored in propane and shells at an algebraic state. [J]</summary>
     public double CylinderEnergy_J(AlgebraicState at)
     {
         double sum_J = 0;
@@ -179,39 +179,39 @@ internal sealed class Plant
         return sum_J;
     }
 
-    /// <summary>The state after a step, and what flowed in it.</summary>
-    /// <param name="s">The state before.</param>
-    /// <param name="at">What stands and flows there, with what is held still as it is.</param>
-    /// <param name="c">What is held still.</param>
-    /// <param name="step_s">Length. [s]</param>
-    /// <param name="next">Becomes the state after.</param>
-    /// <param name="flowed">Becomes what flowed.</param>
+    /// <summary>One Runge–Kutta step: the state after it and the integrals of the flows.</summary>
+    /// <param name="s">State before the step.</param>
+    /// <param name="at">Algebraic part of that state under the held inputs.</param>
+    /// <param name="c">Inputs held over the step.</param>
+    /// <param name="step_s">Length of the step. [s]</param>
+    /// <param name="next">Receives the state after the step.</param>
+    /// <param name="flowed">Receives the integrals of the flows.</param>
     public void Step(PlantState s, AlgebraicState at, HeldInputs c, double step_s, PlantState next, StepIntegrals flowed)
     {
         double half_s = 0.5 * step_s, sixth_s = step_s / 6, third_s = step_s / 3;
         flowed.Clear();
         Rates(s, at, c, _k1, sixth_s, flowed);
         _trial.SetAlong(s, _k1, half_s);
-        Evaluate(_trial, c, _standing);
-        Rates(_trial, _standing, c, _k2, third_s, flowed);
+        Evaluate(_trial, c, _stageState);
+        Rates(_trial, _stageState, c, _k2, third_s, flowed);
         _trial.SetAlong(s, _k2, half_s);
-        Evaluate(_trial, c, _standing);
-        Rates(_trial, _standing, c, _k3, third_s, flowed);
+        Evaluate(_trial, c, _stageState);
+        Rates(_trial, _stageState, c, _k3, third_s, flowed);
         _trial.SetAlong(s, _k3, step_s);
-        Evaluate(_trial, c, _standing);
-        Rates(_trial, _standing, c, _k4, sixth_s, flowed);
+        Evaluate(_trial, c, _stageState);
+        Rates(_trial, _stageState, c, _k4, sixth_s, flowed);
 
         next.SetAlong(s, _k1, _k2, _k3, _k4, sixth_s, third_s);
     }
 
     /// <summary>The rate of change at a state.</summary>
-    /// <param name="s">The state.</param>
-    /// <param name="at">What stands and flows there.</param>
-    /// <param name="c">What is held still.</param>
-    /// <param name="rate">Becomes the rate.</param>
-    public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate) => Rates(s, at, c, rate, 0, _unheeded);
+    /// <param name="s">State at which the rate is taken.</param>
+    /// <param name="at">Algebraic part of that state.</param>
+    /// <param name="c">Inputs held over the step.</param>
+    /// <param name="rate">Receives the rate of change.</param>
+    public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate) => Rates(s, at, c, rate, 0, _discarded);
 
-    // The rates of change at a state, and what flows, added to the step's with the stage's weight.
+    // Rates of change at a state; adds the flows to the step's integrals with the stage's weight.
     private void Rates(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate, double weight_s, StepIntegrals flowed)
     {
         CylinderStates cylinders = at.Cylinders;
@@ -225,7 +225,7 @@ internal sealed class Plant
             cylinder_K_s[i] = cylinders.Warming_K_s(i);
         }
 
-        Gas.Drift(cylinders, rate);
+        Gas.CompositionRates(cylinders, rate);
         double flow_kg_s = point.Flow_kg_s * cylinders.Mass_factor, heating_J_kg = _heatingValue_J_kg * cylinders.Heating_factor;
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point) * cylinders.Mass_factor;
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
@@ -298,12 +298,12 @@ internal sealed class Plant
             ThermalNode node = body.Node;
             double t_K = body.Temperature_K(node_J[i]), ice_frac = body.Ice_frac(node_J[i]);
             _node_K[i] = t_K;
-            double fromInside_W = body.Through_W_K(node.Inside_W_K, ice_frac) * (inside_K - t_K);
-            double toOutside_W = body.Through_W_K(node.Outside_W_K, ice_frac) * (t_K - c.Outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);
+            double fromInside_W = body.ThroughIce_W_K(node.Inside_W_K, ice_frac) * (inside_K - t_K);
+            double toOutside_W = body.ThroughIce_W_K(node.Outside_W_K, ice_frac) * (t_K - c.Outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);
             double fromBay_W = 0;
             if (node.Bay >= 0)
             {
-                fromBay_W = body.Through_W_K(node.Bay_W_K, ice_frac) * (_node_K[node.Bay] - t_K);
+                fromBay_W = body.ThroughIce_W_K(node.Bay_W_K, ice_frac) * (_node_K[node.Bay] - t_K);
                 rate_W[node.Bay] -= fromBay_W;
             }
 
@@ -316,7 +316,7 @@ internal sealed class Plant
         return loss_W;
     }
 
-    // A bay counts its place among the rig's water; here the appliances' nodes stand before it.
+    // A bay's index counts the rig's water nodes; here the appliances' nodes come first.
     private static (NodeBody[] Nodes, int[] Of) NodesOf(Rig rig)
     {
         List<NodeBody> nodes = [];

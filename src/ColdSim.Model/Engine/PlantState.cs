@@ -5,7 +5,7 @@ using ColdSim.Physics.Mixtures;
 namespace ColdSim.Model.Engine;
 
 /// <summary>The continuous state of rig and coach, or its rate of change. SI units.</summary>
-/// <remarks>All values stand in one row, so that moving along a rate is one loop over lanes of four.</remarks>
+/// <remarks>All values are in one array, so that moving along a rate is one loop over vectors of four.</remarks>
 internal sealed class PlantState
 {
     private const int Air = 0, Furnishings = 1, Sensor = 2, Vapour = 3, FirstCylinder = 4;
@@ -65,7 +65,7 @@ internal sealed class PlantState
         return new GasMasses(Math.Max(0, Propane_kg[cylinder] - normal_kg - iso_kg), normal_kg, iso_kg);
     }
 
-    /// <summary>Takes a cylinder's butanes, or their rates, from a gas.</summary>
+    /// <summary>Sets a cylinder's butanes, or their rates, from a gas.</summary>
     public void SetButanes(int cylinder, in GasMasses gas)
         => (Butane_kg[2 * cylinder], Butane_kg[2 * cylinder + 1]) = (gas.NormalButane, gas.Isobutane);
 
@@ -75,8 +75,8 @@ internal sealed class PlantState
     /// <summary>Each cylinder's isobutane; 0 where the gas is propane alone. [kg]</summary>
     public double Isobutane_kg(int cylinder) => Butane_kg.IsEmpty ? 0 : Butane_kg[2 * cylinder + 1];
 
-    /// <summary>Becomes another state moved along a rate.</summary>
-    /// <param name="from">The state.</param>
+    /// <summary>Sets this to another state moved along a rate.</summary>
+    /// <param name="from">State to start from.</param>
     /// <param name="rate">Its rate of change.</param>
     /// <param name="time_s">For how long. [s]</param>
     public void SetAlong(PlantState from, PlantState rate, double time_s)
@@ -86,8 +86,8 @@ internal sealed class PlantState
         for (int i = 0; i < moved.Length; i++) moved[i] = start[i] + time_s * slope[i];
     }
 
-    /// <summary>Becomes another state moved along the weighted rates of the four stages of a step.</summary>
-    /// <param name="from">The state.</param>
+    /// <summary>Sets this to another state moved along the weighted rates of the four stages of a Runge–Kutta step.</summary>
+    /// <param name="from">State to start from.</param>
     /// <param name="k1">Rate at the start.</param>
     /// <param name="k2">Rate in the middle.</param>
     /// <param name="k3">Rate in the middle, once more.</param>

@@ -16,7 +16,7 @@ internal sealed class PowerSide
 {
     private const double EventTolerance_s = 1e-2;
 
-    // A generator's gas follows its load in steps no finer than this part of it, so that supply need not be solved anew at each.
+    // A generator's gas follows its load in steps no finer than this part of it, so that the supply is not solved again at each.
     private const double GasStep_frac = 0.01;
 
     private readonly PowerSpecification _power;
@@ -31,7 +31,7 @@ internal sealed class PowerSide
     private double _load_W, _solar_W, _converter_W;
     private double _before_J;
 
-    // What would draw if there were voltage.
+    // Load if there were voltage.
     private double _waiting_W;
     private double _from_K, _perSecond_K;
 
@@ -79,14 +79,14 @@ internal sealed class PowerSide
         Generator?.SetClock(clock_s);
     }
 
-    /// <summary>Takes up where an earlier run ended, or as the scenario says.</summary>
+    /// <summary>Sets the initial state: that of an earlier run, or the specification's.</summary>
     public void Begin(PowerState? from)
     {
         Stored_J = from?.Stored_J ?? _power.Battery.InitialCharge_frac * _power.Battery.Rated_J;
         if (from is { Live: false }) _control.Begin(false);
     }
 
-    /// <summary>Takes the sun at the middle of a cell of the step grid.</summary>
+    /// <summary>Sets the solar power from the weather at the middle of a cell of the step grid.</summary>
     public void TakeSun(in WeatherSample middle, DateTimeOffset time)
     {
         (_solar_W, _flownFor_s) = (0, double.NaN);
@@ -101,7 +101,7 @@ internal sealed class PowerSide
         }
     }
 
-    /// <summary>Takes what draws and what feeds, as it stands now.</summary>
+    /// <summary>Sets the present loads and sources.</summary>
     /// <param name="fanRuns">Whether the furnace's fan runs.</param>
     /// <param name="blankets_W">What the blankets on the battery draw. [W]</param>
     public void TakeLoads(bool fanRuns, double blankets_W)
@@ -120,7 +120,7 @@ internal sealed class PowerSide
     }
 
     /// <summary>Gas that the generator takes by its load now, as gross heat. [W]</summary>
-    /// <param name="before_W">What it was taken to be; kept where it is as good. [W]</param>
+    /// <param name="before_W">Value used before; kept while it is close enough. [W]</param>
     public double GeneratorInput_W(double before_W)
     {
         GeneratorSpecification set = _power.Generator!;
@@ -163,7 +163,7 @@ internal sealed class PowerSide
     }
 
     /// <summary>Voltage goes or comes back.</summary>
-    /// <param name="battery_K">Temperature of the air it stands in. [K]</param>
+    /// <param name="battery_K">Temperature of the air around it. [K]</param>
     /// <param name="hasFurnace">Whether a furnace's fan would run if there were voltage.</param>
     /// <param name="blankets_W">What the blankets would draw. [W]</param>
     /// <returns>Whether it did.</returns>
@@ -190,20 +190,20 @@ internal sealed class PowerSide
     public double ShoreDraw_W(double battery_K)
         => _site.Hookup ? _power.Converter.Mains_W(BusFlow.Of(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, battery_K)).Converter_W) : 0;
 
-    /// <summary>The air that the battery stands in. [K]</summary>
+    /// <summary>Temperature of the air around the battery. [K]</summary>
     public double AirOfBattery_K(double inside_K, double outside_K) => _inside ? inside_K : outside_K;
 
     /// <summary>Charge per rated, and usable charge per that of a full bank.</summary>
     public (double Charge_frac, double Usable_frac) Charge(double battery_K)
         => (Stored_J / _power.Battery.Rated_J, _battery.Usable_frac(Stored_J, battery_K));
 
-    /// <summary>Writes down what went on in a step.</summary>
-    public void Note(PowerUse use, in PowerIntegrals flux, double step_s, double battery_K)
+    /// <summary>Writes the means of a step.</summary>
+    public void Note(PowerUse use, in PowerIntegrals integrals, double step_s, double battery_K)
     {
         _drawn_W.AsSpan().CopyTo(use.Load_W);
-        use.Solar_W = flux.Solar_J / step_s;
-        use.Shore_W = _site.Hookup ? flux.Converter_J / step_s : 0;
-        use.Generator_W = _site.Hookup ? 0 : flux.Converter_J / step_s;
+        use.Solar_W = integrals.Solar_J / step_s;
+        use.Shore_W = _site.Hookup ? integrals.Converter_J / step_s : 0;
+        use.Generator_W = _site.Hookup ? 0 : integrals.Converter_J / step_s;
         use.ChargeBefore_frac = _before_J / _power.Battery.Rated_J;
         (use.Charge_frac, use.Usable_frac) = Charge(battery_K);
         (use.Live, use.TooCold, use.GeneratorRuns) = (Live, _battery.IsTooColdToCharge(battery_K), Generator is { Runs: true });
@@ -234,7 +234,7 @@ internal sealed class PowerSide
         }
     }
 
-    // How far past a switching point the charge is after part of the step: voltage, then the generator.
+    // Event functions of the charge after a part of the step: voltage, then the generator.
     private readonly struct Crossing(PowerSide side, int point) : IFunction
     {
         public double At(double part_s)

@@ -25,12 +25,12 @@ internal sealed class PropaneInCylinders(CylinderBody[] bodies) : IGasInCylinder
     }
 
     /// <inheritdoc/>
-    public void Leave(double flow_kg_s, IManifold manifold, CylinderStates cylinders)
+    public void ConvertOutflows(double flow_kg_s, IManifold manifold, CylinderStates cylinders)
     {
     }
 
     /// <inheritdoc/>
-    public void Drift(CylinderStates cylinders, PlantState rate)
+    public void CompositionRates(CylinderStates cylinders, PlantState rate)
     {
     }
 

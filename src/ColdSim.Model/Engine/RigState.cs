@@ -3,7 +3,7 @@ using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>How a cylinder stands between two runs. SI units.</summary>
+/// <summary>State of a cylinder between two runs. SI units.</summary>
 /// <param name="Propane_kg">Gas in it. [kg]</param>
 /// <param name="Liquid_K">Liquid and shell. [K]</param>
 /// <param name="Frost">Frost on its wall.</param>
@@ -13,8 +13,8 @@ public sealed record CylinderState(double Propane_kg, double Liquid_K, FrostLaye
     public GasMasses? Composition { get; init; }
 }
 
-/// <summary>How cylinders and coach stand between two runs, so that one goes on where the other ended. SI units.</summary>
-/// <param name="Cylinders">Each cylinder.</param>
+/// <summary>State of cylinders and coach between two runs, so that one continues the other. SI units.</summary>
+/// <param name="Cylinders">State of each cylinder.</param>
 /// <param name="InUse">Place of the one in use.</param>
 /// <param name="Air_K">Inside air; NaN without a coach. [K]</param>
 /// <param name="Furnishings_K">Furnishings; NaN without a coach. [K]</param>
@@ -30,7 +30,7 @@ public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse,
     public double? Vapour_kg { get; init; }
 }
 
-/// <summary>How the 12 V side stands between two runs. SI units.</summary>
+/// <summary>State of the 12 V side between two runs. SI units.</summary>
 /// <param name="Stored_J">Charge as energy at nominal voltage. [J]</param>
 /// <param name="Live">Whether there is voltage.</param>
 public sealed record PowerState(double Stored_J, bool Live);

@@ -8,7 +8,7 @@ internal sealed class RunClock
     private readonly double _startClock_s;
     private readonly ClockWindow[] _windows;
 
-    /// <summary>A clock that knows which hours matter.</summary>
+    /// <summary>A clock with the hours whose edges must be landed on.</summary>
     /// <param name="start">The run's first instant.</param>
     /// <param name="windows">Every window whose edges must be landed on.</param>
     public RunClock(DateTimeOffset start, IEnumerable<ClockWindow> windows)

@@ -5,7 +5,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>The curves of a run at an even spacing of one minute, SI units, one array a curve.</summary>
 /// <remarks>
-/// Sample i stands at <c>i × 60 s</c> after the start. Levels are taken at the sample; rates (<see cref="Asked_W"/>,
+/// Sample i is at <c>i × 60 s</c> after the start. Levels are instantaneous; rates (<see cref="Asked_W"/>,
 /// <see cref="Given_W"/>, <see cref="Burner_frac"/>) are means over the minute that ends there, so that a short burner
 /// cycle is neither lost nor doubled.
 /// </remarks>
@@ -74,20 +74,20 @@ public sealed class RunSeries
     /// <summary>Propane left in all cylinders, liquid and vapour. [kg]</summary>
     public double[] Propane_kg { get; }
 
-    /// <summary>Gas asked for, as gross heat, mean of the minute. [W]</summary>
+    /// <summary>Gas demand, as gross heat, mean of the minute. [W]</summary>
     public double[] Asked_W { get; }
 
-    /// <summary>Gas given, as gross heat, mean of the minute. [W]</summary>
+    /// <summary>Gas supplied, as gross heat, mean of the minute. [W]</summary>
     public double[] Given_W { get; }
 
     /// <summary>
-    /// Gas that cylinder and regulator could give at this instant at full delivery pressure, as gross heat; worked out at the
-    /// first look. [W]
+    /// Gas that cylinder and regulator could give at this instant at full delivery pressure, as gross heat; worked out at
+    /// first use. [W]
     /// </summary>
     public double[] CanGiveNow_W => _canGiveNow_W ??= Worked(Outlook is null ? null : Outlook.CanGiveNow_W);
 
     /// <summary>
-    /// Gas that the cylinders could keep giving in this weather at this fill, as gross heat; worked out at the first look. [W]
+    /// Gas that the cylinders could keep giving in this weather at this fill, as gross heat; worked out at first use. [W]
     /// </summary>
     public double[] CanKeepGiving_W => _canKeepGiving_W ??= Worked(Outlook is null ? null : Outlook.CanKeepGiving_W);
 
@@ -160,14 +160,14 @@ public sealed class CylinderSeries(int samples, int mixed = 0)
         return new GasMasses(Math.Max(0, Propane_kg[sample] - normal_kg - iso_kg), normal_kg, iso_kg);
     }
 
-    /// <summary>What stood in the cylinder at a sample.</summary>
+    /// <summary>Contents of the cylinder at a sample.</summary>
     /// <param name="body">The cylinder.</param>
-    /// <param name="sample">Which sample.</param>
+    /// <param name="sample">Index of the sample.</param>
     public CylinderContents Contents(CylinderBody body, int sample) => Contents(body, sample, Liquid_K[sample]);
 
-    /// <summary>What stood in the cylinder at a sample, were it of another temperature.</summary>
+    /// <summary>Contents of the cylinder at a sample if it had another temperature.</summary>
     /// <param name="body">The cylinder.</param>
-    /// <param name="sample">Which sample.</param>
+    /// <param name="sample">Index of the sample.</param>
     /// <param name="t_K">That temperature. [K]</param>
     public CylinderContents Contents(CylinderBody body, int sample, double t_K)
     {

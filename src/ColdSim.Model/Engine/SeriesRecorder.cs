@@ -1,6 +1,6 @@
 namespace ColdSim.Model.Engine;
 
-/// <summary>Writes a run's curves at one-minute spacing.</summary>
+/// <summary>Samples a run's curves at one-minute spacing.</summary>
 public sealed class SeriesRecorder : IRunObserver
 {
     private readonly RunSeries _series;

@@ -10,15 +10,15 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>One run of one rig through its weather, from its start to its end. Deterministic.</summary>
 /// <remarks>
-/// Between instants at which something switches, the continuous equations are stepped forward. Switches known ahead (clock hours,
-/// purges, weather rows, walks) are landed on; those found by the equations (the thermostat's band, a lost flame, the last liquid,
-/// freezing) are located by stepping again to the instant itself. The loop allocates nothing.
+/// Between events the continuous equations are integrated. Events known ahead (clock hours,
+/// purges, weather rows, cylinder changes) are landed on; those of the continuous state (the thermostat's band, a lost flame, the last
+/// liquid, freezing) are located as zero crossings of event functions. The loop allocates nothing.
 /// </remarks>
 public sealed class Simulation
 {
     private const int StepsBetweenCancelChecks = 256;
 
-    // A board or valve may move a few times at one instant; more means that two switches chase each other.
+    // A board or valve may move a few times at one instant; more means that two controls trigger each other without end.
     private const int MostEventIterations = 100;
 
     private readonly Rig _rig;
@@ -29,27 +29,27 @@ public sealed class Simulation
     private readonly RunClock _clock;
     private readonly LockoutReset _reset;
     private readonly Ledger _ledger;
-    private readonly HeldInputs _conditions;
+    private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
 
     private readonly Stepper _stepper;
     private readonly StepRecord _record;
-    private readonly EventPublisher _teller;
+    private readonly EventPublisher _publisher;
     private readonly CoachWatch _coachWatch;
     private double _time_s;
     private double _nextClockEdge_s;
-    private double _conditionsUntil_s;
+    private double _inputsHeldUntil_s;
     private int _weatherRow;
     private WeatherSample _sample;
     private double _generatorInput_W;
     private RunEnd? _ended;
 
-    /// <summary>Puts a rig into its weather.</summary>
-    /// <param name="rig">What stands there.</param>
+    /// <summary>A run of a rig in a weather.</summary>
+    /// <param name="rig">The rig.</param>
     /// <param name="weather">The weather; must cover the start.</param>
-    /// <param name="settings">How to run.</param>
+    /// <param name="settings">Start, duration, step and initial state.</param>
     /// <exception cref="ArgumentException">
     /// A start outside the weather, a furnace without coach or thermostat, no cylinder or too many, a changeover without two, or a
     /// step that is not above zero.
@@ -85,17 +85,17 @@ public sealed class Simulation
         _clock = new RunClock(settings.Start, _controls.Windows());
         _reset = new LockoutReset(rig.Occupancy, _clock);
         int k = _plant.Nodes.Length;
-        _conditions = new HeldInputs(n, rig.Appliances.Count, k);
-        _stepper = new Stepper(rig, _plant, _controls, _conditions);
+        _inputs = new HeldInputs(n, rig.Appliances.Count, k);
+        _stepper = new Stepper(rig, _plant, _controls, _inputs);
         _frost = new FrostLayer[n];
         _record = StepRecord.For(rig);
-        _teller = new EventPublisher(_plant, _controls, _stepper, _frost, _record);
-        _coachWatch = new CoachWatch(_plant, _controls, _conditions, _teller);
+        _publisher = new EventPublisher(_plant, _controls, _stepper, _frost, _record);
+        _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
     }
 
-    /// <summary>How cylinders and coach stand now: at the end, once the run is over.</summary>
+    /// <summary>Present state of the rig: that at the end, once the run is over.</summary>
     public RigState State() => new(
         [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(Now, i, _frost[i]))],
         _plant.Manifold.InUse(AlgebraicState.Cylinders), Now.Air_K, Now.Furnishings_K)
@@ -106,13 +106,13 @@ public sealed class Simulation
     };
 
     /// <summary>Runs from start to end. A simulation runs once.</summary>
-    /// <param name="observer">Told of every step and event.</param>
-    /// <param name="cancel">Stops the run.</param>
+    /// <param name="observer">Receives every step and event.</param>
+    /// <param name="cancel">Cancels the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public SimulationResult Run(IRunObserver observer, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(observer);
-        _teller.Observer = observer;
+        _publisher.Observer = observer;
         double weatherEnd_s = (_weather.Last - _settings.Start).TotalSeconds;
         double end_s = Math.Min(_settings.Duration_s, weatherEnd_s);
         Begin();
@@ -129,7 +129,7 @@ public sealed class Simulation
         if (_ended is null && end_s < _settings.Duration_s)
         {
             _ended = RunEnd.WeatherEnded;
-            Tell(EventKind.WeatherEnds, 0);
+            Publish(EventKind.WeatherEnds, 0);
         }
 
         return new SimulationResult(
@@ -141,8 +141,8 @@ public sealed class Simulation
     private void Begin()
     {
         _sample = _weather.At(_weatherStart_s, ref _weatherRow);
-        _conditions.AirPressure_Pa = _sample.Pressure_Pa;
-        _teller.Begin(_sample);
+        _inputs.AirPressure_Pa = _sample.Pressure_Pa;
+        _publisher.Begin(_sample);
         RigState? from = _settings.From;
         for (int i = 0; i < _frost.Length; i++)
         {
@@ -151,7 +151,7 @@ public sealed class Simulation
             Now.Cylinder_K[i] = from?.Cylinders[i].Liquid_K ?? cylinder.InitialTemperature_K ?? _sample.Air_K;
             _frost[i] = from?.Cylinders[i].Frost ?? default;
             _plant.Gas.Begin(Now, i, from?.Cylinders[i]);
-            _conditions.HasLiquid[i] = _plant.Gas.At(Now, i, Now.Cylinder_K[i]).HasLiquid;
+            _inputs.HasLiquid[i] = _plant.Gas.At(Now, i, Now.Cylinder_K[i]).HasLiquid;
             _controls.Hot[i].Begin(Now.Cylinder_K[i]);
         }
 
@@ -180,7 +180,7 @@ public sealed class Simulation
         BeginPower(from?.Power);
         OpenValves();
         SwitchBlankets();
-        TakeConditions();
+        UpdateInputs();
     }
 
     // The next time that must be landed on: the grid, the clock, the weather's rows, timers, the end.
@@ -195,15 +195,15 @@ public sealed class Simulation
 
     private void Advance(double stop_s)
     {
-        if (_time_s >= _conditionsUntil_s) TakeConditions();
-        _conditions.FurnaceLit = _controls.Furnace?.IsLit ?? false;
+        if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
+        _inputs.FurnaceLit = _controls.Furnace?.IsLit ?? false;
         if (_controls.Power is not null) TakePower();
         double whole_s = stop_s - _time_s, tried_s = _stepper.Try(whole_s);
         if (tried_s < whole_s) stop_s = _time_s + tried_s;
-        double step_s = _stepper.ToSwitch_s(_time_s, tried_s, stop_s);
+        double step_s = _stepper.ToFirstEvent_s(_time_s, tried_s, stop_s);
         if (_controls.Power is { } power)
         {
-            power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _conditions.Outside_K, tried_s);
+            power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _inputs.Outside_K, tried_s);
             step_s = Math.Min(step_s, power.ToEvent_s(tried_s));
         }
 
@@ -213,25 +213,25 @@ public sealed class Simulation
             stop_s = _time_s + step_s;
         }
 
-        _teller.LookIfChanged();
-        double asked_kg_s = _controls.AskedFor_kg_s(_plant);
+        _publisher.CaptureIfChanged();
+        double demand_kg_s = _controls.Demand_kg_s(_plant);
         _ledger.Post(_stepper.Flowed);
         if (_controls.Power is not null) StepPower(step_s);
-        for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_conditions.Cylinders[i], step_s);
+        for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_inputs.Cylinders[i], step_s);
         _stepper.Accept();
         _time_s = stop_s;
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
         _record.Next();
-        _teller.Look(_time_s, _sample);
-        Note(step_s, asked_kg_s);
-        _teller.Observer.Stepped(_record);
+        _publisher.Capture(_time_s, _sample);
+        Note(step_s, demand_kg_s);
+        _publisher.Observer.Stepped(_record);
     }
 
-    // What went on in the step, as means.
-    private void Note(double step_s, double asked_kg_s)
+    // Writes the means of the step.
+    private void Note(double step_s, double demand_kg_s)
     {
         double heating_J_kg = _plant.HeatingValue_J_kg * AlgebraicState.Cylinders.Heating_factor, perSecond = 1 / step_s;
-        _record.Asked_W = asked_kg_s * AlgebraicState.Cylinders.Mass_factor * heating_J_kg;
+        _record.Asked_W = demand_kg_s * AlgebraicState.Cylinders.Mass_factor * heating_J_kg;
         _record.Given_W = _stepper.Flowed.Drawn_kg * perSecond * heating_J_kg;
         for (int i = 0; i < _record.Gas_W.Length; i++)
         {
@@ -248,32 +248,32 @@ public sealed class Simulation
         }
 
         _record.HeatIntoCylinder_W = _stepper.Flowed.CylinderHeat_J * perSecond;
-        _record.Blanket_W = _conditions.BlanketPower_W();
-        _record.OtherHeat_W = _conditions.OtherHeat_W;
-        _record.BurnerLit = _conditions.FurnaceLit;
+        _record.Blanket_W = _inputs.BlanketPower_W();
+        _record.OtherHeat_W = _inputs.OtherHeat_W;
+        _record.BurnerLit = _inputs.FurnaceLit;
         _record.Undersupplied = _controls.Supply.Undersupplied;
-        _record.DampSettles = _plant.Damp is not null && _controls.Damp.Passed;
+        _record.DampSettles = _plant.Damp is not null && _controls.Damp.IsHigh;
     }
 
-    // Surroundings are taken once for each cell of the step grid, at its middle, where their error over the cell is of second order.
+    // Inputs are evaluated once for each cell of the step grid, at its middle, where their error over the cell is of second order.
     // Steps that events cut shorter within the cell keep them.
-    private void TakeConditions()
+    private void UpdateInputs()
     {
-        _conditionsUntil_s = Math.Min(
+        _inputsHeldUntil_s = Math.Min(
             (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s,
             _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
-        double half_s = 0.5 * (_conditionsUntil_s - _time_s);
+        double half_s = 0.5 * (_inputsHeldUntil_s - _time_s);
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         for (int i = 0; i < _frost.Length; i++)
         {
             double liquid_K = Now.Cylinder_K[i] + half_s * AlgebraicState.Cylinders.Warming_K_s(i);
-            _conditions.Cylinders[i] = HeatCoupling.At(_plant.Cylinders[i], middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
+            _inputs.Cylinders[i] = HeatCoupling.At(_plant.Cylinders[i], middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
         }
 
-        _conditions.Coach = _plant.Coach?.At(middle, Now.Air_K, _clock.At_s(_time_s)) ?? default;
-        _conditions.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
-        _conditions.Outside_K = middle.Air_K;
-        _conditions.AirPressure_Pa = middle.Pressure_Pa;
+        _inputs.Coach = _plant.Coach?.At(middle, Now.Air_K, _clock.At_s(_time_s)) ?? default;
+        _inputs.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
+        _inputs.Outside_K = middle.Air_K;
+        _inputs.AirPressure_Pa = middle.Pressure_Pa;
         _controls.Power?.TakeSun(middle, _settings.Start.AddSeconds(_time_s + half_s));
         _stepper.Exchange();
     }
@@ -285,19 +285,19 @@ public sealed class Simulation
     private void Evaluate()
     {
         _stepper.Evaluate();
-        _teller.Changed();
+        _publisher.Invalidate();
     }
 
-    // The state stands, and with it what is in the cylinders; what flows does not.
+    // State and contents of the cylinders are unchanged; the flows are not.
     private void Exchange()
     {
         _stepper.Exchange();
-        _teller.Changed();
+        _publisher.Invalidate();
     }
 
-    private void Tell(EventKind kind, double value, int place = 0) => _teller.Tell(kind, value, place);
+    private void Publish(EventKind kind, double value, int place = 0) => _publisher.Publish(kind, value, place);
 
-    private double Battery_K() => _controls.Power!.AirOfBattery_K(Now.Air_K, _conditions.Outside_K);
+    private double Battery_K() => _controls.Power!.AirOfBattery_K(Now.Air_K, _inputs.Outside_K);
 
     private void BeginPower(PowerState? from)
     {
@@ -306,14 +306,14 @@ public sealed class Simulation
         _controls.SetVoltage(power.Live);
     }
 
-    // What draws and feeds over the step, and the gas that the generator takes for it.
+    // Sets loads and sources over the step, and the gas that the generator takes for them.
     private void TakePower()
     {
         PowerSide power = _controls.Power!;
         power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
         if (power.Generator is not { Runs: true }) return;
         double heating_J_kg = _plant.HeatingValue_J_kg;
-        power.SetTemperatures(Now.Air_K, Now.Air_K, _conditions.Outside_K, 0);
+        power.SetTemperatures(Now.Air_K, Now.Air_K, _inputs.Outside_K, 0);
         _generatorInput_W = power.GeneratorInput_W(_generatorInput_W);
         if (_plant.Supply.SetFull(_plant.GeneratorLoad, _generatorInput_W / heating_J_kg)) Exchange();
     }
@@ -321,10 +321,10 @@ public sealed class Simulation
     private void StepPower(double step_s)
     {
         PowerSide power = _controls.Power!;
-        power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _conditions.Outside_K, step_s);
-        PowerIntegrals flux = power.Accept(step_s);
-        _ledger.Post(flux);
-        power.Note(_record.Power!, flux, step_s, power.AirOfBattery_K(_stepper.Next.Air_K, _conditions.Outside_K));
+        power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _inputs.Outside_K, step_s);
+        PowerIntegrals integrals = power.Accept(step_s);
+        _ledger.Post(integrals);
+        power.Note(_record.Power!, integrals, step_s, power.AirOfBattery_K(_stepper.Next.Air_K, _inputs.Outside_K));
     }
 
     private void SwitchPower()
@@ -336,13 +336,13 @@ public sealed class Simulation
             _controls.SetVoltage(power.Live);
             SwitchBlankets();
             OpenValves();
-            Tell(power.Live ? EventKind.VoltageBack : EventKind.VoltageGone, power.Charge(Battery_K()).Charge_frac);
+            Publish(power.Live ? EventKind.VoltageBack : EventKind.VoltageGone, power.Charge(Battery_K()).Charge_frac);
         }
 
         if (!power.SwitchGenerator(Battery_K(), FlameDelivery_Pa(), _time_s)) return;
         OpenValves();
-        if (power.Generator!.WantsGas) Tell(EventKind.GeneratorStarved, _teller.Delivery_Pa());
-        else Tell(power.Generator.Runs ? EventKind.GeneratorStarts : EventKind.GeneratorStops, power.Charge(Battery_K()).Charge_frac);
+        if (power.Generator!.WantsGas) Publish(EventKind.GeneratorStarved, _publisher.Delivery_Pa());
+        else Publish(power.Generator.Runs ? EventKind.GeneratorStarts : EventKind.GeneratorStops, power.Charge(Battery_K()).Charge_frac);
     }
 
     // Everything that switches at this instant, until nothing does.
@@ -366,11 +366,11 @@ public sealed class Simulation
     {
         double clock_s = _clock.At_s(_time_s);
         _controls.SetClock(clock_s);
-        if (_rig.Coach is { Covers_W_K: > 0 }) _conditionsUntil_s = Math.Min(_conditionsUntil_s, _time_s);
-        for (int i = 0; i < _conditions.Drain_W_K.Length; i++) _conditions.Drain_W_K[i] = _plant.Nodes[i].Drain_W_K(clock_s);
+        if (_rig.Coach is { Covers_W_K: > 0 }) _inputsHeldUntil_s = Math.Min(_inputsHeldUntil_s, _time_s);
+        for (int i = 0; i < _inputs.Drain_W_K.Length; i++) _inputs.Drain_W_K[i] = _plant.Nodes[i].Drain_W_K(clock_s);
         OpenValves();
         _nextClockEdge_s = _clock.NextEdge_s(_time_s);
-        _teller.Changed();
+        _publisher.Invalidate();
     }
 
     private bool SwitchOnce()
@@ -378,7 +378,7 @@ public sealed class Simulation
         bool moved = false;
         if (_controls.Thermostat is { } thermostat && thermostat.Update(Now.Sensor_K, _time_s))
         {
-            Tell(thermostat.Calls ? EventKind.HeatCalled : EventKind.HeatSatisfied, Now.Air_K);
+            Publish(thermostat.Calls ? EventKind.HeatCalled : EventKind.HeatSatisfied, Now.Air_K);
             moved = true;
         }
 
@@ -386,7 +386,7 @@ public sealed class Simulation
         {
             FurnaceChange change = furnace.Update(_controls.Thermostat!.Calls, FlameDelivery_Pa(), _time_s, _reset);
             OpenValves();
-            TellFurnace(change);
+            PublishFurnace(change);
             moved |= change != FurnaceChange.None;
         }
 
@@ -407,22 +407,22 @@ public sealed class Simulation
         for (int i = 0; i < _controls.Appliances.Length; i++)
         {
             moved |= _plant.Supply.Set(Plant.FurnaceLoad + 1 + i, _controls.Appliances[i].ValveOpen);
-            _conditions.Electric_W[i] = _controls.Appliances[i].Electric_W;
+            _inputs.Electric_W[i] = _controls.Appliances[i].Electric_W;
         }
 
         if (_controls.Power?.Generator is { } generator) moved |= _plant.Supply.Set(_plant.GeneratorLoad, generator.Runs);
-        if (_controls.Heaters.Length > 0) _conditions.OtherHeat_W = _controls.OtherHeat_W(_rig.Site.Hookup ? ShorePower_W() : 0);
+        if (_controls.Heaters.Length > 0) _inputs.OtherHeat_W = _controls.OtherHeat_W(_rig.Site.Hookup ? ShorePower_W() : 0);
         if (moved) Exchange();
     }
 
-    // What runs on a hookup beside the heaters, which get what is left.
+    // Shore power used beside the heaters, which get what is left.
     private double ShorePower_W()
     {
         double sum_W = _controls.Power?.ShoreDraw_W(Battery_K()) ?? 0;
-        foreach (double appliance_W in _conditions.Electric_W) sum_W += appliance_W;
+        foreach (double appliance_W in _inputs.Electric_W) sum_W += appliance_W;
         for (int i = 0; i < _frost.Length; i++)
         {
-            if (_rig.Cylinders[i].Blanket is { Supply: BlanketSupply.ShorePower }) sum_W += _conditions.Blanket_W[i];
+            if (_rig.Cylinders[i].Blanket is { Supply: BlanketSupply.ShorePower }) sum_W += _inputs.Blanket_W[i];
         }
 
         return sum_W;
@@ -433,52 +433,52 @@ public sealed class Simulation
         for (int i = 0; i < _frost.Length; i++)
         {
             if (_controls.Blankets[i] is not { } blanket) continue;
-            bool before = _conditions.Blanket_W[i] > 0;
+            bool before = _inputs.Blanket_W[i] > 0;
             blanket.Update(Now.Cylinder_K[i]);
-            _conditions.Blanket_W[i] = blanket.Power_W;
+            _inputs.Blanket_W[i] = blanket.Power_W;
             if (blanket.On == before) continue;
             Exchange();
-            Tell(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, Now.Cylinder_K[i], i);
+            Publish(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, Now.Cylinder_K[i], i);
         }
     }
 
-    // What a flame sees: where delivery is full it is above whatever lights or keeps one, and need not be known nearer.
+    // Delivery pressure at the flames: infinite where the demand is met in full, because it is then above every limit.
     private double FlameDelivery_Pa() => AlgebraicState.Point.IsFull ? double.PositiveInfinity : AlgebraicState.Point.Delivery_Pa;
 
-    private void TellFurnace(FurnaceChange change)
+    private void PublishFurnace(FurnaceChange change)
     {
         switch (change)
         {
             case FurnaceChange.Lit:
-                Tell(EventKind.BurnerOn, _teller.Delivery_Pa());
+                Publish(EventKind.BurnerOn, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.Out:
-                Tell(EventKind.BurnerOff, Now.Air_K);
+                Publish(EventKind.BurnerOff, Now.Air_K);
                 break;
             case FurnaceChange.IgnitionFailed:
-                Tell(EventKind.IgnitionFailed, _teller.Delivery_Pa());
+                Publish(EventKind.IgnitionFailed, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.FlameLost:
-                Tell(EventKind.FlameLost, _teller.Delivery_Pa());
+                Publish(EventKind.FlameLost, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.LockedOut:
-                Tell(EventKind.Lockout, Now.Air_K);
+                Publish(EventKind.Lockout, Now.Air_K);
                 break;
             case FurnaceChange.Retries:
-                Tell(EventKind.LockoutRetry, Now.Air_K);
+                Publish(EventKind.LockoutRetry, Now.Air_K);
                 break;
             case FurnaceChange.Reset:
-                Tell(EventKind.LockoutReset, Now.Air_K);
+                Publish(EventKind.LockoutReset, Now.Air_K);
                 break;
         }
     }
 
     private void WatchSupply()
     {
-        if (_controls.Supply.Update(_controls.Waiting(), _plant.Supply.WorstTaken_frac(AlgebraicState.Point)))
-            Tell(_controls.Supply.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, AlgebraicState.FeedPressure_Pa);
+        if (_controls.Supply.Update(_controls.Waiting(), _plant.Supply.LowestSatisfied_frac(AlgebraicState.Point)))
+            Publish(_controls.Supply.Undersupplied ? EventKind.ShortBegins : EventKind.ShortEnds, AlgebraicState.FeedPressure_Pa);
         if (_controls.HasReserve && AlgebraicState.Point.Flow_kg_s > 0 && _controls.Reserve.Update(AlgebraicState.Reserve_frac))
-            Tell(_controls.Reserve.Passed ? EventKind.ReserveFeeds : EventKind.ServiceAlone, Now.Propane_kg[ChangeoverManifold.Service]);
+            Publish(_controls.Reserve.IsHigh ? EventKind.ReserveFeeds : EventKind.ServiceAlone, Now.Propane_kg[ChangeoverManifold.Service]);
     }
 
     private void ChangeCylinder()
@@ -486,13 +486,13 @@ public sealed class Simulation
         if (_controls.Change is not { } change || _plant.Manifold is not OneOpenManifold manifold) return;
         if (_time_s >= change.At_s)
         {
-            int next = change.Next(manifold.Open, _conditions.HasLiquid, _time_s);
+            int next = change.Next(manifold.Open, _inputs.HasLiquid, _time_s);
             if (next >= 0)
             {
                 double left_kg = Now.Propane_kg[manifold.Open];
                 manifold.Open = next;
                 Exchange();
-                Tell(EventKind.CylinderChanged, left_kg, next);
+                Publish(EventKind.CylinderChanged, left_kg, next);
                 WatchSupply();
             }
         }
@@ -504,16 +504,16 @@ public sealed class Simulation
     {
         for (int i = 0; i < _frost.Length; i++)
         {
-            if (AlgebraicState.Cylinders.Contents[i].HasLiquid != _conditions.HasLiquid[i])
+            if (AlgebraicState.Cylinders.Contents[i].HasLiquid != _inputs.HasLiquid[i])
             {
-                _conditions.HasLiquid[i] = !_conditions.HasLiquid[i];
-                _conditionsUntil_s = _time_s;
+                _inputs.HasLiquid[i] = !_inputs.HasLiquid[i];
+                _inputsHeldUntil_s = _time_s;
                 Evaluate();
-                Tell(_conditions.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);
+                Publish(_inputs.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);
             }
 
             if (_controls.Hot[i].Update(Now.Cylinder_K[i]))
-                Tell(_controls.Hot[i].Passed ? EventKind.CylinderHot : EventKind.CylinderCooled, Now.Cylinder_K[i], i);
+                Publish(_controls.Hot[i].IsHigh ? EventKind.CylinderHot : EventKind.CylinderCooled, Now.Cylinder_K[i], i);
             if (AlgebraicState.Cylinders.Contents[i].LiquidVolume_m3 >= _rig.Cylinders[i].Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull, i);
             else if (AlgebraicState.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);
         }
@@ -523,6 +523,6 @@ public sealed class Simulation
     {
         if (_ended is not null) return;
         _ended = end;
-        Tell(kind, Now.Cylinder_K[cylinder], cylinder);
+        Publish(kind, Now.Cylinder_K[cylinder], cylinder);
     }
 }

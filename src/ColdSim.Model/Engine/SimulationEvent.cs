@@ -1,6 +1,6 @@
 namespace ColdSim.Model.Engine;
 
-/// <summary>What can happen at an instant of a run.</summary>
+/// <summary>Kinds of event at an instant of a run.</summary>
 public enum EventKind
 {
     /// <summary>The thermostat calls for heat. Value: inside air. [K]</summary>
@@ -15,10 +15,10 @@ public enum EventKind
     /// <summary>The burner goes out at the end of a call. Value: inside air. [K]</summary>
     BurnerOff,
 
-    /// <summary>A try at ignition fails for want of pressure. Value: delivery pressure. [Pa gauge]</summary>
+    /// <summary>A try at ignition fails because pressure is too low. Value: delivery pressure. [Pa gauge]</summary>
     IgnitionFailed,
 
-    /// <summary>The flame is lost for want of pressure. Value: delivery pressure. [Pa gauge]</summary>
+    /// <summary>The flame is lost because pressure is too low. Value: delivery pressure. [Pa gauge]</summary>
     FlameLost,
 
     /// <summary>The furnace locks out. Value: inside air. [K]</summary>
@@ -27,13 +27,13 @@ public enum EventKind
     /// <summary>The furnace tries again by itself after lockout. Value: inside air. [K]</summary>
     LockoutRetry,
 
-    /// <summary>Somebody awake resets the furnace. Value: inside air. [K]</summary>
+    /// <summary>The furnace is reset by hand. Value: inside air. [K]</summary>
     LockoutReset,
 
-    /// <summary>What is asked for is no longer given. Value: cylinder pressure. [Pa gauge]</summary>
+    /// <summary>The gas demand is no longer met. Value: cylinder pressure. [Pa gauge]</summary>
     ShortBegins,
 
-    /// <summary>What is asked for is given again, or nothing is asked any more. Value: cylinder pressure. [Pa gauge]</summary>
+    /// <summary>The gas demand is met again, or has ended. Value: cylinder pressure. [Pa gauge]</summary>
     ShortEnds,
 
     /// <summary>The last liquid has boiled off. Value: vapour left. [kg]</summary>
@@ -57,7 +57,7 @@ public enum EventKind
     /// <summary>The weather file ends before the run. Value: 0.</summary>
     WeatherEnds,
 
-    /// <summary>Somebody has changed to another cylinder. Value: propane left in the one that was shut. [kg]</summary>
+    /// <summary>Another cylinder was opened by hand. Value: propane left in the one that was shut. [kg]</summary>
     CylinderChanged,
 
     /// <summary>A changeover's reserve side begins to feed. Value: propane left on the service side. [kg]</summary>
@@ -105,13 +105,13 @@ public enum EventKind
     /// <summary>The generator stops, with the battery charged or at the end of its hours. Value: charge per rated.</summary>
     GeneratorStops,
 
-    /// <summary>The generator dies for want of gas. Value: delivery pressure. [Pa gauge]</summary>
+    /// <summary>The generator stops because gas pressure is too low. Value: delivery pressure. [Pa gauge]</summary>
     GeneratorStarved,
 }
 
-/// <summary>Something that happened, and when.</summary>
+/// <summary>An event of a run.</summary>
 /// <param name="Time_s">Seconds since the run's start.</param>
-/// <param name="Kind">What.</param>
+/// <param name="Kind">Kind of event.</param>
 /// <param name="Value">The number that goes with the kind.</param>
-/// <param name="Cylinder">Place of the cylinder it happens to, or of the node; 0 where it is none's.</param>
+/// <param name="Cylinder">Index of the cylinder or node it happens to; 0 for an event of neither.</param>
 public readonly record struct SimulationEvent(double Time_s, EventKind Kind, double Value, int Cylinder = 0);

@@ -1,28 +1,28 @@
 namespace ColdSim.Model.Engine;
 
-/// <summary>How a run is to be made.</summary>
+/// <summary>Settings of a run.</summary>
 public sealed record SimulationSettings
 {
-    /// <summary>The first instant; its offset is the clock of the run.</summary>
+    /// <summary>First instant; its offset from UTC is the clock of the run.</summary>
     public required DateTimeOffset Start { get; init; }
 
-    /// <summary>How long. [s]</summary>
+    /// <summary>Duration. [s]</summary>
     public required double Duration_s { get; init; }
 
     /// <summary>Longest step. [s]</summary>
     public required double Step_s { get; init; }
 
-    /// <summary>Part of the asked gas below which an appliance is undersupplied.</summary>
+    /// <summary>Satisfied fraction below which an appliance is undersupplied.</summary>
     public required double Undersupplied_frac { get; init; }
 
-    /// <summary>How cylinders and coach stand at the start; null takes it from their specifications.</summary>
+    /// <summary>Initial state; null for that of the specifications.</summary>
     public RigState? From { get; init; }
 }
 
-/// <summary>How a run ended.</summary>
-/// <param name="End">Why.</param>
-/// <param name="Ended_s">When, since its start. [s]</param>
-/// <param name="Ledger">How well it closes.</param>
+/// <summary>Result of a run.</summary>
+/// <param name="End">Reason.</param>
+/// <param name="Ended_s">Time of the end since the start. [s]</param>
+/// <param name="Ledger">Residuals of its balances.</param>
 public readonly record struct SimulationResult(RunEnd End, double Ended_s, LedgerBalance Ledger);
 
 /// <summary>Why a run ended.</summary>

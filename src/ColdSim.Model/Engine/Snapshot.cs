@@ -4,7 +4,7 @@ using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>How things stand at an instant of a run. SI units, pressures gauge.</summary>
+/// <summary>State of rig and surroundings at an instant of a run. SI units, pressures gauge.</summary>
 /// <param name="Time_s">Seconds since the run's start. [s]</param>
 /// <param name="Outside_K">Outside air. [K]</param>
 /// <param name="Wind_m_s">Wind at mast height. [m/s]</param>
@@ -14,7 +14,7 @@ namespace ColdSim.Model.Engine;
 /// <param name="DeliveryPressure_Pa">At the appliances. [Pa gauge]</param>
 /// <param name="Propane_kg">Propane left in all cylinders. [kg]</param>
 /// <param name="InUse">Place of the cylinder in use: the open one, the service side, or the first with liquid of those open together.</param>
-/// <param name="Cylinders">Each cylinder.</param>
+/// <param name="Cylinders">Reading of each cylinder.</param>
 public record struct Snapshot(
     double Time_s,
     double Outside_K,
@@ -29,7 +29,7 @@ public record struct Snapshot(
 {
     private CylinderReadings _cylinders = Cylinders;
 
-    /// <summary>Each cylinder.</summary>
+    /// <summary>Reading of each cylinder.</summary>
     public CylinderReadings Cylinders
     {
         readonly get => _cylinders;
@@ -39,18 +39,18 @@ public record struct Snapshot(
     /// <summary>Liquid and shell of the cylinder in use. [K]</summary>
     public readonly double Liquid_K => _cylinders[InUse].Liquid_K;
 
-    /// <summary>One cylinder, where it stands: nothing is copied.</summary>
-    /// <param name="i">Its place.</param>
+    /// <summary>One cylinder by reference: nothing is copied.</summary>
+    /// <param name="i">Index of the cylinder.</param>
     [UnscopedRef]
     public readonly ref readonly CylinderReading Cylinder(int i) => ref _cylinders[i];
 
-    /// <summary>Writes one cylinder where it stands.</summary>
-    /// <param name="i">Its place.</param>
-    /// <param name="reading">How it stands.</param>
+    /// <summary>Writes one cylinder in place.</summary>
+    /// <param name="i">Index of the cylinder.</param>
+    /// <param name="reading">Its reading.</param>
     internal void Set(int i, in CylinderReading reading) => _cylinders[i] = reading;
 }
 
-/// <summary>How one cylinder stands at an instant. SI units.</summary>
+/// <summary>State of one cylinder at an instant. SI units.</summary>
 /// <param name="Propane_kg">Gas in it, liquid and vapour. [kg]</param>
 /// <param name="Liquid_K">Liquid and shell. [K]</param>
 /// <param name="Pressure_Pa">Its own pressure. [Pa gauge]</param>
@@ -66,7 +66,7 @@ public readonly record struct CylinderReading(
     public GasMasses Gas => new(Math.Max(0, Propane_kg - NormalButane_kg - Isobutane_kg), NormalButane_kg, Isobutane_kg);
 }
 
-/// <summary>A reading for every cylinder that a rig may have, in place, so that a look at a run allocates nothing.</summary>
+/// <summary>A reading for every cylinder that a rig may have, in place, so that a snapshot allocates nothing.</summary>
 [InlineArray(Rig.MostCylinders)]
 public struct CylinderReadings : IEquatable<CylinderReadings>
 {

@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Engine;
 
-/// <summary>What flowed over a step. [J, kg]</summary>
-/// <param name="appliances">How many take gas.</param>
+/// <summary>Integrals of the flows over a step. [J, kg]</summary>
+/// <param name="appliances">Number of gas consumers.</param>
 internal sealed class StepIntegrals(int appliances)
 {
     /// <summary>Vapour drawn from the cylinders.</summary>
@@ -40,7 +40,7 @@ internal sealed class StepIntegrals(int appliances)
     /// <summary>Heat to the ground.</summary>
     public double Ground_J { get; set; }
 
-    /// <summary>Nothing has flowed.</summary>
+    /// <summary>Sets all integrals to zero.</summary>
     public void Clear()
     {
         Taken_kg.AsSpan().Clear();
@@ -48,8 +48,8 @@ internal sealed class StepIntegrals(int appliances)
     }
 }
 
-/// <summary>One flux by name.</summary>
-internal enum FluxKind
+/// <summary>One integral by name.</summary>
+internal enum IntegralKind
 {
     /// <summary>None of them.</summary>
     None,
@@ -87,17 +87,17 @@ internal enum FluxKind
     /// <summary>Electricity through the converter.</summary>
     Converter,
 
-    /// <summary>Electricity to what draws.</summary>
+    /// <summary>Electricity to all loads.</summary>
     Load,
 
     /// <summary>Electricity lost in the battery.</summary>
     BatteryLoss,
 }
 
-/// <summary>What flowed on the 12 V side over a step. [J]</summary>
+/// <summary>Integrals of the 12 V side over a step. [J]</summary>
 /// <param name="Solar_J">From the panels.</param>
 /// <param name="Converter_J">Through the converter.</param>
-/// <param name="Load_J">To everything that draws.</param>
+/// <param name="Load_J">To all loads.</param>
 /// <param name="Loss_J">Lost in charging, and by Peukert's law in giving.</param>
 /// <param name="Stored_J">Charge at its end.</param>
 internal readonly record struct PowerIntegrals(double Solar_J, double Converter_J, double Load_J, double Loss_J, double Stored_J);

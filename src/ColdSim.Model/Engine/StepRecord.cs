@@ -1,10 +1,10 @@
 namespace ColdSim.Model.Engine;
 
-/// <summary>One accepted step of a run: how it stood before and after, and what went on between, as means of the step. SI units.</summary>
-/// <remarks>A run fills one record again and again; who keeps a step copies it.</remarks>
+/// <summary>One accepted step of a run: the state before and after, and the means of the flows between. SI units.</summary>
+/// <remarks>A run fills one record again and again; copy a step to keep it.</remarks>
 public sealed class StepRecord
 {
-    // What stood after a step stands before the next, so the two places only change their roles.
+    // The state after a step is the state before the next, so the two places only change their roles.
     private readonly Snapshot[] _ends = new Snapshot[2];
     private int _from;
 
@@ -18,36 +18,36 @@ public sealed class StepRecord
         Power = consumers == 0 ? null : new PowerUse(consumers);
     }
 
-    /// <summary>An empty record of a run of a rig.</summary>
-    /// <param name="rig">The rig.</param>
+    /// <summary>An empty record with room for a rig.</summary>
+    /// <param name="rig">Rig whose appliances, nodes and loads it has room for.</param>
     public static StepRecord For(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
         return new StepRecord(rig.GasPlaces, rig.Nodes().Count, rig.Power?.Places ?? 0);
     }
 
-    /// <summary>A copy, for who keeps it.</summary>
-    /// <param name="other">Of what.</param>
+    /// <summary>A copy of a record.</summary>
+    /// <param name="other">The record to copy.</param>
     public StepRecord(StepRecord other)
         : this((other ?? throw new ArgumentNullException(nameof(other))).Gas_W.Length, other.Node_K.Length, other.Power?.Load_W.Length ?? 0)
         => SetPart(other, other.From, other.To);
 
-    /// <summary>How it stood before.</summary>
+    /// <summary>State before the step.</summary>
     public ref readonly Snapshot From => ref _ends[_from];
 
-    /// <summary>How it stood after.</summary>
+    /// <summary>State after the step.</summary>
     public ref readonly Snapshot To => ref _ends[1 - _from];
 
-    /// <summary>Gas asked for, as gross heat. [W]</summary>
+    /// <summary>Gas demand, as gross heat. [W]</summary>
     public double Asked_W { get; set; }
 
-    /// <summary>Gas given, as gross heat. [W]</summary>
+    /// <summary>Gas supplied, as gross heat. [W]</summary>
     public double Given_W { get; set; }
 
     /// <summary>Gas that each appliance took, as gross heat: the furnace, then the others in their order. [W]</summary>
     public double[] Gas_W { get; }
 
-    /// <summary>Which of them asked for gas and did not get it, in the same order.</summary>
+    /// <summary>Which of them had less gas than their demand, in the same order.</summary>
     public bool[] IsShort { get; }
 
     /// <summary>Temperature of each node after the step: the appliances' in their order, then the rig's water. [K]</summary>
@@ -68,19 +68,19 @@ public sealed class StepRecord
     /// <summary>Whether the furnace burnt.</summary>
     public bool BurnerLit { get; set; }
 
-    /// <summary>Whether an appliance asked and did not get.</summary>
+    /// <summary>Whether an appliance had less gas than its demand.</summary>
     public bool Undersupplied { get; set; }
 
     /// <summary>Whether damp settles on the coach's coldest surface.</summary>
     public bool DampSettles { get; set; }
 
-    /// <summary>What went on on the 12 V side; null without a battery.</summary>
+    /// <summary>Means of the 12 V side; null without a battery.</summary>
     public PowerUse? Power { get; }
 
-    /// <summary>Becomes a part of another step, at its means.</summary>
-    /// <param name="whole">The step.</param>
-    /// <param name="from">How it stood at the part's beginning.</param>
-    /// <param name="to">How it stood at its end.</param>
+    /// <summary>Copies a part of another step, with the means of the whole.</summary>
+    /// <param name="whole">Step to take the part from.</param>
+    /// <param name="from">State at the beginning of the part.</param>
+    /// <param name="to">State at its end.</param>
     public void SetPart(StepRecord whole, in Snapshot from, in Snapshot to)
     {
         ArgumentNullException.ThrowIfNull(whole);
@@ -95,14 +95,14 @@ public sealed class StepRecord
         if (whole.Power is { } power) Power?.Set(power);
     }
 
-    /// <summary>Where to write how it stands now: after a step, or where something switched since.</summary>
+    /// <summary>Place for the present state: after a step, or after something switched.</summary>
     internal ref Snapshot Now => ref _ends[1 - _from];
 
-    /// <summary>Goes on to the next step: what stood after stands before.</summary>
+    /// <summary>Goes on to the next step: the state after becomes the state before.</summary>
     internal void Next() => _from = 1 - _from;
 }
 
-/// <summary>What went on on the 12 V side in a step, as means of the step. SI units.</summary>
+/// <summary>The 12 V side in a step, as means of the step. SI units.</summary>
 /// <param name="consumers">How many draw; their places are those of <see cref="Electrical.PowerSpecification"/>.</param>
 public sealed class PowerUse(int consumers)
 {
@@ -136,8 +136,8 @@ public sealed class PowerUse(int consumers)
     /// <summary>Whether the generator ran.</summary>
     public bool GeneratorRuns { get; set; }
 
-    /// <summary>Becomes as another.</summary>
-    /// <param name="other">Of what.</param>
+    /// <summary>Copies another.</summary>
+    /// <param name="other">The record to copy.</param>
     public void Set(PowerUse other)
     {
         ArgumentNullException.ThrowIfNull(other);

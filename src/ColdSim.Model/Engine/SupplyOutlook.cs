@@ -8,8 +8,8 @@ using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>Reads off a finished run what cylinder and regulator could have given, now and steadily.</summary>
-/// <remarks>Worked out after the run, for the samples that somebody looks at, so that the step loop does not pay for it.</remarks>
+/// <summary>Capacity of cylinders and regulator at the samples of a finished run, instantaneous and steady.</summary>
+/// <remarks>Worked out after the run, for the samples that are used, so that the step loop does not pay for it.</remarks>
 public sealed class SupplyOutlook : ISupplyOutlook
 {
     private readonly Plant _plant;
@@ -17,13 +17,13 @@ public sealed class SupplyOutlook : ISupplyOutlook
     private readonly double _weatherStart_s;
     private readonly double _delivery_Pa;
     private readonly double _allowedLiquid_K;
-    private readonly double _asked_kg_s;
+    private readonly double _demand_kg_s;
     private readonly GasSpecification _gas;
     private readonly RunClock _clock;
     private readonly BlanketControl?[] _blankets;
 
     /// <summary>The outlook of a rig in a weather.</summary>
-    /// <param name="rig">What stands there.</param>
+    /// <param name="rig">The rig.</param>
     /// <param name="weather">The weather.</param>
     /// <param name="start">The run's first instant.</param>
     public SupplyOutlook(Rig rig, WeatherSeries weather, DateTimeOffset start)
@@ -38,13 +38,13 @@ public sealed class SupplyOutlook : ISupplyOutlook
         _weatherStart_s = (start - weather.First).TotalSeconds;
         foreach (GasLoad load in _plant.Loads)
         {
-            _asked_kg_s += load.Full_kg_s;
+            _demand_kg_s += load.Full_kg_s;
             _delivery_Pa = Math.Max(_delivery_Pa, load.FullPressure_Pa);
         }
 
         int row = 0;
         double air_Pa = weather.At(_weatherStart_s, ref row).Pressure_Pa;
-        _allowedLiquid_K = SteadySupply.AllowedLiquid_K(_plant.Regulator, _asked_kg_s, _delivery_Pa, air_Pa);
+        _allowedLiquid_K = SteadySupply.AllowedLiquid_K(_plant.Regulator, _demand_kg_s, _delivery_Pa, air_Pa);
     }
 
     /// <inheritdoc/>
@@ -107,7 +107,7 @@ public sealed class SupplyOutlook : ISupplyOutlook
 
     // Before the regulator, to feed every appliance in full; the same for any gas, since all holes pass as much more of a heavier one.
     private double Needed_Pa(int sample, double gas_K)
-        => _plant.Regulator.SufficientInlet_Pa(_asked_kg_s, _delivery_Pa, WeatherAt(sample).Pressure_Pa, gas_K);
+        => _plant.Regulator.SufficientInlet_Pa(_demand_kg_s, _delivery_Pa, WeatherAt(sample).Pressure_Pa, gas_K);
 
     private GasMasses Vapour(RunSeries series, int sample, int cylinder, double t_K)
         => MixedContents.Of(series.Cylinders[cylinder].Gas(sample), _plant.Cylinders[cylinder].Specification.Volume_m3, t_K).Vapour;

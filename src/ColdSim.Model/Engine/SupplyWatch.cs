@@ -3,7 +3,7 @@ using ColdSim.Model.Furnace;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>Watches whether what is asked for is given.</summary>
+/// <summary>Detects undersupply, with hysteresis.</summary>
 internal sealed class SupplyWatch(double undersupplied_frac)
 {
     // Supply must come back a little further than it fell, or rounding would end and begin the same shortage.
@@ -12,20 +12,20 @@ internal sealed class SupplyWatch(double undersupplied_frac)
     /// <summary>Whether an appliance is undersupplied.</summary>
     public bool Undersupplied { get; private set; }
 
-    /// <summary>How far supply is past the point where the state changes; above 0 it does. Only of flow, not of waiting.</summary>
-    public double EventValue_frac(double worst_frac)
-        => Undersupplied ? worst_frac - Math.Min(1, undersupplied_frac + Recovery_frac) : undersupplied_frac - worst_frac;
+    /// <summary>Event function of the satisfied fraction; above 0 the state changes. Waiting to be lit is not part of it.</summary>
+    public double EventValue_frac(double lowest_frac)
+        => Undersupplied ? lowest_frac - Math.Min(1, undersupplied_frac + Recovery_frac) : undersupplied_frac - lowest_frac;
 
-    /// <summary>Takes in how it stands.</summary>
+    /// <summary>Updates whether an appliance is undersupplied.</summary>
     /// <param name="waiting">Whether an appliance waits for gas to be lit.</param>
-    /// <param name="worst_frac">The smallest part of its gas that an open appliance gets.</param>
+    /// <param name="lowest_frac">Smallest satisfied fraction of an open appliance.</param>
     /// <returns>Whether undersupply began or ended.</returns>
-    public bool Update(bool waiting, double worst_frac)
+    public bool Update(bool waiting, double lowest_frac)
     {
         bool before = Undersupplied;
         if (waiting) Undersupplied = true;
-        else if (Undersupplied) Undersupplied = worst_frac < Math.Min(1, undersupplied_frac + Recovery_frac);
-        else Undersupplied = worst_frac < undersupplied_frac;
+        else if (Undersupplied) Undersupplied = lowest_frac < Math.Min(1, undersupplied_frac + Recovery_frac);
+        else Undersupplied = lowest_frac < undersupplied_frac;
         return Undersupplied != before;
     }
 

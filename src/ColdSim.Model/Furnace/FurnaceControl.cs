@@ -1,6 +1,6 @@
 namespace ColdSim.Model.Furnace;
 
-/// <summary>What the furnace is doing.</summary>
+/// <summary>Phase of the ignition sequence.</summary>
 public enum FurnacePhase
 {
     /// <summary>Nothing.</summary>
@@ -25,13 +25,13 @@ public enum FurnacePhase
     Lockout,
 }
 
-/// <summary>What the board just did.</summary>
+/// <summary>Change of the ignition board at an update.</summary>
 public enum FurnaceChange
 {
     /// <summary>Nothing.</summary>
     None,
 
-    /// <summary>Went on to another phase without anything worth telling.</summary>
+    /// <summary>Went on to another phase without an event.</summary>
     Moved,
 
     /// <summary>Lit.</summary>
@@ -52,23 +52,23 @@ public enum FurnaceChange
     /// <summary>Tries again by itself.</summary>
     Retries,
 
-    /// <summary>Was reset by somebody.</summary>
+    /// <summary>Was reset by hand.</summary>
     Reset,
 }
 
-/// <summary>Somebody who resets a furnace that has locked out.</summary>
+/// <summary>Reset by hand of a furnace after a lockout.</summary>
 public interface ILockoutReset
 {
-    /// <summary>The time of the reset; infinite where nobody ever does. [s]</summary>
-    /// <param name="lockedAt_s">When it locked out. [s]</param>
+    /// <summary>The time of the reset; infinite where it is never reset. [s]</summary>
+    /// <param name="lockedAt_s">Time of the lockout. [s]</param>
     double At_s(double lockedAt_s);
 }
 
 /// <summary>The ignition board: purge, tries, flame, lockout.</summary>
 /// <remarks>
-/// Tries count from the start of a call for heat; a lost flame is followed by another try. A flame that has stood for ten minutes
-/// starts the count anew. A locked-out furnace tries again by itself after the lockout time, or earlier when somebody awake
-/// resets it; when the thermostat stops calling, the lockout is cleared.
+/// Tries count from the start of a call for heat; a lost flame is followed by another try. A flame that has burnt for ten minutes
+/// restarts the count. A locked-out furnace tries again by itself after the lockout time, or earlier when it is reset
+/// by hand; when the thermostat stops calling, the lockout is cleared.
 /// </remarks>
 public sealed class FurnaceControl
 {
@@ -80,14 +80,14 @@ public sealed class FurnaceControl
     private bool _resetByHand;
 
     /// <summary>A furnace at rest.</summary>
-    /// <param name="specification">Its board.</param>
+    /// <param name="specification">Its ignition board.</param>
     public FurnaceControl(FurnaceSpecification specification)
     {
         ArgumentNullException.ThrowIfNull(specification);
         _specification = specification;
     }
 
-    /// <summary>What it is doing.</summary>
+    /// <summary>Present phase.</summary>
     public FurnacePhase Phase { get; private set; }
 
     /// <summary>When the phase ends by the clock; infinite where it does not. [s]</summary>
@@ -102,12 +102,12 @@ public sealed class FurnaceControl
     /// <summary>Whether the fan runs.</summary>
     public bool FanRuns => Phase is not (FurnacePhase.Idle or FurnacePhase.Lockout);
 
-    /// <summary>Whether it waits to be lit because pressure was too low.</summary>
+    /// <summary>Whether it waits for gas because pressure was too low.</summary>
     public bool WantsGas { get; private set; }
 
     /// <summary>Takes one step of the board, if one is due.</summary>
     /// <param name="calls">Whether the thermostat calls.</param>
-    /// <param name="delivery_Pa">Delivery pressure with the valve as it stands. [Pa gauge]</param>
+    /// <param name="delivery_Pa">Delivery pressure with the valve in its present position. [Pa gauge]</param>
     /// <param name="time_s">Now. [s]</param>
     /// <param name="reset">Who would reset a lockout that begins now.</param>
     /// <returns>What it did; call again until it did nothing.</returns>
@@ -168,7 +168,7 @@ public sealed class FurnaceControl
         }
     }
 
-    /// <summary>Voltage is gone: the valve shuts, the fan stops and nothing is tried until somebody updates it again.</summary>
+    /// <summary>Voltage is gone: the valve shuts, the fan stops and nothing is tried until the next update.</summary>
     public void Cut()
     {
         WantsGas = false;

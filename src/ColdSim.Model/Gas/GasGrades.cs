@@ -5,7 +5,7 @@ namespace ColdSim.Model.Gas;
 /// <summary>A gas as it is sold: its name and what it is made of.</summary>
 /// <param name="Name">What the trade calls it.</param>
 /// <param name="Composition">Parts by mass.</param>
-/// <param name="Meaning">What it is taken as, in a few words.</param>
+/// <param name="Meaning">What it is assumed to be, in a few words.</param>
 public sealed record GasGrade(string Name, GasMasses Composition, string Meaning);
 
 /// <summary>Gases as they are sold. Sources: docs/sources.md, "ASTM D1835" and "Seasonal mixtures, European LPG Association".</summary>

@@ -25,15 +25,15 @@ internal sealed class HeaterControl
     /// <summary>Whether it runs on shore power.</summary>
     public bool IsElectric => _heater.Supply == HeaterSupply.ShorePower;
 
-    /// <summary>Takes the clock.</summary>
+    /// <summary>Applies the time of day.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public void SetClock(double clock_s) => _inHours = _supplied && ClockWindow.AnyContains(_heater.Hours, clock_s);
 
-    /// <summary>How far the air is past the point where its thermostat moves; above 0 it does. [K]</summary>
+    /// <summary>Event function of its thermostat; above 0 it switches. [K]</summary>
     public double EventValue_K(double air_K) => _heater.Thermostat is { } band ? band.EventValue_K(_calls, air_K) : -1;
 
-    /// <summary>Takes in the air's temperature.</summary>
-    /// <returns>Whether it moved.</returns>
+    /// <summary>Updates its thermostat.</summary>
+    /// <returns>Whether it switched.</returns>
     public bool Sense(double air_K)
     {
         if (_heater.Thermostat is null || !(EventValue_K(air_K) >= 0)) return false;

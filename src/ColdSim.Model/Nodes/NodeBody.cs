@@ -4,8 +4,8 @@ namespace ColdSim.Model.Nodes;
 
 /// <summary>A node's state as energy, and what it means: temperature and ice. Energy counts from water at 0 °C.</summary>
 /// <remarks>
-/// The enthalpy method: above zero energy the node warms as a whole; between zero and minus the latent heat it stands at 0 °C and
-/// freezes; below, it cools as ice. Nothing is held back for supercooling: docs/model.md says why that is the cautious side.
+/// The enthalpy method: above zero energy the node warms as a whole; between zero and minus the latent heat it stays at 0 °C and
+/// freezes; below, it cools as ice. Supercooling is left out: docs/model.md says why that is the cautious side.
 /// </remarks>
 internal sealed class NodeBody
 {
@@ -48,7 +48,7 @@ internal sealed class NodeBody
     /// <summary>A conductance to the node as the ice in it leaves it: heat must cross the ring of ice. [W/K]</summary>
     /// <param name="bare_W_K">Without ice. [W/K]</param>
     /// <param name="ice_frac">Part of its water that is ice.</param>
-    public double Through_W_K(double bare_W_K, double ice_frac)
+    public double ThroughIce_W_K(double bare_W_K, double ice_frac)
     {
         if (_perThickness_K_W <= 0 || ice_frac <= 0 || bare_W_K <= 0) return bare_W_K;
         double ring_K_W = -0.5 * Math.Log(Math.Max(LastWater_frac, 1 - ice_frac)) * _perThickness_K_W;
@@ -67,15 +67,15 @@ internal sealed class NodeBody
         return flow_kg_s * Water.SpecificHeat_J_kgK;
     }
 
-    /// <summary>The shortest time in which it follows its surroundings. [s]</summary>
-    public double Lag_s
+    /// <summary>Its shortest time constant towards its surroundings. [s]</summary>
+    public double TimeConstant_s
     {
         get
         {
             double flow_W_K = 0;
             foreach (WaterDraw draw in Node.Draws) flow_W_K = Math.Max(flow_W_K, draw.Flow_kg_s * Water.SpecificHeat_J_kgK);
-            double grip_W_K = Node.Inside_W_K + Node.Outside_W_K + Node.Bay_W_K + flow_W_K;
-            return grip_W_K <= 0 ? double.PositiveInfinity : Math.Min(Node.Capacity_J_K, _frozenCapacity_J_K) / grip_W_K;
+            double conductance_W_K = Node.Inside_W_K + Node.Outside_W_K + Node.Bay_W_K + flow_W_K;
+            return conductance_W_K <= 0 ? double.PositiveInfinity : Math.Min(Node.Capacity_J_K, _frozenCapacity_J_K) / conductance_W_K;
         }
     }
 }

@@ -21,8 +21,8 @@ internal static class BracketedRoot
     private const double Margin = 0.25;
 
     /// <summary>Narrows a bracket around a change of sign.</summary>
-    /// <param name="f">The function.</param>
-    /// <param name="a">One end.</param>
+    /// <param name="f">Function whose zero is sought.</param>
+    /// <param name="a">One end of the bracket.</param>
     /// <param name="fa">Value there.</param>
     /// <param name="b">The other end.</param>
     /// <param name="fb">Value there, of the other sign or zero.</param>
@@ -34,7 +34,7 @@ internal static class BracketedRoot
         if (fb == 0) return b;
         bool positive = fb > 0;
 
-        // The last trial, the other end of the bracket, and what stood before them; the first trial is where the chord crosses zero.
+        // The last trial, the other end of the bracket, and the point before them; the first trial is where the chord crosses zero.
         double near = a, fNear = fa, far = b, fFar = fb, part = fa / (fa - fb);
         for (int i = 0; i < MaximumIterations && Math.Abs(far - near) > tolerance; i++)
         {

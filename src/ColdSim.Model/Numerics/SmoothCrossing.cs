@@ -14,10 +14,10 @@ internal static class SmoothCrossing
     private const double Aim = 0.5;
 
     /// <summary>A point above zero, past the crossing by no more than a tolerance.</summary>
-    /// <param name="f">The function.</param>
+    /// <param name="f">Function whose zero crossing is sought.</param>
     /// <param name="fa">Value at 0, below zero.</param>
     /// <param name="slopeA">Slope there.</param>
-    /// <param name="b">The end.</param>
+    /// <param name="b">End of the interval, which begins at 0.</param>
     /// <param name="fb">Value there, above zero.</param>
     /// <param name="slopeB">Slope there.</param>
     /// <param name="tolerance">How far past is near enough.</param>

@@ -1,6 +1,6 @@
 namespace ColdSim.Model.Site;
 
-/// <summary>Where the coach stands.</summary>
+/// <summary>The site of the coach.</summary>
 public sealed record SiteSpecification
 {
     /// <summary>A name for the reports.</summary>
@@ -25,12 +25,12 @@ public sealed record SiteSpecification
     public double GroundAlbedo_frac { get; init; } = 0.6;
 }
 
-/// <summary>When somebody is up, and so can reset a furnace that has locked out.</summary>
+/// <summary>Hours and delays of a reset by hand after a lockout.</summary>
 public sealed record Occupancy
 {
-    /// <summary>Hours in which somebody is awake.</summary>
+    /// <summary>Hours in which a person is awake.</summary>
     public IReadOnlyList<ClockWindow> AwakeHours { get; init; } = [new(6.5 * 3600, 22.5 * 3600)];
 
-    /// <summary>How long a lockout stands before somebody awake has noticed and reset it. [s]</summary>
+    /// <summary>Delay from a lockout to its reset by a person awake. [s]</summary>
     public double ResetAfter_s { get; init; } = 900;
 }

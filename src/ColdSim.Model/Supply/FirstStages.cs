@@ -27,7 +27,7 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
     }
 
     /// <summary>Flow into an intermediate pressure. [kg/s]</summary>
-    /// <param name="feed">Before the regulator.</param>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="intermediate_Pa">Between the stages. [Pa absolute]</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public double Flow_kg_s(in FeedPressures feed, double intermediate_Pa, double air_Pa)
@@ -43,7 +43,7 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
 
     /// <summary>Intermediate pressure at which a flow passes; NaN where it never does. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow. [kg/s]</param>
-    /// <param name="feed">Before the regulator.</param>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public double Outlet_Pa(double flow_kg_s, in FeedPressures feed, double air_Pa)
     {
@@ -57,7 +57,7 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
             : BracketedRoot.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, Tolerance * highest_Pa) - air_Pa;
     }
 
-    // How far the flow of both exceeds the wanted one, over the pressure behind them.
+    // Residual of the flow of both as a function of intermediate pressure.
     private readonly struct OutletOf(FirstStages stages, double flow_kg_s, FeedPressures feed, double air_Pa) : IFunction
     {
         public double At(double outlet_Pa) => stages.Flow_kg_s(feed, outlet_Pa, air_Pa) - flow_kg_s;

@@ -1,28 +1,28 @@
 namespace ColdSim.Model.Supply;
 
-/// <summary>Regulator and open appliances together: the one delivery pressure at which what passes is what is taken.</summary>
+/// <summary>Regulator and open appliances together: the delivery pressure at which regulator flow and appliance flow balance.</summary>
 /// <remarks>
-/// The regulator passes less the higher the delivery pressure, the appliances take more: they meet at one pressure. While the
-/// cylinder stands clearly above the least pressure that feeds everything, that is known without solving.
+/// The regulator passes less the higher the delivery pressure, the appliances take more: they balance at one pressure. While the
+/// cylinder's pressure is clearly above the least that feeds everything, the demand is met and nothing is solved.
 /// </remarks>
 public sealed class GasSupply
 {
-    // Above the least sufficient pressure by this much nothing needs solving; covers the drift allowed before it is found anew.
+    // Above the least sufficient pressure by this much nothing needs solving; covers the drift allowed before it is found again.
     private const double ClearlyAbove = 1.05;
 
     private readonly TwoStageRegulator _regulator;
     private readonly GasLoad[] _loads;
     private readonly bool[] _open;
-    private double _asked_kg_s;
+    private double _demand_kg_s;
     private double _fullPressure_Pa;
-    private LeastSufficient _sufficient = LeastSufficient.NotFound;
+    private SufficientInlet _sufficient = SufficientInlet.NotFound;
 
     // Valves open and shut a thousand times in a run, between a few demands: each one's pressure is kept.
-    private readonly LeastSufficient[] _kept = new LeastSufficient[8];
+    private readonly SufficientInlet[] _kept = new SufficientInlet[8];
     private int _keepNextAt;
 
     /// <summary>Connects appliances to a regulator, all shut.</summary>
-    /// <param name="regulator">The regulator.</param>
+    /// <param name="regulator">The regulator that feeds them.</param>
     /// <param name="loads">The appliances, in an order the caller keeps.</param>
     public GasSupply(TwoStageRegulator regulator, IReadOnlyList<GasLoad> loads)
     {
@@ -33,8 +33,8 @@ public sealed class GasSupply
         _open = new bool[_loads.Length];
     }
 
-    /// <summary>Gas that the open appliances would take at full delivery. [kg/s]</summary>
-    public double Asked_kg_s => _asked_kg_s;
+    /// <summary>Demand: gas that the open appliances take at full delivery pressure. [kg/s]</summary>
+    public double Demand_kg_s => _demand_kg_s;
 
     /// <summary>Gives an appliance another full flow.</summary>
     /// <param name="load">Its place in the list.</param>
@@ -57,19 +57,19 @@ public sealed class GasSupply
     {
         if (_open[load] == open) return false;
         _open[load] = open;
-        _asked_kg_s = 0;
+        _demand_kg_s = 0;
         _fullPressure_Pa = 0;
         for (int i = 0; i < _loads.Length; i++)
         {
             if (!_open[i]) continue;
-            _asked_kg_s += _loads[i].Full_kg_s;
+            _demand_kg_s += _loads[i].Full_kg_s;
             _fullPressure_Pa = Math.Max(_fullPressure_Pa, _loads[i].FullPressure_Pa);
         }
 
-        _sufficient = LeastSufficient.NotFound;
-        foreach (ref readonly LeastSufficient kept in _kept.AsSpan())
+        _sufficient = SufficientInlet.NotFound;
+        foreach (ref readonly SufficientInlet kept in _kept.AsSpan())
         {
-            if (kept.IsOf(_asked_kg_s, _fullPressure_Pa)) _sufficient = kept;
+            if (kept.IsFor(_demand_kg_s, _fullPressure_Pa)) _sufficient = kept;
         }
 
         return true;
@@ -78,14 +78,14 @@ public sealed class GasSupply
     /// <summary>Whether an appliance's valve is open.</summary>
     public bool IsOpen(int load) => _open[load];
 
-    /// <summary>What flows.</summary>
-    /// <param name="feed">Before the regulator.</param>
+    /// <summary>Flow and delivery pressure at the regulator's inlet pressures.</summary>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public SupplyPoint At(in FeedPressures feed, double air_Pa)
     {
-        if (_asked_kg_s <= 0) return new SupplyPoint(0, double.NaN);
-        if (!_sufficient.StandsFor(feed.Gas_K, air_Pa)) FindSufficient(feed.Gas_K, air_Pa);
-        return feed.Service_Pa > ClearlyAbove * _sufficient.Inlet_Pa ? new SupplyPoint(_asked_kg_s, double.NaN) : Solve(feed, air_Pa);
+        if (_demand_kg_s <= 0) return new SupplyPoint(0, double.NaN);
+        if (!_sufficient.IsValidFor(feed.Gas_K, air_Pa)) FindSufficient(feed.Gas_K, air_Pa);
+        return feed.Service_Pa > ClearlyAbove * _sufficient.Inlet_Pa ? new SupplyPoint(_demand_kg_s, double.NaN) : Solve(feed, air_Pa);
     }
 
     /// <summary>What flows from one cylinder.</summary>
@@ -94,18 +94,18 @@ public sealed class GasSupply
     /// <param name="gas_K">Gas temperature. [K]</param>
     public SupplyPoint At(double cylinder_Pa, double air_Pa, double gas_K) => At(new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
 
-    /// <summary>What one open appliance gets at a supply point. [kg/s]</summary>
+    /// <summary>Flow to one open appliance at a supply point. [kg/s]</summary>
     public double Taken_kg_s(int load, in SupplyPoint point)
-        => !_open[load] ? 0 : point.IsFull ? _loads[load].Full_kg_s : _loads[load].Full_kg_s * _loads[load].Taken_frac(point.Delivery_Pa);
+        => !_open[load] ? 0 : point.IsFull ? _loads[load].Full_kg_s : _loads[load].Full_kg_s * _loads[load].Satisfied_frac(point.Delivery_Pa);
 
-    /// <summary>The smallest part of its full gas that any open appliance gets; 1 where none is open.</summary>
-    public double WorstTaken_frac(in SupplyPoint point)
+    /// <summary>Smallest satisfied fraction of any open appliance; 1 where none is open.</summary>
+    public double LowestSatisfied_frac(in SupplyPoint point)
     {
         double worst = 1;
         if (point.IsFull) return worst;
         for (int i = 0; i < _loads.Length; i++)
         {
-            if (_open[i]) worst = Math.Min(worst, _loads[i].Taken_frac(point.Delivery_Pa));
+            if (_open[i]) worst = Math.Min(worst, _loads[i].Satisfied_frac(point.Delivery_Pa));
         }
 
         return worst;
@@ -113,7 +113,7 @@ public sealed class GasSupply
 
     /// <summary>Delivery pressure at a supply point, also where it is full. [Pa gauge]</summary>
     /// <param name="point">What <see cref="At(in FeedPressures, double)"/> gave.</param>
-    /// <param name="feed">Before the regulator.</param>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public double Delivery_Pa(in SupplyPoint point, in FeedPressures feed, double air_Pa)
     {
@@ -131,12 +131,12 @@ public sealed class GasSupply
         => Delivery_Pa(point, new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
 
     /// <summary>Delivery pressure at which the open appliances together take a flow. [Pa gauge]</summary>
-    /// <param name="flow_kg_s">Flow; beyond all they ask, as if they took more of it by the same law, so that whoever solves meets no bend there.</param>
-    internal double DeliveryTaking_Pa(double flow_kg_s)
+    /// <param name="flow_kg_s">Flow; beyond the whole demand the same law is continued, so that a solver meets no bend there. [kg/s]</param>
+    internal double DeliveryAtFlow_Pa(double flow_kg_s)
     {
-        if (flow_kg_s >= _asked_kg_s)
+        if (flow_kg_s >= _demand_kg_s)
         {
-            double times = flow_kg_s / _asked_kg_s;
+            double times = flow_kg_s / _demand_kg_s;
             return times * times * _fullPressure_Pa;
         }
 
@@ -176,14 +176,14 @@ public sealed class GasSupply
     }
 
     // For the warmest gas and thinnest air that it is kept for: both pass least, and near the regulator's own limit a little less of
-    // them wants very much more inlet.
+    // them needs very much more inlet pressure.
     private void FindSufficient(double gas_K, double air_Pa)
     {
         double inlet_Pa = _regulator.SufficientAlone_Pa(
-            _asked_kg_s, _fullPressure_Pa, air_Pa - LeastSufficient.DriftOfAir_Pa, gas_K + LeastSufficient.DriftOfGas_K);
-        _sufficient = new LeastSufficient(_asked_kg_s, _fullPressure_Pa, inlet_Pa, gas_K, air_Pa);
+            _demand_kg_s, _fullPressure_Pa, air_Pa - SufficientInlet.DriftOfAir_Pa, gas_K + SufficientInlet.DriftOfGas_K);
+        _sufficient = new SufficientInlet(_demand_kg_s, _fullPressure_Pa, inlet_Pa, gas_K, air_Pa);
         int at = 0;
-        while (at < _kept.Length && !_kept[at].IsOf(_asked_kg_s, _fullPressure_Pa)) at++;
+        while (at < _kept.Length && !_kept[at].IsFor(_demand_kg_s, _fullPressure_Pa)) at++;
         if (at == _kept.Length)
         {
             at = _keepNextAt;
@@ -196,11 +196,11 @@ public sealed class GasSupply
     private SupplyPoint Solve(in FeedPressures feed, double air_Pa)
     {
         if (Math.Max(feed.Service_Pa, feed.Reserve_Pa) <= air_Pa) return new SupplyPoint(0, 0);
-        double delivery_Pa = _regulator.MeetingDelivery_Pa(this, feed, air_Pa, out double reserve_kg_s);
+        double delivery_Pa = _regulator.BalancedDelivery_Pa(this, feed, air_Pa, out double reserve_kg_s);
         if (delivery_Pa >= _fullPressure_Pa)
-            return new SupplyPoint(_asked_kg_s, double.NaN, _regulator.Reserve_kg_s(_asked_kg_s, feed, air_Pa));
+            return new SupplyPoint(_demand_kg_s, double.NaN, _regulator.Reserve_kg_s(_demand_kg_s, feed, air_Pa));
 
-        // Taken where the two meet: a stage wide open at sonic speed passes the same into many pressures, and only one of them is met.
+        // The appliances' flow counts: a stage wide open at sonic speed passes the same into many pressures, and only one of them balances.
         double flow_kg_s = Taken_kg_s(delivery_Pa);
         return new SupplyPoint(flow_kg_s, delivery_Pa, Math.Min(flow_kg_s, reserve_kg_s));
     }
@@ -210,19 +210,19 @@ public sealed class GasSupply
         double sum_kg_s = 0;
         for (int i = 0; i < _loads.Length; i++)
         {
-            if (_open[i]) sum_kg_s += _loads[i].Full_kg_s * _loads[i].Taken_frac(delivery_Pa);
+            if (_open[i]) sum_kg_s += _loads[i].Full_kg_s * _loads[i].Satisfied_frac(delivery_Pa);
         }
 
         return sum_kg_s;
     }
 
     /// <summary>The least pressure before the regulator that feeds a demand in full, kept while gas and air stay near those it was found for.</summary>
-    /// <param name="Asked_kg_s">The demand. [kg/s]</param>
+    /// <param name="Demand_kg_s">The demand. [kg/s]</param>
     /// <param name="Delivery_Pa">Delivery pressure that it needs. [Pa gauge]</param>
     /// <param name="Inlet_Pa">The least pressure. [Pa absolute]</param>
     /// <param name="Gas_K">Gas temperature it was found for. [K]</param>
     /// <param name="Air_Pa">Air pressure it was found for. [Pa]</param>
-    private readonly record struct LeastSufficient(double Asked_kg_s, double Delivery_Pa, double Inlet_Pa, double Gas_K, double Air_Pa)
+    private readonly record struct SufficientInlet(double Demand_kg_s, double Delivery_Pa, double Inlet_Pa, double Gas_K, double Air_Pa)
     {
         /// <summary>How far the gas may drift. [K]</summary>
         public const double DriftOfGas_K = 10;
@@ -230,14 +230,14 @@ public sealed class GasSupply
         /// <summary>How far the air's pressure may drift. [Pa]</summary>
         public const double DriftOfAir_Pa = 500;
 
-        /// <summary>None; stands for nothing.</summary>
-        public static LeastSufficient NotFound { get; } = new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
+        /// <summary>None; valid for no conditions.</summary>
+        public static SufficientInlet NotFound { get; } = new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
 
-        /// <summary>Whether it is of a demand.</summary>
-        public bool IsOf(double asked_kg_s, double delivery_Pa) => Asked_kg_s == asked_kg_s && Delivery_Pa == delivery_Pa;
+        /// <summary>Whether it was found for a demand.</summary>
+        public bool IsFor(double demand_kg_s, double delivery_Pa) => Demand_kg_s == demand_kg_s && Delivery_Pa == delivery_Pa;
 
-        /// <summary>Whether it still stands for a gas and an air.</summary>
-        public bool StandsFor(double gas_K, double air_Pa)
+        /// <summary>Whether it is still valid at a gas temperature and an air pressure.</summary>
+        public bool IsValidFor(double gas_K, double air_Pa)
             => Math.Abs(gas_K - Gas_K) <= DriftOfGas_K && Math.Abs(air_Pa - Air_Pa) <= DriftOfAir_Pa;
     }
 }

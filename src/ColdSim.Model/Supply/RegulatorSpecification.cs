@@ -4,7 +4,7 @@ namespace ColdSim.Model.Supply;
 
 /// <summary>A two-stage regulator by its plate: two spring-loaded orifices in series. SI units, pressures gauge.</summary>
 /// <remarks>
-/// At the rated flow and rated inlet both orifices stand wide open; the second-stage outlet is then one droop below set point,
+/// At the rated flow and rated inlet both orifices are wide open; the second-stage outlet is then one droop below set point,
 /// the intermediate pressure one droop below its own.
 /// </remarks>
 public sealed record RegulatorSpecification

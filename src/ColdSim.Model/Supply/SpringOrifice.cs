@@ -104,13 +104,13 @@ internal readonly struct SpringOrifice
         return outlet_Pa;
     }
 
-    // How far the flow exceeds the wanted one, over outlet pressure.
+    // Residual of the flow as a function of outlet pressure.
     private readonly struct OutletOf(SpringOrifice stage, double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K) : IFunction
     {
         public double At(double outlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;
     }
 
-    // How far the flow exceeds the wanted one, over inlet pressure.
+    // Residual of the flow as a function of inlet pressure.
     private readonly struct InletOf(SpringOrifice stage, double flow_kg_s, double outlet_Pa, double air_Pa, double gas_K) : IFunction
     {
         public double At(double inlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;

@@ -5,7 +5,7 @@ using ColdSim.Physics.Propane;
 
 namespace ColdSim.Model.Supply;
 
-/// <summary>What a cylinder can keep giving: the draw whose heat of evaporation the surroundings replace.</summary>
+/// <summary>Steady capacity of a cylinder: the draw whose heat of evaporation the surroundings replace.</summary>
 /// <remarks>
 /// A capacity means nothing without the liquid temperature that it allows, so both always go together: the colder the liquid may
 /// become, the more heat flows in and the more can boil.

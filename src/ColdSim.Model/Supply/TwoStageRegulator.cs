@@ -17,7 +17,7 @@ public sealed class TwoStageRegulator
     private readonly SpringOrifice _second;
 
     /// <summary>Sizes the orifices from the rating.</summary>
-    /// <param name="specification">The plate.</param>
+    /// <param name="specification">Rating on its plate.</param>
     /// <param name="heatingValue_J_kg">Gross heat of the gas. [J/kg]</param>
     /// <param name="reserve">Set point and droop of a changeover's reserve side. [Pa gauge, Pa] Null for a regulator with one inlet.</param>
     public TwoStageRegulator(RegulatorSpecification specification, double heatingValue_J_kg, (double SetPoint_Pa, double Droop_Pa)? reserve = null)
@@ -40,7 +40,7 @@ public sealed class TwoStageRegulator
 
     /// <summary>Gas that flows at a delivery pressure: the most that appliances can have there. [kg/s]</summary>
     /// <param name="delivery_Pa">Delivery pressure. [Pa gauge]</param>
-    /// <param name="feed">Before the regulator.</param>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public double Flow_kg_s(double delivery_Pa, in FeedPressures feed, double air_Pa)
     {
@@ -67,7 +67,7 @@ public sealed class TwoStageRegulator
 
     /// <summary>Delivery pressure at a flow; NaN where the flow does not pass. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow, above 0. [kg/s]</param>
-    /// <param name="feed">Before the regulator.</param>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public double Delivery_Pa(double flow_kg_s, in FeedPressures feed, double air_Pa)
     {
@@ -87,7 +87,7 @@ public sealed class TwoStageRegulator
 
     /// <summary>Of a flow that passes, what the reserve side of a changeover gives; 0 without one. [kg/s]</summary>
     /// <param name="flow_kg_s">Flow. [kg/s]</param>
-    /// <param name="feed">Before the regulator.</param>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public double Reserve_kg_s(double flow_kg_s, in FeedPressures feed, double air_Pa)
     {
@@ -96,33 +96,33 @@ public sealed class TwoStageRegulator
         return double.IsNaN(intermediate_Pa) ? 0 : Math.Min(flow_kg_s, _first.Reserve_kg_s(feed, air_Pa + intermediate_Pa, air_Pa));
     }
 
-    /// <summary>The one delivery pressure at which what passes is what appliances take; they take less than all. [Pa gauge]</summary>
-    /// <param name="appliances">What they take, and its inverse.</param>
+    /// <summary>The delivery pressure at which regulator flow and appliance flow balance, where the demand is not met in full. [Pa gauge]</summary>
+    /// <param name="appliances">Flow of the open appliances by delivery pressure, and its inverse.</param>
     /// <param name="feed">Before the regulator, above air pressure.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     /// <param name="reserve_kg_s">What the reserve side of a changeover gives there. [kg/s]</param>
     /// <remarks>
-    /// Followed over the intermediate pressure: it fixes what passes the first stage, that fixes the delivery pressure at which the
+    /// Solved for the intermediate pressure: it fixes what passes the first stage, that fixes the delivery pressure at which the
     /// appliances take just so much, and the two fix what passes the second stage, which must be the same.
     /// </remarks>
-    internal double MeetingDelivery_Pa(GasSupply appliances, in FeedPressures feed, double air_Pa, out double reserve_kg_s)
+    internal double BalancedDelivery_Pa(GasSupply appliances, in FeedPressures feed, double air_Pa, out double reserve_kg_s)
     {
         double high_Pa = _first.Highest_Pa(feed, air_Pa);
-        Meeting meeting = new(this, appliances, feed, air_Pa);
+        FlowImbalance imbalance = new(this, appliances, feed, air_Pa);
         double intermediate_Pa = BracketedRoot.Root(
-            ref meeting, high_Pa, meeting.At(high_Pa), air_Pa, meeting.At(air_Pa), 1e-14 * high_Pa);
+            ref imbalance, high_Pa, imbalance.At(high_Pa), air_Pa, imbalance.At(air_Pa), 1e-14 * high_Pa);
         reserve_kg_s = _first.Reserve_kg_s(feed, intermediate_Pa, air_Pa);
-        return appliances.DeliveryTaking_Pa(_first.Flow_kg_s(feed, intermediate_Pa, air_Pa));
+        return appliances.DeliveryAtFlow_Pa(_first.Flow_kg_s(feed, intermediate_Pa, air_Pa));
     }
 
-    // What passes the second stage less what passes the first, both squared, over the pressure between them: where all three orifices
+    // Residual: flow of the second stage less that of the first, both squared, as a function of the pressure between them: where all three orifices
     // are open and little pressure is left, squares of flows go with differences of pressure, and the root is nearly a straight line's.
-    private readonly struct Meeting(TwoStageRegulator regulator, GasSupply appliances, FeedPressures feed, double air_Pa) : IFunction
+    private readonly struct FlowImbalance(TwoStageRegulator regulator, GasSupply appliances, FeedPressures feed, double air_Pa) : IFunction
     {
         public double At(double intermediate_Pa)
         {
             double flow_kg_s = regulator._first.Flow_kg_s(feed, intermediate_Pa, air_Pa);
-            double outlet_Pa = air_Pa + appliances.DeliveryTaking_Pa(flow_kg_s);
+            double outlet_Pa = air_Pa + appliances.DeliveryAtFlow_Pa(flow_kg_s);
 
             // Against a higher pressure nothing passes; counted as flowing back it leaves no bend.
             double passed_kg_s = outlet_Pa > intermediate_Pa

@@ -1,13 +1,13 @@
 namespace ColdSim.Model.Thermostat;
 
-/// <summary>The thermostat's switch: calls below the band, is satisfied above it, and keeps its shortest times.</summary>
+/// <summary>A thermostat as a comparator with hysteresis: calls below the dead band, is satisfied above it, and keeps its shortest times.</summary>
 public sealed class ThermostatControl
 {
     private readonly ThermostatSpecification _specification;
     private double _mayChangeFrom_s;
 
     /// <summary>A thermostat that is not calling.</summary>
-    /// <param name="specification">Its settings.</param>
+    /// <param name="specification">Set points, differential and shortest times.</param>
     /// <exception cref="ArgumentOutOfRangeException">A differential that is not above zero would chatter.</exception>
     public ThermostatControl(ThermostatSpecification specification)
     {
@@ -29,17 +29,17 @@ public sealed class ThermostatControl
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public void SetClock(double clock_s) => SetPoint_K = _specification.SetPoint_K(clock_s);
 
-    /// <summary>How far the sensor is past the point where the switch would turn; at or above 0 it wants to. [K]</summary>
-    /// <param name="sensor_K">The sensor. [K]</param>
+    /// <summary>Event function: the sensor's distance past the switching temperature; at or above 0 the switch is due. [K]</summary>
+    /// <param name="sensor_K">Temperature of the sensor. [K]</param>
     public double EventValue_K(double sensor_K)
         => Calls
             ? sensor_K - (SetPoint_K + 0.5 * _specification.Differential_K)
             : SetPoint_K - 0.5 * _specification.Differential_K - sensor_K;
 
-    /// <summary>Turns the switch if it wants to and may.</summary>
-    /// <param name="sensor_K">The sensor. [K]</param>
+    /// <summary>Switches if it is due and its shortest time is over.</summary>
+    /// <param name="sensor_K">Temperature of the sensor. [K]</param>
     /// <param name="time_s">Now. [s]</param>
-    /// <returns>Whether it turned.</returns>
+    /// <returns>Whether it switched.</returns>
     public bool Update(double sensor_K, double time_s)
     {
         if (EventValue_K(sensor_K) < 0 || time_s < _mayChangeFrom_s) return false;

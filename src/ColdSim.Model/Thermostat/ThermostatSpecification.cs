@@ -16,7 +16,7 @@ public sealed record ThermostatSpecification
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public double SetPoint_K(double clock_s) => NightHours.Contains(clock_s) ? NightSetPoint_K : DaySetPoint_K;
 
-    /// <summary>Whole band between on and off. [K]</summary>
+    /// <summary>Differential: the whole dead band between on and off. [K]</summary>
     public double Differential_K { get; init; } = 1.0;
 
     /// <summary>Time constant of the sensor behind the air; 0 means none. [s]</summary>

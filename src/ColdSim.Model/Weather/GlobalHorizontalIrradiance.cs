@@ -8,9 +8,9 @@ public static class GlobalHorizontalIrradiance
 {
     private static readonly double LowestAltitude_rad = double.DegreesToRadians(3);
 
-    /// <summary>Where the sun stands; null where the place is not known.</summary>
-    /// <param name="time">The instant.</param>
-    /// <param name="site">The place.</param>
+    /// <summary>Position of the sun; null where the site has no position.</summary>
+    /// <param name="time">Instant.</param>
+    /// <param name="site">Site, for its position.</param>
     public static SunAngles? Position(DateTimeOffset time, SiteSpecification site)
     {
         if (site is not { Latitude_deg: double latitude, Longitude_deg: double longitude }) return null;
@@ -18,9 +18,9 @@ public static class GlobalHorizontalIrradiance
         return SunPosition.At(utc.DayOfYear, DateTime.IsLeapYear(utc.Year) ? 366 : 365, utc.TimeOfDay.TotalHours, latitude, longitude);
     }
 
-    /// <summary>By a clear sky and its clouds; 0 where the place is not known. [W/m²]</summary>
-    /// <param name="time">The instant.</param>
-    /// <param name="site">The place.</param>
+    /// <summary>Global horizontal irradiance by the clear sky and its clouds; 0 where the site has no position. [W/m²]</summary>
+    /// <param name="time">Instant.</param>
+    /// <param name="site">Site, for its position.</param>
     /// <param name="cloud_frac">Part of the sky covered, 0 to 1.</param>
     public static double BySky_W_m2(DateTimeOffset time, SiteSpecification site, double cloud_frac)
         => Position(time, site) is { } sun ? HorizontalIrradiance.CloudySky_W_m2(HorizontalIrradiance.ClearSky_W_m2(sun.CosZenith), cloud_frac) : 0;
@@ -31,7 +31,7 @@ public static class GlobalHorizontalIrradiance
     /// <summary>Beam square to the sun and diffuse light on level ground, by Erbs' correlation. [W/m²]</summary>
     /// <remarks>With the sun under three degrees all of it counts as diffuse.</remarks>
     /// <param name="level_W_m2">Global irradiance on level ground. [W/m²]</param>
-    /// <param name="sun">Where the sun stands.</param>
+    /// <param name="sun">Position of the sun.</param>
     /// <param name="dayOfYear">Day of the year in UTC.</param>
     public static (double Beam_W_m2, double Diffuse_W_m2) BeamAndDiffuse_W_m2(double level_W_m2, SunAngles sun, int dayOfYear)
     {

@@ -3,7 +3,7 @@ using ColdSim.Physics.Flow;
 
 namespace ColdSim.Model.Weather;
 
-/// <summary>Carries weather from where it was measured to where the coach stands; each step is told.</summary>
+/// <summary>Adjusts weather from where it was measured to the site; each step is reported.</summary>
 /// <remarks>
 /// The wind is brought to the mast of the model, 10 m up in the open, and no further: shelter at the coach and the cylinder is in the
 /// model's own coefficients, and a wind profile here as well would apply it twice.
@@ -34,7 +34,7 @@ public sealed record PlaceShift
     /// <summary>The weather at the place.</summary>
     /// <param name="rows">As measured.</param>
     /// <param name="site">The place.</param>
-    /// <param name="wind_m_s">Stands in where a row has no wind.</param>
+    /// <param name="wind_m_s">Wind assumed where a row has none. [m/s]</param>
     /// <param name="notes">What was done, a sentence each.</param>
     /// <exception cref="ArgumentException">A hollow, and the site has no position.</exception>
     public IReadOnlyList<WeatherRow> Apply(IReadOnlyList<WeatherRow> rows, SiteSpecification site, double wind_m_s, out IReadOnlyList<string> notes)

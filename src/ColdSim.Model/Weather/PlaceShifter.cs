@@ -24,10 +24,10 @@ public sealed class PlaceShifter
     private int _nights;
     private int _calm;
 
-    /// <summary>Begins.</summary>
-    /// <param name="shift">What is to be done.</param>
+    /// <summary>A shifter of the rows of one weather.</summary>
+    /// <param name="shift">Shifts to apply.</param>
     /// <param name="site">The place.</param>
-    /// <param name="wind_m_s">Stands in where a row has no wind.</param>
+    /// <param name="wind_m_s">Wind assumed where a row has none. [m/s]</param>
     /// <param name="next">Takes the rows as they are at the place, in order.</param>
     /// <exception cref="ArgumentException">A hollow, and the site has no position.</exception>
     public PlaceShifter(PlaceShift shift, SiteSpecification site, double wind_m_s, Action<WeatherRow> next)

@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Weather;
 
 /// <summary>A copy of a weather whose rows can be shifted again and again without new memory.</summary>
-/// <remarks>It belongs to one thread: a run on <see cref="Series"/> must be over before rows are shifted anew.</remarks>
+/// <remarks>It belongs to one thread: a run on <see cref="Series"/> must be over before rows are shifted again.</remarks>
 public sealed class ShiftedWeather
 {
     /// <summary>No row gets colder, nor its dew point. [K]</summary>
@@ -17,7 +17,7 @@ public sealed class ShiftedWeather
     private readonly WeatherSample[] _samples;
 
     /// <summary>Copies a weather.</summary>
-    /// <param name="like">The weather; stays as it is.</param>
+    /// <param name="like">The weather; it is not changed.</param>
     public ShiftedWeather(WeatherSeries like)
     {
         ArgumentNullException.ThrowIfNull(like);

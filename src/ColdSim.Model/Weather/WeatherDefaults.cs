@@ -1,12 +1,12 @@
 namespace ColdSim.Model.Weather;
 
-/// <summary>What stands in for a column the weather file does not have. Each use is named in the report.</summary>
+/// <summary>Values assumed for columns that the weather file does not have. Each use is named in the report.</summary>
 public sealed record WeatherDefaults
 {
     /// <summary>Wind at mast height. [m/s]</summary>
     public double Wind_m_s { get; init; } = 2.0;
 
-    /// <summary>Relative humidity over water, from which a dew point is taken.</summary>
+    /// <summary>Relative humidity over water, from which the dew point follows.</summary>
     public double RelativeHumidity_frac { get; init; } = 0.75;
 
     /// <summary>Cloud cover, 0 to 1.</summary>

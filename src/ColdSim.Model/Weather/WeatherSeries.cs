@@ -18,7 +18,7 @@ public sealed class WeatherSeries
 
     /// <summary>Builds the series from rows in order of time.</summary>
     /// <param name="rows">At least two, strictly ascending instants.</param>
-    /// <param name="defaults">What stands in for missing columns and values.</param>
+    /// <param name="defaults">Values assumed for missing columns and values.</param>
     /// <param name="site">Elevation for pressure, position for the sun.</param>
     /// <exception cref="ArgumentException">Fewer than two rows, or not ascending.</exception>
     public WeatherSeries(IReadOnlyList<WeatherRow> rows, WeatherDefaults defaults, SiteSpecification site)
@@ -50,7 +50,7 @@ public sealed class WeatherSeries
         _samples = [.. like._samples.Select(s => s with { Pressure_Pa = s.Pressure_Pa * pressure_factor })];
     }
 
-    /// <summary>The same rows with samples of somebody else's, who may go on changing them.</summary>
+    /// <summary>The same rows with samples that the caller owns and may change.</summary>
     internal WeatherSeries(WeatherSeries like, WeatherSample[] samples)
     {
         (First, Last, _time_s, _dewPoint_K, _cloud_frac) = (like.First, like.Last, like._time_s, like._dewPoint_K, like._cloud_frac);
@@ -66,7 +66,7 @@ public sealed class WeatherSeries
     /// <summary>Number of rows.</summary>
     public int Count => _time_s.Length;
 
-    /// <summary>The same weather under another air pressure, to ask what height does.</summary>
+    /// <summary>The same weather under another air pressure, for the sensitivity to height.</summary>
     /// <param name="pressure_factor">What every pressure is multiplied by.</param>
     public WeatherSeries UnderPressure(double pressure_factor) => new(this, pressure_factor);
 
@@ -84,7 +84,7 @@ public sealed class WeatherSeries
     {
         WeatherSample sample = _samples[row];
 
-        // To the last bit as it was, where nothing is asked.
+        // An unshifted row stays the same to the last bit.
         if (warmer_K == 0 && wind_factor == 1) return sample;
         double air_K = Math.Clamp(sample.Air_K + warmer_K, ShiftedWeather.Coldest_K, ShiftedWeather.Warmest_K);
         double dewPoint_K = Math.Max(_dewPoint_K[row] + air_K - sample.Air_K, ShiftedWeather.Coldest_K);

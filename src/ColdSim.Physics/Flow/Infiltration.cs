@@ -34,10 +34,10 @@ public static class Infiltration
 /// <summary>How the near surroundings break the wind; the numbers are those of the ASHRAE Handbook of Fundamentals.</summary>
 public enum ShelterClass
 {
-    /// <summary>Class 1: nothing in the wind's way, such as a frozen lake or a desert.</summary>
+    /// <summary>Class 1: no obstacle to the wind, such as a frozen lake or a desert.</summary>
     None = 1,
 
-    /// <summary>Class 2: standing alone in ordinary country.</summary>
+    /// <summary>Class 2: alone in ordinary country.</summary>
     Isolated = 2,
 
     /// <summary>Class 3: other buildings, rigs or trees across the road.</summary>

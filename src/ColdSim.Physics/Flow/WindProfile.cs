@@ -40,7 +40,7 @@ public enum Terrain
     /// <summary>Category 4: open water or ice for 5 km, or flat shore.</summary>
     OpenWater,
 
-    /// <summary>Category 3: open country with scattered low obstacles; where weather stations stand.</summary>
+    /// <summary>Category 3: open country with scattered low obstacles; the surroundings of a weather station.</summary>
     Open,
 
     /// <summary>Category 2: woods, suburbs, many obstacles the size of houses.</summary>

@@ -20,7 +20,7 @@ public sealed class Fluid
     /// <summary>Molar mass. [kg/mol]</summary>
     public double MolarMass_kg_mol { get; }
 
-    /// <summary>Its saturation line, solved at the first look.</summary>
+    /// <summary>Its saturation line, solved at first use.</summary>
     public SaturationLine Saturation => _saturation.Value;
 
     /// <summary>The state at a temperature and a density.</summary>

@@ -58,7 +58,7 @@ public static class Isobutane
         [(-2.8656855559386294, 0.37), (0.7330458189287201, 0.502), (-4.254613288675131, 1.021),
             (2.9956235180226516, 2.003), (-5.671641417558254, 3.403), (0.14361022568133902, 10.717)]);
 
-    /// <summary>The fluid.</summary>
+    /// <summary>Isobutane as a species of a mixed gas.</summary>
     public static Fluid Fluid { get; } = new(
         "isobutane", MolarMass_kg_mol,
         new HelmholtzEquation(

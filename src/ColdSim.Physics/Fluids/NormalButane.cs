@@ -58,7 +58,7 @@ public static class NormalButane
         [(-3.756767939636941, 0.448), (-2.819084986331516, 1.717), (2.3817493893256763, 4.443),
             (-27.835034497609627, 7.472), (409.95394459399324, 13.095), (-539.2138907428523, 14.725)]);
 
-    /// <summary>The fluid.</summary>
+    /// <summary>Normal butane as a species of a mixed gas.</summary>
     public static Fluid Fluid { get; } = new(
         "n-butane", MolarMass_kg_mol,
         new HelmholtzEquation(

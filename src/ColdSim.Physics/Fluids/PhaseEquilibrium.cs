@@ -1,14 +1,14 @@
 namespace ColdSim.Physics.Fluids;
 
 /// <summary>Saturated liquid and vapour at one temperature: equal pressure and equal Gibbs energy.</summary>
-/// <param name="Liquid">The liquid.</param>
-/// <param name="Vapour">The vapour.</param>
+/// <param name="Liquid">State of the saturated liquid.</param>
+/// <param name="Vapour">State of the saturated vapour.</param>
 public readonly record struct PhaseEquilibrium(FluidState Liquid, FluidState Vapour)
 {
     private const int MaximumIterations = 30;
 
     /// <summary>Solves the equilibrium by Newton's method on both densities.</summary>
-    /// <param name="fluid">The fluid.</param>
+    /// <param name="fluid">Fluid whose equation of state is solved.</param>
     /// <param name="t_K">Temperature, 190 to 365 K. [K]</param>
     /// <returns>Both phases, pressure and Gibbs energy equal to about 1e-12.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Temperature outside the range.</exception>

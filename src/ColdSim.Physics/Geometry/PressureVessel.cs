@@ -3,7 +3,7 @@ namespace ColdSim.Physics.Geometry;
 /// <summary>A closed round vessel with 2:1 ellipsoidal heads, partly filled with liquid.</summary>
 /// <remarks>
 /// Volumes and levels are of the inside, areas of the outside wall. Levels count from the lowest point inside.
-/// Outside heads are taken as 2:1 on the outside diameter, so an inside level maps to the outside in proportion.
+/// Outside heads are assumed to be 2:1 on the outside diameter, so an inside level maps to the outside in proportion.
 /// The methods with a level or a volume are called every step and do not check: give 0..<see cref="FullLevel_m"/> and 0..<see cref="Volume_m3"/>.
 /// </remarks>
 public abstract class PressureVessel

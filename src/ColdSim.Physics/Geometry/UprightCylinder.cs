@@ -1,6 +1,6 @@
 namespace ColdSim.Physics.Geometry;
 
-/// <summary>A standing cylinder, such as a portable propane cylinder.</summary>
+/// <summary>A vertical cylinder, such as a portable propane cylinder.</summary>
 public sealed class UprightCylinder : PressureVessel
 {
     private readonly double headDepth_m;

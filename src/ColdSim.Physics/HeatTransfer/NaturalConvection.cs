@@ -43,7 +43,7 @@ public static class NaturalConvection
     /// <summary>Factor by which a slender vertical cylinder exceeds the vertical plate, 1 or more.</summary>
     /// <remarks>Source: Popiel, Wojtkowiak and Bober 2007, for Prandtl numbers 0.01 to 100; about 1.02 for a squat cylinder in air.</remarks>
     /// <param name="grashof">Grashof number on the height, above 0.</param>
-    /// <param name="prandtl">Prandtl number.</param>
+    /// <param name="prandtl">Prandtl number, 0.01 to 100.</param>
     /// <param name="height_m">Height, m.</param>
     /// <param name="diameter_m">Diameter, m.</param>
     public static double SlenderCylinderFactor(double grashof, double prandtl, double height_m, double diameter_m)

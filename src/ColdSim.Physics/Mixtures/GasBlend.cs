@@ -25,7 +25,7 @@ public static class GasBlend
     /// <remarks>The root of the molar masses' ratio; that butane's isentropic exponent is 0.03 lower is left out (0.5 %).</remarks>
     public static double Flow_factor(in GasMasses gas) => Math.Sqrt(MolarMass_kg_mol(gas) / PropaneConstants.MolarMass_kg_mol);
 
-    /// <summary>Parts by mass from volumes of liquid at 60 °F, which are taken to add up.</summary>
+    /// <summary>Parts by mass from volumes of liquid at 60 °F, assumed to add up.</summary>
     /// <param name="volumes">Volumes, or parts by volume, of each species.</param>
     public static GasMasses FromLiquidVolumes(in GasMasses volumes) => new GasMasses(
         volumes.Propane * Density_kg_m3[0], volumes.NormalButane * Density_kg_m3[1], volumes.Isobutane * Density_kg_m3[2]).Parts();

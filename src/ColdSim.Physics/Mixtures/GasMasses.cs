@@ -9,21 +9,21 @@ public readonly record struct GasMasses(double Propane, double NormalButane, dou
     /// <summary>Propane and nothing else.</summary>
     public static GasMasses PurePropane { get; } = new(1, 0, 0);
 
-    /// <summary>All of it together.</summary>
+    /// <summary>Sum of all species.</summary>
     public double Sum => Propane + NormalButane + Isobutane;
 
     /// <summary>One species by its place among <see cref="GasSpecies.All"/>.</summary>
     public double this[int species] => species switch { 0 => Propane, 1 => NormalButane, _ => Isobutane };
 
-    /// <summary>The same, as parts of one.</summary>
+    /// <summary>The composition: parts of 1.</summary>
     public GasMasses Parts() => this * (1 / Sum);
 
-    /// <summary>So much of it.</summary>
+    /// <summary>An amount times a factor.</summary>
     public static GasMasses operator *(GasMasses a, double factor) => new(a.Propane * factor, a.NormalButane * factor, a.Isobutane * factor);
 
-    /// <summary>Both together.</summary>
+    /// <summary>Sum of two amounts, species by species.</summary>
     public static GasMasses operator +(GasMasses a, GasMasses b) => new(a.Propane + b.Propane, a.NormalButane + b.NormalButane, a.Isobutane + b.Isobutane);
 
-    /// <summary>One less the other.</summary>
+    /// <summary>Difference of two amounts, species by species.</summary>
     public static GasMasses operator -(GasMasses a, GasMasses b) => new(a.Propane - b.Propane, a.NormalButane - b.NormalButane, a.Isobutane - b.Isobutane);
 }

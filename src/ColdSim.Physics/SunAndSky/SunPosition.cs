@@ -64,7 +64,7 @@ public static class SunPosition
     }
 }
 
-/// <summary>Where the sun stands.</summary>
+/// <summary>Position of the sun in the sky.</summary>
 /// <param name="Altitude_rad">Angle above the horizon, rad; negative when the sun is down. Without refraction.</param>
 /// <param name="Azimuth_rad">Direction from north, clockwise, 0 to 2π rad.</param>
 public readonly record struct SunAngles(double Altitude_rad, double Azimuth_rad)

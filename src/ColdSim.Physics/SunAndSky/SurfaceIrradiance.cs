@@ -8,7 +8,7 @@ public static class SurfaceIrradiance
     /// <param name="beamNormal_W_m2">Direct irradiance square to the sun, W/m².</param>
     /// <param name="diffuseHorizontal_W_m2">Diffuse irradiance on a level surface, W/m².</param>
     /// <param name="globalHorizontal_W_m2">Global irradiance on a level surface, W/m².</param>
-    /// <param name="sun">Where the sun stands.</param>
+    /// <param name="sun">Position of the sun.</param>
     /// <param name="tilt_rad">Tilt of the surface: 0 level and facing up, π/2 upright.</param>
     /// <param name="surfaceAzimuth_rad">Direction the surface faces, from north, clockwise, rad.</param>
     /// <param name="albedo">Part of the sunshine the ground throws back: grass 0.2, old snow 0.5 to 0.6, fresh snow 0.75 to 0.9.</param>

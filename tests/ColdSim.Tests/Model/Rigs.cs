@@ -16,10 +16,10 @@ namespace ColdSim.Tests.Model;
 /// <summary>Sane rigs and made-up weather, to be changed where a test needs it.</summary>
 internal static class Rigs
 {
-    public const double Btu_h = 0.29307107017222;
-    public const double Pound_kg = 0.45359237;
-    public const double WaterColumn_Pa = 249.08890833333;
-    public const double Zero_K = 273.15;
+    public const double Btu_h = ColdSim.Physics.Units.ConversionFactors.BtuPerHour_W;
+    public const double Pound_kg = ColdSim.Physics.Units.ConversionFactors.Pound_kg;
+    public const double WaterColumn_Pa = ColdSim.Physics.Units.ConversionFactors.InchOfWater_Pa;
+    public const double Zero_K = ColdSim.Physics.Units.ConversionFactors.ZeroCelsius_K;
 
     /// <summary>Four in the afternoon, seven hours behind.</summary>
     public static readonly DateTimeOffset Start = new(2027, 1, 12, 16, 0, 0, TimeSpan.FromHours(-7));
@@ -164,23 +164,23 @@ internal static class Rigs
         => NightRun.Of(Scenario(rig, weather, nights, criteria, start));
 }
 
-/// <summary>Keeps everything a run tells.</summary>
+/// <summary>Keeps every step and event of a run.</summary>
 internal sealed class Trace : IRunObserver
 {
     public List<StepRecord> Steps { get; } = [];
 
     public List<SimulationEvent> Events { get; } = [];
 
-    public List<RunSnapshot> Moments { get; } = [];
+    public List<RunSnapshot> Snapshots { get; } = [];
 
     public SimulationResult Result { get; set; }
 
     public void Stepped(StepRecord record) => Steps.Add(new StepRecord(record));
 
-    public void Happened(in SimulationEvent happened, in RunSnapshot moment)
+    public void Happened(in SimulationEvent happened, in RunSnapshot snapshot)
     {
         Events.Add(happened);
-        Moments.Add(moment);
+        Snapshots.Add(snapshot);
     }
 
     public double[] Times_s(EventKind kind) => [.. Events.Where(e => e.Kind == kind).Select(e => e.Time_s)];
@@ -191,7 +191,7 @@ internal sealed class Trace : IRunObserver
 
     public RunSnapshot Last => Steps[^1].To;
 
-    /// <summary>How it stood at a time that a step ends on.</summary>
+    /// <summary>The state at a time that a step ends on.</summary>
     public RunSnapshot At(double time_s) => Steps.First(s => Math.Abs(s.To.Time_s - time_s) < 1e-6).To;
 
     /// <summary>Gross heat of the gas given. [J]</summary>

@@ -95,7 +95,7 @@ public class EverythingTests
 
         public void Stepped(StepRecord record) => Steps++;
 
-        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot snapshot)
         {
             if (happened.Kind == EventKind.WaterFreezes) Froze++;
         }

@@ -21,7 +21,7 @@ public class RefrigeratorTests
     [InlineData(35, 0.80, 1.00)]
     public void Its_duty_is_the_trade_s(double around_C, double low, double high) => Assert.InRange(Duty(around_C), low, high);
 
-    // The trade says 45 to 60 % in 25 °C, from memory; a leak in proportion to the difference gives 62 %, and that is what stands here.
+    // The trade says 45 to 60 % in 25 °C, from memory; a leak in proportion to the difference gives 62 %, and that is the value here.
     [Fact]
     public void In_between_it_follows_the_difference() => Assert.Equal(0.62, Duty(25), 0.015);
 

@@ -90,7 +90,7 @@ public class WaterHeaterTests
     }
 
     [Fact]
-    public void On_the_road_it_is_shut_and_still_stands_there()
+    public void On_the_road_it_is_shut_and_keeps_its_node()
     {
         GasAppliance shut = Everything.Heater(Everything.Draws).Shut();
         Assert.True(shut.IsOff);

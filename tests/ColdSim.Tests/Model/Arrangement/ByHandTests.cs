@@ -28,7 +28,7 @@ public class ByHandTests
     }
 
     [Fact]
-    public void Nobody_gets_up_in_the_hours_told()
+    public void Nobody_gets_up_in_the_stated_hours()
     {
         // Starts at 16:00; short in the evening, changed at six.
         OneAtATime by = new() { NobodyGetsUp = [new ClockWindow(17 * 3600, 2 * 3600), new ClockWindow(2 * 3600, 6 * 3600)] };
@@ -38,7 +38,7 @@ public class ByHandTests
     }
 
     [Fact]
-    public void Nobody_walks_out_again_within_the_time_told()
+    public void Nobody_changes_again_within_the_stated_time()
     {
         Rig rig = Two(new OneAtATime { NoticedAfter_s = 300, BetweenWalks_s = 7200 }, 0.5) with { Appliances = [Draw(60_000)] };
         Trace run = Run(rig, Steady(-30), 12);

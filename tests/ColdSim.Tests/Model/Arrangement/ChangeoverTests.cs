@@ -11,7 +11,7 @@ namespace ColdSim.Tests.Model.Arrangement;
 
 public class ChangeoverTests
 {
-    private const double Psi_Pa = 6894.757293168361;
+    private const double Psi_Pa = ColdSim.Physics.Units.ConversionFactors.Psi_Pa;
     private const double Sea_Pa = 101_325;
     private const double HeatingValue_J_kg = 50.33e6;
 

@@ -51,7 +51,7 @@ public class OpenTogetherTests
     }
 
     [Fact]
-    public void The_one_that_stands_warmer_gives_more_and_both_keep_one_pressure()
+    public void The_warmer_one_gives_more_and_both_keep_one_pressure()
     {
         CylinderSpecification sheltered = Bottle("20 lb", 0.7).Fixed(1), open = Bottle("20 lb", 0.7).Fixed(3);
         Trace run = Run(Together(sheltered, open), Steady(-5), 5);
@@ -98,7 +98,7 @@ public class OpenTogetherTests
     }
 
     [Fact]
-    public void An_empty_one_beside_a_full_one_only_stands_at_its_pressure()
+    public void An_empty_one_beside_a_full_one_only_takes_its_pressure()
     {
         CylinderSpecification empty = Bottle("20 lb", 0.9) with { Contents_kg = 0.1, InitialTemperature_K = 263.15 };
         Trace run = Run(Together(empty, Bottle("30 lb", 0.8)) with { Appliances = [Draw(8000)] }, Steady(-10), 8);
@@ -109,7 +109,7 @@ public class OpenTogetherTests
 
     [Fact]
     [Trait("Category", "Slow")]
-    public void Books_close_whatever_stands_together()
+    public void Ledger_closes_whatever_is_open_together()
         => Gen.Select(Gen.Double[0.03, 0.9], Gen.Double[0.03, 0.9], Gen.Double[-35, 10], Gen.Double[-10, 10], Gen.Double[2000, 60_000], Gen.Double[0.5, 5])
             .Sample((fillA, fillB, air_C, apart_K, draw_Btu_h, conductance_W_K) =>
             {

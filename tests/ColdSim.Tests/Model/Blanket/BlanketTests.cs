@@ -81,7 +81,7 @@ public class BlanketTests
 
     // 49 CFR and the compressed-gas trade: no cylinder above 125 °F. 100 W into 2 kg of propane warms it some 45 K in an hour.
     [Fact]
-    public void A_stuck_thermostat_passes_125_F_and_is_told()
+    public void A_stuck_thermostat_passes_125_F_and_is_reported()
     {
         BlanketSpecification stuck = Of(150) with { StuckOn = true };
         Trace run = Run(new Rig { Cylinders = [Bottle("20 lb", 0.15) with { InitialTemperature_K = 278.15, Blanket = stuck }] }, Steady(5), 12);

@@ -43,7 +43,7 @@ public class ClosedFormTests
     }
 
     [Fact]
-    public void A_steady_coach_stands_gains_over_conductance_above_outside()
+    public void A_steady_coach_is_gains_over_conductance_above_outside()
     {
         CoachSpecification coach = OneNode(100, 0.3e6) with { InternalGains_W = 2000 };
         Assert.Equal(20, Run(Unheated(coach), Steady(-10, 30), 24).Last.Inside_K - Zero_K + 10, 1e-6);

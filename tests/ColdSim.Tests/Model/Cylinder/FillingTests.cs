@@ -8,8 +8,8 @@ namespace ColdSim.Tests.Model.Cylinder;
 /// <summary>Sizes and fillings against the trade's numbers.</summary>
 public class FillingTests
 {
-    private const double Pound_kg = 0.45359237;
-    private const double Psi_Pa = 6894.757293168361;
+    private const double Pound_kg = ColdSim.Physics.Units.ConversionFactors.Pound_kg;
+    private const double Psi_Pa = ColdSim.Physics.Units.ConversionFactors.Psi_Pa;
     private const double Water60F_kg_m3 = 999.016;
 
     private static double Fahrenheit(double f) => (f + 459.67) / 1.8;

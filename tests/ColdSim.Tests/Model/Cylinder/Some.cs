@@ -8,7 +8,7 @@ namespace ColdSim.Tests.Model.Cylinder;
 /// <summary>Cylinders and weathers for tests, made up or drawn at random from what is sane.</summary>
 internal static class Some
 {
-    public const double Zero_K = 273.15;
+    public const double Zero_K = ColdSim.Physics.Units.ConversionFactors.ZeroCelsius_K;
     public const double Sea_Pa = StandardAtmosphere.SeaLevel_Pa;
 
     /// <summary>A cylinder under a roof in still, shaded air at the weather's own temperature: no wind factor, no sky, no sun.</summary>

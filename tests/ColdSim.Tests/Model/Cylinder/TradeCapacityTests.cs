@@ -18,16 +18,16 @@ namespace ColdSim.Tests.Model.Cylinder;
 /// <para>
 /// No rule states wind, shelter, humidity or frost. One set of conditions serves all rows: a light breeze of 1.5 m/s at the cylinder,
 /// surroundings at air temperature, no sun, dry air, a wall without frost, steel 2.4 mm thick as a fin above the liquid (none for
-/// tanks). It was chosen beforehand and fitted to no row. Behind the table stand 11 to 14 W/m²K on the wetted wall, which
+/// tanks). It was chosen beforehand and fitted to no row. The table corresponds to 11 to 14 W/m²K on the wetted wall, which
 /// that breeze gives; behind the rule for tanks 18 to 19, which takes about 5 m/s. See docs/model-checks.md.
 /// </para>
 /// </remarks>
 public class TradeCapacityTests
 {
     private const double Breeze_m_s = 1.5;
-    private const double BtuPerHour_W = 0.29307107017222;
+    private const double BtuPerHour_W = ColdSim.Physics.Units.ConversionFactors.BtuPerHour_W;
     private const double HeatingValue_J_kg = 50.33e6;
-    private const double Pound_kg = 0.45359237;
+    private const double Pound_kg = ColdSim.Physics.Units.ConversionFactors.Pound_kg;
     private const double Inch_m = 0.0254;
     private const double Gallon_m3 = 3.785411784e-3;
 

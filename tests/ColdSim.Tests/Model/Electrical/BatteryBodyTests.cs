@@ -6,7 +6,7 @@ namespace ColdSim.Tests.Model.Electrical;
 
 public class BatteryBodyTests
 {
-    private const double Zero_K = 273.15;
+    private const double Zero_K = ColdSim.Physics.Units.ConversionFactors.ZeroCelsius_K;
     private const double Hundred_J = 100 * NominalVoltage.AmpereHour_J;
 
     private static BatteryBody Bank(BatteryChemistry chemistry) => new(BatterySpecification.Of(chemistry, Hundred_J));

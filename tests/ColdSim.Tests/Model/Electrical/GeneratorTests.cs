@@ -1,12 +1,13 @@
 using ColdSim.Model;
 using ColdSim.Model.Electrical;
+using ColdSim.Model.Furnace;
 using Xunit;
 
 namespace ColdSim.Tests.Model.Electrical;
 
 public class GeneratorTests
 {
-    private const double PoundAnHour_W = 0.45359237 * 50.33e6 / 3600;
+    private const double PoundAnHour_W = ColdSim.Physics.Units.ConversionFactors.Pound_kg * 50.33e6 / 3600;
 
     private static readonly GeneratorSpecification Set = new() { Rated_W = 3000 };
 

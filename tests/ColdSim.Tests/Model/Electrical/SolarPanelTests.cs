@@ -50,7 +50,7 @@ public class SolarPanelTests
         Assert.InRange(clear.LevelSun_W_m2, 350, 450);
         Assert.Equal(0, clear.WindowSun_W_m2);
         Assert.Equal(0, new WeatherSeries(rows, new WeatherDefaults(), new SiteSpecification()).At(0, ref row).LevelSun_W_m2);
-        WeatherRow[] told = [.. rows.Select(r => r with { Sun_W_m2 = 123 })];
-        Assert.Equal(123, new WeatherSeries(told, new WeatherDefaults(), Place).At(0, ref row).LevelSun_W_m2);
+        WeatherRow[] stated = [.. rows.Select(r => r with { Sun_W_m2 = 123 })];
+        Assert.Equal(123, new WeatherSeries(stated, new WeatherDefaults(), Place).At(0, ref row).LevelSun_W_m2);
     }
 }

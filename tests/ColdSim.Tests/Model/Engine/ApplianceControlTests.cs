@@ -48,7 +48,7 @@ public class ApplianceControlTests
     }
 
     [Fact]
-    public void The_end_of_its_hours_ends_its_wanting()
+    public void The_end_of_its_hours_ends_its_demand()
     {
         ApplianceControl control = InHours(new ClockWindow(11 * 3600, 13 * 3600));
         control.Update(Low_Pa, 0);

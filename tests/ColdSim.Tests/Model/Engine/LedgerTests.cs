@@ -114,7 +114,7 @@ public class LedgerTests
     [InlineData("BatteryLoss")]
     public void A_flux_read_one_part_in_ten_thousand_wrong_breaks_the_books(string flux)
     {
-        FluxKind kind = Enum.Parse<FluxKind>(flux);
+        IntegralKind kind = Enum.Parse<IntegralKind>(flux);
         Trace run = Run(Busy, Dull, 12, ledger: new Ledger(kind, 1.0001));
         Assert.False(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
         Assert.True(Run(Busy, Dull, 12, ledger: new Ledger(kind, 1)).Result.Ledger.Closes);
@@ -122,7 +122,7 @@ public class LedgerTests
 
     [Fact]
     public void Every_flux_is_misread_above()
-        => Assert.Equal(Enum.GetNames<FluxKind>().Length - 1,
+        => Assert.Equal(Enum.GetNames<IntegralKind>().Length - 1,
             typeof(LedgerTests).GetMethod(nameof(A_flux_read_one_part_in_ten_thousand_wrong_breaks_the_books))!
                 .GetCustomAttributes(typeof(InlineDataAttribute), false).Length);
 

@@ -170,7 +170,7 @@ public class MixedGasTests
         {
         }
 
-        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot snapshot)
         {
         }
     }

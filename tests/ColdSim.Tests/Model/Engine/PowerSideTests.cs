@@ -2,6 +2,7 @@ using ColdSim.Model;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Furnace;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
 using CsCheck;
@@ -50,7 +51,7 @@ public class PowerSideTests
     }
 
     [Fact]
-    public void A_fan_that_is_not_told_draws_what_is_usual_for_its_furnace()
+    public void A_fan_that_is_not_stated_draws_what_is_usual_for_its_furnace()
         => Assert.Equal(FurnaceSpecification.UsualFanCurrent_A(20_000 * Btu_h) * 12, Run(Powered(Bank(500)), Steady(-12), 3).Steps.Max(s => s.Power!.Load_W[PowerSpecification.FanPlace]), 1e-9);
 
     [Fact]

@@ -126,7 +126,7 @@ public class SimulationTests
     }
 
     [Fact]
-    public void A_dry_cylinder_is_told_once_and_everything_goes_out()
+    public void A_dry_cylinder_is_reported_once_and_everything_goes_out()
     {
         Trace run = Run(new Rig { Cylinders = [Bottle("5 lb", 0.3)], Appliances = [Draw(5000)] }, Steady(5), 8);
         Assert.Single(run.Times_s(EventKind.LiquidGone));
@@ -237,13 +237,13 @@ public class SimulationTests
     {
         public void Stepped(StepRecord record) => seen(record);
 
-        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot snapshot)
         {
         }
     }
 
     [Fact]
-    public void Events_of_long_steps_stand_within_a_second_of_those_of_short_ones()
+    public void Events_of_long_steps_are_within_a_second_of_those_of_short_ones()
     {
         Rig rig = Bound(20_000) with { Cylinders = [Bottle("20 lb", 0.25).Fixed(3)], Coach = OneNode(160, 1.2e6) };
         Trace coarse = Run(rig, Steady(-18), 5), fine = Run(rig, Steady(-18), 5, step_s: 1);
@@ -295,7 +295,7 @@ public class SimulationTests
 
         public void Stepped(StepRecord record) => Steps++;
 
-        public void Happened(in SimulationEvent happened, in RunSnapshot moment)
+        public void Happened(in SimulationEvent happened, in RunSnapshot snapshot)
         {
             if (happened.Kind == EventKind.Lockout) Lockouts++;
             if (happened.Kind == EventKind.LiquidGone) Dry++;

@@ -91,7 +91,7 @@ public class FurnaceControlTests
     }
 
     [Fact]
-    public void Somebody_awake_resets_it_sooner_and_it_is_told_so()
+    public void Somebody_awake_resets_it_sooner_and_that_is_reported()
         => Assert.EndsWith("968:Reset 985:Lit",
             new Board(Plate, new After(900)).Until(500, true, Low_Pa).Until(1000, true, Good_Pa).Story, StringComparison.Ordinal);
 
@@ -134,7 +134,7 @@ public class FurnaceControlTests
             new Board(Plate).Until(100, true, Good_Pa).Until(120, false, Good_Pa).Until(140, true, Good_Pa).Story);
 
     [Fact]
-    public void A_call_that_ends_while_it_waits_for_gas_leaves_it_wanting_nothing()
+    public void A_call_that_ends_while_it_waits_for_gas_leaves_it_without_demand()
     {
         Board board = new Board(Plate).Until(30, true, Low_Pa);
         Assert.True(board.Control.WantsGas);

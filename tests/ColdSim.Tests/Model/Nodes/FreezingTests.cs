@@ -43,7 +43,7 @@ public class FreezingTests
     }
 
     [Fact]
-    public void Ice_thaws_again_and_is_told_once()
+    public void Ice_thaws_again_and_is_reported_once()
     {
         ThermalNode pipe = Everything.Pipe(-1, 1) with { Initial_K = 274.15 };
         Trace run = Rigs.Run(new Rig { Cylinders = [BigTank()], Water = [pipe] }, Changing(h => h < 6 ? -10 : 8, 40), 30);

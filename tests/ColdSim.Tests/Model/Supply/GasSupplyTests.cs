@@ -29,11 +29,11 @@ public class GasSupplyTests
     public void An_appliance_takes_by_the_square_root_of_pressure_up_to_its_full_gas()
     {
         GasLoad load = new(1e-4, 2400);
-        Assert.Equal(0, load.Taken_frac(0));
-        Assert.Equal(0, load.Taken_frac(-5));
-        Assert.Equal(0.5, load.Taken_frac(600), 1e-12);
-        Assert.Equal(1, load.Taken_frac(2400));
-        Assert.Equal(1, load.Taken_frac(3000));
+        Assert.Equal(0, load.Satisfied_frac(0));
+        Assert.Equal(0, load.Satisfied_frac(-5));
+        Assert.Equal(0.5, load.Satisfied_frac(600), 1e-12);
+        Assert.Equal(1, load.Satisfied_frac(2400));
+        Assert.Equal(1, load.Satisfied_frac(3000));
     }
 
     [Fact]
@@ -42,13 +42,13 @@ public class GasSupplyTests
         {
             GasSupply supply = Open(loads);
             SupplyPoint point = supply.At(cylinder_Pa, air_Pa, gas_K);
-            double slack = 1e-6 * supply.Asked_kg_s;
+            double slack = 1e-6 * supply.Demand_kg_s;
             Assert.Equal(point.Flow_kg_s, Enumerable.Range(0, loads.Length).Sum(i => supply.Taken_kg_s(i, point)), slack);
             double highestFull_Pa = loads.Max(l => l.FullPressure_Pa);
             if (point.IsFull)
             {
-                Assert.Equal(supply.Asked_kg_s, point.Flow_kg_s, 1e-15);
-                Assert.True(Regulator.Flow_kg_s(highestFull_Pa, cylinder_Pa, air_Pa, gas_K) >= supply.Asked_kg_s - slack);
+                Assert.Equal(supply.Demand_kg_s, point.Flow_kg_s, 1e-15);
+                Assert.True(Regulator.Flow_kg_s(highestFull_Pa, cylinder_Pa, air_Pa, gas_K) >= supply.Demand_kg_s - slack);
                 Assert.True(supply.Delivery_Pa(point, cylinder_Pa, air_Pa, gas_K) >= highestFull_Pa - 2);
             }
             else
@@ -66,7 +66,7 @@ public class GasSupplyTests
             kept.At(cylinder_Pa, 90_000, 260);
             double gas_K = 260 + drift_K, air_Pa = 90_000 + drift_Pa;
             SupplyPoint now = kept.At(cylinder_Pa, air_Pa, gas_K), anew = Open(loads).At(cylinder_Pa, air_Pa, gas_K);
-            return Math.Abs(now.Flow_kg_s - anew.Flow_kg_s) <= 1e-6 * kept.Asked_kg_s;
+            return Math.Abs(now.Flow_kg_s - anew.Flow_kg_s) <= 1e-6 * kept.Demand_kg_s;
         }, iter: 5000);
 
     [Fact]
@@ -75,7 +75,7 @@ public class GasSupplyTests
         {
             GasSupply supply = Open(loads);
             SupplyPoint low = supply.At(cylinder_Pa, air_Pa, 250), high = supply.At(cylinder_Pa * (1 + more), air_Pa, 250);
-            return Enumerable.Range(0, loads.Length).All(i => supply.Taken_kg_s(i, high) >= supply.Taken_kg_s(i, low) - 1e-6 * supply.Asked_kg_s);
+            return Enumerable.Range(0, loads.Length).All(i => supply.Taken_kg_s(i, high) >= supply.Taken_kg_s(i, low) - 1e-6 * supply.Demand_kg_s);
         }, iter: 5000);
 
     [Fact]
@@ -83,9 +83,9 @@ public class GasSupplyTests
         => Gen.Select(Loads, Gen.Double[0, 1]).Sample((loads, part) =>
         {
             GasSupply supply = Open(loads);
-            double flow_kg_s = part * supply.Asked_kg_s;
-            double delivery_Pa = supply.DeliveryTaking_Pa(flow_kg_s);
-            return Math.Abs(loads.Sum(l => l.Full_kg_s * l.Taken_frac(delivery_Pa)) - flow_kg_s) <= 1e-12 * supply.Asked_kg_s;
+            double flow_kg_s = part * supply.Demand_kg_s;
+            double delivery_Pa = supply.DeliveryAtFlow_Pa(flow_kg_s);
+            return Math.Abs(loads.Sum(l => l.Full_kg_s * l.Satisfied_frac(delivery_Pa)) - flow_kg_s) <= 1e-12 * supply.Demand_kg_s;
         }, iter: 5000);
 
     [Fact]
@@ -94,7 +94,7 @@ public class GasSupplyTests
         GasSupply supply = Open(new GasLoad(1e-4, 2600), new GasLoad(1e-5, 2600));
         SupplyPoint none = supply.At(95_000, Sea_Pa, 230);
         Assert.Equal(0, none.Flow_kg_s);
-        Assert.Equal(0, supply.WorstTaken_frac(none));
+        Assert.Equal(0, supply.LowestSatisfied_frac(none));
         supply.Set(0, false);
         Assert.False(supply.IsOpen(0));
         SupplyPoint point = supply.At(500_000, Sea_Pa, 260);
@@ -111,7 +111,7 @@ public class GasSupplyTests
             GasSupply all = Open(loads), fewer = Open(loads);
             fewer.Set(loads.Length - 1, false);
             SupplyPoint a = all.At(cylinder_Pa, Sea_Pa, 250), f = fewer.At(cylinder_Pa, Sea_Pa, 250);
-            return Enumerable.Range(0, loads.Length - 1).All(i => all.Taken_kg_s(i, a) <= fewer.Taken_kg_s(i, f) + 1e-6 * all.Asked_kg_s);
+            return Enumerable.Range(0, loads.Length - 1).All(i => all.Taken_kg_s(i, a) <= fewer.Taken_kg_s(i, f) + 1e-6 * all.Demand_kg_s);
         }, iter: 3000);
 
     [Fact]
@@ -119,9 +119,9 @@ public class GasSupplyTests
         => Gen.Select(Loads, Gen.Double[65_000, 104_000]).Sample((loads, air_Pa) =>
         {
             GasSupply supply = Open(loads);
-            double least_Pa = Regulator.SufficientInlet_Pa(supply.Asked_kg_s, loads.Max(l => l.FullPressure_Pa), air_Pa, 250);
+            double least_Pa = Regulator.SufficientInlet_Pa(supply.Demand_kg_s, loads.Max(l => l.FullPressure_Pa), air_Pa, 250);
             if (double.IsInfinity(least_Pa)) return;
-            Assert.Equal(1, supply.At(least_Pa - 2, air_Pa, 250).Flow_kg_s / supply.Asked_kg_s, 1e-3);
+            Assert.Equal(1, supply.At(least_Pa - 2, air_Pa, 250).Flow_kg_s / supply.Demand_kg_s, 1e-3);
             Assert.True(supply.At(least_Pa + 5, air_Pa, 250).IsFull);
         }, iter: 3000);
 

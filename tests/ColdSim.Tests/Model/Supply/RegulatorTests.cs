@@ -9,8 +9,8 @@ namespace ColdSim.Tests.Model.Supply;
 
 public class RegulatorTests
 {
-    private const double Psi_Pa = 6894.757293168361;
-    private const double InchOfWater_Pa = 249.08890833333;
+    private const double Psi_Pa = ColdSim.Physics.Units.ConversionFactors.Psi_Pa;
+    private const double InchOfWater_Pa = ColdSim.Physics.Units.ConversionFactors.InchOfWater_Pa;
     private const double Sea_Pa = StandardAtmosphere.SeaLevel_Pa;
     private const double HeatingValue_J_kg = 50.33e6;
     private const double RatingGas_K = 288.15;

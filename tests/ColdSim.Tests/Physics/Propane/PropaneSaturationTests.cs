@@ -10,7 +10,7 @@ public class PropaneSaturationTests
 {
     private const double Atmosphere_Pa = 101_325;
     private const double Gallon_m3 = 3.785411784e-3;
-    private const double Pound_kg = 0.45359237;
+    private const double Pound_kg = ColdSim.Physics.Units.ConversionFactors.Pound_kg;
 
     private static double Fahrenheit(double f) => (f + 459.67) / 1.8;
 
@@ -26,7 +26,7 @@ public class PropaneSaturationTests
 
     [Fact, Outside("RocketProps", Field.Propane)]
     public void Latent_heat_at_the_boiling_point_matches_the_published_value()
-        // 0.1 %: the published figure is from an earlier equation and stands 0.07 % above this one.
+        // 0.1 %: the published figure is from an earlier equation and is 0.07 % above this one.
         => Assert.Equal(1, PropaneSaturation.LatentHeat_J_kg(231.036) / 425_877, 1e-3);
 
     [Fact, Outside("RocketProps", Field.Propane)]

@@ -70,7 +70,7 @@ public class SunAndSkyTests
         => Assert.Equal(expected_W_m2, level_W_m2 * HorizontalIrradiance.DiffuseFraction(clearness), 0.5);
 
     [Fact]
-    public void Sun_stands_due_south_at_its_highest_and_a_day_has_one_noon()
+    public void Sun_is_due_south_at_its_highest_and_a_day_has_one_noon()
     {
         SunAngles best = default;
         for (double hour = 0; hour < 24; hour += 1.0 / 60)

@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Model.Electrical;
+using ColdSim.Model.Furnace;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;
 using Xunit;
