@@ -4,13 +4,15 @@ namespace ColdSim.Physics.Fluids;
 public sealed class Fluid
 {
     private readonly HelmholtzEquation _equation;
-    private readonly DensityFit _saturatedDensity;
+    private readonly Func<double, double> _startLiquid_kg_m3, _startVapour_kg_m3;
     private readonly Lazy<SaturationLine> _saturation;
 
-    internal Fluid(string name, double molarMass_kg_mol, HelmholtzEquation equation, DensityFit saturatedDensity)
+    internal Fluid(
+        string name, double molarMass_kg_mol, HelmholtzEquation equation,
+        Func<double, double> startLiquid_kg_m3, Func<double, double> startVapour_kg_m3)
     {
         (Name, MolarMass_kg_mol, _equation) = (name, molarMass_kg_mol, equation);
-        _saturatedDensity = saturatedDensity;
+        (_startLiquid_kg_m3, _startVapour_kg_m3) = (startLiquid_kg_m3, startVapour_kg_m3);
         _saturation = new Lazy<SaturationLine>(() => new SaturationLine(this));
     }
 
@@ -29,23 +31,19 @@ public sealed class Fluid
     public FluidState At(double t_K, double rho_kg_m3) => _equation.At(t_K, rho_kg_m3);
 
     /// <summary>Density of saturated liquid by a short fit, to start the exact solution from. [kg/m³]</summary>
-    internal double RoughLiquidDensity_kg_m3(double t_K) => _saturatedDensity.Liquid_kg_m3(t_K);
+    internal double RoughLiquidDensity_kg_m3(double t_K) => _startLiquid_kg_m3(t_K);
 
     /// <summary>Density of saturated vapour by a short fit, to start the exact solution from. [kg/m³]</summary>
-    internal double RoughVapourDensity_kg_m3(double t_K) => _saturatedDensity.Vapour_kg_m3(t_K);
+    internal double RoughVapourDensity_kg_m3(double t_K) => _startVapour_kg_m3(t_K);
 }
 
 /// <summary>Ancillary equations: short fits of both saturated densities, from which the exact solution starts.</summary>
-/// <remarks>
-/// With θ = 1 − T/Tc: ρ′ = ρc (1 + Σ n θ^t) and ρ″ = ρc exp(w Σ n θ^t), where w is Tc/T or 1 as the authors fitted it. Nothing in the
-/// model uses them directly.
-/// </remarks>
-internal sealed class DensityFit(
-    double tc_K, double rhoc_kg_m3, (double N, double T)[] liquid, (double N, double T)[] vapour, bool reducedByTemperature = true)
+/// <remarks>With θ = 1 − T/Tc: ρ′ = ρc (1 + Σ n θ^t) and ρ″ = ρc exp(Tc/T Σ n θ^t). Nothing in the model uses them directly.</remarks>
+internal sealed class DensityFit(double tc_K, double rhoc_kg_m3, (double N, double T)[] liquid, (double N, double T)[] vapour)
 {
     public double Liquid_kg_m3(double t_K) => rhoc_kg_m3 * (1 + Sum(liquid, t_K));
 
-    public double Vapour_kg_m3(double t_K) => rhoc_kg_m3 * Math.Exp((reducedByTemperature ? tc_K / t_K : 1) * Sum(vapour, t_K));
+    public double Vapour_kg_m3(double t_K) => rhoc_kg_m3 * Math.Exp(tc_K / t_K * Sum(vapour, t_K));
 
     private double Sum((double N, double T)[] terms, double t_K)
     {

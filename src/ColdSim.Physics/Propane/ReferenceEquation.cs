@@ -38,23 +38,33 @@ public static class ReferenceEquation
         new(-0.017486824, 6.75, 1, 14.6, 547.8, 1.093, 0.948),
     ];
 
-    // Within 0.03 % of the full equation from −50 to +60 °C.
-    private static readonly DensityFit SaturatedDensity = new(
-        CriticalTemperature_K, CriticalDensity_kg_m3,
-        [(1.82205, 0.345), (0.65802, 0.74), (0.21109, 2.6), (0.083973, 7.2)],
-        [(-2.4887, 0.3785), (-5.1069, 1.07), (-12.174, 2.7), (-30.495, 5.5), (-52.192, 10), (-134.89, 20)], reducedByTemperature: false);
-
     // The ideal part: ln δ + 3 ln τ + a1 + a2 τ + Σ v ln(1 − exp(−u τ)).
     private static readonly HelmholtzEquation Equation = new(
         CriticalTemperature_K, CriticalDensity_kg_m3, GasConstant_J_kgK, new IdealTerm(3, -4.970583, 4.29352),
         [new(3.043, 1.062478), new(5.874, 3.344237), new(9.337, 5.363757), new(7.922, 11.762957)], Power, Gauss);
 
     /// <summary>Propane as one of the fluids that a gas may be mixed of.</summary>
-    public static Fluid Fluid { get; } = new("propane", MolarMass_kg_mol, Equation, SaturatedDensity);
+    public static Fluid Fluid { get; } = new("propane", MolarMass_kg_mol, Equation, StartLiquidDensity_kg_m3, StartVapourDensity_kg_m3);
 
     /// <summary>The state at a temperature and a density.</summary>
     /// <param name="t_K">Temperature. [K]</param>
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     /// <returns>Properties of the single phase at that point; inside the two-phase dome those of the metastable phase.</returns>
     public static FluidState At(double t_K, double rho_kg_m3) => Equation.At(t_K, rho_kg_m3);
+
+    // The ancillary equations of the same paper, with θ = 1 − T/Tc, from which the exact solution of the saturation line starts: within
+    // 0.03 % of it from −50 to +60 °C.
+    private static double StartLiquidDensity_kg_m3(double t_K)
+    {
+        double th = 1 - t_K / CriticalTemperature_K;
+        return CriticalDensity_kg_m3 * (1 + 1.82205 * Math.Pow(th, 0.345) + 0.65802 * Math.Pow(th, 0.74)
+            + 0.21109 * Math.Pow(th, 2.6) + 0.083973 * Math.Pow(th, 7.2));
+    }
+
+    private static double StartVapourDensity_kg_m3(double t_K)
+    {
+        double th = 1 - t_K / CriticalTemperature_K;
+        return CriticalDensity_kg_m3 * Math.Exp(-2.4887 * Math.Pow(th, 0.3785) - 5.1069 * Math.Pow(th, 1.07)
+            - 12.174 * Math.Pow(th, 2.7) - 30.495 * Math.Pow(th, 5.5) - 52.192 * Math.Pow(th, 10) - 134.89 * Math.Pow(th, 20));
+    }
 }
