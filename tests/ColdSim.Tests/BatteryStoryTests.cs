@@ -38,7 +38,7 @@ public class BatteryStoryTests
     }
 
     [Fact]
-    public void The_coach_freezes_for_it()
+    public void The_coach_freezes_when_the_battery_is_flat()
         => Assert.True(Story.Value.Nights[1].FreezingAt > Story.Value.Nights[1].Power!.FlatAt);
 
     [Fact]

@@ -29,7 +29,7 @@ public class DemoStoryTests
     private static bool IsBeforeDawn(DateTimeOffset time) => time.TimeOfDay < new TimeSpan(7, 0, 0) || time.TimeOfDay > new TimeSpan(17, 0, 0);
 
     [Fact]
-    public void It_has_three_nights_and_runs_to_its_end()
+    public void The_demo_has_three_nights_and_runs_to_its_end()
     {
         Assert.Equal(3, Story.Value.Nights.Count);
         Assert.Equal(ColdSim.Model.Engine.RunEnd.Complete, Story.Value.End);
@@ -75,7 +75,7 @@ public class DemoStoryTests
     [InlineData(45)]
     [InlineData(30)]
     [InlineData(15)]
-    public void A_shorter_step_tells_the_same_story(double step_s)
+    public void A_shorter_step_gives_the_same_story(double step_s)
     {
         RunReport fine = Stepped(step_s);
         Assert.Equal(1, fine.Summary.GasUsed.Kilograms / Story.Value.Summary.GasUsed.Kilograms, 1e-3);

@@ -104,7 +104,7 @@ public class AppliancesReaderTests
     [InlineData("[[draw]]\nrate = \"1 W\"\nname = \"generator\"\n[generator]\nrated = \"2 kW\"\n[battery]\ncapacity = \"100 Ah\"\n", "s.toml:10:8: 'name' is \"generator\", and the scenario's own generator is called so; accepted: a name of its own")]
     [InlineData("[[heater]]\nname = \"a\"\nruns_on = \"wood\"\noutput = \"1 kW\"\n[[heater]]\nname = \"a\"\nruns_on = \"wood\"\noutput = \"1 kW\"\n", "s.toml:13:8: 'name' is \"a\", and another heater is called so; accepted: a name of its own")]
     [InlineData("[battery]\ncapacity = \"100 Ah\"\n[[load]]\nname = \"a\"\ndraws = \"1 A\"\n[[load]]\nname = \"a\"\ndraws = \"1 A\"\n", "s.toml:14:8: 'name' is \"a\", and another load is called so; accepted: a name of its own")]
-    public void A_name_that_stands_twice_is_refused(string text, string expected) => Assert.Contains(expected, Fixtures.Faults(Head + text));
+    public void A_name_used_twice_is_refused(string text, string expected) => Assert.Contains(expected, Fixtures.Faults(Head + text));
 
     [Fact]
     public void A_draw_may_be_called_furnace_where_there_is_none()
@@ -160,7 +160,7 @@ public class AppliancesReaderTests
     }
 
     [Fact]
-    public void What_is_taken_for_granted_is_said()
+    public void What_is_assumed_is_listed()
     {
         IReadOnlyList<string> assumed = Assumed("[[refrigerator]]\n[[water_heater]]\n[[pipe]]\nlength = \"1 m\"\nwhere = \"outside\"\n");
         Assert.Contains("refrigerator: input not given, taken as 1,500 BTU/h", assumed);

@@ -31,7 +31,7 @@ public class ChanceResultsTests
     }
 
     [Fact]
-    public void The_table_of_errors_is_read_and_the_fit_stands_in()
+    public void The_table_of_errors_is_read_and_the_fit_is_used_without_it()
     {
         Scenario stated = Fixtures.Read(Fixtures.Least + "\n[chance]\ntemperature_error = \"5 °F\"\ntail = 6\nreading_error = \"2 lb\"\nwanted = 0.95\n").Scenario!;
         Assert.Equal(5 / 1.8, stated.Errors.Temperature.Value, 9);

@@ -9,7 +9,7 @@ namespace ColdSim.Tests.Files;
 public class CompareResultsTests
 {
     [Fact]
-    public void Numbers_times_and_words_stand_under_their_keys()
+    public void Json_has_numbers_times_and_words_under_their_keys()
     {
         JsonElement root = Json().RootElement;
         Assert.Equal(Ranking.Rule, root.GetProperty("rule").GetString());

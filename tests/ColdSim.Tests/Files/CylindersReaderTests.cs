@@ -22,7 +22,7 @@ public class CylindersReaderTests
     }
 
     [Fact]
-    public void Cylinders_are_used_in_the_order_written_unless_told()
+    public void Cylinders_are_used_in_the_order_written_unless_an_order_is_given()
     {
         Assert.Equal(["left", "right"], Read(Two).Cylinders.Select(c => c.Label));
         Assert.Equal(["right", "left"], Read(Two + "[arrangement]\norder = [2, 1]\n").Cylinders.Select(c => c.Label));
@@ -30,11 +30,11 @@ public class CylindersReaderTests
     }
 
     [Fact]
-    public void Two_alike_without_names_may_be_put_in_order_by_number()
+    public void Two_equal_cylinders_without_names_may_be_put_in_order_by_number()
         => Assert.Equal(2, Read(Head + "[[cylinder]]\nsize = \"20 lb\"\n[[cylinder]]\nsize = \"20 lb\"\n[arrangement]\norder = [2, 1]\n").Cylinders.Count);
 
     [Fact]
-    public void Alike_ones_are_told_apart_by_number()
+    public void Equal_cylinders_are_numbered()
     {
         Rig rig = Read(Head + "[[cylinder]]\nsize = \"20 lb\"\n[[cylinder]]\nsize = \"20 lb\"\n[[cylinder]]\nsize = \"30 lb\"\n");
         Assert.Equal(["20 lb no. 1", "20 lb no. 2", "30 lb"], Enumerable.Range(0, 3).Select(rig.NameOf));
@@ -106,7 +106,7 @@ public class CylindersReaderTests
         => Assert.Contains(Fixtures.Faults(Head + string.Concat(Enumerable.Repeat("[[cylinder]]\nsize = \"20 lb\"\n", 5))), f => f.Contains("5 cylinders; accepted: up to 4", StringComparison.Ordinal));
 
     [Fact]
-    public void Every_cylinder_s_faults_are_told_at_once()
+    public void Every_cylinders_faults_are_reported_at_once()
         => Assert.Equal(2, Fixtures.Faults(Two.Replace("\"20 lb\"", "\"21 lb\"", StringComparison.Ordinal).Replace("\"30 lb\"", "\"31 lb\"", StringComparison.Ordinal)).Length);
 
     [Fact]

@@ -22,7 +22,7 @@ public class ExplainResultsTests
     }
 
     [Fact]
-    public void A_blend_stands_in_the_chain_and_propane_alone_leaves_its_places_empty()
+    public void The_chain_of_cause_has_a_blends_fields_which_are_null_for_propane_alone()
     {
         JsonElement chain = Json(Blended).GetProperty("chain"), propane = Json(Explained.Of(Limit.Regulator)).GetProperty("chain");
         Assert.Equal(0.55, chain.GetProperty("liquid").GetProperty("n_butane").GetDouble());

@@ -28,7 +28,7 @@ public class GasReaderTests
     }
 
     [Fact]
-    public void A_grade_is_taken_as_the_page_says_and_told()
+    public void A_grade_has_the_composition_of_the_page_and_is_listed_as_assumed()
     {
         ReadResult result = Fixtures.Read(Head + "[gas]\ngrade = \"winter blend\"\n");
         GasSpecification gas = result.Scenario!.Rig.Gas;
@@ -58,7 +58,7 @@ public class GasReaderTests
     [InlineData("[gas]\ngrade = \"summer blend\"\n[gas.by_mass]\npropane = 1\n", "'by_mass' beside 'grade'")]
     [InlineData("[gas.by_mass]\npropan = 1\n", "unknown key 'propan' in [gas.by_mass]; did you mean 'propane'?")]
     [InlineData("[gas]\ngrade = \"summer blend\"\n[[refill]]\nat = 2025-01-14T18:00:00-07:00\n", "a refill of a mixed gas")]
-    public void A_fault_is_told_with_its_place(string gas, string told)
+    public void A_fault_is_reported_with_its_place(string gas, string told)
         => Assert.Contains(Fixtures.Faults(Head + gas), f => f.Contains(told, StringComparison.Ordinal));
 
     [Fact]
@@ -70,7 +70,7 @@ public class GasReaderTests
     }
 
     [Fact]
-    public void Curves_and_report_of_a_blend_tell_its_butanes()
+    public void Curves_and_report_of_a_blend_have_its_butanes()
     {
         RunReport report = NightRun.Of(Fixtures.Read(Head + "[gas]\ngrade = \"winter blend\"\n").Scenario!);
         using StringWriter csv = new();

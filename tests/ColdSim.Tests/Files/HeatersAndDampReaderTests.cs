@@ -39,7 +39,7 @@ public class HeatersAndDampReaderTests
     }
 
     [Fact]
-    public void Damp_is_followed_where_its_table_stands_and_takes_people_and_floor()
+    public void Damp_is_followed_where_its_table_is_given_and_uses_people_and_floor()
     {
         Assert.Null(Read(Coach).Rig.Coach!.Moisture);
         MoistureSpecification damp = Read("\n[people]\ncount = 3\n" + Coach + "[coach.moisture]\n").Rig.Coach!.Moisture!;
@@ -59,7 +59,7 @@ public class HeatersAndDampReaderTests
     }
 
     [Fact]
-    public void What_runs_on_shore_power_and_has_none_is_told()
+    public void What_runs_on_shore_power_and_has_none_gives_a_warning()
     {
         ReadResult read = Fixtures.Read(Fixtures.Least + Coach
             + "[[heater]]\nname = \"fan heater\"\nruns_on = \"shore\"\noutput = \"1,500 W\"\n\n[[refrigerator]]\ninput = \"1,500 BTU/h\"\nelectric = \"300 W\"\n");

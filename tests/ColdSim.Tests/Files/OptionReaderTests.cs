@@ -123,7 +123,7 @@ public class OptionReaderTests
     [InlineData("\"weather.file\" = \"x.csv\"", "s.toml:19:1: an option may not change 'weather.file'; all options have the scenario's own nights, weather file and verdict")]
     [InlineData("\"cylinder.left\" = 1\ncylinder.left = 0.5", "s.toml:20:10: key 'cylinder.left' is given twice; it stands first in line 19")]
     [InlineData("", "s.toml:18:1: the option changes nothing; accepted: a table [option.set] of keys such as \"cylinder.size\" = \"40 lb\"")]
-    public void A_fault_is_told_at_the_options_own_line(string set, params string[] expected)
+    public void A_fault_is_reported_at_the_options_own_line(string set, params string[] expected)
         => Assert.Equal(expected, Fixtures.Faults($"{Rig}\n[[option]]\nname = \"x\"\n[option.set]\n{set}"));
 
     [Theory]
@@ -134,11 +134,11 @@ public class OptionReaderTests
     [InlineData("[[option]]\nname = \" \"\n[option.set]\n\"cylinder.left\" = 1", "s.toml:17:8: 'name' is empty, too long or more than a line; accepted: a text of 1 to 60 characters")]
     [InlineData("[[option]]\nname = \"As it is\"\n[option.set]\n\"cylinder.left\" = 1", "s.toml:17:8: 'name' is \"As it is\", which is what the scenario without changes is called")]
     [InlineData("[option]\nname = \"x\"", "s.toml:16:1: 'option' is a table; accepted: tables [[option]]")]
-    public void A_fault_of_the_option_itself_is_told_with_its_place(string option, string expected)
+    public void A_fault_of_the_option_itself_is_reported_with_its_place(string option, string expected)
         => Assert.Equal([expected], Fixtures.Faults($"{Rig}\n{option}"));
 
     [Fact]
-    public void All_faults_of_all_options_are_told_at_once_and_the_bases_only_once()
+    public void All_faults_of_all_options_are_reported_at_once_and_the_bases_only_once()
         => Assert.Equal(
             [
                 "s.toml:7:9: 'input': 'mph' is not a unit of power; accepted for power: W, kW, BTU/h, kBTU/h",

@@ -17,7 +17,7 @@ public class ResultsTests
     internal const string ComparisonTitle = "## The comparison";
 
     [Fact]
-    public void Numbers_times_and_words_stand_under_their_keys()
+    public void Json_has_numbers_times_and_words_under_their_keys()
     {
         JsonElement root = Json().RootElement;
         Assert.Equal("runs_short", root.GetProperty("summary").GetProperty("verdict").GetString());
@@ -70,7 +70,7 @@ public class ResultsTests
     }
 
     [Fact]
-    public void Curves_are_rows_a_minute_apart()
+    public void Csv_has_rows_a_minute_apart()
     {
         using StringWriter text = new();
         SeriesCsv.Write(Reports.Short(), text);

@@ -55,7 +55,7 @@ public class ScenarioFaultTests
     [InlineData("[place]\nlatitude = 45", "s.toml:6:1: latitude and longitude belong together; accepted: both or neither")]
     [InlineData("[regulator]\ndroop = \"1 kPa\"\nset_point = \"1 kPa\"", "s.toml:6:1: the droop is not smaller than the set point")]
     [InlineData("[thermostat]\nday = \"20 K\"", "s.toml:6:7: 'day' is 20 K; accepted: \"0 °C\" to \"35 °C\"")]
-    public void A_fault_is_told_with_its_place(string more, string expected)
+    public void A_fault_is_reported_with_its_place(string more, string expected)
         => Assert.Equal([expected], Fixtures.Faults(Fixtures.Least + "\n" + more));
 
     [Theory]
@@ -63,11 +63,11 @@ public class ScenarioFaultTests
     [InlineData("[weather]\n[cylinder]\n", "s.toml:1:1: [weather] lacks 'file'; accepted: the name of a weather CSV", "s.toml:2:1: [cylinder] lacks 'size'; accepted: size, or water_capacity with diameter")]
     [InlineData("[weather]\nfile = \"x.csv\"\n[cylinder]\nsize = \"20 kb\"", "s.toml:2:8: the weather file 'x.csv' cannot be opened: there is no such file", "s.toml:4:8: no common size is called \"20 kb\"; " + Sizes)]
     [InlineData("[weather]\nfile = 3\n[cylinder]\nwater_capacity = \"20 L\"", "s.toml:2:8: 'file' is the number 3; accepted: a text in quotes", "s.toml:3:1: [cylinder] lacks 'diameter'; accepted: \"10 cm\" to \"3 m\"")]
-    public void What_is_missing_is_told_at_its_header(string scenario, string first, string second)
+    public void What_is_missing_is_reported_at_its_header(string scenario, string first, string second)
         => Assert.Equal([first, second], Fixtures.Faults(scenario));
 
     [Fact]
-    public void Many_faults_are_told_at_once_in_order_of_place()
+    public void Many_faults_are_reported_at_once_in_order_of_place()
         => Assert.Equal(
             [
                 "s.toml:1:1: unknown key 'titel' at the top level; did you mean 'title'?",
@@ -111,7 +111,7 @@ public class ScenarioFaultTests
         => Assert.StartsWith("s.toml:1:1: not TOML: ", Assert.Single(Fixtures.Faults("a = " + new string('[', 100_000))), StringComparison.Ordinal);
 
     [Fact]
-    public void Damage_to_a_scenario_is_told_and_never_thrown()
+    public void Damage_to_a_scenario_is_reported_and_never_thrown()
     {
         byte[] whole = Encoding.UTF8.GetBytes(string.Join('\n', ScenarioReaderTests.ExampleLines()));
         string weather = StarterScenario.WeatherText();

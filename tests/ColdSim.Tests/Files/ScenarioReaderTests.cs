@@ -153,7 +153,7 @@ public class ScenarioReaderTests
     }
 
     [Fact]
-    public void Skirting_carries_the_same_heat_as_the_buffer_it_stands_for()
+    public void Skirting_carries_the_same_heat_as_the_buffer_it_replaces()
     {
         CoachSpecification coach = Coach("""
             [coach]
@@ -226,7 +226,7 @@ public class ScenarioReaderTests
             Fixtures.Faults(Fixtures.Least.ReplaceLineEndings("\n").Replace("file = \"w.csv\"\n", "file = \"w.csv\"\nfrom = 2025-01-15\nto = 2025-01-13\n", StringComparison.Ordinal)));
 
     [Fact]
-    public void What_was_taken_is_named()
+    public void What_was_assumed_is_named()
     {
         IReadOnlyList<string> assumptions = Good(Fixtures.Least).Assumptions;
         Assert.Contains("wind: not in the weather file, taken as 2.0 m/s", assumptions);
@@ -235,7 +235,7 @@ public class ScenarioReaderTests
     }
 
     [Fact]
-    public void What_is_given_is_not_called_taken()
+    public void A_given_value_is_not_listed_as_assumed()
     {
         IReadOnlyList<string> assumptions = Good("""
             [weather]

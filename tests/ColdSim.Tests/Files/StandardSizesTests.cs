@@ -7,7 +7,7 @@ namespace ColdSim.Tests.Files;
 public class StandardSizesTests
 {
     [Fact]
-    public void The_table_is_whole()
+    public void Every_standard_size_has_all_its_numbers()
     {
         Assert.Equal(13, StandardSize.All.Count);
         Assert.Equal(13, StandardSize.All.Select(s => s.Name).Distinct().Count());

@@ -45,7 +45,7 @@ public class TripReaderTests
     [InlineData("requalify_years = 5", "s.toml:5:1: 'requalify_years' without 'stamped'; accepted: stamped, the day from which they count")]
     [InlineData("[people]\ncarries = \"1 t\"", "s.toml:6:11: 'carries': unknown unit 't'; accepted for mass: kg, g, lb, oz; did you mean 'g'?")]
     [InlineData(Stop + "[[draw]]\nrate = \"1 kW\"\n[[option]]\nname = \"b\"\n[option.set]\n\"stop.1.to\" = 2025-01-14T19:00:00", "s.toml:13:1: an option may not change 'stop.1.to'; all options have the scenario's own nights, weather file and verdict")]
-    public void A_fault_is_told_with_its_place(string more, string expected)
+    public void A_fault_is_reported_with_its_place(string more, string expected)
         => Assert.Equal([expected], Fixtures.Faults(Fixtures.Least + "\n" + more));
 
     [Fact]

@@ -33,7 +33,7 @@ public class TripResultsTests
     }
 
     [Fact]
-    public void Numbers_and_words_stand_under_their_keys()
+    public void Json_has_numbers_and_words_under_their_keys()
     {
         JsonElement root = Json().RootElement;
         Assert.Equal(14, root.GetProperty("nights").GetArrayLength());
@@ -59,7 +59,7 @@ public class TripResultsTests
     }
 
     [Fact]
-    public void Csv_tells_the_gas_of_each_appliance_and_the_12_V_side()
+    public void Csv_has_the_gas_of_each_appliance_and_the_12_V_side()
     {
         TripReport report = TwoNights(Powered with { Appliances = [Rigs.Draw(1_500) with { Name = "fridge" }] });
         string[][] cells = Cells(report);
@@ -97,7 +97,7 @@ public class TripResultsTests
     }
 
     [Fact]
-    public void Who_drew_what_water_and_the_12_V_side_stand_in_each_night()
+    public void Trip_json_has_who_drew_what_water_and_the_12_V_side_of_each_night()
     {
         JsonElement night = Json(WithEverything).RootElement.GetProperty("nights")[0];
         Assert.Equal(["furnace", "stove"], night.GetProperty("gas_by_appliance").EnumerateArray().Select(g => g.GetProperty("name").GetString()));
@@ -108,7 +108,7 @@ public class TripResultsTests
 
     [Fact]
     [Trait("Category", "Slow")]
-    public void A_blend_short_times_and_damp_stand_in_each_night_as_in_a_run()
+    public void Trip_json_has_blend_short_times_and_damp_of_each_night_as_run_json_has()
     {
         JsonElement night = Json(WithEverything).RootElement.GetProperty("nights")[0];
         JsonElement blend = night.GetProperty("blends")[0];

@@ -55,7 +55,7 @@ public class ChanceCommandTests
     public void What_does_not_go_together_is_refused(params string[] words) => Assert.Equal(2, new Shell().Run(["run", Shell.AnyFile, .. words]));
 
     [Fact]
-    public void A_chance_below_the_wanted_one_counts_as_a_failure_when_that_is_asked()
+    public void A_chance_below_the_threshold_fails_when_that_is_asked()
     {
         Assert.Equal(1, Ending(HandChances.Report).Run("run", Shell.AnyFile, "--members", "10", "--fail-if-short"));
         Assert.Equal(0, Ending(HandChances.ByYears).Run("run", Shell.AnyFile, "--members", "10", "--fail-if-short"));
@@ -99,7 +99,7 @@ public class ChanceCommandTests
     }
 
     [Fact]
-    public void A_record_that_cannot_be_read_is_told_with_its_place_and_nothing_is_run()
+    public void A_record_that_cannot_be_read_is_reported_with_its_place_and_nothing_is_run()
     {
         Assert.Null(Read("time,air [°C]\n2021-01-01T00:00-07:00,cold\n", out Shell shell, out int code));
         Assert.Equal(2, code);

@@ -48,7 +48,7 @@ public class CompareCommandTests
     }
 
     [Fact]
-    public void What_a_blend_leaves_behind_stands_beside_what_propane_does_not_have()
+    public void What_a_blend_leaves_behind_is_a_column_that_propane_leaves_empty()
     {
         Comparison comparison = HandRows.Of(Row(ComparedOption.AsItIs, 0) with { LeftBehind = Mass.FromKilograms(2.5) }, Row("propane", 1));
         string[] lines = [.. CompareText.Sections(comparison, UnitStyle.Si, [], swept: false).SelectMany(s => s.Lines)];
@@ -59,7 +59,7 @@ public class CompareCommandTests
     }
 
     [Fact]
-    public void Battery_and_water_stand_in_the_second_table_and_within_eighty_columns()
+    public void Battery_and_water_are_in_the_second_table_and_within_eighty_columns()
     {
         ComparedRow dry = Row(ComparedOption.AsItIs, 0, scenario: InventedRuns.Scenario with { Rig = Everything.Rig });
         ComparedRow flat = Row(new string('n', 60), 1, Verdict.RunsFlat);
@@ -136,7 +136,7 @@ public class CompareCommandTests
     [InlineData(true, true, 0)]
     [InlineData(false, false, 0)]
     [InlineData(false, true, 1)]
-    public void It_fails_only_when_asked_and_only_where_nothing_holds(bool holds, bool asked, int code)
+    public void Exit_code_is_a_failure_only_when_asked_and_only_where_nothing_holds(bool holds, bool asked, int code)
     {
         Comparison none = HandRows.Of(Row(ComparedOption.AsItIs, 0, Verdict.RunsShort, 30, 12), Row("stopped", end: RunEnd.LiquidFull));
         Shell shell = WithOptions(_ => holds ? HandRows.Several : none);
@@ -177,7 +177,7 @@ public class CompareCommandTests
     }
 
     [Fact]
-    public void Sizes_stand_in_for_the_files_options_and_nights_go_to_all()
+    public void Sizes_replace_the_files_options_and_nights_apply_to_all()
     {
         IReadOnlyList<ComparedOption>? asked = null;
         Scenario? scenario = null;
@@ -253,7 +253,7 @@ public class CompareCommandTests
     }
 
     [Fact]
-    public async Task After_a_second_a_terminal_is_told_how_many_are_done_and_the_line_is_wiped()
+    public async Task After_a_second_a_terminal_shows_how_many_are_done_and_the_line_is_wiped()
     {
         Shell shell = WithOptions();
         shell.Terminal = true;

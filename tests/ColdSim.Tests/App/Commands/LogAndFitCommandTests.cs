@@ -91,7 +91,7 @@ public sealed class LogAndFitCommandTests : IDisposable
     }
 
     [Fact]
-    public void A_run_starts_from_the_latest_reading_and_tells_spans()
+    public void A_run_starts_from_the_latest_reading_and_gives_ranges()
     {
         Shell log = Run(0, "run", Scenario);
         Assert.Contains("--no-log starts as the scenario says", log.Error, StringComparison.Ordinal);

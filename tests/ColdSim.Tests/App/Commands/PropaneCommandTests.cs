@@ -15,7 +15,7 @@ public class PropaneCommandTests
     [InlineData("80C", 80)]
     [InlineData("-112 °F", -80)]
     [InlineData("176 °F", 80)]
-    public void A_temperature_is_taken_as_it_stands(string text, double t_C)
+    public void A_bare_temperature_is_accepted(string text, double t_C)
     {
         foreach (string[] words in (string[][])[["propane", text, "--json"], ["propane", "--json", text], ["propane", "--json", "--", text]])
         {

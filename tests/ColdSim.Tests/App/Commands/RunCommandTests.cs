@@ -8,7 +8,7 @@ namespace ColdSim.Tests.App.Commands;
 public class RunCommandTests
 {
     [Fact]
-    public void Prints_the_sentences_the_table_and_the_ledger()
+    public void Run_prints_the_sentences_the_table_and_the_ledger()
     {
         Shell shell = Shell.Ending(InventedRuns.HoldsThenShort);
         Assert.Equal(0, shell.Run("run", Shell.AnyFile));
@@ -21,7 +21,7 @@ public class RunCommandTests
     }
 
     [Fact]
-    public void Prints_si_units_when_asked()
+    public void Run_prints_si_units_when_asked()
     {
         Shell shell = Shell.Ending(InventedRuns.HoldsThenShort);
         Assert.Equal(0, shell.Run("run", Shell.AnyFile, "--units", "si"));
@@ -79,7 +79,7 @@ public class RunCommandTests
     }
 
     [Fact]
-    public void Problems_in_the_file_are_told_one_a_line()
+    public void Problems_in_the_file_are_reported_one_a_line()
     {
         Shell shell = new()
         {
@@ -243,7 +243,7 @@ public class RunCommandTests
     }
 
     [Fact]
-    public void A_short_run_gives_none()
+    public void A_run_of_under_a_second_gives_no_sign_of_life()
     {
         Shell shell = new() { Terminal = true };
         Assert.Equal(0, shell.Run("run", Shell.AnyFile));

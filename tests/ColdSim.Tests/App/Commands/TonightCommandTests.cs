@@ -10,7 +10,7 @@ public class TonightCommandTests
     private static readonly string[] Least = ["tonight", "--low", "-8 °F", "--cylinder", "20 lb", "--left", "1/3", "--furnace", "25000 BTU/h"];
 
     [Fact]
-    public void Answers_without_a_file()
+    public void Tonight_answers_without_a_file()
     {
         Scenario? run = null;
         Shell shell = Shell.Keeping(s => run = s);
@@ -27,7 +27,7 @@ public class TonightCommandTests
     }
 
     [Fact]
-    public void Takes_everything_that_is_known()
+    public void Tonight_accepts_every_option()
     {
         Scenario? run = null;
         Shell shell = Shell.Keeping(s => run = s);
@@ -74,7 +74,7 @@ public class TonightCommandTests
     }
 
     [Fact]
-    public void All_faults_are_told_at_once()
+    public void All_faults_are_reported_at_once()
     {
         Shell shell = new();
         Assert.Equal(2, shell.Run(
@@ -93,7 +93,7 @@ public class TonightCommandTests
     [InlineData("25 lb", "no more than full")]
     [InlineData("0 lb", "more than nothing")]
     [InlineData("some", "neither a part of a full one")]
-    public void What_is_left_must_fit(string left, string message)
+    public void More_left_than_fits_is_refused(string left, string message)
     {
         Shell shell = new();
         Assert.Equal(2, shell.Run("tonight", "--low", "-8F", "--cylinder", "20lb", "--left", left, "--furnace", "7 kW"));
@@ -112,7 +112,7 @@ public class TonightCommandTests
     }
 
     [Fact]
-    public void The_high_is_not_below_the_low()
+    public void A_high_below_the_low_is_refused()
     {
         Shell shell = new();
         Assert.Equal(2, shell.Run([.. Least, "--high", "-20 °F"]));

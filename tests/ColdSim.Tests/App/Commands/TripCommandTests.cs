@@ -12,7 +12,7 @@ namespace ColdSim.Tests.App.Commands;
 public class TripCommandTests
 {
     [Fact]
-    public void Check_tells_the_weather_of_every_stop()
+    public void Check_shows_the_weather_of_every_stop()
     {
         Scenario trip = SomeTrips.Of([SomeTrips.Stop("Gull Flat", 0, 18), SomeTrips.Stop("Sedge Gap", 24, 44, -20)]);
         Shell shell = new() { Parts = Shell.AlgebraicState with { ReadScenario = _ => new(trip, [], []) } };
@@ -55,7 +55,7 @@ public class TripCommandTests
     }
 
     [Fact]
-    public void It_fails_only_when_asked_and_only_where_a_night_does_not_hold()
+    public void Exit_code_is_a_failure_only_when_asked_and_only_where_a_night_does_not_hold()
     {
         TripReport dry = TripRun.Of(SomeTrips.Of(SomeTrips.ByHand(0.02), [SomeTrips.Stop("a", 0, 20)]));
         Assert.Equal(0, Telling(dry).Run("trip", Shell.AnyFile));

@@ -107,7 +107,7 @@ public sealed class WeatherCommandTests : IDisposable
     [InlineData("--from lies after --to", "--from", "2031-01-30T12:00-07:00", "--to", "2031-01-30T12:00-06:00")]
     [InlineData("--from lies after --to", "--from", "2031-02-01", "--to", "2031-01-30T12:00-06:00")]
     [InlineData("read as NOAA Local Climatological Data CSV; --format reads it as another layout, --columns by a map of its headings", "--format", "lcd")]
-    public void What_is_wrong_is_told_and_nothing_is_printed(string message, params string[] words)
+    public void What_is_wrong_is_reported_and_nothing_is_printed(string message, params string[] words)
     {
         Shell shell = Run(2, [Write("a.epw", Samples.EpwOf([(2031, 1, 30), (2031, 1, 31)])), .. words]);
         Assert.Contains(message, shell.Error, StringComparison.Ordinal);
@@ -129,7 +129,7 @@ public sealed class WeatherCommandTests : IDisposable
     [InlineData("air = \"Temperatur\"\nair_unit = \"mph\"", "logger.toml:3:1: 'air_unit' is \"mph\"; accepted: °C, °F, K")]
     [InlineData("air = \"Temperatur\"\nair_unit = \"°C\"\ntime_format = \"unix\"", "logger.csv:2:1: Datum: '14.01.2031 16:00' is not a date and time; accepted: unix")]
     [InlineData("air = \"Temperature\"\nair_unit = \"°C\"", "logger.csv:1:1: no column 'Temperature'; did you mean 'Temperatur'?")]
-    public void A_wrong_map_is_told_with_its_place(string keys, string message)
+    public void A_wrong_map_is_reported_with_its_place(string keys, string message)
     {
         string map = Write("logger.toml", "time = \"Datum\"\n" + keys + "\n");
         Shell shell = Run(2, Write("logger.csv", Logger), "--columns", map);
@@ -138,7 +138,7 @@ public sealed class WeatherCommandTests : IDisposable
     }
 
     [Fact]
-    public void A_map_that_is_not_there_or_stands_beside_a_format_is_told()
+    public void A_map_that_is_missing_or_given_with_a_format_is_refused()
     {
         string csv = Write("logger.csv", Logger);
         Assert.Contains("none.toml:1:1: the column map cannot be opened", Run(2, csv, "--columns", Path.Combine(_folder, "none.toml")).Error, StringComparison.Ordinal);
@@ -165,7 +165,7 @@ public sealed class WeatherCommandTests : IDisposable
     }
 
     [Fact]
-    public void A_file_that_is_not_there_or_would_be_overwritten_is_told()
+    public void A_file_that_is_missing_or_would_be_overwritten_is_refused()
     {
         Assert.StartsWith("coldsim: there is no file", Run(2, Path.Combine(_folder, "none.epw")).Error, StringComparison.Ordinal);
         string epw = Write("a.epw", Samples.Epw);

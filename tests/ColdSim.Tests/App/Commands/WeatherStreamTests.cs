@@ -74,7 +74,7 @@ public sealed class WeatherStreamTests
     }
 
     [Fact]
-    public void Row_by_row_it_is_what_it_is_all_at_once()
+    public void A_record_read_row_by_row_gives_what_it_gives_read_at_once()
     {
         using GeneratedRows held = new(30_000, 5), streamed = new(30_000, 5);
         WeatherResult whole = WeatherFile.Read(held, "generated", new());

@@ -62,7 +62,7 @@ public class ChancePageTests
     }
 
     [Fact]
-    public void What_is_known_is_not_lost_by_stopping_what_would_tell_more()
+    public void Stopping_more_work_keeps_what_is_known()
     {
         IPage more = Loaded(Opened).After(new PageMessage.Choose());
         foreach (PageMessage end in (PageMessage[])[new PageMessage.Stopped(), new PageMessage.Failed("no luck"), new PageMessage.Done(Some)])
@@ -93,7 +93,7 @@ public class ChancePageTests
     }
 
     [Fact]
-    public void Stopped_before_the_first_member_it_says_so()
+    public void An_ensemble_stopped_before_the_first_member_says_so()
     {
         IPage stopped = Opened.After(new PageMessage.Stopped());
         Assert.Contains("Enter starts it again", stopped.Draw(80, 23).ToString(), StringComparison.Ordinal);

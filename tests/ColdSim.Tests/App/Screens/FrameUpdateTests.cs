@@ -23,7 +23,7 @@ public class FrameUpdateTests
     private static IReadOnlyList<PageMessage> Heard(FrameView view, int page) => ((FakePage)view.Pages[page]).Heard;
 
     [Fact]
-    public void A_digit_turns_to_its_page_and_tells_it_where_the_cursor_stands()
+    public void A_digit_turns_to_its_page_and_hands_it_the_cursors_time()
     {
         FrameView view = View().After(new FrameMessage.GoTo('6'));
         Assert.Equal(2, view.Open);
@@ -99,11 +99,11 @@ public class FrameUpdateTests
     [InlineData("12345679", "", "1-7 9")]
     [InlineData("12345679", "F", "F1-F7 F9")]
     [InlineData("126", "", "1-2 6")]
-    public void The_keys_told_are_those_of_the_pages_there_are(string keys, string before, string told)
+    public void The_keys_shown_are_those_of_the_pages_there_are(string keys, string before, string told)
         => Assert.Equal(told, PageNumbers.Of([.. keys.Select(k => new FakePage(k, "page"))], before));
 
     [Fact]
-    public void A_small_terminal_is_told_so()
+    public void A_small_terminal_shows_that_it_is_too_small()
         => Assert.Equal("terminal too small\nnow 60x16, needs 60x17\nq quits", FrameSheet.Draw(View(), 60, 16).ToString().TrimEnd());
 
     [Fact]
@@ -166,7 +166,7 @@ public class FrameUpdateTests
     }
 
     [Fact]
-    public void A_fault_is_told_to_the_page()
+    public void A_fault_of_the_work_reaches_the_page()
     {
         PageWork work = new("failing", (_, _) => throw new InvalidOperationException("no luck"));
         using ScreenHost host = new(View(work));

@@ -63,7 +63,7 @@ public class HeatStopBandTests
     }
 
     [Fact]
-    public void It_is_asked_for_where_the_cursor_stands_and_worked_out_beside_the_curves()
+    public void Heat_stop_is_asked_for_at_the_cursor_and_worked_out_beside_the_curves()
     {
         FrameView asked = View().After(Ask);
         Assert.Null(asked.Waiting);
@@ -93,7 +93,7 @@ public class HeatStopBandTests
     }
 
     [Fact]
-    public void An_instant_outside_the_run_is_told_and_can_be_asked_again()
+    public void An_instant_outside_the_run_is_refused_and_can_be_asked_again()
     {
         NightView view = NightView.Open(SampleRun.Report, UnitStyle.Us);
         PageWork late = HeatStopWork.At(SampleRun.Report.Scenario, SampleRun.Start.AddYears(1));

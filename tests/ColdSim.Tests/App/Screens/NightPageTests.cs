@@ -83,7 +83,7 @@ public class NightPageTests
     }
 
     [Fact]
-    public void Every_axis_label_and_every_name_stands_whole_at_80_columns()
+    public void Every_axis_label_and_every_name_is_whole_at_80_columns()
     {
         foreach (UnitStyle units in (UnitStyle[])[UnitStyle.Us, UnitStyle.Si])
         {
@@ -100,7 +100,7 @@ public class NightPageTests
     }
 
     [Fact]
-    public void Names_at_the_ends_stand_in_the_order_of_their_curves_at_any_height()
+    public void Names_at_the_ends_are_in_the_order_of_their_curves_at_any_height()
     {
         NightView view = View(1);
         for (int height = ScreenPlan.LeastHeight; height < 60; height++)
@@ -124,7 +124,7 @@ public class NightPageTests
     }
 
     [Fact]
-    public void A_small_terminal_is_told_so()
+    public void A_small_terminal_shows_that_it_is_too_small()
         => Assert.Equal("terminal too small\nnow 59x20, needs 60x16\nq quits", NightPage.Draw(View(0), 59, 20).ToString().TrimEnd());
 
     [Fact]

@@ -109,7 +109,7 @@ public partial class NightScreenTests
     }
 
     [Fact]
-    public void Resizing_draws_anew_and_a_small_terminal_is_told_so()
+    public void Resizing_draws_anew_and_a_small_terminal_shows_that_it_is_too_small()
     {
         using ScreenHost host = Open();
         host.Resize(120, 40);
@@ -138,7 +138,7 @@ public partial class NightScreenTests
     }
 
     [Fact]
-    public void Without_a_terminal_it_refuses()
+    public void Without_a_terminal_the_screen_refuses()
     {
         if (!Console.IsInputRedirected && !Console.IsOutputRedirected)
             return;

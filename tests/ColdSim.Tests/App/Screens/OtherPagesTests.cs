@@ -188,7 +188,7 @@ public class OtherPagesTests
     }
 
     [Fact]
-    public void Each_cylinder_is_told_on_the_nights()
+    public void Each_cylinder_has_its_own_figures_on_the_nights()
     {
         RunReport report = FortnightStoryTests.Story.Value.Run;
         NightView view = NightView.Open(report, UnitStyle.Us);

@@ -32,7 +32,7 @@ public class PowerPageTests
     [InlineData(60, 17)]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void Every_figure_stands_whole_at_the_usual_sizes_in_both_units(int width, int height)
+    public void Every_figure_is_whole_at_the_usual_sizes_in_both_units(int width, int height)
     {
         foreach (UnitStyle units in (UnitStyle[])[UnitStyle.Us, UnitStyle.Si])
         {
@@ -47,7 +47,7 @@ public class PowerPageTests
     public void A_rig_without_a_battery_has_no_such_page() => Assert.Empty(PowerPage.Of(SampleRun.Report, UnitStyle.Us));
 
     [Fact]
-    public void It_opens_in_the_night_of_the_cursor_and_stays_within_the_run()
+    public void The_page_opens_in_the_night_of_the_cursor_and_stays_within_the_run()
     {
         PowerPage page = (PowerPage)Page(UnitStyle.Us).After(new PageMessage.Opened(new(1, 0, Story.Value.Scenario.Start)));
         Assert.Equal(1, page.Night);
@@ -67,7 +67,7 @@ public class PowerPageTests
     }
 
     [Fact]
-    public void What_came_in_and_how_long_the_generator_ran_is_told()
+    public void What_came_in_and_how_long_the_generator_ran_is_reported()
     {
         NightReport night = Drew(100, 0, 0);
         night = night with { Power = night.Power! with { Generator = Energy.FromWattHours(1500), GeneratorTime = Duration.FromHours(2) } };

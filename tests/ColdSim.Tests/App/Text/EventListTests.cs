@@ -31,7 +31,7 @@ public class EventListTests
         => Assert.Equal("gas runs short", Assert.Single(EventRows.Of([InventedRuns.Events[2]], InventedRuns.Rig, UnitStyle.Us)).What);
 
     [Fact]
-    public void A_round_of_lockouts_is_told_once_and_then_counted()
+    public void A_round_of_lockouts_is_listed_once_and_then_counted()
     {
         ReportedEvent begin = InventedRuns.Events[2];
         List<ReportedEvent> events = [];

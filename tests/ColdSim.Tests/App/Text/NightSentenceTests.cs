@@ -10,7 +10,7 @@ namespace ColdSim.Tests.App.Text;
 public class NightSentenceTests
 {
     [Fact]
-    public void A_night_that_holds_tells_the_margin_with_its_liquid_temperature() => Assert.Equal(
+    public void A_night_that_holds_gives_the_margin_with_its_liquid_temperature() => Assert.Equal(
         "Thursday night, 14 to 15 January, holds: outside falls to 14 °F, inside stays at 62 °F or above, and 9.1 lb is left at 07:00; "
         + "at the coldest hour 11,200 BTU/h is asked and the cylinder could keep giving 16,900 BTU/h with its liquid at -20 °F.",
         Sentence(InventedRuns.Holds));
@@ -21,7 +21,7 @@ public class NightSentenceTests
         Sentence(InventedRuns.Holds with { SteadySupplyAtLow = Power.FromBritishThermalUnitsPerHour(9_000) }), StringComparison.Ordinal);
 
     [Fact]
-    public void A_dip_within_the_allowance_is_told() => Assert.EndsWith(
+    public void A_dip_within_the_allowance_is_mentioned() => Assert.EndsWith(
         "; supply dips first at 05:00, 2 min in all, within the 5 min that counts as holding.",
         Sentence(InventedRuns.Holds with { FirstShort = InventedRuns.Noon.AddHours(17), ShortTime = Duration.FromSeconds(118) }), StringComparison.Ordinal);
 
@@ -70,7 +70,7 @@ public class NightSentenceTests
         Sentence(InventedRuns.Short with { FirstShort = InventedRuns.Noon.AddDays(1) }), StringComparison.Ordinal);
 
     [Fact]
-    public void A_dry_night_tells_short_dry_and_freezing() => Assert.Equal(
+    public void A_dry_night_says_when_it_is_short_dry_and_freezing() => Assert.Equal(
         "Friday night, 15 to 16 January, runs short at 03:12 with 0.8 lb left and dry at 04:30: no liquid is left; "
         + "inside falls to freezing at 05:54 and to 21 °F at 07:12, and gas is short for 2 h 5 min in all.",
         Sentence(DryOfUnknownLiquid));
@@ -143,7 +143,7 @@ public class NightSentenceTests
     [InlineData(7200, "2 h", "2:00")]
     [InlineData(7500, "2 h 5 min", "2:05")]
     [InlineData(3599, "1 h", "1:00")]
-    public void Spans_read_well(double seconds, string words, string brief)
+    public void A_duration_reads_in_the_usual_words(double seconds, string words, string brief)
     {
         Assert.Equal(words, ClockText.Span(Duration.FromSeconds(seconds)));
         Assert.Equal(brief, ClockText.SpanShort(Duration.FromSeconds(seconds)));

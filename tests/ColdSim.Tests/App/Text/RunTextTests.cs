@@ -44,7 +44,7 @@ public class RunTextTests
     [InlineData(0, "0")]
     [InlineData(3.4e-10, "3e-10")]
     [InlineData(double.NaN, "NaN")]
-    public void Ledger_parts_are_told_by_their_size(double part, string text) => Assert.Equal(text, RunText.Part(part));
+    public void Ledger_parts_are_printed_by_their_size(double part, string text) => Assert.Equal(text, RunText.Part(part));
 
     private static string Text(RunReport report, UnitStyle units)
     {

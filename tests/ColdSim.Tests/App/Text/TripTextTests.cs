@@ -9,7 +9,7 @@ namespace ColdSim.Tests.App.Text;
 public class TripTextTests
 {
     [Fact]
-    public void A_trip_tells_who_drew_what_gas_and_how_the_water_fared_as_a_run_does()
+    public void A_trip_reports_who_drew_what_gas_and_what_water_froze_as_a_run_does()
     {
         TripReport trip = TripRun.Of(Scenario(Everything.Rig, Steady(-14, 30), nights: 1));
         IReadOnlyList<TextSection> sections = TripText.Sections(trip, UnitStyle.Us, []), run = RunText.Sections(trip.Run, UnitStyle.Us, []);
@@ -19,7 +19,7 @@ public class TripTextTests
     }
 
     [Fact]
-    public void A_trip_with_a_battery_tells_of_the_12_V_side_night_by_night()
+    public void A_trip_with_a_battery_reports_the_12_V_side_night_by_night()
     {
         TripReport trip = TripRun.Of(Planning.Explain.Explained.Flat.Report.Scenario);
         TextSection power = TripText.Sections(trip, UnitStyle.Us, []).Single(s => s.Title == "The 12 V side");
@@ -27,7 +27,7 @@ public class TripTextTests
     }
 
     [Fact]
-    public void A_trip_tells_of_a_blend_as_a_run_does()
+    public void A_trip_reports_a_blend_as_a_run_does()
     {
         TripReport trip = TripRun.Of(Scenario(Heated() with { Gas = Model.Blends.Winter }, Steady(-5, 30), nights: 1));
         IReadOnlyList<TextSection> sections = TripText.Sections(trip, UnitStyle.Us, []), run = RunText.Sections(trip.Run, UnitStyle.Us, []);
@@ -35,6 +35,6 @@ public class TripTextTests
     }
 
     [Fact]
-    public void One_with_a_furnace_and_plain_draws_alone_has_none_of_them()
+    public void A_trip_with_a_furnace_and_plain_draws_alone_has_none_of_these_parts()
         => Assert.Empty(RigSections.Of(FortnightStoryTests.Story.Value.Run, UnitStyle.Us));
 }

@@ -49,7 +49,7 @@ public class WhoDrewTests
                 [new("furnace", Mass.FromKilograms(1.5), Ratio.FromPercent(75)), new("stove", Mass.FromKilograms(0.5), Ratio.FromPercent(25))], UnitStyle.Si));
 
     [Fact]
-    public void A_run_tells_who_drew_what_what_freezes_and_what_to_mind()
+    public void A_run_says_who_drew_what_what_freezes_and_what_to_mind()
     {
         RunReport report = ColdSim.Tests.Model.Rigs.Nights(Everything.Rig, Steady(-14, 30), 1);
         IReadOnlyList<TextSection> sections = RunText.Sections(report, UnitStyle.Us, ["in short"]);
@@ -64,7 +64,7 @@ public class WhoDrewTests
     }
 
     [Fact]
-    public void The_screen_has_a_page_of_it_where_there_is_more_than_one_burner()
+    public void The_screen_has_a_page_of_gas_where_there_is_more_than_one_burner()
     {
         RunReport report = ColdSim.Tests.Model.Rigs.Nights(Everything.Rig, Steady(-14, 54), 2);
         GasPage page = Assert.IsType<GasPage>(Assert.Single(GasPage.Of(report, UnitStyle.Us)));

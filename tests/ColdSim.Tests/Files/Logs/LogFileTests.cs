@@ -25,7 +25,7 @@ public sealed class LogFileTests : IDisposable
     };
 
     [Fact]
-    public void The_log_stands_beside_the_scenario() => Assert.Equal(Path.Combine(_folder, "trip.log.csv"), Log);
+    public void The_log_is_beside_the_scenario() => Assert.Equal(Path.Combine(_folder, "trip.log.csv"), Log);
 
     [Fact]
     public void Lines_are_added_and_the_first_brings_the_header()

@@ -152,7 +152,7 @@ public class WeatherReaderTests
     }
 
     [Fact]
-    public void Of_lcd_reports_one_an_hour_is_taken_the_routine_one_first()
+    public void Of_lcd_reports_one_an_hour_is_kept_the_routine_one_first()
     {
         WeatherResult read = Samples.Good(Samples.LcdMetric);
         Assert.Equal(["23:54", "00:54", "01:37", "02:54"], read.Rows.Select(r => r.Time.ToString("HH:mm")));

@@ -125,7 +125,7 @@ public sealed class ReadingsPageTests : IDisposable
     [InlineData("4 lb", "of propane, less")]
     [InlineData("40 in", "")]
     [InlineData("forty", "")]
-    public void A_fault_is_told_in_words_and_nothing_is_written(string text, string words)
+    public void A_fault_is_reported_in_words_and_nothing_is_written(string text, string words)
     {
         string before = File.ReadAllText(Log);
         ReadingsPage page = Typed(After(Opened(), Enter), text);
@@ -164,7 +164,7 @@ public sealed class ReadingsPageTests : IDisposable
     }
 
     [Fact]
-    public void Damaged_lines_are_told_and_left_out_and_no_log_is_an_empty_one()
+    public void Damaged_lines_are_reported_and_left_out_and_no_log_is_an_empty_one()
     {
         File.AppendAllText(Log, "torn\n");
         Assert.Contains("left out: ", Opened().Draw(80, 23).ToString(), StringComparison.Ordinal);
