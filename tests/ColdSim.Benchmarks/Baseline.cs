@@ -8,9 +8,9 @@ namespace ColdSim.Benchmarks;
 
 /// <summary>What one run of something cost.</summary>
 /// <param name="WallMilliseconds">The least of all samples, which others on the machine disturb least.</param>
-/// <param name="ProcessorMilliseconds">The mean of all samples, over all threads.</param>
-/// <param name="AllocatedBytes">The mean of all samples.</param>
-internal sealed record Cost(double WallMilliseconds, double ProcessorMilliseconds, double AllocatedBytes);
+/// <param name="ProcessorMilliseconds">The mean of all samples, over all threads; null where it was not measured.</param>
+/// <param name="AllocatedBytes">The mean of all samples; null where it was not measured.</param>
+internal sealed record Cost(double WallMilliseconds, double? ProcessorMilliseconds, double? AllocatedBytes);
 
 /// <summary>The figures kept beside the benchmarks, and the machine they were measured on.</summary>
 internal sealed record Baseline(string Machine, string Date, SortedDictionary<string, Cost> Figures)
