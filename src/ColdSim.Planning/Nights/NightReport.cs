@@ -14,6 +14,9 @@ public sealed record NightReport
     /// <summary>Last instant counted.</summary>
     public required DateTimeOffset To { get; init; }
 
+    /// <summary>The calendar day on whose evening it begins, after which it is named.</summary>
+    public DateOnly Evening => DateOnly.FromDateTime((From - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
+
     /// <summary>How it went.</summary>
     public required Verdict Verdict { get; init; }
 

@@ -1,0 +1,104 @@
+using System.Globalization;
+using ColdSim.Planning.Figures;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace ColdSim.App.Text;
+
+/// <summary>Sets rows of figures under their headings, in a person's units; the same for text and screen.</summary>
+/// <param name="table">Which table, and so which columns.</param>
+/// <param name="units">To print.</param>
+internal sealed class FigureTable(ReportTable table, UnitStyle units)
+{
+    /// <summary>What headings need to know of the scenario.</summary>
+    public FigureContext Context { get; init; } = FigureContext.None;
+
+    /// <summary>How the name of one of several, such as a cylinder, is set into a heading's lines.</summary>
+    public Func<string, IEnumerable<string>> NameLines { get; init; } = name => [name];
+
+    /// <summary>Columns between.</summary>
+    public int Gap { get; init; } = 1;
+
+    /// <summary>The heading's lines, then a line a row.</summary>
+    public IReadOnlyList<string> Lines<TRow>(IEnumerable<Figure<TRow>> figures, IReadOnlyList<TRow> rows)
+    {
+        Cells<TRow>[] columns = [.. Columns(figures, rows)];
+        return TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.Select(r => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r))])], Gap);
+    }
+
+    /// <summary>The columns, for tables that put others beside them.</summary>
+    public IEnumerable<Cells<TRow>> Columns<TRow>(IEnumerable<Figure<TRow>> figures, IReadOnlyList<TRow> rows)
+        => figures.ColumnsIn(table).Where(c => c.Shown?.Invoke(rows) ?? true).SelectMany(Each);
+
+    /// <summary>A value as a table shows it; "-" for none.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="display">How.</param>
+    /// <param name="units">To print.</param>
+    public static string Cell(object? value, Display display, UnitStyle units) => value switch
+    {
+        null => "-",
+        string text => text,
+        Word word => word.Text,
+        bool flag => flag ? "yes" : "no",
+        int count => UnitStyle.Number(count, 0),
+        double number when !double.IsFinite(number) => "-",
+        double number => UnitStyle.Number(number, display == Display.Money ? 2 : 0),
+        Temperature t => units.TemperatureNumber(t.Kelvins),
+        TemperatureDelta d => UnitStyle.Number(units.DifferenceIn(d.Kelvins), 1),
+        Mass m => display == Display.FineMass ? UnitStyle.Number(units.MassIn(m.Kilograms), 2) : units.MassNumber(m.Kilograms),
+        Pressure p => UnitStyle.Number(units.PressureIn(p.Pascals), units.IsUs ? 1 : 0),
+        Power p => units.PowerNumber((double)p.Watts),
+        Energy e => display == Display.WattHours ? UnitStyle.Number(e.WattHours, 0) : units.Energy(e.Joules).Split(' ')[0],
+        Duration d => display == Display.Hours ? UnitStyle.Number(d.Hours, 1) : ClockText.SpanShort(d),
+        Ratio r => UnitStyle.Number(r.Percent, 0) + (display == Display.PercentSign ? " %" : ""),
+        DateTimeOffset t => display switch
+        {
+            Display.DayClock => ClockText.DayClock(t),
+            Display.DateClock => t.ToString("d MMM HH:mm", CultureInfo.InvariantCulture),
+            _ => ClockText.Clock(t),
+        },
+        DateOnly day => day.ToString("ddd dd MMM", CultureInfo.InvariantCulture),
+        _ => throw new ArgumentException($"a value of {value.GetType().Name} cannot be shown"),
+    };
+
+    private IEnumerable<Cells<TRow>> Each<TRow>(FigureColumn<TRow> column)
+    {
+        if (column.Names is null)
+        {
+            yield return new(new TextColumn([.. Heading(column, null)], column.Left), row => Cell(column.Value(row), column.Display, units));
+            yield break;
+        }
+
+        IReadOnlyList<string> names = column.Names(Context);
+        for (int i = 0; i < names.Count; i++)
+        {
+            int place = i;
+            yield return new(new TextColumn([.. Heading(column, names[i])], column.Left),
+                row => column.Value(row) is IReadOnlyList<object?> all && place < all.Count ? Cell(all[place], column.Display, units) : "-");
+        }
+    }
+
+    private IEnumerable<string> Heading<TRow>(FigureColumn<TRow> column, string? name) => column.Heading.Split('|').SelectMany(line => line switch
+    {
+        "{name}" => NameLines(name!),
+        "{unit}" => [UnitOf(column.Unit, column.Display)],
+        "{dawn}" => [Context.Dawn],
+        "{currency}" => [Context.Currency],
+        _ => (IEnumerable<string>)[line],
+    });
+
+    private string UnitOf(Enum? unit, Display display) => unit switch
+    {
+        TemperatureUnit or TemperatureDeltaUnit => units.TemperatureUnit,
+        MassUnit => units.MassUnit,
+        PressureUnit => units.PressureUnit,
+        PowerUnit => units.PowerUnit,
+        EnergyUnit => display == Display.WattHours ? "Wh" : units.EnergyUnit,
+        DurationUnit => display == Display.Hours ? "h" : "h:mm",
+        RatioUnit => "%",
+        _ => "",
+    };
+
+    /// <summary>A column's heading, and its cell in a row.</summary>
+    internal sealed record Cells<TRow>(TextColumn Heading, Func<TRow, string> Of);
+}

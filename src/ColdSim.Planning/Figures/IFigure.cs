@@ -1,0 +1,73 @@
+namespace ColdSim.Planning.Figures;
+
+/// <summary>A figure's declaration without its row, for pages and schemas.</summary>
+public interface IFigure
+{
+    /// <summary>Its key in documents, with the unit at its end.</summary>
+    string Key { get; }
+
+    /// <summary>What kind of value a document has there.</summary>
+    FigureKind Kind { get; }
+
+    /// <summary>One line of explanation.</summary>
+    string Explanation { get; }
+
+    /// <summary>Whether it may be absent; documents have null there.</summary>
+    bool CanBeAbsent { get; }
+
+    /// <summary>The unit of documents; null for what has none.</summary>
+    Enum? Unit { get; }
+
+    /// <summary>Whether documents keep every digit.</summary>
+    bool Exact { get; }
+
+    /// <summary>The figures of a group or of each of several rows; empty for others.</summary>
+    IReadOnlyList<IFigure> Parts { get; }
+}
+
+/// <summary>What kind of value a document has for a figure.</summary>
+public enum FigureKind
+{
+    /// <summary>A text.</summary>
+    Text,
+
+    /// <summary>True or false.</summary>
+    Flag,
+
+    /// <summary>A number.</summary>
+    Number,
+
+    /// <summary>An instant with its offset.</summary>
+    Time,
+
+    /// <summary>A calendar day.</summary>
+    Date,
+
+    /// <summary>A list of texts.</summary>
+    Texts,
+
+    /// <summary>A list of numbers.</summary>
+    Numbers,
+
+    /// <summary>A row of figures.</summary>
+    Group,
+
+    /// <summary>A list of rows of figures.</summary>
+    Rows,
+}
+
+/// <summary>A row together with the figures that are reported of it.</summary>
+public interface IFigureRow
+{
+    /// <summary>Each figure with the row's value.</summary>
+    IEnumerable<(IFigure Figure, object? Value)> Values { get; }
+}
+
+/// <inheritdoc cref="IFigureRow"/>
+/// <param name="figures">The figures.</param>
+/// <param name="row">The row.</param>
+public sealed class FigureRow<TRow>(IReadOnlyList<Figure<TRow>> figures, TRow row) : IFigureRow
+{
+    /// <inheritdoc/>
+    public IEnumerable<(IFigure Figure, object? Value)> Values => figures.Select(f => ((IFigure)f, f.ValueOf(row)));
+}
