@@ -44,7 +44,7 @@ internal static class FitCommand
             if (parsed.GetValue(json))
             {
                 await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-                FitJson.Write(fit, host.Output);
+                JsonReport.Write(fit, host.Output);
             }
             else
             {

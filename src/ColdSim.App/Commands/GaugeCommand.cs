@@ -105,7 +105,7 @@ internal static class GaugeCommand
             if (parsed.GetValue(json))
             {
                 host.Out.Flush();
-                GaugeJson.Write(report, host.Output);
+                JsonReport.Write(report, host.Output);
             }
             else
             {

@@ -71,7 +71,7 @@ internal static class LogCommand
             if (parsed.GetValue(json))
             {
                 await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-                LogJson.Write(use, scenario, log.Damaged, host.Output);
+                JsonReport.Write(LogReport.Of(use, scenario, [.. log.Damaged.Select(d => d.ToString())]), host.Output);
             }
             else
             {

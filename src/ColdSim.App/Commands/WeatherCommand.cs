@@ -40,7 +40,7 @@ internal static class WeatherCommand
                 foreach (string note in answer.Notes)
                     host.Error.WriteLine($"note: {note}");
                 await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-                WeatherJson.Write(answer, host.Output);
+                JsonReport.Write(answer, host.Output);
             }
             else
             {

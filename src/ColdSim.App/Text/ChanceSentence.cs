@@ -36,7 +36,7 @@ internal static class ChanceSentence
             return "Nothing: all members go alike.";
         Influence most = report.Influences[0];
         string better = most.Correlation > 0 ? "more is better" : "less is better";
-        return $"{Capital(Name(most.Of))}: {better}, {Share(most.Share_frac)} of what can be told apart. To know that better tells most about the chance.";
+        return $"{Capital(ChanceReportFigures.Uncertainties[most.Of].Text)}: {better}, {Share(most.Share_frac)} of what can be told apart. To know that better tells most about the chance.";
     }
 
     public static string Lifts(ChanceReport report)
@@ -60,18 +60,6 @@ internal static class ChanceSentence
     public static string Members(ChanceReport report, int count) => Member(report) + (count == 1 ? "" : "s");
 
     /// <summary>What is not known, such as "the forecast's temperature".</summary>
-    public static string Name(Uncertainty of) => of switch
-    {
-        Uncertainty.Temperature => "the forecast's temperature",
-        Uncertainty.Wind => "the forecast's wind",
-        Uncertainty.HeatLoss => "the coach's heat loss",
-        Uncertainty.Infiltration => "how leaky the coach is",
-        Uncertainty.Contents => "what is in the cylinders",
-        Uncertainty.SetPoint => "the set points",
-        Uncertainty.DoorOpenings => "the door",
-        _ => throw new ArgumentOutOfRangeException(nameof(of), of, null),
-    };
-
     /// <summary>Such as "87 % (85 to 89 %)".</summary>
     public static string Percent(Proportion chance)
         => $"{Round(chance.Chance_frac)} ({Figure(chance.Low_frac)} to {Figure(chance.High_frac)} %)";

@@ -1,5 +1,7 @@
 using System.Globalization;
+using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Figures;
+using ColdSim.Planning.Freezing;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -10,11 +12,16 @@ namespace ColdSim.App.Text;
 /// <param name="units">To print.</param>
 internal sealed class FigureTable(ReportTable table, UnitStyle units)
 {
+    private const int LongestText = 46;
+
     /// <summary>What headings need to know of the scenario.</summary>
     public FigureContext Context { get; init; } = FigureContext.None;
 
     /// <summary>How the name of one of several, such as a cylinder, is set into a heading's lines.</summary>
     public Func<string, IEnumerable<string>> NameLines { get; init; } = name => [name];
+
+    /// <summary>The clock that times are shown by; each one's own where null.</summary>
+    public TimeSpan? Offset { get; init; }
 
     /// <summary>Columns between.</summary>
     public int Gap { get; init; } = 1;
@@ -37,12 +44,20 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
     public static string Cell(object? value, Display display, UnitStyle units) => value switch
     {
         null => "-",
-        string text => text,
+        string text => display == Display.ShortText && text.Length > LongestText ? text[..(LongestText - 3)] + "..." : text,
         Word word => word.Text,
         bool flag => flag ? "yes" : "no",
         int count => UnitStyle.Number(count, 0),
         double number when !double.IsFinite(number) => "-",
-        double number => UnitStyle.Number(number, display == Display.Money ? 2 : 0),
+        double number => display switch
+        {
+            Display.Chance => ChanceSentence.Figure(number),
+            Display.Share => ChanceSentence.Share(number),
+            Display.Money or Display.TwoDecimals => UnitStyle.Number(number, 2),
+            Display.OneDecimal => UnitStyle.Number(number, 1),
+            _ => UnitStyle.Number(number, 0),
+        },
+        Proportion chance => $"{ChanceSentence.Figure(chance.Low_frac)}-{ChanceSentence.Figure(chance.High_frac)}",
         Temperature t => units.TemperatureNumber(t.Kelvins),
         TemperatureDelta d => UnitStyle.Number(units.DifferenceIn(d.Kelvins), 1),
         Mass m => display == Display.FineMass ? UnitStyle.Number(units.MassIn(m.Kilograms), 2) : units.MassNumber(m.Kilograms),
@@ -61,11 +76,13 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         _ => throw new ArgumentException($"a value of {value.GetType().Name} cannot be shown"),
     };
 
+    private object? Local(object? value) => value is DateTimeOffset time && Offset is { } offset ? time.ToOffset(offset) : value;
+
     private IEnumerable<Cells<TRow>> Each<TRow>(FigureColumn<TRow> column)
     {
         if (column.Names is null)
         {
-            yield return new(new TextColumn([.. Heading(column, null)], column.Left), row => Cell(column.Value(row), column.Display, units));
+            yield return new(new TextColumn([.. Heading(column, null)], column.Left), row => Cell(Local(column.Value(row)), column.Display, units));
             yield break;
         }
 
@@ -84,6 +101,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         "{unit}" => [UnitOf(column.Unit, column.Display)],
         "{dawn}" => [Context.Dawn],
         "{currency}" => [Context.Currency],
+        "{fifty}" => [units.Temperature(HeatStop.Fifty_K)],
         _ => (IEnumerable<string>)[line],
     });
 

@@ -1,3 +1,4 @@
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Fits;
 using static ColdSim.App.Text.UnitStyle;
 
@@ -74,25 +75,10 @@ internal static class FitWords
         yield return $"scatter: {Number(fit.ReducedChiSquare, 2)} of what the errors let expect, {fit.Freedom} degrees of freedom";
     }
 
-    private static IReadOnlyList<string> Readings(FitReport fit) => TextTable.Lines(
-        [new(["line"]), new(["read"], Left: true), new(["holds"]), new(["±"]), new(["fitted"]), new(["off"]), new(["times"]), new([""], Left: true)],
-        [
-            .. fit.Residuals.Select(r => (IReadOnlyList<string>)
-            [
-                Number(r.Row.Reading.Line, 0), ClockText.DayClock(r.Row.Reading.Time.ToOffset(fit.Scenario.Start.Offset)), Number(r.Row.Contents.Mass.Pounds, 2),
-                Number(r.Row.Contents.StandardUncertainty.Pounds, 2), Number(r.Predicted.Pounds, 2), Number(r.Off.Pounds, 2), Number(r.Times, 1), r.Gross ? "grossly off" : "",
-            ]),
-        ],
-        gap: 2);
+    // By the scenario's clock, which may not be the log's.
+    private static IReadOnlyList<string> Readings(FitReport fit) => new FigureTable(ReportTable.Fit, UnitStyle.Us) { Gap = 2, Offset = fit.Scenario.Start.Offset }.Lines(FitFigures.Residuals, fit.Residuals);
 
-    internal static string Name(FitKind kind) => kind switch
-    {
-        FitKind.HeatLoss => "heat loss",
-        FitKind.Infiltration => "infiltration",
-        FitKind.BaseUse => "base use",
-        FitKind.WindShelter => "wind shelter of the cylinder",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
-    };
+    internal static string Name(FitKind kind) => FitFigures.Kinds[kind].Text;
 
     internal static string Value(FitKind kind, double value) => kind switch
     {

@@ -1,6 +1,7 @@
 using ColdSim.Files.Logs;
 using ColdSim.Model;
 using ColdSim.Planning;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 
@@ -41,66 +42,16 @@ internal static class LogText
     {
         if (log.Rows.Count == 0)
             return ["No readings."];
-        List<IReadOnlyList<string>> rows = [];
-        bool several = scenario.Rig.Cylinders.Count > 1;
-        for (int i = 0; i < log.Rows.Count; i++)
-        {
-            LogRow row = log.Rows[i].Row;
-            rows.Add(Row(row, log.Rows.Take(i).LastOrDefault(r => r.Row.Reading.Cylinder == row.Reading.Cylinder)?.Row, scenario, units, several));
-        }
-
-        return TextTable.Lines(
-            [
-                new(["line"]), new(["read"], Left: true), .. several ? [new TextColumn(["cylinder"], Left: true)] : Array.Empty<TextColumn>(),
-                new(["method"], Left: true), new(["holds", units.MassUnit]), new(["±"]),
-                new(["used", units.MassUnit]), new(["±"]), new(["per day", units.MassUnit]), new([""], Left: true),
-            ],
-            rows);
-    }
-
-    private static IReadOnlyList<string> Row(LogRow row, LogRow? before, Scenario scenario, UnitStyle units, bool several)
-    {
-        double days = before is null ? 0 : (row.Reading.Time - before.Reading.Time).TotalDays;
-        return
-        [
-            UnitStyle.Number(row.Reading.Line, 0),
-            ClockText.DayClock(row.Reading.Time.ToOffset(scenario.Start.Offset)),
-            .. several ? [scenario.Rig.NameOf(row.Reading.Cylinder)] : Array.Empty<string>(),
-            row.Reading.Reading.Name,
-            Mass(row.Contents.Mass, units),
-            Mass(row.Contents.StandardUncertainty, units),
-            row.Used is { } used ? Mass(used, units) : "-",
-            row.UsedUncertainty is { } error ? Mass(error, units) : "-",
-            row.Used is { } u && days > 1.0 / 24 ? Mass(u / days, units) : "-",
-            row.Reading.Filled ? "filled" : "",
-        ];
+        return new FigureTable(ReportTable.Log, units).Lines(LogFigures.Lines, LogReport.Of(log, scenario, []).Lines);
     }
 
     private static IReadOnlyList<string> Predicted(LogPrediction log, Scenario scenario, UnitStyle units) =>
     [
-        .. TextTable.Lines(
-            [new(["line"]), new(["read"], Left: true), new(["holds", units.MassUnit]), new(["predicted", units.MassUnit]), new(["off", units.MassUnit]), new(["times"]), new([""], Left: true)],
-            [
-                .. log.Rows.Where(r => r.Predicted is not null).Select(r => (IReadOnlyList<string>)
-                [
-                    UnitStyle.Number(r.Row.Reading.Line, 0), ClockText.DayClock(r.Row.Reading.Time.ToOffset(scenario.Start.Offset)), Mass(r.Row.Contents.Mass, units),
-                    Mass(r.Predicted!.Value, units), Mass(r.Off!.Value, units), UnitStyle.Number(r.Times!.Value, 1), MarkWords(r.Mark),
-                ]),
-            ]),
+        .. new FigureTable(ReportTable.LogPrediction, units).Lines(
+            LogFigures.Lines, [.. LogReport.Of(log, scenario, []).Lines.Where(l => l.Prediction.Predicted is not null)]),
         .. Wrap.Lines($"by the simulator, {Parameters(scenario)}; times: in standard errors of the difference"),
     ];
 
     /// <summary>Which parameters a prediction is made with.</summary>
     public static string Parameters(Scenario scenario) => scenario.Fit is null ? "with the coach as the scenario says" : "with the coach as [fit] has it";
-
-    /// <summary>What stands beside a reading.</summary>
-    public static string MarkWords(ReadingMark mark) => mark switch
-    {
-        ReadingMark.Far => "far off",
-        ReadingMark.LooksWrong => "looks wrong",
-        ReadingMark.AfterWrong => "after a wrong one",
-        _ => "",
-    };
-
-    private static string Mass(UnitsNet.Mass mass, UnitStyle units) => UnitStyle.Number(units.MassIn(mass.Kilograms), 2);
 }

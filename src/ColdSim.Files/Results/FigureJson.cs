@@ -19,6 +19,25 @@ internal static class FigureJson
         output.WriteByte((byte)'\n');
     }
 
+    /// <summary>Writes a row under a key; null where there is none.</summary>
+    public static void WriteRow<TRow>(Utf8JsonWriter json, string key, IReadOnlyList<Figure<TRow>> figures, TRow? row) where TRow : class
+    {
+        json.WritePropertyName(key);
+        if (row is null)
+            json.WriteNullValue();
+        else
+            Write(json, new FigureRow<TRow>(figures, row));
+    }
+
+    /// <summary>Writes rows as a list under a key.</summary>
+    public static void WriteRows<TRow>(Utf8JsonWriter json, string key, IReadOnlyList<Figure<TRow>> figures, IEnumerable<TRow> rows)
+    {
+        json.WriteStartArray(key);
+        foreach (TRow row in rows)
+            Write(json, new FigureRow<TRow>(figures, row));
+        json.WriteEndArray();
+    }
+
     private static void Write(Utf8JsonWriter json, IFigureRow row)
     {
         json.WriteStartObject();

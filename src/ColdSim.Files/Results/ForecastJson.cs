@@ -41,7 +41,7 @@ internal static class ForecastJson
         }
 
         json.WriteEndArray();
-        LogJson.Days(json, prediction, report.Scenario);
+        FigureJson.WriteRows(json, "days", LogFigures.Days, LogDay.Of(prediction, report.Scenario));
         json.WriteEndObject();
     }
 

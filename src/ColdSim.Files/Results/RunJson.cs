@@ -35,8 +35,8 @@ public static class RunJson
             json.WriteString("title", report.Scenario.Title);
             Time(json, "start", report.Scenario.Start);
             json.WriteString("end", WireNames.Of(report.End));
-            FreezeJson.Stop(json, "furnace_stops", report.HeatStop);
-            FreezeJson.Stop(json, "after_failure", AfterFailure.Of(report));
+            FigureJson.WriteRow(json, "furnace_stops", FreezeFigures.Stops, report.HeatStop);
+            FigureJson.WriteRow(json, "after_failure", FreezeFigures.Stops, AfterFailure.Of(report));
             Summary(json, report.Summary);
             json.WriteStartArray("cylinders");
             for (int i = 0; i < report.Scenario.Rig.Cylinders.Count; i++)

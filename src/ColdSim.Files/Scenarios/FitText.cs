@@ -55,14 +55,7 @@ public static class FitText
     }
 
     /// <summary>The key of a parameter.</summary>
-    internal static string Key(FitKind kind) => kind switch
-    {
-        FitKind.HeatLoss => "heat_loss_factor",
-        FitKind.Infiltration => "infiltration_factor",
-        FitKind.BaseUse => "base_use",
-        FitKind.WindShelter => "wind_shelter",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
-    };
+    private static string Key(FitKind kind) => FitFigures.Kinds[kind].Key;
 
     private static string OneLine(string text) => string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
 }

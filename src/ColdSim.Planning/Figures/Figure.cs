@@ -23,7 +23,7 @@ public sealed class Figure<TRow> : IFigure
     private Figure(Figure<TRow> other, Func<TRow, object?> value, IReadOnlyList<Figure<TRow>> projected)
     {
         (Key, Kind, Explanation, CanBeAbsent, Unit, Exact, Parts) = (other.Key, other.Kind, other.Explanation, other.CanBeAbsent, other.Unit, other.Exact, other.Parts);
-        (Csv, Columns, _value, _projected) = (other.Csv, other.Columns, value, projected);
+        (Csv, Columns, InDocuments, _value, _projected) = (other.Csv, other.Columns, other.InDocuments, value, projected);
     }
 
     /// <inheritdoc/>
@@ -46,6 +46,9 @@ public sealed class Figure<TRow> : IFigure
 
     /// <inheritdoc/>
     public IReadOnlyList<IFigure> Parts { get; private init; } = [];
+
+    /// <inheritdoc/>
+    public bool InDocuments { get; private init; } = true;
 
     /// <summary>The columns of CSV files it has; mostly one.</summary>
     public IReadOnlyList<CsvColumn<TRow>> Csv { get; private init; } = [];
@@ -126,6 +129,7 @@ public sealed class Figure<TRow> : IFigure
     public Figure<TOuter> From<TOuter>(Func<TOuter, TRow?> inner) => new Figure<TOuter>(Key, Kind, Through(inner, _value), Explanation)
     {
         CanBeAbsent = CanBeAbsent,
+        InDocuments = InDocuments,
         Unit = Unit,
         Exact = Exact,
         Parts = Parts,
@@ -137,6 +141,7 @@ public sealed class Figure<TRow> : IFigure
     public Figure<TRow> As(string key, string? explanation = null) => new Figure<TRow>(key, Kind, _value, explanation ?? Explanation)
     {
         CanBeAbsent = CanBeAbsent,
+        InDocuments = InDocuments,
         Unit = Unit,
         Exact = Exact,
         Parts = Parts,
@@ -174,6 +179,9 @@ public sealed class Figure<TRow> : IFigure
         {
             Columns = [.. Columns, new FigureColumn<TRow>(table, heading, value ?? _value) { Display = display, Left = left, Unit = Unit, Names = names, Shown = shown, Order = order }],
         };
+
+    /// <summary>The same figure in tables and CSV alone, where a document has it beside the rows.</summary>
+    public Figure<TRow> OutsideDocuments() => new(this, _value, _projected) { InDocuments = false };
 
     private static Func<TOuter, object?> Through<TOuter>(Func<TOuter, TRow?> inner, Func<TRow, object?> value) => outer => inner(outer) is { } row ? value(row) : null;
 }

@@ -69,6 +69,12 @@ public enum ReportTable
     /// <summary>Readings in the log.</summary>
     Log,
 
+    /// <summary>Readings in the log beside what the simulator predicts from the one before.</summary>
+    LogPrediction,
+
+    /// <summary>How long is left once the furnace stops.</summary>
+    HeatStops,
+
     /// <summary>Use by day, beside the simulator.</summary>
     DailyUse,
 
@@ -127,6 +133,21 @@ public enum Display
 
     /// <summary>Money with two decimals.</summary>
     Money,
+
+    /// <summary>A number with one decimal.</summary>
+    OneDecimal,
+
+    /// <summary>A number with two decimals.</summary>
+    TwoDecimals,
+
+    /// <summary>A chance in per cent, with a decimal next to none and all.</summary>
+    Chance,
+
+    /// <summary>A share in per cent with the sign, or that it is small.</summary>
+    Share,
+
+    /// <summary>A text that is cut where it is long.</summary>
+    ShortText,
 }
 
 /// <summary>A figure's column in a table of text or screen.</summary>

@@ -21,6 +21,9 @@ public interface IFigure
     /// <summary>Whether documents keep every digit.</summary>
     bool Exact { get; }
 
+    /// <summary>Whether documents have it.</summary>
+    bool InDocuments { get; }
+
     /// <summary>The figures of a group or of each of several rows; empty for others.</summary>
     IReadOnlyList<IFigure> Parts { get; }
 }
@@ -69,5 +72,5 @@ public interface IFigureRow
 public sealed class FigureRow<TRow>(IReadOnlyList<Figure<TRow>> figures, TRow row) : IFigureRow
 {
     /// <inheritdoc/>
-    public IEnumerable<(IFigure Figure, object? Value)> Values => figures.Select(f => ((IFigure)f, f.ValueOf(row)));
+    public IEnumerable<(IFigure Figure, object? Value)> Values => figures.Where(f => f.InDocuments).Select(f => ((IFigure)f, f.ValueOf(row)));
 }

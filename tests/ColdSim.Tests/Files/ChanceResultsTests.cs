@@ -13,7 +13,7 @@ public class ChanceResultsTests
     public void The_page_and_the_document_have_the_same_keys()
     {
         using MemoryStream stream = new();
-        ChanceJson.Write(HandChances.Report with { Years = [2020], YearsLeftOut = [new(2021, WhyLeftOut.Gap)] }, stream);
+        JsonReport.Write(HandChances.Report with { Years = [2020], YearsLeftOut = [new(2021, WhyLeftOut.Gap)] }, stream);
         using JsonDocument document = JsonDocument.Parse(stream.ToArray());
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(document.RootElement, "", written);
@@ -26,8 +26,8 @@ public class ChanceResultsTests
     public void Every_word_is_on_the_page()
     {
         string page = string.Join('\n', DocPage.Lines("json.md"));
-        Assert.All(Enum.GetValues<WhyLeftOut>().Select(ChanceJson.Word), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
-        Assert.All(Enum.GetValues<Uncertainty>().Select(ChanceJson.Word), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
+        Assert.All(ChanceReportFigures.WhysLeftOut.All.Select(w => w.Key), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
+        Assert.All(ChanceReportFigures.Uncertainties.All.Select(w => w.Key), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
     }
 
     [Fact]

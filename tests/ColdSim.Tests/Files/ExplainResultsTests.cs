@@ -38,7 +38,7 @@ public class ExplainResultsTests
     private static JsonElement Json(Explanation explanation)
     {
         using MemoryStream stream = new();
-        ExplainJson.Write(explanation, stream);
+        JsonReport.Write(explanation, stream);
         return JsonDocument.Parse(stream.ToArray()).RootElement;
     }
 
@@ -46,7 +46,7 @@ public class ExplainResultsTests
     public void Every_word_is_on_the_page()
     {
         string page = string.Join('\n', DocPage.Lines("json.md"));
-        Assert.All(Enum.GetValues<Limit>().Select(ExplainJson.Word), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
-        Assert.All(Enum.GetValues<RemedyKind>().Select(ExplainJson.Word), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
+        Assert.All(ExplainFigures.Limits.All.Select(w => w.Key), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
+        Assert.All(ExplainFigures.RemedyKinds.All.Select(w => w.Key), w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
     }
 }

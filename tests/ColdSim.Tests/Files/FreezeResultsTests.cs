@@ -11,7 +11,7 @@ public class FreezeResultsTests
     public void The_page_and_the_document_have_the_same_keys()
     {
         using MemoryStream stream = new();
-        FreezeJson.Write(new FreezeOutlook(Reports.Short().Scenario, [Reports.Stop]), stream);
+        JsonReport.Write(new FreezeOutlook(Reports.Short().Scenario, [Reports.Stop]), stream);
         using JsonDocument document = JsonDocument.Parse(stream.ToArray());
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(document.RootElement, "", written);

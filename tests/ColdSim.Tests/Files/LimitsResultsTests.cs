@@ -11,7 +11,7 @@ public class LimitsResultsTests
     public void The_page_and_the_document_have_the_same_keys()
     {
         using MemoryStream stream = new();
-        LimitsJson.Write(HandLimits.Chart, stream);
+        JsonReport.Write(HandLimits.Chart, stream);
         using JsonDocument document = JsonDocument.Parse(stream.ToArray());
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(document.RootElement, "", written);
@@ -24,7 +24,7 @@ public class LimitsResultsTests
     public void Csv_has_a_row_a_cell()
     {
         using StringWriter text = new();
-        LimitsCsv.Write(HandLimits.Chart, text);
+        CsvReport.Write(HandLimits.Chart, text);
         Assert.Equal(1 + 20 + 1, text.ToString().Split('\n').Length);
     }
 }

@@ -50,7 +50,7 @@ internal static class LogLines
                     r.Predicted is { } p ? Mass(p.Kilograms, u) : r.Row.Reading.Filled ? "filled" : "-", r.Off is { } off ? Mass(off.Kilograms, u) : "-",
                     r.Times is { } times ? UnitStyle.Number(times, 1) : "-", Letter(r.Mark),
                     .. strip ? [TimesStrip.Of(r.Times)] : Array.Empty<string>(),
-                    .. wide ? [Fitting.Cut($"{LogText.MarkWords(r.Mark)} {Fitting.OneCellEach(r.Row.Reading.Note)}".Trim(), width - 84)] : Array.Empty<string>(),
+                    .. wide ? [Fitting.Cut($"{LogFigures.Marks[r.Mark].Text} {Fitting.OneCellEach(r.Row.Reading.Note)}".Trim(), width - 84)] : Array.Empty<string>(),
                 ]),
             ]);
     }

@@ -119,7 +119,7 @@ public class GaugeCommandTests
                 .Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal),
         ];
         Assert.Equal(written, page);
-        Assert.All(Enum.GetValues<PressureVerdict>(), v => Assert.Contains($"`{GaugeJson.Of(v)}`", string.Join('\n', DocPage.Lines("json.md")), StringComparison.Ordinal));
+        Assert.All(GaugeFigures.PressureVerdicts.All, w => Assert.Contains($"`{w.Key}`", string.Join('\n', DocPage.Lines("json.md")), StringComparison.Ordinal));
     }
 
     [Fact]

@@ -69,7 +69,7 @@ public class YearCollectorTests
         static string Text(ChanceReport report)
         {
             using MemoryStream stream = new();
-            ChanceJson.Write(report, stream);
+            JsonReport.Write(report, stream);
 
             // The document rounds; a record's text gives every digit.
             return string.Join('\n', (IEnumerable<object?>)[

@@ -1,0 +1,47 @@
+using ColdSim.Files.Weather;
+using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Explain;
+using ColdSim.Planning.Fits;
+using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Gauges;
+using ColdSim.Planning.Limits;
+using ColdSim.Planning.Logs;
+
+namespace ColdSim.Files.Results;
+
+/// <summary>Writes what a command reports as one JSON document; docs/json.md, made from the same lists, has every key.</summary>
+public static class JsonReport
+{
+    /// <summary>Writes an explanation.</summary>
+    /// <param name="report">What is reported.</param>
+    /// <param name="output">Takes UTF-8 text; stays open.</param>
+    public static void Write(Explanation report, Stream output) => FigureJson.WriteDocument(ExplainFigures.All, report, output);
+
+    /// <summary>Writes a limits chart.</summary>
+    /// <inheritdoc cref="Write(Explanation, Stream)"/>
+    public static void Write(LimitChart report, Stream output) => FigureJson.WriteDocument(LimitFigures.All, report, output);
+
+    /// <summary>Writes a chance of holding.</summary>
+    /// <inheritdoc cref="Write(Explanation, Stream)"/>
+    public static void Write(ChanceReport report, Stream output) => FigureJson.WriteDocument(ChanceReportFigures.All, report, output);
+
+    /// <summary>Writes a fit.</summary>
+    /// <inheritdoc cref="Write(Explanation, Stream)"/>
+    public static void Write(FitReport report, Stream output) => FigureJson.WriteDocument(FitFigures.All, report, output);
+
+    /// <summary>Writes times to freezing.</summary>
+    /// <inheritdoc cref="Write(Explanation, Stream)"/>
+    public static void Write(FreezeOutlook report, Stream output) => FigureJson.WriteDocument(FreezeFigures.All, report, output);
+
+    /// <summary>Writes readings of a cylinder.</summary>
+    /// <inheritdoc cref="Write(Explanation, Stream)"/>
+    public static void Write(GaugeReport report, Stream output) => FigureJson.WriteDocument(GaugeFigures.All, report, output);
+
+    /// <summary>Writes a log.</summary>
+    /// <inheritdoc cref="Write(Explanation, Stream)"/>
+    public static void Write(LogReport report, Stream output) => FigureJson.WriteDocument(LogFigures.All, report, output);
+
+    /// <summary>Writes a weather file at a glance.</summary>
+    /// <inheritdoc cref="Write(Explanation, Stream)"/>
+    public static void Write(WeatherFileReport report, Stream output) => FigureJson.WriteDocument(WeatherFigures.All, report, output);
+}

@@ -1,0 +1,136 @@
+using ColdSim.Planning.Figures;
+using ColdSim.Planning.Nights;
+using UnitsNet.Units;
+using Chained = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.ChainOfCause>;
+using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.Explanation>;
+using Eased = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.LimitSensitivity>;
+using Fault = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.LookAlike>;
+using Limited = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.BindingLimit>;
+using Remedied = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.Remedy>;
+
+namespace ColdSim.Planning.Explain;
+
+/// <summary>What is reported of an explanation.</summary>
+public static class ExplainFigures
+{
+    private const string Assumed = "what was assumed because the scenario does not say it";
+
+    /// <summary>The words for limits.</summary>
+    public static WordTable<Limit> Limits { get; } = new(
+        (Limit.HeatIntoLiquid, "heat_into_liquid", null),
+        (Limit.LittleLiquid, "little_liquid", null),
+        (Limit.Regulator, "regulator", null),
+        (Limit.Appliances, "appliances", null),
+        (Limit.Altitude, "altitude", null),
+        (Limit.LiquidGone, "liquid_gone", null));
+
+    /// <summary>The words for remedies.</summary>
+    public static WordTable<RemedyKind> RemedyKinds { get; } = new(
+        (RemedyKind.Blanket, "blanket", "listed blanket"),
+        (RemedyKind.Fill, "fill", "fuller at the start"),
+        (RemedyKind.PurePropane, "pure_propane", "the same mass of pure propane"),
+        (RemedyKind.Size, "size", "larger cylinder"),
+        (RemedyKind.SecondOpen, "second_open", "second one, both open"),
+        (RemedyKind.SecondChangeover, "second_changeover", "second one, on automatic changeover"),
+        (RemedyKind.NightSetPoint, "night_set_point", "cooler at night"),
+        (RemedyKind.ApplianceOff, "appliance_off", null),
+        (RemedyKind.Regulator, "regulator", "larger regulator"),
+        (RemedyKind.Battery, "battery", "larger battery"),
+        (RemedyKind.PanelsClear, "panels_clear", "panels swept of snow"),
+        (RemedyKind.MorePanels, "more_panels", "more solar panels"),
+        (RemedyKind.LoadOff, "load_off", null),
+        (RemedyKind.ShorePower, "shore_power", "shore power"),
+        (RemedyKind.Generator, "generator", null));
+
+    private static IReadOnlyList<Eased> Sensitivities { get; } =
+    [
+        Eased.Word("limit", e => e.Limit, Limits, "which"),
+        Eased.Flag("applies", e => e.Applies, "whether the rig has it"),
+        Eased.Time("first_short", e => e.FirstShort, "the first shortage then", canBeAbsent: true),
+        Eased.Flag("gone", e => e.GoneAt_frac is not null, "whether it is gone"),
+        Eased.Number("delay_s", e => e.Delay_s, "how much later; null where it is gone or cannot be said", canBeAbsent: true),
+        Eased.Number("gone_at", e => e.GoneAt_frac, "the least easing with which it is gone", canBeAbsent: true),
+    ];
+
+    private static IReadOnlyList<Limited> Binding { get; } =
+    [
+        Limited.Word("binds", l => l.Binds, Limits, "which limit binds; null where none delays the shortage by a minute", canBeAbsent: true),
+        Limited.Texts("ties", l => [.. l.Ties.Select(t => Limits[t].Key)], "others that do as much"),
+        Limited.Number("eased_by", l => l.Part_frac, "by which part each was eased"),
+        Limited.Rows("eased", l => l.Eased, Sensitivities, "limit by limit"),
+    ];
+
+    private static IReadOnlyList<Chained> Chain { get; } =
+    [
+        Chained.Time("from", c => c.From, "when its liquid was last at its warmest in the twelve hours before"),
+        Chained.Time("to", c => c.To, "where the chain ends"),
+        Chained.Text("cylinder", c => c.Cylinder, "the cylinder in use"),
+        Chained.Quantity("burner_time_s", c => SiQuantity.Duration(c.Burner_s), DurationUnit.Second, "time with the furnace lit"),
+        Chained.Quantity("gas_given_kg", c => SiQuantity.Mass(c.Given_kg), MassUnit.Kilogram, "gas, all appliances"),
+        Chained.Quantity("evaporation_kj", c => SiQuantity.Energy(c.Evaporation_J), EnergyUnit.Kilojoule, "heat that evaporation took"),
+        Chained.Quantity("surroundings_kj", c => SiQuantity.Energy(c.Surroundings_J), EnergyUnit.Kilojoule, "heat from air, ground and sky"),
+        Chained.Quantity("sun_kj", c => SiQuantity.Energy(c.Sun_J), EnergyUnit.Kilojoule, "heat from the sun"),
+        Chained.Quantity("blanket_kj", c => SiQuantity.Energy(c.Blanket_J), EnergyUnit.Kilojoule, "heat from blankets"),
+        Chained.Number("wetted_wall_m2", c => c.WettedWall_m2, "outside wall under the liquid's level at the end"),
+        Chained.Number("whole_wall_m2", c => c.WholeWall_m2, "the whole outside wall"),
+        Chained.Flag("has_liquid", c => c.HasLiquid, "whether liquid is left"),
+        Chained.Quantity("left_kg", c => SiQuantity.Mass(c.Left_kg), MassUnit.Kilogram, "propane in that cylinder"),
+        Chained.Quantity("liquid_from_c", c => SiQuantity.Temperature(c.LiquidFrom_K), TemperatureUnit.DegreeCelsius, "its liquid at the start of the chain"),
+        Chained.Quantity("liquid_to_c", c => SiQuantity.Temperature(c.LiquidTo_K), TemperatureUnit.DegreeCelsius, "and at its end"),
+        Chained.Quantity("outside_c", c => SiQuantity.Temperature(c.Outside_K), TemperatureUnit.DegreeCelsius, "outside air at the end"),
+        Chained.Quantity("inside_c", c => SiQuantity.Temperature(c.Inside_K), TemperatureUnit.DegreeCelsius, "inside air at the end", canBeAbsent: true),
+        Chained.Quantity("pressure_kpa_gauge", c => SiQuantity.Pressure(c.Pressure_Pa), PressureUnit.Kilopascal, "before the regulator"),
+        Chained.Quantity("regulator_could_pass_w", c => SiQuantity.Power(c.CanGive_W), PowerUnit.Watt, "at full delivery pressure"),
+        Chained.Quantity("asked_w", c => SiQuantity.Power(c.Asked_W), PowerUnit.Watt, "what was asked"),
+        Chained.Group("liquid", c => c.Liquid is { } liquid ? new GasParts(liquid) : null, NightFigures.GasParts,
+            "what its liquid is made of at the end, parts by mass; null for propane alone and without liquid", canBeAbsent: true),
+        Chained.Quantity("left_behind_kg", c => c.Blend?.LeftBehind, MassUnit.Kilogram, "of a mixed gas, as in the night's `blends[]` of a run", canBeAbsent: true),
+        Chained.Quantity("left_behind_at_c", c => c.Blend?.LeftBehindAt, TemperatureUnit.DegreeCelsius, "the air for which that is", canBeAbsent: true),
+    ];
+
+    private static IReadOnlyList<Remedied> Remedies { get; } =
+    [
+        Remedied.Word("remedy", r => r.Kind, RemedyKinds, "which"),
+        Remedied.Text("name", r => r.Name, "the size, the appliance or the load", canBeAbsent: true),
+        Remedied.Flag("within_reach", r => r.Value is not null, "whether anything within reach holds"),
+        Remedied.Number("least", r => InUnit(r.Kind, r.Value),
+            "blanket, regulator, more panels and generator in W, fill as a part of the legal fill, size as its place, set point in °C, battery in Wh at 12 V, others 1",
+            canBeAbsent: true),
+        Remedied.Number("tolerance", r => r.Kind == RemedyKind.Battery ? SiQuantity.Energy(r.Tolerance)!.As(EnergyUnit.WattHour) : r.Tolerance, "a step of this less does not hold"),
+        Remedied.Number("reach", r => InUnit(r.Kind, r.Reach), "the furthest that was tried", canBeAbsent: true),
+        Remedied.Flag("holds_all_nights", r => r.HoldsAllNights, "whether the later nights hold too"),
+        Remedied.Flag("on_ground", r => r.IsOnGround, "whether it is too large to be carried"),
+        Remedied.Quantity("contents_kg", r => r.Value is null ? null : SiQuantity.Mass(r.Contents_kg), MassUnit.Kilogram, "propane in all cylinders at the start", canBeAbsent: true),
+        Remedied.Quantity("electricity_wh", r => r.Value is null ? null : SiQuantity.Energy(r.Electricity_J), EnergyUnit.WattHour, "what blankets take to the end of that night", canBeAbsent: true),
+    ];
+
+    private static IReadOnlyList<Fault> Faults { get; } =
+    [
+        Fault.Text("trouble", f => f.Trouble, "what it is"),
+        Fault.Text("signs", f => f.Signs, "what sets it apart"),
+        Fault.Text("source", f => f.Source, "where that is from"),
+    ];
+
+    /// <summary>The whole document.</summary>
+    public static IReadOnlyList<Document> All { get; } =
+    [
+        Document.Text("title", e => e.Report.Scenario.Title, "the scenario's title"),
+        Document.Word("verdict", e => e.Report.Summary.Verdict, ReportWords.Verdicts, "of the whole run"),
+        Document.Flag("at_time", e => e.AtTime, "whether a time was asked for; then there is a chain only"),
+        Document.Time("shortage", e => e.Shortage, "the shortage that is explained", canBeAbsent: true),
+        Document.Time("flat_at", e => e.Flat?.Power?.FlatAt, "when voltage was gone, where the battery and not the gas failed the first night that does not hold", canBeAbsent: true),
+        Document.Count("night", e => e.Night > 0 ? e.Night : null, "the night it is in", canBeAbsent: true),
+        Document.Group("limit", e => e.Limit, Binding, "which limit binds", canBeAbsent: true),
+        Document.Group("chain", e => e.Chain, Chain, "how the cylinder came to that state"),
+        Document.Rows("remedies", e => e.Remedies, Remedies, "what would have held to the end of that night"),
+        Document.Rows("look_alikes", _ => LookAlikes.All, Faults, "what looks the same from inside"),
+        Document.Texts("assumptions", e => e.Report.Scenario.Assumptions, Assumed),
+    ];
+
+    private static double? InUnit(RemedyKind kind, double? value) => kind switch
+    {
+        RemedyKind.NightSetPoint => SiQuantity.Temperature(value)?.As(TemperatureUnit.DegreeCelsius),
+        RemedyKind.Battery => SiQuantity.Energy(value)?.As(EnergyUnit.WattHour),
+        _ => value,
+    };
+}

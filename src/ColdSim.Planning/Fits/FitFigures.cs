@@ -1,0 +1,78 @@
+using ColdSim.Planning.Figures;
+using UnitsNet.Units;
+using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitReport>;
+using Parameter = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitParameter>;
+using Residual = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitResidual>;
+
+namespace ColdSim.Planning.Fits;
+
+/// <summary>What is reported of a fit.</summary>
+public static class FitFigures
+{
+    /// <summary>The words for what a fit estimates: the keys of <c>[fit]</c>.</summary>
+    public static WordTable<FitKind> Kinds { get; } = new(
+        (FitKind.HeatLoss, "heat_loss_factor", "heat loss"),
+        (FitKind.Infiltration, "infiltration_factor", "infiltration"),
+        (FitKind.BaseUse, "base_use", "base use"),
+        (FitKind.WindShelter, "wind_shelter", "wind shelter of the cylinder"));
+
+    private static IReadOnlyList<Parameter> Parameters { get; } =
+    [
+        Parameter.Word("key", p => p.Estimate.Kind, Kinds, "`base_use` in W"),
+        Parameter.Number("value", p => p.Estimate.Value, "the estimate"),
+        Parameter.Number("low", p => p.Estimate.Low, "lower end of its 80 % interval"),
+        Parameter.Number("high", p => p.Estimate.High, "upper end"),
+        Parameter.Number("standard_uncertainty", p => p.StandardUncertainty, "of the factor's logarithm, of watts, of the part"),
+        Parameter.Number("learned", p => p.Estimate.Learned_frac, "part of the variance before that the readings took away"),
+        Parameter.Flag("identified", p => p.Estimate.IsIdentified, "whether that is half or more"),
+        Parameter.Numbers("correlations", p => p.Correlations, "with each parameter in this order"),
+    ];
+
+    /// <summary>A reading and what the fit makes of it.</summary>
+    public static IReadOnlyList<Residual> Residuals { get; } =
+    [
+        Residual.Count("line", r => r.Row.Reading.Line, "its line in the log").InTable(ReportTable.Fit, "line"),
+        Residual.Time("time", r => r.Row.Reading.Time, "when").InTable(ReportTable.Fit, "read", Display.DayClock, left: true),
+        Residual.Quantity("mass_kg", r => r.Row.Contents.Mass, MassUnit.Kilogram, "as read")
+            .InTable(ReportTable.Fit, "holds", Display.FineMass)
+            .InTable(ReportTable.Fit, "±", Display.FineMass, value: r => r.Row.Contents.StandardUncertainty),
+        Residual.Quantity("fitted_kg", r => r.Predicted, MassUnit.Kilogram, "as simulated")
+            .InTable(ReportTable.Fit, "fitted", Display.FineMass)
+            .InTable(ReportTable.Fit, "off", Display.FineMass, value: r => r.Off),
+        Residual.Number("off_in_uncertainties", r => r.Times, "off what all the others say of it, in standard uncertainties of that")
+            .InTable(ReportTable.Fit, "times", Display.OneDecimal),
+        Residual.Flag("grossly_off", r => r.Gross, "whether it was left out").InTable(ReportTable.Fit, "", left: true, value: r => r.Gross ? "grossly off" : ""),
+    ];
+
+    /// <summary>The whole document.</summary>
+    public static IReadOnlyList<Document> All { get; } =
+    [
+        Document.Time("from", f => f.From, "first reading"),
+        Document.Time("to", f => f.To, "last reading"),
+        Document.Rows("parameters", FitParameter.Of, Parameters, "what the readings move"),
+        Document.Texts("silent", f => [.. f.Silent.Select(k => Kinds[k].Key)], "parameters of which the readings say nothing"),
+        Document.Texts("confused", f => [.. f.Confused.Select(g => string.Join(' ', g.Select(k => Kinds[k].Key)))],
+            "parameters that these readings cannot separate, a group a text, spaces between"),
+        Document.Numbers("eigenvalues", f => f.Eigenvalues, "of the normal matrix in spreads of the priors"),
+        Document.Number("reduced_chi_square", f => f.ReducedChiSquare, "scatter over what the errors let expect"),
+        Document.Count("degrees_of_freedom", f => f.Freedom, "readings less stretches between fillings"),
+        Document.Quantity("burner_cycle_kg", f => f.Cycle, MassUnit.Kilogram, "gas of one burner cycle"),
+        Document.Rows("readings", f => f.Residuals, Residuals, "reading by reading"),
+    ];
+}
+
+/// <summary>One estimate with its place in the fit's covariance.</summary>
+/// <param name="Estimate">The estimate.</param>
+/// <param name="StandardUncertainty">Of the factor's logarithm, of watts, of the part.</param>
+/// <param name="Correlations">With every estimate.</param>
+public sealed record FitParameter(FitEstimate Estimate, double StandardUncertainty, IReadOnlyList<double> Correlations)
+{
+    /// <summary>All of a fit.</summary>
+    public static IEnumerable<FitParameter> Of(FitReport fit)
+    {
+        ArgumentNullException.ThrowIfNull(fit);
+        int n = fit.Estimates.Count;
+        return fit.Estimates.Select((e, i) => new FitParameter(
+            e, Math.Sqrt(fit.Factors.Covariance[i * (n + 1)]), [.. Enumerable.Range(0, n).Select(j => fit.Correlations[i * n + j])]));
+    }
+}

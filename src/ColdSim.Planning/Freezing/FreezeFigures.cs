@@ -1,0 +1,48 @@
+using ColdSim.Planning.Figures;
+using UnitsNet.Units;
+using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Freezing.FreezeOutlook>;
+using Stop = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Freezing.HeatStop>;
+using Water = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Freezing.WaterAfter>;
+
+namespace ColdSim.Planning.Freezing;
+
+/// <summary>What is reported of how long is left once the furnace stops.</summary>
+public static class FreezeFigures
+{
+    private static IReadOnlyList<Water> Bodies { get; } =
+    [
+        Water.Text("name", w => w.Name, "which"),
+        Water.Quantity("begins_after_s", w => w.BeginsAfter, DurationUnit.Second, "until it begins to freeze; 0 where it already had", canBeAbsent: true),
+        Water.Quantity("solid_after_s", w => w.SolidAfter, DurationUnit.Second, "until it is ice through and through", canBeAbsent: true),
+    ];
+
+    /// <summary>One stop of the furnace.</summary>
+    public static IReadOnlyList<Stop> Stops { get; } =
+    [
+        Stop.Time("at", s => s.At, "when the heat stops").InTable(ReportTable.HeatStops, "Furnace|stops", Display.DayClock, left: true),
+        Stop.Quantity("outside_c", s => s.Outside, TemperatureUnit.DegreeCelsius, "outside air then").InTable(ReportTable.HeatStops, "Outside|{unit}"),
+        Stop.Quantity("inside_c", s => s.Inside, TemperatureUnit.DegreeCelsius, "inside air then; null without a coach", canBeAbsent: true)
+            .InTable(ReportTable.HeatStops, "Inside|{unit}", shown: HasCoach),
+        Stop.Quantity("fifty_fahrenheit_after_s", s => s.FiftyAfter, DurationUnit.Second, "until inside is at 50 °F (10 °C); null where it is not while it was watched", canBeAbsent: true)
+            .InTable(ReportTable.HeatStops, "{fifty}|after", Display.HoursMinutes, shown: HasCoach),
+        Stop.Quantity("freezing_after_s", s => s.FreezingAfter, DurationUnit.Second, "until inside is at freezing", canBeAbsent: true)
+            .InTable(ReportTable.HeatStops, "freezing|after", Display.HoursMinutes, shown: HasCoach),
+        Stop.Rows("water", s => s.Water, Bodies, "every body of water")
+            .InTable(ReportTable.HeatStops, "First water|to freeze", left: true, value: s => s.First?.Name, shown: HasWater)
+            .InTable(ReportTable.HeatStops, "begins|after", Display.HoursMinutes, value: s => s.First?.BeginsAfter, shown: HasWater)
+            .InTable(ReportTable.HeatStops, "all ice|after", Display.HoursMinutes, value: s => s.First?.SolidAfter, shown: HasWater),
+        Stop.Quantity("watched_s", s => s.Watched, DurationUnit.Second, "how long was looked ahead"),
+    ];
+
+    /// <summary>The whole document.</summary>
+    public static IReadOnlyList<Document> All { get; } =
+    [
+        Document.Text("title", o => o.Scenario.Title, "the scenario's title"),
+        Document.Rows("stops", o => o.Stops, Stops, "one for each instant, in order"),
+        Document.Texts("assumptions", o => o.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
+    ];
+
+    private static bool HasCoach(IReadOnlyList<HeatStop> stops) => stops[0].Inside is not null;
+
+    private static bool HasWater(IReadOnlyList<HeatStop> stops) => stops[0].Water.Count > 0;
+}

@@ -1,0 +1,127 @@
+using ColdSim.Planning.Figures;
+using UnitsNet;
+using UnitsNet.Units;
+using Contents = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ContentsFigures>;
+using Cylinder = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.GaugedCylinder>;
+using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.GaugeReport>;
+using Drift = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ExpectedReading>;
+using Finding = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.PressureFinding>;
+using Gap = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.Disagreement>;
+using Reading = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.WeighedEstimate>;
+using Source = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ErrorSource>;
+
+namespace ColdSim.Planning.Gauges;
+
+/// <summary>What is reported of readings of a cylinder.</summary>
+public static class GaugeFigures
+{
+    /// <summary>The words for what a pressure says.</summary>
+    public static WordTable<PressureVerdict> PressureVerdicts { get; } = new(
+        (PressureVerdict.CannotTell, "cannot_tell", null),
+        (PressureVerdict.LiquidGone, "liquid_gone", null),
+        (PressureVerdict.LighterGasOrAir, "lighter_gas_or_air", null));
+
+    private static IReadOnlyList<Cylinder> Cylinders { get; } =
+    [
+        Cylinder.Text("name", c => c.Name, "its size, or `own`"),
+        Cylinder.Text("orientation", c => c.Lies ? "horizontal" : "upright", "`upright`, `horizontal`"),
+        Cylinder.Number("water_capacity_l", c => 1000 * c.Volume_m3, "inside volume"),
+        Cylinder.Number("outside_diameter_m", c => c.OutsideDiameter_m, "outside diameter"),
+        Cylinder.Number("legal_fill_kg", c => c.LegalFill_kg, "42 % of the water capacity by mass"),
+    ];
+
+    private static IReadOnlyList<Contents> ContentsOf { get; } =
+    [
+        Contents.Quantity("mass_kg", c => c.Mass, MassUnit.Kilogram, "liquid and vapour"),
+        Contents.Quantity("volume_at_60f_l", c => c.Volume, VolumeUnit.Liter, "as liquid at 60 °F"),
+        Contents.Quantity("of_legal_fill", c => c.OfLegalFill, RatioUnit.DecimalFraction, "part of the legal fill"),
+        Contents.Quantity("heat_mj", c => c.Energy, EnergyUnit.Megajoule, "gross heat"),
+        Contents.Quantity("full_fire_s", c => c.AtFullFire, DurationUnit.Second, "furnace at full fire", canBeAbsent: true),
+    ];
+
+    private static IReadOnlyList<Source> Sources { get; } =
+    [
+        Source.Text("source", e => e.Share.Input.Name, "the input"),
+        Source.Quantity("change_kg", e => SiQuantity.Mass(e.Share.Change_kg), MassUnit.Kilogram, "change of mass for one standard uncertainty upwards"),
+        Source.Flag("shared", e => e.Share.Input.Shared, "whether every reading has the same error of it"),
+        Source.Text("basis", e => e.Share.Input.Basis, "where the stated error comes from"),
+    ];
+
+    /// <summary>A reading.</summary>
+    public static IReadOnlyList<Reading> Readings { get; } =
+    [
+        Reading.Text("reading", r => r.Estimate.Reading, "its name, such as `weight 2`"),
+        Reading.Quantity("mass_kg", r => r.Estimate.Mass, MassUnit.Kilogram, "what it means alone"),
+        Reading.Quantity("standard_uncertainty_kg", r => r.Estimate.StandardUncertainty, MassUnit.Kilogram, "of that"),
+        Reading.Number("weight", r => r.Weight, "what it counts; together 1"),
+        Reading.Rows("errors", r => r.Estimate.Shares.Select(s => new ErrorSource(s)), Sources, "where the uncertainty comes from"),
+    ];
+
+    private static IReadOnlyList<Gap> Disagreements { get; } =
+    [
+        Gap.Text("more", d => d.More, "the one that means more"),
+        Gap.Text("less", d => d.Less, "the one that means less"),
+        Gap.Quantity("gap_kg", d => d.Gap, MassUnit.Kilogram, "by how much"),
+        Gap.Number("gap_in_uncertainties", d => d.Times, "in standard uncertainties of the difference"),
+        Gap.Text("likeliest", d => d.Cause.Name, "the input that explains it with the least error of its own"),
+        Gap.Number("likeliest_in_uncertainties", d => d.CauseTimes, "how much of it, signed"),
+    ];
+
+    private static IReadOnlyList<Finding> Findings { get; } =
+    [
+        Finding.Word("verdict", f => f.Verdict, PressureVerdicts, "what it says"),
+        Finding.Quantity("reading_kpa_gauge", f => f.Reading, PressureUnit.Kilopascal, "the reading"),
+        Finding.Quantity("expected_low_kpa_gauge", f => f.ExpectedLow, PressureUnit.Kilopascal, "least that liquid of the stated temperature may have", canBeAbsent: true),
+        Finding.Quantity("expected_high_kpa_gauge", f => f.ExpectedHigh, PressureUnit.Kilopascal, "most", canBeAbsent: true),
+        Finding.Quantity("boils_at_c", f => f.LiquidTemperature, TemperatureUnit.DegreeCelsius, "temperature of pure liquid at that pressure", canBeAbsent: true),
+        Finding.Quantity("boils_with_ethane_at_c", f => f.LiquidTemperatureWithEthane, TemperatureUnit.DegreeCelsius, "the same with 3 % ethane", canBeAbsent: true),
+    ];
+
+    /// <summary>What a mass shows at one temperature.</summary>
+    public static IReadOnlyList<Drift> Drifts { get; } =
+    [
+        Drift.Quantity("temperature_c", r => r.Temperature, TemperatureUnit.DegreeCelsius, "the temperature"),
+        Drift.Quantity("liquid_of_volume", r => r.Liquid, RatioUnit.DecimalFraction, "what a float shows"),
+        Drift.Quantity("level_m", r => r.Level, LengthUnit.Meter, "level inside"),
+        Drift.Quantity("echo_us", r => r.Echo, DurationUnit.Microsecond, "time of flight from the lowest point and back"),
+        Drift.Quantity("uncorrected_echo_of_height", r => r.EchoShown, RatioUnit.DecimalFraction, "what a sensor shows that reckons with one temperature"),
+        Drift.Quantity("pressure_kpa", r => r.LiquidFull ? null : r.Pressure, PressureUnit.Kilopascal, "absolute", canBeAbsent: true),
+        Drift.Flag("liquid_full", r => r.LiquidFull, "whether the liquid would fill it"),
+    ];
+
+    /// <summary>The whole document.</summary>
+    public static IReadOnlyList<Document> All { get; } =
+    [
+        Document.Group("cylinder", r => r.Question.Cylinder, Cylinders, "what was read"),
+        Document.Quantity("liquid_temperature_c", r => SiQuantity.Temperature(r.Question.Temperature_K), TemperatureUnit.DegreeCelsius, "as stated", canBeAbsent: true),
+        Document.Group("contents", r => r.Contents, ContentsOf, "all readings together; null where a pressure cannot say", canBeAbsent: true),
+        Document.Group("standard_uncertainty", r => r.Uncertainty, ContentsOf, "of each of these", canBeAbsent: true),
+        Document.Rows("readings", WeighedEstimate.Of, Readings, "reading by reading"),
+        Document.Group("disagreement", r => r.Combined?.Disagreement, Disagreements, "the two readings furthest beyond their errors", canBeAbsent: true),
+        Document.Group("pressure", r => r.Pressure, Findings, "what a pressure says", canBeAbsent: true),
+        Document.Rows("drift", Expected, Drifts, "the same mass from -40 to 40 °C"),
+        Document.Texts("assumptions", r => r.Assumptions, "what was assumed"),
+        Document.Texts("cautions", r => r.Cautions, "what the methods mislead by"),
+    ];
+
+    private static IEnumerable<ExpectedReading> Expected(GaugeReport report) => report.Contents is not { } contents ? []
+        : DriftTable.Of(
+            report.Question.Cylinder, contents.Mass, Enumerable.Range(-4, 9).Select(i => Temperature.FromDegreesCelsius(10 * i)), report.Question.Assumed_K);
+}
+
+/// <summary>A reading with what it counts among all.</summary>
+/// <param name="Estimate">What it means alone.</param>
+/// <param name="Weight">What it counts; together 1.</param>
+public sealed record WeighedEstimate(ContentsEstimate Estimate, double Weight)
+{
+    /// <summary>All of a report.</summary>
+    public static IEnumerable<WeighedEstimate> Of(GaugeReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return report.Estimates.Select((e, i) => new WeighedEstimate(e, report.Combined!.Weights[i]));
+    }
+}
+
+/// <summary>A share of an estimate's uncertainty as a row of figures.</summary>
+/// <param name="Share">The share.</param>
+public sealed record ErrorSource(ErrorShare Share);

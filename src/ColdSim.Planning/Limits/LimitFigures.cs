@@ -1,0 +1,92 @@
+using ColdSim.Model;
+using ColdSim.Planning.Figures;
+using UnitsNet.Units;
+using Cell = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.ChartCell>;
+using Column = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.LimitColumn>;
+using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.LimitChart>;
+using Night = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.StandardNight>;
+
+namespace ColdSim.Planning.Limits;
+
+/// <summary>What is reported of a limits chart.</summary>
+public static class LimitFigures
+{
+    /// <summary>The words for set-ups.</summary>
+    public static WordTable<SetUpKind> SetUps { get; } = new(
+        (SetUpKind.Bare, "bare", null),
+        (SetUpKind.Blanket, "blanket", null),
+        (SetUpKind.SecondCylinder, "second_cylinder", null),
+        (SetUpKind.Both, "second_cylinder_and_blankets", null));
+
+    /// <summary>The words for what a cell found.</summary>
+    public static WordTable<LimitKind> Kinds { get; } = new(
+        (LimitKind.Found, "found", null),
+        (LimitKind.HoldsAtColdest, "holds_at_coldest", null),
+        (LimitKind.NotAtWarmest, "not_at_warmest", null));
+
+    /// <summary>A cell.</summary>
+    public static IReadOnlyList<Cell> Cells { get; } =
+    [
+        Cell.Word("set_up", c => c.Column.SetUp.Kind, SetUps, "its column's set-up").InCsv(CsvTable.Limits, "set-up").OutsideDocuments(),
+        Cell.Flag("as_it_is", c => c.Column.SetUp.AsItIs, "whether that is the scenario's own rig").InCsv(CsvTable.Limits, "as it is").OutsideDocuments(),
+        Cell.Quantity("fill", c => SiQuantity.Ratio(c.Cell.Fill_frac), RatioUnit.DecimalFraction, "part of the legal filling").InCsv(CsvTable.Limits, "fill", 1, RatioUnit.Percent),
+        Cell.Quantity("contents_kg", c => SiQuantity.Mass(c.Cell.Contents_kg), MassUnit.Kilogram, "propane in all cylinders at dusk").InCsv(CsvTable.Limits, "contents", 3),
+        Cell.Word("kind", c => c.Cell.Kind, Kinds, "what was found").InCsv(CsvTable.Limits, "kind"),
+        Cell.Quantity("limit_c", c => SiQuantity.Temperature(c.Cell.Low_K), TemperatureUnit.DegreeCelsius, "the coldest low that holds", canBeAbsent: true)
+            .InCsv(CsvTable.Limits, "limit", 2),
+        Cell.Flag("emptied_one_step_colder", c => c.Cell.Emptied, "whether at most 5 % of the legal filling is left when gas falls short one step colder")
+            .InCsv(CsvTable.Limits, "emptied one step colder"),
+        Cell.Flag("furnace_too_small", c => c.Cell.FurnaceTooSmall, "whether inside falls in that night with all the gas that is asked").InCsv(CsvTable.Limits, "furnace too small"),
+        Cell.Quantity("inside_low_c", c => SiQuantity.Temperature(c.Cell.InsideLow_K), TemperatureUnit.DegreeCelsius, "lowest inside air in that night", canBeAbsent: true)
+            .InCsv(CsvTable.Limits, "inside low", 2),
+        Cell.Quantity("gas_used_kg", c => SiQuantity.Mass(c.Cell.Used_kg), MassUnit.Kilogram, "gas used in it", canBeAbsent: true).InCsv(CsvTable.Limits, "gas used", 3),
+        Cell.Quantity("blanket_energy_wh", c => SiQuantity.Energy(c.Cell.Blanket_J), EnergyUnit.WattHour, "electricity that the blankets took in it", canBeAbsent: true)
+            .InCsv(CsvTable.Limits, "blanket", 1),
+    ];
+
+    private static IReadOnlyList<Night> StandardNights { get; } =
+    [
+        Night.Time("from", n => n.From, "first instant"),
+        Night.Time("to", n => n.To, "last instant"),
+        Night.Number("swing_k", _ => StandardNight.Swing_K, "the high above the low"),
+        Night.Number("wind_m_s", n => n.Air.Wind_m_s, "wind at mast height"),
+        Night.Number("humidity", n => n.Air.RelativeHumidity_frac, "relative humidity"),
+        Night.Number("cloud", n => n.Air.Cloud_frac, "cloud cover"),
+    ];
+
+    private static IReadOnlyList<Column> Columns { get; } =
+    [
+        Column.Word("set_up", c => c.SetUp.Kind, SetUps, "which"),
+        Column.Flag("as_it_is", c => c.SetUp.AsItIs, "whether it is the scenario's own rig"),
+        Column.Texts("cylinders", c => Names(c.SetUp.Rig), "its cylinders' names"),
+        Column.Quantity("blanket_w", c => SiQuantity.Power(c.SetUp.Blanket?.Power_W), PowerUnit.Watt, "power of its blanket", canBeAbsent: true),
+        Column.Flag("blanket_powered", c => c.SetUp.Powered, "whether that has power"),
+        Column.Rows("cells", c => c.Cells.Select(cell => new ChartCell(c, cell)), Cells, "by rising fill"),
+    ];
+
+    /// <summary>The whole document.</summary>
+    public static IReadOnlyList<Document> All { get; } =
+    [
+        Document.Text("title", c => c.Scenario.Title, "the scenario's title"),
+        Document.Quantity("warmest_c", c => SiQuantity.Temperature(c.Axis.Warmest_K), TemperatureUnit.DegreeCelsius, "warmest low tried"),
+        Document.Quantity("coldest_c", c => SiQuantity.Temperature(c.Axis.Coldest_K), TemperatureUnit.DegreeCelsius, "coldest low tried"),
+        Document.Number("tolerance_k", c => c.Axis.Step_K, "step between lows: one step colder than a limit does not hold"),
+        Document.Group("night", c => c.Night, StandardNights, "the standard night"),
+        Document.Rows("set_ups", c => c.Columns, Columns, "column by column"),
+        Document.Texts("assumptions", c => c.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
+    ];
+
+    /// <summary>The cells of a chart, column by column.</summary>
+    public static IEnumerable<ChartCell> CellsOf(LimitChart chart)
+    {
+        ArgumentNullException.ThrowIfNull(chart);
+        return chart.Columns.SelectMany(column => column.Cells.Select(cell => new ChartCell(column, cell)));
+    }
+
+    private static IReadOnlyList<string> Names(Rig rig) => [.. Enumerable.Range(0, rig.Cylinders.Count).Select(rig.NameOf)];
+}
+
+/// <summary>A cell with the column it is in.</summary>
+/// <param name="Column">The column.</param>
+/// <param name="Cell">The cell.</param>
+public sealed record ChartCell(LimitColumn Column, LimitCell Cell);
