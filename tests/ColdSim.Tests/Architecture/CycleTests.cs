@@ -12,6 +12,7 @@ public class CycleTests
 {
     [Theory]
     [InlineData("ColdSim.Physics")]
+    [InlineData("ColdSim.Model")]
     [InlineData("ColdSim.Files")]
     public void Namespaces_of_a_project_form_no_cycle(string project)
     {
