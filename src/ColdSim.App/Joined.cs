@@ -21,8 +21,6 @@ namespace ColdSim.App;
 /// <summary>Joins the commands to the rest of the program; nothing here runs before a command needs it.</summary>
 internal static class Joined
 {
-    private const int ScreenBroke = 70;
-
     public static Parts Parts() => new()
     {
         ReadScenario = path => Reading(ScenarioReader.Read(path)),
@@ -87,6 +85,6 @@ internal static class Joined
 
     /// <summary>Apart, so that no screen code is loaded before a screen opens.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int Show(Screens.Opening opening, UnitStyle units, bool color)
-        => Screens.Frame.ScreenProgram.Show(opening, units, color) is var code && code == ScreenBroke ? ExitCode.Internal : code;
+    private static int Show(Screens.Frame.Opening opening, UnitStyle units, bool color)
+        => Screens.Frame.ScreenProgram.Show(opening, units, color);
 }

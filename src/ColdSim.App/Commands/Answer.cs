@@ -47,7 +47,7 @@ internal sealed class Answer(Host host, UnitStyle units, bool json, bool failIfS
         return
         [
             sections[0], ForecastText.Section(a.Forecast, Latest.Start, report, units),
-            .. a.Log.Days.Count == 0 ? Array.Empty<TextSection>() : [DailyUseText.Section(a.Log, report.Scenario, units)], .. sections.Skip(1),
+            .. a.Log.Days.Count == 0 ? Array.Empty<TextSection>() : [LogText.DailyUse(a.Log, report.Scenario, units)], .. sections.Skip(1),
         ];
     }
 

@@ -20,7 +20,7 @@ internal sealed record FromLog(Scenario Before, UseLog Log, ForecastStart Start)
     {
         if (!File.Exists(LogFile.PathOf(path)))
             return null;
-        UseLog log = LogCommand.UseOf(LogCommand.Read(path, scenario, skipDamaged, host), scenario);
+        UseLog log = UseLog.Of(LogCommand.Read(path, scenario, skipDamaged, host).Readings, scenario.Rig);
         if (ForecastStart.Of(scenario, log) is not { } start)
             return null;
         string road = start.Scenario.Start == start.Newest.Reading.Time ? "" : $", read on the road: from {ClockText.DayClock(start.Scenario.Start)}";

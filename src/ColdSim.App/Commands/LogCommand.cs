@@ -3,7 +3,6 @@ using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
-using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Commands;
@@ -67,7 +66,7 @@ internal static class LogCommand
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
             LogResult log = Read(path, scenario, parsed.GetValue(skip), host);
-            LogPrediction use = await PredictAsync(scenario, UseOf(log, scenario), host, cancel).ConfigureAwait(false);
+            LogPrediction use = await PredictAsync(scenario, UseLog.Of(log.Readings, scenario.Rig), host, cancel).ConfigureAwait(false);
             if (parsed.GetValue(json))
             {
                 await host.Out.FlushAsync(cancel).ConfigureAwait(false);
@@ -83,9 +82,6 @@ internal static class LogCommand
         });
         return command;
     }
-
-    /// <summary>What the readings of a log come to.</summary>
-    public static UseLog UseOf(LogResult log, Scenario scenario) => UseLog.Of(log.Readings, [.. scenario.Rig.Cylinders.Select(GaugedCylinder.Of)]);
 
     /// <summary>The log beside the simulator.</summary>
     public static async Task<LogPrediction> PredictAsync(Scenario scenario, UseLog log, Host host, CancellationToken cancel)

@@ -1,4 +1,4 @@
-using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using ColdSim.App.Screens;
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 

@@ -19,7 +19,7 @@ internal static class ChanceText
         if (report.Options.Count > 0)
             sections.Add(new("What would lift it", [.. Wrap.Lines(ChanceSentence.Lifts(report)), .. ChanceTable.Options(report)]));
         sections.Add(new("Ledger", [$"Of the worst {ChanceSentence.Member(report)}: {RunText.Ledger(report.Ledger)}"]));
-        sections.Add(new("Assumed", RunText.Points(ErrorWords.Of(report, units).Concat(report.Scenario.Assumptions))));
+        sections.Add(new("Assumed", RunText.Points(Errors(report, units).Concat(report.Scenario.Assumptions))));
         if (cautions.Count > 0)
             sections.Add(new("Cautions", RunText.Points(cautions)));
         return sections;
@@ -70,4 +70,28 @@ internal static class ChanceText
             + "most the first, half the second, nine tenths the third. Dry at: a tenth are dry by the first, and so on; shown at the night "
             + $"in which that is. Dry in {ChanceSentence.Count(report.RunsDry.Count)} of {ChanceSentence.Count(report.Done)}.";
     }
+
+    private static IEnumerable<string> Errors(ChanceReport report, UnitStyle units)
+    {
+        if (report.Seed is null)
+            return ["chance: the record's air is taken as the place's own, unshifted; rig, contents and habits as the scenario says"];
+        ErrorSizes e = report.Scenario.Errors;
+        return
+        [
+            ErrorLine($"temperature forecast: off by {units.Difference(e.Temperature.Value)} a day ahead", e.Temperature),
+            ErrorLine($"that grows by {units.Difference(e.TemperatureGrowth.Value)} for every day further ahead, to at most {units.Difference(ErrorSizes.LargestTemperature_K)}", e.TemperatureGrowth),
+            ErrorLine($"such an error is forgotten to 1/e in {Number(e.CorrelationTime.Value / 3600)} h", e.CorrelationTime),
+            ErrorLine($"tails of Student's t with {Number(e.Tail.Value)} degrees of freedom", e.Tail),
+            ErrorLine($"wind forecast: its logarithm off by {Number(e.Wind.Value)}", e.Wind),
+            ErrorLine($"coach: logarithm of the heat loss off by {Number(e.HeatLoss.Value)}", e.HeatLoss),
+            ErrorLine($"coach: logarithm of the leakage area off by {Number(e.Infiltration.Value)}", e.Infiltration),
+            ErrorLine($"contents of each cylinder: off by {units.Mass(e.Reading.Value)}, never over the legal filling", e.Reading),
+            ErrorLine($"set points: off by {units.Difference(e.SetPoint.Value)}", e.SetPoint),
+            ErrorLine($"door: up to {Number(e.DoorOpenings.Value)} openings a day beyond the heat loss, each for half the air of 30 m³", e.DoorOpenings),
+        ];
+    }
+
+    private static string ErrorLine(string what, ErrorSize size) => $"{what}; {size.Source}";
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -13,7 +13,7 @@ internal static class CompareText
     /// <param name="comparison">What was run.</param>
     /// <param name="units">To print.</param>
     /// <param name="cautions">Under the answer.</param>
-    /// <param name="swept">Whether the options are cylinders of several sizes, filled alike.</param>
+    /// <param name="swept">Whether the options are cylinders of several sizes, filled to the same part.</param>
     public static IReadOnlyList<TextSection> Sections(
         Comparison comparison, UnitStyle units, IReadOnlyList<string> cautions, bool swept)
     {

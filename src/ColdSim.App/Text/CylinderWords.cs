@@ -35,4 +35,7 @@ internal static class CylinderWords
             .Select(i => $"{rig.NameOf(i)}{Blanket(rig, i)}")];
         return under.Length == 0 ? "" : "; " + string.Join(", ", under);
     }
+
+    /// <summary>What the contents are called: "propane" for propane alone; a mixed gas is no propane, least of all when little but butane is left of it.</summary>
+    public static string Gas(Rig rig) => rig.Gas.IsMixed ? "gas" : "propane";
 }

@@ -1,10 +1,16 @@
+using System.Globalization;
+using ColdSim.Model.Engine;
 using ColdSim.Planning.Explain;
+using UnitsNet;
 
 namespace ColdSim.App.Text;
 
-/// <summary>An explanation as text: the limit first, then the chain, what would have held, and what looks alike.</summary>
+/// <summary>An explanation as text: the limit first, then the chain, what would have held, and what looks the same.</summary>
 internal static class ExplainText
 {
+    private const double SquareFoot_m2 = 0.09290304;
+    private const double Btu_J = 1055.05585262;
+
     private const string AboutRemedies =
         "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. On board "
         + "at most two cylinders of at most 105 lb of water each (24 CFR 3280.704, a rule for manufactured homes; local code decides); a larger "
@@ -19,15 +25,15 @@ internal static class ExplainText
     {
         List<TextSection> sections =
         [
-            new(explanation.Report.Scenario.Title, Wrap.Lines(ExplainSentence.Of(explanation, units), rest: "  ")),
-            new("How it came to that", ChainLines.Of(explanation.Chain, units)),
+            new(explanation.Report.Scenario.Title, Wrap.Lines(Sentence(explanation, units), rest: "  ")),
+            new("How it came to that", Chain(explanation.Chain, units)),
         ];
         if (explanation.Limit is { } limit)
         {
             sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", SensitivityTable.Lines(limit)));
             sections.Add(new($"What would have held to the end of night {explanation.Night}",
                 [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies)]));
-            sections.Add(new("What looks the same from inside", RunText.Points(LookAlikes.All.Select(Alike))));
+            sections.Add(new("What looks the same from inside", RunText.Points(LookAlikes.All.Select(SameSigns))));
         }
 
         else if (explanation.Flat is not null)
@@ -43,5 +49,123 @@ internal static class ExplainText
         return sections;
     }
 
-    private static string Alike(LookAlike look) => $"{look.Trouble}: {look.Signs} ({look.Source}).";
+    private static string SameSigns(LookAlike look) => $"{look.Trouble}: {look.Signs} ({look.Source}).";
+
+    /// <summary>The first sentence: which limit binds, or by how much it holds, or the state at a time.</summary>
+    public static string Sentence(Explanation explanation, UnitStyle units)
+    {
+        ChainOfCause chain = explanation.Chain;
+        if (explanation.AtTime)
+            return $"At {ClockText.DayClock(chain.To)} the cylinder stands at {units.Pressure(chain.Pressure_Pa)} with its liquid at "
+                + $"{units.Temperature(chain.LiquidTo_K)}, {Could(chain, units)}{Inside(chain, units)}.";
+        if (explanation.Limit is { } limit && explanation.Shortage is { } shortage)
+            return $"Gas runs short on {ClockText.DayClock(shortage)}{Because(limit, chain)}";
+        if (explanation.Flat is { Power: { FlatAt: { } flat } power })
+            return $"It is not the gas that fails first: the battery is flat on {ClockText.DayClock(flat)} and voltage is gone for {ClockText.Span(power.VoltageGone)}; "
+                + $"until then the night drew {UnitStyle.Number(power.DrawnInAll.WattHours, 0)} Wh, and solar, shore and generator gave "
+                + $"{UnitStyle.Number(power.Solar.WattHours + power.Shore.WattHours + power.Generator.WattHours, 0)} Wh. At that time {Could(chain, units)}."
+                + $" {Remedies(explanation)}";
+        string stopped = explanation.Report.End is RunEnd.LiquidFull or RunEnd.ReliefPressure
+            ? ", but the cylinder itself ends the run, too full of liquid or too hot" : "";
+        return chain.Asked_W <= 0
+            ? $"Nothing is short: nothing asks for gas{stopped}."
+            : $"Nothing is short{stopped}: at its tightest, {ClockText.DayClock(chain.To)}, {Could(chain, units)}.";
+    }
+
+    private static string Because(BindingLimit limit, ChainOfCause chain)
+    {
+        string part = $"{UnitStyle.Number(limit.Part_frac * 100, 0)} %";
+        if (limit.Binds is not { } binds)
+            return $", and no single limit eased by as much as {part} delays it by a minute.";
+        LimitSensitivity eased = limit.Eased.First(e => e.Limit == binds);
+        string does = eased.GoneAt_frac is { } gone
+            ? $" is gone with {UnitStyle.Number(gone * 100, 0)} % of easing it, sooner than with any other limit"
+            : $" comes {ClockText.Span(Duration.FromSeconds(eased.Delay_s))} later with {part} of easing it, more than with any other limit";
+        string ties = limit.Ties.Count == 0 ? "" : $" but {string.Join(", ", limit.Ties.Select(Name))}, which does as much";
+        return $" because {Reason(binds, chain)}: the shortage{does}{ties}.";
+    }
+
+    private static string Could(ChainOfCause chain, UnitStyle units)
+        => $"the regulator could pass {units.Power(chain.CanGive_W)} and {units.Power(chain.Asked_W)} is asked";
+
+    private static string Inside(ChainOfCause chain, UnitStyle units)
+        => double.IsFinite(chain.Inside_K) ? $", inside is {units.Temperature(chain.Inside_K)}" : "";
+
+    /// <summary>What would have held, each alone, in one sentence.</summary>
+    private static string Remedies(Explanation explanation)
+    {
+        string[] hold = [.. explanation.Remedies.Where(r => r.Value is not null).Select(RemedyTable.Short)];
+        return hold.Length switch
+        {
+            0 => "Nothing that was tried alone would have held.",
+            1 => $"Of what was tried alone only this would have held: {hold[0]}.",
+            _ => $"Any of these alone would have held: {string.Join(", ", hold[..^1])} or {hold[^1]}.",
+        };
+    }
+
+    /// <summary>The chain of cause as a numbered list.</summary>
+    private static IReadOnlyList<string> Chain(ChainOfCause chain, UnitStyle units)
+        => [.. Steps(chain, units).SelectMany((s, i) => Wrap.Lines(s, first: $"{i + 1}. ", rest: "   "))];
+
+    private static IEnumerable<string> Steps(ChainOfCause chain, UnitStyle units)
+    {
+        yield return $"From {ClockText.DayClock(chain.From)}, when its liquid was last at its warmest in 12 h, to {ClockText.DayClock(chain.To)} the "
+            + $"furnace was lit for {ClockText.Span(Duration.FromSeconds(chain.Burner_s))}, and all appliances took {units.Mass(chain.Given_kg)} of gas.";
+        yield return $"Evaporation took {Heat(chain.Evaporation_J, units)} from liquid and shell.";
+        yield return $"Air, ground and sky gave back {Heat(chain.Surroundings_J, units)}, the sun {Heat(chain.Sun_J, units)}, a blanket "
+            + $"{Heat(chain.Blanket_J, units)}, through a wall of which now {Area(chain.WettedWall_m2, units)} of {Area(chain.WholeWall_m2, units)} is wetted.";
+        yield return chain.HasLiquid
+            ? $"So the liquid of the {chain.Cylinder} cylinder went from {units.Temperature(chain.LiquidFrom_K)} to {units.Temperature(chain.LiquidTo_K)}, "
+                + $"in air of {units.Temperature(chain.Outside_K)}, with {units.Mass(chain.Left_kg)} left in it."
+            : $"The {chain.Cylinder} cylinder has no liquid left; vapour and shell stand at {units.Temperature(chain.LiquidTo_K)}, in air of "
+                + $"{units.Temperature(chain.Outside_K)}.";
+        if (Blend(chain, units) is { } blend)
+            yield return blend;
+        yield return $"That left {units.Pressure(chain.Pressure_Pa)} before the regulator,";
+        yield return $"with which it could pass {units.Power(chain.CanGive_W)} at full delivery pressure;";
+        yield return $"{units.Power(chain.Asked_W)} was asked.";
+    }
+
+    // The mass left behind is the night's, so that it agrees with the run's table.
+    private static string? Blend(ChainOfCause chain, UnitStyle units)
+    {
+        if (chain.Liquid is not { } liquid)
+            return null;
+        string made = $"That liquid is {Percent(liquid.Propane)} propane, {Percent(liquid.NormalButane)} n-butane and {Percent(liquid.Isobutane)} isobutane by mass";
+        return chain.Blend is not { LeftBehind: { } behind } night ? made + "."
+            : $"{made}; at the night's coldest air, {units.Temperature(night.LeftBehindAt.Kelvins)}, {units.Mass(behind.Kilograms)} would be left behind.";
+    }
+
+    private static string Percent(double part) => $"{UnitStyle.Number(100 * part, 0)} %";
+
+    private static string Heat(double joule, UnitStyle units) => units.IsUs
+        ? (Math.Round(joule / Btu_J / 10) * 10 + 0.0).ToString("#,0", CultureInfo.InvariantCulture) + " BTU"
+        : (Math.Round(joule / 1e4) * 10 + 0.0).ToString("#,0", CultureInfo.InvariantCulture) + " kJ";
+
+    private static string Area(double m2, UnitStyle units)
+        => units.IsUs ? $"{UnitStyle.Number(m2 / SquareFoot_m2, 1)} ft²" : $"{UnitStyle.Number(m2, 2)} m²";
+
+    /// <summary>What a limit is called as the subject of a row.</summary>
+    internal static string Name(Limit limit) => limit switch
+    {
+        Limit.HeatIntoLiquid => "heat into the liquid",
+        Limit.LittleLiquid => "liquid against the wall",
+        Limit.Regulator => "regulator and connection",
+        Limit.Appliances => "largest other appliance",
+        Limit.Altitude => "altitude (air pressure)",
+        Limit.LiquidGone => "propane to burn",
+        _ => throw new ArgumentOutOfRangeException(nameof(limit), limit, null),
+    };
+
+    /// <summary>A limit as the reason in a sentence, after "because".</summary>
+    private static string Reason(Limit limit, ChainOfCause chain) => limit switch
+    {
+        Limit.HeatIntoLiquid => "too little heat comes into the liquid",
+        Limit.LittleLiquid => "too little liquid stands against the cylinder's wall to take heat through it",
+        Limit.Regulator => "regulator or connection pass too little",
+        Limit.Appliances => "several appliances ask at once",
+        Limit.Altitude => "the air's pressure at this altitude leaves the cylinder or the regulator too little",
+        Limit.LiquidGone => chain.HasLiquid ? "the gas that is left is too little to stay warm enough" : "there is too little gas: the liquid is gone",
+        _ => throw new ArgumentOutOfRangeException(nameof(limit), limit, null),
+    };
 }

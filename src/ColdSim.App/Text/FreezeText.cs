@@ -11,10 +11,10 @@ internal static class FreezeText
 
     public static IReadOnlyList<TextSection> Sections(FreezeOutlook outlook, UnitStyle units, IReadOnlyList<string> cautions)
     {
-        HeatStop told = outlook.Shortest ?? outlook.Stops[0];
+        HeatStop shortest = outlook.Shortest ?? outlook.Stops[0];
         List<TextSection> sections =
         [
-            new(outlook.Scenario.Title, [.. Wrap.Lines(FreezeSentence.If(told, units), rest: "  ")]),
+            new(outlook.Scenario.Title, [.. Wrap.Lines(FreezeSentence.If(shortest, units), rest: "  ")]),
             new("How long is left when the furnace stops", [.. new FigureTable(ReportTable.HeatStops, units) { Gap = 2 }.Lines(FreezeFigures.Stops, outlook.Stops), "", .. Under(outlook)]),
         ];
         if (outlook.Scenario.Assumptions.Count > 0)

@@ -2,14 +2,14 @@ using ColdSim.Model.Engine;
 
 namespace ColdSim.App.Text;
 
-/// <summary>Gas over time as one stacked strip: each column is a stretch of time, each letter who takes that part of the gas.</summary>
-/// <remarks>Pure: the same lines for the command line and for the screen. A column shows means, so that a burner's cycles even out.</remarks>
+/// <summary>Gas over time as one stacked strip: each column is a stretch of time, each letter an appliance that takes that part of the gas.</summary>
+/// <remarks>The same lines for the command line and for the screen. A column shows means, so that a burner's cycles even out.</remarks>
 internal static class GasStack
 {
     private const string Letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
-    /// <summary>The letter of one who takes gas.</summary>
-    /// <param name="place">Its place among those that can.</param>
+    /// <summary>The letter of an appliance.</summary>
+    /// <param name="place">Its place among those that can take gas.</param>
     public static char LetterOf(int place) => Letters[place % Letters.Length];
 
     /// <summary>The strip, its highest mean at the top row.</summary>
@@ -64,13 +64,13 @@ internal static class GasStack
     // The first and the last instant, and one between.
     private static string Clock(int from, int to, int columns, DateTimeOffset start)
     {
-        string first = Told(from - 1), last = Told(to - 1), middle = Told((from + to) / 2 - 1);
+        string first = ClockAt(from - 1), last = ClockAt(to - 1), middle = ClockAt((from + to) / 2 - 1);
         int gap = columns - first.Length - last.Length;
         if (gap < 1) return first;
         int before = (gap - middle.Length) / 2;
         return before < 1 ? first + new string(' ', gap) + last
             : first + new string(' ', before) + middle + new string(' ', gap - middle.Length - before) + last;
 
-        string Told(int sample) => ClockText.Clock(start.AddSeconds(sample * RunSeries.Spacing_s));
+        string ClockAt(int sample) => ClockText.Clock(start.AddSeconds(sample * RunSeries.Spacing_s));
     }
 }

@@ -9,7 +9,7 @@ internal static class LimitText
     {
         List<TextSection> sections =
         [
-            new(chart.Scenario.Title, [.. Wrap.Lines(LimitSentence.Of(chart, units), rest: "  ")]),
+            new(chart.Scenario.Title, [.. Wrap.Lines(Sentence(chart, units), rest: "  ")]),
             new("The coldest night's low at which all gas asked for is given", [.. LimitTable.Lines(chart, units), "", .. Under(chart, units)]),
             new("The same drawn", LimitPlot.Lines(chart, units)),
             new("The standard night", [.. Wrap.Lines(LimitWords.Night(chart, units)), .. Wrap.Lines(LimitWords.Fed(chart, units))]),
@@ -37,4 +37,34 @@ internal static class LimitText
         double most_Wh = chart.Cells.Where(c => double.IsFinite(c.Blanket_J)).Select(c => c.Blanket_J / 3600).DefaultIfEmpty(0).Max();
         return most_Wh < 1 ? null : $"At these limits the blankets take up to {UnitStyle.Number(most_Wh, 0)} Wh a night ({UnitStyle.Number(most_Wh / 12, 0)} Ah at 12 V).";
     }
+
+    /// <summary>One sentence on the fill that is nearest to what is there now.</summary>
+    private static string Sentence(LimitChart chart, UnitStyle units)
+    {
+        int fill = chart.NearestFill();
+        bool one = chart.Scenario.Rig.Cylinders.Count == 1;
+        List<string> parts = [];
+        foreach (LimitColumn column in chart.Columns)
+        {
+            string with = column.SetUp.Kind switch
+            {
+                SetUpKind.Bare => "",
+                SetUpKind.Blanket => column.SetUp.Powered ? "with a blanket " : "with a blanket that has no power ",
+                SetUpKind.SecondCylinder => one ? "with a second cylinder alike " : "with one more cylinder alike ",
+                _ => "with both ",
+            };
+            parts.Add(with + Down(column.Cells[fill], chart, units));
+        }
+
+        string start = $"With {(one ? "the cylinder" : "every cylinder")} {LimitWords.Percent(chart.Fills[fill])} full, of these nearest to what is in "
+            + $"{(one ? "it" : "them")} now, and bare, this rig is ";
+        return $"{start}{string.Join("; ", parts)}.";
+    }
+
+    private static string Down(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
+    {
+        LimitKind.HoldsAtColdest => $"fed through any night down to {units.Temperature(chart.Axis.Coldest_K)}, the coldest tried",
+        LimitKind.NotAtWarmest => $"not fed even through a night of {units.Temperature(chart.Axis.Warmest_K)}, the warmest tried",
+        _ => $"fed through a night down to {units.Temperature(cell.Low_K)}",
+    };
 }

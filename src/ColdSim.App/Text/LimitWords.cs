@@ -25,7 +25,7 @@ internal static class LimitWords
         _ => $"{OneMore(rig)} and blankets",
     };
 
-    /// <summary>The same for a column's head.</summary>
+    /// <summary>The same for the head of a column.</summary>
     public static IReadOnlyList<string> Heading(SetUpKind kind, Rig rig) => kind switch
     {
         SetUpKind.Bare => ["bare"],
@@ -42,7 +42,7 @@ internal static class LimitWords
         _ => units.Temperature(cell.Low_K),
     };
 
-    /// <summary>The same without its unit; a star where the furnace is too small, a d where more gas is wanted.</summary>
+    /// <summary>The same without its unit; a star where the furnace is too small, a d where the demand is higher.</summary>
     public static string Cell(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
     {
         LimitKind.HoldsAtColdest => $"below {units.TemperatureNumber(chart.Axis.Coldest_K)}{(cell.FurnaceTooSmall ? "*" : "")} ",

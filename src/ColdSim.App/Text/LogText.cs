@@ -1,9 +1,11 @@
+using System.Globalization;
 using ColdSim.Files.Logs;
 using ColdSim.Model;
 using ColdSim.Planning;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
+using UnitsNet;
 
 namespace ColdSim.App.Text;
 
@@ -16,7 +18,7 @@ internal static class LogText
         [
             new($"{Path.GetFileName(path)}, {CylinderWords.All(scenario.Rig).TrimEnd(',')}", Table(log, scenario, units)),
             .. log.Rows.Any(r => r.Predicted is not null) ? [new TextSection("Predicted from the reading before", Predicted(log, scenario, units))] : Array.Empty<TextSection>(),
-            .. log.Days.Count == 0 ? Array.Empty<TextSection>() : [DailyUseText.Section(log, scenario, units)],
+            .. log.Days.Count == 0 ? Array.Empty<TextSection>() : [DailyUse(log, scenario, units)],
             new("Taken", RunText.Points(
             [
                 "each ± is one standard uncertainty; what sits in two readings alike, such as the tare's error, is not in the use between them",
@@ -32,8 +34,7 @@ internal static class LogText
     /// <summary>What a good entry means, such as "Tue 12 Jan 16:05, weight 69.0 lb: 40.0 lb of propane, give or take 0.5 lb".</summary>
     public static string Entry(LogEntry entry, Rig rig, UnitStyle units)
     {
-        LogReading reading = EntryReader.Read(entry, rig).Reading!;
-        ContentsEstimate held = reading.Reading.Estimate(GaugedCylinder.Of(rig.Cylinders[reading.Cylinder]));
+        ContentsEstimate held = EntryReader.Read(entry, rig).Reading!.Contents(rig);
         string which = rig.Cylinders.Count > 1 ? $"{entry.Cylinder}, " : "";
         return $"{ClockText.DayClock(entry.Time)}, {which}{entry.Method} {entry.Reading}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}";
     }
@@ -54,4 +55,42 @@ internal static class LogText
 
     /// <summary>Which parameters a prediction is made with.</summary>
     public static string Parameters(Scenario scenario) => scenario.Fit is null ? "with the coach as the scenario says" : "with the coach as [fit] has it";
+
+    /// <summary>Daily use so far, in gas and money, beside what the weather would have predicted.</summary>
+    public static TextSection DailyUse(LogPrediction log, Scenario scenario, UnitStyle units)
+        => new("Day by day so far", [.. DailyTable(log, scenario, units), .. Wrap.Lines(Note(log, scenario, units))]);
+
+    public static IReadOnlyList<string> DailyTable(LogPrediction log, Scenario scenario, UnitStyle units)
+    {
+        bool money = MoneyOf(Mass.Zero, scenario) is not null;
+        string[] Cells(string day, double hours, Mass used, string error, Mass predicted) =>
+        [
+            day, UnitStyle.Number(hours, 1), Number(used, units), error, Number(predicted, units),
+            predicted.Kilograms < 0.01 ? "-" : UnitStyle.Number(100 * (used / predicted), 0), .. money ? [MoneyOf(used, scenario)!] : Array.Empty<string>(),
+        ];
+        return TextTable.Lines(
+            [
+                new(["day"], Left: true), new(["hours", "read"]), new(["used", units.MassUnit]), new(["±"]), new(["weather", "says", units.MassUnit]), new(["used", "of that", "%"]),
+                .. money ? [new TextColumn(["costs", scenario.Prices.Currency])] : Array.Empty<TextColumn>(),
+            ],
+            [
+                .. log.Days.Select(d => Cells(d.Day.ToString("ddd dd MMM", CultureInfo.InvariantCulture), d.Covered.Hours, d.Used, Number(d.UsedUncertainty, units), d.Predicted)),
+                Cells("in all", log.Days.Sum(d => d.Covered.Hours), log.Used, "", log.Predicted),
+            ],
+            gap: 2);
+    }
+
+    /// <summary>Money for gas; null where the scenario has no price by mass.</summary>
+    private static string? MoneyOf(Mass used, Scenario scenario)
+        => scenario.Prices.Gas is { Each: false } price ? UnitStyle.Number(price.Of(used.Kilograms), 2) : null;
+
+    private static string Note(LogPrediction log, Scenario scenario, UnitStyle units)
+    {
+        double hours = log.Days.Sum(d => d.Covered.Hours);
+        string day = hours < 1 ? "" : $"{units.Mass(log.Used.Kilograms * 24 / hours)} in 24 hours where {units.Mass(log.Predicted.Kilograms * 24 / hours)} was to be expected, {Parameters(scenario)}; ";
+        string price = scenario.Prices.Gas is { Each: false } ? "" : "; no [gas] price, so no money";
+        return $"{day}between two readings the use is shared out over the hours as the simulator has it{price}";
+    }
+
+    private static string Number(Mass mass, UnitStyle units) => UnitStyle.Number(units.MassIn(mass.Kilograms), 2);
 }

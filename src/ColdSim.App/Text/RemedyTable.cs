@@ -124,7 +124,7 @@ internal static class RemedyTable
                         + (explanation.Report.Scenario.Rig.Site.Hookup ? "" : ", and there is none"));
                 break;
             case RemedyKind.Fill:
-                yield return $"{units.Mass(remedy.Contents_kg)} of {GasWord.Of(explanation.Report.Scenario.Rig)}";
+                yield return $"{units.Mass(remedy.Contents_kg)} of {CylinderWords.Gas(explanation.Report.Scenario.Rig)}";
                 break;
             case RemedyKind.PurePropane:
                 yield return $"{units.Mass(remedy.Contents_kg)} of it, no butane";

@@ -15,8 +15,8 @@ internal static class RigSections
             yield return new("Water", WaterTable.Lines(report, units));
         if (report.Scenario.Rig.Heaters.Count > 0)
             yield return new("Other heat", OtherHeatLines(report, units));
-        if (DampLines.Applies(report))
-            yield return new("Damp", DampLines.Of(report, units));
+        if (IsDampFollowed(report))
+            yield return new("Damp", Damp(report, units));
         if (PowerTable.Applies(report))
             yield return new("The 12 V side", PowerTable.Lines(report));
     }
@@ -26,5 +26,17 @@ internal static class RigSections
         string names = string.Join(", ", report.Scenario.Rig.Heaters.Select(h => h.Name));
         string nights = string.Join(", ", report.Nights.Select(n => $"{ClockText.NightShort(n)} {units.Energy(n.OtherHeat.Joules)}"));
         return Wrap.Lines($"From {names}: {nights}.", rest: "  ");
+    }
+
+    /// <summary>Whether the coach's damp is followed.</summary>
+    private static bool IsDampFollowed(RunReport report) => report.Scenario.Rig.Coach?.Moisture is not null;
+
+    private static IReadOnlyList<string> Damp(RunReport report, UnitStyle units)
+    {
+        NightReport[] damp = [.. report.Nights.Where(n => n.DampTime.Seconds > 0)];
+        IEnumerable<string> nights = damp.Length == 0
+            ? ["No damp settles on the coldest surface."]
+            : damp.Select(n => $"{ClockText.NightShort(n)}: damp settles on the coldest surface for {ClockText.Span(n.DampTime)}, at {units.Temperature(n.OutsideLow.Kelvins)} outside at the lowest.");
+        return [.. nights.SelectMany(l => Wrap.Lines(l, rest: "  "))];
     }
 }

@@ -26,7 +26,7 @@ internal static class RunText
         if (report.Scenario.Assumptions.Count > 0)
             sections.Add(new("Assumed", Points(report.Scenario.Assumptions)));
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", Points([.. ApplianceCautions.Of(report), .. cautions])));
+            sections.Add(new("Cautions", Points([.. Cautions.Of(report), .. cautions])));
         return sections;
     }
 
@@ -70,7 +70,7 @@ internal static class RunText
     private static IEnumerable<string> Sentences(RunReport report, UnitStyle units)
     {
         IEnumerable<string> sentences = report.Nights.Select(n => NightSentence.Of(n, report, units));
-        if (HotSentence.Of(report, units) is { } hot)
+        if (NightSentence.Hot(report, units) is { } hot)
             sentences = sentences.Prepend(hot);
         if (NightSentence.WhyItEnds(report) is { } end)
             sentences = sentences.Append(end);

@@ -8,7 +8,7 @@ internal static class SensitivityTable
 {
     public static IReadOnlyList<string> Lines(BindingLimit limit) => TextTable.Lines(
         [new(["Eased"], Left: true), new(["The first shortage then"], Left: true)],
-        [.. limit.Eased.Select(e => (IReadOnlyList<string>)[BindingLimitWords.Name(e.Limit), Does(e)])],
+        [.. limit.Eased.Select(e => (IReadOnlyList<string>)[ExplainText.Name(e.Limit), Does(e)])],
         gap: 2);
 
     private static string Does(LimitSensitivity eased)

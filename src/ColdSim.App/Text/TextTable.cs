@@ -1,6 +1,6 @@
 namespace ColdSim.App.Text;
 
-/// <summary>A column: its heading from top to bottom, and whether its cells stand at the left.</summary>
+/// <summary>A column: its heading from top to bottom, and whether its cells are aligned left.</summary>
 internal sealed record TextColumn(IReadOnlyList<string> Heading, bool Left = false);
 
 /// <summary>Sets rows under headings, every column as wide as its widest cell.</summary>

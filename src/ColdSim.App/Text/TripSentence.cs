@@ -32,4 +32,42 @@ internal static class TripSentence
         string text = done switch { 0 => "without a refill", 1 => "with 1 refill", _ => $"with {done} refills" };
         return refused switch { 0 => text, 1 => text + " and 1 refused", _ => text + $" and {refused} refused" };
     }
+
+    /// <summary>One sentence a refill: what ends it, and until when it can wait.</summary>
+    public static string OfRefill(TripRefill refill, int place, TripReport report, UnitStyle units)
+    {
+        string at = refill.Refill.Station.Length > 0 ? $" at {refill.Refill.Station}" : "";
+        string start = $"R{place + 1} {report.Run.Scenario.Rig.NameOf(refill.Refill.Cylinder)}{at}: ";
+        return refill.Outcome is not { } outcome ? start + "the run ends before it."
+            : outcome.Refused ? $"{start}refused, for the cylinder may be filled only until {LastDay(refill, report)}; it stays as it is."
+            : $"{start}{Done(outcome, units)}; {Wait(refill.Wait)}.";
+    }
+
+    private static string Done(RefillOutcome outcome, UnitStyle units) => outcome.Refill.Kind == RefillKind.Exchange
+        ? $"exchanged for one with {units.Mass(outcome.After.Propane_kg)}, with {units.Mass(outcome.Before.Propane_kg)} left in the old one"
+        : outcome.After.End switch
+        {
+            FillingEnd.Amount => $"{units.Mass(outcome.Bought_kg)} as asked",
+            FillingEnd.Volume => $"{units.Mass(outcome.Bought_kg)} until liquid stood at 80 % of the volume, at {units.Temperature(outcome.After.Liquid_K)}",
+            FillingEnd.Weight => $"{units.Mass(outcome.Bought_kg)} until the scale showed the legal weight",
+            _ => "nothing goes in, it is full",
+        };
+
+    private static string Wait(RefillWait wait) => wait switch
+    {
+        { Kind: WaitKind.NotNeeded } => "it is not needed, without it no night goes worse",
+        { Kind: WaitKind.CanWait, Latest: { } latest, Next: { } next } =>
+            $"it can wait until {ClockText.DayClock(latest)}; on {ClockText.DayClock(next)}, the next open day, it is too late: {Worse(wait.Worse!)}",
+        { Kind: WaitKind.CanWait, Latest: { } latest } => $"it can wait until {ClockText.DayClock(latest)}, the last open day before the coach moves on",
+        { Kind: WaitKind.CannotWait, Next: { } next } => $"it cannot wait: on {ClockText.DayClock(next)}, the next open day, it is too late, and {Worse(wait.Worse!)}",
+        { Kind: WaitKind.NoLaterDay } => $"it cannot wait: there is no later open day before the coach moves on, and without it {Worse(wait.Worse!)}",
+        { Kind: WaitKind.NotKnown } => "how long it can wait is not known, for the ledger of a run with it moved does not close",
+        _ => "nothing is said of waiting",
+    };
+
+    private static string Worse(NightReport night)
+        => $"{ClockText.NightName(night)}, {(night.Verdict switch { Verdict.RunsDry => "runs dry", Verdict.RunsShort => "runs short", Verdict.RunsFlat => "runs flat", _ => "ends early" })}";
+
+    private static string LastDay(TripRefill refill, TripReport report)
+        => report.Run.Scenario.Rig.Cylinders[refill.Refill.Cylinder].RequalifyBy?.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture) ?? "its date";
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using ColdSim.App.Screens;
 using ColdSim.Planning.Climate;
 
 namespace ColdSim.App.Text;

@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Planning.Gauges;
 
 namespace ColdSim.Planning.Logs;
@@ -22,4 +23,13 @@ public sealed record LogReading
 
     /// <summary>What the person wrote beside it.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>What it says is in the cylinder.</summary>
+    /// <param name="rig">The rig whose cylinder was read.</param>
+    /// <exception cref="ImpossibleReadingException">The reading fits no contents of this cylinder.</exception>
+    public ContentsEstimate Contents(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return Reading.Estimate(GaugedCylinder.Of(rig.Cylinders[Cylinder]));
+    }
 }

@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Planning.Gauges;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
@@ -50,6 +51,16 @@ public sealed class UseLog
         }
 
         return new UseLog(rows);
+    }
+
+    /// <summary>Turns readings of a rig's cylinders into masses and uses.</summary>
+    /// <param name="readings">In any order.</param>
+    /// <param name="rig">The rig.</param>
+    /// <exception cref="ImpossibleReadingException">A reading fits no contents of its cylinder.</exception>
+    public static UseLog Of(IEnumerable<LogReading> readings, Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return Of(readings, [.. rig.Cylinders.Select(GaugedCylinder.Of)]);
     }
 
     /// <summary>The latest reading of a cylinder; null where there is none.</summary>

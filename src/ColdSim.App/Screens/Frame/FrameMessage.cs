@@ -1,24 +1,26 @@
+using ColdSim.App.Screens.Pages;
+
 namespace ColdSim.App.Screens.Frame;
 
-/// <summary>What the frame is told.</summary>
+/// <summary>A message to the frame.</summary>
 internal abstract record FrameMessage
 {
     private FrameMessage()
     {
     }
 
-    /// <summary>Turns to the page of a digit.</summary>
+    /// <summary>Opens the page of a digit.</summary>
     public sealed record GoTo(char Key) : FrameMessage;
 
     /// <summary>For the open page, or for the frame itself.</summary>
-    public sealed record Ask(PageMessage Message) : FrameMessage;
+    public sealed record ToPage(PageMessage Message) : FrameMessage;
 
-    /// <summary>The screen has this size now.</summary>
+    /// <summary>The size of the screen.</summary>
     public sealed record Resized(int Width, int Height) : FrameMessage;
 
-    /// <summary>How far some work is.</summary>
-    public sealed record Counted(PageWork Work, int Done, int Seconds) : FrameMessage;
+    /// <summary>How far a job is.</summary>
+    public sealed record JobProgressed(PageJob Job, int Done, int Seconds) : FrameMessage;
 
-    /// <summary>How some work ended.</summary>
-    public sealed record Ended(PageWork Work, PageMessage Message) : FrameMessage;
+    /// <summary>How a job ended.</summary>
+    public sealed record JobEnded(PageJob Job, PageMessage Message) : FrameMessage;
 }

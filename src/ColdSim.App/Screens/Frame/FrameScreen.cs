@@ -1,24 +1,27 @@
+using ColdSim.App.Screens.Drawing;
+using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace ColdSim.App.Screens.Frame;
 
-/// <summary>Carries keys to the frame, the frame's sheet to the terminal and its work to other threads; nothing is decided here.</summary>
+/// <summary>Carries keys to the frame, the frame's sheet to the terminal and its jobs to other threads; nothing is decided here.</summary>
 internal sealed class FrameScreen : Runnable
 {
     private static readonly TimeSpan BetweenCounts = TimeSpan.FromMilliseconds(250);
 
-    private readonly InkColors _inks;
-    private readonly FrameJobs _jobs;
-    private bool _counting;
+    private readonly TerminalStyles _styles;
+    private readonly JobDispatcher _jobs;
+    private bool _isCounting;
 
     public FrameScreen(FrameView view, bool color)
     {
         View = view;
-        _inks = new(color);
+        _styles = new(color);
         _jobs = new(message => App?.Invoke(() => Take(message)));
-        SetScheme(_inks.Scheme);
+        SetScheme(_styles.Scheme);
         Width = Dim.Fill();
         Height = Dim.Fill();
         CanFocus = true;
@@ -51,10 +54,10 @@ internal sealed class FrameScreen : Runnable
             if (FrameSheet.PageAt(View, at.X, Viewport.Width) is { } page)
                 Take(new FrameMessage.GoTo(page.Key));
         }
-        else if (View.HelpRow is null && View.Waiting is null
+        else if (View.HelpRow is null && View.BlockingJob is null
             && View.Page.Click(at.X, at.Y - FrameSheet.Rows, Viewport.Width, Viewport.Height - FrameSheet.Rows) is { } message)
         {
-            Take(new FrameMessage.Ask(message));
+            Take(new FrameMessage.ToPage(message));
         }
 
         return true;
@@ -63,17 +66,17 @@ internal sealed class FrameScreen : Runnable
     protected override bool OnDrawingContent(DrawContext? context)
     {
         if (View.Width != Viewport.Width || View.Height != Viewport.Height)
-            View = View.After(new FrameMessage.Resized(Viewport.Width, Viewport.Height));
+            View = View.Update(new FrameMessage.Resized(Viewport.Width, Viewport.Height));
         Sheet sheet = FrameSheet.Draw(View, Viewport.Width, Viewport.Height);
         for (int y = 0; y < sheet.Height; y++)
         {
             string row = sheet.Row(y);
             for (int from = 0, to; from < sheet.Width; from = to)
             {
-                Ink ink = sheet[from, y].Ink;
-                for (to = from + 1; to < sheet.Width && sheet[to, y].Ink == ink;)
+                CellStyle style = sheet[from, y].Style;
+                for (to = from + 1; to < sheet.Width && sheet[to, y].Style == style;)
                     to++;
-                SetAttribute(_inks.Of(ink));
+                SetAttribute(_styles.Of(style));
                 AddStr(from, y, row[from..to]);
             }
         }
@@ -90,11 +93,11 @@ internal sealed class FrameScreen : Runnable
 
     private void Take(FrameMessage message)
     {
-        View = View.After(message);
-        _jobs.Follow(View.Jobs);
-        if (_jobs.Any && !_counting)
+        View = View.Update(message);
+        _jobs.Synchronize(View.Jobs);
+        if (_jobs.IsBusy && !_isCounting)
         {
-            _counting = true;
+            _isCounting = true;
             App?.AddTimeout(BetweenCounts, Count);
         }
 
@@ -103,8 +106,29 @@ internal sealed class FrameScreen : Runnable
 
     private bool Count()
     {
-        foreach (FrameMessage.Counted counted in _jobs.Counts)
-            Take(counted);
-        return _counting = _jobs.Any;
+        foreach (FrameMessage.JobProgressed progress in _jobs.Progress)
+            Take(progress);
+        return _isCounting = _jobs.IsBusy;
+    }
+
+    /// <summary>How each style looks: two of the sixteen colours on the terminal's own ground, or none at all.</summary>
+    private sealed class TerminalStyles(bool color)
+    {
+        private readonly Attribute _plain = new(Color.None, Color.None);
+        private readonly Attribute _strong = new(Color.None, Color.None, TextStyle.Bold);
+        private readonly Attribute _pointer = new(Color.None, Color.None, TextStyle.Reverse);
+        private readonly Attribute _first = new(color ? new Color(StandardColor.Cyan) : Color.None, Color.None);
+        private readonly Attribute _second = new(color ? new Color(StandardColor.Magenta) : Color.None, Color.None);
+
+        public Scheme Scheme => new(_plain);
+
+        public Attribute Of(CellStyle style) => style switch
+        {
+            CellStyle.Strong => _strong,
+            CellStyle.First => _first,
+            CellStyle.Second => _second,
+            CellStyle.Pointer => _pointer,
+            _ => _plain,
+        };
     }
 }

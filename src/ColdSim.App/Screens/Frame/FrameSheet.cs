@@ -1,13 +1,16 @@
+using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Screens.Pages;
+
 namespace ColdSim.App.Screens.Frame;
 
-/// <summary>The whole screen as a sheet: a row of pages, and the open one below. Pure.</summary>
+/// <summary>The whole screen as a sheet: a row of pages, and the open one below.</summary>
 internal static class FrameSheet
 {
     /// <summary>Rows that the frame takes.</summary>
     public const int Rows = 1;
 
-    public const int LeastWidth = ScreenPlan.LeastWidth;
-    public const int LeastHeight = ScreenPlan.LeastHeight + Rows;
+    public const int MinWidth = Sheet.MinWidth;
+    public const int MinHeight = Sheet.MinHeight + Rows;
 
     private const int LongestName = 12;
 
@@ -17,29 +20,29 @@ internal static class FrameSheet
         if (!Fits(width, height))
         {
             sheet.Put(0, 0, "terminal too small");
-            sheet.Put(0, 1, $"now {sheet.Width}x{sheet.Height}, needs {LeastWidth}x{LeastHeight}");
+            sheet.Put(0, 1, $"now {sheet.Width}x{sheet.Height}, needs {MinWidth}x{MinHeight}");
             sheet.Put(0, 2, "q quits");
             return sheet;
         }
 
         foreach ((int x, string text, int page) in Names(view, width))
-            sheet.Put(x, 0, text, page == view.Open ? Ink.Strong : Ink.Plain);
+            sheet.Put(x, 0, text, page == view.Open ? CellStyle.Strong : CellStyle.Plain);
         if (view.HelpRow is { } row)
-            FrameHelp.Draw(sheet, view, row);
-        else if (view.Waiting is { } job)
-            Working(sheet, view, job);
+            DrawHelp(sheet, view, row);
+        else if (view.BlockingJob is { } running)
+            DrawJob(sheet, view, running);
         else
-            Page(sheet, view);
+            DrawPage(sheet, view);
         return sheet;
     }
 
-    public static bool Fits(int width, int height) => width >= LeastWidth && height >= LeastHeight;
+    public static bool Fits(int width, int height) => width >= MinWidth && height >= MinHeight;
 
-    /// <summary>The page whose name stands in a column of the first row; null where none does.</summary>
+    /// <summary>The page whose name is at a column of the first row; null for none.</summary>
     public static IPage? PageAt(FrameView view, int column, int width)
         => Names(view, width).Where(n => column >= n.X && column < n.X + n.Text.Length).Select(n => view.Pages[n.Page]).FirstOrDefault();
 
-    /// <summary>Brackets around the open one, an ellipsis after one that is being worked out; the others' names are cut where they do not all fit.</summary>
+    /// <summary>Brackets around the open one, an ellipsis after one whose job runs; the others' names are cut where they do not all fit.</summary>
     private static IEnumerable<(int X, string Text, int Page)> Names(FrameView view, int width)
     {
         string[] names = [];
@@ -65,22 +68,65 @@ internal static class FrameSheet
         return page == view.Open ? $"[{named.Key} {named.Title}{busy}]" : $" {$"{named.Key} {named.Title[..Math.Min(letters, named.Title.Length)]}".TrimEnd()}{busy} ";
     }
 
-    private static void Page(Sheet sheet, FrameView view)
+    private static void DrawPage(Sheet sheet, FrameView view)
     {
         Sheet page = view.Page.Draw(sheet.Width, sheet.Height - Rows);
-        sheet.Lay(page, Rows);
-        if (page.LastRowGoesOn)
-            sheet.Put(0, sheet.Height - 1, Fitting.Join([sheet.Row(sheet.Height - 1).TrimEnd(), PageKeys(view), "u units"], "  ", sheet.Width));
+        sheet.Overlay(page, Rows);
+        if (page.LastRowContinues)
+            sheet.Put(0, sheet.Height - 1, CellText.Join([sheet.Row(sheet.Height - 1).TrimEnd(), PageKeys(view), "u units"], "  ", sheet.Width));
     }
 
     /// <summary>What the last row says of the row of pages, such as "1-7 pages".</summary>
-    private static string PageKeys(FrameView view) => $"{PageNumbers.Of(view.Pages)} pages";
+    private static string PageKeys(FrameView view) => $"{PageNumbers(view.Pages)} pages";
 
-    private static void Working(Sheet sheet, FrameView view, PageJob job)
+    private static void DrawJob(Sheet sheet, FrameView view, RunningJob running)
     {
-        sheet.Put(0, 2, Fitting.Cut(job.Work.What, sheet.Width), Ink.Strong);
-        sheet.Put(0, 4, Fitting.Cut(job.Progress, sheet.Width));
+        sheet.Put(0, 2, CellText.Cut(running.Job.Description, sheet.Width), CellStyle.Strong);
+        sheet.Put(0, 4, CellText.Cut(running.Progress, sheet.Width));
         sheet.Put(0, 6, "Other pages can be looked at meanwhile.");
-        sheet.Put(0, sheet.Height - 1, Fitting.Join([job.Work.GivesPart ? "Esc stop and show what is done" : "Esc stop", PageKeys(view), "q quit"], "  ", sheet.Width));
+        sheet.Put(0, sheet.Height - 1, CellText.Join([running.Job.ReturnsPartial ? "Esc stop and show what is done" : "Esc stop", PageKeys(view), "q quit"], "  ", sheet.Width));
+    }
+
+    /// <summary>What works on every page; the night page's help has them too.</summary>
+    public static IReadOnlyList<string> CommonHelp(IReadOnlyList<IPage> pages) =>
+    [
+        "EVERY PAGE",
+        $"  {$"{PageNumbers(pages)} or {PageNumbers(pages, "F")}",-21} another page; each stays as it was",
+        "  Esc                   stops what is being worked out",
+        "  u                     US or metric units",
+        "  ? or Esc              close help; Esc never quits",
+        "  q, Ctrl-Q, Ctrl-C     quit",
+        "  mouse click           on a page's name opens it",
+    ];
+
+    /// <summary>The help of a page that does not draw its own: its keys, then those of every page.</summary>
+    public static IReadOnlyList<string> HelpLines(FrameView view) => [.. view.Page.Help ?? [], "", .. CommonHelp(view.Pages)];
+
+    /// <summary>Rows of help that a screen of a height shows.</summary>
+    public static int HelpRows(int height) => Math.Max(1, height - 3);
+
+    private static void DrawHelp(Sheet sheet, FrameView view, int row)
+    {
+        IReadOnlyList<string> lines = HelpLines(view);
+        int rows = HelpRows(sheet.Height), first = Math.Min(row, Math.Max(0, lines.Count - rows));
+        for (int i = first; i < Math.Min(lines.Count, first + rows); i++)
+            sheet.Put(0, 2 + i - first, CellText.Cut(lines[i], sheet.Width), lines[i].StartsWith(' ') ? CellStyle.Plain : CellStyle.Strong);
+        string where = first + rows < lines.Count ? "↓ more below" : "end of help";
+        sheet.Put(0, sheet.Height - 1, CellText.Join([where, "? or Esc back", "q quit", "↑↓ scroll"], "  ", sheet.Width));
+    }
+
+    /// <summary>The keys of the pages there are, such as "1-7 9", or "F1-F7 F9" with a letter before each.</summary>
+    internal static string PageNumbers(IReadOnlyList<IPage> pages, string before = "")
+    {
+        char[] keys = [.. pages.Select(p => p.Key).Order()];
+        List<string> runs = [];
+        for (int from = 0, to; from < keys.Length; from = to)
+        {
+            for (to = from + 1; to < keys.Length && keys[to] == keys[to - 1] + 1;)
+                to++;
+            runs.Add(to - from == 1 ? $"{before}{keys[from]}" : $"{before}{keys[from]}-{before}{keys[to - 1]}");
+        }
+
+        return string.Join(' ', runs);
     }
 }

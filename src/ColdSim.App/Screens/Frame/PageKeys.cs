@@ -1,4 +1,5 @@
 using System.Text;
+using ColdSim.App.Screens.Pages;
 using Terminal.Gui.Input;
 
 namespace ColdSim.App.Screens.Frame;
@@ -26,10 +27,10 @@ internal static class PageKeys
             return new FrameMessage.GoTo((char)('1' + function));
         Rune rune = key.IsCtrl ? default : key.AsRune;
         if (text && rune.Value >= ' ' && rune.Value != 0x7f)
-            return new FrameMessage.Ask(new PageMessage.Typed(rune));
+            return new FrameMessage.ToPage(new PageMessage.Typed(rune));
         if (rune.Value is >= '1' and <= '9')
             return new FrameMessage.GoTo((char)rune.Value);
-        return Message(key) is { } message ? new FrameMessage.Ask(message) : null;
+        return Message(key) is { } message ? new FrameMessage.ToPage(message) : null;
     }
 
     /// <summary>The message of a key; null where the key means nothing.</summary>
@@ -51,7 +52,7 @@ internal static class PageKeys
             : key == Key.Tab ? new PageMessage.NextEvent(1)
             : key == Key.Enter ? new PageMessage.Choose()
             : key == Key.Esc ? new PageMessage.Close()
-            : key == Key.Backspace ? new PageMessage.Erase()
+            : key == Key.Backspace ? new PageMessage.Backspace()
             : Letter(key.AsRune);
     }
 
@@ -61,11 +62,11 @@ internal static class PageKeys
         'E' => new PageMessage.NextEvent(-1),
         'n' => new PageMessage.NextNight(1),
         'p' => new PageMessage.NextNight(-1),
-        'l' => new PageMessage.Turn(OpenPage.Events),
-        'u' => new PageMessage.OtherUnits(),
-        'w' => new PageMessage.HeatStops(),
-        ' ' => new PageMessage.Mark(),
-        '?' => new PageMessage.Turn(OpenPage.Help),
+        'l' => new PageMessage.ToggleList(),
+        'u' => new PageMessage.ToggleUnits(),
+        'w' => new PageMessage.AskHeatStop(),
+        ' ' => new PageMessage.ToggleMark(),
+        '?' => new PageMessage.ToggleHelp(),
         _ => null,
     };
 }

@@ -1,20 +1,20 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Pages;
 
-/// <summary>The chance of holding: night by night, what matters most, and how far members lie apart over time.</summary>
+/// <summary>The chance of holding: night by night, what matters most, and the spread of the members over time.</summary>
 /// <param name="Report">The run as it is.</param>
-/// <param name="Units">To print.</param>
+/// <param name="Units">Units to print.</param>
 /// <param name="Chance">The members.</param>
 /// <param name="Minute">The time cursor.</param>
 /// <param name="AsText">Whether everything is shown as text.</param>
-/// <param name="Scroll">What is seen of that.</param>
-internal sealed record ChancePage(RunReport Report, UnitStyle Units, Figures<ChanceReport> Chance, int Minute, bool AsText, ScrolledText Scroll) : IPage
+/// <param name="Scroll">The part of the text that is shown.</param>
+internal sealed record ChancePage(RunReport Report, UnitStyle Units, Pending<ChanceReport> Chance, int Minute, bool AsText, ScrolledText Scroll) : IPage
 {
-    // Two cores do so many in about two seconds, be it three nights that starve or a fortnight.
+    // Two cores run so many in about two seconds, whether three short nights or a fortnight.
     private const int FirstMembers = 100;
     private const int FirstMembersOfMany = 40;
     private const int Many = 7;
@@ -28,7 +28,7 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Figures<Cha
 
     public string Title => "chance";
 
-    /// <summary>What was there before more members were asked for; null where nothing was.</summary>
+    /// <summary>The result before more members were asked for; null where there was none.</summary>
     public ChanceReport? Before { get; init; }
 
     public IReadOnlyList<string> Help { get; } =
@@ -50,48 +50,48 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Figures<Cha
         "  l                     everything as text, and back",
     ];
 
-    public PageWork? Wanted => Chance.Wanted;
+    public PageJob? DueJob => Chance.DueJob;
 
     /// <summary>The whole run; its fan is not cut into nights.</summary>
-    public NightSpan Span => new(0, Math.Max(1, Report.Series.Outside_K.Length));
+    public MinuteRange Span => new(0, Math.Max(1, Report.Series.Outside_K.Length));
 
     /// <summary>Index of the night under the cursor.</summary>
-    public int Night => Math.Max(0, Report.Nights.Select((_, i) => i).LastOrDefault(i => NightSpan.Of(Report, i).From <= Minute));
+    public int Night => Math.Max(0, Report.Nights.Select((_, i) => i).LastOrDefault(i => MinuteRange.Of(Report, i).From <= Minute));
 
     public static ChancePage Of(RunReport report, UnitStyle units)
-        => new(report, units, new(Work(report, report.Nights.Count < Many ? FirstMembers : FirstMembersOfMany)), 0, false, new());
+        => new(report, units, new(CreateJob(report, report.Nights.Count < Many ? FirstMembers : FirstMembersOfMany)), 0, false, new());
 
     public Sheet Draw(int width, int height)
-        => Chance.Value is not { } chance ? TextPage.Sentence(width, height, Report.Scenario.Title, Chance.Say, "Enter start")
+        => Chance.Value is not { } chance ? TextPage.Sentence(width, height, Report.Scenario.Title, Chance.Status, "Enter start")
             : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, ChanceSheet.Which(chance), Lines(chance), Scroll, "l page")
             : ChanceSheet.Draw(this, chance, width, height);
 
-    public IPage After(PageMessage message)
+    public IPage Update(PageMessage message)
     {
         switch (message)
         {
-            case PageMessage.UnitsAre units:
+            case PageMessage.UnitsChanged units:
                 return this with { Units = units.Units };
-            case PageMessage.Sized sized:
-                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(sized.Height) } };
+            case PageMessage.Resized size:
+                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(size.Height) } };
             case PageMessage.Opened { At: { } at }:
                 return At(at.Minute);
-            case PageMessage.Done { Figures: ChanceReport chance }:
+            case PageMessage.Completed { Result: ChanceReport chance }:
                 return this with { Chance = Chance with { Value = Before?.Done > chance.Done ? Before : chance }, Before = null };
-            case PageMessage.Failed or PageMessage.Stopped when Before is not null:
+            case PageMessage.Failed or PageMessage.Cancelled when Before is not null:
                 return this with { Chance = Chance with { Value = Before }, Before = null };
-            case PageMessage.Failed or PageMessage.Stopped:
-                return this with { Chance = Chance.After(message) };
+            case PageMessage.Failed or PageMessage.Cancelled:
+                return this with { Chance = Chance.Update(message) };
         }
 
         if (Chance.Value is not { } known)
-            return this with { Chance = Chance.After(message) };
+            return this with { Chance = Chance.Update(message) };
         return message switch
         {
-            PageMessage.Turn { Page: OpenPage.Events } => this with { AsText = !AsText },
+            PageMessage.ToggleList => this with { AsText = !AsText },
             PageMessage.Close => this with { AsText = false },
             PageMessage.Choose => More(known),
-            _ when AsText => this with { Scroll = Scroll.After(message, Lines(known)) },
+            _ when AsText => this with { Scroll = Scroll.Update(message, Lines(known)) },
             PageMessage.Step step => At(Minute + Math.Sign(step.Minutes) * (Math.Abs(step.Minutes) > 1 ? 3 * Hour : Hour)),
             PageMessage.Rows rows => At(Minute + rows.Count * Day),
             PageMessage.Pages pages => At(Minute + pages.Count * Day),
@@ -107,29 +107,25 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Figures<Cha
 
     private ChancePage At(int minute) => this with { Minute = Span.Clamp(minute) };
 
-    // The first of many members are those of few, so that what is known is not lost by asking for more.
+    // A larger ensemble begins with the members of a smaller one, so asking for more loses nothing.
     private ChancePage More(ChanceReport known)
     {
         int members = known.IsPartial ? known.Asked : Math.Min(known.Asked * TimesMore, ChanceRun.MostMembers);
-        return members == known.Done ? this : this with { Chance = new(Work(Report, members)), Before = known };
+        return members == known.Done ? this : this with { Chance = new(CreateJob(Report, members)), Before = known };
     }
 
-    private static PageWork Work(RunReport report, int members) => new(
+    private static PageJob CreateJob(RunReport report, int members) => new(
         $"Running it {ChanceSentence.Count(members)} times with forecast, coach, contents and habits a little other than written",
         (finished, cancel) =>
         {
             ChanceReport chance = ChanceRun.Of(report.Scenario, [], members, Seed, finished, cancel: cancel);
-            return PageFaults.IfClosed(chance, chance.Ledger);
+            return PageJob.IfClosed(chance, chance.Ledger);
         })
     {
-        Parts = "members",
-        Of = members,
-        GivesPart = true,
+        StepName = "members",
+        StepCount = members,
+        ReturnsPartial = true,
     };
 
-    private IReadOnlyList<TextLine> Lines(ChanceReport chance)
-    {
-        IReadOnlyList<TextSection> all = ChanceText.Sections(chance, Units, Cautions.Short);
-        return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
-    }
+    private IReadOnlyList<TextLine> Lines(ChanceReport chance) => TextLine.Of(ChanceText.Sections(chance, Units, Cautions.Short));
 }

@@ -1,4 +1,4 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 
@@ -6,7 +6,7 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>Who drew what gas in a night: a stacked strip over its hours, below it each one's mass and share, and what a mixed gas is made of.</summary>
 /// <param name="Report">The run.</param>
-/// <param name="Units">To print.</param>
+/// <param name="Units">Units to print.</param>
 /// <param name="Night">Index of the night.</param>
 internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0) : IPage
 {
@@ -38,7 +38,7 @@ internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0)
         "  the night's coldest air.",
     ];
 
-    /// <summary>The page, where there is more to tell than one burner on propane alone; else none.</summary>
+    /// <summary>The page, where there is more than one burner on propane alone; else none.</summary>
     public static IEnumerable<IPage> Of(RunReport report, UnitStyle units)
         => WhoDrew.Applies(report) || BlendTable.Applies(report) ? [new GasPage(report, units)] : [];
 
@@ -46,23 +46,23 @@ internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0)
     {
         Sheet sheet = new(width, height);
         NightReport night = Report.Nights[Night];
-        string[] takers = [.. WhoDrew.Table(night.GasByAppliance, Units)];
+        string[] consumers = [.. WhoDrew.Table(night.GasByAppliance, Units)];
         string[] blend = BlendTable.Applies(Report) ? ["", .. BlendTable.Table(Report, [night], Units)] : [];
-        string[] table = takers.Length + blend.Length + Around + LeastRows <= height ? [.. takers, .. blend] : takers;
-        PageParts.Head(sheet, Report.Scenario.Title, ClockText.NightShort(night));
-        NightSpan span = NightSpan.Of(Report, Night);
+        string[] table = consumers.Length + blend.Length + Around + LeastRows <= height ? [.. consumers, .. blend] : consumers;
+        PageElements.Head(sheet, Report.Scenario.Title, ClockText.NightShort(night));
+        MinuteRange span = MinuteRange.Of(Report, Night);
 
         int rows = Math.Max(LeastRows, height - Around - table.Length);
         IReadOnlyList<string> strip = GasStack.Lines(
             Report.Series, WhoDrew.Places(Report.Scenario.Rig), Math.Max(1, span.From), span.To, width - Margin, rows, Units, Report.Scenario.Start);
         int y = 2;
-        foreach (string line in strip.Concat(table.Select(Fitting.OneCellEach)).Take(height - 3))
-            sheet.Put(0, y++, Fitting.Cut(line, width));
-        PageParts.Foot(sheet, "n p night");
+        foreach (string line in strip.Concat(table.Select(CellText.SingleWidth)).Take(height - 3))
+            sheet.Put(0, y++, CellText.Cut(line, width));
+        PageElements.Foot(sheet, "n p night");
         return sheet;
     }
 
-    public IPage After(PageMessage message) => message is PageMessage.UnitsAre units
+    public IPage Update(PageMessage message) => message is PageMessage.UnitsChanged units
         ? this with { Units = units.Units }
-        : this with { Night = NightChoice.After(message, Night, Report.Nights.Count) };
+        : this with { Night = NightChoice.Update(message, Night, Report.Nights.Count) };
 }

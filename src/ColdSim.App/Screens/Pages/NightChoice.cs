@@ -1,17 +1,15 @@
-using ColdSim.App.Screens.Frame;
-
 namespace ColdSim.App.Screens.Pages;
 
-/// <summary>Which night a page shows after a message, where all it has to choose is a night.</summary>
+/// <summary>The choice of a night on a page that has no time cursor.</summary>
 internal static class NightChoice
 {
-    /// <summary>Index of the night, within the run.</summary>
-    /// <param name="message">What came.</param>
-    /// <param name="night">The one shown so far.</param>
-    /// <param name="nights">How many there are.</param>
-    public static int After(PageMessage message, int night, int nights)
+    /// <summary>Index of the night after a message.</summary>
+    /// <param name="message">The message.</param>
+    /// <param name="night">Index of the night shown so far.</param>
+    /// <param name="nights">How many nights there are.</param>
+    public static int Update(PageMessage message, int night, int nights)
     {
-        int wanted = message switch
+        int chosen = message switch
         {
             PageMessage.Opened { At: { } at } => at.Night,
             PageMessage.NextNight next => night + next.Direction,
@@ -20,6 +18,6 @@ internal static class NightChoice
             PageMessage.Last => nights - 1,
             _ => night,
         };
-        return Math.Clamp(wanted, 0, nights - 1);
+        return Math.Clamp(chosen, 0, nights - 1);
     }
 }

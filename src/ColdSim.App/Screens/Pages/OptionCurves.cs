@@ -1,9 +1,11 @@
+using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Text;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Pages;
 
-/// <summary>The three curves of a run that options are laid over each other by; the rest of the run is let go.</summary>
+/// <summary>The three curves of a run by which options are compared; nothing else of the run is kept.</summary>
 /// <param name="Order">Which option: 0 for the base.</param>
 /// <param name="Inside_K">Inside air. [K]</param>
 /// <param name="Liquid_K">Liquid of the cylinder in use. [K]</param>
@@ -16,11 +18,11 @@ internal sealed record OptionCurves(int Order, double[] Inside_K, double[] Liqui
         return new(order, Run(s.Inside_K, s.Count), Run(s.Liquid_K, s.Count), Run(s.Propane_kg, s.Count));
     }
 
-    /// <summary>The curves with room for a longer run.</summary>
+    /// <summary>The curves padded to the length of a longer run.</summary>
     public OptionCurves Of(int samples)
         => samples <= Left_kg.Length ? this : new(Order, Longer(Inside_K, samples), Longer(Liquid_K, samples), Longer(Left_kg, samples));
 
-    // Beyond an early end there is nothing, not zero.
+    // After an early end there is no value, not zero.
     private static double[] Run(double[] samples, int count)
     {
         double[] run = [.. samples];
@@ -34,5 +36,30 @@ internal sealed record OptionCurves(int Order, double[] Inside_K, double[] Liqui
         Array.Fill(longer, double.NaN);
         samples.CopyTo(longer, 0);
         return longer;
+    }
+
+    /// <summary>Two options' curves over each other, A without gaps and B dashed: inside, liquid and what is left, top to bottom; an axis each for both options and all nights.</summary>
+    public static IReadOnlyList<Strip> Strips(OptionCurves a, OptionCurves? b, UnitStyle units)
+    {
+        List<Strip> strips = [];
+        if (a.Inside_K.Any(double.IsFinite))
+            strips.Add(Over("inside", a.Inside_K, b?.Inside_K, units.TemperatureIn, units.TemperatureUnit, null));
+        strips.Add(Over("liquid", a.Liquid_K, b?.Liquid_K, units.TemperatureIn, units.TemperatureUnit, null));
+        strips.Add(Over("left", a.Left_kg, b?.Left_kg, units.MassIn, units.MassUnit, 0));
+        return strips;
+    }
+
+    private static Strip Over(string name, double[] a, double[]? b, Func<double, double> read, string unit, double? least)
+    {
+        Extent all = Curve.Over(a, read, 0, a.Length);
+        if (b is not null)
+        {
+            Extent other = Curve.Over(b, read, 0, b.Length);
+            if (!other.IsNone)
+                all = all.With(other.Low).With(other.High);
+        }
+
+        ValueAxis axis = ValueAxis.Around(least ?? all.Low, all.High, unit);
+        return new(new($"A {name}", a, read, axis, Stroke.Line), b is null ? null : new($"B {name}", b, read, axis, Stroke.Dashes));
     }
 }

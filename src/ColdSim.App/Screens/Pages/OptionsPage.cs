@@ -1,4 +1,4 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
@@ -7,24 +7,24 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>The options ranked, and the curves of two marked ones over each other.</summary>
 /// <param name="Report">The run as it is.</param>
-/// <param name="Units">To print.</param>
-/// <param name="All">The comparison.</param>
+/// <param name="Units">Units to print.</param>
+/// <param name="Ranked">The comparison.</param>
 /// <param name="Row">The chosen row.</param>
 /// <param name="Marked">Orders of the marked options, at most two; the first is A.</param>
-/// <param name="Curves">What has been run so far of marked options.</param>
-/// <param name="Runs">The run of a marked option that is not there yet; null for none.</param>
+/// <param name="Curves">The curves of the marked options that have been run.</param>
+/// <param name="NextCurves">The run of a marked option that is still missing; null for none.</param>
 /// <param name="Night">Index of the night whose curves are shown.</param>
 /// <param name="Minute">The time cursor.</param>
 /// <param name="AsText">Whether everything is shown as text.</param>
-/// <param name="Scroll">What is seen of that.</param>
+/// <param name="Scroll">The part of the text that is shown.</param>
 internal sealed record OptionsPage(
     RunReport Report,
     UnitStyle Units,
-    Figures<Comparison> All,
+    Pending<Comparison> Ranked,
     int Row,
     IReadOnlyList<int> Marked,
     IReadOnlyList<OptionCurves> Curves,
-    Figures<OptionCurves>? Runs,
+    Pending<OptionCurves>? NextCurves,
     int Night,
     int Minute,
     bool AsText,
@@ -51,50 +51,50 @@ internal sealed record OptionsPage(
         "  Enter                 starts again after a stop",
     ];
 
-    public PageWork? Wanted => All.Wanted ?? Runs?.Wanted;
+    public PageJob? DueJob => Ranked.DueJob ?? NextCurves?.DueJob;
 
-    public NightSpan Span => NightSpan.Of(Report, Night);
+    public MinuteRange Span => MinuteRange.Of(Report, Night);
 
     public static OptionsPage Of(RunReport report, IReadOnlyList<ComparedOption> options, UnitStyle units) => new(
-        report, units, new(options.Count == 0 ? null : Work(report, options)), 0, [], [OptionCurves.Of(0, report)], null, 0, 0, false, new());
+        report, units, new(options.Count == 0 ? null : CreateJob(report, options)), 0, [], [OptionCurves.Of(0, report)], null, 0, 0, false, new());
 
     public Sheet Draw(int width, int height)
-        => All.Work is null ? TextPage.Sentence(width, height, Report.Scenario.Title, NoOptions)
-            : All.Value is not { } comparison ? TextPage.Sentence(width, height, Report.Scenario.Title, All.Say, "Enter start")
+        => Ranked.Job is null ? TextPage.Sentence(width, height, Report.Scenario.Title, NoOptions)
+            : Ranked.Value is not { } comparison ? TextPage.Sentence(width, height, Report.Scenario.Title, Ranked.Status, "Enter start")
             : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, "options", Lines(), Scroll, "l table")
             : OptionsSheet.Draw(this, comparison, width, height);
 
-    public IPage After(PageMessage message)
+    public IPage Update(PageMessage message)
     {
         switch (message)
         {
-            case PageMessage.UnitsAre units:
+            case PageMessage.UnitsChanged units:
                 return this with { Units = units.Units };
-            case PageMessage.Sized sized:
-                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(sized.Height) } };
+            case PageMessage.Resized size:
+                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(size.Height) } };
             case PageMessage.Opened { At: { } at }:
                 return this with { Night = at.Night, Minute = at.Minute };
-            case PageMessage.Done { Figures: OptionCurves curves }:
-                return Running(this with { Curves = [.. Curves, curves], Runs = null });
-            case PageMessage.Done { Figures: Comparison { Rows: var rows } }:
-                return Running(this with { All = All.After(message), Marked = FirstMarks(rows) });
-            case PageMessage.Failed or PageMessage.Stopped:
-                return All.Value is null ? this with { All = All.After(message) } : this with { Runs = Runs?.After(message) };
+            case PageMessage.Completed { Result: OptionCurves curves }:
+                return WithNextJob(this with { Curves = [.. Curves, curves], NextCurves = null });
+            case PageMessage.Completed { Result: Comparison { Rows: var rows } }:
+                return WithNextJob(this with { Ranked = Ranked.Update(message), Marked = FirstMarks(rows) });
+            case PageMessage.Failed or PageMessage.Cancelled:
+                return Ranked.Value is null ? this with { Ranked = Ranked.Update(message) } : this with { NextCurves = NextCurves?.Update(message) };
         }
 
-        if (All.Value is not { } comparison)
-            return this with { All = All.After(message) };
+        if (Ranked.Value is not { } comparison)
+            return this with { Ranked = Ranked.Update(message) };
         return message switch
         {
-            PageMessage.Turn { Page: OpenPage.Events } => this with { AsText = !AsText },
+            PageMessage.ToggleList => this with { AsText = !AsText },
             PageMessage.Close => this with { AsText = false },
-            _ when AsText => this with { Scroll = Scroll.After(message, Lines()) },
+            _ when AsText => this with { Scroll = Scroll.Update(message, Lines()) },
             PageMessage.Rows rows => To(Row + rows.Count, comparison),
             PageMessage.Pages pages => To(Row + pages.Count * 10, comparison),
             PageMessage.First => To(0, comparison),
             PageMessage.Last => To(int.MaxValue, comparison),
-            PageMessage.Mark => Running(this with { Marked = Toggled(comparison.Rows[Row].Order) }),
-            PageMessage.Choose => this with { Runs = Runs?.After(message) },
+            PageMessage.ToggleMark => WithNextJob(this with { Marked = Toggled(comparison.Rows[Row].Order) }),
+            PageMessage.Choose => this with { NextCurves = NextCurves?.Update(message) },
             PageMessage.Step step => this with { Minute = Span.Clamp(Minute + step.Minutes) },
             PageMessage.NextNight next => Other(Night + next.Direction),
             PageMessage.PointAt point => this with { Minute = Span.Clamp(point.Minute) },
@@ -105,14 +105,14 @@ internal sealed record OptionsPage(
     /// <summary>The letter of a marked option; a blank for another.</summary>
     public char Letter(int order) => Marked.Count > 0 && Marked[0] == order ? 'A' : Marked.Count > 1 && Marked[1] == order ? 'B' : ' ';
 
-    /// <summary>The curves of a marked option; null while they are not there.</summary>
+    /// <summary>The curves of a marked option; null before it is run.</summary>
     public OptionCurves? CurvesOf(int place) => place < Marked.Count ? Curves.FirstOrDefault(c => c.Order == Marked[place]) : null;
 
-    // The rig as it is against the best other one is what one looks at first.
+    // At first the rig as it is and the best other option are marked.
     private static IReadOnlyList<int> FirstMarks(IReadOnlyList<ComparedRow> rows)
         => [0, .. rows.Where(r => r.Order != 0).Take(1).Select(r => r.Order)];
 
-    // A third mark takes the place of the second.
+    // A third mark replaces the second.
     private IReadOnlyList<int> Toggled(int order)
         => Marked.Contains(order) ? [.. Marked.Where(m => m != order)] : Marked.Count < 2 ? [.. Marked, order] : [Marked[0], order];
 
@@ -126,45 +126,39 @@ internal sealed record OptionsPage(
         return there with { Minute = there.Span.Clamp(Minute + (night - Night) * 24 * 60) };
     }
 
-    /// <summary>Wants the run of the first marked option that has none yet.</summary>
-    private static OptionsPage Running(OptionsPage page)
+    /// <summary>The page with a job for the first marked option that has not been run.</summary>
+    private static OptionsPage WithNextJob(OptionsPage page)
     {
         int[] missing = [.. page.Marked.Where(m => page.Curves.All(c => c.Order != m))];
-        if (missing.Length == 0 || page.All.Value is not { } comparison)
-            return page with { Runs = null };
+        if (missing.Length == 0 || page.Ranked.Value is not { } comparison)
+            return page with { NextCurves = null };
         ComparedRow row = comparison.Rows.First(r => r.Order == missing[0]);
-        return page with { Runs = new(Run(row)) };
+        return page with { NextCurves = new(CreateCurvesJob(row)) };
     }
 
-    private static PageWork Run(ComparedRow row) => new(
+    private static PageJob CreateCurvesJob(ComparedRow row) => new(
         $"Running {row.Option.Name}",
         (_, cancel) =>
         {
             RunReport report = NightRun.Of(row.Option.Scenario, cancel);
-            return OptionCurves.Of(row.Order, PageFaults.IfClosed(report, report.Ledger));
+            return OptionCurves.Of(row.Order, PageJob.IfClosed(report, report.Ledger));
         })
     {
-        InPlace = true,
+        KeepsPageVisible = true,
     };
 
-    private static PageWork Work(RunReport report, IReadOnlyList<ComparedOption> options) => new(
+    private static PageJob CreateJob(RunReport report, IReadOnlyList<ComparedOption> options) => new(
         $"Running the rig as it is and {(options.Count == 1 ? "1 option" : $"{options.Count} options")}",
         (finished, cancel) =>
         {
             Comparison comparison = Comparison.Of(report.Scenario, options, finished, cancel: cancel);
-            return PageFaults.IfClosed(comparison, comparison.Rows.Select(r => r.Ledger));
+            return PageJob.IfClosed(comparison, comparison.Rows.Select(r => r.Ledger));
         })
     {
-        Of = options.Count + 1,
+        StepCount = options.Count + 1,
     };
 
-    private IReadOnlyList<TextLine> Lines()
-    {
-        if (All.Value is not { } comparison)
-            return [];
-        IReadOnlyList<TextSection> all = CompareText.Sections(comparison, Units, Cautions.Short, swept: false);
-        return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
-    }
+    private IReadOnlyList<TextLine> Lines() => Ranked.Value is { } comparison ? TextLine.Of(CompareText.Sections(comparison, Units, Cautions.Short, swept: false)) : [];
 
     PageMessage? IPage.Click(int x, int y, int width, int height) => OptionsSheet.Click(this, x, y, width, height);
 }

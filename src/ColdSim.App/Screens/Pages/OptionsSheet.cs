@@ -1,5 +1,5 @@
 using System.Globalization;
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
@@ -18,51 +18,49 @@ internal static class OptionsSheet
     {
         Sheet sheet = new(width, height);
         NightReport night = page.Report.Nights[page.Night];
-        PageParts.Head(sheet, page.Report.Scenario.Title, $"curves: night {page.Night + 1} of {page.Report.Nights.Count}, {ClockText.NightShort(night)}");
+        PageElements.Head(sheet, page.Report.Scenario.Title, $"curves: night {page.Night + 1} of {page.Report.Nights.Count}, {ClockText.NightShort(night)}");
         int sentence = height >= 30 ? 3 : 2;
-        int top = PageParts.Paragraph(sheet, 1, CompareSentence.Of(comparison, page.Units), sentence, Ink.Strong);
+        int top = PageElements.Paragraph(sheet, 1, CompareSentence.Of(comparison, page.Units), sentence, CellStyle.Strong);
         IReadOnlyList<string> lines = Table(page, comparison);
         for (int i = 0; i < HeadingRows; i++)
-            sheet.Put(0, top + i, Fitting.Cut(lines[i], width));
+            sheet.Put(0, top + i, CellText.Cut(lines[i], width));
         top += HeadingRows;
         int stripRows = StripRows(width, height, comparison);
         int rows = Math.Min(comparison.Rows.Count, height - top - 1 - (stripRows > 0 ? Strips * stripRows + LegendClockAndReadings : 0));
-        int first = PageParts.FirstRow(page.Row, rows, comparison.Rows.Count);
+        int first = PageElements.FirstRow(page.Row, rows, comparison.Rows.Count);
         for (int i = first; i < Math.Min(comparison.Rows.Count, first + rows); i++)
-            sheet.Put(0, top + i - first, Fitting.Cut((i == page.Row ? ">" : " ") + lines[HeadingRows + i][1..], width), i == page.Row ? Ink.Pointer : Ink.Plain);
+            sheet.Put(0, top + i - first, CellText.Cut((i == page.Row ? ">" : " ") + lines[HeadingRows + i][1..], width), i == page.Row ? CellStyle.Pointer : CellStyle.Plain);
         if (stripRows > 0)
             Over(sheet, page, comparison, StripsTop(height, stripRows) - 1, stripRows);
         string more = rows < comparison.Rows.Count ? $"{page.Row + 1} of {comparison.Rows.Count}" : "↑↓ option";
-        PageParts.Foot(sheet, more, "Space mark", "n/p night", "←→ 10 min", "l all as text");
+        PageElements.Foot(sheet, more, "Space mark", "n/p night", "←→ 10 min", "l all as text");
         return sheet;
     }
 
-    /// <summary>A click into the curves puts the time cursor there.</summary>
+    /// <summary>A click on the curves moves the time cursor.</summary>
     public static PageMessage? Click(OptionsPage page, int x, int y, int width, int height)
     {
-        if (page.AsText || page.All.Value is not { } comparison || StripRows(width, height, comparison) is 0)
+        if (page.AsText || page.Ranked.Value is not { } comparison || StripRows(width, height, comparison) is 0)
             return null;
-        Place place = PlaceOf(width);
-        int column = x - place.Left, rows = StripRows(width, height, comparison), top = StripsTop(height, rows);
-        return column >= 0 && column < place.Columns && y >= top && y <= top + Strips * rows ? new PageMessage.PointAt(page.Span.MinuteOf(column, place.Columns)) : null;
+        PlotArea plot = PlotArea.Across(width);
+        int column = x - plot.Left, rows = StripRows(width, height, comparison), top = StripsTop(height, rows);
+        return column >= 0 && column < plot.Columns && y >= top && y <= top + Strips * rows ? new PageMessage.PointAt(page.Span.MinuteOf(column, plot.Columns)) : null;
     }
 
-    /// <summary>Rows of each strip: what the table leaves; 0 where that is too little to tell anything.</summary>
+    /// <summary>Rows of each strip: what the table leaves; 0 where that is too little to show a curve.</summary>
     private static int StripRows(int width, int height, Comparison comparison)
     {
         int room = height - 1 - (height >= 30 ? 3 : 2) - HeadingRows - 1 - LegendClockAndReadings;
         int each = (room - Math.Min(comparison.Rows.Count, Math.Max(LeastRows, room / 3))) / Strips;
-        return each < 2 || width < ScreenPlan.LeastWidth ? 0 : each;
+        return each < 2 || width < Sheet.MinWidth ? 0 : each;
     }
 
-    /// <summary>They stand on the last rows, so that they stay in their place.</summary>
+    /// <summary>The strips take the last rows, so that they do not move.</summary>
     private static int StripsTop(int height, int stripRows) => height - LegendClockAndReadings - Strips * stripRows;
-
-    private static Place PlaceOf(int width) => new(Place.LeftMargin, width - Place.LeftMargin - Place.RightMargin);
 
     private static void Over(Sheet sheet, OptionsPage page, Comparison comparison, int top, int rows)
     {
-        sheet.Put(0, top, Fitting.Cut(Legend(page, comparison), sheet.Width));
+        sheet.Put(0, top, CellText.Cut(Legend(page, comparison), sheet.Width));
         if (page.Marked.Count == 0)
         {
             sheet.Put(0, top + 2, "Space marks an option; two marked ones lie over each other here.");
@@ -73,18 +71,18 @@ internal static class OptionsSheet
         if (a is null && b is null)
             return;
         int samples = page.Report.Series.Outside_K.Length;
-        Place place = PlaceOf(sheet.Width);
-        NightSpan span = page.Span;
+        PlotArea plot = PlotArea.Across(sheet.Width);
+        MinuteRange span = page.Span;
         int y = top + 1;
         a = (a ?? new(-1, [], [], [])).Of(samples);
-        foreach (Strip strip in OptionStrips.Of(a, b?.Of(samples), page.Units))
+        foreach (Strip strip in OptionCurves.Strips(a, b?.Of(samples), page.Units))
         {
-            StripDrawing.Draw(sheet, place, y, rows, strip, span, page.Minute);
+            StripDrawing.Draw(sheet, plot, y, rows, strip, span, page.Minute);
             y += rows;
         }
 
-        TimeRows.Clock(sheet, place, y, span, page.Minute, page.Report.Scenario.Start);
-        sheet.Put(0, y + 1, Fitting.Cut(Readings(page, a, b), sheet.Width));
+        TimeAxis.DrawHours(sheet, plot, y, span, page.Minute, page.Report.Scenario.Start);
+        sheet.Put(0, y + 1, CellText.Cut(Readings(page, a, b), sheet.Width));
     }
 
     private static string Legend(OptionsPage page, Comparison comparison)
@@ -93,8 +91,8 @@ internal static class OptionsSheet
         {
             if (place >= page.Marked.Count)
                 return "";
-            string name = Fitting.OneCellEach(comparison.Rows.First(r => r.Order == page.Marked[place]).Option.Name);
-            string state = page.CurvesOf(place) is not null ? "" : page.Runs is { Say.Length: > 0 } stopped ? $" ({stopped.Say})" : " (being run)";
+            string name = CellText.SingleWidth(comparison.Rows.First(r => r.Order == page.Marked[place]).Option.Name);
+            string state = page.CurvesOf(place) is not null ? "" : page.NextCurves is { Status.Length: > 0 } stopped ? $" ({stopped.Status})" : " (being run)";
             return $"{"AB"[place]} {key} {name}{state}";
         }
 
@@ -148,7 +146,7 @@ internal static class OptionsSheet
                 " ",
                 page.Letter(r.Order).ToString(),
                 UnitStyle.Number(r.Rank, 0),
-                Fitting.Cut(Fitting.OneCellEach(r.Order == 0 ? $"{r.Option.Name}, {CylinderWords.Names(r.Option.Scenario.Rig)}" : r.Option.Name), widest),
+                CellText.Cut(CellText.SingleWidth(r.Order == 0 ? $"{r.Option.Name}, {CylinderWords.Names(r.Option.Scenario.Rig)}" : r.Option.Name), widest),
                 $"{r.Summary.NightsHeld}/{r.Summary.Nights}",
                 r.StoppedByCylinder ? "stops" : VerdictWord.Of(r.Summary.Verdict),
                 r.Summary.FirstFailure is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-",

@@ -1,4 +1,4 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 
@@ -44,26 +44,26 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
     {
         Sheet sheet = new(width, height);
         NightReport night = Report.Nights[Night];
-        string[] words = [.. PowerWords.Lines(night).SelectMany(l => Wrap.Lines(l, rest: "  ", width: Math.Max(20, width)))];
-        string[] table = [.. PowerStrips.Table(night.Power!)];
-        PageParts.Head(sheet, Report.Scenario.Title, ClockText.NightShort(night));
+        string[] words = [.. PowerSheet.Words(night).SelectMany(l => Wrap.Lines(l, rest: "  ", width: Math.Max(20, width)))];
+        string[] table = [.. PowerSheet.Table(night.Power!)];
+        PageElements.Head(sheet, Report.Scenario.Title, ClockText.NightShort(night));
 
         // Head, the row below it, the strips' heading and the foot.
         int room = height - 4 - words.Length - table.Length;
         bool blanks = room - 2 >= Math.Min(Report.Nights.Count, NightsBeforeBlanks);
         int rows = Math.Clamp(blanks ? room - 2 : room, 1, Report.Nights.Count);
-        IReadOnlyList<string> strips = PowerStrips.Nights(Report.Nights, Night, PageParts.FirstRow(Night, rows, Report.Nights.Count), rows, width);
+        IReadOnlyList<string> strips = PowerSheet.Nights(Report.Nights, Night, PageElements.FirstRow(Night, rows, Report.Nights.Count), rows, width);
         string[] between = blanks ? [""] : [];
         string[] all = [.. strips, .. between, .. words, .. between, .. table];
         int shown = Math.Clamp(height - Top - 1, 0, all.Length);
         for (int i = 0; i < shown; i++)
-            sheet.Put(0, Top + i, Fitting.Cut(Fitting.OneCellEach(all[i]), width), all[i].StartsWith('>') ? Ink.Strong : Ink.Plain);
-        PowerCurves.Draw(sheet, Report, Night, Top + shown, height - 1 - Top - shown);
-        PageParts.Foot(sheet, shown < all.Length ? ["more on a taller screen", "n p night"] : ["n p night"]);
+            sheet.Put(0, Top + i, CellText.Cut(CellText.SingleWidth(all[i]), width), all[i].StartsWith('>') ? CellStyle.Strong : CellStyle.Plain);
+        PowerSheet.DrawCurves(sheet, Report, Night, Top + shown, height - 1 - Top - shown);
+        PageElements.Foot(sheet, shown < all.Length ? ["more on a taller screen", "n p night"] : ["n p night"]);
         return sheet;
     }
 
-    public IPage After(PageMessage message) => message is PageMessage.UnitsAre units
+    public IPage Update(PageMessage message) => message is PageMessage.UnitsChanged units
         ? this with { Units = units.Units }
-        : this with { Night = NightChoice.After(message, Night, Report.Nights.Count) };
+        : this with { Night = NightChoice.Update(message, Night, Report.Nights.Count) };
 }

@@ -1,12 +1,12 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Screens.Pages;
 
-/// <summary>The trip: a row a night with its refills and until when each can wait, and what is to be said of the chosen night.</summary>
-internal sealed record TripPage(string Title, UnitStyle Units, Figures<TripReport> Trip, int Row, bool AsText, ScrolledText Scroll) : IPage
+/// <summary>The trip: a row a night with its refills and until when each can wait, and the chosen night in words.</summary>
+internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripReport> Trip, int Row, bool AsText, ScrolledText Scroll) : IPage
 {
     private const string NoTrip =
         "This scenario stays in one place and has no refill; write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip stands here.";
@@ -31,38 +31,38 @@ internal sealed record TripPage(string Title, UnitStyle Units, Figures<TripRepor
         "  Enter                 starts again after a stop",
     ];
 
-    public PageWork? Wanted => Trip.Wanted;
+    public PageJob? DueJob => Trip.DueJob;
 
     public static TripPage Of(Scenario scenario, UnitStyle units)
-        => new(scenario.Title, units, new(scenario.Trip is null ? null : Work(scenario)), 0, false, new());
+        => new(scenario.Title, units, new(scenario.Trip is null ? null : CreateJob(scenario)), 0, false, new());
 
     public Sheet Draw(int width, int height)
-        => Trip.Work is null ? TextPage.Sentence(width, height, Title, NoTrip)
-            : Trip.Value is not { } report ? TextPage.Sentence(width, height, Title, Trip.Say, "Enter start")
+        => Trip.Job is null ? TextPage.Sentence(width, height, Title, NoTrip)
+            : Trip.Value is not { } report ? TextPage.Sentence(width, height, Title, Trip.Status, "Enter start")
             : AsText ? TextPage.Draw(width, height, Title, "trip", Lines(), Scroll, "l table")
             : Table(report, width, height);
 
-    public IPage After(PageMessage message)
+    public IPage Update(PageMessage message)
     {
         switch (message)
         {
-            case PageMessage.UnitsAre units:
+            case PageMessage.UnitsChanged units:
                 return this with { Units = units.Units };
-            case PageMessage.Sized sized:
-                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(sized.Height) } };
+            case PageMessage.Resized size:
+                return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(size.Height) } };
             case PageMessage.Opened { At: { } at }:
                 return To(Trip.Value is null ? at.Night : Row);
-            case PageMessage.Done or PageMessage.Failed or PageMessage.Stopped:
-                return this with { Trip = Trip.After(message) };
+            case PageMessage.Completed or PageMessage.Failed or PageMessage.Cancelled:
+                return this with { Trip = Trip.Update(message) };
         }
 
         if (Trip.Value is null)
-            return this with { Trip = Trip.After(message) };
+            return this with { Trip = Trip.Update(message) };
         return message switch
         {
-            PageMessage.Turn { Page: OpenPage.Events } => this with { AsText = !AsText },
+            PageMessage.ToggleList => this with { AsText = !AsText },
             PageMessage.Close => this with { AsText = false },
-            _ when AsText => this with { Scroll = Scroll.After(message, Lines()) },
+            _ when AsText => this with { Scroll = Scroll.Update(message, Lines()) },
             PageMessage.Rows rows => To(Row + rows.Count),
             PageMessage.Pages pages => To(Row + pages.Count * 10),
             PageMessage.NextNight next => To(Row + next.Direction),
@@ -86,56 +86,50 @@ internal sealed record TripPage(string Title, UnitStyle Units, Figures<TripRepor
         return Row;
     }
 
-    private static PageWork Work(Scenario scenario) => new(
+    private static PageJob CreateJob(Scenario scenario) => new(
         "Running the trip, and trying until when each refill can wait",
         (finished, cancel) =>
         {
             TripReport report = TripRun.Of(scenario, finished, cancel: cancel);
-            return PageFaults.IfClosed(report, report.Run.Ledger);
+            return PageJob.IfClosed(report, report.Run.Ledger);
         })
     {
-        Parts = "other days",
+        StepName = "other days",
     };
 
-    private IReadOnlyList<TextLine> Lines()
-    {
-        if (Trip.Value is not { } report)
-            return [];
-        IReadOnlyList<TextSection> all = TripText.Sections(report, Units, Cautions.Short);
-        return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
-    }
+    private IReadOnlyList<TextLine> Lines() => Trip.Value is { } report ? TextLine.Of(TripText.Sections(report, Units, Cautions.Short)) : [];
 
     private Sheet Table(TripReport report, int width, int height)
     {
         Sheet sheet = new(width, height);
-        PageParts.Head(sheet, Title, $"night {Row + 1} of {report.Nights.Count}");
-        int top = PageParts.Paragraph(sheet, 1, TripSentence.Of(report, Units), 2, Ink.Strong);
+        PageElements.Head(sheet, Title, $"night {Row + 1} of {report.Nights.Count}");
+        int top = PageElements.Paragraph(sheet, 1, TripSentence.Of(report, Units), 2, CellStyle.Strong);
         IReadOnlyList<string> lines = TripRows.Lines(report, Units);
-        string[] below = [.. Told(report).SelectMany(t => Wrap.Lines(t, width, rest: "  ")).Select(Fitting.OneCellEach)];
+        string[] below = [.. Sentences(report).SelectMany(t => Wrap.Lines(t, width, rest: "  ")).Select(CellText.SingleWidth)];
         int room = height - top - TripRows.HeadingRows - 2;
-        int rows = Math.Min(report.Nights.Count, Math.Max(LeastNights, room - LinesBelow)), told = Math.Min(below.Length, room - rows);
+        int rows = Math.Min(report.Nights.Count, Math.Max(LeastNights, room - LinesBelow)), shown = Math.Min(below.Length, room - rows);
         for (int i = 0; i < TripRows.HeadingRows; i++)
-            sheet.Put(0, top + i, Fitting.Cut(lines[i], width));
+            sheet.Put(0, top + i, CellText.Cut(lines[i], width));
         top += TripRows.HeadingRows;
-        int first = PageParts.FirstRow(Row, rows, report.Nights.Count);
+        int first = PageElements.FirstRow(Row, rows, report.Nights.Count);
         for (int i = first; i < Math.Min(report.Nights.Count, first + rows); i++)
         {
             string line = (i == Row ? ">" : " ") + lines[TripRows.HeadingRows + i][1..];
-            sheet.Put(0, top + i - first, Fitting.Cut(line, width), i == Row ? Ink.Pointer : Ink.Plain);
+            sheet.Put(0, top + i - first, CellText.Cut(line, width), i == Row ? CellStyle.Pointer : CellStyle.Plain);
         }
 
         top += rows + 1;
-        for (int i = 0; i < told; i++)
-            sheet.Put(0, top + i, i == told - 1 && told < below.Length ? Fitting.Cut(below[i] + " …", width) : below[i]);
-        PageParts.Foot(sheet, "↑↓ night", "e/E refill", "l all as text");
+        for (int i = 0; i < shown; i++)
+            sheet.Put(0, top + i, i == shown - 1 && shown < below.Length ? CellText.Cut(below[i] + " …", width) : below[i]);
+        PageElements.Foot(sheet, "↑↓ night", "e/E refill", "l all as text");
         return sheet;
     }
 
-    private IEnumerable<string> Told(TripReport report)
+    private IEnumerable<string> Sentences(TripReport report)
     {
         TripNight night = report.Nights[Row];
         foreach (int refill in night.Refills)
-            yield return RefillSentence.Of(report.Refills[refill], refill, report, Units);
+            yield return TripSentence.OfRefill(report.Refills[refill], refill, report, Units);
         yield return NightSentence.Of(night.Night, report.Run, Units);
     }
 }

@@ -1,4 +1,4 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Nights;
@@ -7,15 +7,17 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>Why gas is short: the shortage under the nights' cursor, else the first, else by how much it holds.</summary>
 /// <param name="Report">The run.</param>
-/// <param name="Units">To print.</param>
-/// <param name="Whole">The first shortage with limits and remedies, or by how much it holds.</param>
+/// <param name="Units">Units to print.</param>
+/// <param name="First">The first shortage with limits and remedies, or by how much it holds.</param>
 /// <param name="Later">A later shortage, its chain of cause only; null while none is asked for.</param>
 /// <param name="At">Where the later one begins.</param>
-/// <param name="Under">Whether a shortage is under the cursor.</param>
-/// <param name="Scroll">What is seen.</param>
+/// <param name="IsUnderCursor">Whether a shortage is under the cursor.</param>
+/// <param name="Scroll">The part of the text that is shown.</param>
 internal sealed record WhyPage(
-    RunReport Report, UnitStyle Units, Figures<Explanation> Whole, Figures<Explanation>? Later, DateTimeOffset? At, bool Under, ScrolledText Scroll) : IPage
+    RunReport Report, UnitStyle Units, Pending<Explanation> First, Pending<Explanation>? Later, DateTimeOffset? At, bool IsUnderCursor, ScrolledText Scroll) : IPage
 {
+    private static readonly TimeSpan Near = TimeSpan.FromHours(1);
+
     public char Key => '4';
 
     public string Title => "why";
@@ -33,42 +35,42 @@ internal sealed record WhyPage(
         "  Left, Right           aside, where the screen is narrow",
     ];
 
-    public PageWork? Wanted => Own.Wanted;
+    public PageJob? DueJob => Shown.DueJob;
 
-    private Figures<Explanation> Own => Later ?? Whole;
+    private Pending<Explanation> Shown => Later ?? First;
 
     public static WhyPage Of(RunReport report, UnitStyle units)
-        => new(report, units, new(Work(report, null)), null, null, false, new());
+        => new(report, units, new(CreateJob(report, null)), null, null, false, new());
 
     public Sheet Draw(int width, int height)
-        => Own.Value is null ? TextPage.Sentence(width, height, Report.Scenario.Title, Own.Say, "Enter start")
+        => Shown.Value is null ? TextPage.Sentence(width, height, Report.Scenario.Title, Shown.Status, "Enter start")
             : TextPage.Draw(width, height, Report.Scenario.Title, Which(), Lines(), Scroll, Later is null ? [] : ["Enter first shortage"]);
 
-    public IPage After(PageMessage message) => message switch
+    public IPage Update(PageMessage message) => message switch
     {
-        PageMessage.UnitsAre units => this with { Units = units.Units },
-        PageMessage.Sized sized => this with { Scroll = Scroll with { Rows = TextPage.RowsOf(sized.Height) } },
+        PageMessage.UnitsChanged units => this with { Units = units.Units },
+        PageMessage.Resized size => this with { Scroll = Scroll with { Rows = TextPage.RowsOf(size.Height) } },
         PageMessage.Opened { At: { } at } => On(at.Time),
-        PageMessage.Choose when Own is { Value: not null } && Later is not null
-            => this with { Later = null, At = null, Under = false, Scroll = Scroll with { First = 0 } },
-        PageMessage.Done { Figures: Explanation { AtTime: var atTime } } => atTime ? this with { Later = Later?.After(message) } : this with { Whole = Whole.After(message) },
-        PageMessage.Failed or PageMessage.Stopped or PageMessage.Choose
-            => Later is null ? this with { Whole = Whole.After(message) } : this with { Later = Later.After(message) },
-        _ => this with { Scroll = Scroll.After(message, Lines()) },
+        PageMessage.Choose when Shown is { Value: not null } && Later is not null
+            => this with { Later = null, At = null, IsUnderCursor = false, Scroll = Scroll with { First = 0 } },
+        PageMessage.Completed { Result: Explanation { AtTime: var atTime } } => atTime ? this with { Later = Later?.Update(message) } : this with { First = First.Update(message) },
+        PageMessage.Failed or PageMessage.Cancelled or PageMessage.Choose
+            => Later is null ? this with { First = First.Update(message) } : this with { Later = Later.Update(message) },
+        _ => this with { Scroll = Scroll.Update(message, Lines()) },
     };
 
     private WhyPage On(DateTimeOffset time)
     {
-        DateTimeOffset? under = Shortages.At(Report, time), first = Shortages.First(Report);
+        DateTimeOffset? under = ShortageAt(Report, time), first = FirstShortage(Report);
         if (under is null || under == first)
-            return this with { Later = null, At = null, Under = under is not null, Scroll = Later is null ? Scroll : Scroll with { First = 0 } };
-        return under == At ? this with { Under = true }
-            : this with { Later = new(Work(Report, under)), At = under, Under = true, Scroll = Scroll with { First = 0 } };
+            return this with { Later = null, At = null, IsUnderCursor = under is not null, Scroll = Later is null ? Scroll : Scroll with { First = 0 } };
+        return under == At ? this with { IsUnderCursor = true }
+            : this with { Later = new(CreateJob(Report, under)), At = under, IsUnderCursor = true, Scroll = Scroll with { First = 0 } };
     }
 
-    private static PageWork Work(RunReport report, DateTimeOffset? at) => new(
+    private static PageJob CreateJob(RunReport report, DateTimeOffset? at) => new(
         at is { } time ? $"Explaining how it stands on {ClockText.DayClock(time)}"
-            : Shortages.First(report) is { } first ? $"Finding why gas runs short on {ClockText.DayClock(first)}, and what would have held" : "Finding how close it comes",
+            : FirstShortage(report) is { } first ? $"Finding why gas runs short on {ClockText.DayClock(first)}, and what would have held" : "Finding how close it comes",
         (finished, cancel) =>
         {
             try
@@ -77,18 +79,50 @@ internal sealed record WhyPage(
             }
             catch (LedgerOpenException)
             {
-                throw new InvalidOperationException(PageFaults.Ledger);
+                throw new InvalidOperationException(PageJob.OpenLedger);
             }
         });
 
     private string Which() => At is { } at ? $"the shortage of {ClockText.DayClock(at)}"
-        : Shortages.First(Report) is null ? (Report.Summary.FlatAt is null ? "nothing is short" : "no gas is short; the battery goes flat") : Under ? "the first shortage, under the cursor" : "the first shortage; none near the cursor";
+        : FirstShortage(Report) is null ? (Report.Summary.FlatAt is null ? "nothing is short" : "no gas is short; the battery goes flat") : IsUnderCursor ? "the first shortage, under the cursor" : "the first shortage; none near the cursor";
 
-    private IReadOnlyList<TextLine> Lines()
+    private IReadOnlyList<TextLine> Lines() => Shown.Value is { } explanation ? TextLine.Of(ExplainText.Sections(explanation, Units, Cautions.Short)) : [];
+
+    /// <summary>The beginning of the shortage that a time lies in or within an hour of; null where there is none.</summary>
+    private static DateTimeOffset? ShortageAt(RunReport report, DateTimeOffset time)
     {
-        if (Own.Value is not { } explanation)
-            return [];
-        IReadOnlyList<TextSection> all = ExplainText.Sections(explanation, Units, Cautions.Short);
-        return TextLine.Of([all[0] with { Title = "In one sentence" }, .. all.Skip(1)]);
+        DateTimeOffset? nearest = null;
+        TimeSpan least = TimeSpan.MaxValue;
+        foreach ((DateTimeOffset from, DateTimeOffset to) in Shortages(report))
+        {
+            TimeSpan away = time < from ? from - time : time > to ? time - to : TimeSpan.Zero;
+            if (away < least)
+                (nearest, least) = (from, away);
+        }
+
+        return least <= Near ? nearest : null;
+    }
+
+    /// <summary>The shortage that is explained in full: the first of a night that does not hold; null where all hold.</summary>
+    internal static DateTimeOffset? FirstShortage(RunReport report) => report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort;
+
+    private static IEnumerable<(DateTimeOffset From, DateTimeOffset To)> Shortages(RunReport report)
+    {
+        DateTimeOffset? from = null;
+        foreach (ReportedEvent e in report.Events)
+        {
+            if (e.Kind == ReportedKind.ShortBegins)
+            {
+                from ??= e.Time;
+            }
+            else if (e.Kind == ReportedKind.ShortEnds && from is { } begun)
+            {
+                yield return (begun, e.Time);
+                from = null;
+            }
+        }
+
+        if (from is { } open)
+            yield return (open, report.Nights[^1].To);
     }
 }

@@ -7,7 +7,7 @@ using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Screens.Readings;
 
-/// <summary>The lines of the form, in their order.</summary>
+/// <summary>The fields of the form, in their order.</summary>
 internal enum FormField
 {
     Cylinder,
@@ -20,10 +20,10 @@ internal enum FormField
     Note,
 }
 
-/// <summary>A reading while it is being written down. Everything typed is kept as it is.</summary>
+/// <summary>A reading while it is typed. Text is kept as it is.</summary>
 internal sealed record EntryForm
 {
-    /// <summary>Longer words do not fit a line of the log that a person would read.</summary>
+    /// <summary>The most characters that a field takes.</summary>
     private const int Longest = 120;
 
     public FormField Field { get; init; } = FormField.Reading;
@@ -46,7 +46,7 @@ internal sealed record EntryForm
 
     public string Method => LogMethods.All[MethodAt];
 
-    /// <summary>Something to go by, in the method's own unit.</summary>
+    /// <summary>An example in the method's own unit.</summary>
     public string Sample => Method switch
     {
         "weight" => "31.2 lb",
@@ -55,14 +55,14 @@ internal sealed record EntryForm
         _ => "5.1 in",
     };
 
-    /// <summary>The lines that a method and a rig have.</summary>
+    /// <summary>The fields for a method and a rig.</summary>
     public IReadOnlyList<FormField> Fields(Rig rig) =>
     [
         .. rig.Cylinders.Count > 1 ? [FormField.Cylinder] : Array.Empty<FormField>(), FormField.Method, FormField.Reading,
         LogMethods.ReadsLevel(Method) ? FormField.Temperature : FormField.Tare, FormField.Filled, FormField.At, FormField.Note,
     ];
 
-    /// <summary>What is typed on a line; null on one where something is chosen.</summary>
+    /// <summary>The text of a field; null for one whose value is chosen.</summary>
     public string? Text(FormField field) => field switch
     {
         FormField.Reading => Reading,
@@ -80,11 +80,11 @@ internal sealed record EntryForm
         return this with { Field = fields[(at + direction + fields.Count) % fields.Count] };
     }
 
-    /// <summary>The next choice on a line where something is chosen.</summary>
+    /// <summary>The form with the next choice in a field whose value is chosen.</summary>
     public EntryForm Chosen(int direction, Rig rig) => Field switch
     {
-        FormField.Cylinder => this with { Cylinder = Around(Cylinder + direction, rig.Cylinders.Count) },
-        FormField.Method => this with { MethodAt = Around(MethodAt + direction, LogMethods.All.Count) },
+        FormField.Cylinder => this with { Cylinder = Wrapped(Cylinder + direction, rig.Cylinders.Count) },
+        FormField.Method => this with { MethodAt = Wrapped(MethodAt + direction, LogMethods.All.Count) },
         FormField.Filled => this with { Filled = !Filled },
         _ => this,
     };
@@ -96,10 +96,10 @@ internal sealed record EntryForm
         return Rune.IsControl(rune) || text.Length >= Longest ? this : With(text + rune);
     }
 
-    public EntryForm Erased() => Text(Field) is { Length: > 0 } text ? With(text[..^(char.IsLowSurrogate(text[^1]) && text.Length > 1 ? 2 : 1)]) : this;
+    public EntryForm WithoutLast() => Text(Field) is { Length: > 0 } text ? With(text[..^(char.IsLowSurrogate(text[^1]) && text.Length > 1 ? 2 : 1)]) : this;
 
-    /// <summary>After it was written: the same method, empty.</summary>
-    public EntryForm Emptied() => this with { Field = FormField.Reading, Reading = "", At = "", Note = "", Filled = false };
+    /// <summary>The form after a reading was written: the same method, all else empty.</summary>
+    public EntryForm Cleared() => this with { Field = FormField.Reading, Reading = "", At = "", Note = "", Filled = false };
 
     /// <summary>The line of the log, or what is wrong with it.</summary>
     public (LogEntry? Entry, LogReading? Reading, IReadOnlyList<string> Faults) Read(Rig rig, DateTimeOffset now)
@@ -140,7 +140,7 @@ internal sealed record EntryForm
             CultureInfo.InvariantCulture, $"{where}{fault.What}{(fault.Accepted is null ? "" : $"; {fault.Accepted}")}{(fault.Nearest is null ? "" : $"; did you mean '{fault.Nearest}'?")}");
     }
 
-    private static int Around(int at, int count) => (at % count + count) % count;
+    private static int Wrapped(int at, int count) => (at % count + count) % count;
 
     private EntryForm With(string text) => Field switch
     {

@@ -1,3 +1,4 @@
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Planning.Gauges;
@@ -6,7 +7,7 @@ using UnitsNet;
 
 namespace ColdSim.App.Screens.Readings;
 
-/// <summary>The form, and what is typed there as pounds at once.</summary>
+/// <summary>Draws the form, and what the reading typed so far means.</summary>
 internal static class EntrySheet
 {
     private const int Top = 4;
@@ -19,24 +20,24 @@ internal static class EntrySheet
         foreach (FormField field in form.Fields(page.Scenario.Rig))
         {
             bool here = field == form.Field;
-            sheet.Put(0, y, here ? ">" : " ", Ink.Strong);
-            sheet.Put(2, y, Name(field), here ? Ink.Strong : Ink.Plain);
+            sheet.Put(0, y, here ? ">" : " ", CellStyle.Strong);
+            sheet.Put(2, y, Name(field), here ? CellStyle.Strong : CellStyle.Plain);
             int room = Math.Max(4, sheet.Width - TextAt - 1);
             if (form.Text(field) is { } text)
             {
-                // The end is what is being typed.
-                string shown = Fitting.OneCellEach(text);
+                // A long text shows its end, where it is typed.
+                string shown = CellText.SingleWidth(text);
                 shown = shown.Length <= room ? shown : "…" + shown[^(room - 1)..];
-                sheet.Put(TextAt, y, shown, Ink.Strong);
+                sheet.Put(TextAt, y, shown, CellStyle.Strong);
                 if (here)
-                    sheet.Put(TextAt + shown.Length, y, ' ', Ink.Pointer);
+                    sheet.Put(TextAt + shown.Length, y, ' ', CellStyle.Pointer);
                 if (text.Length == 0)
-                    sheet.Put(TextAt + 2, y, Fitting.Cut(Hint(field, page), room - 2));
+                    sheet.Put(TextAt + 2, y, CellText.Cut(Hint(field, page), room - 2));
             }
             else
             {
                 string chosen = Chosen(field, page);
-                sheet.Put(TextAt, y, chosen, here ? Ink.Pointer : Ink.Strong);
+                sheet.Put(TextAt, y, chosen, here ? CellStyle.Pointer : CellStyle.Strong);
                 string others = Others(field, page);
                 if (here && TextAt + chosen.Length + 2 + others.Length < sheet.Width)
                     sheet.Put(TextAt + chosen.Length + 2, y, others);
@@ -45,13 +46,13 @@ internal static class EntrySheet
             y++;
         }
 
-        foreach ((string text, Ink ink) in Answer(page).SelectMany(l => Fitting.Wrap(l.Text, sheet.Width).Select(t => (t, l.Ink))))
+        foreach ((string text, CellStyle style) in Answer(page).SelectMany(l => CellText.Wrap(l.Text, sheet.Width).Select(t => (t, l.Style))))
         {
             if (++y < sheet.Height - 2)
-                sheet.Put(0, y, Fitting.OneCellEach(text), ink);
+                sheet.Put(0, y, CellText.SingleWidth(text), style);
         }
 
-        sheet.Put(0, sheet.Height - 1, Fitting.Join(["Enter write it down", "Esc to the log", "Tab ↑↓ line", "←→ choose", "Ctrl-Q quit"], "  ", sheet.Width));
+        sheet.Put(0, sheet.Height - 1, CellText.Join(["Enter write it down", "Esc to the log", "Tab ↑↓ line", "←→ choose", "Ctrl-Q quit"], "  ", sheet.Width));
     }
 
     private static string Name(FormField field) => field switch
@@ -84,42 +85,42 @@ internal static class EntrySheet
         _ => "yes where it was filled or changed",
     };
 
-    private static IEnumerable<(string Text, Ink Ink)> Answer(ReadingsPage page)
+    private static IEnumerable<(string Text, CellStyle Style)> Answer(ReadingsPage page)
     {
         EntryForm form = page.Form;
         if (page.Notice.Length > 0)
-            yield return (page.Notice, Ink.Strong);
+            yield return (page.Notice, CellStyle.Strong);
         if (form.Reading.Trim().Length == 0)
             yield break;
         (LogEntry? entry, LogReading? reading, IReadOnlyList<string> faults) = form.Read(page.Scenario.Rig, page.Now);
         if (entry is null || reading is null)
         {
-            yield return ("Cannot be read yet:", Ink.Strong);
+            yield return ("Cannot be read yet:", CellStyle.Strong);
             foreach (string fault in faults)
-                yield return (fault, Ink.Plain);
+                yield return (fault, CellStyle.Plain);
             yield break;
         }
 
-        ContentsEstimate held = reading.Reading.Estimate(GaugedCylinder.Of(page.Scenario.Rig.Cylinders[reading.Cylinder]));
+        ContentsEstimate held = reading.Contents(page.Scenario.Rig);
         Mass mass = held.Mass, error = held.StandardUncertainty;
         double legal_kg = page.Scenario.Rig.Cylinders[reading.Cylinder].LegalFill_kg;
-        yield return ($"holds {Number(mass.Pounds, 1)} ± {Number(error.Pounds, 1)} lb of propane", Ink.Strong);
+        yield return ($"holds {Number(mass.Pounds, 1)} ± {Number(error.Pounds, 1)} lb of propane", CellStyle.Strong);
         yield return (
-            $"that is {Number(mass.Kilograms, 2)} ± {Number(error.Kilograms, 2)} kg, {Number(100 * mass.Kilograms / legal_kg, 0)} % of the legal fill; ± is one standard uncertainty", Ink.Plain);
+            $"that is {Number(mass.Kilograms, 2)} ± {Number(error.Kilograms, 2)} kg, {Number(100 * mass.Kilograms / legal_kg, 0)} % of the legal fill; ± is one standard uncertainty", CellStyle.Plain);
         if (page.Scenario.Legs.Count == 0 && (reading.Time < page.Scenario.Weather.First || reading.Time > page.Scenario.Weather.Last))
         {
             yield return (
                 $"outside the scenario's weather, {ClockText.DayClock(page.Scenario.Weather.First)} to {ClockText.DayClock(page.Scenario.Weather.Last)}: "
-                + "it is kept, but not predicted or fitted", Ink.Plain);
+                + "it is kept, but not predicted or fitted", CellStyle.Plain);
         }
 
-        if (page.Book?.Log.LatestOf(reading.Cylinder) is { } last && !reading.Filled && last.Reading.Time < reading.Time)
+        if (page.Log?.Use.LatestOf(reading.Cylinder) is { } last && !reading.Filled && last.Reading.Time < reading.Time)
         {
             double used_kg = (last.Contents.Mass - held.Mass).Kilograms;
             string since = ClockText.DayClock(last.Reading.Time.ToOffset(page.Scenario.Start.Offset));
             yield return (
                 used_kg >= 0 ? $"used since {since}: {page.Units.Mass(used_kg)}"
-                    : $"{page.Units.Mass(-used_kg)} more than {since}: filled since?", Ink.Plain);
+                    : $"{page.Units.Mass(-used_kg)} more than {since}: filled since?", CellStyle.Plain);
         }
     }
 

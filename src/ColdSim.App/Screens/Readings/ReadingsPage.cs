@@ -1,4 +1,5 @@
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Planning;
@@ -7,15 +8,15 @@ using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Screens.Readings;
 
-/// <summary>What of the readings is on the screen.</summary>
-internal enum ReadingsPart
+/// <summary>The part of the page that is shown.</summary>
+internal enum ReadingsTab
 {
     Log,
     Entry,
     Fit,
 }
 
-/// <summary>Readings of the cylinder: a form to write one down, the log beside the simulator, and the fit.</summary>
+/// <summary>Readings of the cylinder: a form to write one down, the log with its predictions, and the fit.</summary>
 internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle Units, TimeProvider Clock) : IPage
 {
     private const int RowsOfAPage = 10;
@@ -24,31 +25,31 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
 
     string IPage.Title => "readings";
 
-    public ReadingsPart Part { get; init; }
+    public ReadingsTab Tab { get; init; }
 
     public EntryForm Form { get; init; } = new();
 
     /// <summary>The log; null until it is read.</summary>
-    public ReadingsBook? Book { get; init; }
+    public PredictedLog? Log { get; init; }
 
     /// <summary>The fit; null until it is asked for.</summary>
     public ReadingsFit? Fit { get; init; }
 
-    /// <summary>Whether the log is shown beside the fitted coach.</summary>
+    /// <summary>Whether the predictions are those of the fitted coach.</summary>
     public bool WithFit { get; init; }
 
     /// <summary>First row of the log or the fit that is shown.</summary>
     public int Row { get; init; }
 
-    /// <summary>An answer to what was last done.</summary>
+    /// <summary>The answer to the last key.</summary>
     public string Notice { get; init; } = "";
 
-    public PageWork? Wanted { get; init; }
+    public PageJob? DueJob { get; init; }
 
-    /// <summary>Whether a reading is being written to the disk, which nobody stops.</summary>
-    public bool Writing { get; init; }
+    /// <summary>Whether a reading is being written to the disk, which cannot be cancelled.</summary>
+    public bool IsWriting { get; init; }
 
-    public bool TakesText => Part == ReadingsPart.Entry;
+    public bool TakesText => Tab == ReadingsTab.Entry;
 
     public DateTimeOffset Now => LogEntry.Now(Clock, Scenario.Start.Offset);
 
@@ -75,7 +76,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
     public static ReadingsPage Of(Scenario scenario, string? file, UnitStyle units, TimeProvider clock)
     {
         ReadingsPage page = new(scenario, file, units, clock);
-        return file is null ? page : page.Loading(inPlace: false);
+        return file is null ? page : page.Loading(keepVisible: false);
     }
 
     public Sheet Draw(int width, int height)
@@ -85,39 +86,39 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         return sheet;
     }
 
-    public IPage After(PageMessage message) => message switch
+    public IPage Update(PageMessage message) => message switch
     {
-        PageMessage.UnitsAre units => this with { Units = units.Units },
-        PageMessage.Done { Figures: ReadingsBook book } => Loaded(book),
-        PageMessage.Done { Figures: ReadingsFit fit } => this with { Fit = fit, Wanted = null, WithFit = fit.Prediction is not null, Notice = "" },
-        PageMessage.Done { Figures: Written written }
-            => (this with { Form = Form.Emptied(), Notice = written.Words, Writing = false, Fit = null, WithFit = false }).Loading(inPlace: true),
-        PageMessage.Failed failed => this with { Wanted = null, Writing = false, Notice = failed.Why },
-        PageMessage.Stopped => Writing ? this : this with { Wanted = null, Notice = "Stopped." },
-        PageMessage.Sized or PageMessage.Opened => this,
+        PageMessage.UnitsChanged units => this with { Units = units.Units },
+        PageMessage.Completed { Result: PredictedLog log } => Loaded(log),
+        PageMessage.Completed { Result: ReadingsFit fit } => this with { Fit = fit, DueJob = null, WithFit = fit.Prediction is not null, Notice = "" },
+        PageMessage.Completed { Result: ReadingWritten written }
+            => (this with { Form = Form.Cleared(), Notice = written.Notice, IsWriting = false, Fit = null, WithFit = false }).Loading(keepVisible: true),
+        PageMessage.Failed failed => this with { DueJob = null, IsWriting = false, Notice = failed.Reason },
+        PageMessage.Cancelled => IsWriting ? this : this with { DueJob = null, Notice = "Stopped." },
+        PageMessage.Resized or PageMessage.Opened => this,
         _ when File is null => this,
-        _ => Part == ReadingsPart.Entry ? OnForm(message) : OnList(message),
+        _ => Tab == ReadingsTab.Entry ? OnForm(message) : OnList(message),
     };
 
-    /// <summary>The log beside the simulator as it is to be shown.</summary>
-    public LogPrediction? Shown => WithFit && Fit?.Prediction is { } fitted ? fitted : Book?.Prediction;
+    /// <summary>The predictions that are shown.</summary>
+    public LogPrediction? Shown => WithFit && Fit?.Prediction is { } fitted ? fitted : Log?.Prediction;
 
-    private ReadingsPage Loaded(ReadingsBook book)
+    private ReadingsPage Loaded(PredictedLog log)
     {
-        string tare = Form.Tare.Length > 0 || book.Log.Rows.LastOrDefault(r => r.Reading.Reading is WeightReading) is not { } weighed ? Form.Tare
+        string tare = Form.Tare.Length > 0 || log.Use.Rows.LastOrDefault(r => r.Reading.Reading is WeightReading) is not { } weighed ? Form.Tare
             : Units.Mass(((WeightReading)weighed.Reading.Reading).Tare_kg);
-        return this with { Book = book, Wanted = null, Form = Form with { Tare = tare } };
+        return this with { Log = log, DueJob = null, Form = Form with { Tare = tare } };
     }
 
-    private ReadingsPage Loading(bool inPlace)
+    private ReadingsPage Loading(bool keepVisible)
     {
         (string file, Scenario scenario) = (File!, Scenario);
         return this with
         {
-            Wanted = new PageWork("Reading the log and running the simulator from reading to reading", (finished, cancel) => ReadingsBook.Read(file, scenario, finished, cancel))
+            DueJob = new PageJob("Reading the log and running the simulator from reading to reading", (finished, cancel) => PredictedLog.Read(file, scenario, finished, cancel))
             {
-                Parts = "stretches",
-                InPlace = inPlace,
+                StepName = "stretches",
+                KeepsPageVisible = keepVisible,
             },
         };
     }
@@ -127,7 +128,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         EntryForm form = message switch
         {
             PageMessage.Typed typed => Form.Typed(typed.Character, Scenario.Rig),
-            PageMessage.Erase => Form.Erased(),
+            PageMessage.Backspace => Form.WithoutLast(),
             PageMessage.NextEvent next => Form.Next(next.Direction, Scenario.Rig),
             PageMessage.Rows rows => Form.Next(Math.Sign(rows.Count), Scenario.Rig),
             PageMessage.Step step => Form.Chosen(Math.Sign(step.Minutes), Scenario.Rig),
@@ -135,8 +136,8 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         };
         return message switch
         {
-            PageMessage.Close => this with { Part = ReadingsPart.Log, Row = 0, Notice = "" },
-            PageMessage.Choose => Writing ? this : Write(),
+            PageMessage.Close => this with { Tab = ReadingsTab.Log, Row = 0, Notice = "" },
+            PageMessage.Choose => IsWriting ? this : Write(),
             _ => form == Form ? this : this with { Form = form, Notice = "" },
         };
     }
@@ -152,15 +153,15 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         return this with
         {
             Notice = "",
-            Writing = true,
-            Wanted = new PageWork("Writing the reading down", (_, _) =>
+            IsWriting = true,
+            DueJob = new PageJob("Writing the reading down", (_, _) =>
             {
                 string path = LogFile.PathOf(file);
                 LogFile.Append(path, [entry]);
-                return new Written($"Written to {Path.GetFileName(path)}: {LogText.Entry(entry, scenario.Rig, UnitStyle.Us)}.");
+                return new ReadingWritten($"Written to {Path.GetFileName(path)}: {LogText.Entry(entry, scenario.Rig, UnitStyle.Us)}.");
             })
             {
-                InPlace = true,
+                KeepsPageVisible = true,
             },
         };
     }
@@ -170,11 +171,11 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         ReadingsPage At(int row) => this with { Row = Math.Clamp(row, 0, Math.Max(0, ReadingsSheet.Lines(this, ReadingsSheet.Wide).Count - 1)) };
         return message switch
         {
-            PageMessage.Step => this with { Part = Part == ReadingsPart.Log ? ReadingsPart.Fit : ReadingsPart.Log, Row = 0, Notice = "" },
-            PageMessage.Choose when Part == ReadingsPart.Log => Book is null ? Loading(inPlace: false) : this with { Part = ReadingsPart.Entry, Notice = "" },
-            PageMessage.Choose => Wanted is null ? Fitting() : this,
-            PageMessage.Mark when Fit?.Prediction is not null => this with { WithFit = !WithFit },
-            PageMessage.Close => this with { Part = ReadingsPart.Log, Row = 0, Notice = "" },
+            PageMessage.Step => this with { Tab = Tab == ReadingsTab.Log ? ReadingsTab.Fit : ReadingsTab.Log, Row = 0, Notice = "" },
+            PageMessage.Choose when Tab == ReadingsTab.Log => Log is null ? Loading(keepVisible: false) : this with { Tab = ReadingsTab.Entry, Notice = "" },
+            PageMessage.Choose => DueJob is null ? StartFit() : this,
+            PageMessage.ToggleMark when Fit?.Prediction is not null => this with { WithFit = !WithFit },
+            PageMessage.Close => this with { Tab = ReadingsTab.Log, Row = 0, Notice = "" },
             PageMessage.Rows rows => At(Row + rows.Count),
             PageMessage.Pages pages => At(Row + pages.Count * RowsOfAPage),
             PageMessage.First => At(0),
@@ -183,17 +184,17 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         };
     }
 
-    private ReadingsPage Fitting()
+    private ReadingsPage StartFit()
     {
-        if (Book is not { } book)
-            return Loading(inPlace: false);
+        if (Log is not { } log)
+            return Loading(keepVisible: false);
         Scenario scenario = Scenario;
         return this with
         {
             Notice = "",
-            Wanted = new PageWork("Fitting the coach to the readings", (finished, cancel) => ReadingsFit.Of(scenario, book.Log, finished, cancel))
+            DueJob = new PageJob("Fitting the coach to the readings", (finished, cancel) => ReadingsFit.Of(scenario, log.Use, finished, cancel))
             {
-                Parts = "runs through the log",
+                StepName = "runs through the log",
             },
         };
     }

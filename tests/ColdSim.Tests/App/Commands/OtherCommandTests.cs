@@ -147,7 +147,7 @@ public class OtherCommandTests
     {
         HeatLossBreakdown loss = HeatLossBreakdown.Of(InventedRuns.Scenario)!;
         Assert.Equal(loss.Items.Sum(i => i.Conductance_W_K), loss.Total_W_K, 1e-9);
-        IReadOnlyList<string> lines = HeatLossTable.Lines(loss, us ? UnitStyle.Us : UnitStyle.Si);
+        IReadOnlyList<string> lines = CheckText.HeatLoss(loss, us ? UnitStyle.Us : UnitStyle.Si);
         string together = UnitStyle.Number(us ? loss.Total_W_K / (0.29307107017222 * 1.8) : loss.Total_W_K, 1);
         Assert.Contains(lines, l => l.StartsWith("together", StringComparison.Ordinal) && l.Contains(together, StringComparison.Ordinal));
     }
@@ -162,6 +162,6 @@ public class OtherCommandTests
         Assert.Contains("it burns 50 % of that hour", Text(half), StringComparison.Ordinal);
         Assert.Contains("too little for that hour", Text(twice), StringComparison.Ordinal);
 
-        static string Text(HeatLossBreakdown loss) => string.Join(' ', HeatLossTable.Lines(loss, UnitStyle.Us));
+        static string Text(HeatLossBreakdown loss) => string.Join(' ', CheckText.HeatLoss(loss, UnitStyle.Us));
     }
 }

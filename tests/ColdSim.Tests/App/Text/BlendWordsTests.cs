@@ -1,4 +1,4 @@
-using ColdSim.App.Screens;
+using ColdSim.App.Screens.Night;
 using ColdSim.App.Text;
 using ColdSim.Files.Results;
 using ColdSim.Model;
@@ -44,11 +44,11 @@ public class BlendWordsTests
     [InlineData(120, 40)]
     public void The_nights_on_the_screen_speak_of_gas(int width, int height)
     {
-        string blend = NightPage.Draw(NightView.Open(FlatBlend.Value, UnitStyle.Us), width, height).ToString();
+        string blend = new NightPage(NightView.Open(FlatBlend.Value, UnitStyle.Us)).Draw(width, height).ToString();
         // The caution at the side speaks of alarms for propane, as everywhere.
         Assert.DoesNotMatch("propane(?! alarms)", blend);
         Assert.Contains("gas left", blend, StringComparison.Ordinal);
-        Assert.Contains("propane left", NightPage.Draw(NightView.Open(FlatPropane.Value, UnitStyle.Us), width, height).ToString(), StringComparison.Ordinal);
+        Assert.Contains("propane left", new NightPage(NightView.Open(FlatPropane.Value, UnitStyle.Us)).Draw(width, height).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public class HotSentenceTests
         => Rigs.Nights(new Rig { Cylinders = [Bottle("20 lb", 0.15) with { Blanket = blanket }], Appliances = [Draw(300)] }, Steady(5, 30), 1);
 
     [Fact]
-    public void A_stuck_thermostat_is_a_danger_and_comes_before_anything_else()
+    public void A_stuck_thermostat_is_a_danger_that_comes_before_anything_else()
     {
         RunReport report = Under(new BlanketSpecification { Power_W = 150, StuckOn = true });
         string first = string.Join(' ', RunText.Sections(report, UnitStyle.Us, [])[0].Lines.SkipWhile(l => l.Length > 0).Skip(1));
@@ -24,5 +24,5 @@ public class HotSentenceTests
 
     [Fact]
     public void A_blanket_that_switches_off_is_no_danger()
-        => Assert.Null(HotSentence.Of(Under(new BlanketSpecification { Power_W = 150 }), UnitStyle.Us));
+        => Assert.Null(NightSentence.Hot(Under(new BlanketSpecification { Power_W = 150 }), UnitStyle.Us));
 }

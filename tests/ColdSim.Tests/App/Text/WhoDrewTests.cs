@@ -1,5 +1,4 @@
-using ColdSim.App.Screens;
-using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
@@ -71,7 +70,7 @@ public class WhoDrewTests
         string[] rows = Rows(page.Draw(80, 24));
         Assert.Contains(rows, r => r.StartsWith("A furnace", StringComparison.Ordinal));
         Assert.Contains(rows, r => r.Contains("|A", StringComparison.Ordinal));
-        Assert.Contains("Wed 13 Jan", Rows(((GasPage)page.After(new PageMessage.NextNight(1))).Draw(80, 24))[0], StringComparison.Ordinal);
+        Assert.Contains("Wed 13 Jan", Rows(((GasPage)page.Update(new PageMessage.NextNight(1))).Draw(80, 24))[0], StringComparison.Ordinal);
         Assert.Empty(GasPage.Of(ColdSim.Tests.Model.Rigs.Nights(Heated(), Steady(0, 30), 1), UnitStyle.Us));
         _ = page.Draw(60, 16);
     }

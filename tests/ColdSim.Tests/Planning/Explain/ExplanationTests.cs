@@ -101,7 +101,7 @@ public class ExplanationTests
         Explanation explanation = Explanation.Of(Rigs.Scenario(Rigs.Heated(), Rigs.Steady(5), nights: 1));
         Assert.Null(explanation.Shortage);
         Assert.Empty(explanation.Remedies);
-        Assert.Matches("^Nothing is short: at its tightest, .*, the regulator could pass .* and .* is asked\\.$", ExplainSentence.Of(explanation, UnitStyle.Us));
+        Assert.Matches("^Nothing is short: at its tightest, .*, the regulator could pass .* and .* is asked\\.$", ExplainText.Sentence(explanation, UnitStyle.Us));
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public class RefillWaitTests
         TripReport report = TripRun.Of(scenario);
         Assert.EndsWith(
             "; how long it can wait is not known, for the ledger of a run with it moved does not close.",
-            RefillSentence.Of(report.Refills[0] with { Wait = new(WaitKind.NotKnown) }, 0, report, UnitStyle.Us), StringComparison.Ordinal);
+            TripSentence.OfRefill(report.Refills[0] with { Wait = new(WaitKind.NotKnown) }, 0, report, UnitStyle.Us), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,10 +1,10 @@
 using System.Text;
-using ColdSim.App.Screens;
+using ColdSim.App;
 using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Readings;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
-using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 using ColdSim.Tests.Files;
@@ -33,34 +33,34 @@ public sealed class ReadingsPageTests : IDisposable
 
     private ReadingsPage Opened() => Settled(ReadingsPage.Of(Scenario(), ScenarioPath, UnitStyle.Us, new FixedClock(new(2027, 1, 16, 14, 30, 0, TimeSpan.Zero))));
 
-    private Scenario Scenario() => ScenarioReader.Read(ScenarioPath).Scenario!;
+    private Scenario Scenario() => Joined.Parts().ReadScenario(ScenarioPath).Scenario!;
 
     /// <summary>Does what the page wants, as the frame would.</summary>
     private static ReadingsPage Settled(ReadingsPage page)
     {
-        while (page.Wanted is { } work)
+        while (page.DueJob is { } work)
         {
-            PageMessage told;
+            PageMessage ended;
             try
             {
-                told = new PageMessage.Done(work.Run(Nobody, CancellationToken.None));
+                ended = new PageMessage.Completed(work.Run(Nobody, CancellationToken.None));
             }
             catch (IOException e)
             {
-                told = new PageMessage.Failed(e.Message);
+                ended = new PageMessage.Failed(e.Message);
             }
 
-            page = (ReadingsPage)page.After(told);
+            page = (ReadingsPage)page.Update(ended);
         }
 
         return page;
     }
 
     private static ReadingsPage After(ReadingsPage page, params PageMessage[] messages)
-        => messages.Aggregate(page, (p, m) => Settled((ReadingsPage)p.After(m)));
+        => messages.Aggregate(page, (p, m) => Settled((ReadingsPage)p.Update(m)));
 
     private static ReadingsPage Typed(ReadingsPage page, string text)
-        => text.EnumerateRunes().Aggregate(page, (p, r) => (ReadingsPage)p.After(new PageMessage.Typed(r)));
+        => text.EnumerateRunes().Aggregate(page, (p, r) => (ReadingsPage)p.Update(new PageMessage.Typed(r)));
 
     private static PageMessage Enter => new PageMessage.Choose();
 
@@ -82,7 +82,7 @@ public sealed class ReadingsPageTests : IDisposable
         page = Typed(After(page, Enter), "40.1 lb");
         Match(page, "entry", width, height);
         Match(Typed(page, "s of it"), "fault", width, height);
-        page = page with { Part = ReadingsPart.Fit, Fit = new(null, ["the log has 3 readings; at least 5 are needed"], null) };
+        page = page with { Tab = ReadingsTab.Fit, Fit = new(null, ["the log has 3 readings; at least 5 are needed"], null) };
         Match(page, "too little", width, height);
     }
 
@@ -102,7 +102,7 @@ public sealed class ReadingsPageTests : IDisposable
         Assert.Contains("┊", drawn, StringComparison.Ordinal);
         ReadingsPage log = After(page, new PageMessage.Step(-10));
         Assert.Contains("as just fitted", log.Draw(width, height).ToString(), StringComparison.Ordinal);
-        Assert.DoesNotContain("as just fitted", After(log, new PageMessage.Mark()).Draw(width, height).ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("as just fitted", After(log, new PageMessage.ToggleMark()).Draw(width, height).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -117,7 +117,7 @@ public sealed class ReadingsPageTests : IDisposable
         Assert.Equal(before + "2027-01-16T07:30-07:00,40 lb,weight,40.1 lb,,tare=29.0 lb,\n", File.ReadAllText(Log));
         Assert.StartsWith("Written to three-days.log.csv: Sat 16 Jan 07:30, weight 40.1 lb: 11.1 lb of propane", page.Notice, StringComparison.Ordinal);
         Assert.Equal("", page.Form.Reading);
-        Assert.Equal(8, page.Book!.Log.Rows.Count);
+        Assert.Equal(8, page.Log!.Use.Rows.Count);
     }
 
     [Theory]
@@ -171,7 +171,7 @@ public sealed class ReadingsPageTests : IDisposable
         File.Delete(Log);
         Assert.Contains("No readings yet", Opened().Draw(80, 23).ToString(), StringComparison.Ordinal);
         ReadingsPage demo = ReadingsPage.Of(Scenario(), null, UnitStyle.Us, TimeProvider.System);
-        Assert.Null(demo.Wanted);
+        Assert.Null(demo.DueJob);
         Assert.Contains("The demo has no file", After(demo, Enter, Right, Tab).Draw(80, 23).ToString(), StringComparison.Ordinal);
     }
 
@@ -181,10 +181,10 @@ public sealed class ReadingsPageTests : IDisposable
         ReadingsPage page = Typed(After(Opened(), Enter), "40.1 lb");
         File.Delete(Log);
         Directory.CreateDirectory(Log);
-        (ReadingsPage asked, PageMessage told) = ((ReadingsPage)page.After(Enter), new PageMessage.Failed("it cannot be written"));
-        Assert.True(asked.Writing);
-        Assert.Same(asked.Wanted, ((ReadingsPage)asked.After(new PageMessage.Stopped())).Wanted);
-        ReadingsPage after = (ReadingsPage)asked.After(told);
+        (ReadingsPage asked, PageMessage ended) = ((ReadingsPage)page.Update(Enter), new PageMessage.Failed("it cannot be written"));
+        Assert.True(asked.IsWriting);
+        Assert.Same(asked.DueJob, ((ReadingsPage)asked.Update(new PageMessage.Cancelled())).DueJob);
+        ReadingsPage after = (ReadingsPage)asked.Update(ended);
         Assert.Equal("40.1 lb", after.Form.Reading);
         Assert.Equal("it cannot be written", after.Notice);
     }
@@ -192,13 +192,13 @@ public sealed class ReadingsPageTests : IDisposable
     [Fact]
     public void A_fit_can_be_stopped()
     {
-        ReadingsPage asked = (ReadingsPage)After(Opened(), Right).After(Enter);
-        Assert.NotNull(asked.Wanted);
-        ReadingsPage stopped = (ReadingsPage)asked.After(new PageMessage.Stopped());
-        Assert.Null(stopped.Wanted);
+        ReadingsPage asked = (ReadingsPage)After(Opened(), Right).Update(Enter);
+        Assert.NotNull(asked.DueJob);
+        ReadingsPage stopped = (ReadingsPage)asked.Update(new PageMessage.Cancelled());
+        Assert.Null(stopped.DueJob);
         Assert.Null(stopped.Fit);
         using CancellationTokenSource source = new();
-        Assert.ThrowsAny<OperationCanceledException>(() => asked.Wanted!.Run(new Stopping(source), source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => asked.DueJob!.Run(new Stopping(source), source.Token));
     }
 
     [Fact]
@@ -208,13 +208,13 @@ public sealed class ReadingsPageTests : IDisposable
         Gen<int> scalar = Gen.OneOf(Gen.Int[0x20, 0x7e], Gen.Int[0x20, 0xd7ff], Gen.Int[0xe000, 0x10ffff], Gen.Int[0, Keys.Length - 1].Select(i => (int)Keys[i]));
         Gen<PageMessage> message = Gen.Frequency(
             (8, scalar.Select(v => (PageMessage)new PageMessage.Typed(new Rune(v)))),
-            (1, Gen.Const((PageMessage)new PageMessage.Erase())),
+            (1, Gen.Const((PageMessage)new PageMessage.Backspace())),
             (2, Gen.Int[-1, 1].Select(d => (PageMessage)new PageMessage.NextEvent(d == 0 ? 1 : d))),
             (1, Gen.Int[-1, 1].Select(d => (PageMessage)new PageMessage.Step(10 * d))));
         message.Array[0, 30].Sample(
             messages =>
             {
-                ReadingsPage now = messages.Aggregate(page, (p, m) => (ReadingsPage)p.After(m));
+                ReadingsPage now = messages.Aggregate(page, (p, m) => (ReadingsPage)p.Update(m));
                 foreach ((int width, int height) in ((int, int)[])[(60, 16), (80, 23), (120, 39), (1, 1), (0, 0)])
                     Assert.Equal(height, now.Draw(width, height).Height);
                 (LogEntry? entry, _, IReadOnlyList<string> faults) = now.Form.Read(now.Scenario.Rig, now.Now);
@@ -227,13 +227,13 @@ public sealed class ReadingsPageTests : IDisposable
     public void The_frame_gives_letters_and_digits_to_the_form_and_six_opens_it()
     {
         FrameView view = new([Opened()], UnitStyle.Us);
-        view = view.After(new FrameMessage.Ask(new PageMessage.Choose()));
+        view = view.Update(new FrameMessage.ToPage(new PageMessage.Choose()));
         Assert.True(view.Page.TakesText);
         Assert.Equal('6', view.Page.Key);
-        foreach (ReadingsPart part in Enum.GetValues<ReadingsPart>())
+        foreach (ReadingsTab part in Enum.GetValues<ReadingsTab>())
         {
             foreach (int height in (int[])[0, 1, 2, 5, 16, 23, 39])
-                Assert.Equal(height, (Opened() with { Part = part }).Draw(80, height).Height);
+                Assert.Equal(height, (Opened() with { Tab = part }).Draw(80, height).Height);
         }
     }
 

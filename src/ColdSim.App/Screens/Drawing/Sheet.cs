@@ -1,0 +1,78 @@
+namespace ColdSim.App.Screens.Drawing;
+
+/// <summary>What a glyph on the screen means; the terminal decides how it looks.</summary>
+internal enum CellStyle
+{
+    Plain,
+    Strong,
+    First,
+    Second,
+
+    /// <summary>Under the time cursor.</summary>
+    Pointer,
+}
+
+/// <summary>One character on a sheet and how it looks.</summary>
+internal readonly record struct Cell(char Glyph, CellStyle Style);
+
+/// <summary>A screen as a grid of cells, free of any terminal; what falls outside is dropped.</summary>
+internal sealed class Sheet
+{
+    /// <summary>The fewest columns that a page is drawn for.</summary>
+    public const int MinWidth = 60;
+
+    /// <summary>The fewest rows that a page is drawn for.</summary>
+    public const int MinHeight = 16;
+
+    private readonly Cell[] _cells;
+
+    public Sheet(int width, int height)
+    {
+        Width = Math.Max(0, width);
+        Height = Math.Max(0, height);
+        _cells = new Cell[Width * Height];
+        Array.Fill(_cells, new Cell(' ', CellStyle.Plain));
+    }
+
+    public int Width { get; }
+
+    public int Height { get; }
+
+    /// <summary>Whether the frame may continue the last row with its own keys.</summary>
+    public bool LastRowContinues { get; set; }
+
+    public Cell this[int x, int y] => _cells[y * Width + x];
+
+    public void Put(int x, int y, char glyph, CellStyle style = CellStyle.Plain)
+    {
+        if (x >= 0 && x < Width && y >= 0 && y < Height)
+            _cells[y * Width + x] = new Cell(glyph, style);
+    }
+
+    public void Put(int x, int y, string text, CellStyle style = CellStyle.Plain)
+    {
+        for (int i = 0; i < text.Length; i++)
+            Put(x + i, y, text[i], style);
+    }
+
+    /// <summary>Writes text so that it ends just before <paramref name="end"/>.</summary>
+    public void PutBefore(int end, int y, string text, CellStyle style = CellStyle.Plain) => Put(end - text.Length, y, text, style);
+
+    /// <summary>Lays another sheet on this one from a row down.</summary>
+    public void Overlay(Sheet other, int top)
+    {
+        for (int y = 0; y < other.Height; y++)
+        {
+            for (int x = 0; x < other.Width; x++)
+                Put(x, top + y, other[x, y].Glyph, other[x, y].Style);
+        }
+    }
+
+    public string Row(int y) => string.Create(Width, (this, y), static (row, at) =>
+    {
+        for (int x = 0; x < row.Length; x++)
+            row[x] = at.Item1[x, at.y].Glyph;
+    });
+
+    public override string ToString() => string.Join('\n', Enumerable.Range(0, Height).Select(y => Row(y).TrimEnd()));
+}

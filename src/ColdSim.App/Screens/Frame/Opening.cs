@@ -1,0 +1,30 @@
+using ColdSim.App.Screens.Night;
+using ColdSim.App.Screens.Pages;
+using ColdSim.App.Screens.Readings;
+using ColdSim.App.Text;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Screens.Frame;
+
+/// <summary>What the screen opens on.</summary>
+/// <param name="Report">The run.</param>
+/// <param name="Options">The scenario's options.</param>
+/// <param name="File">The scenario's file as it was given; null for the demo.</param>
+internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> Options, string? File = null)
+{
+    /// <summary>The pages there are, the nights open.</summary>
+    public FrameView Frame(UnitStyle units) => new(
+        [
+            new NightPage(NightView.Open(Report, units)),
+            TripPage.Of(Report.Scenario, units),
+            OptionsPage.Of(Report, Options, units),
+            WhyPage.Of(Report, units),
+            LimitsPage.Of(Report.Scenario, units),
+            ReadingsPage.Of(Report.Scenario, File, units, TimeProvider.System),
+            ChancePage.Of(Report, units),
+            .. GasPage.Of(Report, units),
+            .. PowerPage.Of(Report, units),
+        ],
+        units);
+}

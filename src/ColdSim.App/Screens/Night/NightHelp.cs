@@ -1,0 +1,93 @@
+using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Text;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Screens.Night;
+
+/// <summary>The help of the nights: keys, how to read the curves, event letters and cautions.</summary>
+internal static class NightHelp
+{
+    private const int LineWidth = Sheet.MinWidth;
+
+    private static readonly string[] Keys =
+    [
+        "KEYS",
+        "  Left, Right           10 minutes; with Shift or Ctrl 1",
+        "  Up, Down, PgUp, PgDn  an hour back, an hour on",
+        "  Home, End             start and end of the night",
+        "  e, E or Tab           next, previous event of the run",
+        "  n, p                  next, previous night",
+        "  l                     list of the night's events",
+        "  w                     if the furnace stopped now: how long",
+        "                        until freezing; Esc closes it",
+        "  digits, F keys        another page, as the top row names",
+        "  u                     US or metric units",
+        "  ? or Esc              close help; Esc never quits",
+        "  q, Ctrl-Q, Ctrl-C     quit",
+        "  mouse click           puts the time cursor there",
+        "",
+        "READING THE CURVES",
+        "  ⠒⠒⠒ no gaps, ⠒ ⠒ dashed, ⠡⠡⠡ speckled; each name stands",
+        "  on the left and where its curve ends.",
+        "  demand      gas asked for, as gross heat; the highest",
+        "              in each column",
+        "  given       gas got; less than demand is running short",
+        "  can give    what cylinder and regulator can give now at",
+        "              full delivery pressure",
+        "  can keep    what the cylinder could keep giving in this",
+        "              weather at this fill",
+        "  ↑           the curve runs above the strip",
+        "  burner lit  part of the time: blank never, . little,",
+        "              - half, + most, # always; then its hours",
+        "  Pressures are gauge. Axes are one for all nights.",
+        "LETTERS OF WATER AND OF THE 12 V SIDE",
+        "  w I m  water begins to freeze, is all ice, has thawed",
+        "  d      damp settles on the coldest surface",
+        "  B b    battery flat, voltage back",
+        "  E e X  generator starts, stops, dies for want of gas",
+        "",
+    ];
+
+    // They share a line, so that all of the help still fits two columns.
+    private static readonly ReportedKind[] SharedLines =
+    [
+        ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.DampSettles, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
+        ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved,
+    ];
+
+    private static readonly string[] Letters =
+    [
+        "EVENT LETTERS",
+        .. EventWords.Marked.Except(SharedLines).Select(EventWords.Of).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {w.Sentence}"),
+        "",
+        "CAUTIONS",
+        .. Cautions.Lines.SelectMany(c => CellText.Wrap(c, LineWidth - 4).Select((line, i) => (i == 0 ? "  - " : "    ") + line)),
+    ];
+
+    public static IReadOnlyList<string> Lines { get; } = [.. Keys, .. Letters];
+
+    public static void Draw(Sheet sheet, int row)
+    {
+        int rows = sheet.Height - 4;
+        if (sheet.Width >= 2 * LineWidth && rows >= Math.Max(Keys.Length, Letters.Length))
+        {
+            Column(sheet, 0, Keys, 0, rows);
+            Column(sheet, sheet.Width / 2, Letters, 0, rows);
+            Footer(sheet, "end of help");
+            return;
+        }
+
+        int first = Math.Min(row, Math.Max(0, Lines.Count - rows));
+        Column(sheet, 0, Lines, first, rows);
+        Footer(sheet, first + rows < Lines.Count ? "↓ more below, cautions at the end" : "end of help");
+    }
+
+    private static void Column(Sheet sheet, int x, IReadOnlyList<string> lines, int first, int rows)
+    {
+        for (int i = first; i < Math.Min(lines.Count, first + rows); i++)
+            sheet.Put(x, 3 + i - first, lines[i], lines[i].StartsWith(' ') ? CellStyle.Plain : CellStyle.Strong);
+    }
+
+    private static void Footer(Sheet sheet, string where)
+        => sheet.Put(0, sheet.Height - 1, CellText.Join([where, "? or Esc back", "q quit", "↑↓ scroll"], "  ", sheet.Width));
+}

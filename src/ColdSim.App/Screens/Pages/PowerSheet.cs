@@ -1,0 +1,142 @@
+using System.Diagnostics;
+using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Text;
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
+using UnitsNet;
+
+namespace ColdSim.App.Screens.Pages;
+
+/// <summary>Draws the page of the 12 V side: a strip of letters a night, and one night in words, in a table and over its hours.</summary>
+internal static class PowerSheet
+{
+    private const int Bar = 24;
+
+    // A blank row, a strip and the clock.
+    private const int LeastRows = LeastStrip + 2;
+
+    private const int LeastStrip = 4;
+    private const int MostStrip = 9;
+    private const int LeastColumns = 12;
+
+    /// <summary>A heading and some nights, their strips on one scale.</summary>
+    /// <param name="nights">All nights.</param>
+    /// <param name="chosen">Index of the one that is marked.</param>
+    /// <param name="first">Index of the first to show.</param>
+    /// <param name="rows">How many to show.</param>
+    /// <param name="width">Columns for all of it.</param>
+    public static IReadOnlyList<string> Nights(IReadOnlyList<NightReport> nights, int chosen, int first, int rows, int width)
+    {
+        IReadOnlyList<string> figures = TextTable.Lines(
+            [new(["  Night"], Left: true), new(["Out first"], Left: true), new(["Drawn Wh"])],
+            [.. nights.Select((n, i) => (IReadOnlyList<string>)
+            [
+                $"{(i == chosen ? '>' : ' ')} {ClockText.NightShort(n)}", PowerTable.Word(n.FirstOut), UnitStyle.Number(n.Power!.DrawnInAll.WattHours, 0),
+            ])]);
+        int columns = Math.Max(1, width - figures.Max(f => f.Length) - 2);
+        double most_J = nights.Max(n => n.Power!.DrawnInAll.Joules);
+        return [figures[0], .. nights.Select((n, i) => $"{figures[i + 1]} |{Letters(n.Power!, most_J, columns)}").Skip(first).Take(rows)];
+    }
+
+    /// <summary>A letter, a name, watt-hours, a share and a row of letters for each who draws.</summary>
+    public static IReadOnlyList<string> Table(NightPower power)
+    {
+        double all_J = power.DrawnInAll.Joules;
+        return TextTable.Lines(
+            [new([""], Left: true), new(["Drawn by"], Left: true), new(["Wh"]), new(["Share"]), new([""], Left: true)],
+            [.. power.Drawn.Select((d, i) =>
+            {
+                double share_frac = all_J > 0 ? d.Energy.Joules / all_J : 0;
+                return (IReadOnlyList<string>)
+                [
+                    GasStack.LetterOf(i).ToString(), CellText.Cut(d.Name, Bar), UnitStyle.Number(d.Energy.WattHours, 0),
+                    UnitStyle.Number(share_frac * 100, 0) + " %", new string(GasStack.LetterOf(i), (int)Math.Round(share_frac * Bar)),
+                ];
+            })]);
+    }
+
+    // The ends are rounded and not the parts, so that rounding errors do not add up.
+    private static string Letters(NightPower power, double most_J, int columns)
+    {
+        if (!(most_J > 0))
+            return "";
+        string strip = "";
+        double sum_J = 0;
+        for (int i = 0; i < power.Drawn.Count; i++)
+        {
+            sum_J += power.Drawn[i].Energy.Joules;
+            strip = strip.PadRight((int)Math.Round(sum_J / most_J * columns), GasStack.LetterOf(i));
+        }
+
+        return strip;
+    }
+
+    /// <summary>One night in words: what ran out first, the charge, the voltage, and what came in.</summary>
+    public static IReadOnlyList<string> Words(NightReport night)
+    {
+        NightPower power = night.Power!;
+        return [$"Out first: {First(night)}.", Charge(power), Voltage(power), Given(power)];
+    }
+
+    /// <summary>Watt-hours, with their unit.</summary>
+    private static string WattHours(Energy energy) => $"{UnitStyle.Number(energy.WattHours, 0)} Wh";
+
+    private static string First(NightReport night) => night.FirstOut switch
+    {
+        FirstOut.Nothing => "nothing",
+        FirstOut.GasSupply => $"the gas supply{On(night.FirstShort)}, with liquid left",
+        FirstOut.Gas => $"the gas{On(night.DryAt)}",
+        FirstOut.Battery => $"the battery{On(night.Power!.FlatAt)}",
+        _ => throw new UnreachableException(),
+    };
+
+    private static string Charge(NightPower power)
+        => $"Charge: lowest {Percent(power.ChargeLow)} on {ClockText.DayClock(power.ChargeLowAt)}, {Percent(power.ChargeAtEnd)} at the end.";
+
+    private static string Voltage(NightPower power)
+        => power.FlatAt is { } flat ? $"Voltage: gone from {ClockText.DayClock(flat)}, for {ClockText.Span(power.VoltageGone)} in all." : "Voltage: never gone.";
+
+    private static string Given(NightPower power)
+    {
+        string ran = power.GeneratorTime.Seconds > 0 ? $" in {ClockText.Span(power.GeneratorTime)}" : "";
+        return $"Given: solar {WattHours(power.Solar)}, shore {WattHours(power.Shore)}, generator {WattHours(power.Generator)}{ran}.";
+    }
+
+    private static string On(DateTimeOffset? time) => time is { } at ? $" on {ClockText.DayClock(at)}" : "";
+
+    private static string Percent(Ratio part) => $"{UnitStyle.Number(part.Percent, 0)} %";
+
+    /// <summary>A night over its hours, with the pointer where charge is lowest: charge alone, or also what is drawn and comes in where there is room.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="report">The run.</param>
+    /// <param name="night">Index of the night.</param>
+    /// <param name="top">First row, which stays blank.</param>
+    /// <param name="rows">How many rows there are.</param>
+    public static void DrawCurves(Sheet sheet, RunReport report, int night, int top, int rows)
+    {
+        PlotArea plot = PlotArea.Across(sheet.Width);
+        if (rows < LeastRows || plot.Columns < LeastColumns || report.Series.Power is not { } power) return;
+        MinuteRange span = MinuteRange.Of(report, night);
+        int lowest = span.Clamp(MinuteRange.MinuteAt(report, report.Nights[night].Power!.ChargeLowAt));
+        int strips = rows - 2 >= 2 * LeastStrip ? 2 : 1;
+        int each = Math.Min(MostStrip, (rows - 2) / strips);
+        int y = top + 1;
+        foreach (Strip strip in Strips(report.Series, power).Take(strips))
+        {
+            StripDrawing.Draw(sheet, plot, y, each, strip, span, lowest);
+            y += each;
+        }
+
+        TimeAxis.DrawHours(sheet, plot, y, span, lowest, report.Scenario.Start);
+    }
+
+    // Axes hold for all nights, so that nights compare at a glance.
+    private static IEnumerable<Strip> Strips(RunSeries series, PowerSeries power)
+    {
+        yield return new(new("charge", power.Charge_frac, f => f * 100, new ValueAxis(0, 100, "%"), Stroke.Line));
+        double[] given_W = power.Given_W();
+        double most_W = Math.Max(Curve.Over(power.Drawn_W, w => w, 0, series.Count).High, Curve.Over(given_W, w => w, 0, series.Count).High);
+        ValueAxis axis = ValueAxis.Around(0, most_W, "W");
+        yield return new(new("drawn", power.Drawn_W, w => w, axis, Stroke.Speckled), new("comes in", given_W, w => w, axis, Stroke.Line));
+    }
+}

@@ -1,0 +1,54 @@
+using ColdSim.Files;
+using ColdSim.Files.Logs;
+using ColdSim.Planning;
+using ColdSim.Planning.Fits;
+using ColdSim.Planning.Logs;
+
+namespace ColdSim.App.Screens.Readings;
+
+/// <summary>A scenario's log and what the simulator predicts for its readings.</summary>
+/// <param name="Use">The readings of the good lines as gas used.</param>
+/// <param name="Prediction">What the simulator predicts for them.</param>
+/// <param name="Damaged">The lines that are left out.</param>
+internal sealed record PredictedLog(UseLog Use, LogPrediction Prediction, IReadOnlyList<FileProblem> Damaged)
+{
+    public static PredictedLog Read(string file, Scenario scenario, IProgress<int> finished, CancellationToken cancel)
+    {
+        string path = LogFile.PathOf(file);
+        LogResult log = File.Exists(path) ? LogReader.Read(path, scenario.Rig) : new LogResult([], []);
+        UseLog use = UseLog.Of(log.Readings, scenario.Rig);
+        return new(use, LogPrediction.Of(scenario, use, finished, cancel), log.Damaged);
+    }
+}
+
+/// <summary>The result of a fit, or why there is none.</summary>
+/// <param name="Report">The fit; null where the log says too little.</param>
+/// <param name="Reasons">Why there is none.</param>
+/// <param name="Prediction">What the fitted simulator predicts for the readings.</param>
+internal sealed record ReadingsFit(FitReport? Report, IReadOnlyList<string> Reasons, LogPrediction? Prediction)
+{
+    public static ReadingsFit Of(Scenario scenario, UseLog log, IProgress<int> finished, CancellationToken cancel)
+    {
+        if (scenario.Rig.Cylinders.Count > 1)
+            return new(null, ["the scenario has several cylinders, and which of them fed when is not in the log; a fit needs one"], null);
+        try
+        {
+            FitReport fit = CoachFit.Of(scenario, [.. log.Rows.Select(r => r.Reading)], finished: finished, cancel: cancel);
+            return new(fit, [], LogPrediction.Of(Fitted(scenario, fit), log, null, cancel));
+        }
+        catch (TooLittleDataException e)
+        {
+            return new(null, e.Reasons, null);
+        }
+    }
+
+    public static Scenario Fitted(Scenario scenario, FitReport fit)
+    {
+        Model.Rig before = scenario.Fit?.Before ?? scenario.Rig;
+        return scenario with { Rig = fit.Factors.Over(before), Fit = new ScenarioFit(fit.Factors, before) };
+    }
+}
+
+/// <summary>A reading was written to the log.</summary>
+/// <param name="Notice">Which, in words.</param>
+internal sealed record ReadingWritten(string Notice);
