@@ -22,7 +22,11 @@ internal static partial class Code
     public static readonly string[] Projects = ["ColdSim.Physics", "ColdSim.Model", "ColdSim.Planning", "ColdSim.Files", "ColdSim.App"];
 
     /// <summary>The program's own layers, from the lowest up.</summary>
-    public static readonly string[] AppLayers = ["ColdSim.App.Text", "ColdSim.App.Screens", "ColdSim.App.Commands"];
+    public static readonly string[] AppLayers =
+    [
+        "ColdSim.App.Text", "ColdSim.App.Screens.Drawing", "ColdSim.App.Screens.Pages", "ColdSim.App.Screens.Night", "ColdSim.App.Screens.Readings",
+        "ColdSim.App.Screens.Frame", "ColdSim.App.Commands",
+    ];
 
     private static readonly Lazy<ArchUnitNET.Domain.Architecture> Loaded = new(() => new ArchLoader()
         .LoadAssemblies([.. Projects.Select(p => System.Reflection.Assembly.Load(p == "ColdSim.App" ? "coldsim" : p))])
