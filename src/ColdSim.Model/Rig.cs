@@ -46,7 +46,7 @@ public sealed record Rig
         return alike == 1 ? cylinder.Name : FormattableString.Invariant($"{cylinder.Name} no. {number}");
     }
 
-    /// <summary>How they are connected.</summary>
+    /// <summary>Arrangement of the cylinders at the regulator.</summary>
     public CylinderArrangement Arrangement { get; init; } = new OneAtATime();
 
     /// <summary>The regulator.</summary>
@@ -79,7 +79,7 @@ public sealed record Rig
     /// <summary>Every node beside coach and cylinders: the appliances' in their order, then the water.</summary>
     public IReadOnlyList<ThermalNode> Nodes() => [.. Appliances.Select(a => a.Node).OfType<ThermalNode>(), .. Water];
 
-    /// <summary>What takes gas at a place, in messages.</summary>
+    /// <summary>Name of the gas consumer at a place, for messages.</summary>
     /// <param name="gasPlace">0 for the furnace, then the appliances in their order, then a generator.</param>
     public string GasConsumerOf(int gasPlace) => gasPlace == 0 ? "furnace" : gasPlace > Appliances.Count ? "generator" : Appliances[gasPlace - 1].Name;
 

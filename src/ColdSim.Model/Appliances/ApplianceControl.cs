@@ -14,7 +14,7 @@ internal sealed class ApplianceControl
     private bool _voltage = true;
 
     /// <summary>An appliance, shut.</summary>
-    /// <param name="appliance">What it is.</param>
+    /// <param name="appliance">The appliance.</param>
     /// <param name="hookup">Whether there is shore power: one that can then runs on it.</param>
     public ApplianceControl(GasAppliance appliance, bool hookup)
     {

@@ -6,7 +6,7 @@ namespace ColdSim.Model.Appliances;
 /// <summary>A burner beside the furnace: what it takes, when, and where its heat goes. SI units, pressures gauge.</summary>
 public abstract record GasAppliance
 {
-    /// <summary>What it is called in messages.</summary>
+    /// <summary>Name for messages.</summary>
     public required string Name { get; init; }
 
     /// <summary>Gross heat input at full delivery pressure, at sea level where it is a plate's. [W]</summary>
@@ -21,7 +21,7 @@ public abstract record GasAppliance
     /// <summary>Delivery pressure below which its flame is lost: of several appliances the one with the highest starves first. [Pa gauge]</summary>
     public double MinimumPressure_Pa { get; init; } = 6.5 * InchOfWater_Pa;
 
-    /// <summary>How altitude lowers a plate's input.</summary>
+    /// <summary>Rule by which altitude lowers a plate's input.</summary>
     public AltitudeRule Altitude { get; init; } = AltitudeRule.FixedOrifice;
 
     /// <summary>Whether it stops when the 12 V are gone: a board that holds its valve open.</summary>

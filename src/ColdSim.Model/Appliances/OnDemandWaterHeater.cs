@@ -20,8 +20,4 @@ public sealed record OnDemandWaterHeater : GasAppliance
     /// <inheritdoc/>
     public override double InputAt_W(double elevation_m)
         => Math.Min(base.InputAt_W(elevation_m), Flow_kg_s * Water.SpecificHeat_J_kgK * (Hot_K - Cold_K) / Efficiency_frac);
-
-    /// <summary>Outlet temperature with its whole gas demand met. [K]</summary>
-    /// <param name="elevation_m">Height of the site. [m]</param>
-    public double Outlet_K(double elevation_m) => Cold_K + InputAt_W(elevation_m) * Efficiency_frac / (Flow_kg_s * Water.SpecificHeat_J_kgK);
 }

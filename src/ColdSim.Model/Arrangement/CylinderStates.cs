@@ -23,7 +23,7 @@ internal sealed class CylinderStates
     /// <summary>Number of cylinders.</summary>
     public int Count => Contents.Length;
 
-    /// <summary>What is in each.</summary>
+    /// <summary>Contents of each cylinder.</summary>
     public CylinderContents[] Contents { get; }
 
     /// <summary>Liquid and shell. [K]</summary>
@@ -67,7 +67,7 @@ internal sealed class CylinderStates
         ManifoldEnthalpy_J_kg = flow_kg_s > 0 ? enthalpy_W / flow_kg_s : 0;
     }
 
-    /// <summary>How fast one warms. [K/s]</summary>
+    /// <summary>Rate of change of a cylinder's temperature. [K/s]</summary>
     /// <param name="i">Index of the cylinder.</param>
     /// <remarks>
     /// [m′c′ + m″c″ + m_w c_w] dT/dt = Q − ṁ h_fg ρ′/(ρ′ − ρ″), written with ∂U/∂T of the two-phase contents. What leaves takes the draw

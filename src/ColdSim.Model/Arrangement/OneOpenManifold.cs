@@ -5,7 +5,7 @@ namespace ColdSim.Model.Arrangement;
 /// <summary>One cylinder feeds, the others are shut.</summary>
 internal sealed class OneOpenManifold : IManifold
 {
-    /// <summary>Which one is open.</summary>
+    /// <summary>Index of the open cylinder.</summary>
     public int Open { get; set; }
 
     /// <inheritdoc/>

@@ -7,16 +7,16 @@ internal sealed class BlanketControl(BlanketSpecification blanket, bool hookup)
     private bool _inHours;
     private bool _calls;
 
-    /// <summary>Whether it is on the battery.</summary>
+    /// <summary>Whether it is supplied by the battery.</summary>
     public bool OnBattery => blanket.Supply == BlanketSupply.Battery;
 
     /// <summary>Whether what it runs on has voltage.</summary>
     public bool HasVoltage { get; set; } = true;
 
-    /// <summary>What it would draw if there were voltage. [W]</summary>
+    /// <summary>Power that it would draw with voltage. [W]</summary>
     public double Wanted_W => _inHours && (_calls || blanket.StuckOn) ? blanket.Power_W : 0;
 
-    /// <summary>Whether it heats.</summary>
+    /// <summary>Whether it is heating.</summary>
     public bool On => HasVoltage && _inHours && (_calls || blanket.StuckOn);
 
     /// <summary>Heat it makes now. [W]</summary>

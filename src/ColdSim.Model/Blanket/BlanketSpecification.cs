@@ -1,6 +1,6 @@
 namespace ColdSim.Model.Blanket;
 
-/// <summary>What a blanket runs on.</summary>
+/// <summary>Supply of a blanket.</summary>
 public enum BlanketSupply
 {
     /// <summary>The 12 V battery.</summary>
@@ -29,7 +29,7 @@ public sealed record BlanketSpecification
     /// <summary>Insulation outside the element, over the covered wall. [m²·K/W]</summary>
     public double Insulation_m2K_W { get; init; } = 0.25;
 
-    /// <summary>What it runs on.</summary>
+    /// <summary>Its supply.</summary>
     public BlanketSupply Supply { get; init; } = BlanketSupply.Battery;
 
     /// <summary>Hours in which power is there; empty for always.</summary>

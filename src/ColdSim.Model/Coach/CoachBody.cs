@@ -15,7 +15,7 @@ public readonly record struct CoachCoupling(double Loss_W_K, double Ground_W_K, 
 public sealed class CoachBody
 {
     /// <summary>Adds up the conductances.</summary>
-    /// <param name="specification">What the coach is.</param>
+    /// <param name="specification">Specification of the coach.</param>
     /// <exception cref="ArgumentOutOfRangeException">An air node without heat capacity.</exception>
     public CoachBody(CoachSpecification specification)
     {
@@ -26,7 +26,7 @@ public sealed class CoachBody
         HasFurnishings = specification is { FurnishingsCapacity_J_K: > 0, Coupling_W_K: > 0 };
     }
 
-    /// <summary>What the coach is.</summary>
+    /// <summary>Specification of the coach.</summary>
     public CoachSpecification Specification { get; }
 
     /// <summary>Sum of the breakdown, infiltration left out. [W/K]</summary>

@@ -8,7 +8,7 @@ namespace ColdSim.Model.Cylinder;
 public sealed class CylinderBody
 {
     /// <summary>Works out the vessel.</summary>
-    /// <param name="specification">What the cylinder is.</param>
+    /// <param name="specification">Specification of the cylinder.</param>
     /// <exception cref="ArgumentOutOfRangeException">A diameter, a wall and a volume that do not make a vessel with 2:1 heads.</exception>
     public CylinderBody(CylinderSpecification specification)
     {
@@ -20,7 +20,7 @@ public sealed class CylinderBody
         ShellHeat_J_K = specification.MetalMass_kg * specification.MetalHeat_J_kgK;
     }
 
-    /// <summary>What the cylinder is.</summary>
+    /// <summary>Specification of the cylinder.</summary>
     public CylinderSpecification Specification { get; }
 
     /// <summary>Geometry of the shell.</summary>
@@ -29,19 +29,14 @@ public sealed class CylinderBody
     /// <summary>Heat capacity of the shell. [J/K]</summary>
     public double ShellHeat_J_K { get; }
 
-    /// <summary>What is in it.</summary>
+    /// <summary>Its contents at a mass and a temperature.</summary>
     /// <param name="mass_kg">Propane. [kg]</param>
     /// <param name="t_K">Temperature. [K]</param>
     public CylinderContents Contents(double mass_kg, double t_K) => CylinderContents.Of(mass_kg, Specification.Volume_m3, t_K);
 
-    /// <summary>What is in it of a mixed gas.</summary>
+    /// <summary>Its contents of a mixed gas.</summary>
     /// <param name="gas">Masses of all species. [kg]</param>
     /// <param name="t_K">Temperature. [K]</param>
     public CylinderContents Contents(in GasMasses gas, double t_K)
         => CylinderContents.Of(MixedContents.Of(gas, Specification.Volume_m3, t_K));
-
-    /// <summary>Energy stored in propane and shell, from the state alone. [J]</summary>
-    /// <param name="mass_kg">Propane. [kg]</param>
-    /// <param name="t_K">Temperature. [K]</param>
-    public double StoredEnergy_J(double mass_kg, double t_K) => Contents(mass_kg, t_K).InternalEnergy_J + ShellHeat_J_K * t_K;
 }

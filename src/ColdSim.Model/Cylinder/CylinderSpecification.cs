@@ -17,10 +17,10 @@ public enum Orientation
 /// <remarks>Values are not checked here; the readers at the border check them, and <c>CylinderBody</c> refuses impossible geometry.</remarks>
 public sealed record CylinderSpecification
 {
-    /// <summary>What people call it, such as "20 lb".</summary>
+    /// <summary>Common name of the size, such as "20 lb".</summary>
     public required string Name { get; init; }
 
-    /// <summary>What its owner calls it, such as "left"; null for no name of its own.</summary>
+    /// <summary>Name given by its owner, such as "left"; null for no name of its own.</summary>
     public string? Label { get; init; }
 
     /// <summary>Orientation of its axis.</summary>

@@ -95,7 +95,7 @@ internal readonly struct ExternalConvection
         _perLength_W_m2K = film.Conductivity_W_mK / length_m;
         double wind_m_s = weather.Wind_m_s * around.WindShelter_frac;
         if (wind_m_s > 0)
-            _forced_W_m2K = CrossFlow.NusseltAir(film.Reynolds(wind_m_s, diameter_m)) * film.Conductivity_W_mK / diameter_m;
+            _forced_W_m2K = ForcedConvection.CrossFlowInAir(film.Reynolds(wind_m_s, diameter_m)) * film.Conductivity_W_mK / diameter_m;
         OfWall_W_m2K = At_W_m2K(1);
     }
 
@@ -109,6 +109,6 @@ internal readonly struct ExternalConvection
         if (!double.IsNaN(_fixed_W_m2K)) return _fixed_W_m2K;
         double rayleigh = _rayleigh * part_frac;
         double natural = (_upright ? NaturalConvection.VerticalPlateInAir(rayleigh) : NaturalConvection.HorizontalCylinderInAir(rayleigh)) * _perLength_W_m2K;
-        return _forced_W_m2K <= 0 ? natural : MixedConvection.Blend(_forced_W_m2K, natural, _upright ? UprightBlend : HorizontalBlend);
+        return _forced_W_m2K <= 0 ? natural : ForcedConvection.Blend(_forced_W_m2K, natural, _upright ? UprightBlend : HorizontalBlend);
     }
 }

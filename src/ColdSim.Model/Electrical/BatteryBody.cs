@@ -2,7 +2,7 @@ using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Electrical;
 
-/// <summary>What a bank of batteries gives and takes at a charge and a temperature. SI units; it holds no state of its own.</summary>
+/// <summary>Discharge and charge of a bank of batteries at a charge and a temperature. SI units; it holds no state of its own.</summary>
 /// <remarks>
 /// Stored charge grows by what is sent in times the charge efficiency, and falls by what is taken out times Peukert's factor, which
 /// is never below one: what goes in is what is given, what is stored and what is lost, exactly.
@@ -30,7 +30,7 @@ public sealed class BatteryBody
     public double Flat_J(double battery_K)
         => Specification.Rated_J * Math.Max(0, 1 - (Specification.UsableDepth_frac * ColdCapacity_frac(battery_K)));
 
-    /// <summary>What it can still give at a slow rate; below 0 where the cold has locked in more than it holds. [J]</summary>
+    /// <summary>Usable charge at a slow rate; below 0 where the cold has locked in more than it holds. [J]</summary>
     /// <param name="stored_J">Charge. [J]</param>
     /// <param name="battery_K">Temperature. [K]</param>
     public double Usable_J(double stored_J, double battery_K) => stored_J - Flat_J(battery_K);
@@ -44,7 +44,7 @@ public sealed class BatteryBody
         return full_J > 0 ? (stored_J - flat_J) / full_J : 0;
     }
 
-    /// <summary>Most that it takes from a charger, at its terminals. [W]</summary>
+    /// <summary>Charge acceptance: the highest power from a charger, at its terminals. [W]</summary>
     /// <param name="stored_J">Charge. [J]</param>
     /// <param name="battery_K">Temperature. [K]</param>
     public double Acceptance_W(double stored_J, double battery_K)
@@ -79,7 +79,7 @@ public sealed class BatteryBody
     /// <param name="taken_W">Power at its terminals. [W]</param>
     public double Gain_W(double taken_W) => taken_W * Specification.ChargeEfficiency_frac;
 
-    /// <summary>Whether it may not be charged at all for the cold.</summary>
+    /// <summary>Whether it is too cold to be charged at all.</summary>
     /// <param name="battery_K">Its temperature. [K]</param>
     public bool IsTooColdToCharge(double battery_K)
         => HighestChargeRate_1_h(battery_K) <= 0;

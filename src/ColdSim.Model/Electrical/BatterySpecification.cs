@@ -3,7 +3,7 @@ namespace ColdSim.Model.Electrical;
 /// <summary>A bank of batteries by its plate. SI units; charge as energy at <see cref="NominalVoltage"/>.</summary>
 public sealed record BatterySpecification
 {
-    /// <summary>What it is made of.</summary>
+    /// <summary>Chemistry.</summary>
     public required BatteryChemistry Chemistry { get; init; }
 
     /// <summary>Rated charge at the twenty-hour rate and 25 °C. [J]</summary>
@@ -42,7 +42,7 @@ public sealed record BatterySpecification
     /// (flooded), 1.1 to 1.25 (gel), 1.05 to 1.15 (glass mat), 1.0 to 1.05 (lithium); charge efficiencies 0.85 to 0.95 and 0.99; a
     /// lead-acid bank takes its bulk current to about 80 % and some 5 % of its capacity near full, a lithium one to 95 %.
     /// </remarks>
-    /// <param name="chemistry">What it is made of.</param>
+    /// <param name="chemistry">Chemistry.</param>
     /// <param name="rated_J">Rated charge as energy at <see cref="NominalVoltage"/>. [J]</param>
     /// <exception cref="ArgumentOutOfRangeException">No such chemistry.</exception>
     public static BatterySpecification Of(BatteryChemistry chemistry, double rated_J) => chemistry switch
@@ -77,7 +77,7 @@ public sealed record BatterySpecification
     };
 }
 
-/// <summary>What a battery is made of.</summary>
+/// <summary>Chemistry of a battery.</summary>
 public enum BatteryChemistry
 {
     /// <summary>Lead-acid with liquid electrolyte.</summary>

@@ -1,10 +1,10 @@
 namespace ColdSim.Model.Electrical;
 
-/// <summary>What makes 12 V out of shore power or a generator's. SI units.</summary>
+/// <summary>A converter from shore power or generator power to 12 V. SI units.</summary>
 /// <remarks>Usual: 30 to 60 A, 78 to 85 % of the mains power (from memory).</remarks>
 public sealed record ConverterSpecification
 {
-    /// <summary>Most it gives. [A]</summary>
+    /// <summary>Highest output. [A]</summary>
     public double Rated_A { get; init; } = 45;
 
     /// <summary>Power out over power in.</summary>
@@ -13,10 +13,10 @@ public sealed record ConverterSpecification
     /// <summary>Voltage at which it gives. [V]</summary>
     public double Output_V { get; init; } = 13.6;
 
-    /// <summary>The same at nominal voltage. [W]</summary>
+    /// <summary>Highest output at nominal voltage. [W]</summary>
     public double Rated_W => Rated_A * NominalVoltage.Bus_V;
 
-    /// <summary>What it draws from the mains. [W]</summary>
-    /// <param name="given_W">What it gives, at nominal voltage. [W]</param>
+    /// <summary>Power drawn from the mains. [W]</summary>
+    /// <param name="given_W">Output at nominal voltage. [W]</param>
     public double Mains_W(double given_W) => given_W * Output_V / (NominalVoltage.Bus_V * Efficiency_frac);
 }

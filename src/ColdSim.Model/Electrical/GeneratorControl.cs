@@ -11,14 +11,14 @@ public sealed class GeneratorControl
     private bool _starved;
 
     /// <summary>A generator at rest.</summary>
-    /// <param name="generator">What it is.</param>
+    /// <param name="generator">The generator.</param>
     public GeneratorControl(GeneratorSpecification generator)
     {
         ArgumentNullException.ThrowIfNull(generator);
         _generator = generator;
     }
 
-    /// <summary>Whether it runs.</summary>
+    /// <summary>Whether it is running.</summary>
     public bool Runs { get; private set; }
 
     /// <summary>Whether it waits for gas because pressure was too low.</summary>

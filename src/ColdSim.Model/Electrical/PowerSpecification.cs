@@ -18,10 +18,10 @@ public sealed record PowerSpecification
     /// <summary>Solar panels; none where empty.</summary>
     public IReadOnlyList<SolarPanelSpecification> Panels { get; init; } = [];
 
-    /// <summary>What draws at known rates.</summary>
+    /// <summary>Loads with known rates.</summary>
     public IReadOnlyList<ElectricLoad> Loads { get; init; } = [];
 
-    /// <summary>What charges it from shore power or a generator.</summary>
+    /// <summary>Converter that charges it from shore power or a generator.</summary>
     public ConverterSpecification Converter { get; init; } = new();
 
     /// <summary>A generator, or null.</summary>
@@ -30,7 +30,7 @@ public sealed record PowerSpecification
     /// <summary>How many places there are for what draws: the fan, the blankets, then the loads in their order.</summary>
     public int Places => FirstLoadPlace + Loads.Count;
 
-    /// <summary>What draws at a place.</summary>
+    /// <summary>Name of the load at a place.</summary>
     /// <param name="place">0 to <see cref="Places"/> less 1.</param>
     public string NameOf(int place) => place switch { FanPlace => "furnace fan", BlanketsPlace => "blankets", _ => Loads[place - FirstLoadPlace].Name };
 }
@@ -38,7 +38,7 @@ public sealed record PowerSpecification
 /// <summary>Something that draws from the 12 V side at a known rate, such as lights, boards or a device for breathing. SI units.</summary>
 public sealed record ElectricLoad
 {
-    /// <summary>What it is called in messages.</summary>
+    /// <summary>Name for messages.</summary>
     public required string Name { get; init; }
 
     /// <summary>Power while it is on, averaged over its own switching. [W]</summary>

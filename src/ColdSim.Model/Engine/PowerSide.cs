@@ -154,7 +154,7 @@ internal sealed class PowerSide
         return first_s;
     }
 
-    /// <summary>Takes a step for good.</summary>
+    /// <summary>Accepts a step.</summary>
     public PowerIntegrals Accept(double step_s)
     {
         Flow(step_s);

@@ -137,7 +137,7 @@ public sealed class CylinderSeries(int samples, int mixed = 0)
     /// <summary>Liquid and shell. [K]</summary>
     public double[] Liquid_K { get; } = new double[samples];
 
-    /// <summary>Its own pressure. [Pa gauge]</summary>
+    /// <summary>Pressure in the cylinder. [Pa gauge]</summary>
     public double[] Pressure_Pa { get; } = new double[samples];
 
     /// <summary>Frost on its bare wall. [kg/m²]</summary>
@@ -183,19 +183,19 @@ public sealed class PowerSeries(int samples)
     /// <summary>Charge, per rated.</summary>
     public double[] Charge_frac { get; } = new double[samples];
 
-    /// <summary>What all loads drew. [W]</summary>
+    /// <summary>Power of all loads. [W]</summary>
     public double[] Drawn_W { get; } = new double[samples];
 
-    /// <summary>What the panels gave. [W]</summary>
+    /// <summary>Power from the solar panels. [W]</summary>
     public double[] Solar_W { get; } = new double[samples];
 
-    /// <summary>What shore power gave through the converter. [W]</summary>
+    /// <summary>Power from shore power through the converter. [W]</summary>
     public double[] Shore_W { get; } = new double[samples];
 
-    /// <summary>What the generator gave through the converter. [W]</summary>
+    /// <summary>Power from the generator through the converter. [W]</summary>
     public double[] Generator_W { get; } = new double[samples];
 
-    /// <summary>What came in altogether. [W]</summary>
+    /// <summary>Power from all sources. [W]</summary>
     public double[] Given_W()
     {
         double[] given_W = new double[samples];

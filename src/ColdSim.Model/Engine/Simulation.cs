@@ -345,7 +345,7 @@ public sealed class Simulation
         else Publish(power.Generator.Runs ? EventKind.GeneratorStarts : EventKind.GeneratorStops, power.Charge(Battery_K()).Charge_frac);
     }
 
-    // Everything that switches at this instant, until nothing does.
+    // Event iteration: everything that switches at this instant, until nothing does.
     private void Switch()
     {
         if (_time_s >= _nextClockEdge_s) SetClock();

@@ -75,7 +75,7 @@ public enum EventKind
     /// <summary>A cylinder warms past 125 °F, the limit for compressed-gas cylinders. Value: liquid temperature. [K]</summary>
     CylinderHot,
 
-    /// <summary>It has cooled below that again. Value: liquid temperature. [K]</summary>
+    /// <summary>The cylinder has cooled below that again. Value: liquid temperature. [K]</summary>
     CylinderCooled,
 
     /// <summary>The water of a node begins to freeze. Value: outside air. [K]</summary>
@@ -87,10 +87,10 @@ public enum EventKind
     /// <summary>The last ice of a node has thawed. Value: outside air. [K]</summary>
     WaterThawed,
 
-    /// <summary>Damp begins to settle on the coldest surface. Value: that surface. [K]</summary>
+    /// <summary>Condensation begins on the coldest surface. Value: temperature of that surface. [K]</summary>
     DampSettles,
 
-    /// <summary>It no longer does. Value: that surface. [K]</summary>
+    /// <summary>Condensation on the coldest surface has ended. Value: temperature of that surface. [K]</summary>
     DampGone,
 
     /// <summary>The battery is flat and voltage is gone. Value: charge per rated.</summary>

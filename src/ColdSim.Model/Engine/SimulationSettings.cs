@@ -28,7 +28,7 @@ public readonly record struct SimulationResult(RunEnd End, double Ended_s, Ledge
 /// <summary>Why a run ended.</summary>
 public enum RunEnd
 {
-    /// <summary>It reached the time asked for.</summary>
+    /// <summary>It reached its whole duration.</summary>
     Complete,
 
     /// <summary>The weather file ended first.</summary>

@@ -106,16 +106,16 @@ public sealed class StepRecord
 /// <param name="consumers">How many draw; their places are those of <see cref="Electrical.PowerSpecification"/>.</param>
 public sealed class PowerUse(int consumers)
 {
-    /// <summary>What each drew. [W]</summary>
+    /// <summary>Power of each load. [W]</summary>
     public double[] Load_W { get; } = new double[consumers];
 
-    /// <summary>What the panels gave. [W]</summary>
+    /// <summary>Power from the solar panels. [W]</summary>
     public double Solar_W { get; set; }
 
-    /// <summary>What shore power gave through the converter. [W]</summary>
+    /// <summary>Power from shore power through the converter. [W]</summary>
     public double Shore_W { get; set; }
 
-    /// <summary>What the generator gave through the converter. [W]</summary>
+    /// <summary>Power from the generator through the converter. [W]</summary>
     public double Generator_W { get; set; }
 
     /// <summary>Charge before the step, per rated.</summary>

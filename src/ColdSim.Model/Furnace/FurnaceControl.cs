@@ -96,7 +96,7 @@ public sealed class FurnaceControl
     /// <summary>Whether the gas valve is open.</summary>
     public bool ValveOpen => Phase is FurnacePhase.Trial or FurnacePhase.Lit;
 
-    /// <summary>Whether it burns.</summary>
+    /// <summary>Whether the burner is lit.</summary>
     public bool IsLit => Phase == FurnacePhase.Lit;
 
     /// <summary>Whether the fan runs.</summary>
@@ -105,12 +105,12 @@ public sealed class FurnaceControl
     /// <summary>Whether it waits for gas because pressure was too low.</summary>
     public bool WantsGas { get; private set; }
 
-    /// <summary>Takes one step of the board, if one is due.</summary>
+    /// <summary>Makes one transition of the ignition board, if one is due.</summary>
     /// <param name="calls">Whether the thermostat calls.</param>
     /// <param name="delivery_Pa">Delivery pressure with the valve in its present position. [Pa gauge]</param>
     /// <param name="time_s">Now. [s]</param>
     /// <param name="reset">Who would reset a lockout that begins now.</param>
-    /// <returns>What it did; call again until it did nothing.</returns>
+    /// <returns>The change; call again until there is none.</returns>
     public FurnaceChange Update(bool calls, double delivery_Pa, double time_s, ILockoutReset reset)
     {
         ArgumentNullException.ThrowIfNull(reset);

@@ -18,7 +18,7 @@ public sealed record FurnaceSpecification
     /// <summary>What the fan draws at 12 V; null for what is usual for its input. [A]</summary>
     public double? FanCurrent_A { get; init; }
 
-    /// <summary>How altitude lowers the input.</summary>
+    /// <summary>Rule by which altitude lowers the input.</summary>
     public AltitudeRule Altitude { get; init; } = AltitudeRule.FixedOrifice;
 
     /// <summary>Delivery pressure from which the input is full. [Pa gauge]</summary>

@@ -14,7 +14,7 @@ public sealed record GasSpecification
     /// <summary>What the gas is made of, as filled: parts by mass.</summary>
     public GasMasses Composition { get; init; } = GasMasses.PurePropane;
 
-    /// <summary>What people call it.</summary>
+    /// <summary>Common name.</summary>
     public string Name { get; init; } = "propane";
 
     /// <summary>Whether it is more than propane, so that its composition changes as it is drawn.</summary>

@@ -9,7 +9,7 @@ internal sealed class HeaterControl
     private bool _calls;
 
     /// <summary>A heater that is off.</summary>
-    /// <param name="heater">What it is.</param>
+    /// <param name="heater">The heater.</param>
     /// <param name="hookup">Whether there is shore power.</param>
     public HeaterControl(OtherHeater heater, bool hookup)
     {

@@ -2,7 +2,7 @@ using ColdSim.Model.Appliances;
 
 namespace ColdSim.Model.Heaters;
 
-/// <summary>What an other heater runs on.</summary>
+/// <summary>Supply of a heater beside the furnace.</summary>
 public enum HeaterSupply
 {
     /// <summary>Shore power: only where there is a hookup, and no more than its breaker leaves.</summary>
@@ -15,13 +15,13 @@ public enum HeaterSupply
 /// <summary>Heat that comes from neither the furnace nor a gas appliance. SI units.</summary>
 public sealed record OtherHeater
 {
-    /// <summary>What it is called in messages.</summary>
+    /// <summary>Name for messages.</summary>
     public required string Name { get; init; }
 
     /// <summary>Heat into the coach's air while it is on. [W]</summary>
     public required double Output_W { get; init; }
 
-    /// <summary>What it runs on.</summary>
+    /// <summary>Its supply.</summary>
     public required HeaterSupply Supply { get; init; }
 
     /// <summary>Hours in which it may be on; empty for always.</summary>

@@ -37,7 +37,7 @@ internal sealed class DampAir
     public double Saturation_frac(double vapour_kg, double air_K, double outside_K)
         => vapour_kg / (_damp.Volume_m3 * Saturated_kg_m3(Surface_K(air_K, outside_K)));
 
-    /// <summary>How fast the vapour grows. [kg/s]</summary>
+    /// <summary>Rate of change of the vapour. [kg/s]</summary>
     /// <param name="vapour_kg">Vapour in the coach. [kg]</param>
     /// <param name="air_K">Inside air. [K]</param>
     /// <param name="outside_K">Outside air. [K]</param>

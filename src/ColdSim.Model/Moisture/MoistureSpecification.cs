@@ -14,7 +14,7 @@ public sealed record MoistureSpecification
     /// <summary>Heat transmission of the coldest surface, such as single glass. [W/(m²·K)]</summary>
     public double ColdestU_W_m2K { get; init; } = 5.8;
 
-    /// <summary>Its area. [m²]</summary>
+    /// <summary>Area of the coldest surface. [m²]</summary>
     public double ColdestArea_m2 { get; init; } = 2;
 
     /// <summary>Film inside it. [m²·K/W]</summary>

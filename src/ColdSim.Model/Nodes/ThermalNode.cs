@@ -3,7 +3,7 @@ namespace ColdSim.Model.Nodes;
 /// <summary>Something with one temperature of its own: a cold box, a tank of water, a wet bay, a pipe. SI units.</summary>
 public sealed record ThermalNode
 {
-    /// <summary>What it is called in messages.</summary>
+    /// <summary>Name for messages.</summary>
     public required string Name { get; init; }
 
     /// <summary>Heat capacity while nothing in it is frozen. [J/K]</summary>

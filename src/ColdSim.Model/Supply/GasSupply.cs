@@ -88,12 +88,6 @@ public sealed class GasSupply
         return feed.Service_Pa > ClearlyAbove * _sufficient.Inlet_Pa ? new SupplyPoint(_demand_kg_s, double.NaN) : Solve(feed, air_Pa);
     }
 
-    /// <summary>What flows from one cylinder.</summary>
-    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
-    /// <param name="air_Pa">Air pressure. [Pa]</param>
-    /// <param name="gas_K">Gas temperature. [K]</param>
-    public SupplyPoint At(double cylinder_Pa, double air_Pa, double gas_K) => At(new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
-
     /// <summary>Flow to one open appliance at a supply point. [kg/s]</summary>
     public double Taken_kg_s(int load, in SupplyPoint point)
         => !_open[load] ? 0 : point.IsFull ? _loads[load].Full_kg_s : _loads[load].Full_kg_s * _loads[load].Satisfied_frac(point.Delivery_Pa);
@@ -112,7 +106,7 @@ public sealed class GasSupply
     }
 
     /// <summary>Delivery pressure at a supply point, also where it is full. [Pa gauge]</summary>
-    /// <param name="point">What <see cref="At(in FeedPressures, double)"/> gave.</param>
+    /// <param name="point">What <see cref="At"/> gave.</param>
     /// <param name="feed">Inlet pressures of the regulator.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     public double Delivery_Pa(in SupplyPoint point, in FeedPressures feed, double air_Pa)
@@ -121,14 +115,6 @@ public sealed class GasSupply
         double highest_Pa = Math.Max(0, Math.Min(_regulator.LockUp_Pa, Math.Max(feed.Service_Pa, feed.Reserve_Pa) - air_Pa));
         return point.Flow_kg_s <= 0 ? highest_Pa : _regulator.Delivery_Pa(point.Flow_kg_s, feed, air_Pa);
     }
-
-    /// <summary>The same from one cylinder. [Pa gauge]</summary>
-    /// <param name="point">What <see cref="At(double, double, double)"/> gave.</param>
-    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
-    /// <param name="air_Pa">Air pressure. [Pa]</param>
-    /// <param name="gas_K">Gas temperature. [K]</param>
-    public double Delivery_Pa(in SupplyPoint point, double cylinder_Pa, double air_Pa, double gas_K)
-        => Delivery_Pa(point, new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
 
     /// <summary>Delivery pressure at which the open appliances together take a flow. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow; beyond the whole demand the same law is continued, so that a solver meets no bend there. [kg/s]</param>
@@ -224,10 +210,10 @@ public sealed class GasSupply
     /// <param name="Air_Pa">Air pressure it was found for. [Pa]</param>
     private readonly record struct SufficientInlet(double Demand_kg_s, double Delivery_Pa, double Inlet_Pa, double Gas_K, double Air_Pa)
     {
-        /// <summary>How far the gas may drift. [K]</summary>
+        /// <summary>Largest change of gas temperature for which a value stays valid. [K]</summary>
         public const double DriftOfGas_K = 10;
 
-        /// <summary>How far the air's pressure may drift. [Pa]</summary>
+        /// <summary>Largest change of air pressure for which a value stays valid. [Pa]</summary>
         public const double DriftOfAir_Pa = 500;
 
         /// <summary>None; valid for no conditions.</summary>

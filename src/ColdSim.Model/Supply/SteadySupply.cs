@@ -54,7 +54,7 @@ public static class SteadySupply
         ArgumentNullException.ThrowIfNull(regulator);
 
         // Gas temperature enters as a square root only; the boiling point is near enough for every liquid that matters.
-        double inlet_Pa = regulator.SufficientInlet_Pa(flow_kg_s, delivery_Pa, air_Pa, PropaneConstants.NormalBoilingPoint_K);
+        double inlet_Pa = regulator.SufficientInlet_Pa(flow_kg_s, delivery_Pa, air_Pa, ReferenceEquation.NormalBoilingPoint_K);
         if (!double.IsFinite(inlet_Pa)) return double.NaN;
         double low_Pa = PropaneSaturation.Pressure_Pa(SaturationTable.Lowest_K);
         double high_Pa = PropaneSaturation.Pressure_Pa(SaturationTable.Highest_K);

@@ -57,14 +57,6 @@ public sealed class TwoStageRegulator
             _second.Flow_kg_s(intermediate_Pa, low_Pa, air_Pa, feed.Gas_K));
     }
 
-    /// <summary>The same with one inlet. [kg/s]</summary>
-    /// <param name="delivery_Pa">Delivery pressure. [Pa gauge]</param>
-    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
-    /// <param name="air_Pa">Air pressure. [Pa]</param>
-    /// <param name="gas_K">Gas temperature. [K]</param>
-    public double Flow_kg_s(double delivery_Pa, double cylinder_Pa, double air_Pa, double gas_K)
-        => Flow_kg_s(delivery_Pa, new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
-
     /// <summary>Delivery pressure at a flow; NaN where the flow does not pass. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow, above 0. [kg/s]</param>
     /// <param name="feed">Inlet pressures of the regulator.</param>
@@ -76,14 +68,6 @@ public sealed class TwoStageRegulator
             ? double.NaN
             : _second.Outlet_Pa(flow_kg_s, air_Pa + intermediate_Pa, air_Pa, feed.Gas_K);
     }
-
-    /// <summary>The same with one inlet. [Pa gauge]</summary>
-    /// <param name="flow_kg_s">Flow, above 0. [kg/s]</param>
-    /// <param name="cylinder_Pa">Cylinder pressure. [Pa absolute]</param>
-    /// <param name="air_Pa">Air pressure. [Pa]</param>
-    /// <param name="gas_K">Gas temperature. [K]</param>
-    public double Delivery_Pa(double flow_kg_s, double cylinder_Pa, double air_Pa, double gas_K)
-        => Delivery_Pa(flow_kg_s, new FeedPressures(cylinder_Pa, 0, gas_K), air_Pa);
 
     /// <summary>Of a flow that passes, what the reserve side of a changeover gives; 0 without one. [kg/s]</summary>
     /// <param name="flow_kg_s">Flow. [kg/s]</param>

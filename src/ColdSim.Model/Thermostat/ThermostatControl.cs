@@ -25,7 +25,7 @@ public sealed class ThermostatControl
     /// <summary>The time before which it may not switch. [s]</summary>
     public double MayChangeFrom_s => _mayChangeFrom_s;
 
-    /// <summary>Takes the set point that belongs to the clock.</summary>
+    /// <summary>Applies the set point of a time of day.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public void SetClock(double clock_s) => SetPoint_K = _specification.SetPoint_K(clock_s);
 

@@ -19,11 +19,11 @@ public static class GasBlend
     /// <summary>Molar mass of a gas. [kg/mol]</summary>
     /// <remarks>Both butanes have one molar mass.</remarks>
     public static double MolarMass_kg_mol(in GasMasses gas)
-        => gas.Sum / (gas.Propane / PropaneConstants.MolarMass_kg_mol + (gas.NormalButane + gas.Isobutane) / NormalButane.MolarMass_kg_mol);
+        => gas.Sum / (gas.Propane / ReferenceEquation.MolarMass_kg_mol + (gas.NormalButane + gas.Isobutane) / NormalButane.MolarMass_kg_mol);
 
     /// <summary>Mass of a gas that a hole passes, per mass of propane at the same pressures.</summary>
     /// <remarks>The root of the molar masses' ratio; that butane's isentropic exponent is 0.03 lower is left out (0.5 %).</remarks>
-    public static double Flow_factor(in GasMasses gas) => Math.Sqrt(MolarMass_kg_mol(gas) / PropaneConstants.MolarMass_kg_mol);
+    public static double Flow_factor(in GasMasses gas) => Math.Sqrt(MolarMass_kg_mol(gas) / ReferenceEquation.MolarMass_kg_mol);
 
     /// <summary>Parts by mass from volumes of liquid at 60 °F, assumed to add up.</summary>
     /// <param name="volumes">Volumes, or parts by volume, of each species.</param>

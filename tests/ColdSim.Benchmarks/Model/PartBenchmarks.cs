@@ -41,8 +41,8 @@ public class PartBenchmarks
     public double Weather_sample() => _weather.At(201_234, ref _row).Air_K;
 
     [Benchmark]
-    public double Supply_fed() => _supply.At(250e3, 85e3, 251).Flow_kg_s;
+    public double Supply_fed() => _supply.At(new FeedPressures(250e3, 0, 251), 85e3).Flow_kg_s;
 
     [Benchmark]
-    public double Supply_starved() => _supply.At(86.5e3, 85e3, 231).Flow_kg_s;
+    public double Supply_starved() => _supply.At(new FeedPressures(86.5e3, 0, 231), 85e3).Flow_kg_s;
 }

@@ -8,8 +8,8 @@ internal static class Blends
 {
     public static GasSpecification Winter { get; } = new()
     {
-        Name = GasGrades.Winter.Name,
-        Composition = GasGrades.Winter.Composition,
-        HeatingValue_J_kg = GasBlend.Heat_J(GasGrades.Winter.Composition),
+        Name = GasGrade.Winter.Name,
+        Composition = GasGrade.Winter.Composition,
+        HeatingValue_J_kg = GasBlend.Heat_J(GasGrade.Winter.Composition),
     };
 }

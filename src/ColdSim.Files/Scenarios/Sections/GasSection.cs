@@ -27,12 +27,12 @@ internal static class GasSection
 
     private static GasSpecification Composed(SectionReader section)
     {
-        int? sold = section.Choice(Grade, [.. GasGrades.Names.Select((name, place) => (name, place))]);
+        int? sold = section.Choice(Grade, [.. GasGrade.Names.Select((name, place) => (name, place))]);
         GasMasses? mass = GasParts.Read(section.Section(ByMass)), volume = GasParts.Read(section.Section(ByVolume));
         string[] said = [.. new[] { Grade, ByMass, ByVolume }.Where(section.Has)];
         if (said.Length > 1)
             section.Report(said[1], $"'{said[1]}' beside '{said[0]}'", $"accepted: one of {Grade}, {ByMass}, {ByVolume}");
-        if (sold is { } place && GasGrades.Of(place) is { } grade)
+        if (sold is { } place && GasGrade.Of(place) is { } grade)
         {
             if (grade.Composition != GasMasses.PurePropane)
                 section.Reading.Assume($"gas: {grade.Name}, taken as {grade.Meaning}");

@@ -83,10 +83,8 @@ public class WaterHeaterTests
     {
         OnDemandWaterHeater little = new() { Name = "shower", Input_W = 42_000 * Btu_h, Flow_kg_s = 0.063 };
         Assert.Equal(0.063 * 4190 * 32 / 0.8, little.InputAt_W(0), 1e-6);
-        Assert.Equal(313.15, little.Outlet_K(0), 1e-9);
         OnDemandWaterHeater much = little with { Flow_kg_s = 0.2 };
         Assert.Equal(42_000 * Btu_h, much.InputAt_W(0), 1e-6);
-        Assert.InRange(much.Outlet_K(0), 285, 300);
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Supply;
 using ColdSim.Physics.Propane;
+using ColdSim.Tests.Model.Cylinder;
 using CsCheck;
 using Xunit;
 using static ColdSim.Tests.Model.Rigs;

@@ -16,4 +16,8 @@ internal static class Alone
         one.Mix();
         return one.Warming_K_s(0);
     }
+
+    /// <summary>Energy stored in propane and shell. [J]</summary>
+    public static double StoredEnergy_J(this CylinderBody body, double mass_kg, double t_K)
+        => body.Contents(mass_kg, t_K).InternalEnergy_J + body.ShellHeat_J_K * t_K;
 }

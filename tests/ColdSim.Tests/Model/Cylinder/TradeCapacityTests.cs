@@ -94,7 +94,7 @@ public class TradeCapacityTests
     [InlineData(10, 70, 66_000)]
     [Outside("LP-gas installation guide 2011", Field.Cylinder)]
     public void In_a_light_breeze_a_100_lb_cylinder_gives_what_the_trade_table_says_or_up_to_a_quarter_more(double mass_lb, double air_F, double table_Btu_h)
-        => Assert.InRange(Upright_Btu_h(mass_lb, air_F, PropaneConstants.NormalBoilingPoint_K, Breeze_m_s) / table_Btu_h, 0.95, 1.25);
+        => Assert.InRange(Upright_Btu_h(mass_lb, air_F, ReferenceEquation.NormalBoilingPoint_K, Breeze_m_s) / table_Btu_h, 0.95, 1.25);
 
     [Fact]
     public void The_whole_trade_table_lies_in_the_same_band()
@@ -103,8 +103,8 @@ public class TradeCapacityTests
         {
             for (int i = 0; i < TableAir_F.Length; i++)
             {
-                double breeze = Upright_Btu_h(row[0], TableAir_F[i], PropaneConstants.NormalBoilingPoint_K, Breeze_m_s) / row[i + 1];
-                double still = Upright_Btu_h(row[0], TableAir_F[i], PropaneConstants.NormalBoilingPoint_K, 0) / row[i + 1];
+                double breeze = Upright_Btu_h(row[0], TableAir_F[i], ReferenceEquation.NormalBoilingPoint_K, Breeze_m_s) / row[i + 1];
+                double still = Upright_Btu_h(row[0], TableAir_F[i], ReferenceEquation.NormalBoilingPoint_K, 0) / row[i + 1];
                 Assert.InRange(breeze, 0.95, 1.25);
                 // In still air the table promises up to half as much again as we find: a full cylinder on a cold calm night.
                 Assert.InRange(still, 0.65, 1.02);
@@ -179,8 +179,8 @@ public class TradeCapacityTests
         {
             for (int i = 0; i < TableAir_F.Length; i++)
             {
-                double breeze = Upright_Btu_h(row[0], TableAir_F[i], PropaneConstants.NormalBoilingPoint_K, Breeze_m_s);
-                double still = Upright_Btu_h(row[0], TableAir_F[i], PropaneConstants.NormalBoilingPoint_K, 0);
+                double breeze = Upright_Btu_h(row[0], TableAir_F[i], ReferenceEquation.NormalBoilingPoint_K, Breeze_m_s);
+                double still = Upright_Btu_h(row[0], TableAir_F[i], ReferenceEquation.NormalBoilingPoint_K, 0);
                 expected.Append(CultureInfo.InvariantCulture,
                     $"| {row[0]} | {TableAir_F[i]} | {row[i + 1]:N0} | {Math.Round(breeze / 1000) * 1000:N0} | {breeze / row[i + 1]:F2} | {Math.Round(still / 1000) * 1000:N0} | {still / row[i + 1]:F2} |\n");
             }

@@ -23,7 +23,7 @@ public class MixedGasTests
 
     private static readonly string[] Sizes = ["5 lb", "20 lb", "40 lb"];
 
-    private static readonly GasSpecification Blend = Of(GasGrades.Winter.Composition);
+    private static readonly GasSpecification Blend = Of(GasGrade.Winter.Composition);
 
     private static readonly Gen<(Rig Rig, WeatherSeries Weather)> Sane = Gen.Select(
         Gen.Select(Gen.Int[0, 2].Select(i => Sizes[i]), Gen.Double[0.02, 0.9], Gen.Double[0, 3000]),

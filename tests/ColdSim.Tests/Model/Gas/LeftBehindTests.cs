@@ -20,7 +20,7 @@ public class LeftBehindTests
     [Fact]
     public void A_blend_leaves_more_the_colder_it_is_and_what_is_left_has_just_the_pressure_needed()
     {
-        GasMasses blend = GasGrades.Winter.Composition * 8;
+        GasMasses blend = GasGrade.Winter.Composition * 8;
         double before_kg = 0;
         foreach (double t_C in (double[])[0, -5, -10, -15, -20])
         {
@@ -35,19 +35,19 @@ public class LeftBehindTests
 
     [Fact]
     public void Most_of_the_special_duty_grade_can_be_used_at_minus_20_C()
-        => Assert.InRange(Left_kg(GasGrades.SpecialDuty.Composition * 9, -20), 0, 0.35);
+        => Assert.InRange(Left_kg(GasGrade.SpecialDuty.Composition * 9, -20), 0, 0.35);
 
     [Fact, Outside("ASTM D1835", Field.Propane)]
     public void The_special_duty_grade_keeps_under_its_pressure_limit_at_100_F()
-        => Assert.InRange(MixedContents.BubblePressure_Pa(GasGrades.SpecialDuty.Composition, 310.928) - 101_325, 1_150_000, 1_430_000);
+        => Assert.InRange(MixedContents.BubblePressure_Pa(GasGrade.SpecialDuty.Composition, 310.928) - 101_325, 1_150_000, 1_430_000);
 
     [Fact, Outside("ASTM D1835", Field.Propane)]
     public void The_special_duty_grade_has_two_and_a_half_percent_of_butane_by_liquid_volume()
-        => Assert.Equal(0.025, 1 - GasBlend.LiquidVolumes(GasGrades.SpecialDuty.Composition).Propane, 1e-12);
+        => Assert.Equal(0.025, 1 - GasBlend.LiquidVolumes(GasGrade.SpecialDuty.Composition).Propane, 1e-12);
 
     [Theory, Outside("Seasonal mixtures, European LPG Association", Field.Propane)]
     [InlineData(2, 0.60)]
     [InlineData(3, 0.40)]
     public void Seasonal_blends_are_those_of_the_table(int place, double propane)
-        => Assert.Equal(propane, GasBlend.LiquidVolumes(GasGrades.Of(place).Composition).Propane, 1e-12);
+        => Assert.Equal(propane, GasBlend.LiquidVolumes(GasGrade.Of(place).Composition).Propane, 1e-12);
 }

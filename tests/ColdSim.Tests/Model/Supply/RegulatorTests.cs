@@ -140,7 +140,7 @@ public class RegulatorTests
     {
         double flow_kg_s = 0.2 * Rated_kg_s;
         double allowed_K = SteadySupply.AllowedLiquid_K(Regulator, flow_kg_s, Plate.SetPoint_Pa - Plate.Droop_Pa, Sea_Pa);
-        double least_Pa = Regulator.SufficientInlet_Pa(flow_kg_s, Plate.SetPoint_Pa - Plate.Droop_Pa, Sea_Pa, PropaneConstants.NormalBoilingPoint_K);
+        double least_Pa = Regulator.SufficientInlet_Pa(flow_kg_s, Plate.SetPoint_Pa - Plate.Droop_Pa, Sea_Pa, ReferenceEquation.NormalBoilingPoint_K);
         Assert.Equal(1, PropaneSaturation.Pressure_Pa(allowed_K) / least_Pa, 1e-9);
         Assert.True(double.IsNaN(SteadySupply.AllowedLiquid_K(Regulator, 3 * Rated_kg_s, Plate.SetPoint_Pa, Sea_Pa)));
         // Higher up less absolute pressure is needed, so colder liquid will do.

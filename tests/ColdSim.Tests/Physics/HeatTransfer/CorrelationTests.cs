@@ -21,7 +21,7 @@ public class CorrelationTests
     [Fact]
     [Outside("Churchill and Bernstein 1977", Field.HeatTransfer, Through = "ht")]
     public void Churchill_Bernstein_matches_the_worked_value_of_Re_6071()
-        => Assert.Equal(40.63708594124974, CrossFlow.Nusselt(6071, 0.7), 1e-9);
+        => Assert.Equal(40.63708594124974, ForcedConvection.CrossFlow(6071, 0.7), 1e-9);
 
     [Fact]
     [Outside("McAdams 1954", Field.HeatTransfer, Through = "ht")]
@@ -44,7 +44,7 @@ public class CorrelationTests
         {
             double x = Math.Pow(10, log);
             return Near(NaturalConvection.VerticalPlateInAir(x), NaturalConvection.VerticalPlate(x, pr)) && Near(NaturalConvection.HorizontalCylinderInAir(x), NaturalConvection.HorizontalCylinder(x, pr))
-                && Math.Abs((CrossFlow.NusseltAir(x) / CrossFlow.Nusselt(x, pr)) - 1) < 0.012;
+                && Math.Abs((ForcedConvection.CrossFlowInAir(x) / ForcedConvection.CrossFlow(x, pr)) - 1) < 0.012;
 
             static bool Near(double a, double b) => Math.Abs((a / b) - 1) < 5e-3;
         });
@@ -57,8 +57,8 @@ public class CorrelationTests
             return H(wind + gust, dT) > h0 && H(wind, dT + more) > h0;
 
             // Air held at one temperature, so that only the driving forces change.
-            static double H(double wind, double dT) => MixedConvection.Blend(
-                CrossFlow.NusseltAir(wind * 2e4), NaturalConvection.VerticalPlateInAir(dT * 3e6), 3);
+            static double H(double wind, double dT) => ForcedConvection.Blend(
+                ForcedConvection.CrossFlowInAir(wind * 2e4), NaturalConvection.VerticalPlateInAir(dT * 3e6), 3);
         });
 
     [Fact]
@@ -66,9 +66,9 @@ public class CorrelationTests
     {
         foreach (double n in (double[])[3, 3.5, 4])
         {
-            Assert.Equal(7, MixedConvection.Blend(7, 0, n), 1e-12);
-            Assert.Equal(7, MixedConvection.Blend(0, 7, n), 1e-12);
-            Assert.Equal(5 * Math.Pow(2, 1 / n), MixedConvection.Blend(5, 5, n), 1e-12);
+            Assert.Equal(7, ForcedConvection.Blend(7, 0, n), 1e-12);
+            Assert.Equal(7, ForcedConvection.Blend(0, 7, n), 1e-12);
+            Assert.Equal(5 * Math.Pow(2, 1 / n), ForcedConvection.Blend(5, 5, n), 1e-12);
         }
     }
 

@@ -9,7 +9,7 @@ namespace ColdSim.Tests.Physics.Mixtures;
 public class BubblePressureTests
 {
     private static GasMasses Binary(double propane_mol)
-        => new(propane_mol * PropaneConstants.MolarMass_kg_mol, (1 - propane_mol) * NormalButane.MolarMass_kg_mol, 0);
+        => new(propane_mol * ReferenceEquation.MolarMass_kg_mol, (1 - propane_mol) * NormalButane.MolarMass_kg_mol, 0);
 
     [Theory]
     [InlineData(-20, 0.90, 223.7, 0.0041)]
@@ -37,7 +37,7 @@ public class BubblePressureTests
         // Nearly full, so that the liquid is what was filled in.
         GasMasses filled = Binary(propane_mol);
         MixedContents c = MixedContents.Of(filled * (0.0215 * 550 / filled.Sum), 0.0216, 253.15);
-        double propane = c.Vapour.Propane / PropaneConstants.MolarMass_kg_mol;
+        double propane = c.Vapour.Propane / ReferenceEquation.MolarMass_kg_mol;
         double butane = c.Vapour.NormalButane / NormalButane.MolarMass_kg_mol;
         Assert.InRange(propane / (propane + butane) - true_mol, 0, ours);
     }

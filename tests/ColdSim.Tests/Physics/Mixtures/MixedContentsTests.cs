@@ -116,7 +116,7 @@ public class MixedContentsTests
     public void A_thin_gas_is_an_ideal_mixture()
     {
         GasMasses gas = new GasMasses(0.5, 0.3, 0.2) * 1e-5;
-        double moles = gas.Propane / PropaneConstants.MolarMass_kg_mol + (gas.NormalButane + gas.Isobutane) / NormalButane.MolarMass_kg_mol;
+        double moles = gas.Propane / ReferenceEquation.MolarMass_kg_mol + (gas.NormalButane + gas.Isobutane) / NormalButane.MolarMass_kg_mol;
         Assert.Equal(1, Of(gas, 290).Pressure_Pa / (moles * 8.314472 * 290 / Volume_m3), 1e-4);
     }
 

@@ -6,10 +6,8 @@ namespace ColdSim.Model.Gas;
 /// <param name="Name">What the trade calls it.</param>
 /// <param name="Composition">Parts by mass.</param>
 /// <param name="Meaning">What it is assumed to be, in a few words.</param>
-public sealed record GasGrade(string Name, GasMasses Composition, string Meaning);
-
-/// <summary>Gases as they are sold. Sources: docs/sources.md, "ASTM D1835" and "Seasonal mixtures, European LPG Association".</summary>
-public static class GasGrades
+/// <remarks>Sources: docs/sources.md, "ASTM D1835" and "Seasonal mixtures, European LPG Association".</remarks>
+public sealed record GasGrade(string Name, GasMasses Composition, string Meaning)
 {
     // How the butane of a blend divides; common practice, no source.
     private const double Normal_frac = 0.7;
