@@ -2,6 +2,7 @@ using System.Globalization;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Gauges;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -57,15 +58,18 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
             Display.OneDecimal => UnitStyle.Number(number, 1),
             _ => UnitStyle.Number(number, 0),
         },
+        StatedError error => GaugeText.Size(error, error.Uncertainty, units),
         Proportion chance => $"{ChanceSentence.Figure(chance.Low_frac)}-{ChanceSentence.Figure(chance.High_frac)}",
-        Temperature t => units.TemperatureNumber(t.Kelvins),
+        Temperature t => display == Display.WholeDegrees ? UnitStyle.Number(units.TemperatureIn(t.Kelvins), 0) : units.TemperatureNumber(t.Kelvins),
         TemperatureDelta d => UnitStyle.Number(units.DifferenceIn(d.Kelvins), 1),
         Mass m => display == Display.FineMass ? UnitStyle.Number(units.MassIn(m.Kilograms), 2) : units.MassNumber(m.Kilograms),
         Pressure p => UnitStyle.Number(units.PressureIn(p.Pascals), units.IsUs ? 1 : 0),
         Power p => units.PowerNumber((double)p.Watts),
         Energy e => display == Display.WattHours ? UnitStyle.Number(e.WattHours, 0) : units.Energy(e.Joules).Split(' ')[0],
+        Length l => units.IsUs ? UnitStyle.Number(l.Inches, 2) : UnitStyle.Number(l.Millimeters, 0),
+        Duration d when display == Display.Microseconds => UnitStyle.Number(d.Microseconds, 0),
         Duration d => display == Display.Hours ? UnitStyle.Number(d.Hours, 1) : ClockText.SpanShort(d),
-        Ratio r => UnitStyle.Number(r.Percent, 0) + (display == Display.PercentSign ? " %" : ""),
+        Ratio r => UnitStyle.Number(r.Percent, display == Display.FinePercent ? 1 : 0) + (display == Display.PercentSign ? " %" : ""),
         DateTimeOffset t => display switch
         {
             Display.DayClock => ClockText.DayClock(t),
@@ -95,15 +99,12 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         }
     }
 
-    private IEnumerable<string> Heading<TRow>(FigureColumn<TRow> column, string? name) => column.Heading.Split('|').SelectMany(line => line switch
-    {
-        "{name}" => NameLines(name!),
-        "{unit}" => [UnitOf(column.Unit, column.Display)],
-        "{dawn}" => [Context.Dawn],
-        "{currency}" => [Context.Currency],
-        "{fifty}" => [units.Temperature(HeatStop.Fifty_K)],
-        _ => (IEnumerable<string>)[line],
-    });
+    private IEnumerable<string> Heading<TRow>(FigureColumn<TRow> column, string? name) => column.Heading.Split('|').SelectMany(line => line == "{name}"
+        ? NameLines(name!)
+        : [line.Replace("{unit}", UnitOf(column.Unit, column.Display), StringComparison.Ordinal)
+            .Replace("{dawn}", Context.Dawn, StringComparison.Ordinal)
+            .Replace("{currency}", Context.Currency, StringComparison.Ordinal)
+            .Replace("{fifty}", units.Temperature(HeatStop.Fifty_K), StringComparison.Ordinal)]);
 
     private string UnitOf(Enum? unit, Display display) => unit switch
     {
@@ -114,6 +115,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         EnergyUnit => display == Display.WattHours ? "Wh" : units.EnergyUnit,
         DurationUnit => display == Display.Hours ? "h" : "h:mm",
         RatioUnit => "%",
+        LengthUnit => units.IsUs ? "in" : "mm",
         _ => "",
     };
 

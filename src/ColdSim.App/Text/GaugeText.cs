@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Gauges;
 using UnitsNet;
 
@@ -91,34 +92,24 @@ internal static class GaugeText
     private static List<string> Readings(GaugeReport report, UnitStyle units)
     {
         CombinedEstimate combined = report.Combined!;
+        WeighedEstimate[] rows = [.. WeighedEstimate.Of(report)];
+        FigureTable.Cells<WeighedEstimate>[] columns = [.. new FigureTable(ReportTable.Gauges, units).Columns(GaugeFigures.Readings, rows)];
         List<string> lines =
         [
-            .. TextTable.Lines(
-                [new(["reading"], Left: true), new([$"mass, {units.MassUnit}"]), new(["±"]), new(["counts, %"]), new(["most of it from"], Left: true)],
-                [
-                    .. combined.Estimates.Select((e, i) => (IReadOnlyList<string>)
-                    [
-                        e.Reading, Number(units.MassIn(e.Mass.Kilograms), 2), Number(units.MassIn(e.StandardUncertainty.Kilograms), 2),
-                        Number(100 * combined.Weights[i], 0), e.Shares.MaxBy(s => Math.Abs(s.Change_kg)).Input.Name,
-                    ]),
-                    ["together", Number(units.MassIn(combined.Mass.Kilograms), 2), Number(units.MassIn(combined.StandardUncertainty.Kilograms), 2), "", ""],
-                ],
-                gap: 2),
+            .. TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.Select(r => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r))]), Together(combined, units)], gap: 2),
         ];
         if (combined.Disagreement is null)
             lines.Add("They agree within their errors.");
         return lines;
     }
 
-    private static IReadOnlyList<string> Shares(ContentsEstimate estimate, UnitStyle units) => TextTable.Lines(
-        [new(["stated error of"], Left: true), new(["±"]), new([$"makes, {units.MassUnit}"]), new(["basis"], Left: true)],
-        [
-            .. estimate.Shares.OrderByDescending(s => Math.Abs(s.Change_kg)).Select(s => (IReadOnlyList<string>)
-            [
-                s.Input.Name, Size(s.Input, s.Input.Uncertainty, units), Number(units.MassIn(Math.Abs(s.Change_kg)), 2), s.Input.Basis,
-            ]),
-        ],
-        gap: 2);
+    private static string[] Together(CombinedEstimate combined, UnitStyle units) =>
+    [
+        "together", Number(units.MassIn(combined.Mass.Kilograms), 2), Number(units.MassIn(combined.StandardUncertainty.Kilograms), 2), "", "",
+    ];
+
+    private static IReadOnlyList<string> Shares(ContentsEstimate estimate, UnitStyle units) => new FigureTable(ReportTable.GaugeErrors, units) { Gap = 2 }.Lines(
+        GaugeFigures.Errors, [.. estimate.Shares.OrderByDescending(s => Math.Abs(s.Change_kg)).Select(s => new ErrorSource(s))]);
 
     private static List<string> Drift(GaugeReport report, ContentsFigures contents, UnitStyle units)
     {
@@ -130,39 +121,24 @@ internal static class GaugeText
         double[] distinct_K = [.. all_K.Where((t, i) => i == 0 || t - all_K[i - 1] > 0.01)];
         IReadOnlyList<ExpectedReading> rows = DriftTable.Of(
             q.Cylinder, contents.Mass, distinct_K.Select(t => UnitsNet.Temperature.FromKelvins(t)), q.Assumed_K);
-        string length = units.IsUs ? "in" : "mm";
+        FigureTable.Cells<ExpectedReading>[] columns = [.. new FigureTable(ReportTable.Drift, units).Columns(GaugeFigures.Drifts, rows)];
         return
         [
             .. TextTable.Lines(
-                [
-                    new([""]), new(["", units.TemperatureUnit]), new(["liquid,", "% of volume"]), new(["level", $"inside, {length}"]), new(["echo,", "µs"]),
-                    new(["uncorrected echo,", "% of height"]), new(["pressure,", $"{units.PressureUnit} gauge"]),
-                ],
-                [.. rows.Select(r => DriftRow(r, q, units))],
+                [new TextColumn([""]), .. columns.Select(c => c.Heading)],
+                [.. rows.Select(r => (IReadOnlyList<string>)[IsNow(r, q) ? "*" : "", .. columns.Select(c => c.Of(r))])],
                 gap: 2),
             .. Wrap.Lines(
                 $"{(q.Temperature_K is null ? "" : "* now. ")}Uncorrected: a sensor that always reckons with {units.Temperature(q.Assumed_K)}. Pressure at sea level."),
         ];
     }
 
-    private static IReadOnlyList<string> DriftRow(ExpectedReading r, GaugeQuestion q, UnitStyle units)
-    {
-        double t_K = r.Temperature.Kelvins;
-        return
-        [
-            q.Temperature_K is double now && Math.Abs(now - t_K) < 0.01 ? "*" : "",
-            Number(units.TemperatureIn(t_K), 0),
-            r.LiquidFull ? "full" : Number(r.Liquid.Percent, 1),
-            units.IsUs ? Number(r.Level.Inches, 2) : Number(r.Level.Millimeters, 0),
-            Number(r.Echo.Microseconds, 0),
-            Number(r.EchoShown.Percent, 1),
-            r.LiquidFull ? "-" : Number(units.PressureIn(r.Pressure.Pascals - 101_325), units.IsUs ? 1 : 0),
-        ];
-    }
+    private static bool IsNow(ExpectedReading reading, GaugeQuestion question)
+        => question.Temperature_K is double now_K && Math.Abs(now_K - reading.Temperature.Kelvins) < 0.01;
 
     private static string Mass(Mass mass, UnitStyle units) => units.Mass(mass.Kilograms);
 
-    private static string Size(StatedError input, double si, UnitStyle units) => input.Kind switch
+    internal static string Size(StatedError input, double si, UnitStyle units) => input.Kind switch
     {
         InputKind.Mass => $"{Number(units.MassIn(si), 2)} {units.MassUnit}",
         InputKind.Length => units.IsUs ? $"{Number(si / 0.0254, 2)} in" : $"{Number(si * 1000, 1)} mm",

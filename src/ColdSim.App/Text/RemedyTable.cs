@@ -43,22 +43,9 @@ internal static class RemedyTable
 
     private static string Name(Remedy remedy) => remedy.Kind switch
     {
-        RemedyKind.Blanket => "listed blanket",
-        RemedyKind.Fill => "fuller at the start",
-        RemedyKind.PurePropane => "the same mass of pure propane",
-        RemedyKind.Size => "larger cylinder",
-        RemedyKind.SecondOpen => "second one, both open",
-        RemedyKind.SecondChangeover => "second one, on automatic changeover",
-        RemedyKind.NightSetPoint => "cooler at night",
-        RemedyKind.ApplianceOff => $"{remedy.Name} off",
-        RemedyKind.Regulator => "larger regulator",
-        RemedyKind.Battery => "larger battery",
-        RemedyKind.PanelsClear => "panels swept of snow",
-        RemedyKind.MorePanels => "more solar panels",
-        RemedyKind.LoadOff => $"{remedy.Name} off",
-        RemedyKind.ShorePower => "shore power",
+        RemedyKind.ApplianceOff or RemedyKind.LoadOff => $"{remedy.Name} off",
         RemedyKind.Generator => $"generator of {Watts(remedy.Reach)}",
-        _ => throw new ArgumentOutOfRangeException(nameof(remedy), remedy.Kind, null),
+        _ => ExplainFigures.RemedyKinds[remedy.Kind].Text,
     };
 
     private static string Value(RemedyKind kind, double value, Remedy remedy, UnitStyle units) => kind switch

@@ -63,6 +63,9 @@ public enum ReportTable
     /// <summary>Readings of a cylinder, put together.</summary>
     Gauges,
 
+    /// <summary>Where a reading's uncertainty comes from.</summary>
+    GaugeErrors,
+
     /// <summary>What a cylinder shows at other temperatures.</summary>
     Drift,
 
@@ -145,6 +148,15 @@ public enum Display
 
     /// <summary>A share in per cent with the sign, or that it is small.</summary>
     Share,
+
+    /// <summary>A temperature in whole degrees of either scale.</summary>
+    WholeDegrees,
+
+    /// <summary>A ratio in per cent with a decimal.</summary>
+    FinePercent,
+
+    /// <summary>A span in whole microseconds.</summary>
+    Microseconds,
 
     /// <summary>A text that is cut where it is long.</summary>
     ShortText,

@@ -1,3 +1,4 @@
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Figures;
 using UnitsNet;
 using UnitsNet.Units;
@@ -39,22 +40,25 @@ public static class GaugeFigures
         Contents.Quantity("full_fire_s", c => c.AtFullFire, DurationUnit.Second, "furnace at full fire", canBeAbsent: true),
     ];
 
-    private static IReadOnlyList<Source> Sources { get; } =
+    /// <summary>A share of a reading's uncertainty.</summary>
+    public static IReadOnlyList<Source> Errors { get; } =
     [
-        Source.Text("source", e => e.Share.Input.Name, "the input"),
-        Source.Quantity("change_kg", e => SiQuantity.Mass(e.Share.Change_kg), MassUnit.Kilogram, "change of mass for one standard uncertainty upwards"),
+        Source.Text("source", e => e.Share.Input.Name, "the input").InTable(ReportTable.GaugeErrors, "stated error of", left: true).InTable(ReportTable.GaugeErrors, "±", value: e => e.Share.Input, order: 1),
+        Source.Quantity("change_kg", e => SiQuantity.Mass(e.Share.Change_kg), MassUnit.Kilogram, "change of mass for one standard uncertainty upwards")
+            .InTable(ReportTable.GaugeErrors, "makes, {unit}", Display.FineMass, value: e => SiQuantity.Mass(Math.Abs(e.Share.Change_kg)), order: 2),
         Source.Flag("shared", e => e.Share.Input.Shared, "whether every reading has the same error of it"),
-        Source.Text("basis", e => e.Share.Input.Basis, "where the stated error comes from"),
+        Source.Text("basis", e => e.Share.Input.Basis, "where the stated error comes from").InTable(ReportTable.GaugeErrors, "basis", left: true, order: 3),
     ];
 
     /// <summary>A reading.</summary>
     public static IReadOnlyList<Reading> Readings { get; } =
     [
-        Reading.Text("reading", r => r.Estimate.Reading, "its name, such as `weight 2`"),
-        Reading.Quantity("mass_kg", r => r.Estimate.Mass, MassUnit.Kilogram, "what it means alone"),
-        Reading.Quantity("standard_uncertainty_kg", r => r.Estimate.StandardUncertainty, MassUnit.Kilogram, "of that"),
-        Reading.Number("weight", r => r.Weight, "what it counts; together 1"),
-        Reading.Rows("errors", r => r.Estimate.Shares.Select(s => new ErrorSource(s)), Sources, "where the uncertainty comes from"),
+        Reading.Text("reading", r => r.Estimate.Reading, "its name, such as `weight 2`").InTable(ReportTable.Gauges, "reading", left: true),
+        Reading.Quantity("mass_kg", r => r.Estimate.Mass, MassUnit.Kilogram, "what it means alone").InTable(ReportTable.Gauges, "mass, {unit}", Display.FineMass),
+        Reading.Quantity("standard_uncertainty_kg", r => r.Estimate.StandardUncertainty, MassUnit.Kilogram, "of that").InTable(ReportTable.Gauges, "±", Display.FineMass),
+        Reading.Number("weight", r => r.Weight, "what it counts; together 1").InTable(ReportTable.Gauges, "counts, %", value: r => 100 * r.Weight),
+        Reading.Rows("errors", r => r.Estimate.Shares.Select(s => new ErrorSource(s)), Errors, "where the uncertainty comes from")
+            .InTable(ReportTable.Gauges, "most of it from", left: true, value: r => r.Estimate.Shares.MaxBy(s => Math.Abs(s.Change_kg)).Input.Name),
     ];
 
     private static IReadOnlyList<Gap> Disagreements { get; } =
@@ -80,12 +84,16 @@ public static class GaugeFigures
     /// <summary>What a mass shows at one temperature.</summary>
     public static IReadOnlyList<Drift> Drifts { get; } =
     [
-        Drift.Quantity("temperature_c", r => r.Temperature, TemperatureUnit.DegreeCelsius, "the temperature"),
-        Drift.Quantity("liquid_of_volume", r => r.Liquid, RatioUnit.DecimalFraction, "what a float shows"),
-        Drift.Quantity("level_m", r => r.Level, LengthUnit.Meter, "level inside"),
-        Drift.Quantity("echo_us", r => r.Echo, DurationUnit.Microsecond, "time of flight from the lowest point and back"),
-        Drift.Quantity("uncorrected_echo_of_height", r => r.EchoShown, RatioUnit.DecimalFraction, "what a sensor shows that reckons with one temperature"),
-        Drift.Quantity("pressure_kpa", r => r.LiquidFull ? null : r.Pressure, PressureUnit.Kilopascal, "absolute", canBeAbsent: true),
+        Drift.Quantity("temperature_c", r => r.Temperature, TemperatureUnit.DegreeCelsius, "the temperature").InTable(ReportTable.Drift, "|{unit}", Display.WholeDegrees),
+        Drift.Quantity("liquid_of_volume", r => r.Liquid, RatioUnit.DecimalFraction, "what a float shows")
+            .InTable(ReportTable.Drift, "liquid,|% of volume", Display.FinePercent, value: r => r.LiquidFull ? "full" : r.Liquid),
+        Drift.Quantity("level_m", r => r.Level, LengthUnit.Meter, "level inside").InTable(ReportTable.Drift, "level|inside, {unit}"),
+        Drift.Quantity("echo_us", r => r.Echo, DurationUnit.Microsecond, "time of flight from the lowest point and back")
+            .InTable(ReportTable.Drift, "echo,|µs", Display.Microseconds),
+        Drift.Quantity("uncorrected_echo_of_height", r => r.EchoShown, RatioUnit.DecimalFraction, "what a sensor shows that reckons with one temperature")
+            .InTable(ReportTable.Drift, "uncorrected echo,|% of height", Display.FinePercent),
+        Drift.Quantity("pressure_kpa", r => r.LiquidFull ? null : r.Pressure, PressureUnit.Kilopascal, "absolute", canBeAbsent: true)
+            .InTable(ReportTable.Drift, "pressure,|{unit} gauge", value: r => r.LiquidFull ? null : SiQuantity.Pressure(r.Pressure.Pascals - ConversionFactors.StandardAtmosphere_Pa)),
         Drift.Flag("liquid_full", r => r.LiquidFull, "whether the liquid would fill it"),
     ];
 
