@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Model;
 
@@ -10,29 +11,29 @@ internal static class ClockText
     public const string AcceptedSpan = "accepted: a span such as \"22:00-06:30\"";
 
     /// <summary>A time of day.</summary>
-    public static TimeOnly? Clock(this SectionReader section, string key)
+    public static TimeOnly? Get(this SectionReader section, TimeKey key)
     {
         const string accepted = "accepted: a time such as \"07:00\"";
         switch (section.Value(key))
         {
             case null: return null;
-            case TomlMoment { Date: false } moment: return TimeOnly.FromDateTime(moment.Value.DateTime);
+            case TomlDateOrTime { HasDate: false } time: return TimeOnly.FromDateTime(time.Value.DateTime);
             case TomlText text when TryTime(text.Value, out TimeOnly time): return time;
             case TomlText text:
-                section.Reading.Report(text.Place, $"'{key}' is \"{text.Value}\"", accepted);
+                section.Reading.Report(text.Place, $"'{key.Name}' is \"{text.Value}\"", accepted);
                 return null;
             case { } other:
-                section.Reading.Report(other.Place, $"'{key}' is {other.Kind}", accepted);
+                section.Reading.Report(other.Place, $"'{key.Name}' is {other.Kind}", accepted);
                 return null;
         }
     }
 
     /// <summary>One span.</summary>
-    public static ClockWindow? Span(this SectionReader section, string key)
+    public static ClockWindow? GetSpan(this SectionReader section, SpansKey key)
         => section.Value(key) is { } value ? Span(section, key, value) : null;
 
     /// <summary>A list of spans, or one span alone.</summary>
-    public static IReadOnlyList<ClockWindow>? Spans(this SectionReader section, string key)
+    public static IReadOnlyList<ClockWindow>? Get(this SectionReader section, SpansKey key)
     {
         switch (section.Value(key))
         {
@@ -42,7 +43,17 @@ internal static class ClockText
         }
     }
 
-    private static ClockWindow? Span(SectionReader section, string key, TomlValue value)
+    /// <summary>Spans of which there must be at least one; none would mean always.</summary>
+    public static IReadOnlyList<ClockWindow> Require(this SectionReader section, SpansKey key, string accepted)
+    {
+        if (!section.Has(key))
+            section.Lacks(key, accepted);
+        else if (section.Value(key) is TomlList { Items.Count: 0 })
+            section.Report(key, $"'{key.Name}' is empty", accepted);
+        return section.Get(key) ?? [];
+    }
+
+    private static ClockWindow? Span(SectionReader section, SpansKey key, TomlValue value)
     {
         if (value is TomlText text)
         {
@@ -51,12 +62,12 @@ internal static class ClockText
             {
                 if (Seconds(from) != to_s)
                     return new ClockWindow(Seconds(from), to_s);
-                section.Reading.Report(text.Place, $"'{key}' begins and ends at {ends[0].Trim()}", AcceptedSpan);
+                section.Reading.Report(text.Place, $"'{key.Name}' begins and ends at {ends[0].Trim()}", AcceptedSpan);
                 return null;
             }
         }
         string found = value is TomlText bad ? $"\"{bad.Value}\"" : value.Kind;
-        section.Reading.Report(value.Place, $"'{key}' is {found}", AcceptedSpan);
+        section.Reading.Report(value.Place, $"'{key.Name}' is {found}", AcceptedSpan);
         return null;
     }
 

@@ -39,7 +39,7 @@ public static class ColumnsFile
         TomlTree tree = TomlTree.Read(text, name);
         Reading reading = new(name, tree.HasSyntaxErrors);
         reading.Problems.AddRange(tree.Problems);
-        ColumnMap? map = ColumnsSection.Read(new SectionReader(reading, tree.Root));
+        ColumnMap? map = ColumnsSection.Read(new SectionReader(reading, tree.Root, ColumnsSection.Declared));
         return (reading.Problems.Count == 0 ? map : null, FileProblem.InOrder(reading.Problems, name));
     }
 }

@@ -1,3 +1,4 @@
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -5,18 +6,24 @@ using ColdSim.Planning.Compare;
 namespace ColdSim.Files.Scenarios;
 
 /// <summary><c>[[option]]</c>: for each, the scenario is read again with the option's keys in the place of its own.</summary>
-/// <remarks>So every value goes through the same readers as the base's. What is wrong is told at the option's own lines.</remarks>
+/// <remarks>So every value goes through the same readers as the base's. What is wrong is reported at the option's own lines.</remarks>
 internal sealed class OptionReader(Reading reading, TomlTable root, Func<SectionReader, Scenario?> read)
 {
     private const int LongestName = 60;
     private const string AcceptedSet = "accepted: a table [option.set] of keys such as \"cylinder.size\" = \"40 lb\"";
 
-    // All options go through the same nights and are judged alike; else there would be nothing to compare.
-    private static readonly string[] Common =
-    [
-        "title", "run", "verdict", "weather.file", "weather.format", "weather.offset", "weather.from", "weather.to", "weather.bridge", "weather.year",
-        "weather.columns", "option",
-    ];
+    private static readonly TextKey Name = new("name", KeyDefault.Needed, "its row in the table; not \"as it is\", which is the scenario without changes")
+    {
+        Accepts = $"1 to {LongestName} characters, each option another",
+        Such = "100 lb cylinder",
+    };
+
+    private static readonly ChangesKey Set = new("set", KeyDefault.Needed, "keys of this page with their new values");
+
+    public static ScenarioSection Declared { get; } = new("option", TableForm.Many, "something to try, to be compared with the rest", [Name, Set])
+    {
+        FixedForOptions = true,
+    };
 
     private readonly FileProblem[] _base = [.. reading.Problems];
     private readonly string[] _baseWarnings = [.. reading.Warnings];
@@ -25,7 +32,7 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
     {
         List<ComparedOption> options = [];
         Dictionary<string, TextPlace> names = new(StringComparer.OrdinalIgnoreCase);
-        foreach (SectionReader section in new SectionReader(reading, root).Sections("option"))
+        foreach (SectionReader section in new SectionReader(reading, root, ScenarioKeys.Root).Sections(Declared))
         {
             string? name = ReadName(section, names);
             List<OptionKey> keys = ReadSet(section);
@@ -38,11 +45,11 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
 
     private string? ReadName(SectionReader section, Dictionary<string, TextPlace> names)
     {
-        if (!section.Has("name"))
-            section.Lacks("name", "accepted: a text in quotes, the option's name in the table");
-        if (section.Text("name")?.Trim() is not { } name)
+        if (!section.Has(Name))
+            section.Lacks(Name, "accepted: a text in quotes, the option's name in the table");
+        if (section.Get(Name)?.Trim() is not { } name)
             return null;
-        TextPlace place = section.Value("name")!.Place;
+        TextPlace place = section.ValuePlace(Name);
         if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
             reading.Report(place, "'name' is empty, too long or more than a line", $"accepted: a text of 1 to {LongestName} characters");
         else if (name.Equals(ComparedOption.AsItIs, StringComparison.OrdinalIgnoreCase))
@@ -57,28 +64,35 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
     private List<OptionKey> ReadSet(SectionReader section)
     {
         List<OptionKey> keys = [];
-        switch (section.Value("set"))
+        switch (section.Value(Set))
         {
             case TomlTable set:
                 Flatten(set, "", keys);
                 if (set.Entries.Count == 0)
                     reading.Missing(set.Place, "the option changes nothing", AcceptedSet);
                 break;
-            case null when !section.Has("set"): section.Lacks("set", AcceptedSet); break;
+            case null when !section.Has(Set): section.Lacks(Set, AcceptedSet); break;
             case { } other: reading.Report(other.Place, $"'set' is {other.Kind}", AcceptedSet); break;
             default: break;
         }
         int faults = reading.Problems.Count;
         foreach (IGrouping<string, OptionKey> twice in keys.GroupBy(k => k.Name, StringComparer.Ordinal).Where(g => g.Count() > 1))
             reading.Report(twice.Last().Entry.KeyPlace, $"key '{twice.Key}' is given twice", FormattableString.Invariant($"it stands first in line {twice.First().Entry.KeyPlace.Line}"));
-        foreach (OptionKey key in keys.Where(k => k.Path is ["stop", _, "from" or "to" or "weather", ..]))
-            reading.Report(key.Entry.KeyPlace, $"an option may not change '{key.Name}'", "all options have the scenario's own nights, weather file and verdict");
         foreach (OptionKey key in keys)
         {
-            if (Common.FirstOrDefault(c => key.Name == c || key.Name.StartsWith(c + ".", StringComparison.Ordinal)) is { } common)
+            // All options go through the same nights and are judged the same way; else there would be nothing to compare.
+            if (Fixed(key) is { } common)
                 reading.Report(key.Entry.KeyPlace, $"an option may not change '{common}'", "all options have the scenario's own nights, weather file and verdict");
         }
         return reading.Problems.Count == faults ? keys : [];
+    }
+
+    // What of a key is not for an option to change; of a stop, which is meant by number or name, the whole key.
+    private static string? Fixed(OptionKey key)
+    {
+        if (key.Path is ["stop", _, "from" or "to" or "weather", ..])
+            return key.Name;
+        return ScenarioKeys.FixedForOptions.FirstOrDefault(c => key.Name == c || key.Name.StartsWith(c + ".", StringComparison.Ordinal));
     }
 
     // "cylinder.size" in quotes is one key with dots; without quotes TOML makes tables of it. Both mean the same here.
@@ -100,7 +114,7 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         // A base that is not whole makes no scenario with an option in it either; only the option's own faults are of interest then.
         again.Problems.AddRange(_base);
         TomlTable changed = OptionTree.Of(root, keys, again);
-        Scenario? scenario = read(new SectionReader(again, changed));
+        Scenario? scenario = read(new SectionReader(again, changed, ScenarioKeys.Root));
         foreach (FileProblem problem in again.Problems.Except(_base))
             reading.Problems.Add(Owned(problem, name, keys));
         foreach (string warning in again.Warnings.Except(_baseWarnings))

@@ -1,4 +1,6 @@
 using System.Globalization;
+using ColdSim.Files.Scenarios.Keys;
+using ColdSim.Files.Scenarios.Sections;
 using ColdSim.Files.Toml;
 
 namespace ColdSim.Files.Scenarios;
@@ -6,14 +8,10 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>A scenario's tables with an option's keys in them; the scenario's own stay as they are.</summary>
 internal static class OptionTree
 {
-    // What describes the body of a cylinder. Another size is another cylinder, so nothing of the old one's plate is left.
-    private static readonly string[] CylinderBody =
-        ["size", "water_capacity", "diameter", "wall", "metal_mass", "tare", "legal_fill", "orientation"];
-
     public static TomlTable Of(TomlTable root, IReadOnlyList<OptionKey> keys, Reading reading)
     {
         TomlTable changed = Copy(root);
-        if (keys.Any(k => k.Name is "cylinder.size" or "cylinder.water_capacity"))
+        if (keys.Any(k => k.Path is ["cylinder", var last] && CylinderShell.IsAnother(last)))
             ForgetCylinder(changed);
         foreach (OptionKey key in keys)
             MakeRoom(changed, key);
@@ -29,7 +27,7 @@ internal static class OptionTree
     {
         if (!root.Entries.TryGetValue("cylinder", out TomlEntry? entry) || entry.Value is not TomlTable table)
             return;
-        root.Entries["cylinder"] = entry with { Value = WithoutBody(table) };
+        root.Entries["cylinder"] = entry with { Value = WithoutShell(table) };
     }
 
     // "cylinder.2.size" makes a list of the one [cylinder], and adds to a list the cylinder after its last.
@@ -48,16 +46,17 @@ internal static class OptionTree
             return;
         if (place == items.Count + 1)
             items.Add(new TomlTable(key.Entry.KeyPlace, "cylinder") { HasHeader = true });
-        if (place >= 1 && place <= items.Count && key.Path is [_, _, "size" or "water_capacity"])
-            items[place - 1] = WithoutBody(items[place - 1]);
+        if (place >= 1 && place <= items.Count && key.Path is [_, _, var last] && CylinderShell.IsAnother(last))
+            items[place - 1] = WithoutShell(items[place - 1]);
         root.Entries["cylinder"] = entry with { Value = new TomlTables(entry.Value.Place, items) };
     }
 
-    private static TomlTable WithoutBody(TomlTable cylinder)
+    // Another size is another cylinder, so nothing of the old one's plate is left.
+    private static TomlTable WithoutShell(TomlTable cylinder)
     {
         TomlTable copy = Copy(cylinder);
-        foreach (string key in CylinderBody)
-            copy.Entries.Remove(key);
+        foreach (ScenarioKey key in CylinderShell.Keys)
+            copy.Entries.Remove(key.Name);
         return copy;
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Planning.Trips;
 
@@ -8,49 +9,46 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>Prices such as "1.20 per lb", "4.35 per gal" or "24 per exchange".</summary>
 internal static class PriceText
 {
-    private const double Most = 10_000;
-
     /// <summary>A price; null where it is absent or faulty.</summary>
     /// <param name="section">The table.</param>
     /// <param name="key">The key.</param>
-    /// <param name="each">Whether a sum for an exchange is accepted.</param>
-    public static Price? Price(this SectionReader section, string key, bool each)
+    public static Price? Get(this SectionReader section, PriceKey key)
     {
-        string accepted = "accepted: a price such as \"1.20 per lb\", \"2.60 per kg\" or \"4.35 per gal\"" + (each ? ", or \"24 per exchange\"" : "");
+        string accepted = "accepted: a price such as \"1.20 per lb\", \"2.60 per kg\" or \"4.35 per gal\"" + (key.Each ? ", or \"24 per exchange\"" : "");
         switch (section.Value(key))
         {
             case null: return null;
-            case TomlText text when Read(text.Value, each) is { } price: return price;
+            case TomlText text when Read(text.Value, key.Each) is { } price: return price;
             case TomlText text:
-                section.Reading.Report(text.Place, $"'{key}' is \"{text.Value}\"", accepted);
+                section.Reading.Report(text.Place, $"'{key.Name}' is \"{text.Value}\"", accepted);
                 return null;
             case { } other:
-                section.Reading.Report(other.Place, $"'{key}' is {other.Kind}", accepted);
+                section.Reading.Report(other.Place, $"'{key.Name}' is {other.Kind}", accepted);
                 return null;
         }
     }
 
     /// <summary>What is written before a sum of money; null where it is absent or faulty.</summary>
-    public static string? Currency(this SectionReader section, string key)
+    public static string? Currency(this SectionReader section, TextKey key)
     {
-        if (section.Text(key) is not { } text)
+        if (section.Get(key) is not { } text)
             return null;
         if (text.Trim().Length is >= 1 and <= 4 && !text.Any(c => char.IsControl(c) || char.IsDigit(c)))
             return text.Trim();
-        section.Reading.Report(section.Value(key)!.Place, $"'{key}' is \"{text}\"", "accepted: 1 to 4 characters without figures, such as \"$\" or \"EUR\"");
+        section.Reading.Report(section.ValuePlace(key), $"'{key.Name}' is \"{text}\"", "accepted: 1 to 4 characters without figures, such as \"$\" or \"EUR\"");
         return null;
     }
 
     private static Price? Read(string text, bool each)
     {
         string[] parts = text.Split(" per ", StringSplitOptions.TrimEntries);
-        if (parts.Length != 2 || !NumberText.TryRead(parts[0], out double money, out string rest, out _) || rest.Length > 0 || money is < 0 or > Most)
+        if (parts.Length != 2 || !NumberText.TryRead(parts[0], out double money, out string rest, out _) || rest.Length > 0 || money is < 0 or > PriceKey.Most)
             return null;
         if (each && parts[1].Equals("exchange", StringComparison.OrdinalIgnoreCase))
-            return Planning.Trips.Price.PerExchange(money);
+            return Price.PerExchange(money);
         string one = string.Create(CultureInfo.InvariantCulture, $"1 {parts[1]}");
         if (SiText.Read(one, Dimension.Mass, out double mass_kg) is null)
-            return Planning.Trips.Price.PerMass(money, mass_kg);
-        return SiText.Read(one, Dimension.Volume, out double volume_m3) is null ? Planning.Trips.Price.PerVolume(money, volume_m3) : null;
+            return Price.PerMass(money, mass_kg);
+        return SiText.Read(one, Dimension.Volume, out double volume_m3) is null ? Price.PerVolume(money, volume_m3) : null;
     }
 }

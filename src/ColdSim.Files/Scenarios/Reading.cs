@@ -17,12 +17,6 @@ internal sealed class Reading(string file, bool partial)
     /// <summary>What is allowed and probably not meant.</summary>
     public List<string> Warnings { get; } = [];
 
-    /// <summary>Every section and key that was asked for.</summary>
-    public HashSet<AskedKey> Vocabulary { get; } = [];
-
-    /// <summary>The quantities among them, with their limits as shown.</summary>
-    public HashSet<AskedLimit> Limits { get; } = [];
-
     /// <summary>The scenario's name in messages.</summary>
     public string File => file;
 
@@ -43,9 +37,3 @@ internal sealed class Reading(string file, bool partial)
 
     public void Warn(FormattableString text) => Warnings.Add(text.ToString(CultureInfo.InvariantCulture));
 }
-
-/// <summary>A key that was asked for.</summary>
-internal sealed record AskedKey(string Section, string Key);
-
-/// <summary>A quantity that was asked for, with its limits as shown.</summary>
-internal sealed record AskedLimit(string Section, string Key, string Low, string High);

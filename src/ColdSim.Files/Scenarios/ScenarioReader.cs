@@ -25,7 +25,7 @@ using ColdSim.Planning.Trips;
 
 namespace ColdSim.Files.Scenarios;
 
-/// <summary>Reads a scenario and its weather; docs/scenario.md describes every key.</summary>
+/// <summary>Reads a scenario and its weather; <see cref="ScenarioKeys"/> lists every key.</summary>
 /// <remarks>All faults are gathered and reported together; none is ever repaired by a default.</remarks>
 public static class ScenarioReader
 {
@@ -58,18 +58,12 @@ public static class ScenarioReader
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(weather);
-        return Read(text, name, weather, out _);
-    }
-
-    /// <summary>The same, and what was gathered on the way.</summary>
-    internal static ReadResult Read(string text, string name, IWeatherSource source, out Reading reading)
-    {
         TomlTree tree = TomlTree.Read(text, name);
-        reading = new Reading(name, tree.HasSyntaxErrors);
+        Reading reading = new(name, tree.HasSyntaxErrors);
         reading.Problems.AddRange(tree.Problems);
-        WeatherOnce weather = new(source);
-        Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root), weather);
-        OptionReader options = new(reading, tree.Root, section => ReadTree(section, weather));
+        WeatherOnce once = new(weather);
+        Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root, ScenarioKeys.Root), once);
+        OptionReader options = new(reading, tree.Root, section => ReadTree(section, once));
         IReadOnlyList<ComparedOption> read = options.Read();
         IReadOnlyList<FileProblem> problems = FileProblem.InOrder(reading.Problems, name);
         bool good = problems.Count == 0;
@@ -85,36 +79,35 @@ public static class ScenarioReader
     private static Scenario? ReadTree(SectionReader root, WeatherOnce source)
     {
         Reading reading = root.Reading;
-        string title = root.Text("title") ?? "Untitled";
-        SiteSpecification site = PlaceSection.Read(root.Section("place"), assume: !root.Has("stop"));
-        WeatherSection weather = WeatherSection.Read(root.Section("weather"), source, site, panels: root.Has("solar"), needed: !StopsSection.HaveTheirOwnWeather(root));
+        string title = root.Get(ScenarioKeys.Title) ?? "Untitled";
+        SiteSpecification site = PlaceSection.Read(root.Section(PlaceSection.Declared), assume: !root.Has(StopsSection.Declared));
+        WeatherSection weather = WeatherSection.Read(root.Section(WeatherSection.Declared), source, site, panels: root.Has(SolarSection.Declared), needed: !StopsSection.HaveTheirOwnWeather(root));
         IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
-        WeatherSection first = stops.Count > 0 && !root.Has("weather") ? stops[0].Weather : weather;
-        RunSection run = RunSection.Read(root.Section("run"), weather, stops);
-        (GasSpecification gas, Prices prices) = GasSection.Read(root.Section("gas"));
-        IReadOnlyList<CylinderSpecification> written = CylindersSection.Read(root);
-        (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section("arrangement"), written);
-        RegulatorSpecification regulator = RegulatorSection.Read(root.Section("regulator"));
-        SectionReader furnaceSection = root.Section("furnace");
+        WeatherSection first = stops.Count > 0 && !root.Has(WeatherSection.Declared) ? stops[0].Weather : weather;
+        RunSection run = RunSection.Read(root.Section(RunSection.Declared), weather, stops);
+        (GasSpecification gas, Prices prices) = GasSection.Read(root.Section(GasSection.Declared));
+        IReadOnlyList<CylinderSpecification> written = CylinderSection.ReadAll(root);
+        (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section(ArrangementSection.Declared), written);
+        RegulatorSpecification regulator = RegulatorSection.Read(root.Section(RegulatorSection.Declared));
+        SectionReader furnaceSection = root.Section(FurnaceSection.Declared);
         (FurnaceSpecification? furnace, DateTimeOffset? furnaceStops) = FurnaceSection.Read(
             furnaceSection, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
-        ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section("thermostat"));
-        (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section("people"), furnace is not null);
-        CoachSpecification? coach = CoachSection.Read(root.Section("coach"), people_W, people);
-        IReadOnlyList<OtherHeater> heaters = HeaterSection.ReadAll(root.Sections("heater"));
+        ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section(ThermostatSection.Declared));
+        (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section(PeopleSection.Declared), furnace is not null);
+        CoachSpecification? coach = CoachSection.Read(root.Section(CoachSection.Declared), people_W, people);
+        IReadOnlyList<OtherHeater> heaters = HeaterSection.ReadAll(root.Sections(HeaterSection.Declared));
         IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
         IReadOnlyList<ThermalNode> water = WaterSection.Read(root, furnace, coach);
         PowerSpecification? power = PowerSection.Read(root, gas);
-        NightCriteria criteria = VerdictSection.Read(root.Section("verdict"));
+        NightCriteria criteria = VerdictSection.Read(root.Section(VerdictSection.Declared));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
-        FittedFactors? fitted = FitSection.Read(root.Section("fit"));
-        (ErrorSizes errors, double wantedChance_frac) = ChanceSection.Read(root.Section("chance"), fitted);
-        root.Know("option");
+        FittedFactors? fitted = FitSection.Read(root.Section(FitSection.Declared));
+        (ErrorSizes errors, double wantedChance_frac) = ChanceSection.Read(root.Section(ChanceSection.Declared), fitted);
         root.Finish();
         CheckTogether(root, furnace, thermostat, coach, appliances, people_W);
         AppliancesSection.Check(root, appliances, coach);
         IReadOnlyList<SiteSpecification> sites = stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site];
-        PowerSection.Check(reading, power, furnace, sites);
+        PowerSection.Check(furnaceSection, power, furnace, sites);
         CheckGas(root, gas, arrangement);
         CheckPower(reading, sites, cylinders, heaters, appliances);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)
@@ -151,9 +144,29 @@ public static class ScenarioReader
             Errors = errors,
             WantedChance_frac = wantedChance_frac,
         };
-        scenario = TripSections.With(scenario, stops, refills, carries_kg, reading);
+        scenario = WithTrip(scenario, stops, refills, carries_kg, reading);
         FurnaceSection.CheckStop(furnaceSection, scenario);
         return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };
+    }
+
+    // The scenario with its trip and legs; as it is where it has neither stops nor refills.
+    private static Scenario WithTrip(
+        Scenario scenario, IReadOnlyList<ReadStop> stops, IReadOnlyList<ReadRefill> refills, double carries_kg, Reading reading)
+    {
+        Trip whole = stops.Count > 0 ? new Trip { Stops = [.. stops.Select(s => s.Stop)] } : Trip.InOnePlace(scenario);
+        DateTimeOffset from = whole.Stops[0].From, to = whole.Stops[^1].To;
+        foreach (ReadRefill refill in refills)
+        {
+            if (refill.Refill.At < from || refill.Refill.At >= to)
+            {
+                reading.Report(refill.AtPlace, $"the refill at {StopsSection.Shown(refill.Refill.At)} lies outside the {(stops.Count > 0 ? "stops" : "run")}",
+                    $"accepted: from {StopsSection.Shown(from)} to before {StopsSection.Shown(to)}");
+            }
+        }
+        if (stops.Count == 0 && refills.Count == 0)
+            return scenario with { Trip = null };
+        Trip trip = whole with { Refills = [.. refills.Select(r => r.Refill)], Carries_kg = carries_kg };
+        return scenario with { Trip = trip, Legs = trip.Legs(scenario.Rig.Cylinders) };
     }
 
     // What is worked out for propane alone.
@@ -162,9 +175,9 @@ public static class ScenarioReader
         if (!gas.IsMixed)
             return;
         if (arrangement is OpenTogether)
-            root.Report("arrangement", "cylinders open together with a mixed gas, whose vapour would go from one composition into another", "accepted: kind = \"by hand\" or \"changeover\", or propane alone");
-        if (root.Has("refill"))
-            root.Report("refill", "a refill of a mixed gas, which would be mixed with what was left behind", "accepted: propane alone, or no [[refill]]");
+            root.Report(ArrangementSection.Declared, "cylinders open together with a mixed gas, whose vapour would go from one composition into another", "accepted: kind = \"by hand\" or \"changeover\", or propane alone");
+        if (root.Has(RefillsSection.Declared))
+            root.Report(RefillsSection.Declared, "a refill of a mixed gas, which would be mixed with what was left behind", "accepted: propane alone, or no [[refill]]");
     }
 
     private static void CheckTogether(
@@ -173,9 +186,9 @@ public static class ScenarioReader
     {
         Reading reading = root.Reading;
         if (furnace is not null && coach is null)
-            reading.Missing(root.PlaceOf("furnace"), "a furnace without a coach", "accepted: [furnace] together with [coach] and [thermostat]");
+            reading.Missing(root.PlaceOf(FurnaceSection.Declared), "a furnace without a coach", "accepted: [furnace] together with [coach] and [thermostat]");
         if (furnace is not null && thermostat is null)
-            reading.Missing(root.PlaceOf("furnace"), "a furnace without a thermostat", "accepted: [furnace] together with [coach] and [thermostat]");
+            reading.Missing(root.PlaceOf(FurnaceSection.Declared), "a furnace without a thermostat", "accepted: [furnace] together with [coach] and [thermostat]");
         if (furnace is null && draws.Count == 0)
             reading.Warn($"neither a [furnace] nor a [[draw]]: nothing draws gas");
         if (coach is null && draws.Any(d => d is ConstantDraw { WarmsCoach_frac: > 0 }))

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Weather;
 
@@ -8,18 +9,21 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>A scenario to begin with: commented, complete, and marked as invented.</summary>
 public static class StarterScenario
 {
-    /// <summary>The weather file that <see cref="Text(string)"/> names unless told otherwise.</summary>
+    /// <summary>The weather file that <see cref="Text(string)"/> names unless another is asked for.</summary>
     public const string WeatherFile = "weather.csv";
 
     private static readonly DateTimeOffset FirstHour = new(2025, 1, 14, 12, 0, 0, TimeSpan.FromHours(-7));
     private const int Hours = 72;
+
+    // Where the comments begin.
+    private const int CommentColumn = 32;
 
     /// <summary>The scenario.</summary>
     /// <param name="weatherFile">The weather file it names.</param>
     public static string Text(string weatherFile = WeatherFile)
     {
         ArgumentException.ThrowIfNullOrEmpty(weatherFile);
-        return Template.Replace("WEATHER_FILE", weatherFile.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal), StringComparison.Ordinal);
+        return Commented().Replace("WEATHER_FILE", weatherFile.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     /// <summary>Three days of invented cold weather, as CSV.</summary>
@@ -47,6 +51,29 @@ public static class StarterScenario
         return weatherPath;
     }
 
+    // The template with the comments and defaults that the keys' declarations have.
+    private static string Commented()
+    {
+        StringBuilder text = new();
+        ScenarioSection section = ScenarioKeys.Root;
+        foreach (string line in Template.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n'))
+        {
+            if (line.StartsWith('['))
+                section = ScenarioKeys.All.FirstOrDefault(s => s.Name == line.Trim('[', ']')).Section ?? section;
+            bool hasComment = line.EndsWith(CommentMark, StringComparison.Ordinal);
+            string shown = hasComment ? line[..^CommentMark.Length] : line;
+            if (shown.EndsWith(DefaultMark, StringComparison.Ordinal))
+                shown = $"{shown[..^DefaultMark.Length]}\"{KeyOf(section, line).DefaultShown}\"";
+            if (hasComment)
+                shown = $"{shown.PadRight(CommentColumn)}# {KeyOf(section, line).Comment}";
+            text.Append(shown).Append('\n');
+        }
+        return text.ToString();
+    }
+
+    private static ScenarioKey KeyOf(ScenarioSection section, string line)
+        => section.Keys.First(k => k.Name == line.TrimStart('#', ' ').Split(' ')[0]);
+
     // A daily swing of 7 K about a mean that falls 4 K a day; coldest at 07:00, some wind by day.
     private static WeatherRow Row(int hour)
     {
@@ -59,6 +86,9 @@ public static class StarterScenario
         return new WeatherRow(time, air_C + 273.15, wind, air_C - 3 + 273.15, sun, 0.25);
     }
 
+    // A line that ends in the mark of a comment gets the key's; one that ends in the mark of a default gets that.
+    private const string CommentMark = " #", DefaultMark = "DEFAULT";
+
     private const string Template = """
         # A ColdSim scenario. Every quantity is a text with its unit, in either system: "20 lb" or "9 kg".
         # Lines that begin with # are comments; those with a value show what is taken when the line is left out.
@@ -69,34 +99,34 @@ public static class StarterScenario
         [place]
         name = "An invented trailhead"
         elevation = "5,300 ft"
-        latitude = 44.5                 # degrees, north positive
-        longitude = -110.5              # degrees, east positive
+        latitude = 44.5 #
+        longitude = -110.5 #
 
         [weather]
-        file = "WEATHER_FILE"           # beside this file; its columns are described in docs/weather-csv.md
+        file = "WEATHER_FILE" #
 
         [run]
         start = 2025-01-14T16:00:00-07:00
         nights = 3
 
         [cylinder]
-        size = "20 lb"                  # or water_capacity and diameter from the plate
-        left = "80 %"                   # of the legal filling; or a mass, such as "12 lb"
+        size = "20 lb" #
+        left = "80 %" #
 
         [cylinder.surroundings]
-        wind_shelter = 0.3              # part of the weather's wind that reaches it: 1 in the open, 0 in a closed box
-        sky_view = 0.5                  # part of the sky it sees
-        sun_exposure = 0                # part of the sun that reaches it
+        wind_shelter = 0.3 #
+        sky_view = 0.5 #
+        sun_exposure = 0 #
 
         [regulator]
         rated_flow = "160,000 BTU/h"
         rated_inlet = "30 psi"
-        # set_point = "11 inH2O"
+        # set_point = DEFAULT
 
         [furnace]
-        input = "25,000 BTU/h"          # from the plate
+        input = "25,000 BTU/h" #
         efficiency = "77 %"
-        # altitude = "fixed orifice"    # or "code percentage"
+        # altitude = DEFAULT #
 
         [thermostat]
         day = "20 °C"
@@ -113,7 +143,7 @@ public static class StarterScenario
         length = "24 ft"
         width = "8 ft"
         grade = "ordinary"
-        gains = "60 W"                  # lamps, refrigerator, and other things that always run; people come on top
+        gains = "60 W" #
 
         # Other gas, at a known rate:
         # [[draw]]

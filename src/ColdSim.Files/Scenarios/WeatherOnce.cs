@@ -3,7 +3,7 @@ using ColdSim.Files.Weather.Formats;
 
 namespace ColdSim.Files.Scenarios;
 
-/// <summary>Reads a weather file once, however many options stand under the same weather; how it is read no option may change.</summary>
+/// <summary>Reads a weather file once, however many options have the same weather; how it is read no option may change.</summary>
 internal sealed class WeatherOnce(IWeatherSource source)
 {
     private readonly Dictionary<string, (WeatherResult? Weather, string Shown)> _read = [];

@@ -190,14 +190,14 @@ internal sealed class TomlTree
             IntegerValueSyntax whole => new TomlNumber(place, whole.Value, true, whole.Value.ToString(CultureInfo.InvariantCulture)),
             FloatValueSyntax number => new TomlNumber(place, number.Value, false, number.Value.ToString(CultureInfo.InvariantCulture)),
             BooleanValueSyntax flag => new TomlFlag(place, flag.Value),
-            DateTimeValueSyntax moment => Moment(place, moment.Value),
+            DateTimeValueSyntax time => DateOrTime(place, time.Value),
             ArraySyntax list => new TomlList(place, [.. list.Items.Select(i => Value(i.Value, place, name))]),
             InlineTableSyntax table => Inline(table, place, name),
             _ => new TomlBroken(place),
         };
     }
 
-    private static TomlMoment Moment(TextPlace place, TomlDateTime value) => new(
+    private static TomlDateOrTime DateOrTime(TextPlace place, TomlDateTime value) => new(
         place,
         value.DateTime,
         value.Kind is TomlDateTimeKind.OffsetDateTimeByZ or TomlDateTimeKind.OffsetDateTimeByNumber,

@@ -25,10 +25,10 @@ internal sealed record TomlFlag(TextPlace Place, bool Value) : TomlValue(Place)
     public override string Kind => "true or false";
 }
 
-/// <summary>A date, a time or both; <paramref name="Offset"/> says whether an offset from UTC is written.</summary>
-internal sealed record TomlMoment(TextPlace Place, DateTimeOffset Value, bool Offset, bool Date, bool Time) : TomlValue(Place)
+/// <summary>A date, a time or both; what of them is written is said by the flags.</summary>
+internal sealed record TomlDateOrTime(TextPlace Place, DateTimeOffset Value, bool HasOffset, bool HasDate, bool HasTime) : TomlValue(Place)
 {
-    public override string Kind => (Date, Time) switch
+    public override string Kind => (HasDate, HasTime) switch
     {
         (true, true) => "a date and time",
         (true, false) => "a date",

@@ -262,23 +262,6 @@ public class ScenarioReaderTests
     }
 
     [Fact]
-    public void The_page_knows_every_key_and_its_limits_and_no_other()
-    {
-        ScenarioReader.Read(string.Join('\n', ExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading reading);
-        ScenarioReader.Read(string.Join('\n', TripExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading trip);
-        reading.Vocabulary.UnionWith(trip.Vocabulary);
-        reading.Limits.UnionWith(trip.Limits);
-        ScenarioReader.Read(string.Join('\n', AppliancesExampleLines()), "page", new Fixtures.OneFile("weather.csv", StarterScenario.WeatherText()), out Reading appliances);
-        reading.Vocabulary.UnionWith(appliances.Vocabulary);
-        reading.Limits.UnionWith(appliances.Limits);
-        Dictionary<(string Section, string Key), string> rows = PageRows();
-        HashSet<string> sections = [.. reading.Vocabulary.Select(v => v.Section)];
-        HashSet<(string, string)> keys = [.. reading.Vocabulary.Where(v => !sections.Contains(v.Section.Length == 0 ? v.Key : $"{v.Section}.{v.Key}")).Select(v => (v.Section, v.Key))];
-        Assert.Equal(keys.Order(), rows.Keys.Order());
-        Assert.All(reading.Limits, l => Assert.Contains($"{l.Low} to {l.High}", rows[(l.Section, l.Key)], StringComparison.Ordinal));
-    }
-
-    [Fact]
     public void One_key_can_be_changed_and_the_rest_stays()
     {
         string text = Fixtures.Least + "   # the small one\n";
@@ -289,20 +272,6 @@ public class ScenarioReaderTests
         Assert.Equal(StandardSize.Find("30 lb")!.LegalFill_kg / 2, scenario.Rig.Cylinders[0].Contents_kg, 12);
         Assert.Equal(1, scenario.Nights);
         Assert.Contains("# the small one", added, StringComparison.Ordinal);
-    }
-
-    private static Dictionary<(string, string), string> PageRows()
-    {
-        Dictionary<(string, string), string> rows = [];
-        string? section = null;
-        foreach (string line in DocPage.Lines("scenario.md"))
-        {
-            if (line.StartsWith("## ", StringComparison.Ordinal))
-                section = line == "## Top level" ? "" : line.Contains('[', StringComparison.Ordinal) ? line[3..].Trim('`', '[', ']') : null;
-            else if (section is not null && line.StartsWith("| `", StringComparison.Ordinal))
-                rows.Add((section, line.Split('`')[1]), line);
-        }
-        return rows;
     }
 
     private static CoachSpecification Coach(string coach) => Good(Fixtures.Least + Furnace + "\n" + coach).Rig.Coach!;

@@ -1,20 +1,41 @@
-using System.Globalization;
 using ColdSim.Files.Quantities;
-using ColdSim.Files.Toml;
-using ColdSim.Model;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Appliances;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary>The keys that every burner beside the furnace has: its name, its plate, the pressures it needs.</summary>
+/// <summary>The keys that every burner beside the furnace has.</summary>
 internal static class ApplianceKeys
 {
-    private static readonly QuantityKey FullPressure = new("full_pressure", Dimension.Pressure, "100 Pa", "10 kPa");
-    private static readonly QuantityKey MinimumPressure = new("minimum_pressure", Dimension.Pressure, "0 Pa", "10 kPa");
+    /// <summary>From what the name of all that takes gas must differ.</summary>
+    public const string AnotherName = "another than all that takes gas";
 
-    /// <summary>What it is called: its own name, or its kind, with a number from the second on.</summary>
-    public static string Name(SectionReader section, string kind, int number)
-        => section.Text("name") ?? (number == 1 ? kind : string.Create(CultureInfo.InvariantCulture, $"{kind} {number}"));
+    private static readonly ConstantDraw Usual = new() { Name = "", Input_W = 0 };
+
+    private static readonly QuantityKey FullPressure = Full("delivery pressure from which its input is full");
+
+    private static readonly QuantityKey MinimumPressure = Minimum("below it, its flame is lost; of several the one with the highest starves first");
+
+    private static readonly ChoiceKey<AltitudeRule> Altitude = new(
+        "altitude", Usual.Altitude, "how altitude lowers the input",
+        ("fixed orifice", AltitudeRule.FixedOrifice), ("code percentage", AltitudeRule.CodePercentage));
+
+    /// <summary>Whether it stops without 12 V.</summary>
+    public static readonly FlagKey NeedsPower = new("needs_power", true, "whether its board stops it without 12 V");
+
+    /// <summary>When it may burn.</summary>
+    public static readonly SpansKey Hours = new("hours", KeyDefault.Of("always"), "when it may burn");
+
+    /// <summary>The pressures and the rule for altitude, which are last in every kind's list.</summary>
+    public static IReadOnlyList<ScenarioKey> Plate { get; } = [FullPressure, MinimumPressure, Altitude];
+
+    /// <summary>A key for the pressure at which something takes its full gas.</summary>
+    public static QuantityKey Full(string meaning)
+        => new("full_pressure", Dimension.Pressure, "100 Pa", "10 kPa", KeyDefault.Of(Usual.FullPressure_Pa, "inH2O"), meaning);
+
+    /// <summary>A key for the pressure below which something stops.</summary>
+    public static QuantityKey Minimum(string meaning)
+        => new("minimum_pressure", Dimension.Pressure, "0 Pa", "10 kPa", KeyDefault.Of(Usual.MinimumPressure_Pa, "inH2O"), meaning);
 
     /// <summary>The appliance with pressures and altitude as written.</summary>
     /// <param name="section">Its table.</param>
@@ -24,31 +45,13 @@ internal static class ApplianceKeys
     {
         appliance = appliance with
         {
-            FullPressure_Pa = section.Get(FullPressure, appliance.FullPressure_Pa),
-            MinimumPressure_Pa = section.Get(MinimumPressure, appliance.MinimumPressure_Pa),
-            Altitude = section.Choice("altitude", ("fixed orifice", AltitudeRule.FixedOrifice), ("code percentage", AltitudeRule.CodePercentage))
-                ?? appliance.Altitude,
+            FullPressure_Pa = section.GetOrDefault(FullPressure),
+            MinimumPressure_Pa = section.GetOrDefault(MinimumPressure),
+            Altitude = section.GetOrDefault(Altitude),
         };
         section.Finish();
         if (appliance.MinimumPressure_Pa > appliance.FullPressure_Pa)
-            section.Report(section.Has("minimum_pressure") ? "minimum_pressure" : "full_pressure", "the minimum pressure is above the full pressure");
+            section.Report(section.Has(MinimumPressure) ? MinimumPressure : FullPressure, "the minimum pressure is above the full pressure");
         return appliance;
-    }
-
-    /// <summary>Spans of which there must be at least one; none would mean always.</summary>
-    public static IReadOnlyList<ClockWindow> Needed(SectionReader section, string key, string accepted)
-    {
-        if (!section.Has(key))
-            section.Lacks(key, accepted);
-        else if (section.Value(key) is TomlList { Items.Count: 0 })
-            section.Report(key, $"'{key}' is empty", accepted);
-        return section.Spans(key) ?? [];
-    }
-
-    /// <summary>Says what was taken for a key that is not there.</summary>
-    public static void Assume(SectionReader section, string name, string key, FormattableString taken)
-    {
-        if (!section.Has(key))
-            section.Reading.Assume($"{name}: {key} not given, taken as {taken.ToString(CultureInfo.InvariantCulture)}");
     }
 }

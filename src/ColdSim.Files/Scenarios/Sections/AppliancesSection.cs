@@ -1,3 +1,4 @@
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Gas;
@@ -7,26 +8,31 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary>Every burner beside the furnace, kind by kind.</summary>
 internal static class AppliancesSection
 {
-    private static readonly string[] Kinds = ["draw", "refrigerator", "water_heater", "on_demand_heater", "cooker", "catalytic_heater"];
+    private static readonly (ScenarioSection Declared, TextKey Name)[] Kinds =
+    [
+        (DrawSection.Declared, DrawSection.Name), (RefrigeratorSection.Declared, RefrigeratorSection.Name), (WaterHeaterSection.Declared, WaterHeaterSection.Name),
+        (OnDemandHeaterSection.Declared, OnDemandHeaterSection.Name), (CookerSection.Declared, CookerSection.Name),
+        (CatalyticHeaterSection.Declared, CatalyticHeaterSection.Name),
+    ];
 
     // They take gas too, and are called what they are.
-    private static readonly string[] Nameless = ["furnace", "generator"];
+    private static readonly ScenarioSection[] Nameless = [FurnaceSection.Declared, GeneratorSection.Declared];
 
     /// <summary>Reads them all.</summary>
     /// <param name="root">The scenario.</param>
     /// <param name="gas">The gas, for draws by mass.</param>
     public static IReadOnlyList<GasAppliance> Read(SectionReader root, GasSpecification gas)
     {
-        Dictionary<string, IReadOnlyList<SectionReader>> of = Kinds.ToDictionary(k => k, root.Sections);
-        OwnNames names = new([.. Kinds.SelectMany(k => of[k])], "appliance", [.. Nameless.Where(root.Has)]);
+        Dictionary<ScenarioSection, IReadOnlyList<SectionReader>> of = Kinds.ToDictionary(k => k.Declared, k => root.Sections(k.Declared));
+        OwnNames names = new(Kinds.SelectMany(k => of[k.Declared].Select(s => (s, k.Name))), "appliance", [.. Nameless.Where(root.Has).Select(n => n.Name)]);
         return
         [
-            .. of["draw"].Select((s, i) => DrawSection.Read(s, gas, i + 1, names)),
-            .. of["refrigerator"].Select((s, i) => RefrigeratorSection.Read(s, i + 1, names)),
-            .. of["water_heater"].Select((s, i) => WaterHeaterSection.Read(s, i + 1, names)),
-            .. of["on_demand_heater"].Select((s, i) => OnDemandHeaterSection.Read(s, i + 1, names)),
-            .. CookerSection.ReadAll(of["cooker"], names),
-            .. of["catalytic_heater"].Select((s, i) => CatalyticHeaterSection.Read(s, i + 1, names)),
+            .. of[DrawSection.Declared].Select((s, i) => DrawSection.Read(s, gas, i + 1, names)),
+            .. of[RefrigeratorSection.Declared].Select((s, i) => RefrigeratorSection.Read(s, i + 1, names)),
+            .. of[WaterHeaterSection.Declared].Select((s, i) => WaterHeaterSection.Read(s, i + 1, names)),
+            .. of[OnDemandHeaterSection.Declared].Select((s, i) => OnDemandHeaterSection.Read(s, i + 1, names)),
+            .. CookerSection.ReadAll(of[CookerSection.Declared], names),
+            .. of[CatalyticHeaterSection.Declared].Select((s, i) => CatalyticHeaterSection.Read(s, i + 1, names)),
         ];
     }
 
@@ -38,7 +44,10 @@ internal static class AppliancesSection
         foreach (GasAppliance appliance in appliances)
         {
             if (appliance is CatalyticHeater { OwnThermostat: not null })
-                root.Reading.Missing(root.PlaceOf("catalytic_heater"), $"{appliance.Name}: a set_point without a [coach] whose air it could keep", "accepted: hours, or a [coach]");
+            {
+                root.Reading.Missing(
+                    root.PlaceOf(CatalyticHeaterSection.Declared), $"{appliance.Name}: a set_point without a [coach] whose air it could keep", "accepted: hours, or a [coach]");
+            }
             else if (appliance is not ConstantDraw && appliance.WarmsCoach_frac > 0)
                 root.Reading.Warn($"{appliance.Name} warms the air, and there is no [coach]");
         }

@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
@@ -8,12 +9,6 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[arrangement]</c>: how several cylinders are connected, and in which order they are used.</summary>
 internal static class ArrangementSection
 {
-    private static readonly QuantityKey NoticedAfter = new("noticed_after", Dimension.Duration, "0 s", "24 h");
-    private static readonly QuantityKey BetweenWalks = new("between_walks", Dimension.Duration, "0 s", "24 h");
-    private static readonly QuantityKey ReserveSetting = new("reserve_setting", Dimension.Pressure, "5 kPa", "150 kPa");
-    private static readonly QuantityKey ReserveDroop = new("reserve_droop", Dimension.Pressure, "0.5 kPa", "50 kPa");
-    private static readonly QuantityKey MeetingTime = new("meeting_time", Dimension.Duration, "120 s", "2 h");
-
     private enum Kind
     {
         ByHand,
@@ -21,56 +16,88 @@ internal static class ArrangementSection
         Together,
     }
 
+    private static readonly OneAtATime UsualByHand = new();
+    private static readonly AutomaticChangeover UsualChangeover = new();
+
+    private static readonly ChoiceKey<Kind> KindKey = new(
+        "kind", Kind.ByHand, "one open at a time; two on an automatic changeover; all valves open on one manifold",
+        ("by hand", Kind.ByHand), ("changeover", Kind.Changeover), ("together", Kind.Together))
+    {
+        Assumed = "arrangement: kind not given, taken as one open at a time, changed {value} in the order written",
+    };
+
+    private static readonly ItemsKey Order = new(
+        "order", ItemForms.Whole | ItemForms.Text, KeyDefault.Of("as written"),
+        "in which order they are used; the first is the open one, or the service side")
+    {
+        IsList = true,
+        Form = "list of numbers or names",
+        Accepts = "every cylinder once",
+        Such = "[2, 1]",
+    };
+
+    private static readonly QuantityKey NoticedAfter = new(
+        "noticed_after", Dimension.Duration, "0 s", "24 h", KeyDefault.Of(UsualByHand.NoticedAfter_s, "min"),
+        "by hand: gas short for so long, somebody is at the cylinders") { Assumed = ScenarioKey.NotGiven };
+
+    private static readonly QuantityKey BetweenWalks = new(
+        "between_walks", Dimension.Duration, "0 s", "24 h", KeyDefault.Of(UsualByHand.BetweenWalks_s, "h"),
+        "by hand: how long a cylinder just opened is given before somebody walks out again");
+
+    private static readonly SpansKey NobodyGetsUp = new(
+        "nobody_gets_up", KeyDefault.None, "by hand: hours in which nobody walks out; the change waits for their end");
+
+    private static readonly QuantityKey ReserveSetting = new(
+        "reserve_setting", Dimension.Pressure, "5 kPa", "150 kPa", KeyDefault.Of(UsualChangeover.ReserveSetting_Pa, "psi"),
+        "changeover: pressure between the stages that the reserve side holds") { Assumed = ScenarioKey.NotGiven + " between the stages" };
+
+    private static readonly QuantityKey ReserveDroop = new(
+        "reserve_droop", Dimension.Pressure, "0.5 kPa", "50 kPa", KeyDefault.Of(UsualChangeover.ReserveDroop_Pa, "psi"),
+        "changeover: rise from there to shut, fall to wide open");
+
+    private static readonly QuantityKey MeetingTime = new(
+        "meeting_time", Dimension.Duration, "120 s", "2 h", KeyDefault.Of(new OpenTogether().MeetingTime_s, "min"),
+        "together: time constant with which pressures that differ meet");
+
     // Which keys go with which kind; another kind's would be silently without effect.
-    private static readonly (string Key, Kind Kind)[] Belongs =
+    private static readonly (ScenarioKey Key, Kind Kind)[] Belongs =
     [
-        ("noticed_after", Kind.ByHand), ("between_walks", Kind.ByHand), ("nobody_gets_up", Kind.ByHand),
-        ("reserve_setting", Kind.Changeover), ("reserve_droop", Kind.Changeover), ("meeting_time", Kind.Together),
+        (NoticedAfter, Kind.ByHand), (BetweenWalks, Kind.ByHand), (NobodyGetsUp, Kind.ByHand),
+        (ReserveSetting, Kind.Changeover), (ReserveDroop, Kind.Changeover), (MeetingTime, Kind.Together),
     ];
 
-    private static readonly (string Word, Kind Value)[] Words =
-        [("by hand", Kind.ByHand), ("changeover", Kind.Changeover), ("together", Kind.Together)];
+    public static readonly ScenarioSection Declared = new(
+        "arrangement", TableForm.One, "how several cylinders are connected, and in which order they are used",
+        [KindKey, Order, NoticedAfter, BetweenWalks, NobodyGetsUp, ReserveSetting, ReserveDroop, MeetingTime]);
 
     /// <summary>The arrangement, and the cylinders in the order in which they are used.</summary>
     public static (CylinderArrangement Arrangement, IReadOnlyList<CylinderSpecification> Cylinders) Read(
         SectionReader section, IReadOnlyList<CylinderSpecification> cylinders)
     {
-        Kind? written = section.Choice("kind", Words);
-        Kind kind = written ?? Kind.ByHand;
-        OneAtATime byHand = new();
-        AutomaticChangeover changeover = new();
-        OpenTogether together = new();
-        byHand = byHand with
+        Kind kind = section.GetOrDefault(KindKey);
+        OneAtATime byHand = new()
         {
-            NoticedAfter_s = section.Get(NoticedAfter, byHand.NoticedAfter_s),
-            BetweenWalks_s = section.Get(BetweenWalks, byHand.BetweenWalks_s),
-            NobodyGetsUp = section.Spans("nobody_gets_up") ?? byHand.NobodyGetsUp,
+            NoticedAfter_s = section.GetOrDefault(NoticedAfter),
+            BetweenWalks_s = section.GetOrDefault(BetweenWalks),
+            NobodyGetsUp = section.Get(NobodyGetsUp) ?? UsualByHand.NobodyGetsUp,
         };
-        changeover = changeover with
+        AutomaticChangeover changeover = new()
         {
-            ReserveSetting_Pa = section.Get(ReserveSetting, changeover.ReserveSetting_Pa),
-            ReserveDroop_Pa = section.Get(ReserveDroop, changeover.ReserveDroop_Pa),
+            ReserveSetting_Pa = section.GetOrDefault(ReserveSetting),
+            ReserveDroop_Pa = section.GetOrDefault(ReserveDroop),
         };
-        together = together with { MeetingTime_s = section.Get(MeetingTime, together.MeetingTime_s) };
+        OpenTogether together = new() { MeetingTime_s = section.GetOrDefault(MeetingTime) };
         IReadOnlyList<CylinderSpecification> ordered = Ordered(section, cylinders);
         section.Finish();
-        foreach ((string key, Kind with) in Belongs)
-        {
-            if (section.Has(key) && with != kind)
-                section.Report(key, $"'{key}' has no effect with kind = \"{WordOf(kind)}\"", $"accepted with kind = \"{WordOf(with)}\"");
-        }
+        CheckKind(section, kind, cylinders.Count);
         if (changeover.ReserveDroop_Pa >= changeover.ReserveSetting_Pa)
-            section.Report("reserve_droop", "the reserve side's droop is not below its setting");
-        if (kind == Kind.Changeover && cylinders.Count is not (0 or 2))
-            section.Report("kind", FormattableString.Invariant($"a changeover with {cylinders.Count} cylinder{(cylinders.Count == 1 ? "" : "s")}"), "accepted: two [[cylinder]]");
-        if (kind == Kind.Together && cylinders.Count == 1)
-            section.Report("kind", "one cylinder open together with no other", "accepted: two or more [[cylinder]]");
-        if (cylinders.Count > 1 && !section.Has("kind"))
-            section.Reading.Assume($"arrangement: kind not given, taken as one open at a time, changed by hand in the order written");
-        if (cylinders.Count > 1 && kind == Kind.ByHand && !section.Has("noticed_after"))
-            section.Reading.Assume($"arrangement: noticed_after not given, taken as {byHand.NoticedAfter_s / 60:0} min");
-        if (kind == Kind.Changeover && !section.Has("reserve_setting"))
-            section.Reading.Assume($"arrangement: reserve_setting not given, taken as {changeover.ReserveSetting_Pa / 6894.757293168361:0.#} psi between the stages");
+            section.Report(ReserveDroop, "the reserve side's droop is not below its setting");
+        if (cylinders.Count > 1)
+            section.Assume(KindKey, "arrangement");
+        if (cylinders.Count > 1 && kind == Kind.ByHand)
+            section.Assume(NoticedAfter, "arrangement");
+        if (kind == Kind.Changeover)
+            section.Assume(ReserveSetting, "arrangement");
         return (kind switch
         {
             Kind.Changeover => changeover,
@@ -79,11 +106,22 @@ internal static class ArrangementSection
         }, ordered);
     }
 
-    private static string WordOf(Kind kind) => Words.First(w => w.Value == kind).Word;
+    private static void CheckKind(SectionReader section, Kind kind, int cylinders)
+    {
+        foreach ((ScenarioKey key, Kind with) in Belongs)
+        {
+            if (section.Has(key) && with != kind)
+                section.Report(key, $"'{key.Name}' has no effect with kind = \"{KindKey.WordOf(kind)}\"", $"accepted with kind = \"{KindKey.WordOf(with)}\"");
+        }
+        if (kind == Kind.Changeover && cylinders is not (0 or 2))
+            section.Report(KindKey, FormattableString.Invariant($"a changeover with {cylinders} cylinder{(cylinders == 1 ? "" : "s")}"), "accepted: two [[cylinder]]");
+        if (kind == Kind.Together && cylinders == 1)
+            section.Report(KindKey, "one cylinder open together with no other", "accepted: two or more [[cylinder]]");
+    }
 
     private static IReadOnlyList<CylinderSpecification> Ordered(SectionReader section, IReadOnlyList<CylinderSpecification> cylinders)
     {
-        if (section.Value("order") is not { } value || cylinders.Count == 0)
+        if (section.Value(Order) is not { } value || cylinders.Count == 0)
             return cylinders;
         string accepted = "accepted: every cylinder once, by number or name, such as [2, 1]";
         if (value is not TomlList list)
@@ -107,7 +145,7 @@ internal static class ArrangementSection
             }
         }
         if (ordered.Count < cylinders.Count)
-            section.Report("order", "'order' leaves a cylinder out", accepted);
+            section.Report(Order, "'order' leaves a cylinder out", accepted);
         return ordered.Count == cylinders.Count ? [.. ordered.Select(i => cylinders[i])] : cylinders;
     }
 

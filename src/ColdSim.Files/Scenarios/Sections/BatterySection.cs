@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Electrical;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -6,41 +7,76 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[battery]</c>: the bank, by its chemistry and capacity.</summary>
 internal static class BatterySection
 {
-    private static readonly QuantityKey Capacity = new("capacity", Dimension.Charge, "1 Ah", "5,000 Ah");
-    private static readonly QuantityKey Charge = new("charge", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey UsableDepth = new("usable_depth", Dimension.Ratio, "0.05", "1");
-    private static readonly QuantityKey ChargeEfficiency = new("charge_efficiency", Dimension.Ratio, "0.5", "1");
-    private static readonly QuantityKey BulkCurrent = new("bulk_current", Dimension.Current, "0.1 A", "2,000 A");
-    private static readonly QuantityKey Reconnect = new("reconnect", Dimension.Ratio, "0", "0.5");
+    private static readonly KeyDefault ByChemistry = KeyDefault.Of("by chemistry");
+
+    private static readonly BatterySpecification Flooded = BatterySpecification.Of(BatteryChemistry.Flooded, 0);
+
+    private static readonly ChoiceKey<BatteryChemistry> Chemistry = new(
+        "chemistry", KeyDefault.Needed, "what it is made of",
+        ("flooded", BatteryChemistry.Flooded), ("agm", BatteryChemistry.Agm), ("gel", BatteryChemistry.Gel),
+        ("lithium iron phosphate", BatteryChemistry.LithiumIronPhosphate));
+
+    private static readonly QuantityKey Capacity = new(
+        "capacity", Dimension.Charge, "1 Ah", "5,000 Ah", KeyDefault.Needed, "of the whole bank, at the twenty-hour rate");
+
+    private static readonly QuantityKey Charge = new(
+        "charge", Dimension.Ratio, "0", "1", KeyDefault.Called(Flooded.InitialCharge_frac, "full"), "state of charge at the start")
+    {
+        Assumed = "battery: charge at the start not given, taken as {value}",
+    };
+
+    private static readonly QuantityKey UsableDepth = new(
+        "usable_depth", Dimension.Ratio, "0.05", "1", KeyDefault.Of("0.5, lithium 0.9"),
+        "part of what it can give at its temperature that is used before voltage counts as gone")
+    {
+        Assumed = "battery: {value} of what it can give is used before voltage counts as gone",
+    };
+
+    private static readonly NumberKey Peukert = new("peukert", 1, 1.6, ByChemistry, "Peukert's exponent");
+
+    private static readonly QuantityKey ChargeEfficiency = new(
+        "charge_efficiency", Dimension.Ratio, "0.5", "1", ByChemistry, "charge stored per charge sent in");
+
+    private static readonly QuantityKey BulkCurrent = new(
+        "bulk_current", Dimension.Current, "0.1 A", "2,000 A", ByChemistry, "most it takes while it is warm and far from full");
+
+    private static readonly ChoiceKey<bool> Stands = new(
+        "stands", Flooded.Inside, "whose air it has the temperature of", ("inside", true), ("outside", false))
+    {
+        Assumed = "battery: where it stands not given, taken as {value} the coach",
+    };
+
+    private static readonly QuantityKey Reconnect = new(
+        "reconnect", Dimension.Ratio, "0", "0.5", KeyDefault.Of(Flooded.Reconnect_frac, ""),
+        "charge above the flat one, of the capacity, at which voltage is back");
+
+    public static readonly ScenarioSection Declared = new(
+        "battery", TableForm.One, "the battery bank, by its chemistry and capacity",
+        [Chemistry, Capacity, Charge, UsableDepth, Peukert, ChargeEfficiency, BulkCurrent, Stands, Reconnect]);
 
     public static BatterySpecification Read(SectionReader section)
     {
-        BatteryChemistry? chemistry = section.Choice(
-            "chemistry", ("flooded", BatteryChemistry.Flooded), ("agm", BatteryChemistry.Agm), ("gel", BatteryChemistry.Gel),
-            ("lithium iron phosphate", BatteryChemistry.LithiumIronPhosphate));
-        if (section.Present && !section.Has("chemistry"))
-            section.Lacks("chemistry", "accepted: \"flooded\", \"agm\", \"gel\", \"lithium iron phosphate\"");
+        BatteryChemistry? chemistry = section.Get(Chemistry);
+        if (section.Present && !section.Has(Chemistry))
+            section.Lacks(Chemistry, "accepted: " + Chemistry.Accepted);
         double capacity_C = section.Present ? section.Require(Capacity) : section.Get(Capacity, double.NaN);
         BatterySpecification usual = BatterySpecification.Of(chemistry ?? BatteryChemistry.Flooded, capacity_C * NominalVoltage.Bus_V);
         BatterySpecification battery = usual with
         {
-            InitialCharge_frac = section.Get(Charge, usual.InitialCharge_frac),
+            InitialCharge_frac = section.GetOrDefault(Charge),
             UsableDepth_frac = section.Get(UsableDepth, usual.UsableDepth_frac),
-            PeukertExponent = section.Number("peukert", 1, 1.6) ?? usual.PeukertExponent,
+            PeukertExponent = section.Get(Peukert) ?? usual.PeukertExponent,
             ChargeEfficiency_frac = section.Get(ChargeEfficiency, usual.ChargeEfficiency_frac),
             BulkRate_1_h = section.Get(BulkCurrent) is { } bulk_A ? bulk_A * 3600 / capacity_C : usual.BulkRate_1_h,
-            Inside = section.Choice("stands", ("inside", true), ("outside", false)) ?? usual.Inside,
-            Reconnect_frac = section.Get(Reconnect, usual.Reconnect_frac),
+            Inside = section.GetOrDefault(Stands),
+            Reconnect_frac = section.GetOrDefault(Reconnect),
         };
         section.Finish();
         if (!section.Present)
             return battery;
-        if (!section.Has("charge"))
-            section.Reading.Assume($"battery: charge at the start not given, taken as full");
-        if (!section.Has("usable_depth"))
-            section.Reading.Assume($"battery: {usual.UsableDepth_frac * 100:0} % of what it can give is used before voltage counts as gone");
-        if (!section.Has("stands"))
-            section.Reading.Assume($"battery: where it stands not given, taken as inside the coach");
+        section.Assume(Charge, "battery");
+        section.Assume(UsableDepth, "battery", $"{usual.UsableDepth_frac * 100:0} %");
+        section.Assume(Stands, "battery");
         return battery with { LastRate_1_h = Math.Min(battery.LastRate_1_h, battery.BulkRate_1_h) };
     }
 }

@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Blanket;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -6,49 +7,72 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[cylinder.blanket]</c>: an electric blanket around a cylinder.</summary>
 internal static class BlanketSection
 {
-    private static readonly QuantityKey Power = new("power", Dimension.Power, "0 W", "2 kW");
-    private static readonly QuantityKey On = new("on", Dimension.Temperature, "-20 °C", "40 °C");
-    private static readonly QuantityKey Off = new("off", Dimension.Temperature, "-20 °C", "45 °C");
-    private static readonly QuantityKey Coverage = new("coverage", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey Insulation = new("insulation", Dimension.ThermalInsulance, "0 m²K/W", "10 m²K/W");
+    private static readonly BlanketSpecification Usual = new() { Power_W = 0 };
+
+    private static readonly QuantityKey Power = new("power", Dimension.Power, "0 W", "2 kW", KeyDefault.Needed, "while it is on");
+
+    private static readonly QuantityKey On = new(
+        "on", Dimension.Temperature, "-20 °C", "40 °C", KeyDefault.Of(Usual.On_K, "°C"), "its thermostat switches on here")
+    {
+        Assumed = "{who}: blanket thermostat not given, taken as on at {value}",
+    };
+
+    private static readonly QuantityKey Off = new(
+        "off", Dimension.Temperature, "-20 °C", "45 °C", KeyDefault.Of(Usual.Off_K, "°C"), "and off here");
+
+    private static readonly QuantityKey Coverage = new(
+        "coverage", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.Coverage_frac, ""), "part of the wall that it covers, the same from bottom to top")
+    {
+        Assumed = "{who}: blanket coverage not given, taken as {value} of the wall",
+    };
+
+    private static readonly QuantityKey Insulation = new(
+        "insulation", Dimension.ThermalInsulance, "0 m²K/W", "10 m²K/W", KeyDefault.Of(Usual.Insulation_m2K_W, "m²K/W"), "outside its element")
+    {
+        Assumed = "{who}: blanket insulation not given, taken as {value}",
+    };
+
+    private static readonly ChoiceKey<BlanketSupply> Supply = new(
+        "supply", Usual.Supply, "what it runs on; shore power is there where `[place]` has `hookup`",
+        ("12 V", BlanketSupply.Battery), ("shore", BlanketSupply.ShorePower))
+    {
+        Assumed = "{who}: blanket supply not given, taken as the {value} battery",
+    };
+
+    private static readonly SpansKey Hours = new("hours", KeyDefault.Of("always"), "when it has power");
+
+    private static readonly FlagKey StuckOn = new("stuck_on", Usual.StuckOn, "a thermostat that has failed: it heats whenever it has power");
+
+    public static readonly ScenarioSection Declared = new(
+        "blanket", TableForm.One, "an electric blanket around a cylinder", [Power, On, Off, Coverage, Insulation, Supply, Hours, StuckOn]);
 
     public static BlanketSpecification? Read(SectionReader section, string called)
     {
-        BlanketSpecification defaults = new() { Power_W = 0 };
-        bool hasPower = section.Has(Power.Name);
         BlanketSpecification blanket = new()
         {
             Power_W = section.Get(Power, 0),
-            On_K = section.Get(On, defaults.On_K),
-            Off_K = section.Get(Off, defaults.Off_K),
-            Coverage_frac = section.Get(Coverage, defaults.Coverage_frac),
-            Insulation_m2K_W = section.Get(Insulation, defaults.Insulation_m2K_W),
-            Supply = section.Choice("supply", ("12 V", BlanketSupply.Battery), ("shore", BlanketSupply.ShorePower)) ?? defaults.Supply,
-            Hours = section.Spans("hours") ?? defaults.Hours,
-            StuckOn = section.Flag("stuck_on") ?? defaults.StuckOn,
+            On_K = section.GetOrDefault(On),
+            Off_K = section.GetOrDefault(Off),
+            Coverage_frac = section.GetOrDefault(Coverage),
+            Insulation_m2K_W = section.GetOrDefault(Insulation),
+            Supply = section.GetOrDefault(Supply),
+            Hours = section.Get(Hours) ?? Usual.Hours,
+            StuckOn = section.GetOrDefault(StuckOn),
         };
         section.Finish();
         if (!section.Present)
             return null;
-        if (!hasPower)
-            section.Lacks("power", Power.Accepted);
+        if (!section.Has(Power))
+            section.Lacks(Power, Power.Accepted);
         if (blanket.Off_K <= blanket.On_K)
-            section.Report(section.Has("off") ? "off" : "on", "the blanket's thermostat switches off at or below where it switches on", "accepted: off above on");
-        Assume(section, called, defaults);
+            section.Report(section.Has(Off) ? Off : On, "the blanket's thermostat switches off at or below where it switches on", "accepted: off above on");
+        if (!section.Has(Off))
+            section.Assume(On, called, $"{On.DefaultShown} and off at {Off.DefaultShown}");
+        section.Assume(Coverage, called);
+        section.Assume(Insulation, called);
+        section.Assume(Supply, called);
         if (blanket.StuckOn)
             section.Reading.Warn($"{called}: the blanket's thermostat is taken as stuck on; it heats whenever it has power");
         return blanket;
-    }
-
-    private static void Assume(SectionReader section, string called, BlanketSpecification defaults)
-    {
-        if (!section.Has("on") && !section.Has("off"))
-            section.Reading.Assume($"{called}: blanket thermostat not given, taken as on at {defaults.On_K - 273.15:0.#} °C and off at {defaults.Off_K - 273.15:0.#} °C");
-        if (!section.Has("coverage"))
-            section.Reading.Assume($"{called}: blanket coverage not given, taken as {defaults.Coverage_frac:0.##} of the wall");
-        if (!section.Has("insulation"))
-            section.Reading.Assume($"{called}: blanket insulation not given, taken as {defaults.Insulation_m2K_W:0.##} m²K/W");
-        if (!section.Has("supply"))
-            section.Reading.Assume($"{called}: blanket supply not given, taken as the 12 V battery");
     }
 }

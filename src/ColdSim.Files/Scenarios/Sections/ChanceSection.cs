@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Fits;
 
@@ -9,36 +10,69 @@ internal static class ChanceSection
 {
     private const string FromFit = "the error of the scenario's [fit]";
 
-    private static readonly QuantityKey Temperature = new("temperature_error", Dimension.TemperatureDifference, "0 K", "10 K");
-    private static readonly QuantityKey TemperatureGrowth = new("temperature_growth", Dimension.TemperatureDifference, "0 K", "3 K");
-    private static readonly QuantityKey CorrelationTime = new("correlation_time", Dimension.Duration, "1 h", "10 d");
-    private static readonly QuantityKey Wind = new("wind_error", Dimension.Ratio, "0", "1.5");
-    private static readonly QuantityKey HeatLoss = new("heat_loss_error", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey Infiltration = new("infiltration_error", Dimension.Ratio, "0", "1.5");
-    private static readonly QuantityKey Reading = new("reading_error", Dimension.Mass, "0 kg", "50 kg");
-    private static readonly QuantityKey SetPoint = new("set_point_error", Dimension.TemperatureDifference, "0 K", "5 K");
-    private static readonly QuantityKey Wanted = new("wanted", Dimension.Ratio, "0.01", "0.999");
+    private static readonly ErrorSizes Usual = new();
+
+    private static readonly QuantityKey Temperature = new(
+        "temperature_error", Dimension.TemperatureDifference, "0 K", "10 K", KeyDefault.Of(Usual.Temperature.Value, "K"),
+        "of the forecast temperature a day ahead");
+
+    private static readonly QuantityKey TemperatureGrowth = new(
+        "temperature_growth", Dimension.TemperatureDifference, "0 K", "3 K", KeyDefault.Of(Usual.TemperatureGrowth.Value, "K"),
+        "how much that grows for every day further ahead, and shrinks for every day nearer");
+
+    private static readonly QuantityKey CorrelationTime = new(
+        "correlation_time", Dimension.Duration, "1 h", "10 d", KeyDefault.Of(Usual.CorrelationTime.Value, "h"),
+        "time over which an error of the forecast is forgotten to 1/e; the wind's too");
+
+    private static readonly NumberKey Tail = new(
+        "tail", 2.5, 1000, KeyDefault.Of(Usual.Tail.Value), "degrees of freedom of Student's t: the fewer, the more often it is far off");
+
+    private static readonly QuantityKey Wind = new(
+        "wind_error", Dimension.Ratio, "0", "1.5", KeyDefault.Of(Usual.Wind.Value, ""), "of the wind's logarithm");
+
+    private static readonly QuantityKey HeatLoss = new(
+        "heat_loss_error", Dimension.Ratio, "0", "1", KeyDefault.Of("`[fit]`'s, else 0.15"), "of the logarithm of the coach's heat loss");
+
+    private static readonly QuantityKey Infiltration = new(
+        "infiltration_error", Dimension.Ratio, "0", "1.5", KeyDefault.Of("`[fit]`'s, else 0.4"), "of the logarithm of `leakage_area`");
+
+    private static readonly QuantityKey Reading = new(
+        "reading_error", Dimension.Mass, "0 kg", "50 kg", KeyDefault.Of(Usual.Reading.Value, "lb"),
+        "of what is in each cylinder; the latest reading's own where the run starts from a log");
+
+    private static readonly QuantityKey SetPoint = new(
+        "set_point_error", Dimension.TemperatureDifference, "0 K", "5 K", KeyDefault.Of(Usual.SetPoint.Value, "K"), "of both set points");
+
+    private static readonly NumberKey DoorOpenings = new(
+        "door_openings", 0, 500, KeyDefault.Of(Usual.DoorOpenings.Value),
+        "most openings a day beyond those in the heat loss; a member has any number up to it");
+
+    private static readonly QuantityKey Wanted = new(
+        "wanted", Dimension.Ratio, "0.01", "0.999", KeyDefault.Of(0.9, ""), "the chance of holding all nights that is wanted");
+
+    public static readonly ScenarioSection Declared = new(
+        "chance", TableForm.One, "how far off things may be, and the chance that is wanted",
+        [Temperature, TemperatureGrowth, CorrelationTime, Tail, Wind, HeatLoss, Infiltration, Reading, SetPoint, DoorOpenings, Wanted]);
 
     /// <summary>Reads it.</summary>
     /// <param name="section">The table.</param>
-    /// <param name="fit">What a fit found, whose errors stand in where the table says none; or null.</param>
+    /// <param name="fit">What a fit found, whose errors are used where the table has none; or null.</param>
     public static (ErrorSizes Errors, double Wanted_frac) Read(SectionReader section, FittedFactors? fit)
     {
-        ErrorSizes usual = new();
         ErrorSizes errors = new()
         {
-            Temperature = Or(section.Get(Temperature), usual.Temperature),
-            TemperatureGrowth = Or(section.Get(TemperatureGrowth), usual.TemperatureGrowth),
-            CorrelationTime = Or(section.Get(CorrelationTime), usual.CorrelationTime),
-            Tail = Or(section.Number("tail", 2.5, 1000), usual.Tail),
-            Wind = Or(section.Get(Wind), usual.Wind),
-            HeatLoss = Or(section.Get(HeatLoss), Fitted(fit, FitKind.HeatLoss) ?? usual.HeatLoss),
-            Infiltration = Or(section.Get(Infiltration), Fitted(fit, FitKind.Infiltration) ?? usual.Infiltration),
-            Reading = Or(section.Get(Reading), usual.Reading),
-            SetPoint = Or(section.Get(SetPoint), usual.SetPoint),
-            DoorOpenings = Or(section.Number("door_openings", 0, 500), usual.DoorOpenings),
+            Temperature = Or(section.Get(Temperature), Usual.Temperature),
+            TemperatureGrowth = Or(section.Get(TemperatureGrowth), Usual.TemperatureGrowth),
+            CorrelationTime = Or(section.Get(CorrelationTime), Usual.CorrelationTime),
+            Tail = Or(section.Get(Tail), Usual.Tail),
+            Wind = Or(section.Get(Wind), Usual.Wind),
+            HeatLoss = Or(section.Get(HeatLoss), Fitted(fit, FitKind.HeatLoss) ?? Usual.HeatLoss),
+            Infiltration = Or(section.Get(Infiltration), Fitted(fit, FitKind.Infiltration) ?? Usual.Infiltration),
+            Reading = Or(section.Get(Reading), Usual.Reading),
+            SetPoint = Or(section.Get(SetPoint), Usual.SetPoint),
+            DoorOpenings = Or(section.Get(DoorOpenings), Usual.DoorOpenings),
         };
-        double wanted_frac = section.Get(Wanted, 0.9);
+        double wanted_frac = section.GetOrDefault(Wanted);
         section.Finish();
         return (errors, wanted_frac);
     }

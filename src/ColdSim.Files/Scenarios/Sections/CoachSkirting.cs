@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Coach;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -10,17 +11,40 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// </remarks>
 internal sealed class CoachSkirting
 {
-    private static readonly QuantityKey Area = new("area", Dimension.Area, "0.5 m²", "60 m²");
-    private static readonly QuantityKey U = new("u", Dimension.HeatTransferCoefficient, "0.2 W/m²K", "8 W/m²K");
-    private static readonly QuantityKey Ventilation = new("ventilation", Dimension.Conductance, "0 W/K", "200 W/K");
-    private static readonly QuantityKey Ground = new("ground", Dimension.HeatTransferCoefficient, "0 W/m²K", "5 W/m²K");
-    private static readonly QuantityKey GroundTemperature = new("ground_temperature", Dimension.Temperature, "-20 °C", "20 °C");
-
-    // Vinyl skirt with still air inside and films; two air changes an hour of a buffer 0.6 m high; frozen to cool soil.
-    private const double U_W_m2K = 2.9;
+    // Two air changes an hour of a buffer 0.6 m high.
     private const double Ventilation_W_m2K = 0.4;
-    private const double Ground_W_m2K = 0.5;
-    private const double UsualGroundTemperature_K = 273.15;
+
+    private static readonly QuantityKey Area = new("area", Dimension.Area, "0.5 m²", "60 m²", KeyDefault.Needed, "of the skirt");
+
+    // Vinyl skirt with still air inside and films.
+    private static readonly QuantityKey U = new(
+        "u", Dimension.HeatTransferCoefficient, "0.2 W/m²K", "8 W/m²K", KeyDefault.Quantity("2.9 W/m²K"), "of the skirt")
+    {
+        Assumed = "coach: u of the skirting not given, taken as {value}",
+    };
+
+    private static readonly QuantityKey Ventilation = new(
+        "ventilation", Dimension.Conductance, "0 W/K", "200 W/K", KeyDefault.Of($"{NumberShown.Of(Ventilation_W_m2K)} W/K per m² of floor"),
+        "air that passes under it")
+    {
+        Assumed = "coach: ventilation of the skirting not given, taken as {value}",
+    };
+
+    private static readonly QuantityKey Ground = new(
+        "ground", Dimension.HeatTransferCoefficient, "0 W/m²K", "5 W/m²K", KeyDefault.Quantity("0.5 W/m²K"), "to the ground, per area of floor")
+    {
+        Assumed = "coach: ground under the skirting not given, taken as {value} of floor",
+    };
+
+    // Frozen to cool soil.
+    private static readonly QuantityKey GroundTemperatureKey = new(
+        "ground_temperature", Dimension.Temperature, "-20 °C", "20 °C", KeyDefault.Quantity("0 °C"), "of the ground")
+    {
+        Assumed = "coach: ground_temperature not given, taken as {value}",
+    };
+
+    public static readonly ScenarioSection Declared = new(
+        "skirting", TableForm.One, "a skirt, which makes a buffer under the floor", [Area, U, Ventilation, Ground, GroundTemperatureKey]);
 
     private readonly CoachSurfaces _surfaces;
     private readonly double _floor_W_K;
@@ -48,25 +72,19 @@ internal sealed class CoachSkirting
     public static CoachSkirting? Read(SectionReader section, CoachSurfaces surfaces)
     {
         double area_m2 = section.Present ? section.Require(Area) : section.Get(Area, double.NaN);
-        double? u = section.Get(U);
-        double? ventilation = section.Get(Ventilation);
-        double? ground = section.Get(Ground);
-        double? temperature = section.Get(GroundTemperature);
+        double u_W_m2K = section.GetOrDefault(U);
+        double ventilation_W_K = section.Get(Ventilation, Ventilation_W_m2K * surfaces.Floor_m2);
+        double ground_W_m2K = section.GetOrDefault(Ground);
+        double ground_K = section.GetOrDefault(GroundTemperatureKey);
         section.Finish();
         if (!section.Present)
             return null;
-        double ventilation_W_K = ventilation ?? (Ventilation_W_m2K * surfaces.Floor_m2);
-        if (!section.Has("u"))
-            section.Reading.Assume($"coach: u of the skirting not given, taken as {U_W_m2K} W/m²K");
-        if (!section.Has("ventilation"))
-            section.Reading.Assume($"coach: ventilation of the skirting not given, taken as {ventilation_W_K:0.#} W/K");
-        if (!section.Has("ground"))
-            section.Reading.Assume($"coach: ground under the skirting not given, taken as {Ground_W_m2K} W/m²K of floor");
-        if (!section.Has("ground_temperature"))
-            section.Reading.Assume($"coach: ground_temperature not given, taken as 0 °C");
+        section.Assume(U, "coach");
+        section.Assume(Ventilation, "coach", $"{ventilation_W_K:0.#} W/K");
+        section.Assume(Ground, "coach");
+        section.Assume(GroundTemperatureKey, "coach");
         if (surfaces.Floor_m2 <= 0)
             section.Reading.Missing(section.Place, "skirting without a floor", "accepted: a [[coach.surface]] of kind = \"floor\"");
-        return new CoachSkirting(surfaces, (area_m2 * (u ?? U_W_m2K)) + ventilation_W_K,
-            (ground ?? Ground_W_m2K) * surfaces.Floor_m2, temperature ?? UsualGroundTemperature_K);
+        return new CoachSkirting(surfaces, (area_m2 * u_W_m2K) + ventilation_W_K, ground_W_m2K * surfaces.Floor_m2, ground_K);
     }
 }

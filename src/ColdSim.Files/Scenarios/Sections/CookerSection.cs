@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Appliances;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -6,11 +7,26 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[[cooker]]</c>: burners of a stove, or an oven, lit at meals.</summary>
 internal static class CookerSection
 {
-    private const double Stove_Btu_h = 7000;
-    private const double Oven_Btu_h = 6500;
-    private const double Btu_h = 0.29307107017222;
+    private const string Stove = "7,000 BTU/h", Oven = "6,500 BTU/h";
 
-    private static readonly QuantityKey Input = new("input", Dimension.Power, "200 W", "10 kW");
+    private static readonly ChoiceKey<bool> IsOven = new("kind", KeyDefault.Needed, "which", ("stove", false), ("oven", true));
+
+    public static readonly TextKey Name = new("name", KeyDefault.Of("\"stove\" or \"oven\""), "what it is called")
+    {
+        Accepts = ApplianceKeys.AnotherName,
+        Such = "left burner",
+    };
+
+    private static readonly QuantityKey Input = new(
+        "input", Dimension.Power, "200 W", "10 kW", KeyDefault.Of($"{Stove} for a stove's burner, {Oven} for an oven"),
+        "of one burner; 5,200 to 9,000 and 6,000 to 7,500 BTU/h are common") { Assumed = ScenarioKey.NotGiven + " a burner" };
+
+    private static readonly WholeKey Burners = new("burners", 1, 6, KeyDefault.Of(1), "how many are lit at a meal") { Assumed = ScenarioKey.NotGiven };
+
+    private static readonly SpansKey Meals = new("meals", KeyDefault.Needed, "when it is lit");
+
+    public static readonly ScenarioSection Declared = new(
+        "cooker", TableForm.Many, "burners of a stove, or an oven, lit at meals", [IsOven, Name, Input, Burners, Meals, .. ApplianceKeys.Plate]);
 
     /// <summary>Reads them all; stoves and ovens are counted apart.</summary>
     public static IReadOnlyList<Cooker> ReadAll(IReadOnlyList<SectionReader> sections, OwnNames names)
@@ -21,21 +37,20 @@ internal static class CookerSection
 
     private static Cooker Read(SectionReader section, Dictionary<bool, int> counted, OwnNames names)
     {
-        bool oven = section.Choice("kind", ("stove", false), ("oven", true)) ?? false;
-        string kind = oven ? "oven" : "stove";
-        double each_Btu_h = oven ? Oven_Btu_h : Stove_Btu_h;
-        int burners = section.Whole("burners", 1, 6) ?? 1;
+        bool oven = section.Get(IsOven) ?? false;
+        string each = oven ? Oven : Stove;
+        int burners = section.Get(Burners) ?? 1;
         Cooker read = new()
         {
-            Name = names.Of(section, kind, ++counted[oven]),
-            Input_W = burners * section.Get(Input, each_Btu_h * Btu_h),
-            Hours = ApplianceKeys.Needed(section, "meals", "accepted: spans in which it is lit, such as [\"07:00-07:30\", \"18:00-18:45\"]"),
+            Name = names.Of(section, Name, IsOven.WordOf(oven), ++counted[oven]),
+            Input_W = burners * section.Get(Input, Input.Ranges[0].Si(each)),
+            Hours = section.Require(Meals, "accepted: spans in which it is lit, such as [\"07:00-07:30\", \"18:00-18:45\"]"),
         };
-        if (!section.Has("kind"))
-            section.Lacks("kind", "accepted: \"stove\", \"oven\"");
-        ApplianceKeys.Assume(section, read.Name, "input", $"{each_Btu_h:#,0} BTU/h a burner");
+        if (!section.Has(IsOven))
+            section.Lacks(IsOven, "accepted: " + IsOven.Accepted);
+        section.Assume(Input, read.Name, $"{each}");
         if (!oven)
-            ApplianceKeys.Assume(section, read.Name, "burners", $"1");
+            section.Assume(Burners, read.Name);
         return ApplianceKeys.Over(section, read);
     }
 }

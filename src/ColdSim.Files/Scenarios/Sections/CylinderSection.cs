@@ -1,92 +1,151 @@
+using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
+using ColdSim.Model;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary><c>[cylinder]</c>: a common size by name, or one by its plate.</summary>
+/// <summary><c>[cylinder]</c> for one, <c>[[cylinder]]</c> for several: its shell, what is in it, until when it may be filled.</summary>
 internal static class CylinderSection
 {
-    private static readonly QuantityKey WaterByMass = new("water_capacity", Dimension.Mass, "1 kg", "5,000 kg");
-    private static readonly QuantityKey WaterByVolume = new("water_capacity", Dimension.Volume, "1 L", "5,000 L");
-    private static readonly QuantityKey Diameter = new("diameter", Dimension.Length, "10 cm", "3 m");
-    private static readonly QuantityKey Wall = new("wall", Dimension.Length, "0.5 mm", "30 mm");
-    private static readonly QuantityKey WallConductivity = new("wall_conductivity", Dimension.Conductivity, "0.1 W/mK", "400 W/mK");
-    private static readonly QuantityKey MetalMass = new("metal_mass", Dimension.Mass, "0.2 kg", "3,000 kg");
-    private static readonly QuantityKey MetalHeat = new("metal_heat", Dimension.SpecificHeat, "300 J/kgK", "2,000 J/kgK");
-    private static readonly QuantityKey Tare = new("tare", Dimension.Mass, "0.5 kg", "3,500 kg");
-    private static readonly QuantityKey LegalFill = new("legal_fill", Dimension.Mass, "0.3 kg", "2,500 kg");
-    private static readonly QuantityKey StartTemperature = new("temperature", Dimension.Temperature, "-60 °C", "50 °C");
-    private static readonly QuantityKey Relief = new("relief", Dimension.Pressure, "1 MPa", "4 MPa");
-
     // Propane that fills a cylinder at -20 °C to the brim, per mass of water that does.
     private const double BrimfulFraction = 0.55;
+
+    private static readonly CylinderSpecification Usual = new()
+    {
+        Name = "",
+        Volume_m3 = 0,
+        OutsideDiameter_m = 0,
+        MetalMass_kg = 0,
+        Tare_kg = 0,
+        LegalFill_kg = 0,
+        Contents_kg = 0,
+    };
+
+    private static readonly TextKey Name = new("name", KeyDefault.Of("its size"), "what you call it, such as \"left\"") { Accepts = "each another", Such = "left" };
+
+    private static readonly QuantityKey WallConductivity = new(
+        "wall_conductivity", Dimension.Conductivity, "0.1 W/mK", "400 W/mK", KeyDefault.Of(Usual.WallConductivity_W_mK, "W/mK", "steel"), "of the shell");
+
+    private static readonly QuantityKey MetalHeat = new(
+        "metal_heat", Dimension.SpecificHeat, "300 J/kgK", "2,000 J/kgK", KeyDefault.Of(Usual.MetalHeat_J_kgK, "J/kgK", "steel"), "of the shell");
+
+    private static readonly QuantityKey Left = new(
+        "left", [new(Dimension.Ratio, "0 %", "130 %"), new(Dimension.Mass, "0 kg", "2,500 kg")], KeyDefault.Of("full"),
+        "what is in it at the start, liquid and vapour; a ratio is one of `legal_fill`")
+    {
+        Words = ["full"],
+        Assumed = "{who}: left not given, taken as full, {value}",
+        Comment = "of the legal filling; or a mass, such as \"12 lb\"",
+    };
+
+    private static readonly QuantityKey Temperature = new(
+        "temperature", Dimension.Temperature, "-60 °C", "50 °C", KeyDefault.Of("the outside air's"), "at the start")
+    {
+        Assumed = "{who}: temperature at the start not given, taken as {value}",
+    };
+
+    private static readonly QuantityKey Relief = new(
+        "relief", Dimension.Pressure, "1 MPa", "4 MPa", KeyDefault.Of(Usual.ReliefPressure_Pa, "psi"), "where the relief valve starts to open");
+
+    private static readonly DateKey RequalifyBy = new("requalify_by", KeyDefault.None, "last day on which a station may fill it");
+
+    private static readonly DateKey Stamped = new(
+        "stamped", KeyDefault.None,
+        "instead: day of manufacture or of the last requalification. Collars show month and year; take the last day of that month");
+
+    private static readonly WholeKey RequalifyYears = new(
+        "requalify_years", 1, 20, KeyDefault.Of(Requalification.Usual_years),
+        "for how long `stamped` holds: [49 CFR 180.209](sources.md#49-cfr-180209) has 12, 7 or 5 by the kind of test")
+    {
+        GoesWith = [Stamped.Name],
+        Assumed = ScenarioKey.NotGiven,
+    };
+
+    public static readonly ScenarioSection Declared = new(
+        "cylinder", TableForm.OneOrMany, "a propane cylinder",
+        [Name, .. CylinderShell.Keys, WallConductivity, MetalHeat, Left, Temperature, Relief, RequalifyBy, Stamped, RequalifyYears],
+        SurroundingsSection.Declared, BlanketSection.Declared)
+    {
+        IsNeeded = true,
+        Most = Rig.MostCylinders,
+        Ways = CylinderShell.Ways,
+    };
+
+    /// <summary>The cylinders in the order written; empty where one of them is faulty.</summary>
+    public static IReadOnlyList<CylinderSpecification> ReadAll(SectionReader root)
+    {
+        if (!root.IsList(Declared))
+        {
+            SectionReader one = root.Section(Declared);
+            if (!one.Present)
+                root.Reading.Missing(one.Place, "the scenario has no [cylinder]");
+            return Read(one, "cylinder") is { } cylinder ? [cylinder] : [];
+        }
+
+        IReadOnlyList<SectionReader> sections = root.Sections(Declared);
+        if (sections.Count > Rig.MostCylinders)
+            root.Reading.Report(sections[Rig.MostCylinders].Place, FormattableString.Invariant($"{sections.Count} cylinders"), FormattableString.Invariant($"accepted: up to {Rig.MostCylinders}"));
+        CheckNames(root.Reading, sections);
+        List<CylinderSpecification> cylinders = [];
+        for (int i = 0; i < sections.Count; i++)
+        {
+            string called = sections.Count == 1 ? "cylinder" : FormattableString.Invariant($"cylinder {i + 1}");
+            if (Read(sections[i], called) is { } cylinder)
+                cylinders.Add(cylinder);
+        }
+        return cylinders.Count == sections.Count ? cylinders : [];
+    }
+
+    private static void CheckNames(Reading reading, IReadOnlyList<SectionReader> sections)
+    {
+        Dictionary<string, TextPlace> names = new(StringComparer.OrdinalIgnoreCase);
+        foreach (SectionReader section in sections)
+        {
+            if (section.Value(Name) is not TomlText name)
+                continue;
+            if (!names.TryAdd(name.Value.Trim(), name.Place))
+                reading.Report(name.Place, $"two cylinders are called \"{name.Value.Trim()}\"", FormattableString.Invariant($"the first stands in line {names[name.Value.Trim()].Line}"));
+        }
+    }
 
     /// <summary>Reads one cylinder.</summary>
     /// <param name="section">Its table.</param>
     /// <param name="called">What it is called in warnings and assumptions.</param>
-    public static CylinderSpecification? Read(SectionReader section, string called)
+    private static CylinderSpecification? Read(SectionReader section, string called)
     {
-        string? label = section.Text("name")?.Trim();
-        Body? body = ReadBody(section, called);
-        Orientation orientation = section.Choice("orientation", ("upright", Orientation.Upright), ("horizontal", Orientation.Horizontal))
-            ?? body?.Orientation ?? Orientation.Upright;
-        double? metal = section.Get(MetalMass);
-        double? tare = section.Get(Tare);
-        double? fill = section.Get(LegalFill);
-        CylinderSpecification defaults = new()
-        {
-            Name = "",
-            Volume_m3 = 0,
-            OutsideDiameter_m = 0,
-            MetalMass_kg = 0,
-            Tare_kg = 0,
-            LegalFill_kg = 0,
-            Contents_kg = 0,
-        };
-        double conductivity = section.Get(WallConductivity, defaults.WallConductivity_W_mK);
-        double metalHeat = section.Get(MetalHeat, defaults.MetalHeat_J_kgK);
-        double relief = section.Get(Relief, defaults.ReliefPressure_Pa);
-        double? temperature = section.Get(StartTemperature);
-        double legalFill = fill ?? body?.LegalFill_kg ?? double.NaN;
-        double contents = CylinderContents.Read(section, legalFill, called);
-        DateOnly? requalifyBy = StampedDate.LastDay(section, called);
-        CylinderSurroundings surroundings = SurroundingsSection.Read(section.Section("surroundings"), called);
-        BlanketSpecification? blanket = BlanketSection.Read(section.Section("blanket"), called);
+        string? label = section.Get(Name)?.Trim();
+        CylinderShell? shell = CylinderShell.Read(section, called);
+        double conductivity = section.GetOrDefault(WallConductivity);
+        double metalHeat = section.GetOrDefault(MetalHeat);
+        double relief = section.GetOrDefault(Relief);
+        double? temperature = section.Get(Temperature);
+        double contents = ReadContents(section, shell?.LegalFill_kg ?? double.NaN, called);
+        DateOnly? requalifyBy = ReadLastDay(section, called);
+        CylinderSurroundings surroundings = SurroundingsSection.Read(section.Section(SurroundingsSection.Declared), called);
+        BlanketSpecification? blanket = BlanketSection.Read(section.Section(BlanketSection.Declared), called);
         section.Finish();
-        if (body is null)
+        if (shell is null)
             return null;
-        if (!section.Has("temperature"))
-            section.Reading.Assume($"{called}: temperature at the start not given, taken as the outside air's");
-        double water_kg = body.Volume_m3 * 1000;
-        if (contents > BrimfulFraction * water_kg)
-        {
-            section.Report("left", FormattableString.Invariant($"{contents:0.##} kg of propane does not fit a water capacity of {water_kg:0.##} kg"),
-                FormattableString.Invariant($"accepted: up to {BrimfulFraction * water_kg:0.##} kg, legally {legalFill:0.##} kg"));
-        }
-        else if (contents > legalFill * 1.0001)
-        {
-            section.Reading.Warn($"{called}: {contents:0.##} kg is more than the legal filling of {legalFill:0.##} kg");
-        }
-        if (fill > BrimfulFraction * water_kg)
-        {
-            section.Report("legal_fill", FormattableString.Invariant($"a legal filling of {fill:0.##} kg does not fit a water capacity of {water_kg:0.##} kg"),
-                FormattableString.Invariant($"accepted: 42 % of the water capacity is {0.42 * water_kg:0.##} kg"));
-        }
+        section.Assume(Temperature, called);
+        CheckContents(section, shell, contents, called);
         return new CylinderSpecification
         {
-            Name = body.Name,
+            Name = shell.Name,
             Label = label,
-            Orientation = orientation,
-            Volume_m3 = body.Volume_m3,
-            OutsideDiameter_m = body.Diameter_m,
-            WallThickness_m = body.Wall_m,
+            Orientation = shell.Orientation,
+            Volume_m3 = shell.Volume_m3,
+            OutsideDiameter_m = shell.Diameter_m,
+            WallThickness_m = shell.Wall_m,
             WallConductivity_W_mK = conductivity,
-            MetalMass_kg = metal ?? body.Metal_kg,
+            MetalMass_kg = shell.Metal_kg,
             MetalHeat_J_kgK = metalHeat,
-            Tare_kg = tare ?? body.Tare_kg,
-            LegalFill_kg = legalFill,
+            Tare_kg = shell.Tare_kg,
+            LegalFill_kg = shell.LegalFill_kg,
             Contents_kg = contents,
             InitialTemperature_K = temperature,
             ReliefPressure_Pa = relief,
@@ -96,87 +155,49 @@ internal static class CylinderSection
         };
     }
 
-    private sealed record Body(
-        string Name, Orientation Orientation, double Volume_m3, double Diameter_m, double Wall_m, double Metal_kg, double Tare_kg, double LegalFill_kg);
-
-    private static Body? ReadBody(SectionReader section, string called)
+    // What is in the cylinder, as a part of its legal filling or as a mass; NaN where it cannot be known.
+    private static double ReadContents(SectionReader section, double legalFill_kg, string called)
     {
-        string? size = section.Text("size");
-        double? volume = ReadVolume(section);
-        double? diameter = section.Get(Diameter);
-        double? wall = section.Get(Wall);
-        if (section.Has("size") && section.Has("water_capacity"))
-        {
-            section.Report("water_capacity", "'size' already says the water capacity", "accepted: size, or water_capacity with diameter");
-            return null;
-        }
-        if (section.Has("size"))
-            return size is null ? null : FromSize(section, size, diameter, wall);
-        if (!section.Has("water_capacity") && !section.Has("diameter"))
-        {
-            if (section.Present)
-                section.Lacks("size", "accepted: size, or water_capacity with diameter");
-            return null;
-        }
-        if (!section.Has("water_capacity"))
-            section.Lacks("water_capacity", WaterByMass.Accepted);
-        if (!section.Has("diameter"))
-            section.Lacks("diameter", Diameter.Accepted);
-        return volume is null || diameter is null ? null : FromPlate(section, volume.Value, diameter.Value, wall, called);
+        if (section.Present)
+            section.Assume(Left, called, $"{legalFill_kg:0.##} kg");
+        if (!section.Has(Left) || section.IsWord(Left))
+            return legalFill_kg;
+        double? left = section.Get(Left, out QuantityRange range);
+        return left * (range.Dimension == Dimension.Mass ? 1 : legalFill_kg) ?? double.NaN;
     }
 
-    private static Body? FromSize(SectionReader section, string size, double? diameter, double? wall)
+    private static void CheckContents(SectionReader section, CylinderShell shell, double contents_kg, string called)
     {
-        if (StandardSize.Find(size) is not { } standard)
+        double water_kg = shell.Volume_m3 * 1000;
+        if (contents_kg > BrimfulFraction * water_kg)
         {
-            section.Reading.Report(section.Value("size")!.Place, $"no common size is called \"{size}\"",
-                "accepted: " + string.Join(", ", StandardSize.All.Select(s => s.Name)) + ", or water_capacity with diameter");
+            section.Report(Left, FormattableString.Invariant($"{contents_kg:0.##} kg of propane does not fit a water capacity of {water_kg:0.##} kg"),
+                FormattableString.Invariant($"accepted: up to {BrimfulFraction * water_kg:0.##} kg, legally {shell.LegalFill_kg:0.##} kg"));
+        }
+        else if (contents_kg > shell.LegalFill_kg * 1.0001)
+        {
+            section.Reading.Warn($"{called}: {contents_kg:0.##} kg is more than the legal filling of {shell.LegalFill_kg:0.##} kg");
+        }
+        shell.CheckLegalFill(section, BrimfulFraction * water_kg);
+    }
+
+    // The last day on which it may be filled; null where nothing is said.
+    private static DateOnly? ReadLastDay(SectionReader section, string called)
+    {
+        DateOnly? by = section.Get(RequalifyBy);
+        DateOnly? stamped = section.Get(Stamped);
+        int? years = section.Get(RequalifyYears);
+        if (section.Has(RequalifyBy) && section.Has(Stamped))
+        {
+            section.Report(Stamped, "'requalify_by' already says until when it may be filled", "accepted: requalify_by, or stamped with requalify_years");
             return null;
         }
-        if (!Possible(section, standard.Volume_m3, diameter ?? standard.OutsideDiameter_m, wall ?? standard.WallThickness_m))
-            return null;
-        return new Body(standard.Name, standard.Orientation, standard.Volume_m3, diameter ?? standard.OutsideDiameter_m,
-            wall ?? standard.WallThickness_m, standard.ShellMass_kg, standard.Tare_kg, standard.LegalFill_kg);
-    }
-
-    private static Body? FromPlate(SectionReader section, double volume_m3, double diameter_m, double? wall, string called)
-    {
-        double wall_m = wall ?? 0.002;
-        if (!section.Has("wall"))
-            section.Reading.Assume($"{called}: wall not given, taken as 2 mm");
-        if (!Possible(section, volume_m3, diameter_m, wall_m))
-            return null;
-        double metal_kg = ShellGeometry.SteelMass_kg(volume_m3, diameter_m, wall_m);
-        if (!section.Has("metal_mass"))
-            section.Reading.Assume($"{called}: metal_mass not given, taken as {metal_kg:0.#} kg, a steel shell with 2:1 heads");
-        if (!section.Has("tare"))
-            section.Reading.Assume($"{called}: tare not given, taken as metal_mass and {ShellGeometry.Fittings_kg:0.#} kg for collar, foot ring and valve");
-        double fill_kg = StandardSize.LegalFill_frac * volume_m3 * 1000;
-        string name = FormattableString.Invariant($"{fill_kg / 0.45359237:0.#} lb");
-        return new Body(name, Orientation.Upright, volume_m3, diameter_m, wall_m, metal_kg, metal_kg + ShellGeometry.Fittings_kg, fill_kg);
-    }
-
-    private static double? ReadVolume(SectionReader section)
-    {
-        bool byVolume = section.Value("water_capacity") is TomlText text && SiText.Read(text.Value, Dimension.Volume, out _) is null;
-        return byVolume ? section.Get(WaterByVolume) : section.Get(WaterByMass) / 1000;
-    }
-
-    private static bool Possible(SectionReader section, double volume_m3, double diameter_m, double wall_m)
-    {
-        if (wall_m > 0.1 * diameter_m)
-        {
-            section.Report(section.Has("wall") ? "wall" : "diameter",
-                FormattableString.Invariant($"a wall of {wall_m * 1000:0.##} mm is more than a tenth of the diameter of {diameter_m * 1000:0} mm"),
-                FormattableString.Invariant($"accepted: up to {diameter_m * 100:0.##} mm for this diameter"));
-            return false;
-        }
-        double inside_m = diameter_m - (2 * wall_m);
-        if (ShellGeometry.StraightLength_m(volume_m3, inside_m) is >= 0 and < 20)
-            return true;
-        section.Report(section.Has("diameter") ? "diameter" : "wall",
-            FormattableString.Invariant($"{volume_m3 * 1000:0.##} L cannot be a cylinder of {diameter_m * 1000:0} mm diameter and {wall_m * 1000:0.##} mm wall"),
-            FormattableString.Invariant($"accepted: for this volume up to about {Math.Cbrt(12 * volume_m3 / Math.PI) * 1000:0} mm, less and the heads alone hold more"));
-        return false;
+        if (section.Has(RequalifyYears) && !section.Has(Stamped))
+            section.Report(RequalifyYears, "'requalify_years' without 'stamped'", "accepted: stamped, the day from which they count");
+        if (stamped is not { } from)
+            return by;
+        string until = Requalification.LastDay(from, Requalification.Usual_years).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        section.Assume(RequalifyYears, called, $"{Requalification.Usual_years} from {from:yyyy-MM-dd}, so until {until}");
+        return Requalification.LastDay(from, years ?? Requalification.Usual_years);
     }
 }

@@ -1,5 +1,5 @@
 using ColdSim.Files.Quantities;
-using ColdSim.Files.Toml;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Gas;
 
@@ -8,36 +8,52 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[[draw]]</c>: gas drawn at a known rate, by heat or by mass.</summary>
 internal static class DrawSection
 {
-    private static readonly QuantityKey RateByHeat = new("rate", Dimension.Power, "1 W", "500 kW");
-    private static readonly QuantityKey RateByMass = new("rate", Dimension.MassFlow, "0.1 g/h", "40 kg/h");
-    private static readonly QuantityKey FullPressure = new("full_pressure", Dimension.Pressure, "100 Pa", "10 kPa");
-    private static readonly QuantityKey MinimumPressure = new("minimum_pressure", Dimension.Pressure, "0 Pa", "10 kPa");
-    private static readonly QuantityKey HeatToCoach = new("heat_to_coach", Dimension.Ratio, "0", "1");
+    private static readonly ConstantDraw Usual = new() { Name = "", Input_W = 0 };
+
+    public static readonly TextKey Name = OwnNames.Key("draw 1", ApplianceKeys.AnotherName);
+
+    private static readonly QuantityKey Rate = new(
+        "rate", [new(Dimension.Power, "1 W", "500 kW"), new(Dimension.MassFlow, "0.1 g/h", "40 kg/h")], KeyDefault.Needed, "gas it takes while it runs");
+
+    private static readonly SpansKey Hours = new("hours", KeyDefault.Of("always"), "when it runs");
+
+    private static readonly QuantityKey FullPressure = ApplianceKeys.Full("delivery pressure from which it takes its rate");
+
+    private static readonly QuantityKey MinimumPressure = ApplianceKeys.Minimum("below it, its flame is lost");
+
+    private static readonly FlagKey NeedsPower = new(
+        "needs_power", Usual.NeedsPower, "whether its valve or board needs 12 V: with a `[battery]` it is out while voltage is gone");
+
+    private static readonly QuantityKey HeatToCoach = new(
+        "heat_to_coach", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.HeatToCoach_frac, ""), "part of its heat that warms the coach");
+
+    public static readonly ScenarioSection Declared = new(
+        "draw", TableForm.Many, "gas drawn at a known rate, by heat or by mass",
+        [Name, Rate, Hours, FullPressure, MinimumPressure, NeedsPower, HeatToCoach]);
 
     public static ConstantDraw Read(SectionReader section, GasSpecification gas, int number, OwnNames names)
     {
-        ConstantDraw defaults = new() { Name = "", Input_W = 0 };
         ConstantDraw draw = new()
         {
-            Name = names.Counted(section, "draw", number),
-            Input_W = Rate(section, gas),
-            Hours = section.Spans("hours") ?? defaults.Hours,
-            FullPressure_Pa = section.Get(FullPressure, defaults.FullPressure_Pa),
-            MinimumPressure_Pa = section.Get(MinimumPressure, defaults.MinimumPressure_Pa),
-            NeedsPower = section.Flag("needs_power") ?? defaults.NeedsPower,
-            HeatToCoach_frac = section.Get(HeatToCoach, defaults.HeatToCoach_frac),
+            Name = names.Counted(section, Name, "draw", number),
+            Input_W = ReadRate(section, gas),
+            Hours = section.Get(Hours) ?? Usual.Hours,
+            FullPressure_Pa = section.GetOrDefault(FullPressure),
+            MinimumPressure_Pa = section.GetOrDefault(MinimumPressure),
+            NeedsPower = section.GetOrDefault(NeedsPower),
+            HeatToCoach_frac = section.GetOrDefault(HeatToCoach),
         };
         section.Finish();
         if (draw.MinimumPressure_Pa > draw.FullPressure_Pa)
-            section.Report("minimum_pressure", "the minimum pressure is above the full pressure");
+            section.Report(MinimumPressure, "the minimum pressure is above the full pressure");
         return draw;
     }
 
-    private static double Rate(SectionReader section, GasSpecification gas)
+    private static double ReadRate(SectionReader section, GasSpecification gas)
     {
-        if (!section.Has("rate"))
-            section.Lacks("rate", "accepted: heat such as \"1,500 BTU/h\", or mass such as \"0.1 lb/h\"");
-        bool byMass = section.Value("rate") is TomlText text && SiText.Read(text.Value, Dimension.MassFlow, out _) is null;
-        return (byMass ? section.Get(RateByMass) * gas.PlateHeatingValue_J_kg : section.Get(RateByHeat)) ?? double.NaN;
+        if (!section.Has(Rate))
+            section.Lacks(Rate, "accepted: heat such as \"1,500 BTU/h\", or mass such as \"0.1 lb/h\"");
+        double? rate = section.Get(Rate, out QuantityRange range);
+        return rate * (range.Dimension == Dimension.MassFlow ? gas.PlateHeatingValue_J_kg : 1) ?? double.NaN;
     }
 }

@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Planning.Fits;
 
@@ -7,14 +8,40 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[fit]</c>: what <c>coldsim fit</c> found, laid over the rest.</summary>
 internal static class FitSection
 {
-    private static readonly QuantityKey HeatLoss = new("heat_loss_factor", Dimension.Ratio, "0.1", "10");
-    private static readonly QuantityKey HeatLossError = new("heat_loss_error", Dimension.Ratio, "0", "2");
-    private static readonly QuantityKey Infiltration = new("infiltration_factor", Dimension.Ratio, "0.05", "20");
-    private static readonly QuantityKey InfiltrationError = new("infiltration_error", Dimension.Ratio, "0", "2");
-    private static readonly QuantityKey BaseUse = new("base_use", Dimension.Power, "-2 kW", "5 kW");
-    private static readonly QuantityKey BaseUseError = new("base_use_error", Dimension.Power, "0 W", "2 kW");
-    private static readonly QuantityKey WindShelter = new("wind_shelter", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey WindShelterError = new("wind_shelter_error", Dimension.Ratio, "0", "1");
+    private static readonly QuantityKey HeatLoss = new(
+        "heat_loss_factor", Dimension.Ratio, "0.1", "10", KeyDefault.Of(1, ""), "times every conductance of the coach's envelope and to the ground");
+
+    private static readonly QuantityKey HeatLossError = Error("heat_loss_error", Dimension.Ratio, "0", "2");
+
+    private static readonly QuantityKey Infiltration = new(
+        "infiltration_factor", Dimension.Ratio, "0.05", "20", KeyDefault.Of(1, ""), "times `leakage_area`, doors that open included");
+
+    private static readonly QuantityKey InfiltrationError = Error("infiltration_error", Dimension.Ratio, "0", "2");
+
+    private static readonly QuantityKey BaseUse = new(
+        "base_use", Dimension.Power, "-2 kW", "5 kW", KeyDefault.Of(0, "W"),
+        "gas that other appliances take all the time; below zero where the draws are too high, and then left out of a run");
+
+    private static readonly QuantityKey BaseUseError = Error("base_use_error", Dimension.Power, "0 W", "2 kW");
+
+    private static readonly QuantityKey WindShelter = new(
+        "wind_shelter", Dimension.Ratio, "0", "1", KeyDefault.Of("`[cylinder.surroundings]`"), "in place of the cylinder's `wind_shelter`");
+
+    private static readonly QuantityKey WindShelterError = Error("wind_shelter_error", Dimension.Ratio, "0", "1", WindShelter.Name);
+
+    private static readonly ItemsKey CorrelationsKey = new(
+        "correlations", ItemForms.Number, KeyDefault.Of("0"),
+        "of the errors that are given, in this order: the first with the second, with the third, and so on, then the second with the third")
+    {
+        IsList = true,
+        Form = "list of numbers",
+        Accepts = "-1 to 1",
+        Such = "[0.2, -0.5, 0]",
+    };
+
+    public static readonly ScenarioSection Declared = new(
+        "fit", TableForm.One, "what coldsim fit found, laid over the rest",
+        [HeatLoss, HeatLossError, Infiltration, InfiltrationError, BaseUse, BaseUseError, WindShelter, WindShelterError, CorrelationsKey]);
 
     /// <summary>The factors, or null where there is no such table.</summary>
     public static FittedFactors? Read(SectionReader section)
@@ -22,9 +49,9 @@ internal static class FitSection
         double? shelter = section.Get(WindShelter);
         FittedFactors factors = new()
         {
-            HeatLoss = section.Get(HeatLoss, 1),
-            Infiltration = section.Get(Infiltration, 1),
-            BaseUse_W = section.Get(BaseUse, 0),
+            HeatLoss = section.GetOrDefault(HeatLoss),
+            Infiltration = section.GetOrDefault(Infiltration),
+            BaseUse_W = section.GetOrDefault(BaseUse),
             WindShelter_frac = shelter,
         };
         (FitKind Kind, double? Error)[] errors =
@@ -33,7 +60,7 @@ internal static class FitSection
             (FitKind.BaseUse, section.Get(BaseUseError)), (FitKind.WindShelter, section.Get(WindShelterError)),
         ];
         if (errors[^1].Error is not null && shelter is null)
-            section.Report("wind_shelter_error", "'wind_shelter_error' without wind_shelter");
+            section.Report(WindShelterError, "'wind_shelter_error' without wind_shelter");
         (FitKind Kind, double Error)[] known = [.. errors.Where(e => e.Error is not null).Select(e => (e.Kind, e.Error!.Value))];
         double[] correlations = Correlations(section, known.Length * (known.Length - 1) / 2);
         section.Finish();
@@ -43,10 +70,13 @@ internal static class FitSection
         return factors with { Estimated = [.. known.Select(k => k.Kind)], Covariance = Covariance([.. known.Select(k => k.Error)], correlations) };
     }
 
+    private static QuantityKey Error(string name, Dimension dimension, string low, string high, params IReadOnlyList<string> with)
+        => new(name, dimension, low, high, KeyDefault.None, "of it") { GoesWith = with };
+
     // Pair by pair, in the order of the keys: first with second, first with third, ..., second with third, ...
     private static double[] Correlations(SectionReader section, int pairs)
     {
-        if (section.Value("correlations") is not { } value)
+        if (section.Value(CorrelationsKey) is not { } value)
             return new double[pairs];
         string accepted = FormattableString.Invariant($"accepted: a list of {pairs} numbers from -1 to 1, one for each pair of errors given");
         if (value is TomlList list && list.Items.Count == pairs && list.Items.All(i => i is TomlNumber { Value: >= -1 and <= 1 }))

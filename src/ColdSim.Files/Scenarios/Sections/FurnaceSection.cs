@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Furnace;
 using ColdSim.Planning;
@@ -8,50 +9,102 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[furnace]</c>: a forced-air furnace by its plate and its ignition board.</summary>
 internal static class FurnaceSection
 {
-    private static readonly QuantityKey Input = new("input", Dimension.Power, "300 W", "60 kW");
-    private static readonly QuantityKey Efficiency = new("efficiency", Dimension.Ratio, "0.3", "1");
-    private static readonly QuantityKey FanCurrent = new("fan_current", Dimension.Current, "0 A", "60 A");
-    private static readonly QuantityKey FullPressure = new("full_pressure", Dimension.Pressure, "500 Pa", "10 kPa");
-    private static readonly QuantityKey IgnitionPressure = new("ignition_pressure", Dimension.Pressure, "100 Pa", "10 kPa");
-    private static readonly QuantityKey DropOutPressure = new("drop_out_pressure", Dimension.Pressure, "50 Pa", "10 kPa");
-    private static readonly QuantityKey PrePurge = new("pre_purge", Dimension.Duration, "0 s", "5 min");
-    private static readonly QuantityKey Trial = new("trial", Dimension.Duration, "1 s", "60 s");
-    private static readonly QuantityKey RetryPurge = new("retry_purge", Dimension.Duration, "0 s", "10 min");
-    private static readonly QuantityKey Lockout = new("lockout", Dimension.Duration, "1 min", "7 d");
-    private static readonly QuantityKey PostPurge = new("post_purge", Dimension.Duration, "0 s", "10 min");
+    private static readonly FurnaceSpecification Usual = new() { Input_W = 0 };
+
+    private static readonly QuantityKey Input = new(
+        "input", Dimension.Power, "300 W", "60 kW", KeyDefault.Needed, "gross input at sea level, from the plate") { Comment = "from the plate" };
+
+    private static readonly QuantityKey Efficiency = new(
+        "efficiency", Dimension.Ratio, "0.3", "1", KeyDefault.Of(Usual.Efficiency_frac, ""), "heat to the coach per gross heat of gas")
+    {
+        Assumed = ScenarioKey.NotGiven,
+    };
+
+    private static readonly ChoiceKey<AltitudeRule> Altitude = new(
+        "altitude", Usual.Altitude, "how altitude lowers the input",
+        ("fixed orifice", AltitudeRule.FixedOrifice), ("code percentage", AltitudeRule.CodePercentage)) { Comment = "or \"code percentage\"" };
+
+    private static readonly QuantityKey FanCurrent = new(
+        "fan_current", Dimension.Current, "0 A", "60 A", KeyDefault.Of("usual for its input"),
+        "what the fan draws at 12 V while it purges and burns; counts with a `[battery]` only")
+    {
+        Assumed = "{who}: fan current not given, taken as {value}, usual for its input",
+    };
+
+    private static readonly QuantityKey FullPressure = new(
+        "full_pressure", Dimension.Pressure, "500 Pa", "10 kPa", KeyDefault.Of(Usual.FullPressure_Pa, "inH2O"),
+        "delivery pressure from which the input is full");
+
+    private static readonly QuantityKey IgnitionPressure = new(
+        "ignition_pressure", Dimension.Pressure, "100 Pa", "10 kPa", KeyDefault.Of(Usual.IgnitionPressure_Pa, "inH2O"), "below it, it does not light");
+
+    private static readonly QuantityKey DropOutPressure = new(
+        "drop_out_pressure", Dimension.Pressure, "50 Pa", "10 kPa", KeyDefault.Of(Usual.DropOutPressure_Pa, "inH2O"), "below it, the flame is lost");
+
+    private static readonly QuantityKey PrePurge = new(
+        "pre_purge", Dimension.Duration, "0 s", "5 min", KeyDefault.Of(Usual.PrePurge_s, "s"), "fan before the first spark");
+
+    private static readonly QuantityKey Trial = new(
+        "trial", Dimension.Duration, "1 s", "60 s", KeyDefault.Of(Usual.TrialForIgnition_s, "s"), "open valve without a flame");
+
+    private static readonly QuantityKey RetryPurge = new(
+        "retry_purge", Dimension.Duration, "0 s", "10 min", KeyDefault.Of(Usual.RetryPurge_s, "s"), "fan between tries");
+
+    private static readonly WholeKey Tries = new("tries", 1, 10, KeyDefault.Of(Usual.Tries), "tries before lockout");
+
+    private static readonly QuantityKey Lockout = new(
+        "lockout", Dimension.Duration, "1 min", "7 d", KeyDefault.Of(Usual.Lockout_s, "h"), "until the board tries again by itself");
+
+    private static readonly QuantityKey PostPurge = new(
+        "post_purge", Dimension.Duration, "0 s", "10 min", KeyDefault.Of(Usual.PostPurge_s, "s"), "fan after the flame");
+
+    private static readonly DateTimeKey StopsAt = new(
+        "stops_at", DateTimeForm.DateAndTime, KeyDefault.Of("never"),
+        "from then on the furnace is out and stays out, as after a lockout that nobody resets: the run then says how soon what freezes")
+    {
+        Within = "within the run",
+    };
+
+    public static readonly ScenarioSection Declared = new(
+        "furnace", TableForm.One, "a forced-air furnace by its plate and its ignition board",
+        [
+            Input, Efficiency, Altitude, FanCurrent, FullPressure, IgnitionPressure, DropOutPressure, PrePurge, Trial, RetryPurge, Tries, Lockout, PostPurge,
+            StopsAt,
+        ]);
 
     public static (FurnaceSpecification? Furnace, DateTimeOffset? Stops) Read(SectionReader section, TimeSpan offset)
     {
-        FurnaceSpecification defaults = new() { Input_W = 0 };
         FurnaceSpecification furnace = new()
         {
             Input_W = section.Present ? section.Require(Input) : section.Get(Input, double.NaN),
-            Efficiency_frac = section.Get(Efficiency, defaults.Efficiency_frac),
-            Altitude = section.Choice("altitude", ("fixed orifice", AltitudeRule.FixedOrifice), ("code percentage", AltitudeRule.CodePercentage))
-                ?? defaults.Altitude,
+            Efficiency_frac = section.GetOrDefault(Efficiency),
+            Altitude = section.GetOrDefault(Altitude),
             FanCurrent_A = section.Get(FanCurrent),
-            FullPressure_Pa = section.Get(FullPressure, defaults.FullPressure_Pa),
-            IgnitionPressure_Pa = section.Get(IgnitionPressure, defaults.IgnitionPressure_Pa),
-            DropOutPressure_Pa = section.Get(DropOutPressure, defaults.DropOutPressure_Pa),
-            PrePurge_s = section.Get(PrePurge, defaults.PrePurge_s),
-            TrialForIgnition_s = section.Get(Trial, defaults.TrialForIgnition_s),
-            RetryPurge_s = section.Get(RetryPurge, defaults.RetryPurge_s),
-            Tries = section.Whole("tries", 1, 10) ?? defaults.Tries,
-            Lockout_s = section.Get(Lockout, defaults.Lockout_s),
-            PostPurge_s = section.Get(PostPurge, defaults.PostPurge_s),
+            FullPressure_Pa = section.GetOrDefault(FullPressure),
+            IgnitionPressure_Pa = section.GetOrDefault(IgnitionPressure),
+            DropOutPressure_Pa = section.GetOrDefault(DropOutPressure),
+            PrePurge_s = section.GetOrDefault(PrePurge),
+            TrialForIgnition_s = section.GetOrDefault(Trial),
+            RetryPurge_s = section.GetOrDefault(RetryPurge),
+            Tries = section.Get(Tries) ?? Usual.Tries,
+            Lockout_s = section.GetOrDefault(Lockout),
+            PostPurge_s = section.GetOrDefault(PostPurge),
         };
-        DateTimeOffset? stops = section.Moment("stops_at", offset);
+        DateTimeOffset? stops = section.Get(StopsAt, offset);
         section.Finish();
         if (!section.Present)
             return (null, null);
-        if (!section.Has("efficiency"))
-            section.Reading.Assume($"furnace: efficiency not given, taken as {defaults.Efficiency_frac:0.##}");
+        section.Assume(Efficiency, "furnace");
         if (furnace.IgnitionPressure_Pa > furnace.FullPressure_Pa)
-            section.Report("ignition_pressure", "the ignition pressure is above the full pressure");
+            section.Report(IgnitionPressure, "the ignition pressure is above the full pressure");
         if (furnace.DropOutPressure_Pa > furnace.IgnitionPressure_Pa)
-            section.Report("drop_out_pressure", "the drop-out pressure is above the ignition pressure");
+            section.Report(DropOutPressure, "the drop-out pressure is above the ignition pressure");
         return (furnace, stops);
     }
+
+    /// <summary>Names the fan's current that a battery is reckoned with.</summary>
+    public static void AssumeFan(SectionReader section, FurnaceSpecification furnace)
+        => section.Assume(FanCurrent, "furnace", $"{FurnaceSpecification.UsualFanCurrent_A(furnace.Input_W):0.0} A");
 
     /// <summary>Checks when it stops against the run.</summary>
     public static void CheckStop(SectionReader section, Scenario scenario)
@@ -60,7 +113,7 @@ internal static class FurnaceSection
             return;
         if (stops < scenario.Start || stops >= scenario.End)
         {
-            section.Report("stops_at", FormattableString.Invariant($"the furnace stops at {stops:yyyy-MM-dd'T'HH:mm:sszzz}, outside the run"),
+            section.Report(StopsAt, FormattableString.Invariant($"the furnace stops at {stops:yyyy-MM-dd'T'HH:mm:sszzz}, outside the run"),
                 FormattableString.Invariant($"accepted: from {scenario.Start:yyyy-MM-dd'T'HH:mm:sszzz} to before {scenario.End:yyyy-MM-dd'T'HH:mm:sszzz}"));
             return;
         }

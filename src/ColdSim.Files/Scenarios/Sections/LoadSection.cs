@@ -1,5 +1,5 @@
 using ColdSim.Files.Quantities;
-using ColdSim.Files.Toml;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Electrical;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -7,26 +7,34 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[[load]]</c>: what draws from the battery at a known current or power.</summary>
 internal static class LoadSection
 {
-    private static readonly QuantityKey ByCurrent = new("draws", Dimension.Current, "0.001 A", "500 A");
-    private static readonly QuantityKey ByPower = new("draws", Dimension.Power, "0.01 W", "6 kW");
+    public static readonly TextKey Name = OwnNames.Key("load 1", "each another");
+
+    private static readonly QuantityKey Draws = new(
+        "draws", [new(Dimension.Current, "0.001 A", "500 A"), new(Dimension.Power, "0.01 W", "6 kW")], KeyDefault.Needed,
+        "at 12 V, averaged over its own switching");
+
+    private static readonly SpansKey Hours = new("hours", KeyDefault.Of("always"), "when it is on");
+
+    public static readonly ScenarioSection Declared = new(
+        "load", TableForm.Many, "what draws from the battery at a known current or power", [Name, Draws, Hours]);
 
     public static ElectricLoad Read(SectionReader section, int number, OwnNames names)
     {
         ElectricLoad load = new()
         {
-            Name = names.Counted(section, "load", number),
-            Power_W = Draws(section),
-            Hours = section.Spans("hours") ?? [],
+            Name = names.Counted(section, Name, "load", number),
+            Power_W = ReadDraws(section),
+            Hours = section.Get(Hours) ?? [],
         };
         section.Finish();
         return load;
     }
 
-    private static double Draws(SectionReader section)
+    private static double ReadDraws(SectionReader section)
     {
-        if (!section.Has("draws"))
-            section.Lacks("draws", "accepted: current such as \"0.8 A\", or power such as \"10 W\"");
-        bool byPower = section.Value("draws") is TomlText text && SiText.Read(text.Value, Dimension.Power, out _) is null;
-        return (byPower ? section.Get(ByPower) : section.Get(ByCurrent) * NominalVoltage.Bus_V) ?? double.NaN;
+        if (!section.Has(Draws))
+            section.Lacks(Draws, "accepted: current such as \"0.8 A\", or power such as \"10 W\"");
+        double? draws = section.Get(Draws, out QuantityRange range);
+        return draws * (range.Dimension == Dimension.Power ? 1 : NominalVoltage.Bus_V) ?? double.NaN;
     }
 }

@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Moisture;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -10,11 +11,39 @@ internal static class MoistureSection
     private const double Person_kg_s = 0.05 / 3600;
     private const double Height_m = 2;
 
-    private static readonly QuantityKey Volume = new("volume", Dimension.Volume, "1 m³", "200 m³");
-    private static readonly QuantityKey Sources = new("sources", Dimension.MassFlow, "0 g/h", "5 kg/h");
-    private static readonly QuantityKey U = new("coldest_u", Dimension.HeatTransferCoefficient, "0.1 W/m²K", "7 W/m²K");
-    private static readonly QuantityKey Area = new("coldest_area", Dimension.Area, "0.01 m²", "50 m²");
-    private static readonly QuantityKey Humidity = new("start_humidity", Dimension.Ratio, "0.01", "1");
+    private static readonly MoistureSpecification Usual = new() { Volume_m3 = 0 };
+
+    private static readonly QuantityKey Volume = new(
+        "volume", Dimension.Volume, "1 m³", "200 m³", KeyDefault.Of($"{NumberShown.Of(Height_m)} m over the floor"), "air in the coach")
+    {
+        Assumed = ScenarioKey.NotGiven,
+    };
+
+    private static readonly QuantityKey Sources = new(
+        "sources", Dimension.MassFlow, "0 g/h", "5 kg/h", KeyDefault.Of($"{NumberShown.Of(Person_kg_s, Dimension.MassFlow, "g/h")} for each person"),
+        "water that goes into it, flames without a flue left out")
+    {
+        Assumed = ScenarioKey.NotGiven,
+    };
+
+    private static readonly QuantityKey U = new(
+        "coldest_u", Dimension.HeatTransferCoefficient, "0.1 W/m²K", "7 W/m²K", KeyDefault.Of(Usual.ColdestU_W_m2K, "W/m²K", "single glass"),
+        "of the coldest surface")
+    {
+        Assumed = ScenarioKey.NotGiven,
+    };
+
+    private static readonly QuantityKey Area = new(
+        "coldest_area", Dimension.Area, "0.01 m²", "50 m²", KeyDefault.Of(Usual.ColdestArea_m2, "m²"), "of that surface") { Assumed = ScenarioKey.NotGiven };
+
+    private static readonly QuantityKey Humidity = new(
+        "start_humidity", Dimension.Ratio, "0.01", "1", KeyDefault.Of(Usual.InitialHumidity_frac, ""), "relative humidity at the start")
+    {
+        Assumed = ScenarioKey.NotGiven,
+    };
+
+    public static readonly ScenarioSection Declared = new(
+        "moisture", TableForm.One, "damp in the coach's air, followed where this table is written", [Volume, Sources, U, Area, Humidity]);
 
     /// <summary>Reads it; null where it is not written.</summary>
     /// <param name="section">The table.</param>
@@ -22,26 +51,26 @@ internal static class MoistureSection
     /// <param name="floor_m2">Floor of the coach, 0 where not known. [m²]</param>
     public static MoistureSpecification? Read(SectionReader section, int people, double floor_m2)
     {
-        MoistureSpecification defaults = new() { Volume_m3 = floor_m2 * Height_m };
+        double sources_kg_s = people * Person_kg_s;
         MoistureSpecification read = new()
         {
-            Volume_m3 = section.Get(Volume, defaults.Volume_m3),
-            Sources_kg_s = section.Get(Sources, people * Person_kg_s),
-            ColdestU_W_m2K = section.Get(U, defaults.ColdestU_W_m2K),
-            ColdestArea_m2 = section.Get(Area, defaults.ColdestArea_m2),
-            InitialHumidity_frac = section.Get(Humidity, defaults.InitialHumidity_frac),
+            Volume_m3 = section.Get(Volume, floor_m2 * Height_m),
+            Sources_kg_s = section.Get(Sources, sources_kg_s),
+            ColdestU_W_m2K = section.GetOrDefault(U),
+            ColdestArea_m2 = section.GetOrDefault(Area),
+            InitialHumidity_frac = section.GetOrDefault(Humidity),
         };
         section.Finish();
         if (!section.Present)
             return null;
-        if (!section.Has("volume") && floor_m2 <= 0)
-            section.Lacks("volume", Volume.Accepted);
+        if (!section.Has(Volume) && floor_m2 <= 0)
+            section.Lacks(Volume, Volume.Accepted);
         else
-            ApplianceKeys.Assume(section, "moisture", "volume", $"{defaults.Volume_m3:0} m³, {Height_m} m over the floor");
-        ApplianceKeys.Assume(section, "moisture", "sources", $"{people * Person_kg_s * 3.6e6:0} g/h, 50 for each person");
-        ApplianceKeys.Assume(section, "moisture", "coldest_u", $"{defaults.ColdestU_W_m2K} W/m²K, single glass");
-        ApplianceKeys.Assume(section, "moisture", "coldest_area", $"{defaults.ColdestArea_m2} m²");
-        ApplianceKeys.Assume(section, "moisture", "start_humidity", $"{defaults.InitialHumidity_frac}");
+            section.Assume(Volume, "moisture", $"{floor_m2 * Height_m:0} m³, {Height_m} m over the floor");
+        section.Assume(Sources, "moisture", $"{sources_kg_s * 3.6e6:0} g/h, {Person_kg_s * 3.6e6:0} for each person");
+        section.Assume(U, "moisture");
+        section.Assume(Area, "moisture");
+        section.Assume(Humidity, "moisture");
         return read;
     }
 }

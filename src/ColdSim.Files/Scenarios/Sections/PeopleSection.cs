@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Site;
 using ColdSim.Planning.Trips;
 
@@ -7,28 +8,42 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[people]</c>: who is there, and when they are up.</summary>
 internal static class PeopleSection
 {
-    private static readonly QuantityKey ResetAfter = new("reset_after", Dimension.Duration, "0 s", "24 h");
-
-    private static readonly QuantityKey Carries = new("carries", Dimension.Mass, "1 kg", "200 kg");
+    private static readonly Occupancy Usual = new();
 
     // Sensible heat of one person at rest; common practice.
     private const double Person_W = 75;
+
+    private static readonly SpansKey Awake = new("awake", KeyDefault.Of("06:30-22:30"), "when somebody can reset a locked-out furnace")
+    {
+        Assumed = "people: awake not given, taken as {value}, when somebody resets a locked-out furnace",
+    };
+
+    private static readonly QuantityKey ResetAfter = new(
+        "reset_after", Dimension.Duration, "0 s", "24 h", KeyDefault.Of(Usual.ResetAfter_s, "min"), "how long until somebody awake has done so");
+
+    private static readonly WholeKey Count = new("count", 0, 20, KeyDefault.Of(0), $"people inside, who warm it by {NumberShown.Of(Person_W)} W each");
+
+    private static readonly QuantityKey Carries = new(
+        "carries", Dimension.Mass, "1 kg", "200 kg", KeyDefault.Of(Trip.UsualCarry_kg, "kg"),
+        "what one of them can carry; the default is the load constant of the [NIOSH lifting equation](sources.md#niosh-lifting-equation), which holds under the best conditions only");
+
+    public static readonly ScenarioSection Declared = new(
+        "people", TableForm.One, "who is there, and when they are up", [Awake, ResetAfter, Count, Carries]);
 
     /// <summary>Who is up when, how many there are, the heat of those who are there [W] and what one of them can carry. [kg]</summary>
     /// <param name="section">The table.</param>
     /// <param name="furnace">Whether there is a furnace for somebody to reset.</param>
     public static (Occupancy Occupancy, int Count, double Heat_W, double Carries_kg) Read(SectionReader section, bool furnace)
     {
-        Occupancy defaults = new();
-        if (furnace && !section.Has("awake"))
-            section.Reading.Assume($"people: awake not given, taken as 06:30-22:30, when somebody resets a locked-out furnace");
+        if (furnace)
+            section.Assume(Awake, "people");
         Occupancy occupancy = new()
         {
-            AwakeHours = section.Spans("awake") ?? defaults.AwakeHours,
-            ResetAfter_s = section.Get(ResetAfter, defaults.ResetAfter_s),
+            AwakeHours = section.Get(Awake) ?? Usual.AwakeHours,
+            ResetAfter_s = section.GetOrDefault(ResetAfter),
         };
-        int count = section.Whole("count", 0, 20) ?? 0;
-        double carries_kg = section.Get(Carries, Trip.UsualCarry_kg);
+        int count = section.Get(Count) ?? 0;
+        double carries_kg = section.GetOrDefault(Carries);
         section.Finish();
         return (occupancy, count, count * Person_W, carries_kg);
     }

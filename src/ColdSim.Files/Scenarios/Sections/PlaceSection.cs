@@ -1,46 +1,111 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Site;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary><c>[place]</c>: where it stands.</summary>
+/// <summary><c>[place]</c>: where the coach is.</summary>
 internal static class PlaceSection
 {
-    private static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m");
-    private static readonly QuantityKey Breaker = new("breaker", Dimension.Power, "100 W", "30 kW");
-    private static readonly QuantityKey GroundAlbedo = new("ground_albedo", Dimension.Ratio, "0", "1");
+    private static readonly SiteSpecification Usual = new();
+
+    private static readonly TextKey Name = new("name", KeyDefault.None, "what the place is called, for the report") { Such = "Trailhead" };
+
+    private static readonly QuantityKey Elevation = new(
+        "elevation", Dimension.Length, "-430 m", "6,000 m", KeyDefault.Called(Usual.Elevation_m, "sea level"),
+        "height above the sea: air pressure, and the furnace's input") { Assumed = ScenarioKey.NotGiven };
+
+    private static readonly NumberKey Latitude = new("latitude", -90, 90, KeyDefault.None, "north positive; together with `longitude`")
+    {
+        Unit = "degrees",
+        Comment = "degrees, north positive",
+        GoesWith = ["longitude"],
+        Assumed = "{who}: no latitude and longitude, so the sun's direction is not known",
+    };
+
+    private static readonly NumberKey Longitude = new("longitude", -180, 180, KeyDefault.None, "east positive")
+    {
+        Unit = "degrees",
+        Comment = "degrees, east positive",
+        GoesWith = ["latitude"],
+    };
+
+    private static readonly FlagKey Hookup = new("hookup", Usual.Hookup, "whether there is shore power");
+
+    private static readonly QuantityKey Breaker = new(
+        "breaker", Dimension.Power, "100 W", "30 kW", KeyDefault.Of(Usual.Breaker_W, "W"),
+        "what the hookup's breaker carries without end: an electric `[[heater]]` gets what the rest leaves");
+
+    private static readonly QuantityKey GroundAlbedo = new(
+        "ground_albedo", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.GroundAlbedo_frac, "", "snow"), "part of the sun that the ground throws back");
+
+    public static readonly ScenarioSection Declared = new(
+        "place", TableForm.One, "where the coach is", [Name, Elevation, Latitude, Longitude, Hookup, Breaker, GroundAlbedo]);
+
+    /// <summary>The keys of a place that a stop has too, with the place's values where the stop does not say them.</summary>
+    public static class OfStop
+    {
+        private static readonly KeyDefault Places = KeyDefault.Of("`[place]`'s");
+
+        public static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m", Places, "height above the sea")
+        {
+            Assumed = "{who}: elevation not given, taken as sea level",
+        };
+
+        public static readonly NumberKey Latitude = new("latitude", -90, 90, Places, PlaceSection.Latitude.Meaning)
+        {
+            Unit = PlaceSection.Latitude.Unit,
+            GoesWith = PlaceSection.Latitude.GoesWith,
+            Assumed = PlaceSection.Latitude.Assumed,
+        };
+
+        public static readonly NumberKey Longitude = new("longitude", -180, 180, Places, PlaceSection.Longitude.Meaning)
+        {
+            Unit = PlaceSection.Longitude.Unit,
+            GoesWith = PlaceSection.Longitude.GoesWith,
+        };
+
+        public static readonly FlagKey Hookup = new("hookup", Places, PlaceSection.Hookup.Meaning);
+
+        public static readonly QuantityKey GroundAlbedo = new("ground_albedo", Dimension.Ratio, "0", "1", Places, PlaceSection.GroundAlbedo.Meaning);
+    }
 
     /// <summary>Reads it.</summary>
     /// <param name="section">The table.</param>
     /// <param name="assume">Whether what is missing is named; where there are stops, they say it.</param>
     public static SiteSpecification Read(SectionReader section, bool assume)
     {
-        SiteSpecification defaults = new();
-        double? latitude = section.Number("latitude", -90, 90);
-        double? longitude = section.Number("longitude", -180, 180);
-        if (section.Has("latitude") != section.Has("longitude"))
-        {
-            section.Reading.Missing(
-                section.PlaceOf(section.Has("latitude") ? "latitude" : "longitude"),
-                "latitude and longitude belong together", "accepted: both or neither");
-        }
-        else if (assume && !section.Has("latitude"))
-        {
-            section.Reading.Assume($"place: no latitude and longitude, so the sun's direction is not known");
-        }
+        (double? latitude, double? longitude) = Position(section, Latitude, Longitude);
+        if (assume && !section.Has(Longitude))
+            section.Assume(Latitude, "place");
         SiteSpecification site = new()
         {
-            Name = section.Text("name") ?? defaults.Name,
-            Elevation_m = assume
-                ? section.GetOrAssume(Elevation, defaults.Elevation_m, $"place: elevation not given, taken as sea level")
-                : section.Get(Elevation, defaults.Elevation_m),
-            Hookup = section.Flag("hookup") ?? defaults.Hookup,
-            Breaker_W = section.Get(Breaker, defaults.Breaker_W),
+            Name = section.Get(Name) ?? Usual.Name,
+            Elevation_m = section.GetOrDefault(Elevation),
+            Hookup = section.GetOrDefault(Hookup),
+            Breaker_W = section.GetOrDefault(Breaker),
             Latitude_deg = latitude,
             Longitude_deg = longitude,
-            GroundAlbedo_frac = section.Get(GroundAlbedo, defaults.GroundAlbedo_frac),
+            GroundAlbedo_frac = section.GetOrDefault(GroundAlbedo),
         };
+        if (assume)
+            section.Assume(Elevation, "place");
         section.Finish();
         return site;
     }
+
+    /// <summary>Latitude and longitude, which go together.</summary>
+    public static (double? Latitude_deg, double? Longitude_deg) Position(SectionReader section, NumberKey latitude, NumberKey longitude)
+    {
+        double? latitude_deg = section.Get(latitude), longitude_deg = section.Get(longitude);
+        if (section.Has(latitude) != section.Has(longitude))
+        {
+            section.Reading.Missing(
+                section.PlaceOf(section.Has(latitude) ? latitude : longitude), "latitude and longitude belong together", "accepted: both or neither");
+        }
+        return (latitude_deg, longitude_deg);
+    }
+
+    /// <summary>Whether the height above the sea is written.</summary>
+    public static bool HasElevation(SectionReader section) => section.Has(Elevation);
 }

@@ -1,4 +1,4 @@
-using ColdSim.Files.Toml;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
@@ -9,37 +9,39 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary>The 12 V side: <c>[battery]</c> and, with it, <c>[solar]</c>, <c>[[load]]</c>, <c>[converter]</c> and <c>[generator]</c>.</summary>
 internal static class PowerSection
 {
-    private static readonly string[] NeedBattery = ["solar", "load", "converter", "generator"];
+    private static readonly ScenarioSection[] NeedBattery =
+        [SolarSection.Declared, LoadSection.Declared, ConverterSection.Declared, GeneratorSection.Declared];
 
-    /// <summary>The 12 V side; null where there is no battery, and power is taken to be there.</summary>
+    /// <summary>The 12 V side; null where there is no battery, and power is assumed.</summary>
     /// <param name="root">The scenario.</param>
     /// <param name="gas">What a generator burns.</param>
     public static PowerSpecification? Read(SectionReader root, GasSpecification gas)
     {
-        SectionReader section = root.Section("battery");
+        SectionReader section = root.Section(BatterySection.Declared);
         BatterySpecification battery = BatterySection.Read(section);
-        IReadOnlyList<SolarPanelSpecification> panels = root.Value("solar") is TomlTables
-            ? [.. root.Sections("solar").Select(SolarSection.Read)]
-            : root.Section("solar") is { } one && SolarSection.Read(one) is { } panel && one.Present ? [panel] : [];
-        IReadOnlyList<SectionReader> written = root.Sections("load");
-        OwnNames names = new(written, "load");
+        IReadOnlyList<SolarPanelSpecification> panels = root.IsList(SolarSection.Declared)
+            ? [.. root.Sections(SolarSection.Declared).Select(SolarSection.Read)]
+            : root.Section(SolarSection.Declared) is { } one && SolarSection.Read(one) is { } panel && one.Present ? [panel] : [];
+        IReadOnlyList<SectionReader> written = root.Sections(LoadSection.Declared);
+        OwnNames names = new(written.Select(l => (l, LoadSection.Name)), "load");
         IReadOnlyList<ElectricLoad> loads = [.. written.Select((l, i) => LoadSection.Read(l, i + 1, names))];
-        ConverterSpecification converter = ConverterSection.Read(root.Section("converter"));
-        GeneratorSpecification? generator = GeneratorSection.Read(root.Section("generator"), gas);
+        ConverterSpecification converter = ConverterSection.Read(root.Section(ConverterSection.Declared));
+        GeneratorSpecification? generator = GeneratorSection.Read(root.Section(GeneratorSection.Declared), gas);
         if (section.Present)
             return new PowerSpecification { Battery = battery, Panels = panels, Loads = loads, Converter = converter, Generator = generator };
-        foreach (string key in NeedBattery.Where(root.Has))
-            root.Reading.Missing(root.PlaceOf(key), $"'{key}' without a battery", "accepted: it together with [battery]");
+        foreach (ScenarioSection needs in NeedBattery.Where(root.Has))
+            root.Reading.Missing(root.PlaceOf(needs), $"'{needs.Name}' without a battery", "accepted: it together with [battery]");
         return null;
     }
 
     /// <summary>Names what is taken for granted, and warns of what does nothing.</summary>
-    public static void Check(Reading reading, PowerSpecification? power, FurnaceSpecification? furnace, IReadOnlyList<SiteSpecification> sites)
+    public static void Check(SectionReader furnaceSection, PowerSpecification? power, FurnaceSpecification? furnace, IReadOnlyList<SiteSpecification> sites)
     {
         if (power is null)
             return;
+        Reading reading = furnaceSection.Reading;
         if (furnace is { FanCurrent_A: null })
-            reading.Assume($"furnace: fan current not given, taken as {FurnaceSpecification.UsualFanCurrent_A(furnace.Input_W):0.0} A, usual for its input");
+            FurnaceSection.AssumeFan(furnaceSection, furnace);
         bool hookup = sites.Any(s => s.Hookup);
         if (hookup || power.Generator is not null)
             reading.Assume($"converter: gives up to {power.Converter.Rated_A:0} A from {(hookup ? "shore power" : "the generator")}");

@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Supply;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -6,39 +7,54 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[regulator]</c>: a two-stage regulator by its plate.</summary>
 internal static class RegulatorSection
 {
-    private static readonly QuantityKey RatedFlow = new("rated_flow", Dimension.Power, "1 kW", "500 kW");
-    private static readonly QuantityKey RatedInlet = new("rated_inlet", Dimension.Pressure, "20 kPa", "2 MPa");
-    private static readonly QuantityKey SetPoint = new("set_point", Dimension.Pressure, "1 kPa", "15 kPa");
-    private static readonly QuantityKey Droop = new("droop", Dimension.Pressure, "10 Pa", "2 kPa");
-    private static readonly QuantityKey Intermediate = new("intermediate", Dimension.Pressure, "10 kPa", "300 kPa");
-    private static readonly QuantityKey IntermediateDroop = new("intermediate_droop", Dimension.Pressure, "100 Pa", "100 kPa");
+    private static readonly RegulatorSpecification Usual = new();
+
+    private static readonly QuantityKey RatedInlet = new(
+        "rated_inlet", Dimension.Pressure, "20 kPa", "2 MPa", KeyDefault.Of(Usual.RatedInlet_Pa, "psi"), "inlet pressure at which it gives that flow");
+
+    private static readonly QuantityKey RatedFlow = new(
+        "rated_flow", Dimension.Power, "1 kW", "500 kW", KeyDefault.Of(Usual.RatedFlow_W, "BTU/h"), "flow on the plate")
+    {
+        Assumed = "regulator: rated_flow not given, taken as {value}",
+    };
+
+    internal static readonly QuantityKey SetPoint = new(
+        "set_point", Dimension.Pressure, "1 kPa", "15 kPa", KeyDefault.Of(Usual.SetPoint_Pa, "inH2O"), "delivery pressure");
+
+    private static readonly QuantityKey Droop = new(
+        "droop", Dimension.Pressure, "10 Pa", "2 kPa", KeyDefault.Of(Usual.Droop_Pa, "inH2O"), "fall of delivery at the rated flow");
+
+    private static readonly QuantityKey Intermediate = new(
+        "intermediate", Dimension.Pressure, "10 kPa", "300 kPa", KeyDefault.Of(Usual.Intermediate_Pa, "psi"), "between the stages");
+
+    private static readonly QuantityKey IntermediateDroop = new(
+        "intermediate_droop", Dimension.Pressure, "100 Pa", "100 kPa", KeyDefault.Of(Usual.IntermediateDroop_Pa, "psi"), "the same fall between the stages");
+
+    public static readonly ScenarioSection Declared = new(
+        "regulator", TableForm.One, "a two-stage regulator by its plate",
+        [RatedFlow, RatedInlet, SetPoint, Droop, Intermediate, IntermediateDroop]);
 
     public static RegulatorSpecification Read(SectionReader section)
     {
-        RegulatorSpecification defaults = new();
-        if (!section.Has("rated_flow"))
-        {
-            section.Reading.Assume(
-                $"regulator: rated_flow not given, taken as {defaults.RatedFlow_W / 0.29307107017222:0} BTU/h at {defaults.RatedInlet_Pa / 6894.757293168361:0} psi");
-        }
+        section.Assume(RatedFlow, "regulator", $"{Usual.RatedFlow_W / 0.29307107017222:0} BTU/h at {RatedInlet.DefaultShown}");
         RegulatorSpecification regulator = new()
         {
-            RatedFlow_W = section.Get(RatedFlow, defaults.RatedFlow_W),
-            RatedInlet_Pa = section.Get(RatedInlet, defaults.RatedInlet_Pa),
-            SetPoint_Pa = section.Get(SetPoint, defaults.SetPoint_Pa),
-            Droop_Pa = section.Get(Droop, defaults.Droop_Pa),
-            Intermediate_Pa = section.Get(Intermediate, defaults.Intermediate_Pa),
-            IntermediateDroop_Pa = section.Get(IntermediateDroop, defaults.IntermediateDroop_Pa),
+            RatedFlow_W = section.GetOrDefault(RatedFlow),
+            RatedInlet_Pa = section.GetOrDefault(RatedInlet),
+            SetPoint_Pa = section.GetOrDefault(SetPoint),
+            Droop_Pa = section.GetOrDefault(Droop),
+            Intermediate_Pa = section.GetOrDefault(Intermediate),
+            IntermediateDroop_Pa = section.GetOrDefault(IntermediateDroop),
         };
         section.Finish();
         if (regulator.Droop_Pa >= regulator.SetPoint_Pa)
-            section.Report("droop", "the droop is not smaller than the set point");
+            section.Report(Droop, "the droop is not smaller than the set point");
         if (regulator.IntermediateDroop_Pa >= regulator.Intermediate_Pa)
-            section.Report("intermediate_droop", "the intermediate droop is not smaller than the intermediate pressure");
+            section.Report(IntermediateDroop, "the intermediate droop is not smaller than the intermediate pressure");
         if (regulator.Intermediate_Pa <= regulator.SetPoint_Pa)
-            section.Report("intermediate", "the intermediate pressure is not above the set point");
+            section.Report(Intermediate, "the intermediate pressure is not above the set point");
         if (regulator.RatedInlet_Pa <= regulator.Intermediate_Pa - regulator.IntermediateDroop_Pa)
-            section.Report("rated_inlet", "the rated inlet is not above the intermediate pressure");
+            section.Report(RatedInlet, "the rated inlet is not above the intermediate pressure");
         return regulator;
     }
 }

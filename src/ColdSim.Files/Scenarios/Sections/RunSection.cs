@@ -1,5 +1,6 @@
 using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Planning;
 
@@ -11,7 +12,23 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <param name="Step_s">Longest time step.</param>
 internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step_s)
 {
-    private static readonly QuantityKey Step = new("step", Dimension.Duration, "1 s", "5 min");
+    private static readonly DateTimeKey StartKey = new(
+        "start", DateTimeForm.WithOffset, KeyDefault.Of("the weather's first row"),
+        "when the run starts; its offset is the run's clock. The offset may be left out where `[weather]` has one")
+    {
+        Within = "within the weather",
+        Assumed = "run: start not given, taken as the weather's first row, {value}",
+    };
+
+    private static readonly WholeKey NightsKey = new("nights", 1, 400, KeyDefault.Of("to the end of the weather"), "nights to run, each ending at noon");
+
+    private static readonly QuantityKey Step = new(
+        "step", Dimension.Duration, "1 s", "5 min", KeyDefault.Of(Scenario.DefaultStep_s, "s"), "longest time step");
+
+    public static readonly ScenarioSection Declared = new("run", TableForm.One, "from when, how long, in what steps", [StartKey, NightsKey, Step])
+    {
+        FixedForOptions = true,
+    };
 
     private const string AcceptedStart = "accepted: a date and time with offset, without quotes, such as 2025-01-14T16:00:00-07:00";
 
@@ -22,8 +39,8 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
     public static RunSection Read(SectionReader section, WeatherSection weather, IReadOnlyList<ReadStop> stops)
     {
         DateTimeOffset? start = ReadStart(section, weather.Offset);
-        int? nights = section.Whole("nights", 1, 400);
-        double step_s = section.Get(Step, Scenario.DefaultStep_s);
+        int? nights = section.Get(NightsKey);
+        double step_s = section.GetOrDefault(Step);
         section.Finish();
         if (stops.Count > 0)
             return new RunSection(FirstStop(section, start, stops[0]), null, step_s);
@@ -33,13 +50,12 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
         DateTimeOffset last = weather.Rows[^1].Time;
         if (start is null)
         {
-            if (!section.Has("start"))
-                section.Reading.Assume($"run: start not given, taken as the weather's first row, {Shown(first)}");
+            section.Assume(StartKey, "run", $"{Shown(first)}");
             start = first;
         }
         else if (start < first || start >= last)
         {
-            section.Report("start", $"the start {Shown(start.Value)} lies outside the weather", $"accepted: from {Shown(first)} to before {Shown(last)}");
+            section.Report(StartKey, $"the start {Shown(start.Value)} lies outside the weather", $"accepted: from {Shown(first)} to before {Shown(last)}");
         }
         if (nights is { } count && EndOf(start.Value, count) > last)
             section.Reading.Warn($"run: the weather ends on {Shown(last)}, before night {count} does");
@@ -49,9 +65,9 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
     private static DateTimeOffset FirstStop(SectionReader section, DateTimeOffset? start, ReadStop first)
     {
         if (start is not null && start != first.From)
-            section.Report("start", $"the run starts at {Shown(start.Value)} and the first stop begins at {Shown(first.From)}", "accepted: leave 'start' out, the first [[stop]] says it");
-        if (section.Has("nights"))
-            section.Report("nights", "'nights' beside [[stop]]", "accepted: leave 'nights' out, the last [[stop]] says when the run ends");
+            section.Report(StartKey, $"the run starts at {Shown(start.Value)} and the first stop begins at {Shown(first.From)}", "accepted: leave 'start' out, the first [[stop]] says it");
+        if (section.Has(NightsKey))
+            section.Report(NightsKey, "'nights' beside [[stop]]", "accepted: leave 'nights' out, the last [[stop]] says when the run ends");
         return first.From;
     }
 
@@ -64,13 +80,13 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
 
     private static DateTimeOffset? ReadStart(SectionReader section, TimeSpan? offset)
     {
-        switch (section.Value("start"))
+        switch (section.Value(StartKey))
         {
             case null: return null;
-            case TomlMoment { Offset: true } moment: return moment.Value;
-            case TomlMoment { Date: true, Time: true, Value.Year: > 1 and < 9999 } local when offset is { } stated:
+            case TomlDateOrTime { HasOffset: true } instant: return instant.Value;
+            case TomlDateOrTime { HasDate: true, HasTime: true, Value.Year: > 1 and < 9999 } local when offset is { } stated:
                 return new DateTimeOffset(local.Value.DateTime, stated);
-            case TomlMoment { Date: true, Time: true } local:
+            case TomlDateOrTime { HasDate: true, HasTime: true } local:
                 section.Reading.Report(local.Place, "'start' has no offset from UTC", AcceptedStart);
                 return null;
             case { } other:

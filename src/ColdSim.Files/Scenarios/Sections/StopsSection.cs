@@ -1,5 +1,5 @@
 using System.Globalization;
-using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
@@ -9,7 +9,7 @@ namespace ColdSim.Files.Scenarios.Sections;
 
 /// <summary>A stop as it was read.</summary>
 /// <param name="Stop">The stop.</param>
-/// <param name="Place">Where its header stands.</param>
+/// <param name="Place">Where its header is.</param>
 /// <param name="Weather">Its weather as it was read.</param>
 internal sealed record ReadStop(TripStop Stop, TextPlace Place, WeatherSection Weather)
 {
@@ -18,13 +18,35 @@ internal sealed record ReadStop(TripStop Stop, TextPlace Place, WeatherSection W
     public DateTimeOffset To => Stop.To;
 }
 
-/// <summary><c>[[stop]]</c>: where the coach stands from when to when.</summary>
+/// <summary><c>[[stop]]</c>: where the coach is from when to when.</summary>
 internal static class StopsSection
 {
     private const int Most = 100;
 
-    private static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m");
-    private static readonly QuantityKey GroundAlbedo = new("ground_albedo", Dimension.Ratio, "0", "1");
+    private static readonly TextKey Name = new("name", KeyDefault.Of("\"stop 1\""), "what it is called") { Such = "Campground" };
+
+    private static readonly DateTimeKey From = new("from", DateTimeForm.DateAndTime, KeyDefault.Needed, "when the coach is there and set up")
+    {
+        Within = "within its weather",
+        FixedForOptions = true,
+    };
+
+    private static readonly DateTimeKey To = new("to", DateTimeForm.DateAndTime, KeyDefault.Needed, "when it leaves")
+    {
+        Within = "within its weather, after `from`",
+        FixedForOptions = true,
+    };
+
+    public static readonly ScenarioSection Declared = new(
+        "stop", TableForm.Many, "where the coach is from when to when",
+        [
+            Name, From, To, PlaceSection.OfStop.Elevation, PlaceSection.OfStop.Latitude, PlaceSection.OfStop.Longitude, PlaceSection.OfStop.Hookup,
+            PlaceSection.OfStop.GroundAlbedo,
+        ],
+        WeatherSection.Declared)
+    {
+        Most = Most,
+    };
 
     /// <summary>The stops in the order written; empty where one of them is faulty.</summary>
     /// <param name="root">The top level.</param>
@@ -33,7 +55,7 @@ internal static class StopsSection
     /// <param name="source">Opens the stops' weather files.</param>
     public static IReadOnlyList<ReadStop> Read(SectionReader root, SiteSpecification place, WeatherSection weather, WeatherOnce source)
     {
-        IReadOnlyList<SectionReader> sections = root.Sections("stop");
+        IReadOnlyList<SectionReader> sections = root.Sections(Declared);
         if (sections.Count > Most)
             root.Reading.Report(sections[Most].Place, FormattableString.Invariant($"{sections.Count} stops"), FormattableString.Invariant($"accepted: up to {Most}"));
         TimeSpan? offset = OffsetOf(weather);
@@ -48,7 +70,7 @@ internal static class StopsSection
         for (int i = 1; i < stops.Count; i++)
         {
             if (stops[i].From < stops[i - 1].To)
-                sections[i].Report("from", $"the stop begins at {Shown(stops[i].From)}, before the one before it ends", $"accepted: from {Shown(stops[i - 1].To)}");
+                sections[i].Report(From, $"the stop begins at {Shown(stops[i].From)}, before the one before it ends", $"accepted: from {Shown(stops[i - 1].To)}");
         }
         CheckWeather(sections, stops);
         return stops;
@@ -57,33 +79,28 @@ internal static class StopsSection
     private static ReadStop? Read(
         SectionReader root, SectionReader section, int number, SiteSpecification place, WeatherSection otherwise, WeatherOnce source, ref TimeSpan? offset)
     {
-        string? name = section.Text("name")?.Trim();
-        double? latitude = section.Number("latitude", -90, 90), longitude = section.Number("longitude", -180, 180);
-        if (section.Has("latitude") != section.Has("longitude"))
-        {
-            section.Reading.Missing(
-                section.PlaceOf(section.Has("latitude") ? "latitude" : "longitude"), "latitude and longitude belong together", "accepted: both or neither");
-        }
+        string? name = section.Get(Name)?.Trim();
+        (double? latitude, double? longitude) = PlaceSection.Position(section, PlaceSection.OfStop.Latitude, PlaceSection.OfStop.Longitude);
         SiteSpecification site = new()
         {
             Name = string.IsNullOrEmpty(name) ? FormattableString.Invariant($"stop {number}") : name,
-            Elevation_m = section.Get(Elevation, place.Elevation_m),
-            Hookup = section.Flag("hookup") ?? place.Hookup,
-            Latitude_deg = section.Has("latitude") ? latitude : place.Latitude_deg,
-            Longitude_deg = section.Has("longitude") ? longitude : place.Longitude_deg,
-            GroundAlbedo_frac = section.Get(GroundAlbedo, place.GroundAlbedo_frac),
+            Elevation_m = section.Get(PlaceSection.OfStop.Elevation, place.Elevation_m),
+            Hookup = section.Get(PlaceSection.OfStop.Hookup) ?? place.Hookup,
+            Latitude_deg = section.Has(PlaceSection.OfStop.Latitude) ? latitude : place.Latitude_deg,
+            Longitude_deg = section.Has(PlaceSection.OfStop.Longitude) ? longitude : place.Longitude_deg,
+            GroundAlbedo_frac = section.Get(PlaceSection.OfStop.GroundAlbedo, place.GroundAlbedo_frac),
         };
-        if (!section.Has("elevation") && !root.Section("place").Has("elevation"))
-            section.Reading.Assume($"{site.Name}: elevation not given, taken as sea level");
-        if (!section.Has("latitude") && place.Latitude_deg is null)
-            section.Reading.Assume($"{site.Name}: no latitude and longitude, so the sun's direction is not known");
-        WeatherSection weather = Weather(section, site, otherwise, source, panels: root.Has("solar"));
+        if (!PlaceSection.HasElevation(root.Section(PlaceSection.Declared)))
+            section.Assume(PlaceSection.OfStop.Elevation, site.Name);
+        if (place.Latitude_deg is null)
+            section.Assume(PlaceSection.OfStop.Latitude, site.Name);
+        WeatherSection weather = Weather(section, site, otherwise, source, panels: root.Has(SolarSection.Declared));
         // Without a [weather] for all, clocks are those of the first stop's own.
         offset ??= OffsetOf(weather);
-        DateTimeOffset? from = Required(section, "from", offset ?? TimeSpan.Zero), to = Required(section, "to", offset ?? TimeSpan.Zero);
+        DateTimeOffset? from = Required(section, From, offset ?? TimeSpan.Zero), to = Required(section, To, offset ?? TimeSpan.Zero);
         section.Finish();
         if (from is not null && to <= from)
-            section.Report("to", $"the stop ends at {Shown(to.Value)}, not after it begins", $"accepted: after {Shown(from.Value)}");
+            section.Report(To, $"the stop ends at {Shown(to.Value)}, not after it begins", $"accepted: after {Shown(from.Value)}");
         if (from is null || to is null || to <= from || weather.Rows.Count < 2)
             return null;
         TripStop stop = new()
@@ -99,10 +116,9 @@ internal static class StopsSection
     /// <summary>Whether there are stops and each has a weather of its own.</summary>
     public static bool HaveTheirOwnWeather(SectionReader root)
     {
-        // What is no table is told where the stops are read.
-        bool tables = root.Value("stop") is TomlTables || root.Value("stop") is TomlList { Items: var items } && items.All(i => i is TomlTable);
-        IReadOnlyList<SectionReader> sections = tables ? root.Sections("stop") : [];
-        return sections.Count > 0 && sections.All(s => s.Has("weather"));
+        // What is no table is reported where the stops are read.
+        IReadOnlyList<SectionReader> sections = root.AreTables(Declared) ? root.Sections(Declared) : [];
+        return sections.Count > 0 && sections.All(s => s.Has(WeatherSection.Declared));
     }
 
     private static TimeSpan? OffsetOf(WeatherSection weather)
@@ -111,7 +127,7 @@ internal static class StopsSection
     // What is assumed of a stop's own weather is said with the stop's name.
     private static WeatherSection Weather(SectionReader section, SiteSpecification site, WeatherSection otherwise, WeatherOnce source, bool panels)
     {
-        SectionReader own = section.Section("weather");
+        SectionReader own = section.Section(WeatherSection.Declared);
         if (!own.Present)
             return otherwise;
         List<string> assumptions = section.Reading.Assumptions;
@@ -122,11 +138,11 @@ internal static class StopsSection
         return weather;
     }
 
-    private static DateTimeOffset? Required(SectionReader section, string key, TimeSpan offset)
+    private static DateTimeOffset? Required(SectionReader section, DateTimeKey key, TimeSpan offset)
     {
         if (!section.Has(key))
             section.Lacks(key, "accepted: a date and time, without quotes, such as 2027-01-14T16:00:00");
-        return section.Moment(key, offset);
+        return section.Get(key, offset);
     }
 
     // The road to a stop is in that stop's weather.
@@ -138,12 +154,12 @@ internal static class StopsSection
             DateTimeOffset from = i > 0 && stops[i - 1].To < stop.From ? stops[i - 1].To : stop.From;
             if (from < stop.Weather.First || from >= stop.Weather.Last)
             {
-                sections[i].Report("from", $"the stop's weather does not hold {Shown(from)}{(from < stop.From ? ", when the coach sets out for it" : "")}",
+                sections[i].Report(From, $"the stop's weather does not hold {Shown(from)}{(from < stop.From ? ", when the coach sets out for it" : "")}",
                     $"accepted: from {Shown(stop.Weather.First)} to before {Shown(stop.Weather.Last)}");
             }
             else if (stop.To > stop.Weather.Last)
             {
-                sections[i].Report("to", $"the stop ends at {Shown(stop.To)}, after its weather", $"accepted: up to {Shown(stop.Weather.Last)}");
+                sections[i].Report(To, $"the stop ends at {Shown(stop.To)}, after its weather", $"accepted: up to {Shown(stop.Weather.Last)}");
             }
         }
     }

@@ -1,48 +1,80 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Cylinder;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary><c>[cylinder.surroundings]</c>: where the cylinder stands, as heat sees it.</summary>
+/// <summary><c>[cylinder.surroundings]</c>: what reaches the cylinder of wind, sky and sun.</summary>
 internal static class SurroundingsSection
 {
-    private static readonly QuantityKey WindShelter = new("wind_shelter", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey SkyView = new("sky_view", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey SunExposure = new("sun_exposure", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey Emissivity = new("emissivity", Dimension.Ratio, "0.02", "1");
-    private static readonly QuantityKey Absorptance = new("absorptance", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey InsideFilm = new("inside_film", Dimension.HeatTransferCoefficient, "10 W/m²K", "5,000 W/m²K");
-    private static readonly QuantityKey HeatTransfer = new("heat_transfer", Dimension.Conductance, "0.01 W/K", "500 W/K");
-    private static readonly QuantityKey Convection = new("convection", Dimension.HeatTransferCoefficient, "0 W/m²K", "200 W/m²K");
-    private static readonly QuantityKey Radiation = new("radiation", Dimension.HeatTransferCoefficient, "0 W/m²K", "10 W/m²K");
-    private static readonly QuantityKey Fin = new("fin", Dimension.Length, "0 m", "2 m");
-    private static readonly QuantityKey Frost = new("frost", Dimension.Length, "0 mm", "50 mm");
-    private static readonly QuantityKey Sun = new("sun", Dimension.Power, "0 W", "2 kW");
+    private static readonly KeyDefault Computed = KeyDefault.Of("computed");
+
+    private static readonly CylinderSurroundings Usual = new();
+
+    private static readonly QuantityKey WindShelter = new(
+        "wind_shelter", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.WindShelter_frac, ""),
+        "part of the weather's wind that reaches it: 1 in the open, 0 in a closed box")
+    {
+        Assumed = ScenarioKey.NotGiven + " of the weather's wind",
+        Comment = "part of the weather's wind that reaches it: 1 in the open, 0 in a closed box",
+    };
+
+    private static readonly QuantityKey SkyView = new(
+        "sky_view", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.SkyView_frac, ""), "part of the open sky that its side sees")
+    {
+        Assumed = ScenarioKey.NotGiven,
+        Comment = "part of the sky it sees",
+    };
+
+    private static readonly QuantityKey SunExposure = new(
+        "sun_exposure", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.SunExposure_frac, ""), "part of the sun that reaches it")
+    {
+        Assumed = ScenarioKey.NotGiven + ", in the shade",
+        Comment = "part of the sun that reaches it",
+    };
+
+    private static readonly QuantityKey Emissivity = new(
+        "emissivity", Dimension.Ratio, "0.02", "1", KeyDefault.Of(Usual.Emissivity_frac, "", "paint"), "long-wave, of the outside");
+
+    private static readonly QuantityKey Absorptance = new(
+        "absorptance", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.SolarAbsorptance_frac, "", "white"), "for sunlight");
+
+    private static readonly QuantityKey InsideFilm = new(
+        "inside_film", Dimension.HeatTransferCoefficient, "10 W/m²K", "5,000 W/m²K", KeyDefault.Of(Usual.InsideFilm_W_m2K, "W/m²K"),
+        "between wall and liquid");
+
+    private static readonly QuantityKey HeatTransfer = new(
+        "heat_transfer", Dimension.Conductance, "0.01 W/K", "500 W/K", Computed,
+        "whole conductance between air and liquid, if measured; replaces all the rest");
+
+    private static readonly QuantityKey Convection = new(
+        "convection", Dimension.HeatTransferCoefficient, "0 W/m²K", "200 W/m²K", Computed, "outside film by convection, if fixed");
+
+    private static readonly QuantityKey Radiation = new(
+        "radiation", Dimension.HeatTransferCoefficient, "0 W/m²K", "10 W/m²K", Computed, "outside film by radiation, if fixed");
+
+    private static readonly QuantityKey Fin = new(
+        "fin", Dimension.Length, "0 m", "2 m", Computed, "height of dry wall that counts as wetted, if fixed; never more than there is");
+
+    private static readonly QuantityKey Frost = new("frost", Dimension.Length, "0 mm", "50 mm", Computed, "thickness of frost, if fixed");
+
+    private static readonly QuantityKey Sun = new("sun", Dimension.Power, "0 W", "2 kW", Computed, "sun absorbed, if fixed");
+
+    public static readonly ScenarioSection Declared = new(
+        "surroundings", TableForm.One, "what reaches the cylinder of wind, sky and sun",
+        [WindShelter, SkyView, SunExposure, Emissivity, Absorptance, InsideFilm, HeatTransfer, Convection, Radiation, Fin, Frost, Sun]);
 
     public static CylinderSurroundings Read(SectionReader section, string called)
     {
-        CylinderSurroundings defaults = new();
         double? whole = section.Get(HeatTransfer);
-        double shelter = section.Get(WindShelter, defaults.WindShelter_frac);
-        double sky = section.Get(SkyView, defaults.SkyView_frac);
-        double sun = section.Get(SunExposure, defaults.SunExposure_frac);
-        if (whole is null)
-        {
-            if (!section.Has("wind_shelter") && !section.Has("convection"))
-                section.Reading.Assume($"{called}: wind_shelter not given, taken as {shelter} of the weather's wind");
-            if (!section.Has("sky_view") && !section.Has("radiation"))
-                section.Reading.Assume($"{called}: sky_view not given, taken as {sky}");
-            if (!section.Has("sun_exposure") && !section.Has("sun"))
-                section.Reading.Assume($"{called}: sun_exposure not given, taken as {sun}, in the shade");
-        }
         CylinderSurroundings surroundings = new()
         {
-            WindShelter_frac = shelter,
-            SkyView_frac = sky,
-            SunExposure_frac = sun,
-            Emissivity_frac = section.Get(Emissivity, defaults.Emissivity_frac),
-            SolarAbsorptance_frac = section.Get(Absorptance, defaults.SolarAbsorptance_frac),
-            InsideFilm_W_m2K = section.Get(InsideFilm, defaults.InsideFilm_W_m2K),
+            WindShelter_frac = section.GetOrDefault(WindShelter),
+            SkyView_frac = section.GetOrDefault(SkyView),
+            SunExposure_frac = section.GetOrDefault(SunExposure),
+            Emissivity_frac = section.GetOrDefault(Emissivity),
+            SolarAbsorptance_frac = section.GetOrDefault(Absorptance),
+            InsideFilm_W_m2K = section.GetOrDefault(InsideFilm),
             FixedConductance_W_K = whole,
             FixedConvection_W_m2K = section.Get(Convection),
             FixedRadiation_W_m2K = section.Get(Radiation),
@@ -51,6 +83,14 @@ internal static class SurroundingsSection
             FixedSun_W = section.Get(Sun),
         };
         section.Finish();
+        if (whole is not null)
+            return surroundings;
+        if (!section.Has(Convection))
+            section.Assume(WindShelter, called);
+        if (!section.Has(Radiation))
+            section.Assume(SkyView, called);
+        if (!section.Has(Sun))
+            section.Assume(SunExposure, called);
         return surroundings;
     }
 }

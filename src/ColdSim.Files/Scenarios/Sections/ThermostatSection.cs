@@ -1,4 +1,5 @@
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Thermostat;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -6,37 +7,56 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[thermostat]</c>: the set points and how it switches.</summary>
 internal static class ThermostatSection
 {
-    private static readonly QuantityKey Day = new("day", Dimension.Temperature, "0 °C", "35 °C");
-    private static readonly QuantityKey Night = new("night", Dimension.Temperature, "0 °C", "35 °C");
-    private static readonly QuantityKey Differential = new("differential", Dimension.TemperatureDifference, "0.1 K", "10 K");
-    private static readonly QuantityKey SensorLag = new("sensor_lag", Dimension.Duration, "0 s", "2 h");
-    private static readonly QuantityKey MinimumRun = new("minimum_run", Dimension.Duration, "0 s", "1 h");
-    private static readonly QuantityKey MinimumOff = new("minimum_off", Dimension.Duration, "0 s", "1 h");
+    private static readonly ThermostatSpecification Usual = new();
+
+    private static readonly QuantityKey Day = new(
+        "day", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of(Usual.DaySetPoint_K, "°C"), "set point by day") { Assumed = ScenarioKey.NotGiven };
+
+    private static readonly QuantityKey Night = new(
+        "night", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of("`day`, or 17 °C without it"), "set point by night") { Assumed = ScenarioKey.NotGiven };
+
+    private static readonly SpansKey NightHours = new("night_hours", KeyDefault.Of("22:00-06:30"), "when the night set point holds")
+    {
+        IsSingle = true,
+        Assumed = ScenarioKey.NotGiven,
+    };
+
+    private static readonly QuantityKey Differential = new(
+        "differential", Dimension.TemperatureDifference, "0.1 K", "10 K", KeyDefault.Of(Usual.Differential_K, "K"), "whole band between on and off");
+
+    private static readonly QuantityKey SensorLag = new(
+        "sensor_lag", Dimension.Duration, "0 s", "2 h", KeyDefault.Of(Usual.SensorLag_s, "min"), "time constant of the sensor");
+
+    private static readonly QuantityKey MinimumRun = new(
+        "minimum_run", Dimension.Duration, "0 s", "1 h", KeyDefault.Of(Usual.MinimumRun_s, "min"), "shortest call for heat");
+
+    private static readonly QuantityKey MinimumOff = new(
+        "minimum_off", Dimension.Duration, "0 s", "1 h", KeyDefault.Of(Usual.MinimumOff_s, "min"), "shortest pause between calls");
+
+    public static readonly ScenarioSection Declared = new(
+        "thermostat", TableForm.One, "the set points and how it switches",
+        [Day, Night, NightHours, Differential, SensorLag, MinimumRun, MinimumOff]);
 
     public static ThermostatSpecification? Read(SectionReader section)
     {
-        ThermostatSpecification defaults = new();
         double? day = section.Get(Day);
         double? night = section.Get(Night);
         ThermostatSpecification thermostat = new()
         {
-            DaySetPoint_K = day ?? defaults.DaySetPoint_K,
-            NightSetPoint_K = night ?? day ?? defaults.NightSetPoint_K,
-            NightHours = section.Span("night_hours") ?? defaults.NightHours,
-            Differential_K = section.Get(Differential, defaults.Differential_K),
-            SensorLag_s = section.Get(SensorLag, defaults.SensorLag_s),
-            MinimumRun_s = section.Get(MinimumRun, defaults.MinimumRun_s),
-            MinimumOff_s = section.Get(MinimumOff, defaults.MinimumOff_s),
+            DaySetPoint_K = day ?? Usual.DaySetPoint_K,
+            NightSetPoint_K = night ?? day ?? Usual.NightSetPoint_K,
+            NightHours = section.GetSpan(NightHours) ?? Usual.NightHours,
+            Differential_K = section.GetOrDefault(Differential),
+            SensorLag_s = section.GetOrDefault(SensorLag),
+            MinimumRun_s = section.GetOrDefault(MinimumRun),
+            MinimumOff_s = section.GetOrDefault(MinimumOff),
         };
         section.Finish();
         if (!section.Present)
             return null;
-        if (!section.Has("day"))
-            section.Reading.Assume($"thermostat: day not given, taken as {defaults.DaySetPoint_K - 273.15:0.#} °C");
-        if (!section.Has("night"))
-            section.Reading.Assume($"thermostat: night not given, taken as {thermostat.NightSetPoint_K - 273.15:0.#} °C");
-        if (!section.Has("night_hours"))
-            section.Reading.Assume($"thermostat: night_hours not given, taken as 22:00-06:30");
+        section.Assume(Day, "thermostat");
+        section.Assume(Night, "thermostat", $"{thermostat.NightSetPoint_K - 273.15:0.#} °C");
+        section.Assume(NightHours, "thermostat");
         return thermostat;
     }
 }

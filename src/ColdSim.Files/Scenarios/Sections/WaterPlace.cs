@@ -1,33 +1,40 @@
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Nodes;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary>Where water may stand: inside, outside, or in a bay.</summary>
+/// <summary>Where water may be: inside, outside, or in a bay.</summary>
 /// <param name="bays">The bays, in the order in which they are written.</param>
 internal sealed class WaterPlace(IReadOnlyList<ThermalNode> bays)
 {
     private const string Inside = "inside", Outside = "outside";
 
+    /// <summary>The key that says where something is.</summary>
+    public static TextKey Key(string meaning) => new("where", KeyDefault.Needed, meaning)
+    {
+        Form = $"`\"{Inside}\"`, `\"{Outside}\"`, or the name of a bay",
+        Such = Inside,
+    };
+
     /// <summary>Reads where something is.</summary>
     /// <returns>The place of its bay; -1 for inside, -2 for outside and where it is not said.</returns>
-    public int Read(SectionReader section)
+    public int Read(SectionReader section, TextKey key)
     {
-        string accepted = "accepted: " + string.Join(", ", ((string[])[Inside, Outside, .. bays.Select(b => b.Name)]).Select(w => $"\"{w}\""));
-        if (!section.Has("where"))
-            section.Lacks("where", accepted);
-        if (section.Text("where")?.Trim() is not { } where)
+        string[] words = [Inside, Outside, .. bays.Select(b => b.Name)];
+        string accepted = "accepted: " + string.Join(", ", words.Select(w => $"\"{w}\""));
+        if (!section.Has(key))
+            section.Lacks(key, accepted);
+        if (section.Get(key)?.Trim() is not { } where)
             return -2;
-        if (where.Equals(Inside, StringComparison.OrdinalIgnoreCase))
-            return -1;
-        if (where.Equals(Outside, StringComparison.OrdinalIgnoreCase))
-            return -2;
-        for (int i = 0; i < bays.Count; i++)
+        int place = Array.FindIndex(words, w => where.Equals(w, StringComparison.OrdinalIgnoreCase));
+        if (place < 0)
+            section.Reading.Report(section.ValuePlace(key), $"'where' is \"{where}\"", accepted, NearestName.Of(where, words));
+        return place switch
         {
-            if (where.Equals(bays[i].Name, StringComparison.OrdinalIgnoreCase))
-                return i;
-        }
-        section.Reading.Report(section.Value("where")!.Place, $"'where' is \"{where}\"", accepted, NearestName.Of(where, [Inside, Outside, .. bays.Select(b => b.Name)]));
-        return -2;
+            0 => -1,
+            < 0 or 1 => -2,
+            _ => place - 2,
+        };
     }
 
     /// <summary>The node with its conductance to what is around it there.</summary>

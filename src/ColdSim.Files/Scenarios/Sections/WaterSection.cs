@@ -1,3 +1,4 @@
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Nodes;
@@ -7,40 +8,46 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary>Water in the rig: wet bays first, then the pipes and tanks in them.</summary>
 internal static class WaterSection
 {
-    private static readonly string[] Kinds = ["wet_bay", "pipe", "tank"];
-
     /// <summary>Reads them all.</summary>
     public static IReadOnlyList<ThermalNode> Read(SectionReader root, FurnaceSpecification? furnace, CoachSpecification? coach)
     {
-        IReadOnlyList<SectionReader> bays = root.Sections("wet_bay");
+        IReadOnlyList<SectionReader> bays = root.Sections(WetBaySection.Declared);
+        IReadOnlyList<SectionReader> pipes = root.Sections(PipeSection.Declared);
+        IReadOnlyList<SectionReader> tanks = root.Sections(TankSection.Declared);
         ThermalNode[] read = [.. bays.Select((s, i) => WetBaySection.Read(s, i + 1))];
         WaterPlace places = new(read);
         List<ThermalNode> water =
         [
             .. read,
-            .. root.Sections("pipe").Select((s, i) => PipeSection.Read(s, i + 1, places)),
-            .. root.Sections("tank").Select((s, i) => TankSection.Read(s, i + 1, places)),
+            .. pipes.Select((s, i) => PipeSection.Read(s, i + 1, places)),
+            .. tanks.Select((s, i) => TankSection.Read(s, i + 1, places)),
         ];
-        Check(root, water, bays, furnace, coach);
+        CheckNames(
+            root.Reading, water,
+            [.. bays.Select(b => (b, WetBaySection.Name)), .. pipes.Select(p => (p, PipeSection.Name)), .. tanks.Select(t => (t, TankSection.Name))]);
+        Check(root.Reading, water, bays, furnace, coach);
         return water;
     }
 
-    private static void Check(
-        SectionReader root, List<ThermalNode> water, IReadOnlyList<SectionReader> bays, FurnaceSpecification? furnace, CoachSpecification? coach)
+    private static void CheckNames(Reading reading, List<ThermalNode> water, IReadOnlyList<(SectionReader Section, TextKey Name)> sections)
     {
         HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
-        SectionReader[] sections = [.. Kinds.SelectMany(k => k == "wet_bay" ? bays : root.Sections(k))];
         for (int i = 0; i < water.Count; i++)
         {
             if (!names.Add(water[i].Name))
-                root.Reading.Report(sections[i].Value("name")?.Place ?? sections[i].Place, $"'name' is \"{water[i].Name}\", and another bay, pipe or tank is called so");
+                reading.Report(sections[i].Section.ValuePlace(sections[i].Name), $"'name' is \"{water[i].Name}\", and another bay, pipe or tank is called so");
         }
-        SectionReader? ducted = bays.LastOrDefault(b => b.Has("duct"));
+    }
+
+    private static void Check(
+        Reading reading, List<ThermalNode> water, IReadOnlyList<SectionReader> bays, FurnaceSpecification? furnace, CoachSpecification? coach)
+    {
+        SectionReader? ducted = bays.LastOrDefault(b => b.Has(WetBaySection.Duct));
         if (ducted is not null && water.Sum(n => n.Duct_frac) > 1)
-            ducted.Report("duct", "the ducts to the bays bring more than all of the furnace's heat", "accepted: 1 in all");
+            ducted.Report(WetBaySection.Duct, "the ducts to the bays bring more than all of the furnace's heat", "accepted: 1 in all");
         if (ducted is not null && furnace is null)
-            root.Reading.Warn($"a [[wet_bay]] has a duct, and there is no [furnace]");
+            reading.Warn($"a [[wet_bay]] has a duct, and there is no [furnace]");
         if (coach is null && water.Exists(n => n.Inside_W_K > 0))
-            root.Reading.Warn($"water stands inside or beside the coach, and there is no [coach]: inside is taken as outside air");
+            reading.Warn($"water stands inside or beside the coach, and there is no [coach]: inside is taken as outside air");
     }
 }

@@ -1,24 +1,105 @@
 using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
+using ColdSim.Physics.Flow;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary><c>[weather]</c>: the weather file, and what stands in for what it does not have.</summary>
+/// <summary><c>[weather]</c>: the weather file, how it is carried to the place, and what is used for what it does not have.</summary>
 /// <param name="Rows">Empty where the file cannot be read.</param>
 /// <param name="StandIns">For missing columns and values.</param>
 /// <param name="Offset">Offset of times written without one.</param>
 internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDefaults StandIns, TimeSpan? Offset)
 {
-    private static readonly QuantityKey Wind = new("wind", Dimension.Speed, "0 m/s", "60 m/s");
-    private static readonly QuantityKey Humidity = new("humidity", Dimension.Ratio, "1 %", "100 %");
-    private static readonly QuantityKey Cloud = new("cloud", Dimension.Ratio, "0", "1");
-    private static readonly QuantityKey Sun = new("sun", Dimension.Irradiance, "0 W/m²", "1,400 W/m²");
+    // A station this much higher or lower than the place is worth a warning.
+    private const double WorthSaying_m = 100;
 
-    private static readonly QuantityKey Bridge = new("bridge", Dimension.Duration, "3 h", "31 d");
+    private const string NotInFile = "{key}: not in the weather file, taken as {value}";
+
+    private static readonly WeatherDefaults Usual = new();
+    private static readonly PlaceShift NoShift = new();
+
+    private static readonly TextKey File = new(
+        "file", KeyDefault.Needed,
+        "the weather file, relative to the scenario's folder: [our CSV](weather-csv.md) or [one that can be had elsewhere](weather-formats.md), packed with gzip or not")
+    {
+        Such = "weather.csv",
+        Comment = "beside this file; its columns are described in docs/weather-csv.md",
+        FixedForOptions = true,
+    };
+
+    private static readonly ChoiceKey<WeatherFormat> Format = new(
+        "format", KeyDefault.Of("recognised"), "the file's layout, where looking at it is not enough", WeatherFormatNames.Choices) { FixedForOptions = true };
+
+    private static readonly TextKey OffsetKey = new(
+        "offset", KeyDefault.None,
+        "offset from UTC, such as `\"-07:00\"`, of times that are written without one; the clock that times in UTC are shown by")
+    {
+        Accepts = "-14:00 to +14:00",
+        Such = "-07:00",
+        FixedForOptions = true,
+    };
+
+    private static readonly DateTimeKey From = new(
+        "from", DateTimeForm.DateAtLeast, KeyDefault.Of("the file's first row"),
+        "rows before it are passed over while reading; without offset by the file's own clock") { FixedForOptions = true };
+
+    private static readonly DateTimeKey To = new(
+        "to", DateTimeForm.DateAtLeast, KeyDefault.Of("the file's last row"), "rows after it likewise; a date alone means its end") { FixedForOptions = true };
+
+    private static readonly QuantityKey Bridge = new(
+        "bridge", Dimension.Duration, "3 h", "31 d", KeyDefault.Of(WeatherGaps.Longest.TotalSeconds, "h"),
+        "the longest gap between rows that a straight line may bridge; every gap is noted") { FixedForOptions = true };
+
+    private static readonly WholeKey Year = new(
+        "year", 1900, 2200, KeyDefault.Of("one that fits"), "the year that a typical year (EPW, TMY3) is put on") { FixedForOptions = true };
+
+    private static readonly QuantityKey StationElevation = new(
+        "station_elevation", Dimension.Length, "-430 m", "6,000 m", KeyDefault.None,
+        "where the file's weather was measured: shifts temperature and pressure from there to the place's `elevation`");
+
+    private static readonly NumberKey Lapse = new(
+        "lapse", -10, 15, KeyDefault.Of(1000 * NoShift.Lapse_K_m),
+        "how much colder it is a kilometre up; alone, shifts from the elevation that the file has") { Unit = "K per km" };
+
+    private static readonly QuantityKey WindHeight = new(
+        "wind_height", Dimension.Length, "0.5 m", "200 m", KeyDefault.Of("10 m"),
+        "height above ground at which the wind was measured; brought to 10 m in the open, no further");
+
+    private static readonly ChoiceKey<Terrain> WindTerrain = new(
+        "wind_terrain", NoShift.WindTerrain, "the country round the anemometer",
+        ("water", Terrain.OpenWater), ("open", Terrain.Open), ("wooded", Terrain.Wooded), ("city", Terrain.City));
+
+    private static readonly QuantityKey Hollow = new(
+        "hollow", Dimension.TemperatureDifference, "0 K", "20 K", KeyDefault.Of(NoShift.HollowDrop_K, "K"),
+        "how much colder the place is from sunset to sunrise of calm nights; needs `latitude` and `longitude`");
+
+    private static readonly QuantityKey HollowCalm = new(
+        "hollow_calm", Dimension.Speed, "0 m/s", "10 m/s", KeyDefault.Of(NoShift.HollowCalm_m_s, "m/s"), "a night's mean wind up to which it is calm");
+
+    private static readonly QuantityKey Wind = new(
+        "wind", Dimension.Speed, "0 m/s", "60 m/s", KeyDefault.Of(Usual.Wind_m_s, "m/s"), "used where the file has no wind") { Assumed = NotInFile };
+
+    private static readonly QuantityKey Humidity = new(
+        "humidity", Dimension.Ratio, "1 %", "100 %", KeyDefault.Of(Usual.RelativeHumidity_frac, "%"),
+        "used where the file has no humidity or dew point") { Assumed = NotInFile };
+
+    private static readonly QuantityKey Cloud = new(
+        "cloud", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.Cloud_frac, "%"), "used where the file has no cloud") { Assumed = NotInFile };
+
+    private static readonly QuantityKey Sun = new(
+        "sun", Dimension.Irradiance, "0 W/m²", "1,400 W/m²", KeyDefault.Of(Usual.Sun_W_m2, "W/m²"), "used where the file has no sun") { Assumed = NotInFile };
+
+    public static readonly ScenarioSection Declared = new(
+        "weather", TableForm.One, "the weather file, how it is carried to the place, and what is used for what it does not have",
+        [
+            File, Format, OffsetKey, From, To, Bridge, Year, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Wind, Humidity, Cloud, Sun,
+        ],
+        ColumnsSection.Declared);
 
     /// <summary>Reads it.</summary>
     /// <param name="section">The table.</param>
@@ -28,26 +109,25 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     /// <param name="needed">Whether it must be there.</param>
     public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site, bool panels, bool needed = true)
     {
-        WeatherDefaults defaults = new();
         TimeSpan? offset = ReadOffset(section);
         WeatherDefaults standIns = new()
         {
-            Wind_m_s = section.Get(Wind, defaults.Wind_m_s),
-            RelativeHumidity_frac = section.Get(Humidity, defaults.RelativeHumidity_frac),
-            Cloud_frac = section.Get(Cloud, defaults.Cloud_frac),
-            Sun_W_m2 = section.Get(Sun, defaults.Sun_W_m2),
+            Wind_m_s = section.GetOrDefault(Wind),
+            RelativeHumidity_frac = section.GetOrDefault(Humidity),
+            Cloud_frac = section.GetOrDefault(Cloud),
+            Sun_W_m2 = section.GetOrDefault(Sun),
         };
-        string? file = section.Text("file");
+        string? file = section.Get(File);
         WeatherRequest request = ReadRequest(section, offset);
-        ShiftKeys shift = ShiftKeys.Read(section);
+        PlaceShift shift = ReadShift(section);
         section.Finish();
         if (!section.Present)
         {
             if (needed)
                 section.Reading.Missing(section.Place, "the scenario has no [weather]");
         }
-        else if (!section.Has("file"))
-            section.Lacks("file", "accepted: the name of a weather CSV");
+        else if (!section.Has(File))
+            section.Lacks(File, "accepted: the name of a weather CSV");
         IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, standIns, site);
         NameStandIns(section.Reading, rows, standIns, panels && site.Latitude_deg is not null);
         return new WeatherSection(rows, standIns, offset);
@@ -55,61 +135,98 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
     private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset)
     {
-        WeatherRequest request = ReadKeys(section, offset);
+        WeatherRequest request = new()
+        {
+            Format = section.Get(Format),
+            Offset = offset,
+            From = ReadEdge(section, From),
+            To = ReadEdge(section, To),
+            Bridge = section.Get(Bridge) is { } bridge_s ? TimeSpan.FromSeconds(bridge_s) : WeatherGaps.Longest,
+            Year = section.Get(Year),
+            Map = ColumnsSection.Read(section.Section(ColumnsSection.Declared)),
+        };
         if (request is { From: { } from, To: { } to } && from.IsNotBefore(to))
-            section.Report("from", "'from' lies after 'to', or at it");
+            section.Report(From, "'from' lies after 'to', or at it");
         return request;
     }
 
-    private static WeatherRequest ReadKeys(SectionReader section, TimeSpan? offset) => new()
+    private static PlaceShift ReadShift(SectionReader section)
     {
-        Format = section.Choice("format", WeatherFormatNames.Choices),
-        Offset = offset,
-        From = ReadEdge(section, "from"),
-        To = ReadEdge(section, "to"),
-        Bridge = section.Get(Bridge) is { } bridge_s ? TimeSpan.FromSeconds(bridge_s) : WeatherGaps.Longest,
-        Year = section.Whole("year", 1900, 2200),
-        Map = ColumnsSection.Read(section.Section("columns")),
-    };
+        double? lapse_K_km = section.Get(Lapse);
+        return new PlaceShift
+        {
+            StationElevation_m = section.Get(StationElevation),
+            Lapse_K_m = lapse_K_km / 1000 ?? NoShift.Lapse_K_m,
+            WindHeight_m = section.Get(WindHeight),
+            WindTerrain = section.GetOrDefault(WindTerrain),
+            HollowDrop_K = section.GetOrDefault(Hollow),
+            HollowCalm_m_s = section.GetOrDefault(HollowCalm),
+        };
+    }
 
     private static IReadOnlyList<WeatherRow> ReadFile(
-        SectionReader section, WeatherOnce source, string file, WeatherRequest request, ShiftKeys shift, WeatherDefaults standIns, SiteSpecification site)
+        SectionReader section, WeatherOnce source, string file, WeatherRequest request, PlaceShift shift, WeatherDefaults standIns, SiteSpecification site)
     {
         (WeatherResult? weather, string shown) = source.Read(file, request);
         if (weather is null)
         {
-            section.Reading.Report(section.Value("file")!.Place, $"the weather file '{file}' cannot be opened: {shown}");
+            section.Reading.Report(section.ValuePlace(File), $"the weather file '{file}' cannot be opened: {shown}");
             return [];
         }
         section.Reading.Problems.AddRange(weather.Problems);
         section.Reading.Warnings.AddRange(weather.Warnings);
         section.Reading.Warnings.AddRange(weather.Notes);
         section.Reading.Assumptions.AddRange(weather.Notes);
-        return weather.Rows.Count == 0 ? [] : shift.Apply(section, weather, standIns, site);
+        return weather.Rows.Count == 0 ? [] : AtPlace(section, shift, weather, standIns, site);
     }
 
-    private static WindowEdge? ReadEdge(SectionReader section, string key)
+    // The rows as they are at the place; what was done is named among the assumptions.
+    private static IReadOnlyList<WeatherRow> AtPlace(SectionReader section, PlaceShift shift, WeatherResult weather, WeatherDefaults standIns, SiteSpecification site)
+    {
+        bool lapse = section.Has(Lapse);
+        if (shift.StationElevation_m is null && weather.Station.Elevation_m is { } own_m)
+        {
+            if (lapse)
+                shift = shift with { StationElevation_m = own_m };
+            else if (Math.Abs(own_m - site.Elevation_m) > WorthSaying_m)
+                section.Reading.Warn($"weather: the station stands at {own_m:0} m and the place at {site.Elevation_m:0} m; 'station_elevation' or 'lapse' would shift the temperature");
+        }
+        else if (lapse && shift.StationElevation_m is null)
+        {
+            section.Report(Lapse, "'lapse' without the station's elevation, which the file does not tell", "accepted: 'station_elevation' beside it");
+        }
+        if (shift.HollowDrop_K > 0 && site.Latitude_deg is null)
+        {
+            section.Report(Hollow, "'hollow' needs to know when the sun sets", "accepted: latitude and longitude under [place]");
+            return weather.Rows;
+        }
+        IReadOnlyList<WeatherRow> rows = shift.Apply(weather.Rows, site, standIns.Wind_m_s, out IReadOnlyList<string> notes);
+        section.Reading.Assumptions.AddRange(notes);
+        return rows;
+    }
+
+    private static WindowEdge? ReadEdge(SectionReader section, DateTimeKey key)
     {
         switch (section.Value(key))
         {
             case null: return null;
-            case TomlMoment { Date: true, Value.Year: > 1 and < 9999 } moment:
+            case TomlDateOrTime { HasDate: true, Value.Year: > 1 and < 9999 } written:
                 // A date alone means the whole day.
-                DateTime clock = moment.Time || key == "from" ? moment.Value.DateTime : moment.Value.DateTime.AddDays(1);
-                return new WindowEdge(clock, moment.Offset ? moment.Value.Offset : null);
+                DateTime clock = written.HasTime || key == From ? written.Value.DateTime : written.Value.DateTime.AddDays(1);
+                return new WindowEdge(clock, written.HasOffset ? written.Value.Offset : null);
             case { } other:
-                section.Reading.Report(other.Place, $"'{key}' is {other.Kind}", "accepted: a date, perhaps with a time, without quotes, such as 2025-01-14 or 2025-01-14T16:00:00");
+                section.Reading.Report(other.Place, $"'{key.Name}' is {other.Kind}", "accepted: a date, perhaps with a time, without quotes, such as 2025-01-14 or 2025-01-14T16:00:00");
                 return null;
         }
     }
 
     private static TimeSpan? ReadOffset(SectionReader section)
     {
-        if (section.Text("offset") is not { } text)
+        if (section.Get(OffsetKey) is not { } text)
             return null;
         if (InstantText.TryOffset(text, out TimeSpan offset))
             return offset;
-        section.Reading.Report(section.Value("offset")!.Place, $"'offset' is \"{text}\"", "accepted: an offset from UTC such as \"-07:00\" or \"Z\"");
+        section.Reading.Report(section.ValuePlace(OffsetKey), $"'offset' is \"{text}\"", "accepted: an offset from UTC such as \"-07:00\" or \"Z\"");
         return null;
     }
 
@@ -117,10 +234,10 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     {
         if (rows.Count == 0)
             return;
-        Name("wind", r => r.Wind_m_s, $"{standIns.Wind_m_s:0.0##} m/s");
-        Name("humidity", r => r.DewPoint_K, $"{standIns.RelativeHumidity_frac * 100:0.#} %");
-        Name("cloud", r => r.Cloud_frac, $"{standIns.Cloud_frac * 100:0.#} %");
-        Name("sun", r => r.Sun_W_m2, panels ? $"{standIns.Sun_W_m2:0.#} W/m² on coach and cylinders" : (FormattableString)$"{standIns.Sun_W_m2:0.#} W/m²");
+        Name(Wind.Name, r => r.Wind_m_s, $"{standIns.Wind_m_s:0.0##} m/s");
+        Name(Humidity.Name, r => r.DewPoint_K, $"{standIns.RelativeHumidity_frac * 100:0.#} %");
+        Name(Cloud.Name, r => r.Cloud_frac, $"{standIns.Cloud_frac * 100:0.#} %");
+        Name(Sun.Name, r => r.Sun_W_m2, panels ? $"{standIns.Sun_W_m2:0.#} W/m² on coach and cylinders" : (FormattableString)$"{standIns.Sun_W_m2:0.#} W/m²");
         if (panels)
             NamePanels(reading, rows, standIns);
         Name("pressure", r => r.Pressure_Pa, $"the standard atmosphere's at the place's elevation");
@@ -130,7 +247,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             int without = rows.Count(r => value(r) is null);
             string taken = standIn.ToString(CultureInfo.InvariantCulture);
             if (without == rows.Count)
-                reading.Assume($"{what}: not in the weather file, taken as {taken}");
+                reading.Assumptions.Add(NotInFile.Replace("{key}", what, StringComparison.Ordinal).Replace("{value}", taken, StringComparison.Ordinal));
             else if (without > 0)
                 reading.Assume($"{what}: missing in {without} of {rows.Count} rows of weather, there taken as {taken}");
         }
