@@ -54,9 +54,9 @@ internal sealed class Answer(Host host, UnitStyle units, bool json, bool failIfS
     private void Json(RunReport report, Forecast? forecast, LogPrediction? log)
     {
         AssumedLines.Tell(host, report.Scenario.Assumptions);
-        if (forecast is null)
+        if (forecast is null || log is null)
             host.Parts.WriteJson(report, host.Output);
         else
-            RunJson.Write(report, forecast, log, host.Output);
+            JsonReport.Write(new ForecastReport(report, forecast, log), host.Output);
     }
 }

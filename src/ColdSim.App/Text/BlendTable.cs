@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -17,42 +18,13 @@ internal static class BlendTable
     ];
 
     /// <summary>The rows of some nights under their headings, without what is said below them.</summary>
-    public static IReadOnlyList<string> Table(RunReport report, IEnumerable<NightReport> nights, UnitStyle units)
+    public static IReadOnlyList<string> Table(RunReport report, IReadOnlyList<NightReport> nights, UnitStyle units)
     {
         Rig rig = report.Scenario.Rig;
-        bool several = rig.Cylinders.Count > 1;
-        List<TextColumn> columns = [new(["Night"], Left: true)];
-        if (several)
-            columns.Add(new(["Cylinder"], Left: true));
-        columns.AddRange(
-        [
-            new(["Propane", "first", "%"]), new(["Propane", "last", "%"]), new(["n-butane", "last", "%"]), new(["Isobutane", "last", "%"]),
-            new(["Pressure", "last", units.PressureUnit]), new(["Left", "last", units.MassUnit]), new(["Stays", "behind", units.MassUnit]),
-            new(["at", "air", units.TemperatureUnit]),
-        ]);
-        List<IReadOnlyList<string>> rows = [];
-        foreach (NightReport night in nights)
-        {
-            for (int i = 0; i < night.Blends.Count; i++)
-            {
-                List<string> row = [i == 0 ? ClockText.NightShort(night) : ""];
-                if (several)
-                    row.Add(rig.NameOf(i));
-                row.AddRange(Cells(night.Blends[i], units));
-                rows.Add(row);
-            }
-        }
-
-        return TextTable.Lines(columns, rows);
+        (string Night, string Cylinder)[] of = [.. nights.SelectMany(n => n.Blends.Select((_, i) => (i == 0 ? ClockText.NightShort(n) : "", rig.NameOf(i))))];
+        List<FigureTable.Cells<BlendReport>> own = [new(new(["Night"], Left: true), -2, (_, place) => of[place].Night)];
+        if (rig.Cylinders.Count > 1)
+            own.Add(new(new(["Cylinder"], Left: true), -1, (_, place) => of[place].Cylinder));
+        return new FigureTable(ReportTable.Blends, units).Lines(NightFigures.Blends, [.. nights.SelectMany(n => n.Blends)], own);
     }
-
-    private static string[] Cells(BlendReport blend, UnitStyle units) =>
-    [
-        Percent(blend.AtStart.Propane), Percent(blend.AtEnd.Propane), Percent(blend.AtEnd.NormalButane), Percent(blend.AtEnd.Isobutane),
-        UnitStyle.Number(units.PressureIn(blend.PressureAtEnd.Pascals), units.IsUs ? 1 : 0), units.MassNumber(blend.Left.Kilograms),
-        blend.LeftBehind is { } behind ? units.MassNumber(behind.Kilograms) : "-",
-        units.TemperatureNumber(blend.LeftBehindAt.Kelvins),
-    ];
-
-    private static string Percent(double part) => UnitStyle.Number(100 * part, 0);
 }

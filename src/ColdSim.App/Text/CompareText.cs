@@ -1,11 +1,15 @@
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Figures;
 
 namespace ColdSim.App.Text;
 
 /// <summary>A comparison as text: which is best and why, the table, the rule, what it rests on.</summary>
 internal static class CompareText
 {
+    private const int NarrowestName = 8;
+    private const int RankAndGas = 2;
+
     private const string OnTheGround =
         "\"On the ground\": a cylinder of over 105 lb of water is not one to carry. 24 CFR 3280.704, a rule for manufactured homes, "
         + "allows on board at most two, each of at most 105 lb of water; local code decides where a larger one may stand.";
@@ -28,13 +32,41 @@ internal static class CompareText
         List<TextSection> sections =
         [
             new(scenario.Title, [.. Wrap.Lines(Setting(comparison)), "", .. Wrap.Lines(CompareSentence.Of(comparison, units), rest: "  ")]),
-            new("The options side by side", [.. CompareTable.Lines(comparison, units), "", .. TakesTable.Lines(comparison, units), .. under]),
+            new("The options side by side", [.. Options(comparison, units), "", .. Costs(comparison, units), .. under]),
         ];
         if (scenario.Assumptions.Count > 0)
             sections.Add(new("Assumed", RunText.Points(scenario.Assumptions)));
         if (cautions.Count > 0)
             sections.Add(new("Cautions", RunText.Points(cautions)));
         return sections;
+    }
+
+    /// <summary>What the options cost in money, electricity and walks, what a mixed gas leaves behind, and how battery and water fare; only what some of them has.</summary>
+    /// <returns>The table with a blank line under it; nothing where there is nothing to say.</returns>
+    internal static IReadOnlyList<string> Costs(Comparison comparison, UnitStyle units)
+    {
+        FigureTable table = new(ReportTable.CompareCosts, units) { Context = FigureContext.Of(comparison.Base) };
+        if (table.Columns(CompareFigures.Options, comparison.Rows).Count() == RankAndGas)
+            return [];
+        List<string> rules = [];
+        if (comparison.Rows.Any(r => r.Cost is not null))
+            rules.Add("Cost: paid at refills, and the gas that the cylinders hold less at the end than at the start, at the price of [gas].");
+        if (comparison.Rows.Any(r => r.LeftBehind is not null))
+            rules.Add("Stays behind: of what is left of a mixed gas, the liquid that at the last night's coldest air cannot feed every appliance in full.");
+        IReadOnlyList<string> lines = TextTable.Fit(40, NarrowestName, width => table.Lines(
+            CompareFigures.Options, comparison.Rows,
+            new FigureTable.Cells<ComparedRow>(new(["Option"], Left: true), -1, (r, _) => r.Option.Name.Length > width ? r.Option.Name[..(width - 3)] + "..." : r.Option.Name)));
+        return [.. lines, .. rules.SelectMany(r => Wrap.Lines(r)), ""];
+    }
+
+    private static IReadOnlyList<string> Options(Comparison comparison, UnitStyle units) => TextTable.Fit(26, NarrowestName, width => new FigureTable(ReportTable.Compare, units).Lines(
+        CompareFigures.Options, comparison.Rows,
+        new FigureTable.Cells<ComparedRow>(new(["Option"], Left: true), -1, (r, _) => string.Join('\n', Wrap.Lines(Name(r), width).SelectMany(l => l.Chunk(width)).Select(c => new string(c))))));
+
+    private static string Name(ComparedRow row)
+    {
+        string name = row.Order == 0 ? $"{row.Option.Name}, {CylinderWords.Names(row.Option.Scenario.Rig)}" : row.Option.Name;
+        return row.Option.IsOnGround ? name + " (on the ground)" : name;
     }
 
     private static string Setting(Comparison comparison)

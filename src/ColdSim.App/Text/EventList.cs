@@ -1,3 +1,4 @@
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -27,32 +28,6 @@ internal static class EventList
         return lines;
     }
 
-    private static IReadOnlyList<string> Table(IReadOnlyList<EventRow> rows, UnitStyle units)
-    {
-        bool coach = rows.Any(r => !double.IsNaN(r.Event.Inside_K));
-        int decimals = units.IsUs ? 0 : 1;
-        List<TextColumn> columns =
-        [
-            new(["When"], Left: true),
-            new(["What"], Left: true),
-            new(["Liquid", units.TemperatureUnit]),
-            new(["Cylinder", units.PressureUnit]),
-            new(["Left", units.MassUnit]),
-        ];
-        if (coach)
-            columns.Add(new(["Inside", units.TemperatureUnit]));
-        return TextTable.Lines(columns, [.. rows.Select(r => (IReadOnlyList<string>)[.. Cells(r)])]);
-
-        IEnumerable<string> Cells(EventRow row)
-        {
-            ReportedEvent e = row.Event;
-            yield return ClockText.DayClock(e.Time);
-            yield return row.What;
-            yield return UnitStyle.Number(units.TemperatureIn(e.Liquid_K), decimals);
-            yield return double.IsNaN(e.CylinderPressure_Pa) ? "-" : UnitStyle.Number(units.PressureIn(e.CylinderPressure_Pa), units.IsUs ? 1 : 0);
-            yield return units.MassNumber(e.Left_kg);
-            if (coach)
-                yield return double.IsNaN(e.Inside_K) ? "-" : UnitStyle.Number(units.TemperatureIn(e.Inside_K), decimals);
-        }
-    }
+    private static IReadOnlyList<string> Table(IReadOnlyList<EventRow> rows, UnitStyle units) => new FigureTable(ReportTable.Events, units).Lines(
+        EventFigures.All, [.. rows.Select(r => r.Event)], new FigureTable.Cells<ReportedEvent>(new(["What"], Left: true), -1, (_, place) => rows[place].What));
 }

@@ -27,14 +27,20 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
     /// <summary>Columns between.</summary>
     public int Gap { get; init; } = 1;
 
-    /// <summary>The heading's lines, then a line a row.</summary>
-    public IReadOnlyList<string> Lines<TRow>(IEnumerable<Figure<TRow>> figures, IReadOnlyList<TRow> rows)
+    /// <summary>Where texts are cut.</summary>
+    public int WidestText { get; init; } = int.MaxValue;
+
+    /// <summary>The heading's lines, then a line a row; a cell of several lines makes its row as high.</summary>
+    /// <param name="figures">The rows' figures.</param>
+    /// <param name="rows">The rows.</param>
+    /// <param name="own">Columns that the rows' figures do not have, such as a pointer.</param>
+    public IReadOnlyList<string> Lines<TRow>(IEnumerable<Figure<TRow>> figures, IReadOnlyList<TRow> rows, params IEnumerable<Cells<TRow>> own)
     {
-        Cells<TRow>[] columns = [.. Columns(figures, rows)];
-        return TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.Select(r => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r))])], Gap);
+        Cells<TRow>[] columns = [.. own.Concat(Columns(figures, rows)).OrderBy(c => c.Order)];
+        return TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.SelectMany((row, place) => Split([.. columns.Select(c => c.Of(row, place))]))], Gap);
     }
 
-    /// <summary>The columns, for tables that put others beside them.</summary>
+    /// <summary>The columns that the figures have for these rows.</summary>
     public IEnumerable<Cells<TRow>> Columns<TRow>(IEnumerable<Figure<TRow>> figures, IReadOnlyList<TRow> rows)
         => figures.ColumnsIn(table).Where(c => c.Shown?.Invoke(rows) ?? true).SelectMany(Each);
 
@@ -64,6 +70,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         TemperatureDelta d => UnitStyle.Number(units.DifferenceIn(d.Kelvins), 1),
         Mass m => display == Display.FineMass ? UnitStyle.Number(units.MassIn(m.Kilograms), 2) : units.MassNumber(m.Kilograms),
         Pressure p => UnitStyle.Number(units.PressureIn(p.Pascals), units.IsUs ? 1 : 0),
+        Power p when display == Display.ShortPower => ShortPower((double)p.Watts, units),
         Power p => units.PowerNumber((double)p.Watts),
         Energy e => display == Display.WattHours ? UnitStyle.Number(e.WattHours, 0) : units.Energy(e.Joules).Split(' ')[0],
         Length l => units.IsUs ? UnitStyle.Number(l.Inches, 2) : UnitStyle.Number(l.Millimeters, 0),
@@ -82,11 +89,21 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
 
     private object? Local(object? value) => value is DateTimeOffset time && Offset is { } offset ? time.ToOffset(offset) : value;
 
+    private static string ShortPower(double watt, UnitStyle units)
+        => units.IsUs ? UnitStyle.Number(Math.Round(units.PowerIn(watt) / 100) * 100, 0) : UnitStyle.Number(units.PowerIn(watt), 1);
+
+    private static IEnumerable<IReadOnlyList<string>> Split(IReadOnlyList<string> cells)
+    {
+        string[][] lines = [.. cells.Select(c => c.Split('\n'))];
+        for (int i = 0; i < lines.Max(l => l.Length); i++)
+            yield return [.. lines.Select(l => l.ElementAtOrDefault(i) ?? "")];
+    }
+
     private IEnumerable<Cells<TRow>> Each<TRow>(FigureColumn<TRow> column)
     {
         if (column.Names is null)
         {
-            yield return new(new TextColumn([.. Heading(column, null)], column.Left), row => Cell(Local(column.Value(row)), column.Display, units));
+            yield return new(new TextColumn([.. Heading(column, null)], column.Left), column.Order, (row, _) => Cut(Cell(Local(column.Value(row)), column.Display, units)));
             yield break;
         }
 
@@ -94,10 +111,12 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         for (int i = 0; i < names.Count; i++)
         {
             int place = i;
-            yield return new(new TextColumn([.. Heading(column, names[i])], column.Left),
-                row => column.Value(row) is IReadOnlyList<object?> all && place < all.Count ? Cell(all[place], column.Display, units) : "-");
+            yield return new(new TextColumn([.. Heading(column, names[i])], column.Left), column.Order,
+                (row, _) => column.Value(row) is IReadOnlyList<object?> all && place < all.Count ? Cell(all[place], column.Display, units) : "-");
         }
     }
+
+    private string Cut(string cell) => cell.Length > WidestText ? cell[..WidestText] : cell;
 
     private IEnumerable<string> Heading<TRow>(FigureColumn<TRow> column, string? name) => column.Heading.Split('|').SelectMany(line => line == "{name}"
         ? NameLines(name!)
@@ -119,6 +138,6 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         _ => "",
     };
 
-    /// <summary>A column's heading, and its cell in a row.</summary>
-    internal sealed record Cells<TRow>(TextColumn Heading, Func<TRow, string> Of);
+    /// <summary>A column's heading, where it comes among the others, and its cell in a row, of which it is told the place too.</summary>
+    internal sealed record Cells<TRow>(TextColumn Heading, int Order, Func<TRow, int, string> Of);
 }

@@ -1,3 +1,4 @@
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -17,8 +18,8 @@ internal static class RigSections
             yield return new("Other heat", OtherHeatLines(report, units));
         if (IsDampFollowed(report))
             yield return new("Damp", Damp(report, units));
-        if (PowerTable.Applies(report))
-            yield return new("The 12 V side", PowerTable.Lines(report));
+        if (report.Scenario.Rig.Power is not null)
+            yield return new("The 12 V side", [.. new FigureTable(ReportTable.Power, units).Lines(NightFigures.All, report.Nights), .. TooCold(report)]);
     }
 
     private static IReadOnlyList<string> OtherHeatLines(RunReport report, UnitStyle units)
@@ -38,5 +39,12 @@ internal static class RigSections
             ? ["No damp settles on the coldest surface."]
             : damp.Select(n => $"{ClockText.NightShort(n)}: damp settles on the coldest surface for {ClockText.Span(n.DampTime)}, at {units.Temperature(n.OutsideLow.Kelvins)} outside at the lowest.");
         return [.. nights.SelectMany(l => Wrap.Lines(l, rest: "  "))];
+    }
+
+    // Sun and shore power do nothing for a bank that may not be charged.
+    private static IEnumerable<string> TooCold(RunReport report)
+    {
+        string[] nights = [.. report.Nights.Where(n => n.Power!.TooCold.Seconds > 0).Select(n => $"{ClockText.NightShort(n)} {ClockText.Span(n.Power!.TooCold)}")];
+        return nights.Length == 0 ? [] : Wrap.Lines($"Too cold to be charged: {string.Join(", ", nights)}.", rest: "  ");
     }
 }

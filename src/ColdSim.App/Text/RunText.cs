@@ -1,6 +1,8 @@
 using System.Globalization;
+using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 
@@ -17,8 +19,8 @@ internal static class RunText
         List<TextSection> sections =
         [
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Stops(report, units), .. Sentences(report, units), .. Follows(report, units)]),
-            new("Night by night", NightTable.Lines(report, units)),
-            .. EachCylinder.Applies(report) ? [new TextSection("Each cylinder", EachCylinder.Lines(report, units))] : Array.Empty<TextSection>(),
+            new("Night by night", Nights(report, units)),
+            .. HasEachCylinder(report.Scenario.Rig) ? [new TextSection("Each cylinder", EachCylinder(report, units))] : Array.Empty<TextSection>(),
             .. RigSections.Of(report, units),
             new("Events", EventList.Lines(report, units)),
             new("Ledger", [Ledger(report.Ledger)]),
@@ -52,6 +54,18 @@ internal static class RunText
         => $"Energy closes to {Part(ledger.WorstEnergy_frac)}, mass to {Part(Math.Abs(ledger.Mass_frac))} of throughput.";
 
     public static string Part(double part) => part == 0 ? "0" : part.ToString("0e0", CultureInfo.InvariantCulture);
+
+    private static IReadOnlyList<string> Nights(RunReport report, UnitStyle units)
+        => new FigureTable(ReportTable.Nights, units) { Context = FigureContext.Of(report.Scenario) }.Lines(NightFigures.All, report.Nights);
+
+    // One cylinder without a blanket has nothing to add to the table of the nights.
+    private static bool HasEachCylinder(Rig rig) => rig.Cylinders.Count > 1 || rig.Cylinders.Any(c => c.Blanket is not null);
+
+    private static IReadOnlyList<string> EachCylinder(RunReport report, UnitStyle units)
+    {
+        FigureTable table = new(ReportTable.EachCylinder, units) { Context = FigureContext.Of(report.Scenario), NameLines = name => name.Split(' ', 2) };
+        return [.. table.Lines(NightFigures.All, report.Nights), .. Wrap.Lines($"Left at {table.Context.Dawn}, or at the end of what was run.")];
+    }
 
     private static IEnumerable<string> Stops(RunReport report, UnitStyle units)
         => report.HeatStop is { } stop ? Wrap.Lines(FreezeSentence.After(stop, units), rest: "  ") : [];

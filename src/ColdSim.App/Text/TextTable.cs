@@ -20,4 +20,18 @@ internal static class TextTable
         return [.. all.Select(row => string.Join(between, columns.Select((c, i)
             => c.Left ? row[i].PadRight(widths[i]) : row[i].PadLeft(widths[i]))).TrimEnd())];
     }
+
+    /// <summary>The table with its names as wide as the page leaves room for.</summary>
+    /// <param name="widest">Of a name.</param>
+    /// <param name="narrowest">Of a name, whatever comes of it.</param>
+    /// <param name="lines">The table with names of at most some width.</param>
+    public static IReadOnlyList<string> Fit(int widest, int narrowest, Func<int, IReadOnlyList<string>> lines)
+    {
+        for (int width = widest; ; width--)
+        {
+            IReadOnlyList<string> table = lines(width);
+            if (width == narrowest || table.Max(l => l.Length) <= Wrap.Columns)
+                return table;
+        }
+    }
 }

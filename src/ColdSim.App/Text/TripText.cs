@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Planning;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Text;
@@ -7,16 +8,20 @@ namespace ColdSim.App.Text;
 /// <summary>A trip as text: the answer first, then nights, refills, totals and what to mind.</summary>
 internal static class TripText
 {
+    private const int WidestName = 7;
+    private const int MostNameLines = 2;
+    private const int WidestInRefills = 16;
+
     public static IReadOnlyList<TextSection> Sections(TripReport report, UnitStyle units, IReadOnlyList<string> cautions)
     {
         Scenario scenario = report.Run.Scenario;
         List<TextSection> sections =
         [
             new(scenario.Title, [.. Wrap.Lines(TripSentence.Of(report, units), rest: "  "), .. Ended(report), "", .. Stops(report, units)]),
-            new("Night by night", TripTable.Lines(report, units)),
+            new("Night by night", Nights(report, units)),
         ];
         if (report.Refills.Count > 0)
-            sections.Add(new("Refills", [.. RefillTable.Lines(report, units), "", .. report.Refills.SelectMany((r, i) => Wrap.Lines(TripSentence.OfRefill(r, i, report, units), rest: "   "))]));
+            sections.Add(new("Refills", [.. Refills(report, units), "", .. report.Refills.SelectMany((r, i) => Wrap.Lines(TripSentence.OfRefill(r, i, report, units), rest: "   "))]));
         sections.AddRange(RigSections.Of(report.Run, units));
         sections.Add(new("In all", TripTotals.Lines(report, units)));
         if (scenario.Assumptions.Count > 0)
@@ -24,6 +29,25 @@ internal static class TripText
         sections.Add(new("Cautions", RunText.Points([.. TripCautions(report, units), .. Cautions.Of(report.Run), .. cautions])));
         return sections;
     }
+
+    private static IReadOnlyList<string> Nights(TripReport report, UnitStyle units)
+    {
+        FigureTable table = new(ReportTable.Trip, units) { Context = FigureContext.Of(report.Run.Scenario), NameLines = Name };
+        return
+        [
+            .. table.Lines(TripFigures.Nights, TripNightRow.Of(report)),
+            .. Wrap.Lines($"Left at {table.Context.Dawn}, or at the end of what was run. The least margin is the gas that could have been given at full "
+                + "pressure, less what was asked, in the minute of the night in which that was least."
+                + (report.Refills.Count > 0 ? " A night runs from noon to noon, so a morning's refill stands in the row of the night before." : "")),
+        ];
+    }
+
+    private static IEnumerable<string> Name(string name)
+        => Wrap.Lines(name, WidestName).SelectMany(l => l.Chunk(WidestName)).Select(c => new string(c)).Take(MostNameLines);
+
+    private static IReadOnlyList<string> Refills(TripReport report, UnitStyle units)
+        => new FigureTable(ReportTable.Refills, units) { Context = FigureContext.Of(report.Run.Scenario), WidestText = WidestInRefills }.Lines(
+            TripFigures.Refills, TripRefillRow.Of(report));
 
     private static IEnumerable<string> Ended(TripReport report)
         => NightSentence.WhyItEnds(report.Run) is { } why ? Wrap.Lines(why, rest: "  ") : [];

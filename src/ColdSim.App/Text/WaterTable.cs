@@ -1,3 +1,4 @@
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -8,20 +9,14 @@ internal static class WaterTable
     /// <summary>Whether the rig has any.</summary>
     public static bool Applies(RunReport report) => report.Nights.Any(n => n.Water.Count > 0);
 
-    public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
-    {
-        IGrouping<string, WaterReport>[] each = [.. report.Nights.SelectMany(n => n.Water).GroupBy(w => w.Name)];
-        return
-        [
-            .. TextTable.Lines(
-                [new(["Where"], Left: true), new(["Lowest", units.TemperatureUnit]), new(["Most ice"]), new(["Begins", "to freeze"]), new(["All ice"])],
-                [.. each.Select(w => Row([.. w], units))]),
-            .. Alerts(report, units).SelectMany(a => Wrap.Lines(a, rest: "  ")),
-        ];
-    }
+    public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units) =>
+    [
+        .. new FigureTable(ReportTable.Water, units).Lines(
+            NightFigures.WaterPlaces, [.. report.Nights.SelectMany(n => n.Water).GroupBy(w => w.Name).Select(w => WaterReport.Over([.. w]))]),
+        .. Alerts(report, units).SelectMany(a => Wrap.Lines(a, rest: "  ")),
+    ];
 
-    /// <summary>A sentence for the nights with water where nothing heats it and outside at about 20 °F or less; none for none.</summary>
-    public static IEnumerable<string> Alerts(RunReport report, UnitStyle units)
+    private static IEnumerable<string> Alerts(RunReport report, UnitStyle units)
     {
         NightReport[] nights = [.. report.Nights.Where(n => n.WaterAlert)];
         if (nights.Length == 0)
@@ -31,20 +26,5 @@ internal static class WaterTable
         yield return $"Alert, {when}: outside is at or below about {units.Temperature(WaterPlaces.Alert_K)} with water where nothing heats it "
             + $"({string.Join(", ", places)}). Pipes in unheated places were seen to freeze from there on (Building Research Council, University of "
             + "Illinois, as widely quoted); an alert only, nothing is reckoned with it.";
-    }
-
-    private static IReadOnlyList<string> Row(IReadOnlyList<WaterReport> nights, UnitStyle units)
-    {
-        DateTimeOffset? freezes = nights.Select(n => n.FreezesAt).FirstOrDefault(t => t is not null);
-        DateTimeOffset? solid = nights.Select(n => n.SolidAt).FirstOrDefault(t => t is not null);
-        bool water = nights[0].HoldsWater;
-        return
-        [
-            nights[0].Name,
-            units.TemperatureNumber(nights.Min(n => n.Lowest.Kelvins)),
-            water ? UnitStyle.Number(nights.Max(n => n.MostIce.Percent), 0) + " %" : "-",
-            freezes is { } f ? ClockText.DayClock(f) : "-",
-            solid is { } s ? ClockText.DayClock(s) : "-",
-        ];
     }
 }

@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -19,13 +20,10 @@ internal static class WhoDrew
     public static IReadOnlyList<int> Places(Rig rig) => [.. Enumerable.Range(0, rig.GasPlaces).Where(i => i > 0 || rig.Furnace is not null)];
 
     /// <summary>A letter, a name, a mass, a share and a bar for each.</summary>
-    public static IReadOnlyList<string> Table(IReadOnlyList<ApplianceGas> gas, UnitStyle units) => TextTable.Lines(
-        [new([""], Left: true), new(["Appliance"], Left: true), new(["Gas", units.MassUnit]), new(["Share"]), new([""], Left: true)],
-        [.. gas.Select((g, i) => (IReadOnlyList<string>)
-        [
-            GasStack.LetterOf(i).ToString(), g.Name, UnitStyle.Number(units.MassIn(g.Gas.Kilograms), 2), UnitStyle.Number(g.Share.Percent, 0) + " %",
-            new string(GasStack.LetterOf(i), (int)Math.Round(g.Share.DecimalFractions * Bar)),
-        ])]);
+    public static IReadOnlyList<string> Table(IReadOnlyList<ApplianceGas> gas, UnitStyle units) => new FigureTable(ReportTable.Appliances, units).Lines(
+        NightFigures.Appliances, gas,
+        new(new([""], Left: true), -1, (_, place) => GasStack.LetterOf(place).ToString()),
+        new(new([""], Left: true), 1, (g, place) => new string(GasStack.LetterOf(place), (int)Math.Round(g.Share.DecimalFractions * Bar))));
 
     public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
     {

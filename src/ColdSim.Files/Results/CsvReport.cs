@@ -1,14 +1,32 @@
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Limits;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.Files.Results;
 
 /// <summary>Writes what a command reports as CSV, units in the headings.</summary>
 public static class CsvReport
 {
-    /// <summary>Writes a limits chart, a row a cell.</summary>
+    /// <summary>Writes a trip, a row a night.</summary>
     /// <param name="report">What is reported.</param>
     /// <param name="output">Takes the text; stays open.</param>
+    public static void Write(TripReport report, TextWriter output)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        FigureCsv.Write(CsvTable.Trip, TripFigures.Nights, TripNightRow.Of(report), FigureContext.Of(report.Run.Scenario), output);
+    }
+
+    /// <summary>Writes a comparison, a row an option, the best first.</summary>
+    /// <inheritdoc cref="Write(TripReport, TextWriter)"/>
+    public static void Write(Comparison report, TextWriter output)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        FigureCsv.Write(CsvTable.Compare, CompareFigures.Options, report.Rows, FigureContext.Of(report.Base), output);
+    }
+
+    /// <summary>Writes a limits chart, a row a cell.</summary>
+    /// <inheritdoc cref="Write(TripReport, TextWriter)"/>
     public static void Write(LimitChart report, TextWriter output)
         => FigureCsv.Write(CsvTable.Limits, LimitFigures.Cells, LimitFigures.CellsOf(report), FigureContext.None, output);
 }

@@ -1,5 +1,7 @@
 using System.Globalization;
+using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Unicode;
 using ColdSim.Planning.Figures;
 using UnitsNet;
 
@@ -8,34 +10,18 @@ namespace ColdSim.Files.Results;
 /// <summary>Writes rows of figures into a JSON document: numbers in the unit that ends their key, times in ISO 8601, null for what is absent.</summary>
 internal static class FigureJson
 {
+    // Laid out for people too.
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+
     /// <summary>Writes a document of one row.</summary>
     /// <param name="figures">The row's figures.</param>
     /// <param name="row">The row.</param>
     /// <param name="output">Takes UTF-8 text; stays open.</param>
     public static void WriteDocument<TRow>(IReadOnlyList<Figure<TRow>> figures, TRow row, Stream output)
     {
-        using (Utf8JsonWriter json = JsonValues.Document(output))
+        using (Utf8JsonWriter json = new(output, Layout))
             Write(json, new FigureRow<TRow>(figures, row));
         output.WriteByte((byte)'\n');
-    }
-
-    /// <summary>Writes a row under a key; null where there is none.</summary>
-    public static void WriteRow<TRow>(Utf8JsonWriter json, string key, IReadOnlyList<Figure<TRow>> figures, TRow? row) where TRow : class
-    {
-        json.WritePropertyName(key);
-        if (row is null)
-            json.WriteNullValue();
-        else
-            Write(json, new FigureRow<TRow>(figures, row));
-    }
-
-    /// <summary>Writes rows as a list under a key.</summary>
-    public static void WriteRows<TRow>(Utf8JsonWriter json, string key, IReadOnlyList<Figure<TRow>> figures, IEnumerable<TRow> rows)
-    {
-        json.WriteStartArray(key);
-        foreach (TRow row in rows)
-            Write(json, new FigureRow<TRow>(figures, row));
-        json.WriteEndArray();
     }
 
     private static void Write(Utf8JsonWriter json, IFigureRow row)

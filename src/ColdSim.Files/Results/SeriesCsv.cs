@@ -4,23 +4,22 @@ using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
 using ColdSim.Planning.Nights;
 using CsvHelper;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Files.Results;
 
 /// <summary>The curves of a run as CSV, one row a minute, units in the headings.</summary>
 public static class SeriesCsv
 {
-    private const double Zero_K = 273.15;
-
     private sealed record Curve(string Heading, int Digits, Func<RunSeries, int, double> Value);
 
     private static readonly Curve[] Before =
     [
-        new("outside [°C]", 2, (s, i) => s.Outside_K[i] - Zero_K),
+        new("outside [°C]", 2, (s, i) => s.Outside_K[i] - ZeroCelsius_K),
         new("wind [m/s]", 2, (s, i) => s.Wind_m_s[i]),
-        new("inside [°C]", 2, (s, i) => s.Inside_K[i] - Zero_K),
-        new("set point [°C]", 2, (s, i) => s.SetPoint_K[i] - Zero_K),
-        new("liquid [°C]", 2, (s, i) => s.Liquid_K[i] - Zero_K),
+        new("inside [°C]", 2, (s, i) => s.Inside_K[i] - ZeroCelsius_K),
+        new("set point [°C]", 2, (s, i) => s.SetPoint_K[i] - ZeroCelsius_K),
+        new("liquid [°C]", 2, (s, i) => s.Liquid_K[i] - ZeroCelsius_K),
         new("cylinder pressure [kPa gauge]", 3, (s, i) => s.CylinderPressure_Pa[i] / 1000),
         new("delivery pressure [kPa gauge]", 4, (s, i) => s.DeliveryPressure_Pa[i] / 1000),
     ];
@@ -83,7 +82,7 @@ public static class SeriesCsv
             int c = k;
             string name = report.Scenario.Rig.NameOf(c);
             yield return new($"{name} {(report.Scenario.Rig.Gas.IsMixed ? "gas" : "propane")} [kg]", 5, (s, i) => s.Cylinders[c].Propane_kg[i]);
-            yield return new($"{name} liquid [°C]", 2, (s, i) => s.Cylinders[c].Liquid_K[i] - Zero_K);
+            yield return new($"{name} liquid [°C]", 2, (s, i) => s.Cylinders[c].Liquid_K[i] - ZeroCelsius_K);
             yield return new($"{name} pressure [kPa gauge]", 3, (s, i) => s.Cylinders[c].Pressure_Pa[i] / 1000);
         }
     }
@@ -101,7 +100,7 @@ public static class SeriesCsv
         for (int k = 0; k < series.Node_K.Count; k++)
         {
             int place = k;
-            yield return new($"{nodes[place].Name} [°C]", 2, (s, i) => s.Node_K[place][i] - Zero_K);
+            yield return new($"{nodes[place].Name} [°C]", 2, (s, i) => s.Node_K[place][i] - ZeroCelsius_K);
         }
     }
 

@@ -126,18 +126,22 @@ public sealed class Figure<TRow> : IFigure
         => new(key, FigureKind.Rows, row => value(row).Select(part => new FigureRow<TPart>(parts, part)).ToArray(), explanation) { Parts = parts };
 
     /// <summary>The same figure of a row that holds this one's row; absent where it does not.</summary>
-    public Figure<TOuter> From<TOuter>(Func<TOuter, TRow?> inner) => new Figure<TOuter>(Key, Kind, Through(inner, _value), Explanation)
+    public Figure<TOuter> From<TOuter>(Func<TOuter, TRow?> inner)
     {
-        CanBeAbsent = CanBeAbsent,
-        InDocuments = InDocuments,
-        Unit = Unit,
-        Exact = Exact,
-        Parts = Parts,
-        Csv = [.. Csv.Select(c => new CsvColumn<TOuter>(c.File, c.Heading, c.Unit, c.Digits, c.Order, Through(inner, c.Value), c.Names, c.Shown))],
-        Columns = [.. Columns.Select(c => c.From(inner, Through(inner, c.Value)))],
-    };
+        Figure<TOuter> outer = new(Key, Kind, Through(inner, _value), Explanation)
+        {
+            CanBeAbsent = CanBeAbsent,
+            InDocuments = InDocuments,
+            Unit = Unit,
+            Exact = Exact,
+            Parts = Parts,
+            Csv = [.. Csv.Select(c => new CsvColumn<TOuter>(c.File, c.Heading, c.Unit, c.Digits, c.Order, Through(inner, c.Value), c.Names, c.Shown))],
+            Columns = [.. Columns.Select(c => c.From(inner, Through(inner, c.Value)))],
+        };
+        return _projected.Count == 0 ? outer : new(outer, outer._value, [.. _projected.Select(p => p.From(inner))]);
+    }
 
-    /// <summary>The same figure with another key or explanation, for a document that needs them told apart.</summary>
+    /// <summary>The same figure with another key or explanation, for a document that has it twice.</summary>
     public Figure<TRow> As(string key, string? explanation = null) => new Figure<TRow>(key, Kind, _value, explanation ?? Explanation)
     {
         CanBeAbsent = CanBeAbsent,
@@ -182,6 +186,12 @@ public sealed class Figure<TRow> : IFigure
 
     /// <summary>The same figure in tables and CSV alone, where a document has it beside the rows.</summary>
     public Figure<TRow> OutsideDocuments() => new(this, _value, _projected) { InDocuments = false };
+
+    /// <summary>Adds the column that was added last to another table too.</summary>
+    /// <param name="table">Which table.</param>
+    /// <param name="display">How the value is shown there; the same way where null.</param>
+    public Figure<TRow> AlsoIn(ReportTable table, Display? display = null)
+        => new(this, _value, _projected) { Columns = [.. Columns, Columns[^1].In(table, display)] };
 
     private static Func<TOuter, object?> Through<TOuter>(Func<TOuter, TRow?> inner, Func<TRow, object?> value) => outer => inner(outer) is { } row ? value(row) : null;
 }

@@ -134,6 +134,9 @@ public enum Display
     /// <summary>A mass in hundredths of whatever unit.</summary>
     FineMass,
 
+    /// <summary>A power in hundreds of BTU/h without a separator, or tenths of a kilowatt.</summary>
+    ShortPower,
+
     /// <summary>Money with two decimals.</summary>
     Money,
 
@@ -194,6 +197,16 @@ public sealed class FigureColumn<TRow>(ReportTable table, string heading, Func<T
 
     /// <summary>Whether the column is there; always where null.</summary>
     public Func<IReadOnlyList<TRow>, bool>? Shown { get; init; }
+
+    internal FigureColumn<TRow> In(ReportTable table, Display? display) => new(table, Heading, Value)
+    {
+        Display = display ?? Display,
+        Left = Left,
+        Unit = Unit,
+        Names = Names,
+        Order = Order,
+        Shown = Shown,
+    };
 
     internal FigureColumn<TOuter> From<TOuter>(Func<TOuter, TRow?> inner, Func<TOuter, object?> value) => new(Table, Heading, value)
     {

@@ -48,14 +48,13 @@ public static class NightFigures
     /// <summary>What became of a mixed gas in one cylinder.</summary>
     public static IReadOnlyList<Blend> Blends { get; } =
     [
-        Blend.Group("start", b => new GasParts(b.AtStart), GasParts, "what it was made of at the first instant counted, parts by mass"),
-        Blend.Group("end", b => new GasParts(b.AtEnd), GasParts, "what it was made of at the last instant counted, parts by mass"),
-        Blend.Quantity("left_kg", b => b.Left, MassUnit.Kilogram, "gas left in it at the last instant counted")
-            .InTable(ReportTable.Blends, "Propane|first|%", value: b => Percent(b.AtStart.Propane))
+        Blend.Group("start", b => new GasParts(b.AtStart), GasParts, "what it was made of at the first instant counted, parts by mass")
+            .InTable(ReportTable.Blends, "Propane|first|%", value: b => Percent(b.AtStart.Propane)),
+        Blend.Group("end", b => new GasParts(b.AtEnd), GasParts, "what it was made of at the last instant counted, parts by mass")
             .InTable(ReportTable.Blends, "Propane|last|%", value: b => Percent(b.AtEnd.Propane))
             .InTable(ReportTable.Blends, "n-butane|last|%", value: b => Percent(b.AtEnd.NormalButane))
-            .InTable(ReportTable.Blends, "Isobutane|last|%", value: b => Percent(b.AtEnd.Isobutane))
-            .InTable(ReportTable.Blends, "Left|last|{unit}", order: 2),
+            .InTable(ReportTable.Blends, "Isobutane|last|%", value: b => Percent(b.AtEnd.Isobutane)),
+        Blend.Quantity("left_kg", b => b.Left, MassUnit.Kilogram, "gas left in it at the last instant counted").InTable(ReportTable.Blends, "Left|last|{unit}", order: 2),
         Blend.Quantity("pressure_at_end_kpa_gauge", b => b.PressureAtEnd, PressureUnit.Kilopascal, "its own pressure then")
             .InTable(ReportTable.Blends, "Pressure|last|{unit}", order: 1),
         Blend.Quantity("left_behind_kg", b => b.LeftBehind, MassUnit.Kilogram, "liquid that would stay in it at the night's coldest air: what is left when its pressure no longer feeds every appliance in full; null where the regulator never does", canBeAbsent: true)
@@ -81,54 +80,76 @@ public static class NightFigures
         PowerSide.Quantity("shore_wh", p => p.Shore, EnergyUnit.WattHour, "what shore power gave").InTable(ReportTable.Power, "Shore|Wh", Display.WattHours),
         PowerSide.Quantity("generator_wh", p => p.Generator, EnergyUnit.WattHour, "what the generator gave").InTable(ReportTable.Power, "Gene-|rator|Wh", Display.WattHours),
         PowerSide.Quantity("generator_time_s", p => p.GeneratorTime, DurationUnit.Second, "how long it ran"),
-        PowerSide.Quantity("charge_low_frac", p => p.ChargeLow, RatioUnit.DecimalFraction, "lowest charge, of the capacity").InTable(ReportTable.Power, "Charge|low|%"),
+        PowerSide.Quantity("charge_low_frac", p => p.ChargeLow, RatioUnit.DecimalFraction, "lowest charge, of the capacity")
+            .InTable(ReportTable.Power, "Charge|low|%")
+            .InCsv(CsvTable.Trip, "charge low", 1, RatioUnit.Percent, shown: c => c.HasBattery, order: 9),
         PowerSide.Time("charge_low_at", p => p.ChargeLowAt, "when that was").InTable(ReportTable.Power, "Charge|low|at"),
         PowerSide.Quantity("charge_at_end_frac", p => p.ChargeAtEnd, RatioUnit.DecimalFraction, "charge at the last instant counted").InTable(ReportTable.Power, "Charge|end|%"),
         PowerSide.Time("flat_at", p => p.FlatAt, "when voltage was first gone", canBeAbsent: true).InTable(ReportTable.Power, "Flat|at"),
+        PowerSide.Quantity("left_at_flat_kg", p => p.GasLeftAtFlat, MassUnit.Kilogram, "gas left in the cylinders then", canBeAbsent: true),
         PowerSide.Quantity("voltage_gone_s", p => p.VoltageGone, DurationUnit.Second, "how long it was gone in all")
-            .InCsv(CsvTable.Trip, "voltage gone", 1, DurationUnit.Minute, shown: c => c.HasBattery, order: 4),
-        PowerSide.Quantity("too_cold_to_charge_s", p => p.TooCold, DurationUnit.Second, "how long the bank was too cold to be charged")
-            .InCsv(CsvTable.Trip, "charge low", 1, RatioUnit.Percent, p => p.ChargeLow, shown: c => c.HasBattery, order: 5),
+            .InCsv(CsvTable.Trip, "voltage gone", 1, DurationUnit.Minute, shown: c => c.HasBattery, order: 8),
+        PowerSide.Quantity("too_cold_to_charge_s", p => p.TooCold, DurationUnit.Second, "how long the bank was too cold to be charged"),
     ];
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Night> All { get; } =
     [
         Night.Count("number", n => n.Number, "1 for the first")
-            .InTable(ReportTable.Nights, "Night", left: true, value: n => n.Evening)
-            .InTable(ReportTable.EachCylinder, "Night", left: true, value: n => n.Evening)
-            .InTable(ReportTable.Power, "Night", left: true, value: n => n.Evening),
+            .InTable(ReportTable.Nights, "Night", left: true, value: n => n.Evening, order: -2)
+            .AlsoIn(ReportTable.EachCylinder)
+            .AlsoIn(ReportTable.Power)
+            .AlsoIn(ReportTable.Trip)
+            .AlsoIn(ReportTable.TripPage),
         Night.Time("from", n => n.From, "first instant counted").InCsv(CsvTable.Trip, "night from", order: -3),
         Night.Time("to", n => n.To, "last instant counted").InCsv(CsvTable.Trip, "night to", order: -3),
-        Night.Word("verdict", n => n.Verdict, ReportWords.Verdicts, "how it went").InCsv(CsvTable.Trip, "verdict", order: -1),
+        Night.Word("verdict", n => n.Verdict, ReportWords.Verdicts, "how it went")
+            .InTable(ReportTable.Trip, "", left: true, order: 2)
+            .AlsoIn(ReportTable.TripPage)
+            .InCsv(CsvTable.Trip, "verdict", order: -1),
         Night.Quantity("outside_low_c", n => n.OutsideLow, TemperatureUnit.DegreeCelsius, "lowest outside air")
             .InTable(ReportTable.Nights, "Out|low|{unit}")
+            .AlsoIn(ReportTable.Trip)
+            .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "outside low", 2),
         Night.Quantity("inside_low_c", n => n.InsideLow, TemperatureUnit.DegreeCelsius, "lowest inside air", canBeAbsent: true)
             .InTable(ReportTable.Nights, "In|low|{unit}")
+            .AlsoIn(ReportTable.Trip)
+            .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "inside low", 2),
         Night.Time("inside_low_at", n => n.InsideLowAt, "when that was", canBeAbsent: true),
         Night.Quantity("burner_time_s", n => n.BurnerTime, DurationUnit.Second, "time with the furnace lit").InTable(ReportTable.Nights, "Burner|lit|h", Display.Hours),
         Night.Count("burner_starts", n => n.BurnerStarts, "times it lit"),
         Night.Quantity("gas_used_kg", n => n.GasUsed, MassUnit.Kilogram, "gas drawn")
             .InTable(ReportTable.Nights, "Gas|used|{unit}")
+            .AlsoIn(ReportTable.Trip)
+            .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "gas used", 3),
         Night.Quantity("gas_heat_mj", n => n.GasHeat, EnergyUnit.Megajoule, "the same as heat").InTable(ReportTable.Nights, "Gas|used|{unit}"),
         Night.Rows("gas_by_appliance", n => n.GasByAppliance, Appliances, "who drew what gas in the night")
-            .InCsv(CsvTable.Trip, "{name} gas", 3, MassUnit.Kilogram, n => n.GasByAppliance.Select(a => (object?)a.Gas).ToArray(), c => c.GasConsumers, c => c.GasConsumers.Count > 1, order: 2),
-        Night.Quantity("left_at_dawn_kg", n => n.LeftAtDawn, MassUnit.Kilogram, "propane left at dawn", canBeAbsent: true).InTable(ReportTable.Nights, "Left|{dawn}|{unit}"),
+            .InCsv(CsvTable.Trip, "{name} gas", 3, MassUnit.Kilogram, n => n.GasByAppliance.Select(a => (object?)a.Gas).ToArray(), c => c.GasConsumers, c => c.GasConsumers.Count > 1, order: 6),
+        Night.Quantity("left_at_dawn_kg", n => n.LeftAtDawn, MassUnit.Kilogram, "propane left at dawn; null where the run does not reach it", canBeAbsent: true).InTable(ReportTable.Nights, "Left|{dawn}|{unit}"),
         Night.Quantity("left_at_end_kg", n => n.LeftAtEnd, MassUnit.Kilogram, "propane left at the last instant counted"),
-        Night.Quantities("each_left_at_dawn_kg", n => n.EachLeftAtDawn.Cast<UnitsNet.IQuantity>(), MassUnit.Kilogram, "the same in each cylinder; empty where the run does not reach it")
+        Night.Quantities("each_left_at_dawn_kg", n => n.EachLeftAtDawn.Cast<UnitsNet.IQuantity>(), MassUnit.Kilogram, "the same in each cylinder, in their order; empty where the run does not reach it")
             .InTable(ReportTable.EachCylinder, "{name}|left|{unit}", value: n => n.EachLeft.Select(m => (object?)m).ToArray(), names: c => c.Cylinders)
-            .InCsv(CsvTable.Trip, "{name} left at dawn", 3, names: c => c.Cylinders, order: 1),
+            .AlsoIn(ReportTable.Trip)
+            .AlsoIn(ReportTable.TripPage)
+            .InCsv(CsvTable.Trip, "{name} left at dawn", 3, names: c => c.Cylinders, order: 5),
         Night.Quantities("each_left_at_end_kg", n => n.EachLeftAtEnd.Cast<UnitsNet.IQuantity>(), MassUnit.Kilogram, "propane left in each cylinder at the last instant counted"),
-        Night.Count("cylinder_changes", n => n.CylinderChanges, "walks outside to change cylinders").InTable(ReportTable.EachCylinder, "Walks"),
+        Night.Count("cylinder_changes", n => n.CylinderChanges, "walks outside to change cylinders")
+            .InTable(ReportTable.EachCylinder, "Walks")
+            .InTable(ReportTable.Trip, "Chan-|ges", value: Changes, order: 3)
+            .InCsv(CsvTable.Trip, "changes", value: Changes, order: 2),
         Night.Count("reserve_starts", n => n.ReserveStarts, "times that a changeover's reserve side began to feed").InTable(ReportTable.EachCylinder, "Reserve|starts"),
         Night.Quantity("blanket_energy_wh", n => n.BlanketEnergy, EnergyUnit.WattHour, "electricity that the blankets took")
-            .InTable(ReportTable.EachCylinder, "Blankets|Wh", Display.WattHours),
+            .InTable(ReportTable.EachCylinder, "Blankets|Wh", Display.WattHours)
+            .InTable(ReportTable.Trip, "Blan-|kets|Wh", Display.WattHours, order: 4)
+            .InCsv(CsvTable.Trip, "blankets", 1, order: 3),
         Night.Quantity("other_heat_wh", n => n.OtherHeat, EnergyUnit.WattHour, "heat of the `[[heater]]` tables, of whatever fuel"),
         Night.Quantity("cylinder_temperature_max_c", n => n.HottestCylinder, TemperatureUnit.DegreeCelsius, "hottest liquid and shell of any cylinder")
             .InTable(ReportTable.EachCylinder, "Hottest|{unit}"),
+        Night.Time("cylinder_hot_at", n => n.CylinderHotAt, "when a cylinder first passed 125 °F (52 °C)", canBeAbsent: true),
+        Night.Count("hot_cylinder", n => n.HotCylinder + 1, "which cylinder that was, from 1", canBeAbsent: true),
         Night.Quantity("pressure_min_kpa_gauge", n => n.CylinderPressureLow, PressureUnit.Kilopascal, "lowest cylinder pressure").InTable(ReportTable.Nights, "Cyl.|low|{unit}"),
         Night.Quantity("liquid_temperature_min_c", n => n.LiquidLow, TemperatureUnit.DegreeCelsius, "lowest temperature of liquid and shell")
             .InTable(ReportTable.Nights, "Liq.|low|{unit}"),
@@ -138,6 +159,11 @@ public static class NightFigures
             .InTable(ReportTable.Nights, "Short|in all|{unit}", Display.HoursMinutes, value: n => n.FirstShort is null ? null : n.ShortTime),
         Night.Text("first_to_starve", n => n.FirstToStarve, "of the appliances that were short of gas, the one whose flame needs the highest pressure", canBeAbsent: true),
         Night.Quantity("left_at_first_short_kg", n => n.LeftAtFirstShort, MassUnit.Kilogram, "propane left at that first undersupply", canBeAbsent: true),
+        Night.Quantity("liquid_at_first_short_c", n => n.LiquidAtFirstShort, TemperatureUnit.DegreeCelsius, "liquid and shell of the feeding cylinder then", canBeAbsent: true),
+        Night.Quantity("pressure_at_first_short_kpa_gauge", n => n.CylinderPressureAtFirstShort, PressureUnit.Kilopascal, "pressure before the regulator then", canBeAbsent: true),
+        Night.Time("first_lockout_at", n => n.FirstLockout, "when the furnace first locked out", canBeAbsent: true),
+        Night.Count("lockouts", n => n.Lockouts, "times the furnace locked out"),
+        Night.Time("liquid_gone_at", n => n.LiquidGoneAt, "when the last liquid of a cylinder first boiled off", canBeAbsent: true),
         Night.Time("dry_at", n => n.DryAt, "when it was dry", canBeAbsent: true).InTable(ReportTable.Nights, "Dry|at"),
         Night.Quantity("below_set_point_k", n => n.BelowSetPoint, TemperatureDeltaUnit.Kelvin, "deepest fall below the set point for want of gas"),
         Night.Time("freezing_at", n => n.FreezingAt, "when inside first fell to freezing", canBeAbsent: true),
@@ -151,8 +177,10 @@ public static class NightFigures
         Night.Group("power", n => n.Power, Power, "the 12 V side; null without a battery", canBeAbsent: true),
         Night.Word("first_out", n => n.FirstOut, ReportWords.FirstOuts, "what ran out first")
             .InTable(ReportTable.Power, "Out|first", left: true)
-            .InCsv(CsvTable.Trip, "first out", shown: c => c.HasBattery, order: 3),
+            .InCsv(CsvTable.Trip, "first out", shown: c => c.HasBattery, order: 7),
     ];
+
+    private static object? Changes(NightReport night) => night.CylinderChanges + night.ReserveStarts;
 
     private static UnitsNet.Ratio Percent(double part) => UnitsNet.Ratio.FromDecimalFractions(part);
 }

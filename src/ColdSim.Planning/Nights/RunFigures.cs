@@ -12,12 +12,57 @@ public static class RunFigures
     /// <summary>The run in one row; the same of a run, a trip and an option.</summary>
     public static IReadOnlyList<Summary> Summaries { get; } =
     [
-        Summary.Word("verdict", s => s.Verdict, ReportWords.Verdicts, "the worst night's").InCsv(CsvTable.Compare, "verdict", order: 1),
-        Summary.Count("nights", s => s.Nights, "nights counted").InCsv(CsvTable.Compare, "nights", order: 2),
-        Summary.Count("nights_held", s => s.NightsHeld, "nights that held").InCsv(CsvTable.Compare, "nights held", order: 2),
-        Summary.Time("first_short", s => s.FirstShort, "first undersupply of a night that did not hold", canBeAbsent: true).InCsv(CsvTable.Compare, "first short", order: 3),
-        Summary.Quantity("short_time_s", s => s.ShortTime, DurationUnit.Second, "undersupply in all").InCsv(CsvTable.Compare, "short", 1, DurationUnit.Minute, order: 3),
-        Summary.Time("dry_at", s => s.DryAt, "when the cylinder was dry", canBeAbsent: true).InCsv(CsvTable.Compare, "dry at", order: 3),
+        Summary.Word("verdict", s => s.Verdict, ReportWords.Verdicts, "the worst night's").InCsv(CsvTable.Compare, "verdict", order: 4),
+        Summary.Count("nights", s => s.Nights, "nights counted").InCsv(CsvTable.Compare, "nights", order: 6),
+        Summary.Count("nights_held", s => s.NightsHeld, "nights that held")
+            .InTable(ReportTable.Compare, "Held", value: s => $"{s.NightsHeld}/{s.Nights}")
+            .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "nights held", order: 7),
+        Summary.Time("first_short", s => s.FirstShort, "first undersupply of a night that did not hold", canBeAbsent: true)
+            .InTable(ReportTable.Compare, "Short|first", Display.DateClock, value: s => s.FirstFailure, order: 2)
+            .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "first short", order: 8),
+        Summary.Quantity("short_time_s", s => s.ShortTime, DurationUnit.Second, "undersupply in all")
+            .InTable(ReportTable.Compare, "Short|{unit}", Display.HoursMinutes, value: s => s.UnservedTime.Seconds > 0 ? s.UnservedTime : null, order: 3)
+            .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "short", 1, DurationUnit.Minute, order: 9),
+        Summary.Time("dry_at", s => s.DryAt, "when the last cylinder was dry", canBeAbsent: true)
+            .InTable(ReportTable.Compare, "Dry|at", Display.DateClock, order: 4)
+            .InCsv(CsvTable.Compare, "dry at", order: 10),
+        Summary.Word("first_out", s => s.FirstOut, ReportWords.FirstOuts, "what ran out first in the first night that did not hold")
+            .InTable(ReportTable.CompareCosts, "Out|first", left: true, shown: HasBattery, order: 8)
+            .InCsv(CsvTable.Compare, "first out", order: 19),
+        Summary.Time("flat_at", s => s.FlatAt, "when voltage was first gone in a night that ran flat", canBeAbsent: true).InCsv(CsvTable.Compare, "flat at", order: 20),
+        Summary.Quantity("voltage_gone_s", s => s.VoltageGone, DurationUnit.Second, "time without voltage in all")
+            .InTable(ReportTable.CompareCosts, "No 12 V|{unit}", Display.HoursMinutes, value: s => s.VoltageGone.Seconds > 0 ? s.VoltageGone : null, shown: HasBattery, order: 6)
+            .InCsv(CsvTable.Compare, "voltage gone", 1, DurationUnit.Minute, s => s.ChargeLow is null ? null : s.VoltageGone, order: 21),
+        Summary.Quantity("charge_low_frac", s => s.ChargeLow, RatioUnit.DecimalFraction, "lowest charge of the battery, of the capacity; null without a battery", canBeAbsent: true)
+            .InTable(ReportTable.CompareCosts, "Charge|low|{unit}", shown: HasBattery, order: 5)
+            .InCsv(CsvTable.Compare, "charge low", 1, RatioUnit.Percent, order: 22),
+        Summary.Quantity("outside_low_c", s => s.OutsideLow, TemperatureUnit.DegreeCelsius, "lowest outside air"),
+        Summary.Quantity("inside_low_c", s => s.InsideLow, TemperatureUnit.DegreeCelsius, "lowest inside air; null without a coach", canBeAbsent: true)
+            .InTable(ReportTable.Compare, "In|low|{unit}", order: 5)
+            .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "inside low", 2, order: 11),
+        Summary.Time("water_freezes_at", s => s.WaterFreezesAt, "when the first of the rig's water began to freeze", canBeAbsent: true).InCsv(CsvTable.Compare, "water freezes at", order: 23),
+        Summary.Quantity("gas_used_kg", s => s.GasUsed, MassUnit.Kilogram, "gas drawn")
+            .InTable(ReportTable.Compare, "Gas|used|{unit}", order: 6)
+            .AlsoIn(ReportTable.OptionsPage)
+            .InTable(ReportTable.CompareCosts, "Gas|used|{unit}")
+            .InCsv(CsvTable.Compare, "gas used", 3, order: 12),
+        Summary.Quantity("gas_heat_mj", s => s.GasHeat, EnergyUnit.Megajoule, "the same as heat").InCsv(CsvTable.Compare, "gas used", 1, order: 13),
+        Summary.Rows("gas_by_appliance", s => s.GasByAppliance, NightFigures.Appliances, "who drew what gas: the furnace, then the other appliances in their order"),
+        Summary.Quantity("left_at_start_kg", s => s.LeftAtStart, MassUnit.Kilogram, "propane at the start").InCsv(CsvTable.Compare, "left at start", 3, order: 16),
+        Summary.Quantity("left_at_end_kg", s => s.LeftAtEnd, MassUnit.Kilogram, "propane at the end")
+            .InTable(ReportTable.Compare, "Left|end|{unit}", order: 7)
+            .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "left at end", 3, order: 17),
+        Summary.Count("cylinder_changes", s => s.CylinderChanges, "walks outside to change cylinders")
+            .InTable(ReportTable.CompareCosts, "Walks", shown: rows => rows.Any(s => s.CylinderChanges > 0), order: 3)
+            .InCsv(CsvTable.Compare, "cylinder changes", order: 14),
+        Summary.Quantity("blanket_energy_wh", s => s.BlanketEnergy, EnergyUnit.WattHour, "electricity that the blankets took")
+            .InTable(ReportTable.CompareCosts, "Blankets|{unit}", Display.WattHours, shown: rows => rows.Any(s => s.BlanketEnergy.Joules > 0), order: 2)
+            .InCsv(CsvTable.Compare, "blanket", 1, order: 15),
     ];
 
     /// <summary>How well energy and mass close.</summary>
@@ -26,16 +71,18 @@ public static class RunFigures
         Balance.Flag("closes", l => l.Balance.Closes, "whether all of it is within a millionth of what went through"),
         Balance.Number("energy_residual", l => l.Balance.WorstEnergy_frac, "the worst of the energy residuals, relative", exact: true),
         Balance.Number("mass_residual", l => l.Balance.Mass_frac, "mass, relative", exact: true),
-        Balance.Number("cylinder_energy_residual", l => l.Balance.CylinderEnergy_frac, "cylinder, relative", exact: true),
-        Balance.Number("coach_energy_residual", l => l.Balance.CoachEnergy_frac, "coach, relative", exact: true),
-        Balance.Number("fuel_energy_residual", l => l.Balance.FuelEnergy_frac, "fuel, relative", exact: true),
-        Balance.Number("cylinder_energy_j", l => l.Balance.CylinderEnergy_J, "cylinder", exact: true),
-        Balance.Number("coach_energy_j", l => l.Balance.CoachEnergy_J, "coach", exact: true),
-        Balance.Number("fuel_energy_j", l => l.Balance.FuelEnergy_J, "fuel", exact: true),
+        Balance.Number("cylinder_energy_residual", l => l.Balance.CylinderEnergy_frac, "energy of the cylinders, relative", exact: true),
+        Balance.Number("coach_energy_residual", l => l.Balance.CoachEnergy_frac, "energy of the coach, relative", exact: true),
+        Balance.Number("fuel_energy_residual", l => l.Balance.FuelEnergy_frac, "heat of the gas, relative", exact: true),
+        Balance.Number("cylinder_energy_j", l => l.Balance.CylinderEnergy_J, "energy of the cylinders", exact: true),
+        Balance.Number("coach_energy_j", l => l.Balance.CoachEnergy_J, "energy of the coach", exact: true),
+        Balance.Number("fuel_energy_j", l => l.Balance.FuelEnergy_J, "heat of the gas", exact: true),
         Balance.Number("mass_kg", l => l.Balance.Mass_kg, "mass", exact: true),
         Balance.Number("electric_energy_residual", l => l.Balance.Electric_frac, "electricity, relative", exact: true),
         Balance.Number("electric_energy_j", l => l.Balance.Electric_J, "electricity", exact: true),
     ];
+
+    private static bool HasBattery(IReadOnlyList<RunSummary> rows) => rows.Any(s => s.ChargeLow is not null);
 }
 
 /// <summary>A ledger's balance as a row of figures.</summary>

@@ -15,4 +15,18 @@ public sealed record WaterReport(string Name, Temperature Lowest, Ratio MostIce,
 
     /// <summary>Whether something heats the place where it stands.</summary>
     public bool Heated { get; init; }
+
+    /// <summary>The same place over several nights.</summary>
+    /// <param name="nights">Night by night.</param>
+    public static WaterReport Over(IReadOnlyList<WaterReport> nights)
+    {
+        ArgumentNullException.ThrowIfNull(nights);
+        return nights[0] with
+        {
+            Lowest = nights.MinBy(n => n.Lowest.Kelvins)!.Lowest,
+            MostIce = nights.MaxBy(n => n.MostIce.Percent)!.MostIce,
+            FreezesAt = nights.Select(n => n.FreezesAt).FirstOrDefault(t => t is not null),
+            SolidAt = nights.Select(n => n.SolidAt).FirstOrDefault(t => t is not null),
+        };
+    }
 }

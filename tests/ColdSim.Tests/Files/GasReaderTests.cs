@@ -77,7 +77,7 @@ public class GasReaderTests
         SeriesCsv.Write(report, csv);
         Assert.EndsWith("burner [%],n-butane [kg],isobutane [kg]", csv.ToString().Split('\n')[0], StringComparison.Ordinal);
         using MemoryStream json = new();
-        RunJson.Write(report, json);
+        JsonReport.Write(report, json);
         string text = Encoding.UTF8.GetString(json.ToArray());
         Assert.Contains("\"gas\": \"winter blend\"", text, StringComparison.Ordinal);
         Assert.Contains("\"left_behind_kg\"", text, StringComparison.Ordinal);

@@ -14,21 +14,19 @@ namespace ColdSim.Tests.Files;
 public class TripResultsTests
 {
     [Fact]
-    public void The_page_and_the_document_have_the_same_keys()
+    public void The_document_has_the_keys_of_its_figures()
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(Json().RootElement, "", written);
         ResultsTests.Collect(Json(WithEverything).RootElement, "", written);
-        string[] page = [.. DocPage.Lines("json.md").SkipWhile(l => l != "## The trip").Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal))
-            .Where(l => l.StartsWith("| `", StringComparison.Ordinal)).Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal)];
-        Assert.Equal(written, page);
+        ResultsTests.AssertKeys("trip", written);
     }
 
     [Fact]
     public void Every_word_is_on_the_page()
     {
         string page = string.Join('\n', DocPage.Lines("json.md"));
-        string[] words = [.. Enum.GetValues<RefillKind>().Select(TripJson.Of), .. Enum.GetValues<FillingEnd>().Select(TripJson.Of), .. Enum.GetValues<WaitKind>().Select(TripJson.Of)];
+        IEnumerable<string> words = TripFigures.RefillKinds.All.Concat(TripFigures.FillingEnds.All).Concat(TripFigures.Waits.All).Select(w => w.Key);
         Assert.All(words, w => Assert.Contains($"`{w}`", page, StringComparison.Ordinal));
     }
 
@@ -48,7 +46,7 @@ public class TripResultsTests
     public void Csv_has_a_row_a_night()
     {
         using StringWriter text = new();
-        TripCsv.Write(FortnightStoryTests.Story.Value, text);
+        CsvReport.Write(FortnightStoryTests.Story.Value, text);
         string[] lines = text.ToString().Split('\n');
         Assert.Equal(
             "night from,night to,stop,verdict,outside low [°C],inside low [°C],gas used [kg],margin [W],changes,blankets [Wh],refills,"
@@ -69,7 +67,7 @@ public class TripResultsTests
             NightReport night = report.Nights[i].Night;
             Assert.Equal(night.GasByAppliance.Select(g => g.Gas.Kilograms.ToString("F3", CultureInfo.InvariantCulture)), cells[i + 1][12..14]);
             Assert.Equal(
-                [WireNames.Of(night.FirstOut), night.Power!.VoltageGone.Minutes.ToString("F1", CultureInfo.InvariantCulture), night.Power.ChargeLow.Percent.ToString("F1", CultureInfo.InvariantCulture)],
+                [ReportWords.FirstOuts[night.FirstOut].Key, night.Power!.VoltageGone.Minutes.ToString("F1", CultureInfo.InvariantCulture), night.Power.ChargeLow.Percent.ToString("F1", CultureInfo.InvariantCulture)],
                 cells[i + 1][14..]);
             double[] gas_kg = [.. cells[i + 1].Where((_, c) => c is 6 or 12 or 13).Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
             Assert.Equal(gas_kg[0], gas_kg[1] + gas_kg[2], 0.0015);
@@ -130,7 +128,7 @@ public class TripResultsTests
     private static string[][] Cells(TripReport report)
     {
         using StringWriter text = new();
-        TripCsv.Write(report, text);
+        CsvReport.Write(report, text);
         return [.. text.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(','))];
     }
 
@@ -142,7 +140,7 @@ public class TripResultsTests
     private static JsonDocument Json(TripReport? report = null)
     {
         using MemoryStream stream = new();
-        TripJson.Write(report ?? FortnightStoryTests.Story.Value, stream);
+        JsonReport.Write(report ?? FortnightStoryTests.Story.Value, stream);
         return JsonDocument.Parse(stream.ToArray());
     }
 }

@@ -9,17 +9,17 @@ namespace ColdSim.App.Screens.Night;
 /// <param name="Event">What happened.</param>
 internal sealed record EventMark(int Minute, int Night, ReportedEvent Event)
 {
-    public EventWords Words => EventWords.Of(Event.Kind);
+    public EventKindWords Words => EventKinds.Of(Event.Kind);
 
     /// <summary>All marked events of the run, in order.</summary>
     public static IReadOnlyList<EventMark> AllOf(RunReport report)
     {
         List<EventMark> marks = [];
         MinuteRange[] spans = [.. Enumerable.Range(0, report.Nights.Count).Select(n => MinuteRange.Of(report, n))];
-        foreach (ReportedEvent told in report.Events.Where(e => EventWords.Marked.Contains(e.Kind)))
+        foreach (ReportedEvent happened in report.Events.Where(e => EventKinds.Of(e.Kind).Fold != EventFold.OnlyCounted))
         {
-            int night = NightOf(report, told.Time);
-            marks.Add(new(spans[night].Clamp(MinuteRange.MinuteAt(report, told.Time)), night, told));
+            int night = NightOf(report, happened.Time);
+            marks.Add(new(spans[night].Clamp(MinuteRange.MinuteAt(report, happened.Time)), night, happened));
         }
 
         return marks;

@@ -58,7 +58,7 @@ internal static class NightHelp
     private static readonly string[] Letters =
     [
         "EVENT LETTERS",
-        .. EventWords.Marked.Except(SharedLines).Select(EventWords.Of).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {w.Sentence}"),
+        .. EventKinds.Listed.Where(k => !SharedLines.Contains(k.Kind)).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {w.Sentence}"),
         "",
         "CAUTIONS",
         .. Cautions.Lines.SelectMany(c => CellText.Wrap(c, LineWidth - 4).Select((line, i) => (i == 0 ? "  - " : "    ") + line)),

@@ -4,6 +4,7 @@ using ColdSim.Model;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Night;
 
@@ -131,7 +132,7 @@ internal static class Readout
 
     private static IEnumerable<string> BriefLegend(NightView view)
     {
-        EventWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
+        EventKindWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
         return present.Length == 0 ? [""]
             : present.Select((w, i) => $"{(i == 0 ? "events: " : "")}{w.Letter} {w.Legend}");
     }
@@ -177,7 +178,7 @@ internal static class Readout
 
     private static IEnumerable<string> Legend(NightView view)
     {
-        EventWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
+        EventKindWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
         return present.Length == 0 ? ["no events this night"] : ["events this night", .. present.Select(w => $"{w.Letter} {w.Sentence}")];
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Pages;
@@ -115,46 +116,12 @@ internal static class OptionsSheet
 
     private static IReadOnlyList<string> Table(OptionsPage page, Comparison comparison)
     {
-        for (int name = 40; ; name--)
-        {
-            IReadOnlyList<string> lines = Table(page, comparison, name);
-            if (name == 8 || lines.Max(l => l.Length) <= Wrap.Columns)
-                return lines;
-        }
-    }
-
-    private static IReadOnlyList<string> Table(OptionsPage page, Comparison comparison, int widest)
-    {
-        UnitStyle units = page.Units;
-        return TextTable.Lines(
-            [
-                new([" "], Left: true),
-                new([""], Left: true),
-                new([""]),
-                new(["Option"], Left: true),
-                new(["Held"]),
-                new([""], Left: true),
-                new(["Short", "first"]),
-                new(["Short", "h:mm"]),
-                new(["In", "low", units.TemperatureUnit]),
-                new(["Gas", "used", units.MassUnit]),
-                new(["Left", "end", units.MassUnit]),
-                .. comparison.Rows.Any(r => r.Cost is not null) ? [new TextColumn(["Cost", comparison.Base.Prices.Currency])] : Array.Empty<TextColumn>(),
-            ],
-            [.. comparison.Rows.Select(r => (IReadOnlyList<string>)
-            [
-                " ",
-                page.Letter(r.Order).ToString(),
-                UnitStyle.Number(r.Rank, 0),
-                CellText.Cut(CellText.SingleWidth(r.Order == 0 ? $"{r.Option.Name}, {CylinderWords.Names(r.Option.Scenario.Rig)}" : r.Option.Name), widest),
-                $"{r.Summary.NightsHeld}/{r.Summary.Nights}",
-                r.StoppedByCylinder ? "stops" : VerdictWord.Of(r.Summary.Verdict),
-                r.Summary.FirstFailure is { } at ? at.ToString("d MMM HH:mm", CultureInfo.InvariantCulture) : "-",
-                r.Summary.UnservedTime.Seconds > 0 ? ClockText.SpanShort(r.Summary.UnservedTime) : "-",
-                r.Summary.InsideLow is { } low ? units.TemperatureNumber(low.Kelvins) : "-",
-                units.MassNumber(r.Summary.GasUsed.Kilograms),
-                units.MassNumber(r.Summary.LeftAtEnd.Kilograms),
-                .. comparison.Rows.Any(o => o.Cost is not null) ? [r.Cost is { } cost ? UnitStyle.Number(cost, 2) : "-"] : Array.Empty<string>(),
-            ])]);
+        FigureTable table = new(ReportTable.OptionsPage, page.Units) { Context = FigureContext.Of(comparison.Base) };
+        return TextTable.Fit(40, 8, widest => table.Lines(
+            CompareFigures.Options, comparison.Rows,
+            new(new([" "], Left: true), -4, (_, _) => " "),
+            new(new([""], Left: true), -3, (r, _) => page.Letter(r.Order).ToString()),
+            new(new(["Option"], Left: true), -1, (r, _) => CellText.Cut(
+                CellText.SingleWidth(r.Order == 0 ? $"{r.Option.Name}, {CylinderWords.Names(r.Option.Scenario.Rig)}" : r.Option.Name), widest))));
     }
 }

@@ -38,7 +38,7 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
     ];
 
     /// <summary>The page, where the rig has a battery; else none.</summary>
-    public static IEnumerable<IPage> Of(RunReport report, UnitStyle units) => PowerTable.Applies(report) ? [new PowerPage(report, units)] : [];
+    public static IEnumerable<IPage> Of(RunReport report, UnitStyle units) => report.Scenario.Rig.Power is not null ? [new PowerPage(report, units)] : [];
 
     public Sheet Draw(int width, int height)
     {

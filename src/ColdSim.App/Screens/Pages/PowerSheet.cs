@@ -31,7 +31,7 @@ internal static class PowerSheet
             [new(["  Night"], Left: true), new(["Out first"], Left: true), new(["Drawn Wh"])],
             [.. nights.Select((n, i) => (IReadOnlyList<string>)
             [
-                $"{(i == chosen ? '>' : ' ')} {ClockText.NightShort(n)}", PowerTable.Word(n.FirstOut), UnitStyle.Number(n.Power!.DrawnInAll.WattHours, 0),
+                $"{(i == chosen ? '>' : ' ')} {ClockText.NightShort(n)}", ReportWords.FirstOuts[n.FirstOut].Text, UnitStyle.Number(n.Power!.DrawnInAll.WattHours, 0),
             ])]);
         int columns = Math.Max(1, width - figures.Max(f => f.Length) - 2);
         double most_J = nights.Max(n => n.Power!.DrawnInAll.Joules);

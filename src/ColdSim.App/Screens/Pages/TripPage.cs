@@ -1,6 +1,7 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning;
+using ColdSim.Planning.Figures;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Screens.Pages;
@@ -11,6 +12,8 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
     private const string NoTrip =
         "This scenario stays in one place and has no refill; write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip stands here.";
 
+    private const int HeadingRows = 3;
+    private const int WidestName = 6;
     private const int LinesBelow = 7;
     private const int LeastNights = 3;
 
@@ -104,17 +107,17 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         Sheet sheet = new(width, height);
         PageElements.Head(sheet, Title, $"night {Row + 1} of {report.Nights.Count}");
         int top = PageElements.Paragraph(sheet, 1, TripSentence.Of(report, Units), 2, CellStyle.Strong);
-        IReadOnlyList<string> lines = TripRows.Lines(report, Units);
+        IReadOnlyList<string> lines = Rows(report);
         string[] below = [.. Sentences(report).SelectMany(t => Wrap.Lines(t, width, rest: "  ")).Select(CellText.SingleWidth)];
-        int room = height - top - TripRows.HeadingRows - 2;
+        int room = height - top - HeadingRows - 2;
         int rows = Math.Min(report.Nights.Count, Math.Max(LeastNights, room - LinesBelow)), shown = Math.Min(below.Length, room - rows);
-        for (int i = 0; i < TripRows.HeadingRows; i++)
+        for (int i = 0; i < HeadingRows; i++)
             sheet.Put(0, top + i, CellText.Cut(lines[i], width));
-        top += TripRows.HeadingRows;
+        top += HeadingRows;
         int first = PageElements.FirstRow(Row, rows, report.Nights.Count);
         for (int i = first; i < Math.Min(report.Nights.Count, first + rows); i++)
         {
-            string line = (i == Row ? ">" : " ") + lines[TripRows.HeadingRows + i][1..];
+            string line = (i == Row ? ">" : " ") + lines[HeadingRows + i][1..];
             sheet.Put(0, top + i - first, CellText.Cut(line, width), i == Row ? CellStyle.Pointer : CellStyle.Plain);
         }
 
@@ -132,4 +135,30 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
             yield return TripSentence.OfRefill(report.Refills[refill], refill, report, Units);
         yield return NightSentence.Of(night.Night, report.Run, Units);
     }
+
+    // The heading's rows, then a row a night; the first column is left blank for a pointer. One cylinder alone needs no name.
+    private IReadOnlyList<string> Rows(TripReport report)
+    {
+        FigureContext context = FigureContext.Of(report.Run.Scenario);
+        FigureTable table = new(ReportTable.TripPage, Units)
+        {
+            Context = context,
+            NameLines = name => [context.Cylinders.Count == 1 ? "" : name.Length > WidestName ? name[..WidestName] : name],
+        };
+        return table.Lines(
+            TripFigures.Nights, TripNightRow.Of(report),
+            new(new([" "], Left: true), -3, (_, _) => " "),
+            new(new(["Refill, and when", "it can wait until"], Left: true), 5, (r, _) => Waits(r.Night, report)));
+    }
+
+    private static string Waits(TripNight night, TripReport report)
+        => night.Refills.Count == 0 ? "" : night.Refills.Count == 1 ? Wait(night.Refills[0], report)
+            : string.Join(", ", night.Refills.Select(r => $"R{r + 1}")) + ": see below";
+
+    private static string Wait(int refill, TripReport report) => $"R{refill + 1} " + (report.Refills[refill] switch
+    {
+        { Wait: { Kind: WaitKind.CanWait, Latest: { } latest } } => $"until {latest.ToString("ddd d MMM", System.Globalization.CultureInfo.InvariantCulture)}",
+        { Wait.Kind: WaitKind.Refused, Outcome: null } => "not reached",
+        { Wait.Kind: var kind } => TripFigures.Waits[kind].Text,
+    });
 }

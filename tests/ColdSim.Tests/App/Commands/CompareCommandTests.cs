@@ -77,7 +77,7 @@ public class CompareCommandTests
                 CylinderChanges = 3,
             },
         };
-        IReadOnlyList<string> lines = TakesTable.Lines(HandRows.Of(dry, flat), UnitStyle.Us);
+        IReadOnlyList<string> lines = CompareText.Costs(HandRows.Of(dry, flat), UnitStyle.Us);
         Assert.All(lines, l => Assert.InRange(l.Length, 0, 80));
         Assert.EndsWith("48    8:28 14 Jan 05:06 battery", lines.Single(l => l.Contains("nnn", StringComparison.Ordinal)), StringComparison.Ordinal);
         Assert.EndsWith("-       -            - -", lines.Single(l => l.Contains("as it is", StringComparison.Ordinal)), StringComparison.Ordinal);
@@ -85,7 +85,7 @@ public class CompareCommandTests
 
     [Fact]
     public void Without_battery_and_water_neither_has_a_column()
-        => Assert.Empty(TakesTable.Lines(HandRows.Several, UnitStyle.Us));
+        => Assert.Empty(CompareText.Costs(HandRows.Several, UnitStyle.Us));
 
     [Theory]
     [InlineData(Verdict.Holds, 14, 9, "\"b\" is best: it holds all 3 nights with 3.00 kg left at the end and inside never below 14.0 °C, and the rig as it is, next, runs short on Fri 15 Jan 07:00, short for 1 h 40 min in all and inside down to 9.0 °C.")]

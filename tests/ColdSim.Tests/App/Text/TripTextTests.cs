@@ -23,7 +23,7 @@ public class TripTextTests
     {
         TripReport trip = TripRun.Of(Planning.Explain.Explained.Flat.Report.Scenario);
         TextSection power = TripText.Sections(trip, UnitStyle.Us, []).Single(s => s.Title == "The 12 V side");
-        Assert.Equal(PowerTable.Lines(trip.Run), power.Lines);
+        Assert.Equal(RunText.Sections(trip.Run, UnitStyle.Us, []).Single(s => s.Title == "The 12 V side").Lines, power.Lines);
     }
 
     [Fact]

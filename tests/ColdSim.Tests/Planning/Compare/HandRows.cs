@@ -30,6 +30,7 @@ internal static class HandRows
                 DryAt = dry_h is { } dry ? Start.AddHours(dry) : null,
                 GasUsed = Mass.FromKilograms(gas_kg),
                 GasHeat = Energy.FromMegajoules(gas_kg * 50.33),
+                GasByAppliance = [new("furnace", Mass.FromKilograms(gas_kg), Ratio.FromPercent(100))],
                 LeftAtStart = Mass.FromKilograms(12),
                 LeftAtEnd = Mass.FromKilograms(12 - gas_kg),
                 OutsideLow = Temperature.FromDegreesCelsius(-30),

@@ -143,10 +143,6 @@ public class NightPageTests
     }
 
     [Fact]
-    public void Every_kind_of_event_has_its_own_letter()
-        => Assert.Equal(Enum.GetValues<ReportedKind>().Length, Enum.GetValues<ReportedKind>().Select(k => EventWords.Of(k).Letter).Distinct().Count());
-
-    [Fact]
     public void Help_holds_every_caution_and_fits_the_least_width()
     {
         string help = string.Join(' ', NightHelp.Lines.Select(l => l.Trim()));
