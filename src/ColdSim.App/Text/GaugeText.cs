@@ -96,7 +96,7 @@ internal static class GaugeText
         FigureTable.Cells<WeighedEstimate>[] columns = [.. new FigureTable(ReportTable.Gauges, units).Columns(GaugeFigures.Readings, rows)];
         List<string> lines =
         [
-            .. TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.Select(r => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r))]), Together(combined, units)], gap: 2),
+            .. TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.Select((r, i) => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r, i))]), Together(combined, units)], gap: 2),
         ];
         if (combined.Disagreement is null)
             lines.Add("They agree within their errors.");
@@ -121,13 +121,10 @@ internal static class GaugeText
         double[] distinct_K = [.. all_K.Where((t, i) => i == 0 || t - all_K[i - 1] > 0.01)];
         IReadOnlyList<ExpectedReading> rows = DriftTable.Of(
             q.Cylinder, contents.Mass, distinct_K.Select(t => UnitsNet.Temperature.FromKelvins(t)), q.Assumed_K);
-        FigureTable.Cells<ExpectedReading>[] columns = [.. new FigureTable(ReportTable.Drift, units).Columns(GaugeFigures.Drifts, rows)];
         return
         [
-            .. TextTable.Lines(
-                [new TextColumn([""]), .. columns.Select(c => c.Heading)],
-                [.. rows.Select(r => (IReadOnlyList<string>)[IsNow(r, q) ? "*" : "", .. columns.Select(c => c.Of(r))])],
-                gap: 2),
+            .. new FigureTable(ReportTable.Drift, units) { Gap = 2 }.Lines(
+                GaugeFigures.Drifts, rows, new FigureTable.Cells<ExpectedReading>(new([""]), -1, (r, _) => IsNow(r, q) ? "*" : "")),
             .. Wrap.Lines(
                 $"{(q.Temperature_K is null ? "" : "* now. ")}Uncorrected: a sensor that always reckons with {units.Temperature(q.Assumed_K)}. Pressure at sea level."),
         ];
