@@ -4,6 +4,7 @@ using ColdSim.Model;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Files.Logs;
 
@@ -60,9 +61,8 @@ public sealed record EntryFault(LogField Field, string Detail, string What, stri
 /// <param name="cylinder">The scenario's cylinder.</param>
 public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
 {
-    private const double Zero_K = 273.15;
-    private const double RestedError_K = 4 / 1.8;
-    private const double DrawnError_K = 9 / 1.8;
+    private const double RestedError_K = 4 * FahrenheitDegree_K;
+    private const double DrawnError_K = 9 * FahrenheitDegree_K;
     private readonly List<EntryFault> _faults = [];
 
     /// <summary>Everything that is wrong with it.</summary>
@@ -151,14 +151,14 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
         Value = Number(dimension, low, high),
         ValueError = Detail("echo-error", dimension, low, high),
         Assumed_K = Detail("assumed-temperature", Dimension.Temperature, "-60 °C", "55 °C") ?? DriftTable.Assumed_K,
-        PositionError_m = Detail("position-error", Dimension.Length, "0 m", "1 m") ?? 0.0254,
+        PositionError_m = Detail("position-error", Dimension.Length, "0 m", "1 m") ?? Inch_m,
         PositionGiven = Has("position-error"),
         Level = Level(),
     };
 
     private LevelInputs Level()
     {
-        double t_K = Zero_K;
+        double t_K = ZeroCelsius_K;
         if (entry.Temperature.Length == 0)
             Fault(LogField.Temperature, "no liquid temperature, and a level means nothing without it", "accepted: such as 10 °F or -12 °C");
         else
@@ -170,7 +170,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
             Temperature_K = t_K,
             TemperatureError_K = error_K ?? (Has("rested") ? RestedError_K : DrawnError_K),
             TemperatureBasis = error_K is null ? "assumption" : "given",
-            Tilt_rad = (tilt_deg ?? 1) * Math.PI / 180,
+            Tilt_rad = (tilt_deg ?? 1) * Degree_rad,
             TiltBasis = tilt_deg is null ? "assumption" : "given",
         };
     }

@@ -1,19 +1,18 @@
 using System.Globalization;
 using ColdSim.Model.Weather;
 using CsvHelper;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Files.Weather;
 
 /// <summary>Writes rows of weather one by one in our own CSV layout.</summary>
 public sealed class WeatherCsvWriter : IDisposable
 {
-    private const double Zero_K = 273.15;
-
     private static readonly (WeatherColumn Column, Func<WeatherRow, double?> Value, string Format)[] All =
     [
-        (WeatherColumn.Air, r => r.Air_K - Zero_K, "0.##"),
+        (WeatherColumn.Air, r => r.Air_K - ZeroCelsius_K, "0.##"),
         (WeatherColumn.Wind, r => r.Wind_m_s, "0.##"),
-        (WeatherColumn.DewPoint, r => r.DewPoint_K - Zero_K, "0.##"),
+        (WeatherColumn.DewPoint, r => r.DewPoint_K - ZeroCelsius_K, "0.##"),
         (WeatherColumn.Sun, r => r.Sun_W_m2, "0.#"),
         (WeatherColumn.Cloud, r => r.Cloud_frac * 100, "0.#"),
         (WeatherColumn.Pressure, r => r.Pressure_Pa / 100, "0.##"),

@@ -144,7 +144,7 @@ internal static class NwsForecastJson
         return code[(code.LastIndexOf(':') + 1)..] switch
         {
             "percent" => number / 100,
-            "km_h-1" => number / 3.6,
+            "km_h-1" => column.Unit("km/h").ToSi(number),
             "m_s-1" => number,
             { } unit => column.FindUnit(unit)?.ToSi(number),
         };
