@@ -71,6 +71,9 @@ internal static class ClockText
         return null;
     }
 
+    /// <summary>A span as it is written.</summary>
+    public static string Written(ClockWindow span) => string.Create(CultureInfo.InvariantCulture, $"{Clock(span.From_s):HH:mm}-{Clock(span.To_s):HH:mm}");
+
     /// <summary>A span, or null where it is none.</summary>
     public static ClockWindow? Window(string text)
     {
@@ -79,6 +82,8 @@ internal static class ClockText
             ? new ClockWindow(Seconds(from), to_s)
             : null;
     }
+
+    private static TimeOnly Clock(double s) => TimeOnly.FromTimeSpan(TimeSpan.FromSeconds(s));
 
     private static double Seconds(TimeOnly time) => time.ToTimeSpan().TotalSeconds;
 

@@ -87,6 +87,9 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
         }
     }
 
+    /// <summary>The whole number as written, or its default.</summary>
+    public int GetOrDefault(WholeKey key) => Get(key) ?? (int)(key.Default.Si ?? throw NoDefault(key));
+
     /// <summary>The value in SI units; null where it is absent or faulty.</summary>
     public double? Get(QuantityKey key) => Get(key, out _);
 
@@ -122,7 +125,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
 
     /// <summary>The value in SI units, or the key's default where it is absent or faulty.</summary>
     public double GetOrDefault(QuantityKey key)
-        => Get(key) ?? key.DefaultSi ?? throw new InvalidOperationException($"'{key.Name}' has no single default.");
+        => Get(key) ?? key.DefaultSi ?? throw NoDefault(key);
 
     /// <summary>The value in SI units; NaN, and a fault, where it is absent.</summary>
     public double Require(QuantityKey key)
@@ -154,7 +157,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
     /// <summary>One of a few words, or the default where there is none or a faulty one.</summary>
     public T GetOrDefault<T>(ChoiceKey<T> key)
         where T : struct
-        => Get(key) ?? key.Otherwise ?? throw new InvalidOperationException($"'{key.Name}' has no single default.");
+        => Get(key) ?? key.Otherwise ?? throw NoDefault(key);
 
     /// <summary>Any value, for keys that are read elsewhere.</summary>
     public TomlValue? Value(ScenarioKey key) => Value(key.Name);
@@ -234,6 +237,8 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
     }
 
     private TextPlace PlaceOf(string name) => table.Entries.TryGetValue(name, out TomlEntry? entry) ? entry.KeyPlace : Place;
+
+    private static InvalidOperationException NoDefault(ScenarioKey key) => new($"'{key.Name}' has no single default.");
 
     private static bool IsWord(QuantityKey key, TomlText text) => key.Words.Contains(text.Value.Trim(), StringComparer.OrdinalIgnoreCase);
 

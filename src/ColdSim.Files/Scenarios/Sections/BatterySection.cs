@@ -10,6 +10,7 @@ internal static class BatterySection
     private static readonly KeyDefault ByChemistry = KeyDefault.Of("by chemistry");
 
     private static readonly BatterySpecification Flooded = BatterySpecification.Of(BatteryChemistry.Flooded, 0);
+    private static readonly BatterySpecification Lithium = BatterySpecification.Of(BatteryChemistry.LithiumIronPhosphate, 0);
 
     private static readonly ChoiceKey<BatteryChemistry> Chemistry = new(
         "chemistry", KeyDefault.Needed, "what it is made of",
@@ -26,7 +27,7 @@ internal static class BatterySection
     };
 
     private static readonly QuantityKey UsableDepth = new(
-        "usable_depth", Dimension.Ratio, "0.05", "1", KeyDefault.Of("0.5, lithium 0.9"),
+        "usable_depth", Dimension.Ratio, "0.05", "1", KeyDefault.Of($"{NumberShown.Of(Flooded.UsableDepth_frac)}, lithium {NumberShown.Of(Lithium.UsableDepth_frac)}"),
         "part of what it can give at its temperature that is used before voltage counts as gone")
     {
         Assumed = "battery: {value} of what it can give is used before voltage counts as gone",

@@ -31,10 +31,10 @@ internal static class ChanceSection
         "wind_error", Dimension.Ratio, "0", "1.5", KeyDefault.Of(Usual.Wind.Value, ""), "of the wind's logarithm");
 
     private static readonly QuantityKey HeatLoss = new(
-        "heat_loss_error", Dimension.Ratio, "0", "1", KeyDefault.Of("`[fit]`'s, else 0.15"), "of the logarithm of the coach's heat loss");
+        "heat_loss_error", Dimension.Ratio, "0", "1", FitsElse(Usual.HeatLoss), "of the logarithm of the coach's heat loss");
 
     private static readonly QuantityKey Infiltration = new(
-        "infiltration_error", Dimension.Ratio, "0", "1.5", KeyDefault.Of("`[fit]`'s, else 0.4"), "of the logarithm of `leakage_area`");
+        "infiltration_error", Dimension.Ratio, "0", "1.5", FitsElse(Usual.Infiltration), "of the logarithm of `leakage_area`");
 
     private static readonly QuantityKey Reading = new(
         "reading_error", Dimension.Mass, "0 kg", "50 kg", KeyDefault.Of(Usual.Reading.Value, "lb"),
@@ -76,6 +76,8 @@ internal static class ChanceSection
         section.Finish();
         return (errors, wanted_frac);
     }
+
+    private static KeyDefault FitsElse(ErrorSize usual) => KeyDefault.Of($"`[fit]`'s, else {NumberShown.Of(usual.Value)}");
 
     private static ErrorSize Or(double? stated, ErrorSize usual) => stated is { } value ? new ErrorSize(value, ErrorSize.FromScenario) : usual;
 

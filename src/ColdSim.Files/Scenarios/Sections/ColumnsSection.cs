@@ -53,7 +53,7 @@ internal static class ColumnsSection
         string? time = section.Get(Time);
         string? clock = section.Get(Clock);
         string? format = section.Get(TimeFormat);
-        int line = section.Get(HeaderLine) ?? 1;
+        int line = section.GetOrDefault(HeaderLine);
         char? separator = section.Get(Separator);
         IReadOnlyList<string> missing = ReadMissing(section);
         IrradianceAveraging sun = section.GetOrDefault(SunIs);

@@ -39,7 +39,7 @@ internal static class CookerSection
     {
         bool oven = section.Get(IsOven) ?? false;
         string each = oven ? Oven : Stove;
-        int burners = section.Get(Burners) ?? 1;
+        int burners = section.GetOrDefault(Burners);
         Cooker read = new()
         {
             Name = names.Of(section, Name, IsOven.WordOf(oven), ++counted[oven]),

@@ -186,7 +186,7 @@ internal static class CylinderSection
     {
         DateOnly? by = section.Get(RequalifyBy);
         DateOnly? stamped = section.Get(Stamped);
-        int? years = section.Get(RequalifyYears);
+        int years = section.GetOrDefault(RequalifyYears);
         if (section.Has(RequalifyBy) && section.Has(Stamped))
         {
             section.Report(Stamped, "'requalify_by' already says until when it may be filled", "accepted: requalify_by, or stamped with requalify_years");
@@ -198,6 +198,6 @@ internal static class CylinderSection
             return by;
         string until = Requalification.LastDay(from, Requalification.Usual_years).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         section.Assume(RequalifyYears, called, $"{Requalification.Usual_years} from {from:yyyy-MM-dd}, so until {until}");
-        return Requalification.LastDay(from, years ?? Requalification.Usual_years);
+        return Requalification.LastDay(from, years);
     }
 }

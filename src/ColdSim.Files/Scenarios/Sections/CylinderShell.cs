@@ -8,6 +8,8 @@ namespace ColdSim.Files.Scenarios.Sections;
 internal sealed record CylinderShell(
     string Name, Orientation Orientation, double Volume_m3, double Diameter_m, double Wall_m, double Metal_kg, double Tare_kg, double LegalFill_kg)
 {
+    private const string UsualWall = "2 mm";
+
     private static readonly TextKey Size = new("size", KeyDefault.None, "a common size: upright ones by nominal charge, frame tanks by gross gallons")
     {
         Words = [.. StandardSize.All.Select(s => s.Name)],
@@ -22,9 +24,9 @@ internal sealed record CylinderShell(
         "diameter", Dimension.Length, "10 cm", "3 m", KeyDefault.Of("by size"), "outside diameter; must leave room for the heads");
 
     private static readonly QuantityKey Wall = new(
-        "wall", Dimension.Length, "0.5 mm", "30 mm", KeyDefault.Of("by size, else 2 mm"), "thickness of the shell, at most a tenth of the diameter")
+        "wall", Dimension.Length, "0.5 mm", "30 mm", KeyDefault.Of("by size, else " + UsualWall), "thickness of the shell, at most a tenth of the diameter")
     {
-        Assumed = "{who}: wall not given, taken as 2 mm",
+        Assumed = ScenarioKey.NotGiven,
     };
 
     private static readonly QuantityKey MetalMass = new(
@@ -34,13 +36,13 @@ internal sealed record CylinderShell(
     };
 
     private static readonly QuantityKey Tare = new(
-        "tare", Dimension.Mass, "0.5 kg", "3,500 kg", KeyDefault.Of("by size, else shell and 1.4 kg"), "empty mass, as stamped (\"TW\")")
+        "tare", Dimension.Mass, "0.5 kg", "3,500 kg", KeyDefault.Of($"by size, else shell and {NumberShown.Of(ShellGeometry.Fittings_kg)} kg"), "empty mass, as stamped (\"TW\")")
     {
         Assumed = "{who}: tare not given, taken as metal_mass and {value} for collar, foot ring and valve",
     };
 
     private static readonly QuantityKey LegalFill = new(
-        "legal_fill", Dimension.Mass, "0.3 kg", "2,500 kg", KeyDefault.Of("42 % of the water capacity"), "what counts as full");
+        "legal_fill", Dimension.Mass, "0.3 kg", "2,500 kg", KeyDefault.Of($"{NumberShown.Of(StandardSize.LegalFill_frac, Dimension.Ratio, "%")} of the water capacity"), "what counts as full");
 
     private static readonly ChoiceKey<Orientation> OrientationKey = new(
         "orientation", KeyDefault.Of("by size, else upright"), "upright or on its side", ("upright", Orientation.Upright), ("horizontal", Orientation.Horizontal));
@@ -126,8 +128,8 @@ internal sealed record CylinderShell(
 
     private static CylinderShell? FromPlate(SectionReader section, double volume_m3, double diameter_m, double? wall, string called)
     {
-        double wall_m = wall ?? 0.002;
-        section.Assume(Wall, called);
+        double wall_m = wall ?? Wall.Ranges[0].Si(UsualWall);
+        section.Assume(Wall, called, $"{UsualWall}");
         if (!Possible(section, volume_m3, diameter_m, wall_m))
             return null;
         double metal_kg = ShellGeometry.SteelMass_kg(volume_m3, diameter_m, wall_m);

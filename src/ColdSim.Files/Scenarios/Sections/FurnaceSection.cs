@@ -86,7 +86,7 @@ internal static class FurnaceSection
             PrePurge_s = section.GetOrDefault(PrePurge),
             TrialForIgnition_s = section.GetOrDefault(Trial),
             RetryPurge_s = section.GetOrDefault(RetryPurge),
-            Tries = section.Get(Tries) ?? Usual.Tries,
+            Tries = section.GetOrDefault(Tries),
             Lockout_s = section.GetOrDefault(Lockout),
             PostPurge_s = section.GetOrDefault(PostPurge),
         };

@@ -16,7 +16,7 @@ internal static class GasSection
         "grade", 0, "what is filled, as it is sold; [Mixed gas](mixed-gas.md) says what each is taken as", [.. GasGrade.Names.Select((name, place) => (name, place))]);
 
     private static readonly QuantityKey HeatingValue = new(
-        "heating_value", Dimension.HeatingValue, "45 MJ/kg", "52 MJ/kg", KeyDefault.Of("50.33 MJ/kg, of a mixed gas by what it is made of"),
+        "heating_value", Dimension.HeatingValue, "45 MJ/kg", "52 MJ/kg", KeyDefault.Of($"{NumberShown.Of(new GasSpecification().HeatingValue_J_kg, Dimension.HeatingValue, "MJ/kg")}, of a mixed gas by what it is made of"),
         "gross heat of combustion, of a mixed gas as it is filled");
 
     private static readonly PriceKey GasPrice = new(

@@ -15,10 +15,10 @@ internal static class GeneratorSection
     private static readonly QuantityKey Rated = new("rated", Dimension.Power, "100 W", "30 kW", KeyDefault.Needed, "at sea level");
 
     private static readonly QuantityKey IdleGas = new(
-        "idle_gas", Dimension.MassFlow, "1 g/h", "20 kg/h", KeyDefault.Of("1.35 lb/h"), "gas at no load");
+        "idle_gas", Dimension.MassFlow, "1 g/h", "20 kg/h", Gas(Usual.IdleInput_W), "gas at no load");
 
     private static readonly QuantityKey GasPerKilowatt = new(
-        "gas_per_kilowatt", Dimension.MassFlow, "1 g/h", "5 kg/h", KeyDefault.Of("0.65 lb/h"), "more gas for each kilowatt");
+        "gas_per_kilowatt", Dimension.MassFlow, "1 g/h", "5 kg/h", Gas(Usual.InputPerLoad * Kilowatt), "more gas for each kilowatt");
 
     private static readonly QuantityKey AltitudeLoss = new(
         "altitude_loss", Dimension.Ratio, "0", "0.1", KeyDefault.Of(Usual.LossPerThousandFeet_frac, "%"), "power lost for every 1,000 ft");
@@ -44,6 +44,9 @@ internal static class GeneratorSection
     public static readonly ScenarioSection Declared = new(
         "generator", TableForm.One, "a propane generator on the cylinders' gas",
         [Rated, IdleGas, GasPerKilowatt, AltitudeLoss, OtherLoad, StartBelow, StopAbove, Hours, FullPressure, MinimumPressure]);
+
+    // The model has the heat of the gas, the plate its mass.
+    private static KeyDefault Gas(double heat_W) => KeyDefault.Of(NumberShown.Of(heat_W / new GasSpecification().HeatingValue_J_kg, Dimension.MassFlow, "lb/h", decimals: 2));
 
     public static GeneratorSpecification? Read(SectionReader section, GasSpecification gas)
     {

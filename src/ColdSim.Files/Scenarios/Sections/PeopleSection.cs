@@ -13,7 +13,7 @@ internal static class PeopleSection
     // Sensible heat of one person at rest; common practice.
     private const double Person_W = 75;
 
-    private static readonly SpansKey Awake = new("awake", KeyDefault.Of("06:30-22:30"), "when somebody can reset a locked-out furnace")
+    private static readonly SpansKey Awake = new("awake", KeyDefault.Of(ClockText.Written(Usual.AwakeHours[0])), "when somebody can reset a locked-out furnace")
     {
         Assumed = "people: awake not given, taken as {value}, when somebody resets a locked-out furnace",
     };
@@ -42,7 +42,7 @@ internal static class PeopleSection
             AwakeHours = section.Get(Awake) ?? Usual.AwakeHours,
             ResetAfter_s = section.GetOrDefault(ResetAfter),
         };
-        int count = section.Get(Count) ?? 0;
+        int count = section.GetOrDefault(Count);
         double carries_kg = section.GetOrDefault(Carries);
         section.Finish();
         return (occupancy, count, count * Person_W, carries_kg);

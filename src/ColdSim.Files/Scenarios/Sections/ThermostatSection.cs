@@ -13,9 +13,9 @@ internal static class ThermostatSection
         "day", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of(Usual.DaySetPoint_K, "°C"), "set point by day") { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Night = new(
-        "night", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of("`day`, or 17 °C without it"), "set point by night") { Assumed = ScenarioKey.NotGiven };
+        "night", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of($"`day`, or {NumberShown.Of(Usual.NightSetPoint_K, Dimension.Temperature, "°C")} without it"), "set point by night") { Assumed = ScenarioKey.NotGiven };
 
-    private static readonly SpansKey NightHours = new("night_hours", KeyDefault.Of("22:00-06:30"), "when the night set point holds")
+    private static readonly SpansKey NightHours = new("night_hours", KeyDefault.Of(ClockText.Written(Usual.NightHours)), "when the night set point holds")
     {
         IsSingle = true,
         Assumed = ScenarioKey.NotGiven,

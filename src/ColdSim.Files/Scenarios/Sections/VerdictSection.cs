@@ -1,3 +1,4 @@
+using System.Globalization;
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Planning.Nights;
@@ -22,7 +23,7 @@ internal static class VerdictSection
         "undersupplied", Dimension.Ratio, "0.01", "1", KeyDefault.Of(Usual.Undersupplied.DecimalFractions, "%"),
         "part of the asked gas below which an appliance is undersupplied");
 
-    private static readonly TimeKey Dawn = new("dawn", KeyDefault.Of("07:00"), "when \"left at dawn\" is read");
+    private static readonly TimeKey Dawn = new("dawn", KeyDefault.Of(Usual.Dawn.ToString("HH:mm", CultureInfo.InvariantCulture)), "when \"left at dawn\" is read");
 
     public static readonly ScenarioSection Declared = new(
         "verdict", TableForm.One, "what holding, short and dry mean here", [ShortAllowance, BelowSetPoint, Undersupplied, Dawn])
