@@ -42,15 +42,15 @@ internal static class ChanceSentence
     public static string Lifts(ChanceReport report)
     {
         string wanted = $"the {Round(report.Scenario.WantedChance_frac)} that is wanted";
-        string alike = report.Seed is null ? "in the same years" : "with the same random numbers";
+        string sampled = report.Seed is null ? "in the same years" : "with the same random numbers";
         if (report.AsWanted)
-            return $"It need not be lifted: as it is, the chance is not below {wanted}. The options {alike}:";
+            return $"It need not be lifted: as it is, the chance is not below {wanted}. The options {sampled}:";
         if (report.Cheapest is not { } cheapest)
-            return $"None of the options reaches {wanted}. Tried {alike}:";
+            return $"None of the options reaches {wanted}. Tried {sampled}:";
         string edge = cheapest.AllNights.Low_frac < report.Scenario.WantedChance_frac ? ", though its interval reaches below" : "";
         string how = cheapest.Cost is { } cost ? $"The cheapest option that reaches {wanted} is" : $"Nothing here has a price; the first option that reaches {wanted} is";
         string price = cheapest.Cost is { } c ? $" at a cost of {Money(c)}" : "";
-        return $"{how} \"{cheapest.Option.Name}\"{price}: {Percent(cheapest.AllNights)}{edge}. All {alike}:";
+        return $"{how} \"{cheapest.Option.Name}\"{price}: {Percent(cheapest.AllNights)}{edge}. All {sampled}:";
     }
 
     /// <summary>Such as "member" or "year".</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ColdSim.Planning;
 using ColdSim.Planning.Ensemble;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
@@ -80,7 +81,7 @@ internal static class ChanceText
         [
             ErrorLine($"temperature forecast: off by {units.Difference(e.Temperature.Value)} a day ahead", e.Temperature),
             ErrorLine($"that grows by {units.Difference(e.TemperatureGrowth.Value)} for every day further ahead, to at most {units.Difference(ErrorSizes.LargestTemperature_K)}", e.TemperatureGrowth),
-            ErrorLine($"such an error is forgotten to 1/e in {Number(e.CorrelationTime.Value / 3600)} h", e.CorrelationTime),
+            ErrorLine($"such an error is forgotten to 1/e in {Number(e.CorrelationTime.Value / Hour_s)} h", e.CorrelationTime),
             ErrorLine($"tails of Student's t with {Number(e.Tail.Value)} degrees of freedom", e.Tail),
             ErrorLine($"wind forecast: its logarithm off by {Number(e.Wind.Value)}", e.Wind),
             ErrorLine($"coach: logarithm of the heat loss off by {Number(e.HeatLoss.Value)}", e.HeatLoss),

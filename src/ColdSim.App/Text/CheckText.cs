@@ -4,13 +4,14 @@ using ColdSim.Planning;
 using ColdSim.Planning.HeatLoss;
 using ColdSim.Planning.Trips;
 using UnitsNet;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
 /// <summary>What a scenario comes to before it is run.</summary>
 internal static class CheckText
 {
-    private const double UsPerSi = 1 / (0.29307107017222 * 1.8);
+    private const double UsPerSi = 1 / (BtuPerHour_W * 1.8);
     private const int LongestName = 52;
 
     public static IReadOnlyList<TextSection> Sections(Scenario scenario, UnitStyle units)
@@ -63,7 +64,7 @@ internal static class CheckText
     {
         double end_s = (to - weather.First).TotalSeconds, coldest_K = double.PositiveInfinity;
         int row = 0;
-        for (double t_s = (from - weather.First).TotalSeconds; t_s <= end_s; t_s += 3600)
+        for (double t_s = (from - weather.First).TotalSeconds; t_s <= end_s; t_s += Hour_s)
             coldest_K = Math.Min(coldest_K, weather.At(t_s, ref row).Air_K);
         return coldest_K;
     }

@@ -2,15 +2,13 @@ using System.Globalization;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Explain;
 using UnitsNet;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
 /// <summary>An explanation as text: the limit first, then the chain, what would have held, and what looks the same.</summary>
 internal static class ExplainText
 {
-    private const double SquareFoot_m2 = 0.09290304;
-    private const double Btu_J = 1055.05585262;
-
     private const string AboutRemedies =
         "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. On board "
         + "at most two cylinders of at most 105 lb of water each (24 CFR 3280.704, a rule for manufactured homes; local code decides); a larger "
@@ -30,7 +28,7 @@ internal static class ExplainText
         ];
         if (explanation.Limit is { } limit)
         {
-            sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", SensitivityTable.Lines(limit)));
+            sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", Sensitivities(limit)));
             sections.Add(new($"What would have held to the end of night {explanation.Night}",
                 [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies)]));
             sections.Add(new("What looks the same from inside", RunText.Points(LookAlikes.All.Select(SameSigns))));
@@ -143,10 +141,10 @@ internal static class ExplainText
         : (Math.Round(joule / 1e4) * 10 + 0.0).ToString("#,0", CultureInfo.InvariantCulture) + " kJ";
 
     private static string Area(double m2, UnitStyle units)
-        => units.IsUs ? $"{UnitStyle.Number(m2 / SquareFoot_m2, 1)} ft²" : $"{UnitStyle.Number(m2, 2)} m²";
+        => units.IsUs ? $"{UnitStyle.Number(m2 / (Foot_m * Foot_m), 1)} ft²" : $"{UnitStyle.Number(m2, 2)} m²";
 
     /// <summary>What a limit is called as the subject of a row.</summary>
-    internal static string Name(Limit limit) => limit switch
+    private static string Name(Limit limit) => limit switch
     {
         Limit.HeatIntoLiquid => "heat into the liquid",
         Limit.LittleLiquid => "liquid against the wall",
@@ -168,4 +166,23 @@ internal static class ExplainText
         Limit.LiquidGone => chain.HasLiquid ? "the gas that is left is too little to stay warm enough" : "there is too little gas: the liquid is gone",
         _ => throw new ArgumentOutOfRangeException(nameof(limit), limit, null),
     };
+
+    /// <summary>What easing each limit does to the first shortage.</summary>
+    private static IReadOnlyList<string> Sensitivities(BindingLimit limit) => TextTable.Lines(
+        [new(["Eased"], Left: true), new(["The first shortage then"], Left: true)],
+        [.. limit.Eased.Select(e => (IReadOnlyList<string>)[Name(e.Limit), Does(e)])],
+        gap: 2);
+
+    private static string Does(LimitSensitivity eased)
+    {
+        if (!eased.Applies)
+            return "there is none";
+        if (eased.GoneAt_frac is { } gone)
+            return $"is gone, from {UnitStyle.Number(gone * 100, 0)} % on";
+        if (double.IsNegativeInfinity(eased.Delay_s))
+            return "cannot be told: that run proves nothing";
+        double minutes = Math.Round(eased.Delay_s / 60);
+        string span = ClockText.Span(Duration.FromMinutes(Math.Abs(minutes)));
+        return minutes > 0 ? $"comes {span} later" : minutes < 0 ? $"comes {span} earlier" : "comes at the same minute";
+    }
 }

@@ -138,6 +138,6 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         _ => "",
     };
 
-    /// <summary>A column's heading, where it comes among the others, and its cell in a row, of which it is told the place too.</summary>
+    /// <summary>A column's heading, where it comes among the others, and its cell in a row, given the row and its place.</summary>
     internal sealed record Cells<TRow>(TextColumn Heading, int Order, Func<TRow, int, string> Of);
 }

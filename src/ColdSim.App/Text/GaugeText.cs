@@ -2,13 +2,13 @@ using System.Globalization;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Gauges;
 using UnitsNet;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
 /// <summary>Readings of a cylinder as text: the answer first, then what it rests on.</summary>
 internal static class GaugeText
 {
-    private const double Zero_K = 273.15;
 
     public static IReadOnlyList<TextSection> Sections(GaugeReport report, UnitStyle units, IReadOnlyList<string> cautions)
     {
@@ -115,8 +115,8 @@ internal static class GaugeText
     {
         GaugeQuestion q = report.Question;
         IEnumerable<double> round_K = units.IsUs
-            ? Enumerable.Range(-2, 8).Select(i => (20 * i + 459.67) / 1.8)
-            : Enumerable.Range(-4, 9).Select(i => 10 * i + Zero_K);
+            ? Enumerable.Range(-2, 8).Select(i => (20 * i + ZeroFahrenheit_R) / 1.8)
+            : Enumerable.Range(-4, 9).Select(i => 10 * i + ZeroCelsius_K);
         double[] all_K = [.. round_K.Concat(q.Temperature_K is double t ? [t] : []).Order()];
         double[] distinct_K = [.. all_K.Where((t, i) => i == 0 || t - all_K[i - 1] > 0.01)];
         IReadOnlyList<ExpectedReading> rows = DriftTable.Of(

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ColdSim.Model;
 using ColdSim.Planning.Limits;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
@@ -66,7 +67,7 @@ internal static class LimitPage
     }
 
     private static string Height(double height_m, UnitStyle units)
-        => units.IsUs ? $"{UnitStyle.Number(height_m / 0.3048, 0)} ft" : $"{UnitStyle.Number(height_m, 0)} m";
+        => units.IsUs ? $"{UnitStyle.Number(height_m / Foot_m, 0)} ft" : $"{UnitStyle.Number(height_m, 0)} m";
 
     private static string Short(string text, int most) => text.Length <= most ? text : text[..(most - 3)] + "...";
 

@@ -1,4 +1,5 @@
 using ColdSim.Planning.Limits;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
@@ -34,7 +35,7 @@ internal static class LimitText
 
     private static string? Electricity(LimitChart chart)
     {
-        double most_Wh = chart.Cells.Where(c => double.IsFinite(c.Blanket_J)).Select(c => c.Blanket_J / 3600).DefaultIfEmpty(0).Max();
+        double most_Wh = chart.Cells.Where(c => double.IsFinite(c.Blanket_J)).Select(c => c.Blanket_J / WattHour_J).DefaultIfEmpty(0).Max();
         return most_Wh < 1 ? null : $"At these limits the blankets take up to {UnitStyle.Number(most_Wh, 0)} Wh a night ({UnitStyle.Number(most_Wh / 12, 0)} Ah at 12 V).";
     }
 

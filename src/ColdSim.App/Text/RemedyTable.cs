@@ -76,7 +76,7 @@ internal static class RemedyTable
 
     private static string AmpereHours(double value_J) => $"{UnitStyle.Number(value_J / NominalVoltage.AmpereHour_J, 0)} Ah";
 
-    // Of one blanket, all cylinders having alike.
+    // Of one blanket; every cylinder has the same.
     private static string Hours(Remedy remedy, Explanation explanation)
         => UnitStyle.Number(remedy.Electricity_J / remedy.Value!.Value / explanation.Report.Scenario.Rig.Cylinders.Count / 3600, 0);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
@@ -15,13 +16,6 @@ internal enum UnitSystem
 /// <summary>Turns SI numbers into what a person reads, in one unit system; the same words everywhere.</summary>
 internal sealed class UnitStyle(UnitSystem system)
 {
-    private const double Pound_kg = 0.45359237;
-    private const double Psi_Pa = 6894.757293168361;
-    private const double InchOfWater_Pa = 249.08890833333;
-    private const double BtuPerHour_W = 0.29307107017222;
-    private const double Btu_J = 1055.05585262;
-    private const double MilePerHour_m_s = 0.44704;
-
     public static UnitStyle Us { get; } = new(UnitSystem.Us);
 
     public static UnitStyle Si { get; } = new(UnitSystem.Si);
@@ -42,7 +36,7 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public string SpeedUnit => IsUs ? "mph" : "m/s";
 
-    public double TemperatureIn(double kelvin) => IsUs ? kelvin * 1.8 - 459.67 : kelvin - 273.15;
+    public double TemperatureIn(double kelvin) => IsUs ? kelvin * 1.8 - ZeroFahrenheit_R : kelvin - ZeroCelsius_K;
 
     public double DifferenceIn(double kelvin) => IsUs ? kelvin * 1.8 : kelvin;
 
@@ -85,7 +79,7 @@ internal sealed class UnitStyle(UnitSystem system)
         ? $"{(Math.Round(EnergyIn(joule) / 1000) * 1000).ToString("#,0", CultureInfo.InvariantCulture)} {EnergyUnit}"
         : $"{Number(EnergyIn(joule), 0)} {EnergyUnit}";
 
-    public string Height(double m) => IsUs ? $"{(Math.Round(m / 0.3048 / 10) * 10).ToString("#,0", CultureInfo.InvariantCulture)} ft" : $"{Number(m, 0)} m";
+    public string Height(double m) => IsUs ? $"{(Math.Round(m / Foot_m / 10) * 10).ToString("#,0", CultureInfo.InvariantCulture)} ft" : $"{Number(m, 0)} m";
 
     public string Speed(double m_s) => $"{Number(SpeedIn(m_s), 0)} {SpeedUnit}";
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using ColdSim.Files.Weather;
 using ColdSim.Planning.Climate;
 using UnitsNet;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
@@ -49,7 +50,7 @@ internal static class WeatherText
 
     private static string Position(WeatherStation s, UnitStyle units)
     {
-        string height = s.Elevation_m is { } m ? units.IsUs ? $"{UnitStyle.Number(m / 0.3048, 0)} ft above the sea" : $"{UnitStyle.Number(m, 0)} m above the sea" : "";
+        string height = s.Elevation_m is { } m ? units.IsUs ? $"{UnitStyle.Number(m / Foot_m, 0)} ft above the sea" : $"{UnitStyle.Number(m, 0)} m above the sea" : "";
         string place = s is { Latitude_deg: { } latitude, Longitude_deg: { } longitude }
             ? $"{UnitStyle.Number(Math.Abs(latitude), 2)}° {(latitude < 0 ? "S" : "N")} {UnitStyle.Number(Math.Abs(longitude), 2)}° {(longitude < 0 ? "W" : "E")}" : "";
         return (place, height) switch
