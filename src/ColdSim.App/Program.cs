@@ -1,5 +1,12 @@
-using ColdSim.App;
+using System.Runtime.CompilerServices;
 using ColdSim.App.Commands;
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Text;
 
-using Host host = Host.OfProcess(Joined.Parts());
-return await CommandLine.RunAsync(args, host).ConfigureAwait(false);
+// The composition root: the one place that joins the commands to the process they run in.
+using Host host = Host.OfProcess(Show);
+return await Dispatcher.RunAsync(args, host).ConfigureAwait(false);
+
+// A method of its own, so that no screen code is loaded before a screen opens.
+[MethodImpl(MethodImplOptions.NoInlining)]
+static int Show(Opening opening, UnitStyle units, bool color) => ScreenProgram.Show(opening, units, color);

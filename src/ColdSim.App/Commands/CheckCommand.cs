@@ -17,13 +17,13 @@ internal static class CheckCommand
             "coldsim check trip.toml",
             "coldsim check trip.toml --units si")
         { file, units };
-        command.SetAction(parsed =>
+        command.SetWork(host, Question, units);
+        return command;
+
+        CommandWork<Scenario> Question(ParseResult parsed)
         {
             Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
-            UnitStyle style = parsed.UnitStyle(units);
-            RunText.Write(host.Out, CheckText.Sections(scenario, style), host.OutIsTerminal && host.Color);
-            return ExitCode.Done;
-        });
-        return command;
+            return new() { Answer = (_, _) => scenario, Text = (read, to) => to.Write(CheckText.Sections(read, to.Units)) };
+        }
     }
 }

@@ -3,7 +3,7 @@ using System.CommandLine.Help;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>The program's commands.</summary>
+/// <summary>The dispatch table: every command of the program, in the order of the help.</summary>
 internal static class CommandTree
 {
     public static RootCommand Of(Host host)

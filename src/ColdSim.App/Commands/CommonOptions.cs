@@ -1,12 +1,17 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
+using ColdSim.Files.Weather;
+using ColdSim.Model.Cylinder;
+using ColdSim.Planning;
 
 namespace ColdSim.App.Commands;
 
 /// <summary>Options that several commands have, and the makings of options.</summary>
 internal static class CommonOptions
 {
+    private const int MostNights = 400;
+
     public static Argument<string> File(string description) => new("FILE") { Description = description };
 
     public static Option<string> Units()
@@ -18,6 +23,33 @@ internal static class CommonOptions
     {
         Description = "End with exit code 1 if any night runs short, flat or dry.",
     };
+
+    public static Option<string?> Csv(string description) => new("--csv") { HelpName = "PATH", Description = description };
+
+    /// <summary>The nights to run, instead of the scenario's.</summary>
+    public static Option<double?> Nights() => Number("--nights", "N", "Nights to run, instead of the scenario's.", 1, MostNights, whole: true);
+
+    /// <summary>A time given as <c>--at</c>, by the scenario's clock where it has no offset.</summary>
+    /// <param name="text">As it was given.</param>
+    /// <param name="scenario">Whose clock holds.</param>
+    /// <param name="command">The command whose help tells more.</param>
+    /// <exception cref="CommandFault">Not a time.</exception>
+    public static DateTimeOffset At(string text, Scenario scenario, string command)
+        => InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read
+            ? time.ToOffset(scenario.Start.Offset)
+            : throw CommandFault.Input($"coldsim: --at: '{text}' is not a time; {InstantText.Accepted}", $"See 'coldsim {command} --help'.");
+
+    /// <summary>What is said of a time given as <c>--at</c> that the run does not reach.</summary>
+    public static CommandFault OutsideRun(DateTimeOffset at, Scenario scenario)
+        => CommandFault.Input($"coldsim: --at: {ClockText.Start(at)} is outside the run, which starts {ClockText.Start(scenario.Start)}");
+
+    /// <summary>A common size of cylinder by its name, or what is wrong with the name.</summary>
+    public static StandardSize? Size(string name, string option, out string fault)
+    {
+        StandardSize? size = StandardSize.Find(name);
+        fault = size is null ? $"{option}: '{name}' is not a common size; there are {string.Join(", ", StandardSize.All.Select(s => s.Name))}" : "";
+        return size;
+    }
 
     public static UnitStyle UnitStyle(this ParseResult parsed, Option<string> units)
         => parsed.GetValue(units) == "si" ? Text.UnitStyle.Si : Text.UnitStyle.Us;

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
-using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -26,44 +26,34 @@ internal static class ExplainCommand
             "coldsim explain trip.toml --at 2027-01-15T03:00",
             "coldsim explain trip.toml --json > why.json")
         { file, at, units, json };
-        command.SetAction(async (parsed, cancel) =>
+        command.SetWork(host, Question, units, json);
+        return command;
+
+        CommandWork<Explanation> Question(ParseResult parsed)
         {
             Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
-            Explanation explanation = await RunAsync(scenario, parsed.GetValue(at) is { } text ? AtOption.Read(text, scenario, "explain") : null, host, cancel).ConfigureAwait(false);
-            if (parsed.GetValue(json))
-                Json(explanation, host);
-            else
-                RunText.Write(host.Out, ExplainText.Sections(explanation, parsed.UnitStyle(units), host.Parts.Cautions()), host.OutIsTerminal && host.Color);
-            await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-            return ExitCode.Done;
-        });
-        return command;
+            DateTimeOffset? time = parsed.GetValue(at) is { } text ? CommonOptions.At(text, scenario, "explain") : null;
+            return new()
+            {
+                Answer = (done, cancel) => Explain(scenario, time, done, cancel),
+                Progress = done => $", {done} runs done",
+                Ledgers = new("this explanation", _ => []),
+                Text = (e, to) => to.Write(ExplainText.Sections(e, to.Units, Cautions.Short)),
+                BesideJson = e => ScenarioFile.Assumed(e.Report.Scenario),
+                Json = JsonReport.Write,
+            };
+        }
     }
 
-    private static async Task<Explanation> RunAsync(Scenario scenario, DateTimeOffset? at, Host host, CancellationToken cancel)
+    private static Explanation Explain(Scenario scenario, DateTimeOffset? at, IProgress<int> done, CancellationToken cancel)
     {
-        int done = 0;
-        Task<Explanation> work = Task.Run(() => host.Parts.Explain(scenario, at, () => Interlocked.Increment(ref done), cancel), cancel);
-        await WaitingLine.UntilAsync(work, host, () => $", {Volatile.Read(ref done)} runs done").ConfigureAwait(false);
         try
         {
-            Explanation explanation = await work.ConfigureAwait(false);
-            cancel.ThrowIfCancellationRequested();
-            return explanation;
+            return Explanation.Of(scenario, at, () => done.Report(1), cancel: cancel);
         }
         catch (ArgumentOutOfRangeException e) when (at is not null && e.ParamName == nameof(at))
         {
-            throw CommandFault.Input($"coldsim: --at: {ClockText.Start(at.Value)} is outside the run, which starts {ClockText.Start(scenario.Start)}");
+            throw CommonOptions.OutsideRun(at.Value, scenario);
         }
-        catch (LedgerOpenException e)
-        {
-            throw OpenLedger.Fault("this explanation", e.Ledger, "the scenario and its weather file");
-        }
-    }
-
-    private static void Json(Explanation explanation, Host host)
-    {
-        AssumedLines.Tell(host, explanation.Report.Scenario.Assumptions);
-        host.Parts.WriteExplainJson(explanation, host.Output);
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
@@ -20,7 +19,7 @@ internal static class FitCommand
         Option<string?> target = new("--out") { HelpName = "PATH", Description = "Write a copy of the scenario that carries the fit." };
         Option<bool> inPlace = new("--in-place") { Description = "Write the fit into the scenario itself; what was there is kept as FILE.bak." };
         Option<bool> keep = new("--keep-outliers") { Description = "Use grossly wrong readings too; they are named either way." };
-        Option<bool> skip = LogCommand.SkipDamaged();
+        Option<bool> skip = ScenarioLog.SkipDamaged();
         Option<bool> json = CommonOptions.Json();
         ExampleCommand command = new(
             "fit",
@@ -29,34 +28,28 @@ internal static class FitCommand
             "coldsim fit trip.toml --out learned.toml",
             "coldsim fit trip.toml --in-place")
         { file, target, inPlace, keep, skip, json };
-        command.SetAction(async (parsed, cancel) =>
+        command.SetWork(host, Question, json: json);
+        return command;
+
+        CommandWork<FitReport> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            string? copy = Target(parsed.GetValue(target), parsed.GetValue(inPlace), path);
+            string? copy = Target(parsed.GetValue(target), parsed.GetValue(inPlace), path, host);
             Scenario scenario = ScenarioFile.Read(path, host);
             if (scenario.Rig.Cylinders.Count > 1)
                 throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
-            LogResult log = LogCommand.Read(path, scenario, parsed.GetValue(skip), host);
-            Task<FitReport> work = Task.Run(() => Fit(scenario, log, !parsed.GetValue(keep), path, cancel), cancel);
-            await WaitingLine.UntilAsync(work, host).ConfigureAwait(false);
-            FitReport fit = await work.ConfigureAwait(false);
-            string table = FitText.Table(fit, Path.GetFileName(LogFile.PathOf(path)));
-            if (parsed.GetValue(json))
+            LogResult log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), host);
+            bool leaveOut = !parsed.GetValue(keep);
+            return new()
             {
-                await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-                JsonReport.Write(fit, host.Output);
-            }
-            else
-            {
-                RunText.Write(host.Out, FitWords.Sections(fit, table, host.Parts.Cautions()), host.OutIsTerminal && host.Color);
-                await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-            }
+                Answer = (_, cancel) => Fit(scenario, log, leaveOut, path, cancel),
+                Text = (fit, to) => to.Write(FitWords.Sections(fit, Table(fit), Cautions.Short)),
+                Json = JsonReport.Write,
+                Files = Files(path, copy, host, Table),
+            };
 
-            if (copy is not null)
-                Write(host, path, copy, table);
-            return ExitCode.Done;
-        });
-        return command;
+            string Table(FitReport fit) => FitText.Table(fit, Path.GetFileName(LogFile.PathOf(path)));
+        }
     }
 
     private static FitReport Fit(Scenario scenario, LogResult log, bool leaveOut, string path, CancellationToken cancel)
@@ -71,7 +64,7 @@ internal static class FitCommand
         }
     }
 
-    private static string? Target(string? copy, bool inPlace, string path)
+    private static string? Target(string? copy, bool inPlace, string path, Host host)
     {
         if (inPlace)
             return copy is null ? path : throw CommandFault.Input("coldsim: give --out or --in-place, not both");
@@ -80,23 +73,26 @@ internal static class FitCommand
         string full = Path.GetFullPath(copy);
         if (full == Path.GetFullPath(path))
             throw CommandFault.Input($"coldsim: --out would overwrite the scenario '{path}'; --in-place does that, and keeps what was there");
-        if (Path.Exists(full))
+        if (host.Files.Exists(full) || host.Files.FolderExists(full))
             throw CommandFault.Input($"coldsim: --out: '{copy}' exists already and is left as it is");
         if (Path.GetDirectoryName(full) != Path.GetDirectoryName(Path.GetFullPath(path)))
             throw CommandFault.Input($"coldsim: --out: '{copy}' is in another folder than '{path}', where the copy would not find its weather");
         return copy;
     }
 
-    private static void Write(Host host, string path, string copy, string table)
+    // In place, what was there is kept beside it.
+    private static IReadOnlyList<FileOutput<FitReport>> Files(string path, string? copy, Host host, Func<FitReport, string> table)
     {
-        string before = File.ReadAllText(path);
-        string text = FitText.With(before, table);
-        if (copy == path)
-            Whole(host, path + Backup, before);
-        Whole(host, copy, text);
-        host.Error.WriteLine(copy == path ? $"fit written into {path}; what was there is in {path}{Backup}" : $"scenario with the fit written to {copy}");
+        if (copy is null)
+            return [];
+        FileOutput<FitReport> fitted = new(copy, (fit, to) => to.Write(FitText.With(Text(path, host), table(fit))), _ => copy == path
+            ? $"fit written into {path}; what was there is in {path}{Backup}" : $"scenario with the fit written to {copy}");
+        return copy == path ? [new(path + Backup, (_, to) => to.Write(Text(path, host))), fitted] : [fitted];
     }
 
-    private static void Whole(Host host, string path, string text)
-        => host.Parts.WriteFile(path, stream => stream.Write(new UTF8Encoding(false).GetBytes(text)));
+    private static string Text(string path, Host host)
+    {
+        using StreamReader reader = new(host.Files.Open(path));
+        return reader.ReadToEnd();
+    }
 }

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Freezing;
-using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -26,48 +26,40 @@ internal static class FreezeCommand
             "coldsim freeze trip.toml --at 2027-01-15T03:00",
             "coldsim freeze trip.toml --json > left.json")
         { file, at, units, json };
-        command.SetAction(async (parsed, cancel) =>
+        command.SetWork(host, Question, units, json);
+        return command;
+
+        CommandWork<FreezeOutlook> Question(ParseResult parsed)
         {
             Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
-            FreezeOutlook outlook = await AskAsync(scenario, Instants(parsed.GetValue(at) ?? [], scenario), host, cancel).ConfigureAwait(false);
-            if (parsed.GetValue(json))
-                Json(outlook, host);
-            else
-                RunText.Write(host.Out, FreezeText.Sections(outlook, parsed.UnitStyle(units), host.Parts.Cautions()), host.OutIsTerminal && host.Color);
-            await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-            return ExitCode.Done;
-        });
-        return command;
+            IReadOnlyList<DateTimeOffset> instants = Instants(parsed.GetValue(at) ?? [], scenario);
+            return new()
+            {
+                Answer = (_, cancel) => Outlook(scenario, instants, cancel),
+                Ledgers = new("this", _ => []),
+                Text = (o, to) => to.Write(FreezeText.Sections(o, to.Units, Cautions.Short)),
+                BesideJson = o => ScenarioFile.Assumed(o.Scenario),
+                Json = JsonReport.Write,
+            };
+        }
     }
 
     private static IReadOnlyList<DateTimeOffset> Instants(string[] texts, Scenario scenario)
     {
         if (texts.Length == 0)
             return scenario.HeatStops is { } stops ? [stops] : FreezeOutlook.UsualInstants(scenario);
-        return [.. texts.Select(text => AtOption.Read(text, scenario, "freeze"))];
+        return [.. texts.Select(text => CommonOptions.At(text, scenario, "freeze"))];
     }
 
-    private static async Task<FreezeOutlook> AskAsync(Scenario scenario, IReadOnlyList<DateTimeOffset> instants, Host host, CancellationToken cancel)
+    private static FreezeOutlook Outlook(Scenario scenario, IReadOnlyList<DateTimeOffset> instants, CancellationToken cancel)
     {
-        Task<FreezeOutlook> work = Task.Run(() => host.Parts.Freeze(scenario, instants, cancel), cancel);
-        await WaitingLine.UntilAsync(work, host).ConfigureAwait(false);
         try
         {
-            return await work.ConfigureAwait(false);
+            return FreezeOutlook.Of(scenario, instants, cancel);
         }
         catch (ArgumentOutOfRangeException e) when (e.ActualValue is DateTimeOffset at)
         {
-            throw CommandFault.Input($"coldsim: --at: {ClockText.Start(at)} is outside the run, which starts {ClockText.Start(scenario.Start)}");
+            throw CommonOptions.OutsideRun(at, scenario);
         }
-        catch (LedgerOpenException e)
-        {
-            throw OpenLedger.Fault("this", e.Ledger, "the scenario and its weather file");
-        }
-    }
-
-    private static void Json(FreezeOutlook outlook, Host host)
-    {
-        AssumedLines.Tell(host, outlook.Scenario.Assumptions);
-        host.Parts.WriteFreezeJson(outlook, host.Output);
     }
 }

@@ -99,21 +99,20 @@ internal static class GaugeCommand
         Option<bool> json = CommonOptions.Json();
         foreach (Option option in (IEnumerable<Option>)[.. o.OfCylinder, .. own, o.Furnace, units, json])
             command.Options.Add(option);
-        command.SetAction(parsed =>
-        {
-            GaugeReport report = Answer(ask(new GaugeInput(parsed, o, host.Parts)));
-            if (parsed.GetValue(json))
+        command.SetWork(
+            host,
+            parsed =>
             {
-                host.Out.Flush();
-                JsonReport.Write(report, host.Output);
-            }
-            else
-            {
-                RunText.Write(host.Out, GaugeText.Sections(report, parsed.UnitStyle(units), host.Parts.Cautions()), host.OutIsTerminal && host.Color);
-            }
-
-            return ExitCode.Done;
-        });
+                GaugeQuestion question = ask(new GaugeInput(parsed, o));
+                return new CommandWork<GaugeReport>
+                {
+                    Answer = (_, _) => Answer(question),
+                    Text = (report, to) => to.Write(GaugeText.Sections(report, to.Units, Cautions.Short)),
+                    Json = JsonReport.Write,
+                };
+            },
+            units,
+            json);
         return command;
     }
 

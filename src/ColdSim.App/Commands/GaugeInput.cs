@@ -7,14 +7,11 @@ using ColdSim.Planning.Gauges;
 namespace ColdSim.App.Commands;
 
 /// <summary>Reads the options of <c>gauge</c>; every fault is told at once.</summary>
-internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts)
+internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInput(parsed)
 {
     private const double Zero_K = 273.15;
     private const double RestedError_K = 4 / 1.8;
     private const double DrawnError_K = 9 / 1.8;
-    private readonly List<string> _faults = [];
-
-    private delegate bool Reader<T>(string text, out T value, out string fault);
 
     public GaugeQuestion Weight()
     {
@@ -35,9 +32,9 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
             .. Given(o.EchoPercent) ? [(Percent(), Part(o.EchoPercent), Part(o.EchoError))] : Array.Empty<(EchoShown, double?, double?)>(),
         ];
         if (given.Length != 1)
-            _faults.Add("give one of --time, --height and --percent");
+            Faults.Add("give one of --time, --height and --percent");
         (EchoShown shown, double? value, double? error) = given.FirstOrDefault();
-        return Asked(cylinder, [EchoOf("echo", shown, value ?? double.NaN, error, level)], level.Temperature_K, parsed.GetValue(o.Rested));
+        return Asked(cylinder, [EchoOf("echo", shown, value ?? double.NaN, error, level)], level.Temperature_K, Parsed.GetValue(o.Rested));
     }
 
     public GaugeQuestion Line()
@@ -46,8 +43,8 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         Needs(o.LineHeight);
         LevelInputs level = Level();
         return Asked(
-            cylinder, [LineOf("line", Length(o.LineHeight) ?? double.NaN, parsed.GetValue(o.LineBy) == "frost", level)],
-            level.Temperature_K, parsed.GetValue(o.Rested));
+            cylinder, [LineOf("line", Length(o.LineHeight) ?? double.NaN, Parsed.GetValue(o.LineBy) == "frost", level)],
+            level.Temperature_K, Parsed.GetValue(o.Rested));
     }
 
     public GaugeQuestion Float()
@@ -55,7 +52,7 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         GaugedCylinder? cylinder = Cylinder();
         Needs(o.FloatPercent);
         LevelInputs level = Level();
-        return Asked(cylinder, [FloatOf("float", Part(o.FloatPercent) ?? double.NaN, level)], level.Temperature_K, parsed.GetValue(o.Rested));
+        return Asked(cylinder, [FloatOf("float", Part(o.FloatPercent) ?? double.NaN, level)], level.Temperature_K, Parsed.GetValue(o.Rested));
     }
 
     public GaugeQuestion Pressure()
@@ -63,14 +60,14 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         GaugedCylinder? cylinder = Cylinder();
         Needs(o.Pressure);
         double? t_K = Temperature(o.Temperature);
-        double elevation_m = Read<UnitsNet.Length>(o.Elevation, Text(o.Elevation), QuantityText.TryParseLength, l => l.Meters, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)") ?? 0;
+        double elevation_m = Read<UnitsNet.Length>(o.Elevation, QuantityText.TryParseLength, l => l.Meters, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)") ?? 0;
         PressureReading reading = new()
         {
             Gauge_Pa = Pressure(o.Pressure, 0) ?? double.NaN,
             Air_Pa = StandardAtmosphere.Pressure_Pa(elevation_m),
             Temperature_K = t_K,
             TemperatureError_K = TemperatureError_K(),
-            Rested = parsed.GetValue(o.Rested),
+            Rested = Parsed.GetValue(o.Rested),
         };
         if (Pressure(o.PressureError, 1) is { } error_Pa)
             reading = reading with { GaugeError_Pa = error_Pa };
@@ -96,18 +93,18 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
             .. Each(o.Floats, "float", (text, name) => FloatOf(name, PartOf(o.Floats, text) ?? double.NaN, level!)),
         ];
         if (readings.Count < 2)
-            _faults.Add("give at least two readings, such as --weight \"31.2 lb\" --line \"5.1 in\"");
-        return Asked(cylinder, readings, level?.Temperature_K ?? Temperature(o.Temperature), parsed.GetValue(o.Rested));
+            Faults.Add("give at least two readings, such as --weight \"31.2 lb\" --line \"5.1 in\"");
+        return Asked(cylinder, readings, level?.Temperature_K ?? Temperature(o.Temperature), Parsed.GetValue(o.Rested));
     }
 
     private GaugeQuestion Asked(GaugedCylinder? cylinder, IReadOnlyList<GaugeReading> readings, double? t_K, bool rested)
     {
-        double? furnace_W = Read<UnitsNet.Power>(o.Furnace, Text(o.Furnace), QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000, "0.5 to 60 kW (1,700 to 205,000 BTU/h)");
+        double? furnace_W = Read<UnitsNet.Power>(o.Furnace, QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000, "0.5 to 60 kW (1,700 to 205,000 BTU/h)");
         double? assumed_K = Temperature(o.Assumed);
-        if (_faults.Count > 0)
+        if (Faults.Count > 0)
         {
             throw CommandFault.Input(
-                [.. _faults.Distinct().Select(f => $"coldsim: {f}"), $"See 'coldsim gauge {parsed.CommandResult.Command.Name} --help'."]);
+                [.. Faults.Distinct().Select(f => $"coldsim: {f}"), $"See 'coldsim gauge {Parsed.CommandResult.Command.Name} --help'."]);
         }
 
         return new()
@@ -126,7 +123,7 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         bool own = Given(o.WaterCapacity) || Given(o.Diameter);
         if (Given(o.Cylinder) == own)
         {
-            _faults.Add("give --cylinder, or --water-capacity with --diameter");
+            Faults.Add("give --cylinder, or --water-capacity with --diameter");
             return null;
         }
 
@@ -134,9 +131,9 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         if (own)
             return Own() is { } made ? made with { OffMiddle_m = offMiddle_m } : null;
         string name = Text(o.Cylinder)!;
-        if (parts.FindCylinder(name) is not { } size)
+        if (CommonOptions.Size(name, "--cylinder", out string fault) is not { } size)
         {
-            _faults.Add($"--cylinder: '{name}' is not a common size; there are {string.Join(", ", parts.CylinderNames())}");
+            Faults.Add(fault);
             return null;
         }
 
@@ -158,15 +155,15 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         Needs(o.Diameter);
         double? volume_m3 = Text(o.WaterCapacity) is { } text && QuantityText.TryParseMass(text, out _, out _)
             ? Read<UnitsNet.Mass>(o.WaterCapacity, text, QuantityText.TryParseMass, m => m.Kilograms / 1000, 0.001, 10, "1 to 10,000 kg of water")
-            : Read<UnitsNet.Volume>(o.WaterCapacity, Text(o.WaterCapacity), QuantityText.TryParseVolume, v => v.CubicMeters, 0.001, 10, "1 to 10,000 L");
-        double? diameter_m = Read<UnitsNet.Length>(o.Diameter, Text(o.Diameter), QuantityText.TryParseLength, l => l.Meters, 0.1, 2, "0.1 to 2 m (4 to 78 in)");
-        double? wall_m = Read<UnitsNet.Length>(o.Wall, Text(o.Wall), QuantityText.TryParseLength, l => l.Meters, 0.0005, 0.01, "0.5 to 10 mm (0.02 to 0.4 in)");
+            : Read<UnitsNet.Volume>(o.WaterCapacity, QuantityText.TryParseVolume, v => v.CubicMeters, 0.001, 10, "1 to 10,000 L");
+        double? diameter_m = Read<UnitsNet.Length>(o.Diameter, QuantityText.TryParseLength, l => l.Meters, 0.1, 2, "0.1 to 2 m (4 to 78 in)");
+        double? wall_m = Read<UnitsNet.Length>(o.Wall, QuantityText.TryParseLength, l => l.Meters, 0.0005, 0.01, "0.5 to 10 mm (0.02 to 0.4 in)");
         if (volume_m3 is not { } volume || diameter_m is not { } diameter)
             return null;
         GaugedCylinder cylinder = new()
         {
             Name = "own",
-            Orientation = parsed.GetValue(o.Orientation) == "horizontal" ? Orientation.Horizontal : Orientation.Upright,
+            Orientation = Parsed.GetValue(o.Orientation) == "horizontal" ? Orientation.Horizontal : Orientation.Upright,
             Volume_m3 = volume,
             OutsideDiameter_m = diameter,
             WallThickness_m = wall_m ?? 0.0021,
@@ -180,7 +177,7 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         }
         catch (ArgumentOutOfRangeException)
         {
-            _faults.Add($"--water-capacity: '{Text(o.WaterCapacity)}' is too little for '{Text(o.Diameter)}' across: two 2:1 heads alone hold as much");
+            Faults.Add($"--water-capacity: '{Text(o.WaterCapacity)}' is too little for '{Text(o.Diameter)}' across: two 2:1 heads alone hold as much");
             return null;
         }
     }
@@ -188,7 +185,7 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
     private LevelInputs Level()
     {
         Needs(o.Temperature);
-        double? tilt = parsed.GetValue(o.Tilt);
+        double? tilt = Parsed.GetValue(o.Tilt);
         return new()
         {
             Temperature_K = Temperature(o.Temperature) ?? double.NaN,
@@ -246,14 +243,14 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         return texts.Select((text, i) => make(text, texts.Length == 1 ? name : $"{name} {i + 1}"));
     }
 
-    private EchoShown Percent() => parsed.GetValue(o.PercentOf) == "volume" ? EchoShown.PartOfVolume : EchoShown.PartOfHeight;
+    private EchoShown Percent() => Parsed.GetValue(o.PercentOf) == "volume" ? EchoShown.PartOfVolume : EchoShown.PartOfHeight;
 
     private double TemperatureError_K()
-        => Read<UnitsNet.TemperatureDelta>(o.TemperatureError, Text(o.TemperatureError), QuantityText.TryParseTemperatureDelta, d => d.Kelvins, 0.01, 30, "0.01 to 30 K (0.02 to 54 °F)")
-            ?? (parsed.GetValue(o.Rested) ? RestedError_K : DrawnError_K);
+        => Read<UnitsNet.TemperatureDelta>(o.TemperatureError, QuantityText.TryParseTemperatureDelta, d => d.Kelvins, 0.01, 30, "0.01 to 30 K (0.02 to 54 °F)")
+            ?? (Parsed.GetValue(o.Rested) ? RestedError_K : DrawnError_K);
 
     private double? Temperature(Option<string?> option)
-        => Read<UnitsNet.Temperature>(option, Text(option), QuantityText.TryParseTemperature, t => t.Kelvins, Zero_K - 60, Zero_K + 55, "-60 to 55 °C (-76 to 131 °F)");
+        => Read<UnitsNet.Temperature>(option, QuantityText.TryParseTemperature, t => t.Kelvins, Zero_K - 60, Zero_K + 55, "-60 to 55 °C (-76 to 131 °F)");
 
     private double? Mass(Option<string?> option) => MassOf(option, Text(option));
 
@@ -261,7 +258,7 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         => Read<UnitsNet.Mass>(option, text, QuantityText.TryParseMass, m => m.Kilograms, 0, 1000, "0 to 1,000 kg (2,200 lb)");
 
     private double? MassError(Option<string?> option)
-        => Read<UnitsNet.Mass>(option, Text(option), QuantityText.TryParseMass, m => m.Kilograms, 0.001, 100, "1 g to 100 kg (0.002 to 220 lb)");
+        => Read<UnitsNet.Mass>(option, QuantityText.TryParseMass, m => m.Kilograms, 0.001, 100, "1 g to 100 kg (0.002 to 220 lb)");
 
     private double? Length(Option<string?> option) => LengthOf(option, Text(option));
 
@@ -277,34 +274,16 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o, Parts parts
         => Read<UnitsNet.Ratio>(option, text, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 100 %");
 
     private double? Pressure(Option<string?> option, double min_Pa)
-        => Read<UnitsNet.Pressure>(option, Text(option), QuantityText.TryParsePressure, p => p.Pascals, min_Pa, 3e6, "0 to 3 MPa (435 psi)");
+        => Read<UnitsNet.Pressure>(option, QuantityText.TryParsePressure, p => p.Pascals, min_Pa, 3e6, "0 to 3 MPa (435 psi)");
 
     private void Needs(Option<string?> option)
     {
         if (!Given(option))
-            _faults.Add($"{option.Name} is missing");
+            Faults.Add($"{option.Name} is missing");
     }
 
     private bool Given(Option<string?> option) => Text(option) is not null;
 
     // A subcommand has only its part of the options.
-    private string? Text(Option<string?> option) => parsed.GetResult(option) is null ? null : parsed.GetValue(option);
-
-    private string[] Texts(Option<string[]> option) => parsed.GetResult(option) is null ? [] : parsed.GetValue(option) ?? [];
-
-    private double? Read<T>(Option option, string? text, Reader<T> read, Func<T, double> si, double min, double max, string range)
-    {
-        if (text is null)
-            return null;
-        if (!read(text, out T value, out string fault))
-        {
-            _faults.Add($"{option.Name}: {fault}");
-            return null;
-        }
-
-        if (si(value) >= min && si(value) <= max)
-            return si(value);
-        _faults.Add($"{option.Name}: '{text}' must be {range}");
-        return null;
-    }
+    private string[] Texts(Option<string[]> option) => Parsed.GetResult(option) is null ? [] : Parsed.GetValue(option) ?? [];
 }

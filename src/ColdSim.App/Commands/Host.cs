@@ -1,18 +1,19 @@
 using System.Text;
+using ColdSim.App.Screens.Frame;
+using ColdSim.App.Text;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Where a command runs: its streams, its clock, and the rest of the program.</summary>
+/// <summary>Where a command runs: its streams, its files, its clock and its screen.</summary>
 internal sealed class Host : IDisposable
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
-    public Host(Stream output, TextWriter error, Parts parts)
+    public Host(Stream output, TextWriter error)
     {
         Output = output;
         Out = new StreamWriter(output, Utf8, leaveOpen: true) { NewLine = "\n" };
         Error = error;
-        Parts = parts;
     }
 
     /// <summary>Standard output as bytes; flush <see cref="Out"/> before writing here.</summary>
@@ -23,7 +24,7 @@ internal sealed class Host : IDisposable
 
     public TextWriter Error { get; }
 
-    public Parts Parts { get; }
+    public IFiles Files { get; init; } = new DiskFiles();
 
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
@@ -33,23 +34,23 @@ internal sealed class Host : IDisposable
     /// <summary>Whether a person looks at standard error.</summary>
     public bool ErrorIsTerminal { get; init; }
 
-    /// <summary>Whether a screen can be opened.</summary>
-    public bool CanShow { get; init; }
+    /// <summary>Opens the screen, in colour or not, and comes back with an exit code when it is closed; null where no screen can be opened.</summary>
+    public Func<Opening, UnitStyle, bool, int>? Screen { get; init; }
 
     /// <summary>Whether colour and bold are wanted: not with NO_COLOR, not on a dumb terminal.</summary>
     public bool Color { get; init; }
 
     /// <summary>The host of a real process.</summary>
-    public static Host OfProcess(Parts parts)
+    public static Host OfProcess(Func<Opening, UnitStyle, bool, int> screen)
     {
         if (OperatingSystem.IsWindows())
             Console.OutputEncoding = Encoding.UTF8;
         bool terminal = !Console.IsOutputRedirected;
-        return new(Console.OpenStandardOutput(), Console.Error, parts)
+        return new(Console.OpenStandardOutput(), Console.Error)
         {
             OutIsTerminal = terminal,
             ErrorIsTerminal = !Console.IsErrorRedirected,
-            CanShow = terminal && !Console.IsInputRedirected,
+            Screen = terminal && !Console.IsInputRedirected ? screen : null,
             Color = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
                 && Environment.GetEnvironmentVariable("TERM") != "dumb",
         };

@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
+using ColdSim.App.Text;
+using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 
@@ -21,7 +23,7 @@ internal static class LimitsCommand
         Option<bool> page = new("--one-page") { Description = "Print one page of plain text to tape inside a cupboard door." };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the limits, a row a cell, to this file." };
+        Option<string?> csv = CommonOptions.Csv("Also write the limits, a row a cell, to this file.");
         ExampleCommand command = new(
             "limits",
             "Find the coldest night through which this rig's furnace is fed, by fill, blanket and cylinders.",
@@ -30,23 +32,43 @@ internal static class LimitsCommand
             "coldsim limits trip.toml --one-page > door.txt",
             "coldsim limits trip.toml --csv limits.csv")
         { file, fills, page, units, json, csv };
-        command.SetAction(async (parsed, cancel) =>
+        command.SetWork(host, Question, units, json);
+        return command;
+
+        CommandWork<LimitChart> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            IReadOnlyList<double> wanted = parsed.GetValue(fills) is { } list ? Fills(list) : LimitChart.UsualFills;
-            if (parsed.GetValue(json) && parsed.GetValue(page))
+            IReadOnlyList<double> asked = parsed.GetValue(fills) is { } list ? Fills(list) : LimitChart.UsualFills;
+            bool onePage = parsed.GetValue(page);
+            if (parsed.GetValue(json) && onePage)
                 throw CommandFault.Input("coldsim: --json and --one-page do not go together", "See 'coldsim limits --help'.");
             Scenario scenario = ScenarioFile.Read(path, host);
             if (scenario.Rig.Furnace is null)
                 throw CommandFault.Input($"coldsim: '{path}' has no [furnace]; limits are the nights through which one is fed");
-            LimitsAnswer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(page))
+
+            // What is printed is run at whole degrees of the person's own unit.
+            LimitAxis axis = parsed.UnitStyle(units).IsUs ? LimitAxis.Fahrenheit : LimitAxis.Celsius;
+            int cells = asked.Count * SetUp.Of(scenario.Rig).Count;
+            return new()
             {
-                CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),
+                Answer = (done, cancel) => LimitChart.Of(scenario, axis, asked, done, cancel: cancel),
+                Progress = done => $", {done} of {cells} done",
+                Ledgers = new("these limits", c => c.Cells.SelectMany(OpenLedger).Take(1)) { With = "the scenario" },
+                Text = (c, to) =>
+                {
+                    if (onePage)
+                        to.Write(LimitPage.Lines(c, to.Units, host.Clock.GetLocalNow()));
+                    else
+                        to.Write(LimitText.Sections(c, to.Units, Cautions.Short));
+                },
+                BesideJson = c => ScenarioFile.Assumed(c.Scenario),
+                Json = JsonReport.Write,
+                Files = CsvOutput.Of<LimitChart>(parsed.GetValue(csv), path, host, "limits", CsvReport.Write),
             };
-            return await answer.GiveAsync(scenario, wanted, cancel).ConfigureAwait(false);
-        });
-        return command;
+        }
     }
+
+    private static IEnumerable<string> OpenLedger(LimitCell cell) => cell.Ledger is { } ledger ? LedgerLine.IfOpen(ledger, LimitWords.Percent(cell.Fill_frac)) : [];
 
     private static List<double> Fills(string list)
     {

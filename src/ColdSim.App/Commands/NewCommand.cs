@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ColdSim.Files.Scenarios;
 
 namespace ColdSim.App.Commands;
 
@@ -9,19 +10,22 @@ internal static class NewCommand
     {
         Argument<string> file = CommonOptions.File("File to write; it must not exist yet.");
         ExampleCommand command = new("new", "Write a commented scenario to start from, with weather beside it.", "coldsim new trip.toml") { file };
-        command.SetAction(parsed =>
-        {
-            string path = parsed.GetRequiredValue(file);
-            if (Path.Exists(path))
-                throw CommandFault.Input($"coldsim: '{path}' exists already and is left as it is");
-            string? folder = Path.GetDirectoryName(Path.GetFullPath(path));
-            if (!Directory.Exists(folder))
-                throw CommandFault.Input($"coldsim: there is no folder '{Path.GetDirectoryName(path)}'");
-            string weather = host.Parts.WriteStarter(path);
-            host.Out.WriteLine($"{path} written, with invented weather in {weather}.");
-            host.Out.WriteLine($"Fill them in, then 'coldsim check {path}' and 'coldsim run {path}'.");
-            return ExitCode.Done;
-        });
+        command.SetWork(host, parsed => Work(parsed.GetRequiredValue(file), host));
         return command;
+    }
+
+    private static CommandWork<string> Work(string path, Host host)
+    {
+        if (host.Files.Exists(path) || host.Files.FolderExists(path))
+            throw CommandFault.Input($"coldsim: '{path}' exists already and is left as it is");
+        if (!host.Files.FolderExists(Path.GetDirectoryName(Path.GetFullPath(path))!))
+            throw CommandFault.Input($"coldsim: there is no folder '{Path.GetDirectoryName(path)}'");
+        return new()
+        {
+            Answer = (_, _) => StarterScenario.Write(path),
+            OutlivesInterrupt = true,
+            Text = (weather, to) => to.Write(
+                [$"{path} written, with invented weather in {weather}.", $"Fill them in, then 'coldsim check {path}' and 'coldsim run {path}'."]),
+        };
     }
 }

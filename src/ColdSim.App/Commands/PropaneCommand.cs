@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using ColdSim.App.Text;
 using ColdSim.Files.Quantities;
+using ColdSim.Physics.Propane;
 using UnitsNet;
 
 namespace ColdSim.App.Commands;
@@ -15,6 +16,9 @@ internal static class PropaneCommand
     private const double Lowest_K = 193.15;
     private const double Highest_K = 353.15;
     private const double Rounding_K = 1e-9;
+    private const double SeaLevel_Pa = 101_325;
+    private const double PoundPerCubicFoot_kg_m3 = 16.018463373960142;
+    private const double BtuPerPound_J_kg = 2326;
 
     public static Command Of(Host host)
     {
@@ -32,18 +36,17 @@ internal static class PropaneCommand
             "coldsim propane -- -4F                    works as well",
             "coldsim propane 20C --json")
         { temperature, json };
-        command.SetAction(parsed =>
-        {
-            double t_K = Read(string.Join(' ', parsed.GetRequiredValue(temperature)));
-            SaturatedPropane state = host.Parts.Propane(t_K);
-            if (parsed.GetValue(json))
-                WriteJson(host, t_K, state);
-            else
-                PropaneText.Write(host.Out, t_K, state);
-            return ExitCode.Done;
-        });
+        command.SetWork(host, parsed => Work(Read(string.Join(' ', parsed.GetRequiredValue(temperature)))), json: json);
         return command;
     }
+
+    private static CommandWork<SaturatedPropane> Work(double t_K) => new()
+    {
+        Answer = (_, _) => new(
+            t_K, PropaneSaturation.Pressure_Pa(t_K), PropaneSaturation.LiquidDensity_kg_m3(t_K), PropaneSaturation.VapourDensity_kg_m3(t_K), PropaneSaturation.LatentHeat_J_kg(t_K)),
+        Text = (state, to) => to.Write(Lines(state)),
+        Json = WriteJson,
+    };
 
     private static double Read(string text)
     {
@@ -59,13 +62,12 @@ internal static class PropaneCommand
         return Math.Clamp(temperature.Kelvins, Lowest_K, Highest_K);
     }
 
-    private static void WriteJson(Host host, double t_K, SaturatedPropane state)
+    private static void WriteJson(SaturatedPropane state, Stream output)
     {
-        host.Out.Flush();
-        using (Utf8JsonWriter writer = new(host.Output, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
+        using (Utf8JsonWriter writer = new(output, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
         {
             writer.WriteStartObject();
-            writer.WriteNumber("temperature_c", Math.Round(t_K - Zero_K, 9));
+            writer.WriteNumber("temperature_c", Math.Round(state.T_K - Zero_K, 9));
             writer.WriteNumber("p_kpa", state.Pressure_Pa / 1e3);
             writer.WriteNumber("rho_liquid_kg_m3", state.Liquid_kg_m3);
             writer.WriteNumber("rho_vapour_kg_m3", state.Vapour_kg_m3);
@@ -73,6 +75,26 @@ internal static class PropaneCommand
             writer.WriteEndObject();
         }
 
-        host.Output.WriteByte((byte)'\n');
+        output.WriteByte((byte)'\n');
     }
+
+    // Both unit systems, side by side.
+    private static IEnumerable<string> Lines(SaturatedPropane state)
+    {
+        UnitStyle us = UnitStyle.Us, si = UnitStyle.Si;
+        IReadOnlyList<IReadOnlyList<string>> rows =
+        [
+            ["temperature", UnitStyle.Number(si.TemperatureIn(state.T_K), 2), "°C", UnitStyle.Number(us.TemperatureIn(state.T_K), 2), "°F"],
+            ["pressure", UnitStyle.Number(state.Pressure_Pa / 1e3, 2), "kPa", UnitStyle.Number(us.PressureIn(state.Pressure_Pa), 2), "psi absolute"],
+            ["above sea-level air", UnitStyle.Number((state.Pressure_Pa - SeaLevel_Pa) / 1e3, 2), "kPa",
+                UnitStyle.Number(us.PressureIn(state.Pressure_Pa - SeaLevel_Pa), 2), "psi gauge"],
+            ["liquid density", UnitStyle.Number(state.Liquid_kg_m3, 2), "kg/m³", UnitStyle.Number(state.Liquid_kg_m3 / PoundPerCubicFoot_kg_m3, 3), "lb/ft³"],
+            ["vapour density", UnitStyle.Number(state.Vapour_kg_m3, 4), "kg/m³", UnitStyle.Number(state.Vapour_kg_m3 / PoundPerCubicFoot_kg_m3, 4), "lb/ft³"],
+            ["latent heat", UnitStyle.Number(state.LatentHeat_J_kg / 1e3, 2), "kJ/kg", UnitStyle.Number(state.LatentHeat_J_kg / BtuPerPound_J_kg, 2), "BTU/lb"],
+        ];
+        TextColumn left = new([], Left: true), right = new([]);
+        return ["Saturated propane", .. TextTable.Lines([left, right, left, right, left], rows, gap: 2)];
+    }
+
+    private sealed record SaturatedPropane(double T_K, double Pressure_Pa, double Liquid_kg_m3, double Vapour_kg_m3, double LatentHeat_J_kg);
 }

@@ -1,27 +1,29 @@
 using System.CommandLine;
+using ColdSim.Files.Results;
+using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
+using ColdSim.Planning.Ensemble;
 
 namespace ColdSim.App.Commands;
 
 /// <summary><c>coldsim run</c>: a scenario file, night by night.</summary>
 internal static class RunCommand
 {
-    private const int MostNights = 400;
     private const double LongestStep_s = 300;
 
     public static Command Of(Host host)
     {
         Argument<string> file = CommonOptions.File("Scenario file.");
-        Option<double?> nights = CommonOptions.Number("--nights", "N", "Nights to run, instead of the scenario's.", 1, MostNights, whole: true);
+        Option<double?> nights = CommonOptions.Nights();
         Option<double?> step = CommonOptions.Number(
             "--step", "SECONDS", "Longest time step, instead of the scenario's.", 1, LongestStep_s, whole: false);
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the curves, a row a minute, to this file." };
+        Option<string?> csv = CommonOptions.Csv("Also write the curves, a row a minute, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
-        Option<bool> noLog = FromLog.NoLog();
-        Option<bool> skip = LogCommand.SkipDamaged();
-        ChanceOptions chance = new();
+        Option<bool> noLog = ScenarioLog.NoLog();
+        Option<bool> skip = ScenarioLog.SkipDamaged();
+        ChanceWork chance = new();
         ExampleCommand command = new(
             "run",
             "Run a scenario: one sentence a night, the nights as a table, the events.",
@@ -36,30 +38,29 @@ internal static class RunCommand
         command.SetAction(async (parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
-            ScenarioReading reading = ScenarioFile.Good(path, host);
-            Scenario scenario = reading.Scenario!;
-            FromLog? latest = parsed.GetValue(noLog) ? null : FromLog.Of(path, scenario, parsed.GetValue(skip), host);
+            ReadResult read = ScenarioFile.ReadWithOptions(path, host);
+            Scenario scenario = read.Scenario!;
+            LatestReading? latest = parsed.GetValue(noLog) ? null : ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), host);
             scenario = latest?.Start.Scenario ?? scenario;
-
             if (parsed.GetValue(nights) is { } n)
-                scenario = OtherNights.In(scenario, (int)n);
+                scenario = ScenarioFile.WithNights(scenario, (int)n);
             if (parsed.GetValue(step) is { } s)
                 scenario = scenario with { Step_s = s };
-            if (chance.Asked(parsed))
+
+            bool failIfShort = parsed.GetValue(fail);
+            if (!chance.IsAsked(parsed))
             {
-                if (parsed.GetValue(csv) is not null)
-                    throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
-                ChanceAnswer many = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail));
-                ChanceQuestion question = ChanceQuestion.Of(scenario, reading.Options, latest?.Start.Newest);
-                return await many.GiveAsync(question, chance.Read(parsed, question.Scenario, host), cancel).ConfigureAwait(false);
+                CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, latest) with
+                {
+                    Files = CsvOutput.Of<RunAnswer>(parsed.GetValue(csv), path, host, "curves", (a, to) => SeriesCsv.Write(a.Report, to)),
+                };
+                return await CommandRunner.RunAsync(run, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel).ConfigureAwait(false);
             }
 
-            Answer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))
-            {
-                CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),
-                Latest = latest,
-            };
-            return await answer.GiveAsync(scenario, cancel).ConfigureAwait(false);
+            if (parsed.GetValue(csv) is not null)
+                throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
+            CommandWork<ChanceReport> many = chance.Work(parsed, read, scenario, latest, failIfShort, host);
+            return await CommandRunner.RunAsync(many, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel).ConfigureAwait(false);
         });
         return command;
     }

@@ -1,41 +1,47 @@
 using ColdSim.Files;
+using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Reads a scenario for a command: warnings go to standard error, problems end the command.</summary>
+/// <summary>A scenario as commands read it: warnings go to standard error, problems end the command.</summary>
 internal static class ScenarioFile
 {
-    public static Scenario Read(string path, Host host) => Good(path, host).Scenario!;
+    public static Scenario Read(string path, Host host) => ReadWithOptions(path, host).Scenario!;
 
     /// <summary>The same with the scenario's options; its scenario is there.</summary>
-    public static ScenarioReading Good(string path, Host host)
-    {
-        if (!File.Exists(path))
-            throw CommandFault.Input(Missing(path));
-        ScenarioReading reading = host.Parts.ReadScenario(path);
-        Take(reading, host);
-        return reading;
-    }
+    public static ReadResult ReadWithOptions(string path, Host host)
+        => host.Files.Exists(path) ? Checked(ScenarioReader.Read(path, host.Files.Open), host) : throw CommandFault.Input(Missing(path, host));
 
-    public static Scenario Take(ScenarioReading reading, Host host)
+    /// <summary>The demo that is built in.</summary>
+    public static ReadResult Demo(Host host) => Checked(ScenarioReader.ReadText(App.Demo.Scenario(), App.Demo.Name, new DemoWeather()), host);
+
+    /// <summary>The scenario with another number of nights; refused where stops or refills say how long it is.</summary>
+    public static Scenario WithNights(Scenario scenario, int nights) => scenario.Trip is null
+        ? scenario with { Nights = nights }
+        : throw CommandFault.Input("coldsim: --nights: the stops and refills of the file say how long it runs; change them there");
+
+    /// <summary>What was assumed because the scenario does not say it, a line each.</summary>
+    public static IEnumerable<string> Assumed(Scenario scenario) => scenario.Assumptions.Select(a => $"assumed: {a}");
+
+    private static ReadResult Checked(ReadResult read, Host host)
     {
-        foreach (string warning in reading.Warnings)
+        foreach (string warning in read.Warnings)
             host.Error.WriteLine($"warning: {warning}");
-        if (reading.Problems.Count == 0 && reading.Scenario is { } scenario)
-            return scenario;
-        string count = reading.Problems.Count == 1 ? "1 problem" : $"{reading.Problems.Count} problems";
-        throw CommandFault.Input([.. reading.Problems, $"coldsim: {count}; nothing was run"]);
+        if (read.Problems.Count == 0 && read.Scenario is not null)
+            return read;
+        string count = read.Problems.Count == 1 ? "1 problem" : $"{read.Problems.Count} problems";
+        throw CommandFault.Input([.. read.Problems.Select(p => p.ToString()), $"coldsim: {count}; nothing was run"]);
     }
 
-    private static string Missing(string path)
+    private static string Missing(string path, Host host)
     {
-        if (Directory.Exists(path))
+        if (host.Files.FolderExists(path))
             return $"coldsim: '{path}' is a folder, not a scenario file";
         string? folder = Path.GetDirectoryName(path);
         string here = string.IsNullOrEmpty(folder) ? "." : folder;
         string line = $"coldsim: there is no file '{path}'";
-        IEnumerable<string> names = Directory.Exists(here) ? Directory.EnumerateFiles(here, "*.toml").Select(f => Path.GetFileName(f)) : [];
+        IEnumerable<string> names = host.Files.FolderExists(here) ? host.Files.In(here).Select(f => Path.GetFileName(f)).Where(f => f.EndsWith(".toml", StringComparison.Ordinal)) : [];
         return NearestName.Of(Path.GetFileName(path), names) is { } nearest ? $"{line}; did you mean '{Path.Combine(folder ?? "", nearest)}'?" : line;
     }
 }

@@ -23,12 +23,11 @@ internal static class TonightCommand
         command.Options.Add(units);
         command.Options.Add(json);
         command.Options.Add(fail);
-        command.SetAction(async (parsed, cancel) =>
-        {
-            QuickQuestion question = TonightQuestion.From(parsed, options, host);
-            Answer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail));
-            return await answer.GiveAsync(QuickScenario.Of(question), cancel).ConfigureAwait(false);
-        });
+        command.SetWork(
+            host,
+            parsed => RunWork.Of(QuickScenario.Of(new TonightInput(parsed, options).Question(host.Clock)), parsed.GetValue(fail)),
+            units,
+            json);
         return command;
     }
 }

@@ -1,5 +1,9 @@
 using System.CommandLine;
+using ColdSim.App.Text;
+using ColdSim.Files.Results;
 using ColdSim.Planning;
+using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Commands;
 
@@ -11,10 +15,10 @@ internal static class TripCommand
         Argument<string> file = CommonOptions.File("Scenario file, with [[stop]] and [[refill]] tables.");
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<string?> csv = new("--csv") { HelpName = "PATH", Description = "Also write the nights, a row each, to this file." };
+        Option<string?> csv = CommonOptions.Csv("Also write the nights, a row each, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
-        Option<bool> noLog = FromLog.NoLog();
-        Option<bool> skip = LogCommand.SkipDamaged();
+        Option<bool> noLog = ScenarioLog.NoLog();
+        Option<bool> skip = ScenarioLog.SkipDamaged();
         ExampleCommand command = new(
             "trip",
             "Run a trip of several stops with its refills: nights, money, and how long each refill can wait.",
@@ -22,18 +26,27 @@ internal static class TripCommand
             "coldsim trip trip.toml --units si --csv nights.csv",
             "coldsim trip trip.toml --json > trip.json")
         { file, units, json, csv, fail, noLog, skip };
-        command.SetAction(async (parsed, cancel) =>
+        command.SetWork(host, Question, units, json);
+        return command;
+
+        CommandWork<TripReport> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
-            if (!parsed.GetValue(noLog) && FromLog.Of(path, scenario, parsed.GetValue(skip), host) is { } latest)
+            if (!parsed.GetValue(noLog) && ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), host) is { } latest)
                 scenario = latest.Start.Scenario;
-            TripAnswer answer = new(host, parsed.UnitStyle(units), parsed.GetValue(json), parsed.GetValue(fail))
+            bool failIfShort = parsed.GetValue(fail);
+            return new()
             {
-                CsvPath = CsvTarget.Checked(parsed.GetValue(csv), path),
+                Answer = (done, cancel) => TripRun.Of(scenario, done, cancel: cancel),
+                Progress = done => $", {done} other days tried",
+                Ledgers = new("this trip", t => LedgerLine.IfOpen(t.Run.Ledger)) { With = "the scenario and its weather files" },
+                Text = (t, to) => to.Write(TripText.Sections(t, to.Units, Cautions.Short)),
+                BesideJson = t => ScenarioFile.Assumed(t.Run.Scenario),
+                Json = JsonReport.Write,
+                Files = CsvOutput.Of<TripReport>(parsed.GetValue(csv), path, host, "nights", CsvReport.Write),
+                Fails = t => failIfShort && t.Run.Summary.Verdict != Verdict.Holds,
             };
-            return await answer.GiveAsync(scenario, cancel).ConfigureAwait(false);
-        });
-        return command;
+        }
     }
 }

@@ -7,15 +7,15 @@ namespace ColdSim.App.Commands;
 /// <summary>Says what is wrong with a command line and names what was probably meant.</summary>
 internal static class UsageFault
 {
-    public static IReadOnlyList<string> Lines(ParseResult parsed)
+    public static IReadOnlyList<string> Lines(ParseResult parsed, IFiles files)
     {
         Command command = parsed.CommandResult.Command;
         string path = Path(command);
         List<string> lines = [];
         if (SwallowedOption(parsed) is { } swallowed)
-            lines.Add(Unknown(swallowed, command));
+            lines.Add(Unknown(swallowed, command, files));
         foreach (string word in parsed.UnmatchedTokens.Where(_ => lines.Count == 0))
-            lines.Add(Unknown(word, command));
+            lines.Add(Unknown(word, command, files));
         if (lines.Count == 0)
             lines.AddRange(parsed.Errors.Select(e => $"coldsim: {Plain(e)}"));
         lines.Add($"See '{path} --help'.");
@@ -41,7 +41,7 @@ internal static class UsageFault
     private static bool LooksLikeOption(string word)
         => word.Length > 1 && word[0] == '-' && (char.IsAsciiLetter(word[1]) || (word[1] == '-' && word.Length > 2));
 
-    private static string Unknown(string word, Command command)
+    private static string Unknown(string word, Command command, IFiles files)
     {
         bool option = word.StartsWith('-');
         string bare = word.Split('=')[0];
@@ -52,7 +52,7 @@ internal static class UsageFault
         string line = $"coldsim: unknown {what} '{bare}'";
         if (NearestName.Of(bare, known) is { } nearest)
             return $"{line}; did you mean '{nearest}'?";
-        return !option && command.Subcommands.Count > 0 && File.Exists(word)
+        return !option && command.Subcommands.Count > 0 && files.Exists(word)
             ? $"{line}; did you mean 'coldsim run {word}'?"
             : $"{line}; {(known.Any() ? $"there are {string.Join(", ", known)}" : "nothing more is taken here")}";
     }

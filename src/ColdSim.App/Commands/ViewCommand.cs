@@ -1,7 +1,7 @@
 using System.CommandLine;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
-using ColdSim.Planning.Nights;
+using ColdSim.Files.Scenarios;
 
 namespace ColdSim.App.Commands;
 
@@ -19,27 +19,20 @@ internal static class ViewCommand
             "NO_COLOR=1 coldsim view trip.toml --units si")
         { file, units };
         command.SetAction((parsed, cancel) => ShowAsync(
-            () => ScenarioFile.Good(parsed.GetRequiredValue(file), host), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
+            () => ScenarioFile.ReadWithOptions(parsed.GetRequiredValue(file), host), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
         return command;
     }
 
     /// <summary>Makes the program without a command open on the demo.</summary>
     public static void OpenDemoFrom(RootCommand root, Host host)
-        => root.SetAction((_, cancel) => ShowAsync(() => Demo(host), null, UnitStyle.Us, host, cancel));
+        => root.SetAction((_, cancel) => ShowAsync(() => ScenarioFile.Demo(host), null, UnitStyle.Us, host, cancel));
 
-    private static ScenarioReading Demo(Host host)
+    private static async Task<int> ShowAsync(Func<ReadResult> read, string? file, UnitStyle units, Host host, CancellationToken cancel)
     {
-        ScenarioReading demo = host.Parts.ReadDemo();
-        ScenarioFile.Take(demo, host);
-        return demo;
-    }
-
-    private static async Task<int> ShowAsync(Func<ScenarioReading> read, string? file, UnitStyle units, Host host, CancellationToken cancel)
-    {
-        if (!host.CanShow)
+        if (host.Screen is not { } show)
             throw CommandFault.Input("coldsim: the screen needs a terminal; 'coldsim run FILE' prints the same, and 'coldsim --help' tells more");
-        ScenarioReading reading = read();
-        RunReport report = await CheckedRun.OfAsync(reading.Scenario!, host, cancel).ConfigureAwait(false);
-        return host.Parts.Show(new Opening(report, reading.Options, file), units, host.Color);
+        ReadResult scenario = read();
+        RunAnswer answer = await CommandRunner.AnswerAsync(RunWork.Of(scenario.Scenario!), host, cancel).ConfigureAwait(false);
+        return show(new Opening(answer.Report, scenario.Options, file), units, host.Color);
     }
 }

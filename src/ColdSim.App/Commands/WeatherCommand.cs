@@ -26,33 +26,26 @@ internal static class WeatherCommand
         { file };
         foreach (Option option in (IEnumerable<Option>)[.. o.All, units, json])
             command.Options.Add(option);
-        command.SetAction(async (parsed, cancel) =>
+        command.SetWork(host, Question, units, json);
+        return command;
+
+        CommandWork<WeatherFileReport> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            string? target = CsvTarget.Checked(parsed.GetValue(o.Out), path, "--out", "the file it reads,");
-            WeatherQuestion question = WeatherQuestion.Of(path, parsed, o);
-            WeatherReading reading = new(question, host, cancel);
-            Task<WeatherFileReport> work = Task.Run(reading.Answer, cancel);
-            await WaitingLine.UntilAsync(work, host, () => string.Create(CultureInfo.InvariantCulture, $", {reading.Rows:#,0} rows read")).ConfigureAwait(false);
-            WeatherFileReport answer = await work.ConfigureAwait(false);
-            if (parsed.GetValue(json))
+            string? target = CsvOutput.Target(parsed.GetValue(o.Out), path, host, "--out", "the file it reads,");
+            WeatherQuestion question = new WeatherInput(parsed, o).Question(path);
+            WeatherReading reading = new(question, host);
+            return new()
             {
-                foreach (string note in answer.Notes)
-                    host.Error.WriteLine($"note: {note}");
-                await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-                JsonReport.Write(answer, host.Output);
-            }
-            else
-            {
-                RunText.Write(host.Out, WeatherText.Sections(answer, parsed.UnitStyle(units), host.OutIsTerminal), host.OutIsTerminal && host.Color);
-            }
-
-            await host.Out.FlushAsync(cancel).ConfigureAwait(false);
-            if (target is not null)
-                CsvFile.Write(host, target, answer.Night is null ? "weather" : "the night's weather", w => Write(answer, reading, w), cancel);
-            return ExitCode.Done;
-        });
-        return command;
+                Answer = (_, cancel) => reading.Answer(cancel),
+                Progress = _ => string.Create(CultureInfo.InvariantCulture, $", {reading.RowsRead:#,0} rows read"),
+                Text = (a, to) => to.Write(WeatherText.Sections(a, to.Units, to.IsTerminal)),
+                BesideJson = a => a.Notes.Select(note => $"note: {note}"),
+                Json = JsonReport.Write,
+                Files = target is null ? []
+                    : [new(target, (a, to) => Write(a, reading, to), a => CsvOutput.Said(a.Night is null ? "weather" : "the night's weather", target))],
+            };
+        }
     }
 
     private static void Write(WeatherFileReport answer, WeatherReading reading, TextWriter output)

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Weather;
 
@@ -14,17 +13,4 @@ namespace ColdSim.App.Commands;
 /// <param name="Latitude_deg">The place's latitude; null takes the file's. [°]</param>
 /// <param name="Longitude_deg">Likewise. [°]</param>
 internal sealed record WeatherQuestion(
-    string Path, WeatherRequest Request, double Below_K, NightWish? Night, PlaceShift Shift, double? Elevation_m, double? Latitude_deg, double? Longitude_deg)
-{
-    /// <summary>Reads the options; every fault is told at once.</summary>
-    public static WeatherQuestion Of(string path, ParseResult parsed, WeatherOptions o)
-    {
-        WeatherInputs inputs = new(parsed, o);
-        WeatherRequest request = inputs.Request();
-        double below_K = inputs.Below_K();
-        NightWish? wish = inputs.Night();
-        (PlaceShift shift, double? elevation_m) = inputs.Shift();
-        inputs.Finish();
-        return new(path, request, below_K, wish, shift, elevation_m, parsed.GetValue(o.Latitude), parsed.GetValue(o.Longitude));
-    }
-}
+    string Path, WeatherRequest Request, double Below_K, NightChoice? Night, PlaceShift Shift, double? Elevation_m, double? Latitude_deg, double? Longitude_deg);

@@ -1,27 +1,30 @@
 using ColdSim.Files.Weather;
+using ColdSim.Files.Weather.Formats;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Climate;
 
 namespace ColdSim.App.Commands;
 
 /// <summary>Reads a weather file for an answer, row by row. No rows are held but a picked night's; what needs them again reads the file again.</summary>
-internal sealed class WeatherReading(WeatherQuestion question, Host host, CancellationToken cancel)
+internal sealed class WeatherReading(WeatherQuestion question, Host host)
 {
-    private WeatherRoute? _route;
+    private PlacedRows? _route;
+    private CancellationToken _cancel;
 
     /// <summary>Rows of the reading that goes on; may be asked from another thread.</summary>
-    public long Rows => Volatile.Read(ref _route)?.Rows ?? 0;
+    public long RowsRead => Volatile.Read(ref _route)?.Rows ?? 0;
 
-    public WeatherFileReport Answer()
+    public WeatherFileReport Answer(CancellationToken cancel)
     {
+        _cancel = cancel;
         string path = question.Path;
-        if (Directory.Exists(path))
+        if (host.Files.FolderExists(path))
             throw CommandFault.Input($"coldsim: '{path}' is a folder, not a weather file");
-        if (!File.Exists(path))
+        if (!host.Files.Exists(path))
             throw CommandFault.Input($"coldsim: there is no file '{path}'");
         WeatherLook look = new(question.Below_K, question.Night is not null);
-        WeatherRoute route = Route(row => look.Take(row, _route!.Clock));
-        WeatherResult weather = host.Parts.ReadWeather(path, question.Request, route);
+        PlacedRows route = Route(row => look.Take(row, _route!.Clock));
+        WeatherResult weather = Rows(path, question.Request, route, host);
         foreach (string warning in weather.Warnings)
             host.Error.WriteLine($"warning: {warning}");
         if (weather.Problems.Count > 0)
@@ -51,23 +54,30 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host, Cancel
     public void Again(WeatherFileReport answer, Action<WeatherRow> take)
     {
         long rows = 0;
-        WeatherRoute route = Route(row =>
+        PlacedRows route = Route(row =>
         {
             rows++;
             take(row);
         });
-        WeatherResult weather = host.Parts.ReadWeather(question.Path, question.Request, route);
+        WeatherResult weather = Rows(question.Path, question.Request, route, host);
         route.Finish();
         if (weather.Problems.Count > 0 || rows != answer.Digest.Rows)
             throw CommandFault.Input($"coldsim: '{question.Path}' is not what it was when it was read first; --night and --out read it twice, so it can be no pipe");
     }
 
+    /// <summary>Reads a weather file of any layout row by row.</summary>
+    public static WeatherResult Rows(string path, WeatherRequest request, IRowSink rows, Host host)
+    {
+        using Stream stream = host.Files.Open(path);
+        return WeatherFile.Read(stream, path, request, rows);
+    }
+
     private string HowRead(WeatherFormat format) => question.Request.Map is not null ? "coldsim: read by the map of --columns"
         : $"coldsim: read as {format.Title()}; --format reads it as another layout, --columns by a map of its headings";
 
-    private WeatherRoute Route(Action<WeatherRow> next)
+    private PlacedRows Route(Action<WeatherRow> next)
     {
-        WeatherRoute route = new(question, next, cancel);
+        PlacedRows route = new(question, next, _cancel);
         Volatile.Write(ref _route, route);
         return route;
     }

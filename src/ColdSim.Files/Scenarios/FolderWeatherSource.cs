@@ -2,7 +2,8 @@ namespace ColdSim.Files.Scenarios;
 
 /// <summary>Weather files on disk, relative names taken from one folder: the scenario's own.</summary>
 /// <param name="folder">The folder; empty for the current one.</param>
-public sealed class FolderWeatherSource(string folder) : IWeatherSource
+/// <param name="open">Opens a file; null takes the disk's.</param>
+public sealed class FolderWeatherSource(string folder, Func<string, Stream>? open = null) : IWeatherSource
 {
     /// <inheritdoc/>
     public bool TryOpen(string file, out Stream? stream, out string shown)
@@ -12,7 +13,7 @@ public sealed class FolderWeatherSource(string folder) : IWeatherSource
         try
         {
             shown = Path.Combine(folder, file);
-            stream = new FileStream(shown, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan);
+            stream = open is null ? new FileStream(shown, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan) : open(shown);
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)

@@ -31,13 +31,17 @@ public static class ScenarioReader
 {
     /// <summary>Reads a scenario file; its weather file is looked for beside it.</summary>
     /// <param name="path">The file.</param>
-    public static ReadResult Read(string path)
+    /// <param name="open">Opens this file and the weather's; null takes the disk's.</param>
+    public static ReadResult Read(string path, Func<string, Stream>? open = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         try
         {
-            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path));
-            return ReadText(text.TrimStart('\uFEFF'), path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? ""));
+            using MemoryStream bytes = new();
+            using (Stream file = (open ?? File.OpenRead)(path))
+                file.CopyTo(bytes);
+            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
+            return ReadText(text.TrimStart('\uFEFF'), path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? "", open));
         }
         catch (DecoderFallbackException)
         {

@@ -38,6 +38,20 @@ public sealed record StandardSize(
     /// <summary>Propane that may legally be filled. [kg]</summary>
     public double LegalFill_kg => LegalFill_frac * Volume_m3 * Water_kg_m3;
 
+    /// <summary>A cylinder of this size, legally full.</summary>
+    public CylinderSpecification Full() => new()
+    {
+        Name = Name,
+        Orientation = Orientation,
+        Volume_m3 = Volume_m3,
+        OutsideDiameter_m = OutsideDiameter_m,
+        WallThickness_m = WallThickness_m,
+        MetalMass_kg = ShellMass_kg,
+        Tare_kg = Tare_kg,
+        LegalFill_kg = LegalFill_kg,
+        Contents_kg = LegalFill_kg,
+    };
+
     /// <summary>Every size, uprights first, small to large.</summary>
     public static IReadOnlyList<StandardSize> All { get; } =
     [

@@ -1,5 +1,4 @@
 using System.Text;
-using ColdSim.App;
 using ColdSim.App.Commands;
 using ColdSim.Tests.Files;
 using Xunit;
@@ -95,8 +94,8 @@ public class DocsOutputTests
     {
         using MemoryStream output = new();
         using StringWriter error = new();
-        using (Host host = new(output, error, Joined.Parts()))
-            Assert.Equal(0, await CommandLine.RunAsync(Words(command), host, CancellationToken.None));
+        using (Host host = new(output, error))
+            Assert.Equal(0, await Dispatcher.RunAsync(Words(command), host, CancellationToken.None));
         return Encoding.UTF8.GetString(output.ToArray()).Split('\n').Select(l => l.TrimEnd());
     }
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
-using ColdSim.App.Commands;
 using ColdSim.App.Text;
+using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -18,22 +18,11 @@ namespace ColdSim.Tests.App.Commands;
 
 public class CompareCommandTests
 {
-    private static readonly ComparedOption[] Options = [new("colder", InventedRuns.Scenario), new("larger", InventedRuns.Scenario)];
-
-    private static Shell WithOptions(Func<CancellationToken, Comparison>? compare = null) => new()
-    {
-        Parts = Shell.AlgebraicState with
-        {
-            ReadScenario = _ => new(InventedRuns.Scenario, [], []) { Options = Options },
-            Compare = (_, _, _, cancel) => compare?.Invoke(cancel) ?? HandRows.Several,
-        },
-    };
+    [Fact]
+    public void A_comparison_in_us_units() => Snapshot.Match(Printed(UnitStyle.Us));
 
     [Fact]
-    public void A_comparison_in_us_units() => Snapshot.Match(Printed());
-
-    [Fact]
-    public void A_comparison_in_si_units() => Snapshot.Match(Printed("--units", "si"));
+    public void A_comparison_in_si_units() => Snapshot.Match(Printed(UnitStyle.Si));
 
     [Fact]
     public void Nothing_is_wider_than_eighty_columns_however_wide_the_numbers()
@@ -132,82 +121,60 @@ public class CompareCommandTests
     }
 
     [Theory]
-    [InlineData(true, false, 0)]
-    [InlineData(true, true, 0)]
-    [InlineData(false, false, 0)]
-    [InlineData(false, true, 1)]
-    public void Exit_code_is_a_failure_only_when_asked_and_only_where_nothing_holds(bool holds, bool asked, int code)
-    {
-        Comparison none = HandRows.Of(Row(ComparedOption.AsItIs, 0, Verdict.RunsShort, 30, 12), Row("stopped", end: RunEnd.LiquidFull));
-        Shell shell = WithOptions(_ => holds ? HandRows.Several : none);
-        Assert.Equal(code, shell.Run(asked ? ["compare", Shell.AnyFile, "--fail-if-short"] : ["compare", Shell.AnyFile]));
-    }
+    [InlineData("100 lb", false, 0)]
+    [InlineData("100 lb", true, 0)]
+    [InlineData("20 lb", false, 0)]
+    [InlineData("20 lb", true, 1)]
+    public void Exit_code_is_a_failure_only_when_asked_and_only_where_nothing_holds(string size, bool asked, int code)
+        => Assert.Equal(code, new Shell().Run(["compare", Shell.ColdSnap, "--sizes", size, .. asked ? ["--fail-if-short"] : Array.Empty<string>()]));
 
     [Fact]
     public void Json_is_all_there_is_on_standard_output()
     {
-        Shell shell = WithOptions();
-        Assert.Equal(0, shell.Run("compare", Shell.AnyFile, "--json"));
-        Assert.Equal(Shell.Document, shell.Out);
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("compare", Shell.ColdSnap, "--sizes", "20 lb", "--json"));
         using JsonDocument document = JsonDocument.Parse(shell.Out);
-        Assert.Contains("assumed: wind 2 m/s", shell.Error, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Csv_is_written_whole_and_never_over_the_scenario()
-    {
-        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
-        try
-        {
-            string path = Path.Combine(folder, "o.csv");
-            Shell shell = WithOptions();
-            Assert.Equal(0, shell.Run("compare", Shell.AnyFile, "--csv", path));
-            Assert.Equal("rank,invented\n", File.ReadAllText(path));
-            Assert.Equal($"table written to {path}\n", shell.Error);
-            Assert.Equal(2, shell.Run("compare", Shell.AnyFile, "--csv", Shell.AnyFile));
-            shell.Parts = shell.Parts with { WriteCompareCsv = (_, _) => throw new IOException("disk full") };
-            Assert.Equal(2, shell.Run("compare", Shell.AnyFile, "--csv", path));
-            Assert.Equal("rank,invented\n", File.ReadAllText(path));
-            Assert.Single(Directory.GetFileSystemEntries(folder));
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        Assert.Contains("assumed: coach: u of doors not given", shell.Error, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Sizes_replace_the_files_options_and_nights_apply_to_all()
     {
-        IReadOnlyList<ComparedOption>? asked = null;
-        Scenario? scenario = null;
-        Shell shell = WithOptions();
-        shell.Parts = shell.Parts with
-        {
-            FindCylinder = name => InventedRuns.Rig.Cylinders[0] with { Name = name, LegalFill_kg = name == "30 lb" ? 13.6 : 18.14 },
-            Compare = (b, options, _, _) =>
-            {
-                (scenario, asked) = (b, options);
-                return HandRows.Several;
-            },
-        };
-        Assert.Equal(0, shell.Run("compare", Shell.AnyFile, "--sizes", "30 lb, 40 lb,30 lb", "--nights", "1"));
-        Assert.Equal(["30 lb", "40 lb"], asked!.Select(o => o.Name));
-        Assert.Equal(6.5 / 9.07 * 13.6, asked![0].Scenario.Rig.Cylinders[0].Contents_kg, 12);
-        Assert.All(asked.Select(o => o.Scenario).Append(scenario!), s => Assert.Equal(1, s.Nights));
-        Assert.Contains("72 % of its legal filling", shell.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Equal(0, shell.Run("compare", Shell.AnyFile));
-        Assert.Equal(["colder", "larger"], asked!.Select(o => o.Name));
+        string which = Shell.Demo("which-cylinder.toml");
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("compare", which, "--sizes", "40 lb, 10 lb,40 lb", "--nights", "1", "--json"));
+        using JsonDocument sizes = JsonDocument.Parse(shell.Out);
+        JsonElement[] options = [.. sizes.RootElement.GetProperty("options").EnumerateArray().OrderBy(o => o.GetProperty("name").GetString(), StringComparer.Ordinal)];
+        Assert.Equal(["10 lb", "40 lb", "as it is"], options.Select(o => o.GetProperty("name").GetString()));
+        Assert.All(options, o => Assert.Equal(1, o.GetProperty("nights").GetInt32()));
+        double Filled(int option) => options[option].GetProperty("left_at_start_kg").GetDouble();
+        Assert.Equal(Filled(0) / StandardSize.Find("10 lb")!.LegalFill_kg, Filled(1) / StandardSize.Find("40 lb")!.LegalFill_kg, 1e-6);
+        Assert.Equal(0, shell.Run("compare", which, "--nights", "1", "--json"));
+        using JsonDocument file = JsonDocument.Parse(shell.Out);
+        Assert.DoesNotContain(file.RootElement.GetProperty("options").EnumerateArray(), o => o.GetProperty("name").GetString() == "10 lb");
+        Assert.Equal(0, shell.Run("compare", which, "--sizes", "10 lb", "--nights", "1"));
+        Assert.Contains("of its legal filling", shell.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("20 lb,21 lb,22 lb", "coldsim: --sizes: '21 lb' is not a common size; there are 20 lb\ncoldsim: --sizes: '22 lb' is not a common size; there are 20 lb\nSee 'coldsim compare --help'.\n")]
-    [InlineData("20 lb", "coldsim: --sizes: '20 lb' names nothing but the scenario's own cylinder\n")]
-    public void Sizes_that_do_not_exist_are_named_all_at_once(string sizes, string error)
+    [Fact]
+    public void Sizes_that_do_not_exist_are_named_all_at_once()
     {
-        Shell shell = WithOptions();
-        Assert.Equal(2, shell.Run("compare", Shell.AnyFile, "--sizes", sizes));
-        Assert.Equal(error, shell.Error);
+        Shell shell = new();
+        Assert.Equal(2, shell.Run("compare", Shell.ColdSnap, "--sizes", "20 lb,21 lb,22 lb"));
+        string[] lines = shell.Error.TrimEnd().Split('\n');
+        Assert.Equal(3, lines.Length);
+        Assert.StartsWith("coldsim: --sizes: '21 lb' is not a common size; there are 5 lb, 10 lb, 20 lb", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("coldsim: --sizes: '22 lb' is not a common size; there are 5 lb, 10 lb, 20 lb", lines[1], StringComparison.Ordinal);
+        Assert.Equal("See 'coldsim compare --help'.", lines[2]);
+        Assert.Equal("", shell.Out);
+    }
+
+    [Fact]
+    public void The_scenarios_own_size_alone_is_nothing_to_compare_with()
+    {
+        Shell shell = new();
+        Assert.Equal(2, shell.Run("compare", Shell.ColdSnap, "--sizes", "40 lb"));
+        Assert.Equal("coldsim: --sizes: '40 lb' names nothing but the scenario's own cylinder\n", shell.Error);
         Assert.Equal("", shell.Out);
     }
 
@@ -215,68 +182,23 @@ public class CompareCommandTests
     public void Without_options_it_says_what_to_do()
     {
         Shell shell = new();
-        Assert.Equal(2, shell.Run("compare", Shell.AnyFile));
-        Assert.Equal($"coldsim: '{Shell.AnyFile}' has no [[option]] to compare with; write one, or give --sizes\n", shell.Error);
+        Assert.Equal(2, shell.Run("compare", Shell.ColdSnap));
+        Assert.Equal($"coldsim: '{Shell.ColdSnap}' has no [[option]] to compare with; write one, or give --sizes\n", shell.Error);
     }
 
     [Fact]
-    public void A_ledger_that_does_not_close_shows_nothing_and_names_the_option()
+    public void A_terminal_is_told_how_many_are_done()
     {
-        Shell shell = WithOptions(_ => HandRows.Of(Row(ComparedOption.AsItIs, 0), Row("odd") with { Ledger = new(0, 2e-3, 0, 0, 0, 0, 0, 0) }));
-        Assert.Equal(3, shell.Run("compare", Shell.AnyFile));
-        Assert.Equal("", shell.Out);
-        Assert.Contains("odd: Energy closes to 2e-3", shell.Error, StringComparison.Ordinal);
+        Shell shell = new() { Terminal = true, Clock = new HastyClock() };
+        Assert.Equal(0, shell.Run("compare", Shell.ColdSnap, "--sizes", "20 lb"));
+        Assert.Matches("\rrunning for 1 s, [012] of 2 done", shell.Error);
+        Assert.EndsWith(" \r", shell.Error, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task An_interrupted_comparison_prints_nothing_and_leaves_no_file()
+    private static string Printed(UnitStyle units)
     {
-        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
-        try
-        {
-            using CancellationTokenSource source = new();
-            Shell shell = WithOptions(cancel =>
-            {
-                source.Cancel();
-                cancel.ThrowIfCancellationRequested();
-                return HandRows.Several;
-            });
-            Assert.Equal(130, await shell.RunAsync(["compare", Shell.AnyFile, "--csv", Path.Combine(folder, "o.csv")], source.Token));
-            Assert.Equal("", shell.Out);
-            Assert.Equal("coldsim: interrupted\n", shell.Error);
-            Assert.Empty(Directory.GetFileSystemEntries(folder));
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-    }
-
-    [Fact]
-    public async Task After_a_second_a_terminal_shows_how_many_are_done_and_the_line_is_wiped()
-    {
-        Shell shell = WithOptions();
-        shell.Terminal = true;
-        shell.Parts = shell.Parts with
-        {
-            Compare = (_, _, finished, _) =>
-            {
-                finished.Report(1);
-                SpinWait.SpinUntil(() => shell.HasComplained, TimeSpan.FromSeconds(30));
-                return HandRows.Several;
-            },
-        };
-        Assert.Equal(0, await shell.RunAsync(["compare", Shell.AnyFile], CancellationToken.None));
-        Assert.StartsWith("\rrunning for 1 s, 1 of 3 done", shell.Error, StringComparison.Ordinal);
-        Assert.EndsWith($"\r{new string(' ', "running for 1 s, 1 of 3 done".Length)}\r", shell.Error, StringComparison.Ordinal);
-    }
-
-    private static string Printed(params string[] more)
-    {
-        Shell shell = WithOptions();
-        Assert.Equal(0, shell.Run(["compare", Shell.AnyFile, .. more]));
-        Assert.Equal("", shell.Error);
-        Assert.All(shell.Out.Split('\n'), l => Assert.InRange(l.Length, 0, 80));
-        return shell.Out;
+        string printed = Shell.Printed(CompareText.Sections(HandRows.Several, units, ["An invented caution."], swept: false));
+        Assert.All(printed.Split('\n'), l => Assert.InRange(l.Length, 0, 80));
+        return printed;
     }
 }

@@ -1,17 +1,16 @@
 using System.Text.Json;
-using ColdSim.Tests.Files;
 using Xunit;
 
 namespace ColdSim.Tests.App.Commands;
 
 public class FreezeCommandTests
 {
-    private static readonly string Scenario = Path.Combine(DocPage.Scenarios, "lockout-at-three.toml");
+    private static readonly string Scenario = Shell.Demo("lockout-at-three.toml");
 
     [Fact]
     public void A_lockout_at_three_is_answered_with_times()
     {
-        Shell shell = new() { Parts = ColdSim.App.Joined.Parts() };
+        Shell shell = new();
         Assert.Equal(0, shell.Run("freeze", Scenario));
         Assert.Contains("If the furnace stops on Thu 14 Jan 03:00, inside is at 50 °F after", shell.Out, StringComparison.Ordinal);
         Assert.Contains("galley line begins to freeze after", shell.Out, StringComparison.Ordinal);
@@ -21,7 +20,7 @@ public class FreezeCommandTests
     [Fact]
     public void Several_instants_come_as_one_document()
     {
-        Shell shell = new() { Parts = ColdSim.App.Joined.Parts() };
+        Shell shell = new();
         Assert.Equal(0, shell.Run("freeze", Scenario, "--at", "2027-01-13T20:00", "--at", "2027-01-14T06:00", "--json"));
         JsonElement stops = JsonDocument.Parse(shell.Out).RootElement.GetProperty("stops");
         Assert.Equal(2, stops.GetArrayLength());
@@ -31,10 +30,10 @@ public class FreezeCommandTests
     [Fact]
     public void An_instant_that_is_none_or_outside_the_run_is_refused_with_what_is_accepted()
     {
-        Shell shell = new() { Parts = ColdSim.App.Joined.Parts() };
+        Shell shell = new();
         Assert.Equal(2, shell.Run("freeze", Scenario, "--at", "dusk"));
         Assert.Contains("'dusk' is not a time", shell.Error, StringComparison.Ordinal);
-        Shell late = new() { Parts = ColdSim.App.Joined.Parts() };
+        Shell late = new();
         Assert.Equal(2, late.Run("freeze", Scenario, "--at", "2029-01-01T00:00"));
         Assert.Contains("outside the run", late.Error, StringComparison.Ordinal);
     }

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ColdSim.App;
 using ColdSim.Files.Results;
 using ColdSim.Planning.Gauges;
 using ColdSim.Tests.Files;
@@ -24,7 +23,7 @@ public class GaugeCommandTests
 
     private static Shell Run(int code, params string[] words)
     {
-        Shell shell = new() { Parts = Joined.Parts() };
+        Shell shell = new();
         int ended = shell.Run(words);
         Assert.True(code == ended, shell.Error);
         return shell;

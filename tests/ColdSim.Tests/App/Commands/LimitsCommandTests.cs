@@ -9,12 +9,11 @@ public class LimitsCommandTests
     [Fact]
     public void Table_and_chart_keep_to_eighty_columns_in_both_units()
     {
-        foreach (string units in (string[])["us", "si"])
+        foreach (UnitStyle units in (UnitStyle[])[UnitStyle.Us, UnitStyle.Si])
         {
-            Shell shell = new();
-            Assert.Equal(0, shell.Run("limits", Shell.AnyFile, "--units", units));
-            Assert.Contains("not at", shell.Out, StringComparison.Ordinal);
-            Assert.All(shell.Out.Split('\n'), l => Assert.InRange(l.Length, 0, 80));
+            string printed = Shell.Printed(LimitText.Sections(HandLimits.Chart, units, Cautions.Short));
+            Assert.Contains("not at", printed, StringComparison.Ordinal);
+            Assert.All(printed.Split('\n'), l => Assert.InRange(l.Length, 0, 80));
         }
     }
 
@@ -31,23 +30,16 @@ public class LimitsCommandTests
     [InlineData("0")]
     [InlineData("101")]
     [InlineData("50,x")]
-    public void Fills_out_of_range_are_refused(string fills) => Assert.Equal(2, new Shell().Run("limits", Shell.AnyFile, "--fills", fills));
+    public void Fills_out_of_range_are_refused(string fills) => Assert.Equal(2, new Shell().Run("limits", Shell.ColdSnap, "--fills", fills));
 
     [Fact]
-    public async Task An_interrupted_search_prints_nothing()
+    public void They_are_run_at_whole_degrees_of_the_persons_own_unit_and_the_page_says_when()
     {
-        using CancellationTokenSource source = new();
-        Shell shell = new();
-        shell.Parts = shell.Parts with
-        {
-            Limits = (_, _, _, _, cancel) =>
-            {
-                source.Cancel();
-                cancel.ThrowIfCancellationRequested();
-                return HandLimits.Chart;
-            },
-        };
-        Assert.Equal(130, await shell.RunAsync(["limits", Shell.AnyFile], source.Token));
-        Assert.Equal("", shell.Out);
+        Shell shell = new() { Clock = new HastyClock() };
+        Assert.Equal(0, shell.Run("limits", Shell.ColdSnap, "--fills", "50", "--one-page"));
+        Assert.Contains("Made ", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("-14", shell.Out, StringComparison.Ordinal);
+        Assert.Equal(2, shell.Run("limits", Shell.ColdSnap, "--fills", "50", "--one-page", "--json"));
+        Assert.Contains("do not go together", shell.Error, StringComparison.Ordinal);
     }
 }

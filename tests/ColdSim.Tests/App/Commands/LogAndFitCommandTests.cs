@@ -1,6 +1,6 @@
 using System.Text.Json;
-using ColdSim.App;
 using ColdSim.Files.Logs;
+using ColdSim.Files.Scenarios;
 using ColdSim.Tests.Files;
 using Xunit;
 
@@ -20,7 +20,7 @@ public sealed class LogAndFitCommandTests : IDisposable
 
     private static Shell Run(int code, params string[] words)
     {
-        Shell shell = new() { Parts = Joined.Parts() };
+        Shell shell = new();
         int ended = shell.Run(words);
         Assert.True(code == ended, shell.Error + shell.Out);
         return shell;
@@ -136,7 +136,7 @@ public sealed class LogAndFitCommandTests : IDisposable
         string two = Path.Combine(_folder, "changeover.toml");
         Assert.Contains("--cylinder is missing", Run(2, "log", "add", two, "--weight", "45 lb").Error, StringComparison.Ordinal);
         Assert.Contains("--cylinder: 'third'; accepted", Run(2, "log", "add", two, "--cylinder", "third", "--weight", "45 lb").Error, StringComparison.Ordinal);
-        ColdSim.Planning.Scenario scenario = Joined.Parts().ReadScenario(two).Scenario!;
+        ColdSim.Planning.Scenario scenario = ScenarioReader.Read(two).Scenario!;
         string at = scenario.Start.AddHours(20).ToString("yyyy-MM-dd'T'HH:mmzzz", System.Globalization.CultureInfo.InvariantCulture);
         foreach (string name in LogCylinders.NamesOf(scenario.Rig))
             Assert.Contains(name, Run(0, "log", "add", two, "--cylinder", name, "--weight", "38 lb", "--tare", "25 lb", "--at", at).Out, StringComparison.Ordinal);

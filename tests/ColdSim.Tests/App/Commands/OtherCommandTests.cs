@@ -1,5 +1,6 @@
-using ColdSim.App;
 using ColdSim.App.Text;
+using ColdSim.Files.Scenarios;
+using ColdSim.Model.Cylinder;
 using ColdSim.Planning.HeatLoss;
 using ColdSim.Tests.App.Text;
 using Snapshooter.Xunit;
@@ -13,17 +14,23 @@ public class OtherCommandTests
     [Fact]
     public void Check_shows_the_heat_loss_and_runs_nothing()
     {
-        Shell shell = new() { Parts = Shell.AlgebraicState with { Run = (_, _) => throw new InvalidOperationException("ran") } };
-        Assert.Equal(0, shell.Run("check", Shell.AnyFile));
-        Snapshot.Match(shell.Out);
+        Snapshot.Match(Shell.Printed(CheckText.Sections(InventedRuns.Scenario, UnitStyle.Us)));
+        Shell shell = new() { Terminal = true, Clock = new HastyClock() };
+        Assert.Equal(0, shell.Run("check", Shell.ColdSnap));
+        Assert.Contains("Heat loss", shell.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("Ledger", shell.Out, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Check_refuses_what_has_problems()
     {
-        Shell shell = new() { Parts = Shell.AlgebraicState with { ReadScenario = _ => new(null, ["a.toml:1:2: one"], []) } };
-        Assert.Equal(2, shell.Run("check", Shell.AnyFile));
-        Assert.Equal("a.toml:1:2: one\ncoldsim: 1 problem; nothing was run\n", shell.Error);
+        string wrong = Shell.Demo("a.toml");
+        Shell shell = new() { Files = new HeldFiles { Texts = { [wrong] = File.ReadAllText(Shell.ColdSnap) + "\n[cellar]\n" } } };
+        Assert.Equal(2, shell.Run("check", wrong));
+        string[] lines = shell.Error.Split('\n');
+        Assert.StartsWith($"{wrong}:", lines[0], StringComparison.Ordinal);
+        Assert.Contains("unknown table [cellar]", lines[0], StringComparison.Ordinal);
+        Assert.Equal(["coldsim: 1 problem; nothing was run", ""], lines[1..]);
     }
 
     [Fact]
@@ -35,7 +42,7 @@ public class OtherCommandTests
             string path = Path.Combine(folder, "trip.toml");
             Shell shell = new();
             Assert.Equal(0, shell.Run("new", path));
-            Assert.Equal("# invented starter\n", File.ReadAllText(path));
+            Assert.Equal(StarterScenario.Text("trip.weather.csv"), File.ReadAllText(path));
             File.WriteAllText(path, "mine");
             Assert.Equal(2, shell.Run("new", path));
             Assert.Equal($"coldsim: '{path}' exists already and is left as it is\n", shell.Error);
@@ -54,7 +61,7 @@ public class OtherCommandTests
         try
         {
             string path = Path.Combine(folder, "trip.toml");
-            Shell shell = new() { Parts = Joined.Parts() };
+            Shell shell = new();
             Assert.Equal(0, shell.Run("new", path));
             Assert.Contains("trip.weather.csv", shell.Out, StringComparison.Ordinal);
             Assert.Equal(0, shell.Run("check", path));
@@ -70,10 +77,10 @@ public class OtherCommandTests
     [Fact]
     public void A_common_cylinder_is_found_by_its_name_and_a_wrong_one_lists_them()
     {
-        Shell shell = new() { Parts = Joined.Parts() };
+        Shell shell = new();
         Assert.Equal(2, shell.Run("tonight", "--low", "-8F", "--cylinder", "21 lb", "--left", "1/3", "--furnace", "7 kW"));
         Assert.Contains("there are 5 lb, 10 lb, 20 lb", shell.Error, StringComparison.Ordinal);
-        Assert.Equal("20 lb", Joined.Parts().FindCylinder("20lb")!.Name);
+        Assert.Equal("20 lb", StandardSize.Find("20lb")!.Full().Name);
     }
 
     [Fact]
@@ -82,21 +89,18 @@ public class OtherCommandTests
         List<string> shown = [];
         Shell shell = new()
         {
-            Parts = Shell.AlgebraicState with
+            Screen = (opening, units, color) =>
             {
-                Show = (report, units, color) =>
-                {
-                    shown.Add($"{report.Report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color}");
-                    return 0;
-                },
+                shown.Add($"{opening.Report.Scenario.Title} {(units == UnitStyle.Si ? "si" : "us")} {color} {Path.GetFileName(opening.File)}");
+                return 0;
             },
         };
-        Assert.Equal(2, shell.Run("view", Shell.AnyFile));
+        Assert.Equal(2, shell.Run("view", Shell.Demo("changeover.toml")));
         Assert.StartsWith("coldsim: the screen needs a terminal", shell.Error, StringComparison.Ordinal);
         shell.Terminal = true;
-        Assert.Equal(0, shell.Run("view", Shell.AnyFile, "--units", "si"));
+        Assert.Equal(0, shell.Run("view", Shell.Demo("lockout-at-three.toml"), "--units", "si"));
         Assert.Equal(0, shell.Run());
-        Assert.Equal(["Invented cold snap si True", "Demo us True"], shown);
+        Assert.Equal(["Lockout at Cinder Creek si True lockout-at-three.toml", "Cold snap at Juniper Shelf us True "], shown);
     }
 
     [Theory]

@@ -1,21 +1,28 @@
 using System.Text.Json;
-using ColdSim.Planning;
-using ColdSim.Tests.App.Text;
 using Xunit;
 
 namespace ColdSim.Tests.App.Commands;
 
-public class RunCommandTests
+public sealed class RunCommandTests : IDisposable
 {
+    private readonly string _folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    // Beside the demos, so that the weather is there.
+    private static string Wrong => Shell.Demo("a.toml");
+
+    private string In(string file) => Path.Combine(_folder, file);
+
     [Fact]
     public void Run_prints_the_sentences_the_table_and_the_ledger()
     {
-        Shell shell = Shell.Ending(InventedRuns.HoldsThenShort);
-        Assert.Equal(0, shell.Run("run", Shell.AnyFile));
-        Assert.Contains("runs short at 03:12 with 4.4 lb", shell.Out, StringComparison.Ordinal);
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap));
+        Assert.Contains("runs short at 03:19 with 11.2 lb", shell.Out, StringComparison.Ordinal);
         Assert.Contains("Night by night", shell.Out, StringComparison.Ordinal);
-        Assert.Contains("Energy closes to 3e-10", shell.Out, StringComparison.Ordinal);
-        Assert.Contains("An invented caution.", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("Energy closes to ", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("never sleep with a ventless heater", shell.Out, StringComparison.Ordinal);
         Assert.Equal("", shell.Error);
         Assert.DoesNotContain('\e', shell.Out);
     }
@@ -23,44 +30,42 @@ public class RunCommandTests
     [Fact]
     public void Run_prints_si_units_when_asked()
     {
-        Shell shell = Shell.Ending(InventedRuns.HoldsThenShort);
-        Assert.Equal(0, shell.Run("run", Shell.AnyFile, "--units", "si"));
-        Assert.Contains("with 2.00 kg", shell.Out, StringComparison.Ordinal);
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap, "--units", "si"));
+        Assert.Contains("with 5.06 kg", shell.Out, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData(false, false, 0)]
-    [InlineData(false, true, 0)]
-    [InlineData(true, false, 0)]
-    [InlineData(true, true, 1)]
-    public void A_short_night_fails_only_when_asked(bool isShort, bool asked, int code)
-    {
-        Shell shell = Shell.Ending(isShort ? InventedRuns.HoldsThenShort : InventedRuns.Report([InventedRuns.Holds], []));
-        Assert.Equal(code, shell.Run(asked ? ["run", Shell.AnyFile, "--fail-if-short"] : ["run", Shell.AnyFile]));
-    }
+    [InlineData("changeover.toml", false, 0)]
+    [InlineData("changeover.toml", true, 0)]
+    [InlineData("mixed-gas.toml", false, 0)]
+    [InlineData("mixed-gas.toml", true, 1)]
+    public void A_short_night_fails_only_when_asked(string demo, bool asked, int code)
+        => Assert.Equal(code, new Shell().Run(["run", Shell.Demo(demo), .. asked ? ["--fail-if-short"] : Array.Empty<string>()]));
 
     [Fact]
     public void A_dry_night_fails_when_asked()
-        => Assert.Equal(1, Shell.Ending(InventedRuns.HoldsThenDry).Run("run", Shell.AnyFile, "--fail-if-short"));
+        => Assert.Equal(1, new Shell().Run("run", Shell.ColdSnap, "--fail-if-short"));
 
     [Fact]
     public void Json_is_all_there_is_on_standard_output()
     {
-        Shell shell = new() { Parts = Shell.AlgebraicState with { ReadScenario = _ => new(InventedRuns.Scenario, [], ["an odd thing"]) } };
-        Assert.Equal(0, shell.Run("run", Shell.AnyFile, "--json"));
-        Assert.Equal(Shell.Document, shell.Out);
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("run", Shell.Demo("blanket-or-second.toml"), "--json"));
         using JsonDocument document = JsonDocument.Parse(shell.Out);
-        Assert.Contains("warning: an odd thing", shell.Error, StringComparison.Ordinal);
-        Assert.Contains("assumed: wind 2 m/s", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("warning: option 'shore blanket, no hookup'", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("assumed: coach: u of doors not given", shell.Error, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Nights_and_step_override_the_scenario()
     {
-        Scenario? run = null;
-        Assert.Equal(0, Shell.Keeping(s => run = s).Run("run", Shell.AnyFile, "--nights", "3", "--step", "7.5"));
-        Assert.Equal(3, run!.Nights);
-        Assert.Equal(7.5, run.Step_s);
+        Shell asWritten = new(), fine = new();
+        Assert.Equal(0, asWritten.Run("run", Shell.ColdSnap, "--json", "--nights", "1"));
+        Assert.Equal(0, fine.Run("run", Shell.ColdSnap, "--json", "--nights", "1", "--step", "7.5"));
+        using JsonDocument document = JsonDocument.Parse(fine.Out);
+        Assert.Equal(1, document.RootElement.GetProperty("nights").GetArrayLength());
+        Assert.NotEqual(asWritten.Out, fine.Out);
     }
 
     [Theory]
@@ -73,7 +78,7 @@ public class RunCommandTests
     public void A_wrong_value_names_what_is_accepted(string option, string value, string message)
     {
         Shell shell = new();
-        Assert.Equal(2, shell.Run("run", Shell.AnyFile, option, value));
+        Assert.Equal(2, shell.Run("run", Shell.ColdSnap, option, value));
         Assert.Equal($"coldsim: {message}\nSee 'coldsim run --help'.\n", shell.Error);
         Assert.Equal("", shell.Out);
     }
@@ -81,172 +86,101 @@ public class RunCommandTests
     [Fact]
     public void Problems_in_the_file_are_reported_one_a_line()
     {
-        Shell shell = new()
-        {
-            Parts = Shell.AlgebraicState with { ReadScenario = _ => new(null, ["a.toml:1:2: one", "a.toml:3:4: two"], []) },
-        };
-        Assert.Equal(2, shell.Run("run", Shell.AnyFile));
-        Assert.Equal("a.toml:1:2: one\na.toml:3:4: two\ncoldsim: 2 problems; nothing was run\n", shell.Error);
+        Shell shell = new() { Files = new HeldFiles { Texts = { [Wrong] = File.ReadAllText(Shell.ColdSnap) + "\n[cellar]\n\n[attic]\n" } } };
+        Assert.Equal(2, shell.Run("run", Wrong));
+        string[] lines = shell.Error.TrimEnd().Split('\n');
+        Assert.All(lines[..^1], l => Assert.StartsWith($"{Wrong}:", l, StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.Contains("[cellar]", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.Contains("[attic]", StringComparison.Ordinal));
+        Assert.Equal("coldsim: 2 problems; nothing was run", lines[^1]);
         Assert.Equal("", shell.Out);
     }
 
     [Fact]
     public void A_missing_file_is_named_with_its_nearest()
     {
-        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
-        try
-        {
-            File.WriteAllText(Path.Combine(folder, "trip.toml"), "");
-            Shell shell = new();
-            Assert.Equal(2, shell.Run("run", Path.Combine(folder, "tirp.toml")));
-            Assert.EndsWith($"did you mean '{Path.Combine(folder, "trip.toml")}'?\n", shell.Error, StringComparison.Ordinal);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        File.WriteAllText(In("trip.toml"), "");
+        Shell shell = new();
+        Assert.Equal(2, shell.Run("run", In("tirp.toml")));
+        Assert.EndsWith($"did you mean '{In("trip.toml")}'?\n", shell.Error, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void A_ledger_that_does_not_close_shows_nothing_of_the_run()
-    {
-        Shell shell = Shell.Ending(InventedRuns.HoldsThenShort with { Ledger = new(0, 2e-3, 0, 0, 0, 0, 0, 0) });
-        Assert.Equal(3, shell.Run("run", Shell.AnyFile));
-        Assert.Equal("", shell.Out);
-        Assert.Contains("internal error: the ledger does not close", shell.Error, StringComparison.Ordinal);
-        Assert.Contains("Energy closes to 2e-3", shell.Error, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_ledger_of_no_number_does_not_close()
-        => Assert.Equal(3, Shell.Ending(InventedRuns.HoldsThenShort with { Ledger = new(0, double.NaN, 0, 0, 0, 0, 0, 0) }).Run("run", Shell.AnyFile));
 
     [Fact]
     public void An_unexpected_exception_is_one_line()
     {
-        Shell shell = new() { Parts = Shell.AlgebraicState with { Run = (_, _) => throw new InvalidOperationException("two\nlines") } };
-        Assert.Equal(3, shell.Run("run", Shell.AnyFile));
+        Shell shell = new() { Terminal = true, Screen = (_, _, _) => throw new InvalidOperationException("two\nlines") };
+        Assert.Equal(3, shell.Run("view", Shell.ColdSnap));
         Assert.Equal("coldsim: internal error: two lines (InvalidOperationException)\n", shell.Error);
     }
 
-    [Fact]
-    public async Task An_interrupted_run_prints_nothing_and_leaves_no_file()
-    {
-        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
-        try
-        {
-            using CancellationTokenSource source = new();
-            Shell shell = new()
-            {
-                Parts = Shell.AlgebraicState with
-                {
-                    Run = (_, cancel) =>
-                    {
-                        source.Cancel();
-                        cancel.ThrowIfCancellationRequested();
-                        return InventedRuns.HoldsThenShort;
-                    },
-                },
-            };
-            Assert.Equal(130, await shell.RunAsync(["run", Shell.AnyFile, "--csv", Path.Combine(folder, "c.csv")], source.Token));
-            Assert.Equal("", shell.Out);
-            Assert.Equal("coldsim: interrupted\n", shell.Error);
-            Assert.Empty(Directory.GetFileSystemEntries(folder));
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-    }
-
-    [Fact]
-    public void Csv_writes_the_curves_beside_the_report()
-    {
-        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
-        try
-        {
-            string path = Path.Combine(folder, "c.csv");
-            Shell shell = new();
-            Assert.Equal(0, shell.Run("run", Shell.AnyFile, "--csv", path));
-            Assert.Equal("time,invented\n", File.ReadAllText(path));
-            Assert.Equal($"curves written to {path}\n", shell.Error);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-    }
-
-    [Fact]
-    public void Csv_that_fails_half_way_leaves_what_was_there()
-    {
-        string folder = Directory.CreateTempSubdirectory("coldsim-").FullName;
-        try
-        {
-            string path = Path.Combine(folder, "c.csv");
-            File.WriteAllText(path, "before");
-            Shell shell = new()
-            {
-                Parts = Shell.AlgebraicState with
-                {
-                    WriteCsv = (_, writer) =>
-                    {
-                        writer.Write("half");
-                        throw new IOException("disk full");
-                    },
-                },
-            };
-            Assert.Equal(2, shell.Run("run", Shell.AnyFile, "--csv", path));
-            Assert.Equal("coldsim: disk full\n", shell.Error);
-            Assert.Equal("before", File.ReadAllText(path));
-            Assert.Single(Directory.GetFileSystemEntries(folder));
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-    }
-
-    [Fact]
-    public void Csv_never_overwrites_the_scenario()
+    [Theory]
+    [InlineData("run")]
+    [InlineData("trip")]
+    [InlineData("compare", "--sizes", "20 lb")]
+    [InlineData("explain")]
+    [InlineData("freeze")]
+    [InlineData("limits", "--fills", "50")]
+    public async Task An_interrupted_command_prints_nothing_and_leaves_no_file(string command, params string[] words)
     {
         Shell shell = new();
-        Assert.Equal(2, shell.Run("run", Shell.AnyFile, "--csv", Shell.AnyFile));
+        string[] csv = command is "explain" or "freeze" ? [] : ["--csv", In("c.csv")];
+        Assert.Equal(130, await shell.InterruptedAsync([command, Shell.ColdSnap, .. words, .. csv]));
+        Assert.Equal("", shell.Out);
+        Assert.EndsWith("coldsim: interrupted\n", shell.Error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFileSystemEntries(_folder));
+    }
+
+    [Theory]
+    [InlineData("curves", "time,", "run")]
+    [InlineData("nights", "night from,", "trip")]
+    [InlineData("table", "rank,", "compare", "--sizes", "20 lb")]
+    [InlineData("limits", "set-up,", "limits", "--fills", "50")]
+    public void Csv_is_written_whole_beside_the_report_and_never_over_the_scenario(string what, string heading, string command, params string[] words)
+    {
+        Shell shell = new();
+        Assert.Equal(0, shell.Run([command, Shell.ColdSnap, .. words, "--csv", In("c.csv")]));
+        string written = File.ReadAllText(In("c.csv"));
+        Assert.StartsWith(heading, written, StringComparison.Ordinal);
+        Assert.DoesNotContain('\r', written);
+        Assert.Equal($"{what} written to {In("c.csv")}\n", shell.Error);
+        Assert.NotEqual("", shell.Out);
+        Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", Shell.ColdSnap]));
         Assert.Contains("would overwrite the scenario", shell.Error, StringComparison.Ordinal);
-        Assert.Equal(2, shell.Run("run", Shell.AnyFile, "--csv", "/no/such/folder/c.csv"));
+        Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", "/no/such/folder/c.csv"]));
         Assert.Contains("there is no folder '/no/such/folder'", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("run")]
+    [InlineData("compare", "--sizes", "20 lb")]
+    public void Csv_that_fails_half_way_leaves_what_was_there(string command, params string[] words)
+    {
+        File.WriteAllText(In("c.csv"), "before");
+        Shell shell = new() { Files = new FullDisk(100) };
+        Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", In("c.csv")]));
+        Assert.Equal("coldsim: disk full\n", shell.Error);
+        Assert.Equal("before", File.ReadAllText(In("c.csv")));
+        Assert.Single(Directory.GetFileSystemEntries(_folder));
     }
 
     [Fact]
     public void Titles_are_bold_on_a_terminal()
     {
         Shell shell = new() { Terminal = true };
-        Assert.Equal(0, shell.Run("run", Shell.AnyFile));
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap));
         Assert.Contains("\e[1mNight by night\e[0m", shell.Out, StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task A_run_of_over_a_second_gives_a_sign_of_life_on_a_terminal_and_wipes_it()
+    public void A_sign_of_life_is_for_terminals_only()
     {
-        Shell shell = new() { Terminal = true };
-        shell.Parts = Shell.AlgebraicState with
-        {
-            Run = (_, _) =>
-            {
-                SpinWait.SpinUntil(() => shell.HasComplained, TimeSpan.FromSeconds(30));
-                return InventedRuns.HoldsThenShort;
-            },
-        };
-        Assert.Equal(0, await shell.RunAsync(["run", Shell.AnyFile], CancellationToken.None));
-        Assert.StartsWith("\rrunning for 1 s", shell.Error, StringComparison.Ordinal);
-        Assert.EndsWith("\r                   \r", shell.Error, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_run_of_under_a_second_gives_no_sign_of_life()
-    {
-        Shell shell = new() { Terminal = true };
-        Assert.Equal(0, shell.Run("run", Shell.AnyFile));
+        Shell shell = new() { Clock = new HastyClock() };
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap));
         Assert.Equal("", shell.Error);
+        shell.Terminal = true;
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap));
+        Assert.StartsWith("\rrunning for 1 s", shell.Error, StringComparison.Ordinal);
+        Assert.EndsWith("\r", shell.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("running for", shell.Out, StringComparison.Ordinal);
     }
 }

@@ -1,116 +1,161 @@
 using System.Text;
 using ColdSim.App.Commands;
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
-using ColdSim.Files;
-using ColdSim.Physics.Propane;
-using ColdSim.Planning;
-using ColdSim.Planning.Nights;
-using ColdSim.Tests.App.Text;
-using ColdSim.Tests.Planning.Compare;
-using ColdSim.Tests.Planning.Ensemble;
-using ColdSim.Tests.Planning.Limits;
+using ColdSim.Tests.Files;
 
 namespace ColdSim.Tests.App.Commands;
 
-/// <summary>Runs command lines in this process, with captured output and stand-ins for the rest of the program.</summary>
+/// <summary>Runs command lines of the real program in this process, on a host of its own: captured output, files, clock and screen that a test may choose.</summary>
 internal sealed class Shell
 {
     private StringWriter? _error;
 
-    public const string Document = "{\"invented\":true}\n";
 
-    /// <summary>A file that exists, because the commands look before they read.</summary>
-    public static string AnyFile { get; } = typeof(Shell).Assembly.Location;
+    /// <summary>The demo: three nights, of which the second runs short and the third dry.</summary>
+    public static string ColdSnap { get; } = Demo("cold-snap.toml");
 
-    public Parts Parts { get; set; } = AlgebraicState;
+    public IFiles Files { get; set; } = new DiskFiles();
 
     public TimeProvider Clock { get; set; } = TimeProvider.System;
 
     public bool Terminal { get; set; }
 
+    public Func<Opening, UnitStyle, bool, int> Screen { get; set; } = (_, _, _) => 0;
+
+    /// <summary>Done whenever a sign of life is put on standard error.</summary>
+    public Action WhileWaiting { get; set; } = () => { };
+
     public string Out { get; private set; } = "";
 
     public string Error { get; private set; } = "";
 
-    /// <summary>Whether a run that is still going has put something on standard error.</summary>
-    public bool HasComplained => _error?.GetStringBuilder().Length > 0;
+    /// <summary>What a run that is still going has put on standard error.</summary>
+    public string ErrorSoFar => _error?.ToString() ?? "";
 
-    public static Parts AlgebraicState { get; } = new()
-    {
-        ReadScenario = _ => new(InventedRuns.Scenario, [], []),
-        ReadDemo = () => new(InventedRuns.Scenario with { Title = "Demo" }, [], []),
-        ReadWeather = (_, _, _) => throw new NotSupportedException(),
-        Run = (scenario, _) => InventedRuns.Report([InventedRuns.Holds], [], scenario),
-        Compare = (_, _, _, _) => HandRows.Several,
-        RunTrip = (scenario, finished, cancel) => ColdSim.Planning.Trips.TripRun.Of(scenario, finished, cancel: cancel),
-        WriteTripJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
-        WriteTripCsv = (_, writer) => writer.WriteLine("night,invented"),
-        Chance = (_, _, _, _, _) => HandChances.Report,
-        WriteChanceJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
-        WriteCompareJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
-        WriteCompareCsv = (_, writer) => writer.WriteLine("rank,invented"),
-        Limits = (_, _, _, _, _) => HandLimits.Chart,
-        WriteLimitsJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
-        WriteLimitsCsv = (_, writer) => writer.WriteLine("limits,invented"),
-        Freeze = ColdSim.Planning.Freezing.FreezeOutlook.Of,
-        WriteFreezeJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
-        Explain = (scenario, at, _, _) => ColdSim.Planning.Explain.Explanation.Of(scenario, at),
-        WriteExplainJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
-        WriteJson = (_, stream) => stream.Write(Encoding.UTF8.GetBytes(Document)),
-        WriteCsv = (_, writer) => writer.WriteLine("time,invented"),
-        WriteFile = AtomicFile.Write,
-        WriteStarter = path =>
-        {
-            File.WriteAllText(path, "# invented starter\n");
-            return "beside.csv";
-        },
-        FindCylinder = name => name is "20 lb" or "20lb" ? InventedRuns.Rig.Cylinders[0] : null,
-        CylinderNames = () => ["20 lb"],
-        Propane = t_K => new(
-            PropaneSaturation.Pressure_Pa(t_K), PropaneSaturation.LiquidDensity_kg_m3(t_K),
-            PropaneSaturation.VapourDensity_kg_m3(t_K), PropaneSaturation.LatentHeat_J_kg(t_K)),
-        Show = (_, _, _) => 0,
-        Cautions = () => ["An invented caution."],
-    };
+    public static string Demo(string file) => Path.Combine(DocPage.Scenarios, file);
 
     public int Run(params string[] words) => RunAsync(words, CancellationToken.None).GetAwaiter().GetResult();
 
     public async Task<int> RunAsync(string[] words, CancellationToken cancel)
     {
         using MemoryStream output = new();
-        using StringWriter error = new() { NewLine = "\n" };
+        using ErrorWriter error = new(() => WhileWaiting());
         _error = error;
         int code;
-        using (Host host = new(output, error, Parts)
-        {
-            Clock = Clock,
-            OutIsTerminal = Terminal,
-            ErrorIsTerminal = Terminal,
-            CanShow = Terminal,
-            Color = Terminal,
-        })
-        {
-            code = await CommandLine.RunAsync(words, host, cancel);
-        }
-
+        using (Host host = On(output, error))
+            code = await Dispatcher.RunAsync(words, host, cancel);
         Out = Encoding.UTF8.GetString(output.ToArray());
         Error = error.ToString();
         return code;
     }
 
-    /// <summary>A shell whose runs end in this report, whatever is asked.</summary>
-    public static Shell Ending(RunReport report) => new() { Parts = AlgebraicState with { Run = (_, _) => report } };
-
-    /// <summary>A shell that keeps the scenario it was asked to run.</summary>
-    public static Shell Keeping(Action<Scenario> keep) => new()
+    /// <summary>Runs one command's work by itself.</summary>
+    public async Task<int> RunAsync<T>(CommandWork<T> work, bool json, CancellationToken cancel)
+        where T : class
     {
-        Parts = AlgebraicState with
+        using MemoryStream output = new();
+        using ErrorWriter error = new(() => WhileWaiting());
+        try
         {
-            Run = (scenario, _) =>
-            {
-                keep(scenario);
-                return InventedRuns.Report([InventedRuns.Holds], [], scenario);
-            },
-        },
+            using Host host = On(output, error);
+            return await CommandRunner.RunAsync(work, host, UnitStyle.Us, json, cancel);
+        }
+        finally
+        {
+            Out = Encoding.UTF8.GetString(output.ToArray());
+            Error = error.ToString();
+        }
+    }
+
+    /// <summary>Interrupts the program at its first sign of life, which the clock of this shell gives at once.</summary>
+    public async Task<int> InterruptedAsync(params string[] words)
+    {
+        using CancellationTokenSource source = new();
+        (Terminal, Clock, WhileWaiting) = (true, new HastyClock(), source.Cancel);
+        return await RunAsync(words, source.Token);
+    }
+
+    /// <summary>Sections as a command prints them.</summary>
+    public static string Printed(IReadOnlyList<TextSection> sections)
+    {
+        using StringWriter text = new() { NewLine = "\n" };
+        RunText.Write(text, sections, bold: false);
+        return text.ToString();
+    }
+
+    private Host On(Stream output, TextWriter error) => new(output, error)
+    {
+        Files = Files,
+        Clock = Clock,
+        OutIsTerminal = Terminal,
+        ErrorIsTerminal = Terminal,
+        Screen = Terminal ? Screen : null,
+        Color = Terminal,
     };
+
+    private sealed class ErrorWriter : StringWriter
+    {
+        private readonly Action _whileWaiting;
+
+        public ErrorWriter(Action whileWaiting) => (_whileWaiting, CoreNewLine) = (whileWaiting, ['\n']);
+
+        public override void Flush() => _whileWaiting();
+    }
+}
+
+/// <summary>A clock on which the first second is over at once.</summary>
+internal sealed class HastyClock : TimeProvider
+{
+    private int _timers;
+
+    public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
+    {
+        if (Interlocked.Increment(ref _timers) > 1)
+            return base.CreateTimer(callback, state, dueTime, period);
+        callback(state);
+        return base.CreateTimer(_ => { }, null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+    }
+}
+
+/// <summary>Files that are only held, before those of the disk.</summary>
+internal sealed class HeldFiles : IFiles
+{
+    private readonly DiskFiles _disk = new();
+
+    /// <summary>Text of each by its path.</summary>
+    public Dictionary<string, string> Texts { get; } = [];
+
+    public bool Exists(string path) => Texts.ContainsKey(path) || _disk.Exists(path);
+
+    public bool FolderExists(string path) => _disk.FolderExists(path);
+
+    public IEnumerable<string> In(string folder) => _disk.In(folder);
+
+    public Stream Open(string path) => Texts.TryGetValue(path, out string? text) ? new MemoryStream(Encoding.UTF8.GetBytes(text)) : _disk.Open(path);
+
+    public void Write(string path, Action<Stream> write) => _disk.Write(path, write);
+}
+
+/// <summary>A disk that is full after some bytes.</summary>
+internal sealed class FullDisk(int bytes) : IFiles
+{
+    private readonly DiskFiles _disk = new();
+
+    public bool Exists(string path) => _disk.Exists(path);
+
+    public bool FolderExists(string path) => _disk.FolderExists(path);
+
+    public IEnumerable<string> In(string folder) => _disk.In(folder);
+
+    public Stream Open(string path) => _disk.Open(path);
+
+    public void Write(string path, Action<Stream> write) => _disk.Write(path, stream =>
+    {
+        using MemoryStream all = new();
+        write(all);
+        stream.Write(all.GetBuffer(), 0, Math.Min(bytes, (int)all.Length));
+        if (all.Length > bytes)
+            throw new IOException("disk full");
+    });
 }

@@ -1,3 +1,6 @@
+using System.CommandLine;
+using System.Text.Json;
+using ColdSim.App.Commands;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Quick;
@@ -7,21 +10,24 @@ namespace ColdSim.Tests.App.Commands;
 
 public class TonightCommandTests
 {
+    // 42 % of 47.6 lb of water.
+    private const double Full_kg = 0.42 * 47.6 * 0.45359237;
+
     private static readonly string[] Least = ["tonight", "--low", "-8 °F", "--cylinder", "20 lb", "--left", "1/3", "--furnace", "25000 BTU/h"];
 
     [Fact]
     public void Tonight_answers_without_a_file()
     {
-        Scenario? run = null;
-        Shell shell = Shell.Keeping(s => run = s);
-        shell.Clock = new FixedClock(new(2027, 1, 14, 17, 30, 0, TimeSpan.FromHours(-7)));
+        DateTimeOffset now = new(2027, 1, 14, 17, 30, 0, TimeSpan.FromHours(-7));
+        Scenario run = Asked(now, Least);
+        Shell shell = new() { Clock = new FixedClock(now) };
         Assert.Equal(0, shell.Run(Least));
-        Assert.Equal(new DateTimeOffset(2027, 1, 14, 18, 0, 0, TimeSpan.FromHours(-7)), run!.Start);
+        Assert.Equal(new DateTimeOffset(2027, 1, 14, 18, 0, 0, TimeSpan.FromHours(-7)), run.Start);
         Assert.Equal(1, run.Nights);
-        Assert.Equal(9.07 / 3, run.Rig.Cylinders[0].Contents_kg, 1e-9);
+        Assert.Equal(Full_kg / 3, run.Rig.Cylinders[0].Contents_kg, 1e-9);
         Assert.Equal(25_000 * 0.29307107017222, run.Rig.Furnace!.Input_W, 1e-6);
         Assert.Equal(20 * 24 * 0.3048, run.Rig.Coach!.HeatLoss.Sum(i => i.Conductance_W_K), 1e-9);
-        Assert.Contains("Thursday night, 14 to 15 January, holds", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("Thursday night, 14 to 15 January, runs short", shell.Out, StringComparison.Ordinal);
         Assert.Contains("- afternoon high 18 °F (10 °C) above the low", shell.Out, StringComparison.Ordinal);
         Assert.Contains("within 30 % either way", shell.Out, StringComparison.Ordinal);
     }
@@ -29,13 +35,16 @@ public class TonightCommandTests
     [Fact]
     public void Tonight_accepts_every_option()
     {
-        Scenario? run = null;
-        Shell shell = Shell.Keeping(s => run = s);
-        shell.Clock = new FixedClock(new(2027, 1, 14, 23, 30, 0, TimeSpan.Zero));
-        Assert.Equal(0, shell.Run([
+        DateTimeOffset now = new(2027, 1, 14, 23, 30, 0, TimeSpan.Zero);
+        string[] words =
+        [
             .. Least, "--length", "7 m", "--grade", "leaky", "--inside", "15 °C", "--high", "-2 °C", "--wind", "5 mph",
-            "--wind-shelter", "0.8", "--elevation", "5,200 ft", "--start", "0:30"]));
-        Assert.Equal(new DateTimeOffset(2027, 1, 15, 0, 30, 0, TimeSpan.Zero), run!.Start);
+            "--wind-shelter", "0.8", "--elevation", "5,200 ft", "--start", "0:30",
+        ];
+        Scenario run = Asked(now, words);
+        Shell shell = new() { Clock = new FixedClock(now) };
+        Assert.Equal(0, shell.Run(words));
+        Assert.Equal(new DateTimeOffset(2027, 1, 15, 0, 30, 0, TimeSpan.Zero), run.Start);
         Assert.Equal(26 * 7, run.Rig.Coach!.HeatLoss[0].Conductance_W_K, 1e-9);
         Assert.Equal(7 * 2.4 * 80_000, run.Rig.Coach.FurnishingsCapacity_J_K, 1e-6);
         Assert.Equal(288.15, run.Rig.Thermostat!.NightSetPoint_K, 1e-9);
@@ -52,11 +61,7 @@ public class TonightCommandTests
     [InlineData(5, "2027-01-13")]
     public void Tonight_is_the_night_going_on_until_six(int hour, string evening)
     {
-        Scenario? run = null;
-        Shell shell = Shell.Keeping(s => run = s);
-        shell.Clock = new FixedClock(new(2027, 1, 14, hour, 0, 0, TimeSpan.Zero));
-        Assert.Equal(0, shell.Run(Least));
-        Assert.Equal(evening, run!.Start.ToString("yyyy-MM-dd", null));
+        Assert.Equal(evening, Asked(new(2027, 1, 14, hour, 0, 0, TimeSpan.Zero), Least).Start.ToString("yyyy-MM-dd", null));
     }
 
     [Fact]
@@ -64,11 +69,8 @@ public class TonightCommandTests
     {
         foreach (int month in (int[])[1, 4, 7])
         {
-            Scenario? run = null;
-            Shell shell = Shell.Keeping(s => run = s);
-            shell.Clock = new FixedClock(new(2027, month, 14, 20, 0, 0, TimeSpan.FromHours(2)));
-            Assert.Equal(0, shell.Run(Least));
-            Assert.Equal(TimeSpan.FromHours(-6), run!.Weather.First - run.Start);
+            Scenario run = Asked(new(2027, month, 14, 20, 0, 0, TimeSpan.FromHours(2)), Least);
+            Assert.Equal(TimeSpan.FromHours(-6), run.Weather.First - run.Start);
             Assert.Equal(TimeSpan.FromHours(19), run.Weather.Last - run.Start);
         }
     }
@@ -80,7 +82,7 @@ public class TonightCommandTests
         Assert.Equal(2, shell.Run(
             "tonight", "--low", "5", "--cylinder", "21 lb", "--left", "2", "--furnace", "900 kW", "--start", "25:00", "--elevation", "9 miles"));
         Assert.Contains("coldsim: --low: '5' has no unit", shell.Error, StringComparison.Ordinal);
-        Assert.Contains("coldsim: --cylinder: '21 lb' is not a common size; there are 20 lb", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("coldsim: --cylinder: '21 lb' is not a common size; there are 5 lb, 10 lb, 20 lb", shell.Error, StringComparison.Ordinal);
         Assert.Contains("coldsim: --furnace: '900 kW' must be 0.5 to 60 kW", shell.Error, StringComparison.Ordinal);
         Assert.Contains("coldsim: --start: '25:00' is not a clock time such as 18:00", shell.Error, StringComparison.Ordinal);
         Assert.Contains("coldsim: --elevation:", shell.Error, StringComparison.Ordinal);
@@ -101,14 +103,13 @@ public class TonightCommandTests
     }
 
     [Theory]
-    [InlineData("full", 9.07)]
-    [InlineData("40 %", 9.07 * 0.4)]
+    [InlineData("full", Full_kg)]
+    [InlineData("40 %", Full_kg * 0.4)]
     [InlineData("7 lb", 7 * 0.45359237)]
     public void What_is_left_is_a_part_or_a_mass(string left, double kg)
     {
-        Scenario? run = null;
-        Assert.Equal(0, Shell.Keeping(s => run = s).Run("tonight", "--low", "-8F", "--cylinder", "20lb", "--left", left, "--furnace", "7 kW"));
-        Assert.Equal(kg, run!.Rig.Cylinders[0].Contents_kg, 1e-9);
+        Scenario run = Asked(new(2027, 1, 14, 18, 0, 0, TimeSpan.Zero), "tonight", "--low", "-8F", "--cylinder", "20lb", "--left", left, "--furnace", "7 kW");
+        Assert.Equal(kg, run.Rig.Cylinders[0].Contents_kg, 1e-9);
     }
 
     [Fact]
@@ -135,7 +136,7 @@ public class TonightCommandTests
     {
         Shell shell = new();
         Assert.Equal(0, shell.Run([.. Least, "--json"]));
-        Assert.Equal(Shell.Document, shell.Out);
+        using JsonDocument document = JsonDocument.Parse(shell.Out);
         Assert.Contains("assumed: ordinary coach", shell.Error, StringComparison.Ordinal);
     }
 
@@ -157,6 +158,15 @@ public class TonightCommandTests
         Assert.Equal(noon.AddHours(25), rows[^1].Time);
         Assert.Equal(250, rows.Min(r => r.Air_K), 1e-9);
         Assert.Equal(260, rows.Max(r => r.Air_K), 1e-9);
+    }
+
+    /// <summary>The scenario that the words ask to be run.</summary>
+    private static Scenario Asked(DateTimeOffset now, params string[] words)
+    {
+        TonightOptions options = new();
+        Command command = new("tonight");
+        options.AddTo(command);
+        return QuickScenario.Of(new TonightInput(command.Parse(words[1..]), options).Question(new FixedClock(now)));
     }
 
     private sealed class FixedClock(DateTimeOffset now) : TimeProvider

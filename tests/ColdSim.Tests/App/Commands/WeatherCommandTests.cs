@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ColdSim.App;
 using ColdSim.App.Commands;
 using ColdSim.Files.Weather;
 using ColdSim.Tests.Files;
@@ -24,7 +23,7 @@ public sealed class WeatherCommandTests : IDisposable
 
     private static Shell Run(int code, bool terminal, params string[] words)
     {
-        Shell shell = new() { Parts = Joined.Parts(), Terminal = terminal };
+        Shell shell = new() { Terminal = terminal };
         int ended = shell.Run(["weather", .. words]);
         Assert.True(code == ended, shell.Error);
         return shell;
@@ -150,15 +149,7 @@ public sealed class WeatherCommandTests : IDisposable
     public void A_file_that_changes_between_its_two_readings_is_not_written()
     {
         string file = Write("a.epw", Samples.Epw), csv = Path.Combine(_folder, "b.csv");
-        int reading = 0;
-        Parts joined = Joined.Parts();
-        Shell shell = new()
-        {
-            Parts = joined with
-            {
-                ReadWeather = (path, request, sink) => joined.ReadWeather(path, reading++ == 0 ? request : request with { From = WindowEdge.Read("1990-01-31T12:00", endOfDay: false) }, sink),
-            },
-        };
+        Shell shell = new() { Files = new ChangingFile(file, Samples.EpwOf([(2031, 1, 30)])) };
         Assert.Equal(2, shell.Run("weather", file, "--out", csv));
         Assert.Contains("is not what it was when it was read first", shell.Error, StringComparison.Ordinal);
         Assert.False(File.Exists(csv));
@@ -170,5 +161,22 @@ public sealed class WeatherCommandTests : IDisposable
         Assert.StartsWith("coldsim: there is no file", Run(2, Path.Combine(_folder, "none.epw")).Error, StringComparison.Ordinal);
         string epw = Write("a.epw", Samples.Epw);
         Assert.StartsWith("coldsim: --out would overwrite the file it reads, '", Run(2, epw, "--out", epw).Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>A file that holds something else when it is opened again.</summary>
+    private sealed class ChangingFile(string changing, string then) : IFiles
+    {
+        private readonly DiskFiles _disk = new();
+        private int _opened;
+
+        public bool Exists(string path) => _disk.Exists(path);
+
+        public bool FolderExists(string path) => _disk.FolderExists(path);
+
+        public IEnumerable<string> In(string folder) => _disk.In(folder);
+
+        public Stream Open(string path) => path == changing && _opened++ > 0 ? new MemoryStream(System.Text.Encoding.UTF8.GetBytes(then)) : _disk.Open(path);
+
+        public void Write(string path, Action<Stream> write) => _disk.Write(path, write);
     }
 }

@@ -23,7 +23,7 @@ public sealed class WeatherStreamTests
     private const long Slack = 3_000_000;
 
     private static readonly WeatherQuestion Question = new(
-        "generated", new WeatherRequest(), 273.15, NightWish.Read("worst"), new PlaceShift { StationElevation_m = 100, HollowDrop_K = 2, HollowCalm_m_s = 4 }, 500, 40, -105);
+        "generated", new WeatherRequest(), 273.15, NightChoice.Read("worst"), new PlaceShift { StationElevation_m = 100, HollowDrop_K = 2, HollowCalm_m_s = 4 }, 500, 40, -105);
 
     [Fact]
     public void What_is_held_while_a_record_is_looked_into_does_not_grow_with_its_rows()
@@ -65,7 +65,7 @@ public sealed class WeatherStreamTests
 
         void Read(Stream stream)
         {
-            YearsRoute route = new(days, CancellationToken.None);
+            YearRows route = new(days, CancellationToken.None);
             Assert.Empty(WeatherFile.Read(stream, "generated", new() { Bridge = TimeSpan.FromDays(31) }, route).Rows);
             RecordYears years = route.Finish();
             Assert.InRange(years.Years.Count, 1, 4);
@@ -80,7 +80,7 @@ public sealed class WeatherStreamTests
         WeatherResult whole = WeatherFile.Read(held, "generated", new());
         Assert.Equal(30_000, whole.Rows.Count);
         List<WeatherRow> rows = [];
-        WeatherRoute route = new(Question with { Shift = new(), Elevation_m = null }, rows.Add, CancellationToken.None);
+        PlacedRows route = new(Question with { Shift = new(), Elevation_m = null }, rows.Add, CancellationToken.None);
         WeatherResult result = WeatherFile.Read(streamed, "generated", new(), route);
         Assert.Empty(route.Finish());
         Assert.Equal(whole.Rows, rows);
@@ -106,7 +106,7 @@ public sealed class WeatherStreamTests
     private static void Looked(Stream stream)
     {
         WeatherLook look = new(Question.Below_K, nights: true);
-        WeatherRoute? route = null;
+        PlacedRows? route = null;
         route = new(Question, row => look.Take(row, route!.Clock), CancellationToken.None);
         Assert.Empty(WeatherFile.Read(stream, "generated", Question.Request, route).Problems);
         Assert.NotEmpty(route.Finish());
@@ -120,7 +120,7 @@ public sealed class WeatherStreamTests
         all.Add(new WeatherRow(default, 260, 1, 255, 100));
         using StreamWriter nowhere = new(Stream.Null, Encoding.UTF8);
         using WeatherCsvWriter csv = new(nowhere, all);
-        WeatherRoute route = new(Question, row => csv.Add(row), CancellationToken.None);
+        PlacedRows route = new(Question, row => csv.Add(row), CancellationToken.None);
         Assert.Empty(WeatherFile.Read(stream, "generated", Question.Request, route).Problems);
         route.Finish();
     }

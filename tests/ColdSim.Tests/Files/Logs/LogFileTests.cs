@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using ColdSim.App;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
@@ -116,7 +115,7 @@ public sealed class LogFileTests : IDisposable
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
-    private static CylinderSpecification Twenty => Joined.Parts().FindCylinder("20 lb")!;
+    private static CylinderSpecification Twenty => StandardSize.Find("20 lb")!.Full();
 
     private CylinderSpecification Cylinder() => ScenarioReader.Read(Scenario).Scenario!.Rig.Cylinders[0];
 

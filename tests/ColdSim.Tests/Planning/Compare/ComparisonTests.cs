@@ -108,7 +108,7 @@ public class ComparisonTests
         });
     }
 
-    private static CylinderSpecification Full(string name) => ColdSim.App.Joined.Parts().FindCylinder(name)!;
+    private static CylinderSpecification Full(string name) => StandardSize.Find(name)!.Full();
 
     private sealed class Telling : IProgress<int>
     {

@@ -1,5 +1,5 @@
-using ColdSim.App;
 using ColdSim.Files.Logs;
+using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Forecasts;
@@ -16,7 +16,7 @@ public class LogPredictionTests
 {
     private static string Path(string name) => System.IO.Path.Combine(DocPage.Scenarios, name);
 
-    private static Scenario Three => Joined.Parts().ReadScenario(Path("three-days.toml")).Scenario!;
+    private static Scenario Three => ScenarioReader.Read(Path("three-days.toml")).Scenario!;
 
     private static UseLog LogOf(Scenario scenario, params LogReading[] readings) => UseLog.Of(readings, [.. scenario.Rig.Cylinders.Select(GaugedCylinder.Of)]);
 
@@ -71,7 +71,7 @@ public class LogPredictionTests
     [Fact]
     public void Cylinders_are_told_apart()
     {
-        Scenario scenario = Joined.Parts().ReadScenario(Path("changeover.toml")).Scenario!;
+        Scenario scenario = ScenarioReader.Read(Path("changeover.toml")).Scenario!;
         Assert.Equal(2, scenario.Rig.Cylinders.Count);
         DateTimeOffset t = scenario.Start;
         UseLog use = LogOf(
@@ -113,7 +113,7 @@ public class LogPredictionTests
     [Fact]
     public void A_cylinder_has_a_name_in_the_log()
     {
-        Scenario scenario = Joined.Parts().ReadScenario(Path("changeover.toml")).Scenario!;
+        Scenario scenario = ScenarioReader.Read(Path("changeover.toml")).Scenario!;
         Assert.All(Enumerable.Range(0, 2), i => Assert.Equal(i, LogCylinders.PlaceOf(scenario.Rig, LogCylinders.NameOf(scenario.Rig, i).ToUpperInvariant())));
         Assert.Null(LogCylinders.PlaceOf(scenario.Rig, "nothing of the kind"));
         CylinderSpecification one = Three.Rig.Cylinders[0];

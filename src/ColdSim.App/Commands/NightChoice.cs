@@ -6,19 +6,19 @@ namespace ColdSim.App.Commands;
 /// <summary>Which night is asked for: <c>worst</c>, <c>p99</c> or <c>1-in-10</c>.</summary>
 /// <param name="Percent">Of nights that are warmer.</param>
 /// <param name="Years">Of which it is the worst.</param>
-internal sealed record NightWish(double? Percent, int? Years)
+internal sealed record NightChoice(double? Percent, int? Years)
 {
     public const string Accepted = "worst, p99 (from p50 to p99.99) or 1-in-10 (from 1-in-2 to 1-in-100)";
 
-    public static NightWish? Read(string text)
+    public static NightChoice? Read(string text)
     {
         text = text.Trim().ToLowerInvariant();
         if (text == "worst")
-            return new NightWish(null, null);
+            return new NightChoice(null, null);
         if (text.StartsWith('p') && double.TryParse(text.AsSpan(1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent) && percent is >= 50 and <= 99.99)
-            return new NightWish(percent, null);
+            return new NightChoice(percent, null);
         return text.StartsWith("1-in-", StringComparison.Ordinal) && int.TryParse(text.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out int years) && years is >= 2 and <= 100
-            ? new NightWish(null, years) : null;
+            ? new NightChoice(null, years) : null;
     }
 
     /// <summary>The night of a record.</summary>

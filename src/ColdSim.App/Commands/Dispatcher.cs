@@ -3,8 +3,8 @@ using System.CommandLine.Invocation;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Runs one command line from words to exit code; whatever goes wrong becomes a line, not a trace.</summary>
-internal static class CommandLine
+/// <summary>The dispatcher: runs one command line from words to exit code; whatever goes wrong becomes a line, not a trace.</summary>
+internal static class Dispatcher
 {
     private static readonly TimeSpan GraceAfterInterrupt = TimeSpan.FromMilliseconds(800);
 
@@ -47,7 +47,7 @@ internal static class CommandLine
         ParseResult parsed = root.Parse(words, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         bool lost = parsed.Action is HelpWithExamples && parsed.UnmatchedTokens.Count > 0;
         if (lost || parsed.Action is ParseErrorAction || UsageFault.SwallowedOption(parsed) is not null)
-            throw CommandFault.Input(UsageFault.Lines(parsed));
+            throw CommandFault.Input(UsageFault.Lines(parsed, host.Files));
         return await parsed.InvokeAsync(
             new InvocationConfiguration
             {

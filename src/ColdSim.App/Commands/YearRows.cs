@@ -7,7 +7,7 @@ namespace ColdSim.App.Commands;
 /// <summary>The rows of one reading of a record on their way to its years.</summary>
 /// <param name="days">What is run in every year.</param>
 /// <param name="cancel">Ends the reading.</param>
-internal sealed class YearsRoute(RecordDays days, CancellationToken cancel) : IRowSink
+internal sealed class YearRows(RecordDays days, CancellationToken cancel) : IRowSink
 {
     private const int Often = 1024;
 

@@ -8,7 +8,7 @@ namespace ColdSim.App.Commands;
 /// <param name="question">What is asked.</param>
 /// <param name="next">Takes them.</param>
 /// <param name="cancel">Ends the reading.</param>
-internal sealed class WeatherRoute(WeatherQuestion question, Action<WeatherRow> next, CancellationToken cancel) : IRowSink
+internal sealed class PlacedRows(WeatherQuestion question, Action<WeatherRow> next, CancellationToken cancel) : IRowSink
 {
     private const int Often = 1024;
 

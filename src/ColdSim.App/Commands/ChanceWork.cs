@@ -1,0 +1,120 @@
+using System.CommandLine;
+using ColdSim.App.Text;
+using ColdSim.Files.Results;
+using ColdSim.Files.Scenarios;
+using ColdSim.Files.Weather;
+using ColdSim.Planning;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Ensemble;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>The chance that <c>run</c> tells instead of one run, where its options ask for many.</summary>
+internal sealed class ChanceWork
+{
+    private const int UsualSeed = 1;
+
+    // A record of years has holes; the years with one in these days are left out, the others need not suffer for them.
+    private static readonly TimeSpan AnyGap = TimeSpan.FromDays(31);
+
+    public Option<double?> Members { get; } = CommonOptions.Number(
+        "--members", "N", "Run it N times with what may be off, and tell the chance of holding.", 1, ChanceRun.MostMembers, whole: true);
+
+    public Option<double?> Seed { get; } = CommonOptions.Number(
+        "--seed", "S", "Start of the random numbers of --members; the same gives the same.", 0, int.MaxValue, whole: true);
+
+    public Option<string?> Years { get; } = new("--years")
+    {
+        HelpName = "RECORD",
+        Description = "Run the same days of every year in this weather record instead, and tell the chance of holding.",
+    };
+
+    /// <summary>Whether they are given.</summary>
+    /// <exception cref="CommandFault">They do not go together.</exception>
+    public bool IsAsked(ParseResult parsed)
+    {
+        bool members = parsed.GetValue(Members) is not null, years = parsed.GetValue(Years) is not null;
+        if (members && years)
+            throw CommandFault.Input("coldsim: --members and --years do not go together: the members are errors or years", "See 'coldsim run --help'.");
+        if (parsed.GetValue(Seed) is not null && !members)
+            throw CommandFault.Input("coldsim: --seed goes with --members", "See 'coldsim run --help'.");
+        return members || years;
+    }
+
+    /// <summary>The work of a scenario's chance.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="read">The scenario's file.</param>
+    /// <param name="scenario">Its scenario, perhaps moved to the log's latest reading.</param>
+    /// <param name="latest">That reading, or null.</param>
+    /// <param name="failIfShort">Whether a chance below the one that the scenario asks for is a failure.</param>
+    /// <param name="host">Where the command runs.</param>
+    public CommandWork<ChanceReport> Work(ParseResult parsed, ReadResult read, Scenario scenario, LatestReading? latest, bool failIfShort, Host host)
+    {
+        IReadOnlyList<ComparedOption> options = latest is null ? OptionsBeside(scenario, read.Options) : [];
+        if (latest is not null)
+            scenario = scenario with { Errors = scenario.Errors with { Reading = new(latest.Start.Newest.Contents.StandardUncertainty.Kilograms, "the log's latest reading") } };
+        int members = (int)(parsed.GetValue(Members) ?? 0), seed = (int)(parsed.GetValue(Seed) ?? UsualSeed);
+        string? record = parsed.GetValue(Years);
+        if (record is not null)
+            CheckRecord(record, scenario, host);
+        return new()
+        {
+            Answer = (done, cancel) => OrRefused(() => record is null
+                ? ChanceRun.Of(scenario, options, members, seed, done, cancel: cancel)
+                : ChanceRun.OfYears(scenario, options, (days, cancelled) => ReadYears(record, days, scenario.Start.Offset, host, cancelled), done, cancel: cancel)),
+            Progress = done => record is null ? FormattableString.Invariant($", {done} of {members} done") : $", {done} done",
+            Ledgers = new("this chance", c => LedgerLine.IfOpen(c.Ledger)) { Whose = "the ledger of a member", With = "the scenario, its weather file and the seed" },
+            Text = (c, to) => to.Write(ChanceText.Sections(c, to.Units, Cautions.Short)),
+            BesideJson = c => ScenarioFile.Assumed(c.Scenario),
+            Json = JsonReport.Write,
+            Fails = c => failIfShort && !c.AsWanted,
+
+            // An interrupt stops the members, not the answer.
+            OutlivesInterrupt = true,
+            Interrupted = c => c.IsPartial ? $"interrupted after {c.Done} of {c.Asked}; the figures are of these" : null,
+        };
+    }
+
+    // Beside a scenario that starts from a reading the options, which start as the file says, would answer another question.
+    private static IReadOnlyList<ComparedOption> OptionsBeside(Scenario scenario, IReadOnlyList<ComparedOption> options)
+        => [.. options.Select(o => scenario.Trip is null && scenario.Nights is { } n && o.Scenario.Trip is null
+            ? o with { Scenario = o.Scenario with { Nights = n, Step_s = scenario.Step_s } } : o)];
+
+    private static ChanceReport OrRefused(Func<ChanceReport> run)
+    {
+        try
+        {
+            return run();
+        }
+        catch (ArgumentException e)
+        {
+            throw CommandFault.Input($"coldsim: {e.Message.Split(" (Parameter", 2)[0]}");
+        }
+    }
+
+    private static void CheckRecord(string path, Scenario scenario, Host host)
+    {
+        if (!host.Files.Exists(path))
+            throw CommandFault.Input($"coldsim: --years: there is no file '{path}'");
+        if (scenario.Trip is not null)
+            throw CommandFault.Input("coldsim: --years: a record is of one place; the file has stops or refills");
+    }
+
+    internal static RecordYears ReadYears(string path, RecordDays days, TimeSpan offset, Host host, CancellationToken cancel)
+    {
+        WeatherRequest request = new() { Bridge = AnyGap };
+        YearRows rows = new(days, cancel);
+        WeatherResult result = WeatherReading.Rows(path, request, rows, host);
+
+        // Times without an offset are taken on the scenario's clock; what came before the first of them is good for nothing.
+        if (result.Problems.Count > 0)
+        {
+            rows = new YearRows(days, cancel);
+            result = WeatherReading.Rows(path, request with { Offset = offset }, rows, host);
+        }
+
+        return result.Problems.Count == 0
+            ? rows.Finish()
+            : throw CommandFault.Input([.. result.Problems.Select(p => p.ToString()), "coldsim: nothing was run"]);
+    }
+}

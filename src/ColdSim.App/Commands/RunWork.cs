@@ -1,0 +1,61 @@
+using ColdSim.App.Text;
+using ColdSim.Files.Results;
+using ColdSim.Planning;
+using ColdSim.Planning.Forecasts;
+using ColdSim.Planning.Logs;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>A run and, where it starts from a log's latest reading, what that says.</summary>
+/// <param name="Report">The run.</param>
+/// <param name="Forecast">From the reading on; null where there is none.</param>
+/// <param name="Log">The log beside the simulator; null likewise.</param>
+internal sealed record RunAnswer(RunReport Report, Forecast? Forecast = null, LogPrediction? Log = null);
+
+/// <summary>One run of a scenario: the work of <c>run</c>, <c>tonight</c> and <c>view</c>.</summary>
+internal static class RunWork
+{
+    /// <summary>The work.</summary>
+    /// <param name="scenario">What is run.</param>
+    /// <param name="failIfShort">Whether a night that does not hold is a failure.</param>
+    /// <param name="latest">The reading that it starts from; null for none.</param>
+    public static CommandWork<RunAnswer> Of(Scenario scenario, bool failIfShort = false, LatestReading? latest = null) => new()
+    {
+        Answer = (_, cancel) => Answer(scenario, latest, cancel),
+        Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
+        Text = (a, to) => to.Write(Sections(a, latest, to.Units)),
+        BesideJson = a => ScenarioFile.Assumed(a.Report.Scenario),
+        Json = (a, stream) =>
+        {
+            if (a is { Forecast: { } forecast, Log: { } log })
+                JsonReport.Write(new ForecastReport(a.Report, forecast, log), stream);
+            else
+                JsonReport.Write(a.Report, stream);
+        },
+        Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
+    };
+
+    private static RunAnswer Answer(Scenario scenario, LatestReading? latest, CancellationToken cancel)
+    {
+        RunReport report = NightRun.Of(scenario, cancel);
+        if (latest is null || !report.Ledger.Closes)
+            return new(report);
+
+        // Other nights than the scenario's may have been asked for.
+        Forecast forecast = Forecast.Of(latest.Start with { Scenario = report.Scenario }, cancel);
+        return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel));
+    }
+
+    private static IReadOnlyList<TextSection> Sections(RunAnswer answer, LatestReading? latest, UnitStyle units)
+    {
+        IReadOnlyList<TextSection> sections = RunText.Sections(answer.Report, units, Cautions.Short);
+        if (latest is null || answer is not { Forecast: { } forecast, Log: { } log })
+            return sections;
+        return
+        [
+            sections[0], ForecastText.Section(forecast, latest.Start, answer.Report, units),
+            .. log.Days.Count == 0 ? Array.Empty<TextSection>() : [LogText.DailyUse(log, answer.Report.Scenario, units)], .. sections.Skip(1),
+        ];
+    }
+}
