@@ -1,10 +1,10 @@
 using System.Text;
-using ColdSim.App;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Readings;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
+using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 using ColdSim.Tests.Files;
@@ -33,7 +33,7 @@ public sealed class ReadingsPageTests : IDisposable
 
     private ReadingsPage Opened() => Settled(ReadingsPage.Of(Scenario(), ScenarioPath, UnitStyle.Us, new FixedClock(new(2027, 1, 16, 14, 30, 0, TimeSpan.Zero))));
 
-    private Scenario Scenario() => Joined.Parts().ReadScenario(ScenarioPath).Scenario!;
+    private Scenario Scenario() => ScenarioReader.Read(ScenarioPath).Scenario!;
 
     /// <summary>Does what the page wants, as the frame would.</summary>
     private static ReadingsPage Settled(ReadingsPage page)
