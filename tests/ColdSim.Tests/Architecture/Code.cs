@@ -22,7 +22,10 @@ internal static partial class Code
     public static readonly string[] Projects = ["ColdSim.Physics", "ColdSim.Model", "ColdSim.Planning", "ColdSim.Files", "ColdSim.App"];
 
     /// <summary>The program's own layers, from the lowest up.</summary>
-    public static readonly string[] AppLayers =
+    public static readonly string[] AppLayers = ["ColdSim.App.Text", "ColdSim.App.Screens", "ColdSim.App.Commands"];
+
+    /// <summary>The same with the order among the screens.</summary>
+    public static readonly string[] ScreenLayers =
     [
         "ColdSim.App.Text", "ColdSim.App.Screens.Drawing", "ColdSim.App.Screens.Pages", "ColdSim.App.Screens.Night", "ColdSim.App.Screens.Readings",
         "ColdSim.App.Screens.Frame", "ColdSim.App.Commands",

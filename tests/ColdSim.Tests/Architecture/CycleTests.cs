@@ -5,8 +5,7 @@ namespace ColdSim.Tests.Architecture;
 /// <summary>Inside a project no namespace uses one that uses it, directly or through others.</summary>
 /// <remarks>
 /// A folder counts with the folders in it as one. A type at a project's root counts for itself, so that <c>Rig</c> may know all its parts and
-/// none of them may know <c>Rig</c>. Planning's root is left out: <c>Scenario</c> holds the settings of every kind of question, and every
-/// kind of question reads it.
+/// none of them may know <c>Rig</c>.
 /// </remarks>
 public class CycleTests
 {
@@ -50,7 +49,7 @@ public class CycleTests
     private static string? Node(string project, string name, string type)
     {
         if (name == project)
-            return project == "ColdSim.Planning" || type.Contains(' ', StringComparison.Ordinal) ? null : $"{project}.{Path.GetFileNameWithoutExtension(type)}";
+            return type.Contains(' ', StringComparison.Ordinal) ? null : $"{project}.{Path.GetFileNameWithoutExtension(type)}";
         return Code.IsIn(name, project) ? $"{project}.{name[(project.Length + 1)..].Split('.')[0]}" : null;
     }
 

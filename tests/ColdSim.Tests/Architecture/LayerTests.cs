@@ -8,17 +8,21 @@ namespace ColdSim.Tests.Architecture;
 /// <summary>The direction of the projects, and of the program's layers: Text at the bottom, Screens above it in an order of their own, Commands on both.</summary>
 public class LayerTests
 {
-    public static TheoryData<string, string> LowerAndHigher { get; } = Pairs(Code.Projects, Code.AppLayers);
+    public static TheoryData<string, string> LowerAndHigher { get; } = Pairs(Code.Projects, Code.AppLayers, Code.ScreenLayers);
 
     private static TheoryData<string, string> Pairs(params string[][] orders)
     {
         TheoryData<string, string> pairs = [];
+        HashSet<(string, string)> known = [];
         foreach (string[] order in orders)
         {
             for (int lower = 0; lower < order.Length; lower++)
             {
                 for (int higher = lower + 1; higher < order.Length; higher++)
-                    pairs.Add(order[lower], order[higher]);
+                {
+                    if (known.Add((order[lower], order[higher])))
+                        pairs.Add(order[lower], order[higher]);
+                }
             }
         }
 

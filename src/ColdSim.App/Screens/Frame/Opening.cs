@@ -10,8 +10,9 @@ namespace ColdSim.App.Screens.Frame;
 /// <summary>What the screen opens on.</summary>
 /// <param name="Report">The run.</param>
 /// <param name="Options">The scenario's options.</param>
+/// <param name="Clock">By which readings are dated.</param>
 /// <param name="File">The scenario's file as it was given; null for the demo.</param>
-internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> Options, string? File = null)
+internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> Options, TimeProvider Clock, string? File = null)
 {
     /// <summary>The pages there are, the nights open.</summary>
     public FrameView Frame(UnitStyle units) => new(
@@ -21,7 +22,7 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
             OptionsPage.Of(Report, Options, units),
             WhyPage.Of(Report, units),
             LimitsPage.Of(Report.Scenario, units),
-            ReadingsPage.Of(Report.Scenario, File, units, TimeProvider.System),
+            ReadingsPage.Of(Report.Scenario, File, units, Clock),
             ChancePage.Of(Report, units),
             .. GasPage.Of(Report, units),
             .. PowerPage.Of(Report, units),

@@ -142,6 +142,6 @@ public partial class FrameScreenTests
     {
         if (!Console.IsInputRedirected && !Console.IsOutputRedirected)
             return;
-        Assert.Equal(2, ScreenProgram.Show(new(SampleRun.Report, []), UnitStyle.Us, color: true));
+        Assert.Equal(2, ScreenProgram.Show(new(SampleRun.Report, [], TimeProvider.System), UnitStyle.Us, color: true));
     }
 }
