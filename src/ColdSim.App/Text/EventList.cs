@@ -3,7 +3,7 @@ using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
 
-/// <summary>What happened and what stood then, a row each; burner cycles are only counted.</summary>
+/// <summary>What happened and the state at that instant, a row each; burner cycles are only counted.</summary>
 internal static class EventList
 {
     private const int Longest = 40;

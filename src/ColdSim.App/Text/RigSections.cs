@@ -12,14 +12,33 @@ internal static class RigSections
             yield return new("The gas", BlendTable.Lines(report, units));
         if (WhoDrew.Applies(report))
             yield return new("Who drew what gas", WhoDrew.Lines(report, units));
-        if (WaterTable.Applies(report))
-            yield return new("Water", WaterTable.Lines(report, units));
+        if (report.Nights.Any(n => n.Water.Count > 0))
+            yield return new("Water", Water(report, units));
         if (report.Scenario.Rig.Heaters.Count > 0)
             yield return new("Other heat", OtherHeatLines(report, units));
         if (IsDampFollowed(report))
             yield return new("Damp", Damp(report, units));
         if (report.Scenario.Rig.Power is not null)
             yield return new("The 12 V side", [.. new FigureTable(ReportTable.Power, units).Lines(NightFigures.All, report.Nights), .. TooCold(report)]);
+    }
+
+    private static IReadOnlyList<string> Water(RunReport report, UnitStyle units) =>
+    [
+        .. new FigureTable(ReportTable.Water, units).Lines(
+            NightFigures.WaterPlaces, [.. report.Nights.SelectMany(n => n.Water).GroupBy(w => w.Name).Select(w => WaterReport.Over([.. w]))]),
+        .. WaterAlerts(report, units).SelectMany(a => Wrap.Lines(a, rest: "  ")),
+    ];
+
+    private static IEnumerable<string> WaterAlerts(RunReport report, UnitStyle units)
+    {
+        NightReport[] nights = [.. report.Nights.Where(n => n.WaterAlert)];
+        if (nights.Length == 0)
+            yield break;
+        string[] places = [.. nights.SelectMany(n => n.Water).Where(w => w.HoldsWater && !w.Heated).Select(w => w.Name).Distinct()];
+        string when = nights.Length == 1 ? ClockText.NightShort(nights[0]) : $"{nights.Length} nights from {ClockText.NightShort(nights[0])}";
+        yield return $"Alert, {when}: outside is at or below about {units.Temperature(WaterPlaces.Alert_K)} with water where nothing heats it "
+            + $"({string.Join(", ", places)}). Pipes in unheated places were seen to freeze from there on (Building Research Council, University of "
+            + "Illinois, as widely quoted); an alert only, nothing is reckoned with it.";
     }
 
     private static IReadOnlyList<string> OtherHeatLines(RunReport report, UnitStyle units)

@@ -141,18 +141,6 @@ public sealed class Figure<TRow> : IFigure
         return _projected.Count == 0 ? outer : new(outer, outer._value, [.. _projected.Select(p => p.From(inner))]);
     }
 
-    /// <summary>The same figure with another key or explanation, for a document that has it twice.</summary>
-    public Figure<TRow> As(string key, string? explanation = null) => new Figure<TRow>(key, Kind, _value, explanation ?? Explanation)
-    {
-        CanBeAbsent = CanBeAbsent,
-        InDocuments = InDocuments,
-        Unit = Unit,
-        Exact = Exact,
-        Parts = Parts,
-        Csv = Csv,
-        Columns = Columns,
-    };
-
     /// <summary>Adds a column in a CSV file; its unit follows the heading in brackets.</summary>
     /// <param name="file">Which file.</param>
     /// <param name="heading">The heading without unit; <c>{name}</c> is the name of each where there is one column for each.</param>

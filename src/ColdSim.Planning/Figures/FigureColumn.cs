@@ -104,7 +104,7 @@ public enum CsvTable
 /// <summary>How a person is shown a value. The rounding of each belongs to its quantity and the system of units.</summary>
 public enum Display
 {
-    /// <summary>As its kind of value is mostly shown: a mass in tenths of a pound, a temperature in whole degrees, a time as "03:12".</summary>
+    /// <summary>As its kind of value is mostly shown: a mass in tenths of a pound, a temperature in whole degrees, a ratio in whole per cent, a time as "03:12".</summary>
     Usual,
 
     /// <summary>A time with its day, such as "Fri 15 Jan 03:12".</summary>
@@ -113,17 +113,11 @@ public enum Display
     /// <summary>A time with its date, such as "15 Jan 03:12".</summary>
     DateClock,
 
-    /// <summary>The evening a night is named after, such as "Thu 14 Jan".</summary>
-    Evening,
-
     /// <summary>A span in hours with one decimal.</summary>
     Hours,
 
     /// <summary>A span as "2:05".</summary>
     HoursMinutes,
-
-    /// <summary>A ratio in whole per cent.</summary>
-    Percent,
 
     /// <summary>A ratio in whole per cent with the sign, such as "12 %".</summary>
     PercentSign,

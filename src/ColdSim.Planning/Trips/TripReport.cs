@@ -17,9 +17,6 @@ public sealed record TripNight
 
     /// <summary>Places of the refills between its noons, from 0.</summary>
     public required IReadOnlyList<int> Refills { get; init; }
-
-    /// <summary>Changes of cylinder: walks, and times that a reserve side began to feed.</summary>
-    public int Changes => Night.CylinderChanges + Night.ReserveStarts;
 }
 
 /// <summary>A refill of a trip.</summary>
