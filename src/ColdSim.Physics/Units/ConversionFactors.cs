@@ -50,8 +50,8 @@ public static class ConversionFactors
     /// <summary>British thermal unit (International Table), J; exact.</summary>
     public const double Btu_J = 1055.05585262;
 
-    /// <summary>BTU per hour, W: Btu_J over an hour, cut after its fourteenth digit. UnitsNet's own factor is rounded at its eleventh.</summary>
-    public const double BtuPerHour_W = 0.29307107017222;
+    /// <summary>BTU per hour, W: exactly the BTU over an hour. UnitsNet's own factor is rounded at its eleventh digit.</summary>
+    public const double BtuPerHour_W = Btu_J / Hour_s;
 
     /// <summary>Watt hour, J; exact.</summary>
     public const double WattHour_J = 3600;
