@@ -17,20 +17,20 @@ namespace ColdSim.Planning.Ensemble;
 public static class ChanceReportFigures
 {
     /// <summary>The words for what is not known.</summary>
-    public static WordTable<Uncertainty> Uncertainties { get; } = new(
-        (Uncertainty.Temperature, "temperature", "the forecast's temperature"),
-        (Uncertainty.Wind, "wind", "the forecast's wind"),
-        (Uncertainty.HeatLoss, "heat_loss", "the coach's heat loss"),
-        (Uncertainty.Infiltration, "infiltration", "how leaky the coach is"),
-        (Uncertainty.Contents, "contents", "what is in the cylinders"),
-        (Uncertainty.SetPoint, "set_point", "the set points"),
-        (Uncertainty.DoorOpenings, "door_openings", "the door"));
+    public static WordTable<Uncertainty> Uncertainties { get; } = new WordTable<Uncertainty>()
+        .With(Uncertainty.Temperature, "temperature", "the forecast's temperature")
+        .With(Uncertainty.Wind, "wind", "the forecast's wind")
+        .With(Uncertainty.HeatLoss, "heat_loss", "the coach's heat loss")
+        .With(Uncertainty.Infiltration, "infiltration", "how leaky the coach is")
+        .With(Uncertainty.Contents, "contents", "what is in the cylinders")
+        .With(Uncertainty.SetPoint, "set_point", "the set points")
+        .With(Uncertainty.DoorOpenings, "door_openings", "the door");
 
     /// <summary>The words for why a year is left out.</summary>
-    public static WordTable<WhyLeftOut> WhysLeftOut { get; } = new(
-        (WhyLeftOut.Gap, "gap", null),
-        (WhyLeftOut.Begins, "record_begins", null),
-        (WhyLeftOut.Ends, "record_ends", null));
+    public static WordTable<WhyLeftOut> WhysLeftOut { get; } = new WordTable<WhyLeftOut>()
+        .With(WhyLeftOut.Gap, "gap")
+        .With(WhyLeftOut.Begins, "record_begins")
+        .With(WhyLeftOut.Ends, "record_ends");
 
     private static IReadOnlyList<Chance> Proportions { get; } =
     [

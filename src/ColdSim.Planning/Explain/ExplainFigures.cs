@@ -16,31 +16,31 @@ public static class ExplainFigures
     private const string Assumed = "what was assumed because the scenario does not say it";
 
     /// <summary>The words for limits.</summary>
-    public static WordTable<Limit> Limits { get; } = new(
-        (Limit.HeatIntoLiquid, "heat_into_liquid", null),
-        (Limit.LittleLiquid, "little_liquid", null),
-        (Limit.Regulator, "regulator", null),
-        (Limit.Appliances, "appliances", null),
-        (Limit.Altitude, "altitude", null),
-        (Limit.LiquidGone, "liquid_gone", null));
+    public static WordTable<Limit> Limits { get; } = new WordTable<Limit>()
+        .With(Limit.HeatIntoLiquid, "heat_into_liquid")
+        .With(Limit.LittleLiquid, "little_liquid")
+        .With(Limit.Regulator, "regulator")
+        .With(Limit.Appliances, "appliances")
+        .With(Limit.Altitude, "altitude")
+        .With(Limit.LiquidGone, "liquid_gone");
 
     /// <summary>The words for remedies.</summary>
-    public static WordTable<RemedyKind> RemedyKinds { get; } = new(
-        (RemedyKind.Blanket, "blanket", "listed blanket"),
-        (RemedyKind.Fill, "fill", "fuller at the start"),
-        (RemedyKind.PurePropane, "pure_propane", "the same mass of pure propane"),
-        (RemedyKind.Size, "size", "larger cylinder"),
-        (RemedyKind.SecondOpen, "second_open", "second one, both open"),
-        (RemedyKind.SecondChangeover, "second_changeover", "second one, on automatic changeover"),
-        (RemedyKind.NightSetPoint, "night_set_point", "cooler at night"),
-        (RemedyKind.ApplianceOff, "appliance_off", null),
-        (RemedyKind.Regulator, "regulator", "larger regulator"),
-        (RemedyKind.Battery, "battery", "larger battery"),
-        (RemedyKind.PanelsClear, "panels_clear", "panels swept of snow"),
-        (RemedyKind.MorePanels, "more_panels", "more solar panels"),
-        (RemedyKind.LoadOff, "load_off", null),
-        (RemedyKind.ShorePower, "shore_power", "shore power"),
-        (RemedyKind.Generator, "generator", null));
+    public static WordTable<RemedyKind> RemedyKinds { get; } = new WordTable<RemedyKind>()
+        .With(RemedyKind.Blanket, "blanket", "listed blanket")
+        .With(RemedyKind.Fill, "fill", "fuller at the start")
+        .With(RemedyKind.PurePropane, "pure_propane", "the same mass of pure propane")
+        .With(RemedyKind.Size, "size", "larger cylinder")
+        .With(RemedyKind.SecondOpen, "second_open", "second one, both open")
+        .With(RemedyKind.SecondChangeover, "second_changeover", "second one, on automatic changeover")
+        .With(RemedyKind.NightSetPoint, "night_set_point", "cooler at night")
+        .With(RemedyKind.ApplianceOff, "appliance_off")
+        .With(RemedyKind.Regulator, "regulator", "larger regulator")
+        .With(RemedyKind.Battery, "battery", "larger battery")
+        .With(RemedyKind.PanelsClear, "panels_clear", "panels swept of snow")
+        .With(RemedyKind.MorePanels, "more_panels", "more solar panels")
+        .With(RemedyKind.LoadOff, "load_off")
+        .With(RemedyKind.ShorePower, "shore_power", "shore power")
+        .With(RemedyKind.Generator, "generator");
 
     private static IReadOnlyList<Eased> Sensitivities { get; } =
     [

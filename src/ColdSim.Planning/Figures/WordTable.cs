@@ -6,32 +6,45 @@ namespace ColdSim.Planning.Figures;
 public sealed record Word(string Key, string Text);
 
 /// <summary>The words of a set of values, one for each.</summary>
-/// <typeparam name="T">The set.</typeparam>
+/// <remarks>
+/// They are kept by the values' numbers: a dictionary over our own enumerations cannot be compiled ahead of time, and there are many on the way
+/// to a first answer.
+/// </remarks>
+/// <typeparam name="T">The set; its values are numbered from 0.</typeparam>
 public sealed class WordTable<T> where T : struct, Enum
 {
-    private readonly Dictionary<T, Word> _words;
+    private readonly List<Word> _all = [];
+    private Word?[] _byNumber = [];
 
-    /// <summary>Takes a word for every value of the set.</summary>
-    /// <param name="words">The value, its key, and what a person is shown; the key where that is null.</param>
-    /// <exception cref="ArgumentException">A value has no word.</exception>
-    public WordTable(params ReadOnlySpan<(T Value, string Key, string? Text)> words)
+    /// <summary>All words, in the order in which they were added.</summary>
+    public IReadOnlyList<Word> All => _all;
+
+    /// <summary>The keys as a page lists them.</summary>
+    public string Listed => string.Join(", ", _all.Select(w => $"`{w.Key}`"));
+
+    /// <summary>The word of a value.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It has none.</exception>
+    public Word this[T value]
     {
-        _words = [];
-        foreach ((T value, string key, string? text) in words)
-            _words.Add(value, new Word(key, text ?? key));
-        foreach (T value in Enum.GetValues<T>())
+        get
         {
-            if (!_words.ContainsKey(value))
-                throw new ArgumentException($"{typeof(T).Name}.{value} has no word");
+            int number = (int)(object)value;
+            return (number < _byNumber.Length ? _byNumber[number] : null) ?? throw new ArgumentOutOfRangeException(nameof(value), value, "has no word");
         }
     }
 
-    /// <summary>The word of a value.</summary>
-    public Word this[T value] => _words[value];
-
-    /// <summary>All words, in their order.</summary>
-    public IReadOnlyCollection<Word> All => _words.Values;
-
-    /// <summary>The keys as a page lists them.</summary>
-    public string Listed => string.Join(", ", _words.Values.Select(w => $"`{w.Key}`"));
+    /// <summary>Adds the word of a value.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="key">Its key.</param>
+    /// <param name="text">What a person is shown; the key where null.</param>
+    public WordTable<T> With(T value, string key, string? text = null)
+    {
+        int number = (int)(object)value;
+        if (number >= _byNumber.Length)
+            Array.Resize(ref _byNumber, number + 1);
+        Word word = new(key, text ?? key);
+        _byNumber[number] = word;
+        _all.Add(word);
+        return this;
+    }
 }

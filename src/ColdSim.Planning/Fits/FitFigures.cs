@@ -10,11 +10,11 @@ namespace ColdSim.Planning.Fits;
 public static class FitFigures
 {
     /// <summary>The words for what a fit estimates: the keys of <c>[fit]</c>.</summary>
-    public static WordTable<FitKind> Kinds { get; } = new(
-        (FitKind.HeatLoss, "heat_loss_factor", "heat loss"),
-        (FitKind.Infiltration, "infiltration_factor", "infiltration"),
-        (FitKind.BaseUse, "base_use", "base use"),
-        (FitKind.WindShelter, "wind_shelter", "wind shelter of the cylinder"));
+    public static WordTable<FitKind> Kinds { get; } = new WordTable<FitKind>()
+        .With(FitKind.HeatLoss, "heat_loss_factor", "heat loss")
+        .With(FitKind.Infiltration, "infiltration_factor", "infiltration")
+        .With(FitKind.BaseUse, "base_use", "base use")
+        .With(FitKind.WindShelter, "wind_shelter", "wind shelter of the cylinder");
 
     private static IReadOnlyList<Parameter> Parameters { get; } =
     [

@@ -17,10 +17,10 @@ namespace ColdSim.Planning.Gauges;
 public static class GaugeFigures
 {
     /// <summary>The words for what a pressure says.</summary>
-    public static WordTable<PressureVerdict> PressureVerdicts { get; } = new(
-        (PressureVerdict.CannotTell, "cannot_tell", null),
-        (PressureVerdict.LiquidGone, "liquid_gone", null),
-        (PressureVerdict.LighterGasOrAir, "lighter_gas_or_air", null));
+    public static WordTable<PressureVerdict> PressureVerdicts { get; } = new WordTable<PressureVerdict>()
+        .With(PressureVerdict.CannotTell, "cannot_tell")
+        .With(PressureVerdict.LiquidGone, "liquid_gone")
+        .With(PressureVerdict.LighterGasOrAir, "lighter_gas_or_air");
 
     private static IReadOnlyList<Cylinder> Cylinders { get; } =
     [

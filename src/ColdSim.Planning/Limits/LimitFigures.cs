@@ -12,17 +12,17 @@ namespace ColdSim.Planning.Limits;
 public static class LimitFigures
 {
     /// <summary>The words for set-ups.</summary>
-    public static WordTable<SetUpKind> SetUps { get; } = new(
-        (SetUpKind.Bare, "bare", null),
-        (SetUpKind.Blanket, "blanket", null),
-        (SetUpKind.SecondCylinder, "second_cylinder", null),
-        (SetUpKind.Both, "second_cylinder_and_blankets", null));
+    public static WordTable<SetUpKind> SetUps { get; } = new WordTable<SetUpKind>()
+        .With(SetUpKind.Bare, "bare")
+        .With(SetUpKind.Blanket, "blanket")
+        .With(SetUpKind.SecondCylinder, "second_cylinder")
+        .With(SetUpKind.Both, "second_cylinder_and_blankets");
 
     /// <summary>The words for what a cell found.</summary>
-    public static WordTable<LimitKind> Kinds { get; } = new(
-        (LimitKind.Found, "found", null),
-        (LimitKind.HoldsAtColdest, "holds_at_coldest", null),
-        (LimitKind.NotAtWarmest, "not_at_warmest", null));
+    public static WordTable<LimitKind> Kinds { get; } = new WordTable<LimitKind>()
+        .With(LimitKind.Found, "found")
+        .With(LimitKind.HoldsAtColdest, "holds_at_coldest")
+        .With(LimitKind.NotAtWarmest, "not_at_warmest");
 
     /// <summary>A cell.</summary>
     public static IReadOnlyList<Cell> Cells { get; } =

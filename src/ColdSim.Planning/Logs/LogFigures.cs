@@ -52,11 +52,11 @@ public static class LogFigures
     ];
 
     /// <summary>The words beside a reading.</summary>
-    public static WordTable<ReadingMark> Marks { get; } = new(
-        (ReadingMark.None, "none", ""),
-        (ReadingMark.Far, "far", "far off"),
-        (ReadingMark.LooksWrong, "looks_wrong", "looks wrong"),
-        (ReadingMark.AfterWrong, "after_wrong", "after a wrong one"));
+    public static WordTable<ReadingMark> Marks { get; } = new WordTable<ReadingMark>()
+        .With(ReadingMark.None, "none", "")
+        .With(ReadingMark.Far, "far", "far off")
+        .With(ReadingMark.LooksWrong, "looks_wrong", "looks wrong")
+        .With(ReadingMark.AfterWrong, "after_wrong", "after a wrong one");
 
     /// <summary>The whole document.</summary>
     public static IReadOnlyList<Document> All { get; } =

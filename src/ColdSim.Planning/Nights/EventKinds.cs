@@ -184,7 +184,7 @@ public static class EventKinds
     ];
 
     /// <summary>Their keys.</summary>
-    public static WordTable<ReportedKind> Words { get; } = new([.. All.Select(k => (k.Kind, k.Key, (string?)k.Text))]);
+    public static WordTable<ReportedKind> Words { get; } = All.Aggregate(new WordTable<ReportedKind>(), (words, kind) => words.With(kind.Kind, kind.Key, kind.Text));
 
     /// <summary>The kinds that lists and the screen's event row show; the burner has its own count and strip.</summary>
     public static IReadOnlyList<EventKindWords> Listed { get; } = [.. All.Where(k => k.Fold != EventFold.OnlyCounted)];

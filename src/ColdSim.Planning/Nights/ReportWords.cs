@@ -7,23 +7,23 @@ namespace ColdSim.Planning.Nights;
 public static class ReportWords
 {
     /// <summary>Verdicts.</summary>
-    public static WordTable<Verdict> Verdicts { get; } = new(
-        (Verdict.Holds, "holds", null),
-        (Verdict.RunsShort, "runs_short", "short"),
-        (Verdict.RunsFlat, "runs_flat", "flat"),
-        (Verdict.RunsDry, "runs_dry", "dry"));
+    public static WordTable<Verdict> Verdicts { get; } = new WordTable<Verdict>()
+        .With(Verdict.Holds, "holds")
+        .With(Verdict.RunsShort, "runs_short", "short")
+        .With(Verdict.RunsFlat, "runs_flat", "flat")
+        .With(Verdict.RunsDry, "runs_dry", "dry");
 
     /// <summary>What ran out first.</summary>
-    public static WordTable<FirstOut> FirstOuts { get; } = new(
-        (FirstOut.Nothing, "nothing", "-"),
-        (FirstOut.GasSupply, "gas_supply", "supply"),
-        (FirstOut.Gas, "gas", null),
-        (FirstOut.Battery, "battery", null));
+    public static WordTable<FirstOut> FirstOuts { get; } = new WordTable<FirstOut>()
+        .With(FirstOut.Nothing, "nothing", "-")
+        .With(FirstOut.GasSupply, "gas_supply", "supply")
+        .With(FirstOut.Gas, "gas")
+        .With(FirstOut.Battery, "battery");
 
     /// <summary>Why a run ended.</summary>
-    public static WordTable<RunEnd> Ends { get; } = new(
-        (RunEnd.Complete, "complete", null),
-        (RunEnd.WeatherEnded, "weather_ended", null),
-        (RunEnd.LiquidFull, "liquid_full", null),
-        (RunEnd.ReliefPressure, "relief_pressure", null));
+    public static WordTable<RunEnd> Ends { get; } = new WordTable<RunEnd>()
+        .With(RunEnd.Complete, "complete")
+        .With(RunEnd.WeatherEnded, "weather_ended")
+        .With(RunEnd.LiquidFull, "liquid_full")
+        .With(RunEnd.ReliefPressure, "relief_pressure");
 }

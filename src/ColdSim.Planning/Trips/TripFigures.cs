@@ -12,23 +12,25 @@ namespace ColdSim.Planning.Trips;
 public static class TripFigures
 {
     /// <summary>The words for what is done at a refill.</summary>
-    public static WordTable<RefillKind> RefillKinds { get; } = new((RefillKind.Fill, "fill", "filled"), (RefillKind.Exchange, "exchange", "exchanged"));
+    public static WordTable<RefillKind> RefillKinds { get; } = new WordTable<RefillKind>()
+        .With(RefillKind.Fill, "fill", "filled")
+        .With(RefillKind.Exchange, "exchange", "exchanged");
 
     /// <summary>The words for what ended a filling.</summary>
-    public static WordTable<FillingEnd> FillingEnds { get; } = new(
-        (FillingEnd.Amount, "amount", null),
-        (FillingEnd.Volume, "volume", null),
-        (FillingEnd.Weight, "weight", null),
-        (FillingEnd.Full, "full_before", null));
+    public static WordTable<FillingEnd> FillingEnds { get; } = new WordTable<FillingEnd>()
+        .With(FillingEnd.Amount, "amount")
+        .With(FillingEnd.Volume, "volume")
+        .With(FillingEnd.Weight, "weight")
+        .With(FillingEnd.Full, "full_before");
 
     /// <summary>The words for how long a refill can wait.</summary>
-    public static WordTable<WaitKind> Waits { get; } = new(
-        (WaitKind.NotNeeded, "not_needed", "not needed"),
-        (WaitKind.CanWait, "can_wait", "can wait"),
-        (WaitKind.CannotWait, "cannot_wait", "cannot wait"),
-        (WaitKind.NoLaterDay, "no_later_day", "cannot wait"),
-        (WaitKind.Refused, "refused", null),
-        (WaitKind.NotKnown, "not_known", "cannot wait"));
+    public static WordTable<WaitKind> Waits { get; } = new WordTable<WaitKind>()
+        .With(WaitKind.NotNeeded, "not_needed", "not needed")
+        .With(WaitKind.CanWait, "can_wait", "can wait")
+        .With(WaitKind.CannotWait, "cannot_wait", "cannot wait")
+        .With(WaitKind.NoLaterDay, "no_later_day", "cannot wait")
+        .With(WaitKind.Refused, "refused")
+        .With(WaitKind.NotKnown, "not_known", "cannot wait");
 
     /// <summary>A stop.</summary>
     public static IReadOnlyList<Stop> Stops { get; } =
