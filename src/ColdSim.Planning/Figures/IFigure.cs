@@ -59,11 +59,16 @@ public enum FigureKind
     Rows,
 }
 
+/// <summary>A figure with the value that a row has for it.</summary>
+/// <param name="Figure">The figure.</param>
+/// <param name="Value">Its value; null where it is absent.</param>
+public sealed record FigureValue(IFigure Figure, object? Value);
+
 /// <summary>A row together with the figures that are reported of it.</summary>
 public interface IFigureRow
 {
     /// <summary>Each figure with the row's value.</summary>
-    IEnumerable<(IFigure Figure, object? Value)> Values { get; }
+    IEnumerable<FigureValue> Values { get; }
 }
 
 /// <inheritdoc cref="IFigureRow"/>
@@ -72,5 +77,5 @@ public interface IFigureRow
 public sealed class FigureRow<TRow>(IReadOnlyList<Figure<TRow>> figures, TRow row) : IFigureRow
 {
     /// <inheritdoc/>
-    public IEnumerable<(IFigure Figure, object? Value)> Values => figures.Where(f => f.InDocuments).Select(f => ((IFigure)f, f.ValueOf(row)));
+    public IEnumerable<FigureValue> Values => figures.Where(f => f.InDocuments).Select(f => new FigureValue(f, f.ValueOf(row)));
 }
