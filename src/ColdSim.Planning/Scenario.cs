@@ -1,28 +1,24 @@
 using ColdSim.Model;
 using ColdSim.Model.Weather;
-using ColdSim.Planning.Ensemble;
-using ColdSim.Planning.Fits;
-using ColdSim.Planning.Nights;
-using ColdSim.Planning.Trips;
 
 namespace ColdSim.Planning;
 
 /// <summary>One question to the simulator: this rig, this weather, from then on.</summary>
 public sealed record Scenario
 {
-    /// <summary>What the person called it.</summary>
+    /// <summary>The title.</summary>
     public required string Title { get; init; }
 
-    /// <summary>What stands there.</summary>
+    /// <summary>The rig.</summary>
     public required Rig Rig { get; init; }
 
-    /// <summary>The fit that is laid over the rig, or null.</summary>
+    /// <summary>The fit that is applied to the rig, or null.</summary>
     public ScenarioFit? Fit { get; init; }
 
     /// <summary>The weather over it.</summary>
     public required WeatherSeries Weather { get; init; }
 
-    /// <summary>What stands in where weather does not say; the air of a standard night.</summary>
+    /// <summary>Defaults for what the weather does not state; the air of a standard night.</summary>
     public WeatherDefaults StandIns { get; init; } = new();
 
     /// <summary>When the run starts; its offset is the clock of the run.</summary>
@@ -43,7 +39,7 @@ public sealed record Scenario
     /// <summary>When the furnace stops and stays out, as after a lockout that nobody resets; null where it does not.</summary>
     public DateTimeOffset? HeatStops { get; init; }
 
-    /// <summary>What is known of money.</summary>
+    /// <summary>Prices.</summary>
     public Prices Prices { get; init; } = new();
 
     /// <summary>Longest time step. [s]</summary>
@@ -58,7 +54,7 @@ public sealed record Scenario
     /// <summary>The chance of holding all nights that the person wants.</summary>
     public double WantedChance_frac { get; init; } = 0.9;
 
-    /// <summary>What was taken because the scenario does not say it, in plain words, for the report.</summary>
+    /// <summary>The assumptions in plain words, for the report.</summary>
     public IReadOnlyList<string> Assumptions { get; init; } = [];
 
     /// <summary>When the run ends: as it is asked for, or with its weather where that ends sooner.</summary>
@@ -66,7 +62,7 @@ public sealed record Scenario
     {
         get
         {
-            DateTimeOffset asked = Start.AddSeconds(new Nights.NightCalendar(this).Duration_s);
+            DateTimeOffset asked = Start.AddSeconds(new NightCalendar(this).Duration_s);
             return Legs.Count == 0 && Weather.Last < asked ? Weather.Last : asked;
         }
     }

@@ -2,7 +2,6 @@ using System.Runtime.CompilerServices;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
-using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 using Xunit;
 
@@ -152,7 +151,7 @@ public class DemoStoryTests
     public void A_lockout_at_three_is_answered_with_times_to_freezing()
     {
         RunReport told = NightRun.Of(Demo("lockout-at-three.toml").Scenario!);
-        HeatStop stop = told.HeatStop!;
+        CoolDown stop = told.CoolDown!;
         Assert.Equal(new TimeSpan(3, 0, 0), stop.At.TimeOfDay);
         Assert.True(stop.FiftyAfter!.Value.Seconds < stop.FreezingAfter!.Value.Seconds);
         Assert.Equal("galley line", stop.First!.Name);

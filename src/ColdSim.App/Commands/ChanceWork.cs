@@ -6,6 +6,7 @@ using ColdSim.Files.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -86,9 +87,9 @@ internal sealed class ChanceWork
         {
             return run();
         }
-        catch (ArgumentException e)
+        catch (CannotRunException e)
         {
-            throw CommandFault.Input($"coldsim: {e.Message.Split(" (Parameter", 2)[0]}");
+            throw CommandFault.Input($"coldsim: {e.Message}");
         }
     }
 

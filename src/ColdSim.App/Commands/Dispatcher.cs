@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -28,6 +29,11 @@ internal static class Dispatcher
             return ExitCode.Interrupted;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            host.Complain(OneLine(e.Message));
+            return ExitCode.BadInput;
+        }
+        catch (CannotRunException e)
         {
             host.Complain(OneLine(e.Message));
             return ExitCode.BadInput;

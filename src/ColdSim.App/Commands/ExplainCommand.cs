@@ -3,6 +3,7 @@ using ColdSim.App.Text;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -51,9 +52,9 @@ internal static class ExplainCommand
         {
             return Explanation.Of(scenario, at, () => done.Report(1), cancel: cancel);
         }
-        catch (ArgumentOutOfRangeException e) when (at is not null && e.ParamName == nameof(at))
+        catch (TimeOutsideRunException e)
         {
-            throw CommonOptions.OutsideRun(at.Value, scenario);
+            throw CommonOptions.OutsideRun(e.Time, scenario);
         }
     }
 }

@@ -3,6 +3,7 @@ using ColdSim.App.Text;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -57,9 +58,9 @@ internal static class FreezeCommand
         {
             return FreezeOutlook.Of(scenario, instants, cancel);
         }
-        catch (ArgumentOutOfRangeException e) when (e.ActualValue is DateTimeOffset at)
+        catch (TimeOutsideRunException e)
         {
-            throw CommonOptions.OutsideRun(at, scenario);
+            throw CommonOptions.OutsideRun(e.Time, scenario);
         }
     }
 }

@@ -2,7 +2,6 @@ using ColdSim.Model.Coach;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.HeatLoss;
-using ColdSim.Planning.Trips;
 using UnitsNet;
 using static ColdSim.Physics.Units.ConversionFactors;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 

@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 

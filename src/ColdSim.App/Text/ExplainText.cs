@@ -31,7 +31,7 @@ internal static class ExplainText
             sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", Sensitivities(limit)));
             sections.Add(new($"What would have held to the end of night {explanation.Night}",
                 [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies)]));
-            sections.Add(new("What looks the same from inside", RunText.Points(LookAlikes.All.Select(SameSigns))));
+            sections.Add(new("What looks the same from inside", RunText.Points(SimilarFaults.All.Select(SameSigns))));
         }
 
         else if (explanation.Flat is not null)
@@ -47,7 +47,7 @@ internal static class ExplainText
         return sections;
     }
 
-    private static string SameSigns(LookAlike look) => $"{look.Trouble}: {look.Signs} ({look.Source}).";
+    private static string SameSigns(SimilarFault look) => $"{look.Trouble}: {look.Signs} ({look.Source}).";
 
     /// <summary>The first sentence: which limit binds, or by how much it holds, or the state at a time.</summary>
     public static string Sentence(Explanation explanation, UnitStyle units)

@@ -1,8 +1,8 @@
 using System.Globalization;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Figures;
-using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Gauges;
+using ColdSim.Planning.Nights;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -123,7 +123,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         : [line.Replace("{unit}", UnitOf(column.Unit, column.Display), StringComparison.Ordinal)
             .Replace("{dawn}", Context.Dawn, StringComparison.Ordinal)
             .Replace("{currency}", Context.Currency, StringComparison.Ordinal)
-            .Replace("{fifty}", units.Temperature(HeatStop.Fifty_K), StringComparison.Ordinal)]);
+            .Replace("{fifty}", units.Temperature(CoolDown.Fifty_K), StringComparison.Ordinal)]);
 
     private string UnitOf(Enum? unit, Display display) => unit switch
     {

@@ -1,5 +1,7 @@
+using ColdSim.Planning;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Fits;
+using ColdSim.Planning.Logs;
 using static ColdSim.App.Text.UnitStyle;
 
 namespace ColdSim.App.Text;
@@ -17,7 +19,7 @@ internal static class FitWords
         new("Taken", RunText.Points(
         [
             "the simulator run through the log's weather and set points; reading errors as coldsim log show has them",
-            $"unknown to the model: {Number(100 * FitErrors.Day_frac, 0)} % of a day's use from day to day, {Number(100 * FitErrors.Lasting_frac, 0)} % of it always, "
+            $"unknown to the model: {Number(100 * LogPrediction.Day_frac, 0)} % of a day's use from day to day, {Number(100 * LogPrediction.Lasting_frac, 0)} % of it always, "
                 + $"half a burner cycle ({Number(fit.Cycle.Pounds / 2, 2)} lb) in a mass",
             "before any reading: heat loss within 30 %; infiltration a tenth more than stated, within 40 %; base use 150 W, within 100 W",
         ])),

@@ -1,5 +1,6 @@
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Nights;
 using UnitsNet;
 
 namespace ColdSim.App.Text;
@@ -11,7 +12,7 @@ internal static class FreezeText
 
     public static IReadOnlyList<TextSection> Sections(FreezeOutlook outlook, UnitStyle units, IReadOnlyList<string> cautions)
     {
-        HeatStop shortest = outlook.Shortest ?? outlook.Stops[0];
+        CoolDown shortest = outlook.Shortest ?? outlook.Stops[0];
         List<TextSection> sections =
         [
             new(outlook.Scenario.Title, [.. Wrap.Lines(FreezeSentence.If(shortest, units), rest: "  ")]),

@@ -36,12 +36,12 @@ internal static class LimitPlot
         lines.Add("      " + Numbers());
         lines.Add("      fill of each cylinder, % of its legal filling");
         string several = marks.Any(m => grid[m.Y][m.X] == Several) ? $"   {Several} several of these" : "";
-        lines.AddRange(Wrap.Lines(string.Join("   ", chart.Columns.Select(c => Unbroken($"{LimitWords.Mark(c.SetUp.Kind)} {LimitWords.Name(c.SetUp.Kind, chart.Scenario.Rig)}"))) + Unbroken(several))
+        lines.AddRange(Wrap.Lines(string.Join("   ", chart.Columns.Select(c => Unbroken($"{LimitWords.Mark(c.RigVariant.Kind)} {LimitWords.Name(c.RigVariant.Kind, chart.Scenario.Rig)}"))) + Unbroken(several))
             .Select(l => l.Replace('\u00a0', ' ')));
         return lines;
 
         IEnumerable<(int X, int Y, char Mark)> Marks(LimitColumn column) => column.Cells.Where(c => c.Kind != LimitKind.NotAtWarmest)
-            .Select(c => (X(c.Fill_frac), (int)Math.Round((warmest - In(c.Low_K, units)) / degreesPerRow), LimitWords.Mark(column.SetUp.Kind)));
+            .Select(c => (X(c.Fill_frac), (int)Math.Round((warmest - In(c.Low_K, units)) / degreesPerRow), LimitWords.Mark(column.RigVariant.Kind)));
     }
 
     private static void Dots(char[][] grid, (int X, int Y, char Mark)[] marks)

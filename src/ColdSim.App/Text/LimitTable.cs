@@ -8,7 +8,7 @@ internal static class LimitTable
     public static IReadOnlyList<string> Lines(LimitChart chart, UnitStyle units)
     {
         List<TextColumn> columns = [new(["Fill", "of legal"]), new(["In each", "cylinder", units.MassUnit])];
-        columns.AddRange(chart.Columns.Select(c => new TextColumn([.. LimitWords.Heading(c.SetUp.Kind, chart.Scenario.Rig).Select(h => h + " "), units.TemperatureUnit + " "])));
+        columns.AddRange(chart.Columns.Select(c => new TextColumn([.. LimitWords.Heading(c.RigVariant.Kind, chart.Scenario.Rig).Select(h => h + " "), units.TemperatureUnit + " "])));
         List<IReadOnlyList<string>> rows = [];
         for (int i = 0; i < chart.Fills.Count; i++)
         {

@@ -47,11 +47,11 @@ internal static class LimitText
         List<string> parts = [];
         foreach (LimitColumn column in chart.Columns)
         {
-            string with = column.SetUp.Kind switch
+            string with = column.RigVariant.Kind switch
             {
-                SetUpKind.Bare => "",
-                SetUpKind.Blanket => column.SetUp.Powered ? "with a blanket " : "with a blanket that has no power ",
-                SetUpKind.SecondCylinder => one ? "with a second cylinder alike " : "with one more cylinder alike ",
+                RigVariantKind.Bare => "",
+                RigVariantKind.Blanket => column.RigVariant.Powered ? "with a blanket " : "with a blanket that has no power ",
+                RigVariantKind.SecondCylinder => one ? "with a second cylinder alike " : "with one more cylinder alike ",
                 _ => "with both ",
             };
             parts.Add(with + Down(column.Cells[fill], chart, units));

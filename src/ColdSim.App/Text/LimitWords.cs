@@ -8,29 +8,29 @@ namespace ColdSim.App.Text;
 internal static class LimitWords
 {
     /// <summary>The mark of a set-up in the chart.</summary>
-    public static char Mark(SetUpKind kind) => kind switch
+    public static char Mark(RigVariantKind kind) => kind switch
     {
-        SetUpKind.Bare => 'o',
-        SetUpKind.Blanket => 'x',
-        SetUpKind.SecondCylinder => '#',
+        RigVariantKind.Bare => 'o',
+        RigVariantKind.Blanket => 'x',
+        RigVariantKind.SecondCylinder => '#',
         _ => '+',
     };
 
     /// <summary>Such as "blanket".</summary>
-    public static string Name(SetUpKind kind, Rig rig) => kind switch
+    public static string Name(RigVariantKind kind, Rig rig) => kind switch
     {
-        SetUpKind.Bare => "bare",
-        SetUpKind.Blanket => "blanket",
-        SetUpKind.SecondCylinder => OneMore(rig),
+        RigVariantKind.Bare => "bare",
+        RigVariantKind.Blanket => "blanket",
+        RigVariantKind.SecondCylinder => OneMore(rig),
         _ => $"{OneMore(rig)} and blankets",
     };
 
     /// <summary>The same for the head of a column.</summary>
-    public static IReadOnlyList<string> Heading(SetUpKind kind, Rig rig) => kind switch
+    public static IReadOnlyList<string> Heading(RigVariantKind kind, Rig rig) => kind switch
     {
-        SetUpKind.Bare => ["bare"],
-        SetUpKind.Blanket => ["with", "blanket"],
-        SetUpKind.SecondCylinder => rig.Cylinders.Count == 1 ? ["second", "cylinder"] : ["one more", "cylinder"],
+        RigVariantKind.Bare => ["bare"],
+        RigVariantKind.Blanket => ["with", "blanket"],
+        RigVariantKind.SecondCylinder => rig.Cylinders.Count == 1 ? ["second", "cylinder"] : ["one more", "cylinder"],
         _ => rig.Cylinders.Count == 1 ? ["second", "and blankets"] : ["one more", "and blankets"],
     };
 
@@ -56,7 +56,7 @@ internal static class LimitWords
     public static string Percent(double frac) => $"{UnitStyle.Number(100 * frac, Math.Abs(100 * frac - Math.Round(100 * frac)) < 0.05 ? 0 : 1)} %";
 
     /// <summary>What the set-ups are, a line each.</summary>
-    public static IEnumerable<string> SetUps(LimitChart chart, UnitStyle units) => chart.Columns.Select(c => SetUp(c.SetUp, chart, units));
+    public static IEnumerable<string> SetUps(LimitChart chart, UnitStyle units) => chart.Columns.Select(c => RigVariant(c.RigVariant, chart, units));
 
     /// <summary>The night that every cell is run through.</summary>
     public static string Night(LimitChart chart, UnitStyle units)
@@ -71,7 +71,7 @@ internal static class LimitWords
     /// <summary>What counts as fed.</summary>
     public static string Fed(LimitChart chart, UnitStyle units)
     {
-        Planning.Nights.NightCriteria criteria = chart.Scenario.Criteria;
+        Planning.NightCriteria criteria = chart.Scenario.Criteria;
         return $"Fed: appliances are short of gas for at most {ClockText.Span(criteria.ShortAllowance)} in all, and inside falls at most "
             + $"{units.Difference(criteria.BelowSetPoint.Kelvins)} for want of gas. Each number was run and holds, as do the two next warmer "
             + $"ones; one {Tolerance(chart, units)} colder was run and does not.";
@@ -94,20 +94,20 @@ internal static class LimitWords
 
     private static string OneMore(Rig rig) => rig.Cylinders.Count == 1 ? "second cylinder" : "one more cylinder";
 
-    private static string SetUp(SetUp setUp, LimitChart chart, UnitStyle units)
+    private static string RigVariant(RigVariant setUp, LimitChart chart, UnitStyle units)
     {
         Rig rig = chart.Scenario.Rig;
         string what = setUp.Kind switch
         {
-            SetUpKind.Bare => $"{CylinderWords.Names(setUp.Rig)}{(rig.Cylinders.Count > 1 ? ", " + CylinderWords.Arranged(rig.Arrangement) : "")}",
-            SetUpKind.Blanket => Blanket(setUp, chart, units),
-            SetUpKind.SecondCylinder => $"{(rig.Cylinders.Count == 1 ? "a second" : "one more")} {rig.Cylinders[0].Name} cylinder, as full, all open together",
+            RigVariantKind.Bare => $"{CylinderWords.Names(setUp.Rig)}{(rig.Cylinders.Count > 1 ? ", " + CylinderWords.Arranged(rig.Arrangement) : "")}",
+            RigVariantKind.Blanket => Blanket(setUp, chart, units),
+            RigVariantKind.SecondCylinder => $"{(rig.Cylinders.Count == 1 ? "a second" : "one more")} {rig.Cylinders[0].Name} cylinder, as full, all open together",
             _ => "as the two above together",
         };
         return $"{Mark(setUp.Kind)} {Name(setUp.Kind, rig)}: {what}{(setUp.AsItIs ? " (the rig as it is)" : "")}";
     }
 
-    private static string Blanket(SetUp setUp, LimitChart chart, UnitStyle units)
+    private static string Blanket(RigVariant setUp, LimitChart chart, UnitStyle units)
     {
         BlanketSpecification blanket = setUp.Blanket!;
         bool own = chart.Scenario.Rig.Cylinders.Any(c => c.Blanket is not null);

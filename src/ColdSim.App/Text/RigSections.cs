@@ -36,7 +36,7 @@ internal static class RigSections
             yield break;
         string[] places = [.. nights.SelectMany(n => n.Water).Where(w => w.HoldsWater && !w.Heated).Select(w => w.Name).Distinct()];
         string when = nights.Length == 1 ? ClockText.NightShort(nights[0]) : $"{nights.Length} nights from {ClockText.NightShort(nights[0])}";
-        yield return $"Alert, {when}: outside is at or below about {units.Temperature(WaterPlaces.Alert_K)} with water where nothing heats it "
+        yield return $"Alert, {when}: outside is at or below about {units.Temperature(WaterReport.Alert_K)} with water where nothing heats it "
             + $"({string.Join(", ", places)}). Pipes in unheated places were seen to freeze from there on (Building Research Council, University of "
             + "Illinois, as widely quoted); an alert only, nothing is reckoned with it.";
     }

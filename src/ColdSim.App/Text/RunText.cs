@@ -68,7 +68,7 @@ internal static class RunText
     }
 
     private static IEnumerable<string> Stops(RunReport report, UnitStyle units)
-        => report.HeatStop is { } stop ? Wrap.Lines(FreezeSentence.After(stop, units), rest: "  ") : [];
+        => report.CoolDown is { } stop ? Wrap.Lines(FreezeSentence.After(stop, units), rest: "  ") : [];
 
     private static IEnumerable<string> Follows(RunReport report, UnitStyle units)
         => AfterFailure.Of(report) is { } failure ? ["", .. Wrap.Lines(FreezeSentence.From(failure, units), rest: "  ")] : [];

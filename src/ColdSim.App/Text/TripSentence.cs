@@ -1,3 +1,4 @@
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ColdSim.Files.Toml;
+using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 
 namespace ColdSim.Files.Scenarios;

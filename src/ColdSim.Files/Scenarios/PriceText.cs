@@ -2,7 +2,7 @@ using System.Globalization;
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
-using ColdSim.Planning.Trips;
+using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios;
 

@@ -18,9 +18,6 @@ using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
-using ColdSim.Planning.Ensemble;
-using ColdSim.Planning.Fits;
-using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.Files.Scenarios;
@@ -170,7 +167,7 @@ public static class ScenarioReader
         if (stops.Count == 0 && refills.Count == 0)
             return scenario with { Trip = null };
         Trip trip = whole with { Refills = [.. refills.Select(r => r.Refill)], Carries_kg = carries_kg };
-        return scenario with { Trip = trip, Legs = trip.Legs(scenario.Rig.Cylinders) };
+        return scenario with { Trip = trip, Legs = TripLegs.Of(trip, scenario.Rig.Cylinders) };
     }
 
     // What is worked out for propane alone.

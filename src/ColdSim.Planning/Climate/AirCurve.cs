@@ -52,4 +52,8 @@ public sealed class AirCurve
         _slices.RemoveRange(Most / 2, Most / 2);
         _rowsEach *= 2;
     }
+
+    /// <summary>Air temperature by linear interpolation between two rows. [K]</summary>
+    internal static double Interpolate_K(in WeatherRow before, in WeatherRow after, DateTimeOffset time)
+        => before.Air_K + (after.Air_K - before.Air_K) * ((time - before.Time) / (after.Time - before.Time));
 }

@@ -100,7 +100,7 @@ public sealed class RunningDigest(TimeSpan clock, double below_K)
         (false, true) => (a / (a - b), 1),
     };
 
-    // Of alike ones the earlier comes first.
+    // Of equal ones the earlier comes first.
     private static void Rank(List<WeatherRow> coldest, in WeatherRow row)
     {
         double air_K = row.Air_K;

@@ -50,7 +50,7 @@ public sealed class RunningNights(TimeSpan clock)
             }
 
             DateTimeOffset to = _from.AddDays(1), end = row.Time < to ? row.Time : to;
-            double a = AirBetween.At(_before, row, time), b = AirBetween.At(_before, row, end);
+            double a = AirCurve.Interpolate_K(_before, row, time), b = AirCurve.Interpolate_K(_before, row, end);
             _sum += (a + b) / 2 * (end - time).TotalHours;
             _low = a < _low.Air_K ? (a, time) : _low;
             _low = b < _low.Air_K ? (b, end) : _low;

@@ -2,14 +2,14 @@ using ColdSim.Model.Cylinder;
 
 namespace ColdSim.Planning.Compare;
 
-/// <summary>The base with other common cylinders, filled alike.</summary>
+/// <summary>The base with other common cylinders at the same fill.</summary>
 public static class SizeSweep
 {
     /// <summary>
     /// One option a size: every cylinder of the base becomes one of that size, as full as it was, by part of the legal filling. The
     /// base's own size is left out.
     /// </summary>
-    /// <param name="scenario">The base; where its cylinders stand, their temperatures and blankets are kept.</param>
+    /// <param name="scenario">The base; its cylinders' surroundings, temperatures and blankets are kept.</param>
     /// <param name="sizes">The common sizes.</param>
     public static IReadOnlyList<ComparedOption> Of(Scenario scenario, IEnumerable<CylinderSpecification> sizes)
     {

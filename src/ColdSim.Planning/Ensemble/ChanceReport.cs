@@ -2,12 +2,16 @@ using ColdSim.Model.Engine;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Nights;
+using MathNet.Numerics.Statistics;
 
 namespace ColdSim.Planning.Ensemble;
 
 /// <summary>The chance that a scenario holds, by many runs of it.</summary>
 public sealed record ChanceReport
 {
+    // Any night that fails is worse than any that holds, however little is left.
+    private const double Failing = -1e9;
+
     /// <summary>The question.</summary>
     public required Scenario Scenario { get; init; }
 
@@ -62,6 +66,70 @@ public sealed record ChanceReport
     /// <summary>The cheapest option with the chance that is wanted; where none of those has a price, the first; null where there is none.</summary>
     public OptionChance? Cheapest => Options.Where(o => o.AllNights.Chance_frac >= Scenario.WantedChance_frac)
         .OrderBy(o => o.Cost ?? double.PositiveInfinity).FirstOrDefault();
+
+    internal static ChanceReport Of(
+        Scenario scenario, RunReport plain, int asked, MemberTable table, IReadOnlyList<int> done, IReadOnlyList<OptionChance> options,
+        IReadOnlyList<FanPoint> fan)
+    {
+        LeanRun[] runs = [.. done.Select(table.Run)];
+        double[] dry_s = [.. runs.Select(DryTime_s).Order()];
+        return new ChanceReport
+        {
+            Scenario = scenario,
+            Plain = plain,
+            Asked = asked,
+            Done = done.Count,
+            Seed = null,
+            Years = [],
+            AllNights = new Proportion(runs.Count(r => r.Holds), runs.Length),
+            Nights = [.. plain.Nights.Select((night, n) => ChanceOfNight(night, n, runs))],
+            Dry = new(At(scenario, dry_s, 0.1), At(scenario, dry_s, 0.5), At(scenario, dry_s, 0.9)),
+            RunsDry = new Proportion(dry_s.Count(double.IsFinite), runs.Length),
+            Influences = InfluencesOf(runs, table, done),
+            Options = options,
+            Fan = fan,
+            Ledger = table.Ledger!.Value,
+        };
+    }
+
+    private static NightChance ChanceOfNight(NightReport night, int n, LeanRun[] runs)
+    {
+        double[] left_kg = [.. runs.Where(r => n < r.Nights.Count).Select(r => r.Nights[n].LeftAtDawn_kg).Where(double.IsFinite).Order()];
+        return new NightChance(
+            night,
+            new Proportion(runs.Count(r => n < r.Nights.Count && r.Nights[n].Verdict == Verdict.Holds), runs.Length),
+            left_kg.Length == 0 ? null : new(Percentile(left_kg, 0.1), Percentile(left_kg, 0.5), Percentile(left_kg, 0.9)));
+    }
+
+    private static double DryTime_s(LeanRun run)
+        => run.Nights.Select(n => n.Dry_s).Where(double.IsFinite).DefaultIfEmpty(double.PositiveInfinity).First();
+
+    private static DateTimeOffset? At(Scenario scenario, double[] sorted_s, double part)
+        => Percentile(sorted_s, part) is var time_s && double.IsFinite(time_s) ? scenario.Start.AddSeconds(time_s) : null;
+
+    private static IReadOnlyList<Influence> InfluencesOf(LeanRun[] runs, MemberTable table, IReadOnlyList<int> done)
+    {
+        double[] went = [.. runs.Select(Went)];
+        (Uncertainty Of, double Correlation)[] all =
+        [
+            .. Enum.GetValues<Uncertainty>()
+                .Select(u => (u, Correlation.Spearman([.. done.Select(i => table.Drawn(i, u))], went)))
+                .Where(x => double.IsFinite(x.Item2)),
+        ];
+        double squares = all.Sum(x => x.Correlation * x.Correlation);
+        return squares > 0
+            ? [.. all.OrderByDescending(x => Math.Abs(x.Correlation)).Select(x => new Influence(x.Of, x.Correlation, x.Correlation * x.Correlation / squares))]
+            : [];
+    }
+
+    // How well a member went: by what is left where it holds, by the time without gas or voltage where it does not.
+    private static double Went(LeanRun run)
+        => run.Holds ? run.Nights[^1].LeftAtEnd_kg : Failing - run.Nights.Sum(n => n.Short_s + n.VoltageGone_s);
+
+    /// <summary>The smallest of the sorted values that at least a fraction of all do not exceed; NaN without values.</summary>
+    internal static double Percentile(double[] sorted, double part_frac) => sorted.Length == 0
+        ? double.NaN
+        : sorted[Math.Clamp((int)Math.Ceiling(part_frac * sorted.Length - 1e-9) - 1, 0, sorted.Length - 1)];
 }
 
 /// <summary>The chance of one night.</summary>
@@ -81,3 +149,28 @@ public sealed record Influence(Uncertainty Of, double Correlation, double Share_
 /// <param name="AllNights">Members in which all nights hold.</param>
 /// <param name="Cost">What it costs in the run without errors, as in a comparison; null where nothing has a price.</param>
 public sealed record OptionChance(ComparedOption Option, Proportion AllNights, double? Cost);
+
+/// <summary>What is not known for certain; one number a member.</summary>
+public enum Uncertainty
+{
+    /// <summary>The forecast's temperature: its error, mean of the run.</summary>
+    Temperature,
+
+    /// <summary>The forecast's wind: the logarithm of its factor, mean of the run.</summary>
+    Wind,
+
+    /// <summary>The factor on the coach's conductances.</summary>
+    HeatLoss,
+
+    /// <summary>The factor on the leakage area.</summary>
+    Infiltration,
+
+    /// <summary>What is in the cylinders, all together.</summary>
+    Contents,
+
+    /// <summary>The set points.</summary>
+    SetPoint,
+
+    /// <summary>The openings of the door.</summary>
+    DoorOpenings,
+}

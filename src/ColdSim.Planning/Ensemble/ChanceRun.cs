@@ -17,11 +17,11 @@ public static class ChanceRun
     /// <param name="options">Tried with the same random numbers; each has its own errors.</param>
     /// <param name="members">How many.</param>
     /// <param name="seed">What the random numbers start from.</param>
-    /// <param name="finished">Told of every member that is done; may be called from several threads at once.</param>
+    /// <param name="finished">Receives the number of members that are done; may be called from several threads at once.</param>
     /// <param name="workers">How many at once; null takes one for each processor. The numbers do not depend on it.</param>
     /// <param name="cancel">Stops it; what is done by then is given.</param>
     /// <exception cref="OperationCanceledException">Cancelled before the first member was done.</exception>
-    /// <exception cref="ArgumentException">See <see cref="NightRun.Of"/>.</exception>
+    /// <exception cref="CannotRunException">The rig cannot start.</exception>
     public static ChanceReport Of(
         Scenario scenario, IReadOnlyList<ComparedOption> options, int members, int seed, IProgress<int>? finished = null, int? workers = null,
         CancellationToken cancel = default)
@@ -43,7 +43,8 @@ public static class ChanceRun
     /// <param name="workers">As <see cref="Of"/>.</param>
     /// <param name="cancel">As <see cref="Of"/>.</param>
     /// <exception cref="OperationCanceledException">Cancelled before the first year was done.</exception>
-    /// <exception cref="ArgumentException">A trip, or no year of the record covers these days; or see <see cref="NightRun.Of"/>.</exception>
+    /// <exception cref="ArgumentException">A trip.</exception>
+    /// <exception cref="CannotRunException">No year of the record covers these days, or the rig cannot start.</exception>
     public static ChanceReport OfYears(
         Scenario scenario, IReadOnlyList<ComparedOption> options, Func<RecordDays, CancellationToken, RecordYears> read,
         IProgress<int>? finished = null, int? workers = null, CancellationToken cancel = default)
@@ -60,7 +61,7 @@ public static class ChanceRun
         double duration_s = new NightCalendar(scenario with { Nights = nights }).Duration_s;
         RecordYears record = read(new RecordDays(scenario.Start, TimeSpan.FromSeconds(duration_s)), cancel);
         if (record.Years.Count == 0)
-            throw new ArgumentException("No year of the record covers these days without a gap of over 3 h.", nameof(read));
+            throw new CannotRunException("No year of the record covers these days without a gap of over 3 h.");
         Work work = new(scenario with { Nights = nights }, options, record.Years.Count, s => new YearMembers(s, nights, record), finished, cancel);
         return work.Report(plain, workers) with { Years = [.. record.Years.Select(y => y.Year)], YearsLeftOut = record.LeftOut };
     }
@@ -91,7 +92,7 @@ public static class ChanceRun
 
             IReadOnlyList<int> done = _table.Done;
             if (done.Count == 0) cancel.ThrowIfCancellationRequested();
-            return ChanceFigures.Of(scenario, plain, members, _table, done, Options(done), _fan.Read());
+            return ChanceReport.Of(scenario, plain, members, _table, done, Options(done), _fan.Read());
         }
 
         // Members are taken one by one, so that a slow one holds nobody up.
@@ -118,14 +119,14 @@ public static class ChanceRun
             }
             catch (OperationCanceledException) when (cancel.IsCancellationRequested)
             {
-                // What is done stands.
+                // The members that are done are kept.
             }
         }
 
         private IReadOnlyList<OptionChance> Options(IReadOnlyList<int> done) =>
         [
             .. options.Select((option, o) => new OptionChance(
-                option, new Proportion(done.Count(i => _table.OptionHolds(o, i)), done.Count), TripMoney.Of(RecordedRun.Of(option.Scenario)).Cost)),
+                option, new Proportion(done.Count(i => _table.OptionHolds(o, i)), done.Count), TripMoney.Of(RunWithRefills.Of(option.Scenario)).Cost)),
         ];
     }
 

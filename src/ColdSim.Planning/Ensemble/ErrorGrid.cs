@@ -46,23 +46,23 @@ internal sealed class ErrorGrid
     public IReadOnlyList<int[]> Places { get; }
 
     /// <summary>Draws a member's path of temperature errors. [K]</summary>
-    public void Temperature(in MemberNumbers numbers, double tailScale, double[] path_K)
+    public void Temperature(in CounterRandom numbers, double tailScale, double[] path_K)
     {
         double z = 0;
         for (int i = 0; i < Count; i++)
         {
-            z = _kept[i] * z + _renewed[i] * numbers.Normal(MemberNumbers.Purpose.Temperature, i);
+            z = _kept[i] * z + _renewed[i] * numbers.Normal(CounterRandom.Purpose.Temperature, i);
             path_K[i] = tailScale * _spread_K[i] * z;
         }
     }
 
     /// <summary>Draws a member's path of the wind's logarithm; it is as long remembered as the temperature's.</summary>
-    public void Wind(in MemberNumbers numbers, double spread, double[] path)
+    public void Wind(in CounterRandom numbers, double spread, double[] path)
     {
         double z = 0;
         for (int i = 0; i < Count; i++)
         {
-            z = _kept[i] * z + _renewed[i] * numbers.Normal(MemberNumbers.Purpose.Wind, i);
+            z = _kept[i] * z + _renewed[i] * numbers.Normal(CounterRandom.Purpose.Wind, i);
             path[i] = spread * z;
         }
     }

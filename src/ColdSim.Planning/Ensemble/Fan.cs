@@ -1,3 +1,4 @@
+using ColdSim.Model.Engine;
 using ColdSim.Planning.Forecasts;
 
 namespace ColdSim.Planning.Ensemble;
@@ -8,7 +9,7 @@ namespace ColdSim.Planning.Ensemble;
 /// <param name="Left_kg">Propane left. [kg]</param>
 public sealed record FanPoint(double Time_s, Spread<double>? Inside_K, Spread<double> Left_kg);
 
-/// <summary>Counts where the members stand, hour by hour; its memory does not grow with them, and their order does not matter.</summary>
+/// <summary>Histograms of the members, hour by hour; memory does not grow with their number, and their order does not matter.</summary>
 internal sealed class FanCounter
 {
     private const double Hour_s = 3600;
@@ -79,5 +80,33 @@ internal sealed class FanCounter
             while ((seen += of[bin]) < wanted) bin++;
             return low + (bin + 0.5) * width;
         }
+    }
+}
+
+/// <summary>Samples a run at every point of a fan; reused for the next run.</summary>
+internal sealed class FanWatch(FanCounter fan) : IRunObserver
+{
+    public double[] Inside_K { get; } = new double[fan.Points];
+
+    public double[] Left_kg { get; } = new double[fan.Points];
+
+    /// <summary>Points noted so far.</summary>
+    public int Count { get; private set; }
+
+    public void Begin() => Count = 0;
+
+    public void Stepped(StepRecord record)
+    {
+        while (Count < fan.Points && Count * fan.Spacing_s <= record.To.Time_s)
+        {
+            double x = Math.Max(0, (Count * fan.Spacing_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s));
+            Inside_K[Count] = record.From.Inside_K + x * (record.To.Inside_K - record.From.Inside_K);
+            Left_kg[Count] = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg);
+            Count++;
+        }
+    }
+
+    public void Happened(in SimulationEvent happened, in Snapshot moment)
+    {
     }
 }

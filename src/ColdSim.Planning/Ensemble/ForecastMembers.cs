@@ -3,11 +3,19 @@ using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
-using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
-using static ColdSim.Planning.Ensemble.MemberNumbers;
+using static ColdSim.Planning.Ensemble.CounterRandom;
 
 namespace ColdSim.Planning.Ensemble;
+
+/// <summary>Makes the members of one scenario, one after the other; belongs to one thread.</summary>
+internal interface IMemberMaker
+{
+    /// <summary>A member; it is good until the next is asked for.</summary>
+    /// <param name="member">Its place, from 0.</param>
+    /// <param name="drawn">Takes what was drawn for each <see cref="Uncertainty"/>.</param>
+    Scenario Of(int member, Span<double> drawn);
+}
 
 /// <summary>A scenario with its forecast, rig, reading and habits each a little other than it says.</summary>
 internal sealed class ForecastMembers : IMemberMaker
@@ -41,13 +49,13 @@ internal sealed class ForecastMembers : IMemberMaker
     /// <inheritdoc/>
     public Scenario Of(int member, Span<double> drawn)
     {
-        MemberNumbers numbers = MemberNumbers.Of(_seed, member);
+        CounterRandom numbers = CounterRandom.Of(_seed, member);
         DrawWeather(numbers, drawn);
         Rig rig = DrawRig(numbers, drawn);
         Scenario made = _scenario with { Rig = rig, Weather = Shifted(_scenario.Weather) };
         if (_scenario.Trip is not { } trip) return made;
         Trip moved = trip with { Stops = [.. trip.Stops.Select(s => s with { Weather = Shifted(s.Weather) })] };
-        return made with { Trip = moved, Legs = moved.Legs(rig.Cylinders) };
+        return made with { Trip = moved, Legs = TripLegs.Of(moved, rig.Cylinders) };
     }
 
     private WeatherSeries Shifted(WeatherSeries weather)
@@ -60,7 +68,7 @@ internal sealed class ForecastMembers : IMemberMaker
         return weather;
     }
 
-    private void DrawWeather(in MemberNumbers numbers, Span<double> drawn)
+    private void DrawWeather(in CounterRandom numbers, Span<double> drawn)
     {
         _grid.Temperature(numbers, numbers.TailScale(_errors.Tail.Value), _warmer_K);
         _grid.Wind(numbers, _errors.Wind.Value, _windLog);
@@ -75,7 +83,7 @@ internal sealed class ForecastMembers : IMemberMaker
         }
     }
 
-    private Rig DrawRig(in MemberNumbers numbers, Span<double> drawn)
+    private Rig DrawRig(in CounterRandom numbers, Span<double> drawn)
     {
         double loss = Math.Exp(drawn[(int)Uncertainty.HeatLoss] = _errors.HeatLoss.Value * numbers.Normal(Purpose.HeatLoss));
         double leakage = Math.Exp(drawn[(int)Uncertainty.Infiltration] = _errors.Infiltration.Value * numbers.Normal(Purpose.Infiltration));

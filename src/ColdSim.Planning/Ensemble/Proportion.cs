@@ -1,6 +1,6 @@
 namespace ColdSim.Planning.Ensemble;
 
-/// <summary>How many of so many, and how well that tells a chance.</summary>
+/// <summary>A proportion of members, with the confidence interval of the probability.</summary>
 /// <param name="Count">Those that do.</param>
 /// <param name="Of">All.</param>
 /// <remarks>The interval is Wilson's (1927) at 95 %: it stays between 0 and 1, and is not empty where none or all do.</remarks>

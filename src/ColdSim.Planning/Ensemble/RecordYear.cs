@@ -37,3 +37,22 @@ public sealed record YearLeftOut(int Year, WhyLeftOut Why);
 /// <param name="Rows">Their rows, in order of time; a row that two years need is there once.</param>
 /// <param name="LeftOut">The years that cannot, in order.</param>
 public sealed record RecordYears(IReadOnlyList<RecordYear> Years, IReadOnlyList<WeatherRow> Rows, IReadOnlyList<YearLeftOut> LeftOut);
+
+/// <summary>The same days of every year in a record.</summary>
+internal sealed class YearMembers(Scenario scenario, int nights, RecordYears record) : IMemberMaker
+{
+    /// <inheritdoc/>
+    public Scenario Of(int member, Span<double> drawn)
+    {
+        RecordYear year = record.Years[member];
+        List<WeatherRow> rows = new(year.Count);
+        for (int i = 0; i < year.Count; i++) rows.Add(record.Rows[year.First + i]);
+        return scenario with
+        {
+            Start = year.Start,
+            Nights = nights,
+            HeatStops = scenario.HeatStops + (year.Start - scenario.Start),
+            Weather = new WeatherSeries(rows, scenario.StandIns, scenario.Rig.Site),
+        };
+    }
+}

@@ -1,6 +1,29 @@
-using ColdSim.Planning.Explain.Relaxations;
+using ColdSim.Planning.Search;
+
 
 namespace ColdSim.Planning.Explain;
+
+/// <summary>The limits on the gas that a cylinder can deliver.</summary>
+public enum Limit
+{
+    /// <summary>Too little heat comes into the liquid.</summary>
+    HeatIntoLiquid,
+
+    /// <summary>The liquid wets too little of the wall.</summary>
+    LittleLiquid,
+
+    /// <summary>Regulator or connection pass too little.</summary>
+    Regulator,
+
+    /// <summary>Several appliances ask at once.</summary>
+    Appliances,
+
+    /// <summary>The air's pressure at this height.</summary>
+    Altitude,
+
+    /// <summary>There is too little propane, until none is left.</summary>
+    LiquidGone,
+}
 
 /// <summary>What easing one limit does.</summary>
 /// <param name="Limit">The limit.</param>
@@ -20,7 +43,7 @@ public sealed record LimitSensitivity(
 /// <remarks>
 /// A shortage that is gone counts as the longest delay; of several limits with which it is gone, the one binds that needs the least
 /// easing for it, in whole hundredths, then the one that had delayed it most with a hundredth less. Delays are compared to the minute.
-/// Where a tenth delays nothing the easing is doubled, for all alike.
+/// Where a tenth delays nothing the fraction is doubled for all limits.
 /// </remarks>
 public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, double Part_frac, IReadOnlyList<LimitSensitivity> Eased)
 {
@@ -36,7 +59,7 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
     /// <summary>Finds it.</summary>
     /// <param name="scenario">A scenario that runs short.</param>
     /// <param name="firstShort">When it first does.</param>
-    /// <param name="finished">Is told of every run that is done; may be called from several threads at once.</param>
+    /// <param name="finished">Called after every run; may be called from several threads at once.</param>
     /// <param name="workers">How many at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     public static BindingLimit Of(
@@ -89,7 +112,7 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
         if (!double.IsPositiveInfinity(delay_s))
             return new LimitSensitivity(relaxation.Limit, true, first, delay_s);
 
-        double gone_frac = Search.SmallestThatHolds.Find(
+        double gone_frac = SmallestThatHolds.Find(
             0, part_frac, Hundredth, by => by > 0 && double.IsPositiveInfinity(by == part_frac ? delay_s : Delay_s(by, out _)))!.Value;
         double before_s = gone_frac > 1.5 * Hundredth ? Delay_s(gone_frac - Hundredth, out _) : 0;
         return new LimitSensitivity(relaxation.Limit, true, null, delay_s, gone_frac, before_s);

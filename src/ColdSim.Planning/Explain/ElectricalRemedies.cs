@@ -34,7 +34,7 @@ internal static class ElectricalRemedies
         }
 
         if (power.Panels.Count > 0 || site is { Latitude_deg: not null, Longitude_deg: not null })
-            yield return new(RemedyKind.MorePanels, 0, MostPanels_W, PanelStep_W, (s, v) => On(s, p => p with { Panels = [.. p.Panels, Alike(p, v)] }));
+            yield return new(RemedyKind.MorePanels, 0, MostPanels_W, PanelStep_W, (s, v) => On(s, p => p with { Panels = [.. p.Panels, SamePanel(p, v)] }));
         for (int i = 0; i < power.Loads.Count; i++)
         {
             int load = i;
@@ -54,7 +54,7 @@ internal static class ElectricalRemedies
         }
     }
 
-    private static SolarPanelSpecification Alike(PowerSpecification power, double rated_W)
+    private static SolarPanelSpecification SamePanel(PowerSpecification power, double rated_W)
         => (power.Panels.Count > 0 ? power.Panels[0] : new SolarPanelSpecification { Rated_W = rated_W }) with { Rated_W = rated_W, SnowCover_frac = 0 };
 
     private static Scenario On(Scenario scenario, Func<PowerSpecification, PowerSpecification> change)

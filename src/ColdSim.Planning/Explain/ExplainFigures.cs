@@ -4,7 +4,7 @@ using UnitsNet.Units;
 using Chained = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.ChainOfCause>;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.Explanation>;
 using Eased = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.LimitSensitivity>;
-using Fault = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.LookAlike>;
+using Fault = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.SimilarFault>;
 using Limited = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.BindingLimit>;
 using Remedied = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.Remedy>;
 
@@ -123,7 +123,7 @@ public static class ExplainFigures
         Document.Group("limit", e => e.Limit, Binding, "which limit binds", canBeAbsent: true),
         Document.Group("chain", e => e.Chain, Chain, "how the cylinder came to that state"),
         Document.Rows("remedies", e => e.Remedies, Remedies, "what would have held to the end of that night"),
-        Document.Rows("look_alikes", _ => LookAlikes.All, Faults, "what looks the same from inside"),
+        Document.Rows("look_alikes", _ => SimilarFaults.All, Faults, "what looks the same from inside"),
         Document.Texts("assumptions", e => e.Report.Scenario.Assumptions, Assumed),
     ];
 

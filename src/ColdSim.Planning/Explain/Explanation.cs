@@ -3,13 +3,13 @@ using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Explain;
 
-/// <summary>Why gas is short in a run, or how things stand at a time; what would have held.</summary>
+/// <summary>Why gas is short in a run, or the state at a time; and the remedies that would have held.</summary>
 public sealed record Explanation
 {
     /// <summary>The run that is explained.</summary>
     public required RunReport Report { get; init; }
 
-    /// <summary>How it came to where it is explained.</summary>
+    /// <summary>The chain of cause up to the instant explained.</summary>
     public required ChainOfCause Chain { get; init; }
 
     /// <summary>Whether a time was asked for; then only the chain is worked out.</summary>
@@ -30,15 +30,15 @@ public sealed record Explanation
     /// <summary>What would have held.</summary>
     public IReadOnlyList<Remedy> Remedies { get; init; } = [];
 
-    /// <summary>Runs a scenario and explains its first shortage, or how it stands at a time.</summary>
+    /// <summary>Runs a scenario and explains its first shortage, or its state at a time.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="at">A time within the run, or null for the first shortage.</param>
-    /// <param name="finished">Is told of every run that is done; may be called from several threads at once.</param>
+    /// <param name="finished">Called after every run; may be called from several threads at once.</param>
     /// <param name="workers">How many runs at once; null takes one for each processor. The outcome does not depend on it.</param>
     /// <param name="cancel">Stops all runs.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A time outside the run.</exception>
+    /// <exception cref="TimeOutsideRunException">A time outside the run.</exception>
     /// <exception cref="LedgerOpenException">The ledger of a run does not close.</exception>
-    /// <exception cref="ArgumentException">See <see cref="NightRun.Of"/>.</exception>
+    /// <exception cref="CannotRunException">The rig cannot start.</exception>
     public static Explanation Of(
         Scenario scenario, DateTimeOffset? at = null, Action? finished = null, int? workers = null, CancellationToken cancel = default)
     {
@@ -49,7 +49,7 @@ public sealed record Explanation
         {
             DateTimeOffset end = report.Nights[^1].To;
             if (time < scenario.Start || time > end)
-                throw new ArgumentOutOfRangeException(nameof(at), time, $"The run goes from {scenario.Start:O} to {end:O}.");
+                throw new TimeOutsideRunException(time);
             return new Explanation { Report = report, Chain = ChainOfCause.Before(report, time), AtTime = true };
         }
 

@@ -3,8 +3,8 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Gas;
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Compare;
-using ColdSim.Planning.Explain.Relaxations;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Search;
 
@@ -19,7 +19,7 @@ public static class Remedies
 {
     // Ends of reach that are common practice, no source: blankets by size of cylinder, two-stage regulators for coaches.
     private const double SmallBlanket_W = 150, LargeBlanket_W = 400, BlanketStep_W = 5;
-    private const double LargestRegulator_W = 400_000 * 0.29307107017222, RegulatorStep_W = 5_000 * 0.29307107017222;
+    private const double LargestRegulator_W = 400_000 * ConversionFactors.BtuPerHour_W, RegulatorStep_W = 5_000 * ConversionFactors.BtuPerHour_W;
     private const double SmallBlanketTo_m3 = 0.033;
     private const double FillStep_frac = 0.01;
 
@@ -33,7 +33,7 @@ public static class Remedies
     /// <param name="scenario">A scenario that does not hold.</param>
     /// <param name="night">The night explained, from 1.</param>
     /// <param name="firstOut">What ran out first in it: the battery has remedies of its own.</param>
-    /// <param name="finished">Is told of every run that is done; may be called from several threads at once.</param>
+    /// <param name="finished">Called after every run; may be called from several threads at once.</param>
     /// <param name="workers">How many at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     public static IReadOnlyList<Remedy> Of(
@@ -132,7 +132,7 @@ public static class Remedies
                 (s, v) => s with { Rig = s.Rig with { Thermostat = s.Rig.Thermostat! with { NightSetPoint_K = v } } });
         }
 
-        int other = SmallerAppliance.LargestOther(rig);
+        int other = Relaxation.LargestOther(rig);
         if (other >= 0)
         {
             yield return new(RemedyKind.ApplianceOff, 0, 1, 1, (s, _) => s with { Rig = s.Rig with { Appliances = [.. s.Rig.Appliances.Where((_, i) => i != other)] } })

@@ -15,10 +15,10 @@ public enum RemedyKind
     /// <summary>Another standard size in every place; its place among <see cref="Remedies.Sizes"/> counted from 1.</summary>
     Size,
 
-    /// <summary>A second cylinder alike, both open.</summary>
+    /// <summary>A second cylinder of the same kind, both open.</summary>
     SecondOpen,
 
-    /// <summary>A second cylinder alike on an automatic changeover.</summary>
+    /// <summary>A second cylinder of the same kind on an automatic changeover.</summary>
     SecondChangeover,
 
     /// <summary>The night's set point. [K]</summary>
@@ -73,4 +73,16 @@ public sealed record Remedy(RemedyKind Kind, double? Value, double Tolerance, do
 
     /// <summary>Electricity that blankets take to the end of the night explained. [J]</summary>
     public double Electricity_J { get; init; }
+}
+
+/// <summary>A remedy before it is tried: its range and what a value makes of the scenario.</summary>
+/// <param name="Kind">Which.</param>
+/// <param name="From">As it is.</param>
+/// <param name="To">The end of reach.</param>
+/// <param name="Tolerance">Step.</param>
+/// <param name="Build">The scenario with a value.</param>
+internal sealed record RemedyRange(RemedyKind Kind, double From, double To, double Tolerance, Func<Scenario, double, Scenario> Build)
+{
+    /// <summary>What a value is called, or null.</summary>
+    public Func<double, string>? Name { get; init; }
 }

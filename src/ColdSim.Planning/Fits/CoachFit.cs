@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace ColdSim.Planning.Fits;
 
-/// <summary>Learns from a log how the coach really loses heat; docs/log-and-fit.md has the equations.</summary>
+/// <summary>Estimates the coach's actual heat loss from a log; docs/log-and-fit.md has the equations.</summary>
 /// <remarks>
 /// Nonlinear least squares with the simulator itself as the model: the masses read, whitened by the root of their full covariance, and one
 /// row for each prior. Grossly wrong readings are left out one by one, the worst first.
@@ -27,12 +27,14 @@ public static class CoachFit
     private const double ClearUse = 8;
     private const double MostLeftOut_frac = 0.2;
     private const int Iterations = 8;
+    private const double Day_s = 86_400;
+    private const double UnknownStart_kg = 20;
 
     /// <summary>Fits a scenario to readings.</summary>
     /// <param name="scenario">The scenario; a fit that it carries already is not used twice.</param>
     /// <param name="readings">The log.</param>
     /// <param name="leaveOut">Whether grossly wrong readings are left out; they are named either way.</param>
-    /// <param name="finished">Told of every run of the simulator through the log; may be called from several threads at once.</param>
+    /// <param name="finished">Receives every run of the simulator through the log; may be called from several threads at once.</param>
     /// <param name="cancel">Stops it within a run.</param>
     /// <exception cref="TooLittleDataException">The log, the weather or the scenario does not allow it.</exception>
     /// <exception cref="ImpossibleReadingException">A reading fits no contents of the cylinder.</exception>
@@ -118,12 +120,12 @@ public static class CoachFit
         Slopes slopes = new(steps, n);
 
         // Errors grow with the use, which the first pass finds.
-        Matrix<double> c = FitErrors.Of(log, run, predicted);
+        Matrix<double> c = ErrorCovariance(log, run, predicted);
         for (int pass = 0; pass < 2; pass++)
         {
             z = Minimise(run, steps, slopes, y, c, z);
             predicted = run.At(steps.At(z));
-            c = FitErrors.Of(log, run, predicted);
+            c = ErrorCovariance(log, run, predicted);
         }
 
         Matrix<double> jacobian = slopes.At(z);
@@ -216,7 +218,7 @@ public static class CoachFit
         return new() { Kind = prior.Kind, Value = Natural(middle), Low = Natural(middle - half), High = Natural(middle + half), Learned_frac = Math.Clamp(1 - variance, 0, 1) };
     }
 
-    // A direction that the readings tell less than the prior, and in which several parameters take part.
+    // A direction in parameter space that the readings determine less than the prior does, and in which several parameters take part.
     private static List<IReadOnlyList<FitKind>> Confused(IReadOnlyList<FitPrior> priors, double[] values, Matrix<double> vectors)
     {
         List<IReadOnlyList<FitKind>> groups = [];
@@ -255,5 +257,41 @@ public static class CoachFit
         }
 
         return residuals;
+    }
+
+    // Covariance of the readings about the simulator with the right parameters. It is the sum of: the readings' own errors with what they share;
+    // half a burner cycle, the resolution of a simulated mass; a random walk for what a day brings that the model does not know (doors, cooking,
+    // visitors); the model's lasting error; and, for each interval between fillings, an unknown start, which removes whatever is common to all
+    // of its readings.
+    private static Matrix<double> ErrorCovariance(UseLog log, FitRun run, FitPrediction predicted)
+    {
+        int n = log.Rows.Count;
+        Matrix<double> c = log.Covariance();
+        double[] used = new double[n], walked = new double[n];
+        foreach ((int first, int end) in run.Stretches)
+        {
+            for (int i = first + 1; i < end; i++)
+            {
+                double days = Math.Max((log.Rows[i].Reading.Time - log.Rows[i - 1].Reading.Time).TotalSeconds, 1) / Day_s;
+                double use_kg = predicted.Mass_kg[i - 1] - predicted.Mass_kg[i];
+                used[i] = predicted.Mass_kg[first] - predicted.Mass_kg[i];
+                walked[i] = walked[i - 1] + LogPrediction.Day_frac * LogPrediction.Day_frac * use_kg * use_kg / days;
+            }
+
+            for (int i = first; i < end; i++)
+            {
+                for (int j = first; j < end; j++)
+                    c[i, j] += UnknownStart_kg * UnknownStart_kg + walked[Math.Min(i, j)];
+            }
+        }
+
+        for (int i = 0; i < n; i++)
+        {
+            c[i, i] += 0.25 * predicted.Cycle_kg * predicted.Cycle_kg;
+            for (int j = 0; j < n; j++)
+                c[i, j] += LogPrediction.Lasting_frac * LogPrediction.Lasting_frac * used[i] * used[j];
+        }
+
+        return c;
     }
 }

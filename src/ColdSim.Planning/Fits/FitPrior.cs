@@ -2,7 +2,7 @@ using ColdSim.Model;
 
 namespace ColdSim.Planning.Fits;
 
-/// <summary>What is thought of a parameter before any reading: a normal distribution in its own coordinate.</summary>
+/// <summary>Prior of a parameter: a normal distribution in its own coordinate.</summary>
 /// <param name="Kind">Which.</param>
 /// <param name="Middle">Its middle.</param>
 /// <param name="Spread">Its standard deviation.</param>
@@ -13,7 +13,7 @@ namespace ColdSim.Planning.Fits;
 /// </remarks>
 public sealed record FitPrior(FitKind Kind, double Middle, double Spread)
 {
-    /// <summary>The priors of everything that this rig could be taught.</summary>
+    /// <summary>The priors of all parameters that this rig has.</summary>
     /// <param name="rig">The rig without any fit.</param>
     public static IReadOnlyList<FitPrior> Of(Rig rig)
     {

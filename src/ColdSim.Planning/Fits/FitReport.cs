@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace ColdSim.Planning.Fits;
 
-/// <summary>A log that is too little to learn from.</summary>
+/// <summary>A log with too little data for a fit.</summary>
 public sealed class TooLittleDataException : Exception
 {
     /// <summary>Without reasons.</summary>
@@ -49,10 +49,10 @@ public sealed record FitEstimate
     /// <summary>Upper end.</summary>
     public required double High { get; init; }
 
-    /// <summary>How much of what was thought before the readings took away: 0 nothing, 1 all doubt. Part of the variance.</summary>
+    /// <summary>Fraction of the prior variance that the readings removed: 0 none, 1 all.</summary>
     public required double Learned_frac { get; init; }
 
-    /// <summary>Whether the readings carry it: they took away at least half of the variance.</summary>
+    /// <summary>Whether the readings identify it: they removed at least half of the prior variance.</summary>
     public bool IsIdentified => Learned_frac >= 0.5;
 }
 
@@ -70,7 +70,7 @@ public sealed record FitReport
     /// <summary>The scenario.</summary>
     public required Scenario Scenario { get; init; }
 
-    /// <summary>What was found, ready to be laid over the rig.</summary>
+    /// <summary>The factors found, to be applied to the rig.</summary>
     public required FittedFactors Factors { get; init; }
 
     /// <summary>The parameters that the readings move at all.</summary>
@@ -82,10 +82,10 @@ public sealed record FitReport
     /// <summary>Correlations of the estimates, row by row.</summary>
     public required IReadOnlyList<double> Correlations { get; init; }
 
-    /// <summary>Eigenvalues of the normal matrix, in spreads of the priors, the smallest first: below one, a direction is told less by the readings than by the prior.</summary>
+    /// <summary>Eigenvalues of the normal matrix, in spreads of the priors, the smallest first: below one, a direction is determined less by the readings than by the prior.</summary>
     public required IReadOnlyList<double> Eigenvalues { get; init; }
 
-    /// <summary>Groups of parameters that these readings cannot tell apart.</summary>
+    /// <summary>Groups of parameters that these readings cannot distinguish.</summary>
     public required IReadOnlyList<IReadOnlyList<FitKind>> Confused { get; init; }
 
     /// <summary>Every reading.</summary>

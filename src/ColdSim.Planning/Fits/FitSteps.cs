@@ -2,7 +2,7 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace ColdSim.Planning.Fits;
 
-/// <summary>Differences of the simulator in place of derivatives, wide enough to stand clear of its burner's cycles.</summary>
+/// <summary>Finite differences of the simulator in place of derivatives, wide enough to exceed the noise of its burner cycles.</summary>
 /// <remarks>
 /// A furnace burns in whole cycles, so the simulated mass at an instant jumps by part of a cycle when a parameter moves by a hair. Each step
 /// starts at a third of its prior's spread and is doubled, twice at most, until the use over the log moves by <see cref="Cycles"/> burner

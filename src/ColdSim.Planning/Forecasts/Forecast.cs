@@ -1,5 +1,4 @@
 using ColdSim.Model;
-using ColdSim.Planning.Fits;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
 using MathNet.Numerics.Distributions;

@@ -7,8 +7,8 @@ namespace ColdSim.Planning.Forecasts;
 
 /// <summary>A scenario moved to its log's latest reading.</summary>
 /// <remarks>
-/// A cylinder that was read earlier than the latest reading is taken to hold what it held then: it was shut, or somebody would have read it.
-/// One that was never read holds what the scenario says. Both are told.
+/// A cylinder that was read earlier than the latest reading is assumed to hold what it held then: it was shut, or somebody would have read it.
+/// One that was never read holds what the scenario says. Both are reported.
 /// </remarks>
 public sealed record ForecastStart
 {
@@ -93,7 +93,7 @@ public sealed record ForecastStart
             Weather = stops[0].Weather,
             Rig = scenario.Rig with { Site = stops[0].Site },
             Trip = left,
-            Legs = left.Legs(cylinders),
+            Legs = TripLegs.Of(left, cylinders),
         };
     }
 }

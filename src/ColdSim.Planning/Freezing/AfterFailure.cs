@@ -12,22 +12,22 @@ public static class AfterFailure
     /// <summary>The spans from the first failure on.</summary>
     /// <param name="report">The run.</param>
     /// <returns>Null where every night holds, without a coach, or where the furnace is made to stop: that has an answer of its own.</returns>
-    public static HeatStop? Of(RunReport report)
+    public static CoolDown? Of(RunReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        if (report.HeatStop is not null || report.Scenario.Rig.Coach is null || report.Series.Count == 0 || report.Summary.FirstFailure is not { } at) return null;
+        if (report.CoolDown is not null || report.Scenario.Rig.Coach is null || report.Series.Count == 0 || report.Summary.FirstFailure is not { } at) return null;
         NightReport? night = report.Nights.FirstOrDefault(n => at < n.To);
         if (night is null) return null;
         double at_s = (at - report.Scenario.Start).TotalSeconds, to_s = (night.To - report.Scenario.Start).TotalSeconds;
         RunSeries series = report.Series;
         int here = Math.Clamp((int)Math.Round(at_s / RunSeries.Spacing_s), 0, series.Count - 1);
-        return new HeatStop
+        return new CoolDown
         {
             At = at,
             Outside = Temperature.FromKelvins(series.Outside_K[here]),
             Inside = double.IsFinite(series.Inside_K[here]) ? Temperature.FromKelvins(series.Inside_K[here]) : null,
-            FiftyAfter = After(series, at_s, to_s, HeatStop.Fifty_K),
-            FreezingAfter = After(series, at_s, to_s, HeatStop.Freezing_K),
+            FiftyAfter = After(series, at_s, to_s, CoolDown.Fifty_K),
+            FreezingAfter = After(series, at_s, to_s, CoolDown.Freezing_K),
             Water = Water(report, at, night.To),
             Watched = Duration.FromSeconds(to_s - at_s),
         };

@@ -1,8 +1,9 @@
 using ColdSim.Planning.Figures;
+using ColdSim.Planning.Nights;
 using UnitsNet.Units;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Freezing.FreezeOutlook>;
-using Stop = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Freezing.HeatStop>;
-using Water = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Freezing.WaterAfter>;
+using Stop = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Nights.CoolDown>;
+using Water = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Nights.WaterAfter>;
 
 namespace ColdSim.Planning.Freezing;
 
@@ -42,7 +43,7 @@ public static class FreezeFigures
         Document.Texts("assumptions", o => o.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
     ];
 
-    private static bool HasCoach(IReadOnlyList<HeatStop> stops) => stops[0].Inside is not null;
+    private static bool HasCoach(IReadOnlyList<CoolDown> stops) => stops[0].Inside is not null;
 
-    private static bool HasWater(IReadOnlyList<HeatStop> stops) => stops[0].Water.Count > 0;
+    private static bool HasWater(IReadOnlyList<CoolDown> stops) => stops[0].Water.Count > 0;
 }

@@ -1,9 +1,12 @@
+using ColdSim.Planning.Nights;
+using ColdSim.Planning.Search;
+
 namespace ColdSim.Planning.Freezing;
 
 /// <summary>The same question at several instants of a run: how long is left once the furnace stops.</summary>
 /// <param name="Scenario">The question.</param>
 /// <param name="Stops">One for each instant, in order.</param>
-public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<HeatStop> Stops)
+public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<CoolDown> Stops)
 {
     private const int MostNights = 14;
 
@@ -27,30 +30,20 @@ public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<HeatStop> St
     /// <param name="scenario">The question.</param>
     /// <param name="instants">When.</param>
     /// <param name="cancel">Stops the runs.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An instant outside the run.</exception>
-    /// <exception cref="Nights.LedgerOpenException">The books of a run do not close.</exception>
+    /// <exception cref="TimeOutsideRunException">An instant outside the run.</exception>
+    /// <exception cref="LedgerOpenException">The ledger of a run does not close.</exception>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static FreezeOutlook Of(Scenario scenario, IReadOnlyList<DateTimeOffset> instants, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(instants);
-        HeatStop[] stops = new HeatStop[instants.Count];
-        try
-        {
-            Parallel.For(0, stops.Length, new ParallelOptions { CancellationToken = cancel }, i => stops[i] = HeatStopRun.At(scenario, instants[i], cancel));
-        }
-        catch (AggregateException e) when (e.InnerExceptions[0] is ArgumentOutOfRangeException or Nights.LedgerOpenException or OperationCanceledException)
-        {
-            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
-        }
-
-        return new FreezeOutlook(scenario, stops);
+        return new FreezeOutlook(scenario, ParallelMap.Of(instants.Count, i => CoolDownRun.At(scenario, instants[i], cancel), null, cancel));
     }
 
     /// <summary>
     /// The instant that leaves the least time until water begins to freeze, or until inside does where there is no water. What freezes with
     /// the furnace on leaves no time at all and counts only where nothing else is left.
     /// </summary>
-    public HeatStop? Shortest => Stops.Where(s => Left_s(s) is not null).OrderBy(s => Left_s(s) <= 0).ThenBy(s => Left_s(s)).FirstOrDefault();
+    public CoolDown? Shortest => Stops.Where(s => Left_s(s) is not null).OrderBy(s => Left_s(s) <= 0).ThenBy(s => Left_s(s)).FirstOrDefault();
 
-    private static double? Left_s(HeatStop stop) => (stop.First?.BeginsAfter ?? (stop.Water.Count == 0 ? stop.FreezingAfter : null))?.Seconds;
+    private static double? Left_s(CoolDown stop) => (stop.First?.BeginsAfter ?? (stop.Water.Count == 0 ? stop.FreezingAfter : null))?.Seconds;
 }

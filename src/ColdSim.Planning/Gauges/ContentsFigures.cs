@@ -1,5 +1,6 @@
 using ColdSim.Model.Gas;
 using ColdSim.Physics.Propane;
+using ColdSim.Physics.Units;
 using UnitsNet;
 
 namespace ColdSim.Planning.Gauges;
@@ -7,7 +8,7 @@ namespace ColdSim.Planning.Gauges;
 /// <summary>A mass of propane, or its standard uncertainty, in everything that people count it in.</summary>
 public sealed record ContentsFigures
 {
-    private const double SixtyFahrenheit_K = (60 + 459.67) / 1.8;
+    private const double SixtyFahrenheit_K = (60 + ConversionFactors.ZeroFahrenheit_R) / 1.8;
 
     /// <summary>Mass.</summary>
     public required Mass Mass { get; init; }

@@ -1,5 +1,6 @@
 using ColdSim.Physics.Geometry;
 using ColdSim.Physics.Propane;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Gauges;
 
@@ -39,7 +40,7 @@ public sealed class EchoReading : GaugeReading
     public double Assumed_K { get; init; } = DriftTable.Assumed_K;
 
     /// <summary>How far off the lowest point the sensor may sit. [m]</summary>
-    public double PositionError_m { get; init; } = 0.0254;
+    public double PositionError_m { get; init; } = ConversionFactors.Inch_m;
 
     /// <summary>Whether that was given.</summary>
     public bool PositionGiven { get; init; }
@@ -60,7 +61,7 @@ public sealed class EchoReading : GaugeReading
         (InputKind kind, double usual) = Shown switch
         {
             EchoShown.Time => (InputKind.Time, 2e-6),
-            EchoShown.Height => (InputKind.Length, 0.1 * 0.0254),
+            EchoShown.Height => (InputKind.Length, 0.1 * ConversionFactors.Inch_m),
             _ => (InputKind.Ratio, 0.01),
         };
         return

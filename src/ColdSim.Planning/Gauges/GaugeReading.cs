@@ -15,7 +15,7 @@ public abstract class GaugeReading
     /// <param name="inputs">Values in the order of <see cref="Inputs"/>.</param>
     public abstract double Mass_kg(GaugedCylinder cylinder, ReadOnlySpan<double> inputs);
 
-    /// <summary>What the method cannot tell or is easily misread by, in short.</summary>
+    /// <summary>Limits of the method and common misreadings, in short.</summary>
     public abstract IReadOnlyList<string> Cautions { get; }
 
     /// <summary>The mass with its standard uncertainty.</summary>
@@ -24,9 +24,7 @@ public abstract class GaugeReading
     public ContentsEstimate Estimate(GaugedCylinder cylinder)
     {
         ArgumentNullException.ThrowIfNull(cylinder);
-        IReadOnlyList<StatedError> inputs = Inputs(cylinder);
-        (double mass_kg, IReadOnlyList<ErrorShare> shares) = Propagation.Of(x => Mass_kg(cylinder, x), inputs);
-        return new ContentsEstimate(Name, mass_kg, shares);
+        return ContentsEstimate.Of(Name, x => Mass_kg(cylinder, x), Inputs(cylinder));
     }
 }
 

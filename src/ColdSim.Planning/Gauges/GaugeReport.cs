@@ -1,6 +1,32 @@
 using ColdSim.Physics.Propane;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Gauges;
+
+/// <summary>One or several readings of a cylinder, with what the person knows besides.</summary>
+public sealed record GaugeQuestion
+{
+    /// <summary>The cylinder.</summary>
+    public required GaugedCylinder Cylinder { get; init; }
+
+    /// <summary>The readings; none where only the pressure was read.</summary>
+    public IReadOnlyList<GaugeReading> Readings { get; init; } = [];
+
+    /// <summary>The pressure, if that was read.</summary>
+    public PressureReading? Pressure { get; init; }
+
+    /// <summary>Liquid temperature, if known. [K]</summary>
+    public double? Temperature_K { get; init; }
+
+    /// <summary>Whether the cylinder has been closed for hours.</summary>
+    public bool Rested { get; init; }
+
+    /// <summary>The temperature for which a sensor reckons. [K]</summary>
+    public double Assumed_K { get; init; } = DriftTable.Assumed_K;
+
+    /// <summary>Furnace input, if hours are asked for. [W]</summary>
+    public double? Furnace_W { get; init; }
+}
 
 /// <summary>What readings of a cylinder come to.</summary>
 public sealed record GaugeReport
@@ -14,16 +40,16 @@ public sealed record GaugeReport
     /// <summary>All readings as one; null where there are none.</summary>
     public CombinedEstimate? Combined { get; init; }
 
-    /// <summary>What is in it, in every figure; null where nothing tells.</summary>
+    /// <summary>The contents in every unit of account; null where no reading determines them.</summary>
     public ContentsFigures? Contents { get; init; }
 
     /// <summary>The standard uncertainty of every figure.</summary>
     public ContentsFigures? Uncertainty { get; init; }
 
-    /// <summary>What the pressure told, if it was read.</summary>
+    /// <summary>The finding of the pressure, if it was read.</summary>
     public PressureFinding? Pressure { get; init; }
 
-    /// <summary>What was taken because nobody said it.</summary>
+    /// <summary>The assumptions.</summary>
     public required IReadOnlyList<string> Assumptions { get; init; }
 
     /// <summary>What the methods mislead by, in short.</summary>
@@ -43,18 +69,18 @@ public sealed record GaugeReport
             CheckMass(estimate, question);
         CombinedEstimate? combined = estimates.Length == 0 ? null : CombinedEstimate.Of(estimates);
         PressureFinding? pressure = question.Pressure?.Judge(cylinder);
-        (double Mass_kg, double Uncertainty_kg)? told = combined is not null ? (combined.Mass_kg, combined.Uncertainty_kg)
+        (double Mass_kg, double Uncertainty_kg)? known = combined is not null ? (combined.Mass_kg, combined.Uncertainty_kg)
             : pressure?.Vapour is { } vapour ? (vapour.Mass_kg, vapour.Uncertainty_kg) : null;
         return new()
         {
             Question = question,
             Estimates = estimates,
             Combined = combined,
-            Contents = told is { } c ? ContentsFigures.Of(c.Mass_kg, cylinder, question.Furnace_W) : null,
-            Uncertainty = told is { } u ? ContentsFigures.Of(u.Uncertainty_kg, cylinder, question.Furnace_W) : null,
+            Contents = known is { } c ? ContentsFigures.Of(c.Mass_kg, cylinder, question.Furnace_W) : null,
+            Uncertainty = known is { } u ? ContentsFigures.Of(u.Uncertainty_kg, cylinder, question.Furnace_W) : null,
             Pressure = pressure,
             Assumptions = Taken(question),
-            Cautions = CautionsOf(question, told),
+            Cautions = CautionsOf(question, known),
         };
     }
 
@@ -81,7 +107,7 @@ public sealed record GaugeReport
         if (fault.Length > 0)
         {
             throw new ImpossibleReadingException(FormattableString.Invariant(
-                $"{estimate.Reading}: means {estimate.Mass_kg / 0.45359237:0.0} lb ({estimate.Mass_kg:0.00} kg) of propane, {fault}"));
+                $"{estimate.Reading}: means {estimate.Mass_kg / ConversionFactors.Pound_kg:0.0} lb ({estimate.Mass_kg:0.00} kg) of propane, {fault}"));
         }
     }
 
@@ -91,7 +117,7 @@ public sealed record GaugeReport
         [
             "pure propane; liquid, vapour and wall at one temperature; the vapour's mass counted",
             FormattableString.Invariant(
-                $"2:1 heads; wall {q.Cylinder.WallThickness_m / 0.0254:0.00} in ({1000 * q.Cylinder.WallThickness_m:0.0} mm); water capacity known within {100 * q.Cylinder.CapacityError_frac:0.#} %, diameter within {100 * q.Cylinder.DiameterError_frac:0.#} %"),
+                $"2:1 heads; wall {q.Cylinder.WallThickness_m / ConversionFactors.Inch_m:0.00} in ({1000 * q.Cylinder.WallThickness_m:0.0} mm); water capacity known within {100 * q.Cylinder.CapacityError_frac:0.#} %, diameter within {100 * q.Cylinder.DiameterError_frac:0.#} %"),
             "every error given or taken is one standard uncertainty; one reading's own error is free of another's",
         ];
         if (q.Readings.Any(r => r is WeightReading))
@@ -109,14 +135,14 @@ public sealed record GaugeReport
         return taken;
     }
 
-    private static List<string> CautionsOf(GaugeQuestion q, (double Mass_kg, double Uncertainty_kg)? told)
+    private static List<string> CautionsOf(GaugeQuestion q, (double Mass_kg, double Uncertainty_kg)? known)
     {
         List<string> cautions = [.. q.Readings.SelectMany(r => r.Cautions).Distinct()];
         if (!q.Rested && (q.Pressure is not null || q.Readings.Any(r => r is not WeightReading)))
             cautions.Add("A cylinder that has just been drawn from is colder than the air; the air's temperature is then not the liquid's.");
-        if (told is { } c && c.Mass_kg > q.Cylinder.LegalFill_kg + c.Uncertainty_kg)
+        if (known is { } c && c.Mass_kg > q.Cylinder.LegalFill_kg + c.Uncertainty_kg)
             cautions.Add("That is above the legal fill. Keep it cool and outside, and have a dealer take gas out.");
-        if (told is { } few && few.Mass_kg < 2 * few.Uncertainty_kg)
+        if (known is { } few && few.Mass_kg < 2 * few.Uncertainty_kg)
             cautions.Add("This cannot be told from an empty cylinder.");
         return cautions;
     }

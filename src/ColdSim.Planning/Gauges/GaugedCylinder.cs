@@ -9,7 +9,7 @@ public sealed record GaugedCylinder
     /// <summary>What people call it.</summary>
     public required string Name { get; init; }
 
-    /// <summary>How it stands.</summary>
+    /// <summary>Upright or horizontal.</summary>
     public required Orientation Orientation { get; init; }
 
     /// <summary>Water capacity. [m³]</summary>

@@ -1,6 +1,7 @@
 using ColdSim.Physics.Fluids;
 using ColdSim.Physics.Geometry;
 using ColdSim.Physics.Propane;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Gauges;
 
@@ -55,7 +56,7 @@ public sealed record LevelInputs
         if (!(level_m >= 0 && level_m <= vessel.FullLevel_m))
         {
             throw new ImpossibleReadingException(FormattableString.Invariant(
-                $"{reading}: means a level of {level_m / 0.0254:0.0} in ({1000 * level_m:0} mm); inside it is {vessel.FullLevel_m / 0.0254:0.0} in ({1000 * vessel.FullLevel_m:0} mm) high"));
+                $"{reading}: means a level of {level_m / ConversionFactors.Inch_m:0.0} in ({1000 * level_m:0} mm); inside it is {vessel.FullLevel_m / ConversionFactors.Inch_m:0.0} in ({1000 * vessel.FullLevel_m:0} mm) high"));
         }
     }
 }

@@ -1,4 +1,5 @@
 using ColdSim.Physics.Geometry;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Gauges;
 
@@ -32,7 +33,7 @@ public sealed class LineReading : GaugeReading
         ArgumentNullException.ThrowIfNull(cylinder);
         return
         [
-            new(Frost ? "frost's edge" : "line", InputKind.Length, Height_m, LineError_m ?? (Frost ? 1 : 0.25) * 0.0254,
+            new(Frost ? "frost's edge" : "line", InputKind.Length, Height_m, LineError_m ?? (Frost ? 1 : 0.25) * ConversionFactors.Inch_m,
                 LineError_m is not null ? "given" : Frost ? "assumption" : "felt by hand, from memory", Shared: false),
             .. Level.Of(cylinder),
         ];

@@ -1,13 +1,14 @@
 using ColdSim.Physics.Propane;
+using ColdSim.Physics.Units;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
 namespace ColdSim.Planning.Gauges;
 
-/// <summary>What a pressure can tell about a cylinder.</summary>
+/// <summary>What a pressure says about a cylinder.</summary>
 public enum PressureVerdict
 {
-    /// <summary>Nothing about how much is left.</summary>
+    /// <summary>Nothing about the amount left.</summary>
     CannotTell,
 
     /// <summary>Clearly below what liquid would keep up: only vapour is left.</summary>
@@ -40,7 +41,7 @@ public sealed record PressureReading
     public required double Gauge_Pa { get; init; }
 
     /// <summary>Its standard uncertainty: 2 psi unless given. [Pa]</summary>
-    public double GaugeError_Pa { get; init; } = 2 * 6894.757293168361;
+    public double GaugeError_Pa { get; init; } = 2 * ConversionFactors.Psi_Pa;
 
     /// <summary>Pressure of the air. [Pa]</summary>
     public required double Air_Pa { get; init; }
@@ -51,7 +52,7 @@ public sealed record PressureReading
     /// <summary>Its standard uncertainty. [K]</summary>
     public double TemperatureError_K { get; init; }
 
-    /// <summary>Whether the cylinder has stood closed long enough to have that temperature throughout.</summary>
+    /// <summary>Whether the cylinder has been closed long enough to have that temperature throughout.</summary>
     public bool Rested { get; init; }
 
     /// <summary>Pressure of liquid with a part of ethane by Raoult's law. [Pa]</summary>
@@ -102,9 +103,8 @@ public sealed record PressureReading
             new("water capacity", InputKind.Ratio, 1, cylinder.CapacityError_frac, "assumption", Shared: true),
         ];
         double air_Pa = Air_Pa;
-        (double mass_kg, IReadOnlyList<ErrorShare> shares) = Propagation.Of(
-            x => cylinder.Volume_m3 * x[2] * VapourDensity_kg_m3(x[0] + air_Pa, LevelInputs.Clamp_K(x[1])), inputs);
-        return new ContentsEstimate("vapour alone", mass_kg, shares);
+        return ContentsEstimate.Of(
+            "vapour alone", x => cylinder.Volume_m3 * x[2] * VapourDensity_kg_m3(x[0] + air_Pa, LevelInputs.Clamp_K(x[1])), inputs);
     }
 
     /// <summary>Density of vapour below saturation by the reference equation. [kg/m³]</summary>
@@ -127,7 +127,7 @@ public sealed record PressureReading
     }
 }
 
-/// <summary>What a pressure told.</summary>
+/// <summary>The finding of a pressure reading.</summary>
 public sealed record PressureFinding
 {
     /// <summary>The verdict.</summary>

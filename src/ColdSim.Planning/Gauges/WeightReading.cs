@@ -1,3 +1,5 @@
+using ColdSim.Physics.Units;
+
 namespace ColdSim.Planning.Gauges;
 
 /// <summary>A weighing: scale less tare, accessories and ice.</summary>
@@ -11,7 +13,7 @@ public sealed class WeightReading : GaugeReading
     public const double StampedTareError_frac = 0.015;
 
     /// <summary>Error of a bathroom scale: 0.2 lb. [kg]</summary>
-    public const double BathroomScale_kg = 0.2 * 0.45359237;
+    public const double BathroomScale_kg = 0.2 * ConversionFactors.Pound_kg;
 
     /// <summary>What the scale shows. [kg]</summary>
     public required double Scale_kg { get; init; }
@@ -25,7 +27,7 @@ public sealed class WeightReading : GaugeReading
     /// <summary>Its standard uncertainty; null takes that of stamped tares. [kg]</summary>
     public double? TareError_kg { get; init; }
 
-    /// <summary>What else stands on the scale: a hose, a cover, a regulator. [kg]</summary>
+    /// <summary>Everything else on the scale: a hose, a cover, a regulator. [kg]</summary>
     public double Accessories_kg { get; init; }
 
     /// <summary>Ice and snow on the cylinder. [kg]</summary>

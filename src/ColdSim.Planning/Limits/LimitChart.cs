@@ -1,4 +1,6 @@
-using System.Runtime.ExceptionServices;
+using ColdSim.Model.Engine;
+using ColdSim.Physics.Units;
+using ColdSim.Planning.Search;
 
 namespace ColdSim.Planning.Limits;
 
@@ -37,11 +39,11 @@ public sealed record LimitChart
     /// <param name="scenario">The rig, with a furnace.</param>
     /// <param name="axis">The lows to try.</param>
     /// <param name="fills">Parts of the legal filling, over 0 to 1; null takes the usual.</param>
-    /// <param name="finished">Is told how many cells are done; may be called from several threads at once.</param>
+    /// <param name="finished">Receives the number of cells that are done; may be called from several threads at once.</param>
     /// <param name="workers">How many set-ups at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    /// <exception cref="ArgumentException">No furnace, no fills, or a cylinder that cannot start.</exception>
+    /// <exception cref="ArgumentException">No furnace, or no fills.</exception>
     public static LimitChart Of(
         Scenario scenario, LimitAxis axis, IReadOnlyList<double>? fills = null, IProgress<int>? finished = null, int? workers = null,
         CancellationToken cancel = default)
@@ -55,24 +57,87 @@ public sealed record LimitChart
         // What could be given is asked of a furnace that runs.
         scenario = scenario with { HeatStops = null };
         StandardNight night = new(scenario);
-        IReadOnlyList<SetUp> setUps = SetUp.Of(scenario.Rig);
-        LimitColumn[] columns = new LimitColumn[setUps.Count];
+        IReadOnlyList<RigVariant> variants = RigVariant.Of(scenario.Rig);
         int done = 0;
-        ParallelOptions parallel = new() { CancellationToken = cancel, MaxDegreeOfParallelism = workers ?? Environment.ProcessorCount };
-        try
-        {
-            Parallel.For(0, setUps.Count, parallel, i =>
-            {
-                LimitSearch search = new(night, axis, setUps[i], cancel);
-                columns[i] = search.Column(rising, () => finished?.Report(Interlocked.Increment(ref done)));
-            });
-        }
-        catch (AggregateException e)
-        {
-            cancel.ThrowIfCancellationRequested();
-            ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
-        }
-
+        LimitColumn[] columns = ParallelMap.Of(
+            variants.Count,
+            i => new LimitSearch(night, axis, variants[i], cancel).Column(rising, () => finished?.Report(Interlocked.Increment(ref done))),
+            workers,
+            cancel);
         return new LimitChart { Scenario = scenario, Night = night, Axis = axis, Fills = rising, Columns = columns };
     }
 }
+
+/// <summary>The lows that are tried: from the warmest downwards by even steps, so that what is stated is what was run.</summary>
+/// <param name="Warmest_K">The warmest night's low. [K]</param>
+/// <param name="Step_K">From one to the next, the tolerance of every limit. [K]</param>
+/// <param name="Steps">How many steps there are.</param>
+public sealed record LimitAxis(double Warmest_K, double Step_K, int Steps)
+{
+    /// <summary>15 to -50 °C by half degrees.</summary>
+    public static LimitAxis Celsius { get; } = new(ConversionFactors.ZeroCelsius_K + 15, 0.5, 130);
+
+    /// <summary>59 to -58 °F by whole degrees, which is the same range.</summary>
+    public static LimitAxis Fahrenheit { get; } = new(ConversionFactors.ZeroCelsius_K + 15, ConversionFactors.FahrenheitDegree_K, 117);
+
+    /// <summary>The coldest night's low. [K]</summary>
+    public double Coldest_K => Low_K(Steps);
+
+    /// <summary>The low after so many steps. [K]</summary>
+    public double Low_K(int step) => Warmest_K - step * Step_K;
+}
+
+/// <summary>Kind of a cell.</summary>
+public enum LimitKind
+{
+    /// <summary>A low at which the night holds while it does not one step colder.</summary>
+    Found,
+
+    /// <summary>The coldest night of the axis holds.</summary>
+    HoldsAtColdest,
+
+    /// <summary>The warmest night of the axis does not hold.</summary>
+    NotAtWarmest,
+}
+
+/// <summary>The coldest standard night through which one set-up at one fill is fed.</summary>
+public sealed record LimitCell
+{
+    /// <summary>Part of the legal filling.</summary>
+    public required double Fill_frac { get; init; }
+
+    /// <summary>What it says.</summary>
+    public required LimitKind Kind { get; init; }
+
+    /// <summary>Steps from the axis's warmest to the limit; -1 where not even that holds.</summary>
+    public required int Step { get; init; }
+
+    /// <summary>The night's low; NaN where no night holds. [K]</summary>
+    public required double Low_K { get; init; }
+
+    /// <summary>Propane in all cylinders at dusk. [kg]</summary>
+    public required double Contents_kg { get; init; }
+
+    /// <summary>Gas used in the night of the limit; NaN where none holds. [kg]</summary>
+    public double Used_kg { get; init; } = double.NaN;
+
+    /// <summary>Electricity of the blankets in that night; NaN where none holds. [J]</summary>
+    public double Blanket_J { get; init; } = double.NaN;
+
+    /// <summary>Lowest inside air in that night; NaN where none holds. [K]</summary>
+    public double InsideLow_K { get; init; } = double.NaN;
+
+    /// <summary>Whether inside falls in that night though every appliance gets its gas: the furnace is too small, not the cylinder.</summary>
+    public bool FurnaceTooSmall { get; init; }
+
+    /// <summary>Whether at most a twentieth of the legal filling is left when gas falls short one step colder: more gas is wanted.</summary>
+    public bool Emptied { get; init; }
+
+    /// <summary>How well energy and mass close in the night of the limit; null where none holds.</summary>
+    public LedgerBalance? Ledger { get; init; }
+}
+
+/// <summary>A set-up with its limit at every fill.</summary>
+/// <param name="RigVariant">The set-up.</param>
+/// <param name="Cells">Its cells, in the order of the fills.</param>
+public sealed record LimitColumn(RigVariant RigVariant, IReadOnlyList<LimitCell> Cells);

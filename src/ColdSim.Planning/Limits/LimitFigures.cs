@@ -12,11 +12,11 @@ namespace ColdSim.Planning.Limits;
 public static class LimitFigures
 {
     /// <summary>The words for set-ups.</summary>
-    public static WordTable<SetUpKind> SetUps { get; } = new WordTable<SetUpKind>()
-        .With(SetUpKind.Bare, "bare")
-        .With(SetUpKind.Blanket, "blanket")
-        .With(SetUpKind.SecondCylinder, "second_cylinder")
-        .With(SetUpKind.Both, "second_cylinder_and_blankets");
+    public static WordTable<RigVariantKind> SetUps { get; } = new WordTable<RigVariantKind>()
+        .With(RigVariantKind.Bare, "bare")
+        .With(RigVariantKind.Blanket, "blanket")
+        .With(RigVariantKind.SecondCylinder, "second_cylinder")
+        .With(RigVariantKind.Both, "second_cylinder_and_blankets");
 
     /// <summary>The words for what a cell found.</summary>
     public static WordTable<LimitKind> Kinds { get; } = new WordTable<LimitKind>()
@@ -27,8 +27,8 @@ public static class LimitFigures
     /// <summary>A cell.</summary>
     public static IReadOnlyList<Cell> Cells { get; } =
     [
-        Cell.Word("set_up", c => c.Column.SetUp.Kind, SetUps, "its column's set-up").InCsv(CsvTable.Limits, "set-up").OutsideDocuments(),
-        Cell.Flag("as_it_is", c => c.Column.SetUp.AsItIs, "whether that is the scenario's own rig").InCsv(CsvTable.Limits, "as it is").OutsideDocuments(),
+        Cell.Word("set_up", c => c.Column.RigVariant.Kind, SetUps, "its column's set-up").InCsv(CsvTable.Limits, "set-up").OutsideDocuments(),
+        Cell.Flag("as_it_is", c => c.Column.RigVariant.AsItIs, "whether that is the scenario's own rig").InCsv(CsvTable.Limits, "as it is").OutsideDocuments(),
         Cell.Quantity("fill", c => SiQuantity.Ratio(c.Cell.Fill_frac), RatioUnit.DecimalFraction, "part of the legal filling").InCsv(CsvTable.Limits, "fill", 1, RatioUnit.Percent),
         Cell.Quantity("contents_kg", c => SiQuantity.Mass(c.Cell.Contents_kg), MassUnit.Kilogram, "propane in all cylinders at dusk").InCsv(CsvTable.Limits, "contents", 3),
         Cell.Word("kind", c => c.Cell.Kind, Kinds, "what was found").InCsv(CsvTable.Limits, "kind"),
@@ -56,11 +56,11 @@ public static class LimitFigures
 
     private static IReadOnlyList<Column> Columns { get; } =
     [
-        Column.Word("set_up", c => c.SetUp.Kind, SetUps, "which"),
-        Column.Flag("as_it_is", c => c.SetUp.AsItIs, "whether it is the scenario's own rig"),
-        Column.Texts("cylinders", c => Names(c.SetUp.Rig), "its cylinders' names"),
-        Column.Quantity("blanket_w", c => SiQuantity.Power(c.SetUp.Blanket?.Power_W), PowerUnit.Watt, "power of its blanket", canBeAbsent: true),
-        Column.Flag("blanket_powered", c => c.SetUp.Powered, "whether that has power"),
+        Column.Word("set_up", c => c.RigVariant.Kind, SetUps, "which"),
+        Column.Flag("as_it_is", c => c.RigVariant.AsItIs, "whether it is the scenario's own rig"),
+        Column.Texts("cylinders", c => Names(c.RigVariant.Rig), "its cylinders' names"),
+        Column.Quantity("blanket_w", c => SiQuantity.Power(c.RigVariant.Blanket?.Power_W), PowerUnit.Watt, "power of its blanket", canBeAbsent: true),
+        Column.Flag("blanket_powered", c => c.RigVariant.Powered, "whether that has power"),
         Column.Rows("cells", c => c.Cells.Select(cell => new ChartCell(c, cell)), Cells, "by rising fill"),
     ];
 

@@ -1,6 +1,5 @@
 using ColdSim.Model;
 using ColdSim.Model.Weather;
-using ColdSim.Planning.Nights;
 using ColdSim.Planning.Quick;
 
 namespace ColdSim.Planning.Limits;
@@ -8,7 +7,7 @@ namespace ColdSim.Planning.Limits;
 /// <summary>The night that every cell of the chart is run through, but for its low.</summary>
 /// <remarks>
 /// From 16:00 to dawn. Air falls by <see cref="NightShape"/> from a high at 15:00 to the low at 07:00; wind, humidity and cloud are the
-/// scenario's stand-ins all night; no sun. Cylinders are as cold as the air at 16:00, the coach at its set point. Its date does not matter.
+/// scenario's weather defaults all night; no sun. Cylinders are as cold as the air at 16:00, the coach at its set point. Its date does not matter.
 /// </remarks>
 public sealed record StandardNight
 {
@@ -17,7 +16,7 @@ public sealed record StandardNight
     private readonly Scenario _scenario;
 
     /// <summary>The night of a scenario.</summary>
-    /// <param name="scenario">Whose thermostat, draws, criteria and stand-ins hold.</param>
+    /// <param name="scenario">Its thermostat, draws, criteria and weather defaults apply.</param>
     public StandardNight(Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
@@ -37,7 +36,7 @@ public sealed record StandardNight
     /// <summary>Last instant.</summary>
     public DateTimeOffset To { get; }
 
-    /// <summary>How far the afternoon's high stands above the low. [K]</summary>
+    /// <summary>The afternoon's high above the low. [K]</summary>
     public const double Swing_K = QuickQuestion.Swing_K;
 
     /// <summary>Wind, humidity and cloud.</summary>

@@ -1,14 +1,54 @@
-using ColdSim.Planning.Fits;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
 
 namespace ColdSim.Planning.Logs;
+
+/// <summary>How a reading compares with the simulator.</summary>
+public enum ReadingMark
+{
+    /// <summary>Within what the errors let expect, or nothing to compare it with.</summary>
+    None,
+
+    /// <summary>Far off, and so is nothing that would put it down to one reading.</summary>
+    Far,
+
+    /// <summary>Far off one way and the next one far off the other way: this reading looks wrong.</summary>
+    LooksWrong,
+
+    /// <summary>Far off because the reading before looks wrong.</summary>
+    AfterWrong,
+}
+
+/// <summary>A reading beside what the simulator makes of the reading before.</summary>
+/// <param name="Row">The reading.</param>
+/// <param name="Predicted">What the simulator, started from the reading before, has in the cylinder; null for a first reading, after a filling and outside the weather.</param>
+/// <param name="Times">The reading less that, in standard errors of the difference.</param>
+/// <param name="Mark">What that says of the reading.</param>
+public sealed record PredictedRow(LogRow Row, Mass? Predicted, double? Times, ReadingMark Mark)
+{
+    /// <summary>The reading less the prediction.</summary>
+    public Mass? Off => Predicted is { } predicted ? Row.Contents.Mass - predicted : null;
+}
+
+/// <summary>What was used on one day, as far as readings cover it, beside what the simulator would have used.</summary>
+/// <param name="Day">The day, midnight to midnight by the scenario's clock.</param>
+/// <param name="Covered">How much of it lies between readings.</param>
+/// <param name="Used">What was used; between two readings it is shared out over the hours as the simulator has it.</param>
+/// <param name="UsedUncertainty">Its standard uncertainty, from the readings.</param>
+/// <param name="Predicted">What the simulator used in the same hours.</param>
+public sealed record UseOfDay(DateOnly Day, Duration Covered, Mass Used, Mass UsedUncertainty, Mass Predicted);
 
 /// <summary>A log beside the simulator: reading by reading from the one before, and day by day.</summary>
 public sealed class LogPrediction
 {
     /// <summary>Beyond so many standard errors a reading is marked.</summary>
     public const double FarOff = 3;
+
+    /// <summary>Standard deviation of one day's use about the model, as a fraction of it.</summary>
+    public const double Day_frac = 0.04;
+
+    /// <summary>The same of all days together.</summary>
+    public const double Lasting_frac = 0.06;
 
     internal LogPrediction(IReadOnlyList<PredictedRow> rows, IReadOnlyList<UseOfDay> days) => (Rows, Days) = (rows, days);
 
@@ -24,10 +64,10 @@ public sealed class LogPrediction
     /// <summary>What the simulator used in the same hours.</summary>
     public Mass Predicted => Mass.FromKilograms(Days.Sum(d => d.Predicted.Kilograms));
 
-    /// <summary>How many stretches there are to run, for a sign of progress.</summary>
+    /// <summary>How many intervals there are to run, for showing progress.</summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="log">Its log.</param>
-    public static int StretchesOf(Scenario scenario, UseLog log)
+    public static int IntervalsOf(Scenario scenario, UseLog log)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(log);
@@ -37,7 +77,7 @@ public sealed class LogPrediction
     /// <summary>Runs the simulator from reading to reading, at the parameters that the scenario carries.</summary>
     /// <param name="scenario">The scenario; its own contents count only for cylinders that were never read.</param>
     /// <param name="log">Its log.</param>
-    /// <param name="finished">Is told how many stretches are done.</param>
+    /// <param name="finished">Receives the number of intervals that are done.</param>
     /// <param name="cancel">Stops it.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <remarks>
@@ -49,21 +89,21 @@ public sealed class LogPrediction
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(log);
         DateTimeOffset[] stops = Stops(scenario, log);
-        Stretch[] stretches = new Stretch[Math.Max(0, stops.Length - 1)];
-        LogReplay walk = new(scenario);
-        for (int k = 0; k < stretches.Length; k++)
+        Interval[] intervals = new Interval[Math.Max(0, stops.Length - 1)];
+        LogReplay replay = new(scenario);
+        for (int k = 0; k < intervals.Length; k++)
         {
             foreach (LogRow row in log.Rows.Where(r => r.Reading.Time == stops[k]))
-                walk.Set(row.Reading.Cylinder, row.Contents.Mass_kg);
-            stretches[k] = walk.Run(stops[k], stops[k + 1], cancel);
+                replay.Set(row.Reading.Cylinder, row.Contents.Mass_kg);
+            intervals[k] = replay.Run(stops[k], stops[k + 1], cancel);
             finished?.Report(k + 1);
         }
 
-        PredictedRow[] rows = [.. log.Rows.Select(r => Row(r, log, stretches))];
-        return new LogPrediction(Marked(rows), DaysOf(scenario, log, stretches));
+        PredictedRow[] rows = [.. log.Rows.Select(r => Row(r, log, intervals))];
+        return new LogPrediction(Marked(rows), DaysOf(scenario, log, intervals));
     }
 
-    internal sealed record Stretch(DateTimeOffset From, DateTimeOffset To, double[]? Used_kg, double Cycle_kg);
+    internal sealed record Interval(DateTimeOffset From, DateTimeOffset To, double[]? Used_kg, double Cycle_kg);
 
     // Readings, midnights and changes of place between the first reading and the last.
     private static DateTimeOffset[] Stops(Scenario scenario, UseLog log)
@@ -78,24 +118,24 @@ public sealed class LogPrediction
         return [.. stops.Distinct().Order()];
     }
 
-    private static IEnumerable<Stretch> Between(LogRow before, LogRow row, Stretch[] stretches)
-        => stretches.Where(s => s.From >= before.Reading.Time && s.To <= row.Reading.Time);
+    private static IEnumerable<Interval> Between(LogRow before, LogRow row, Interval[] intervals)
+        => intervals.Where(s => s.From >= before.Reading.Time && s.To <= row.Reading.Time);
 
     private static LogRow? Before(LogRow row, UseLog log)
         => row.Used is null ? null : log.Rows.TakeWhile(r => r != row).LastOrDefault(r => r.Reading.Cylinder == row.Reading.Cylinder);
 
-    private static PredictedRow Row(LogRow row, UseLog log, Stretch[] stretches)
+    private static PredictedRow Row(LogRow row, UseLog log, Interval[] intervals)
     {
-        if (Before(row, log) is not { } before || Between(before, row, stretches).Any(s => s.Used_kg is null))
+        if (Before(row, log) is not { } before || Between(before, row, intervals).Any(s => s.Used_kg is null))
             return new(row, null, null, ReadingMark.None);
         int c = row.Reading.Cylinder;
-        double used_kg = Between(before, row, stretches).Sum(s => s.Used_kg![c]);
-        double cycle_kg = Between(before, row, stretches).Select(s => s.Cycle_kg).DefaultIfEmpty().Max();
+        double used_kg = Between(before, row, intervals).Sum(s => s.Used_kg![c]);
+        double cycle_kg = Between(before, row, intervals).Select(s => s.Cycle_kg).DefaultIfEmpty().Max();
         double days = Math.Max((row.Reading.Time - before.Reading.Time).TotalDays, 1.0 / 1440);
 
         // As a fit takes them: half a burner cycle at each end, what a day brings, and what the model always gets wrong.
         double variance = Math.Pow(row.UsedUncertainty!.Value.Kilograms, 2) + 0.5 * cycle_kg * cycle_kg
-            + used_kg * used_kg * (FitErrors.Day_frac * FitErrors.Day_frac / days + FitErrors.Lasting_frac * FitErrors.Lasting_frac);
+            + used_kg * used_kg * (Day_frac * Day_frac / days + Lasting_frac * Lasting_frac);
         double predicted_kg = before.Contents.Mass_kg - used_kg;
         return new(row, Mass.FromKilograms(predicted_kg), (row.Contents.Mass_kg - predicted_kg) / Math.Sqrt(variance), ReadingMark.None);
     }
@@ -116,20 +156,20 @@ public sealed class LogPrediction
         return rows;
     }
 
-    private static List<UseOfDay> DaysOf(Scenario scenario, UseLog log, Stretch[] stretches)
+    private static List<UseOfDay> DaysOf(Scenario scenario, UseLog log, Interval[] intervals)
     {
         Matrix<double> covariance = log.Covariance();
         SortedDictionary<DateOnly, Sum> days = [];
-        HashSet<Stretch> covered = [];
+        HashSet<Interval> covered = [];
         for (int i = 0; i < log.Rows.Count; i++)
         {
             LogRow row = log.Rows[i];
-            if (Before(row, log) is not { } before || Between(before, row, stretches).Any(s => s.Used_kg is null))
+            if (Before(row, log) is not { } before || Between(before, row, intervals).Any(s => s.Used_kg is null))
                 continue;
             int c = row.Reading.Cylinder, j = IndexOf(log, before);
-            double all_kg = Between(before, row, stretches).Sum(s => s.Used_kg![c]);
+            double all_kg = Between(before, row, intervals).Sum(s => s.Used_kg![c]);
             double all_s = (row.Reading.Time - before.Reading.Time).TotalSeconds;
-            foreach (Stretch s in Between(before, row, stretches))
+            foreach (Interval s in Between(before, row, intervals))
             {
                 DateOnly day = DateOnly.FromDateTime(s.From.ToOffset(scenario.Start.Offset).Date);
                 if (!days.TryGetValue(day, out Sum? sum))

@@ -1,11 +1,10 @@
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
-using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Logs;
 
-/// <summary>Walks the simulator through the time of a log; each stretch goes on where the one before ended.</summary>
+/// <summary>Replays the time of a log in the simulator; each interval continues from the state at the end of the one before.</summary>
 internal sealed class LogReplay(Scenario scenario)
 {
     private const double Least_kg = 0.02;
@@ -23,8 +22,8 @@ internal sealed class LogReplay(Scenario scenario)
         _state = _state with { Cylinders = cylinders };
     }
 
-    /// <summary>Runs a stretch; where the weather does not reach or a cylinder ends the run, no use is told.</summary>
-    public LogPrediction.Stretch Run(DateTimeOffset from, DateTimeOffset to, CancellationToken cancel)
+    /// <summary>Runs an interval; where the weather does not reach or a cylinder ends the run, its use is null.</summary>
+    public LogPrediction.Interval Run(DateTimeOffset from, DateTimeOffset to, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
         (Rig rig, WeatherSeries weather) = At(from);

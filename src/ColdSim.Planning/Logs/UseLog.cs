@@ -5,16 +5,47 @@ using UnitsNet;
 
 namespace ColdSim.Planning.Logs;
 
+/// <summary>One reading of the log, ready to be turned into a mass.</summary>
+public sealed record LogReading
+{
+    /// <summary>Its line in the log, 1 for the header.</summary>
+    public required int Line { get; init; }
+
+    /// <summary>Place of the cylinder that was read, from 0.</summary>
+    public int Cylinder { get; init; }
+
+    /// <summary>When it was read.</summary>
+    public required DateTimeOffset Time { get; init; }
+
+    /// <summary>What was read and how.</summary>
+    public required GaugeReading Reading { get; init; }
+
+    /// <summary>Whether the cylinder was filled or changed since the reading before.</summary>
+    public bool Filled { get; init; }
+
+    /// <summary>What the person wrote beside it.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>The contents that it means.</summary>
+    /// <param name="rig">The rig whose cylinder was read.</param>
+    /// <exception cref="ImpossibleReadingException">The reading fits no contents of this cylinder.</exception>
+    public ContentsEstimate Contents(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return Reading.Estimate(GaugedCylinder.Of(rig.Cylinders[Cylinder]));
+    }
+}
+
 /// <summary>One reading of the log with what it means.</summary>
 /// <param name="Reading">The reading.</param>
 /// <param name="Contents">What it says is in the cylinder.</param>
 /// <param name="Used">Gas used since the reading before of the same cylinder; null for the first and after a filling. Negative where it reads more than before.</param>
-/// <param name="UsedUncertainty">Its standard uncertainty: an error that sits in both readings alike has gone from it.</param>
+/// <param name="UsedUncertainty">Its standard uncertainty: an error common to both readings cancels.</param>
 public sealed record LogRow(LogReading Reading, ContentsEstimate Contents, Mass? Used, Mass? UsedUncertainty);
 
 /// <summary>The readings of a log in order of time, as masses with their common covariance.</summary>
 /// <remarks>
-/// Over days, other errors are common than at one sitting: the tare, what hangs on the cylinder, its capacity and its diameter stay the
+/// Over days, other errors are common to readings than within one session: the tare, what hangs on the cylinder, its capacity and its diameter stay the
 /// same; the liquid's temperature and the ice are another day's. A difference of two weighings is free of the tare.
 /// </remarks>
 public sealed class UseLog

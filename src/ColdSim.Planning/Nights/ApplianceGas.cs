@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using UnitsNet;
 
 namespace ColdSim.Planning.Nights;
@@ -22,4 +23,15 @@ public sealed record ApplianceGas(string Name, Mass Gas, Ratio Share)
             Share = Ratio.FromDecimalFractions(whole_kg > 0 ? each_kg[i] / whole_kg : 0),
         })]);
     }
+}
+
+/// <summary>A list of what each took that is equal to another of the same amounts, so that reports that say the same are equal.</summary>
+/// <param name="each">What each took.</param>
+internal sealed class SameGas(IList<ApplianceGas> each) : ReadOnlyCollection<ApplianceGas>(each)
+{
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is SameGas other && this.SequenceEqual(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Count == 0 ? 0 : HashCode.Combine(Count, this[0]);
 }

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night who drew what gas, who was short of it, and how cold the water became. SI units.</summary>
-/// <param name="rig">What stands there.</param>
+/// <param name="rig">The rig.</param>
 internal sealed class GasConsumerTally(Rig rig)
 {
     private readonly double[] _gas_J = new double[rig.GasPlaces];
@@ -17,7 +17,7 @@ internal sealed class GasConsumerTally(Rig rig)
     private readonly double[] _freezes_s = Filled(rig, double.NaN);
     private readonly double[] _solid_s = Filled(rig, double.NaN);
 
-    /// <summary>Takes in a step.</summary>
+    /// <summary>Adds a step.</summary>
     public void Add(StepRecord record, double step_s)
     {
         for (int i = 0; i < _gas_J.Length; i++)
@@ -33,7 +33,7 @@ internal sealed class GasConsumerTally(Rig rig)
         }
     }
 
-    /// <summary>Takes in what happened to a node's water.</summary>
+    /// <summary>Adds an event of a node's water.</summary>
     public void Happened(EventKind kind, int node, double time_s)
     {
         if (kind == EventKind.WaterFreezes && double.IsNaN(_freezes_s[node])) _freezes_s[node] = time_s;
@@ -74,7 +74,7 @@ internal sealed class GasConsumerTally(Rig rig)
                 _nodes[i].Name, Temperature.FromKelvins(_low_K[i]), Ratio.FromDecimalFractions(_ice_frac[i]), at(_freezes_s[i]), at(_solid_s[i]))
             {
                 HoldsWater = _nodes[i].Water_kg > 0,
-                Heated = WaterPlaces.IsHeated(rig, i - first),
+                Heated = WaterReport.IsHeated(rig, i - first),
             }),
         ];
     }

@@ -9,7 +9,7 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
     private RigState? _state;
     private LedgerBalance? _ledger;
 
-    /// <summary>How rig and coach stand; null before the first leg.</summary>
+    /// <summary>State of rig and coach; null before the first leg.</summary>
     public RigState? State => _state;
 
     /// <summary>Why the last leg ended.</summary>
@@ -52,5 +52,32 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
     {
         double inside_K = rig.Coach?.InitialTemperature_K ?? rig.Thermostat?.SetPoint_K(clock.TotalSeconds) ?? air_K;
         return new([.. rig.Cylinders.Select(c => new CylinderState(c.Contents_kg, c.InitialTemperature_K ?? air_K, default))], 0, inside_K, inside_K);
+    }
+}
+
+/// <summary>The outlook of a run in several legs: each sample's is its leg's.</summary>
+internal sealed class LegOutlook(IReadOnlyList<Leg> legs, Func<Leg, SupplyOutlook> outlook) : ISupplyOutlook
+{
+    private readonly SupplyOutlook?[] _outlooks = new SupplyOutlook?[legs.Count];
+    private int _last;
+
+    /// <inheritdoc/>
+    public double AllowedLiquid_K(RunSeries series, int sample) => At(sample).AllowedLiquid_K(series, sample);
+
+    /// <inheritdoc/>
+    public double LeftBehind_kg(RunSeries series, int sample, int cylinder, double t_K) => At(sample).LeftBehind_kg(series, sample, cylinder, t_K);
+
+    /// <inheritdoc/>
+    public double CanGiveNow_W(RunSeries series, int sample) => At(sample).CanGiveNow_W(series, sample);
+
+    /// <inheritdoc/>
+    public double CanKeepGiving_W(RunSeries series, int sample) => At(sample).CanKeepGiving_W(series, sample);
+
+    private SupplyOutlook At(int sample)
+    {
+        double time_s = sample * RunSeries.Spacing_s;
+        while (_last > 0 && time_s < (legs[_last].From - legs[0].From).TotalSeconds) _last--;
+        while (_last < legs.Count - 1 && time_s >= (legs[_last].To - legs[0].From).TotalSeconds) _last++;
+        return _outlooks[_last] ??= outlook(legs[_last]);
     }
 }

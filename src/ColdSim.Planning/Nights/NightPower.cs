@@ -1,3 +1,5 @@
+using ColdSim.Model.Electrical;
+using ColdSim.Model.Engine;
 using UnitsNet;
 
 namespace ColdSim.Planning.Nights;
@@ -48,4 +50,52 @@ public sealed record NightPower
 
     /// <summary>Everything drawn.</summary>
     public Energy DrawnInAll => Energy.FromJoules(Drawn.Sum(d => d.Energy.Joules));
+}
+
+/// <summary>Counts the 12 V side over one night. SI units.</summary>
+/// <param name="power">What there is.</param>
+internal sealed class PowerTally(PowerSpecification power)
+{
+    private readonly double[] _drawn_J = new double[power.Places];
+    private double _tooCold_s;
+    private double _solar_J, _shore_J, _generator_J, _generator_s;
+    private double _low_frac = double.PositiveInfinity, _lowAt_s, _end_frac, _gasAtFlat_kg;
+
+    /// <summary>When voltage was first gone; NaN where it never was. [s]</summary>
+    public double Flat_s { get; private set; } = double.NaN;
+
+    /// <summary>How long it was gone. [s]</summary>
+    public double VoltageGone_s { get; private set; }
+
+    public void Add(PowerUse use, in Snapshot from, double to_s)
+    {
+        double step_s = to_s - from.Time_s;
+        for (int i = 0; i < _drawn_J.Length; i++) _drawn_J[i] += use.Load_W[i] * step_s;
+        _solar_J += use.Solar_W * step_s;
+        _shore_J += use.Shore_W * step_s;
+        _generator_J += use.Generator_W * step_s;
+        if (use.GeneratorRuns) _generator_s += step_s;
+        if (use.TooCold) _tooCold_s += step_s;
+        if (use.Charge_frac < _low_frac) (_low_frac, _lowAt_s) = (use.Charge_frac, to_s);
+        _end_frac = use.Charge_frac;
+        if (use.Live) return;
+        if (double.IsNaN(Flat_s)) (Flat_s, _gasAtFlat_kg) = (from.Time_s, from.Propane_kg);
+        VoltageGone_s += step_s;
+    }
+
+    public NightPower Report(DateTimeOffset start) => new()
+    {
+        Drawn = [.. _drawn_J.Select((j, i) => new NightDraw(power.NameOf(i), Energy.FromJoules(j)))],
+        Solar = Energy.FromJoules(_solar_J),
+        Shore = Energy.FromJoules(_shore_J),
+        Generator = Energy.FromJoules(_generator_J),
+        GeneratorTime = Duration.FromSeconds(_generator_s),
+        ChargeLow = Ratio.FromDecimalFractions(_low_frac),
+        ChargeLowAt = start.AddSeconds(_lowAt_s),
+        ChargeAtEnd = Ratio.FromDecimalFractions(_end_frac),
+        FlatAt = double.IsNaN(Flat_s) ? null : start.AddSeconds(Flat_s),
+        GasLeftAtFlat = double.IsNaN(Flat_s) ? null : Mass.FromKilograms(_gasAtFlat_kg),
+        VoltageGone = Duration.FromSeconds(VoltageGone_s),
+        TooCold = Duration.FromSeconds(_tooCold_s),
+    };
 }

@@ -102,7 +102,7 @@ public sealed record NightReport
     public IReadOnlyList<WaterReport> Water { get; init; } = [];
 
     /// <summary>Whether outside was about 20 °F or less with water in a place that nothing heats: an alert, not a finding.</summary>
-    public bool WaterAlert => OutsideLow.Kelvins <= WaterPlaces.Alert_K && Water.Any(w => w.HoldsWater && !w.Heated);
+    public bool WaterAlert => OutsideLow.Kelvins <= WaterReport.Alert_K && Water.Any(w => w.HoldsWater && !w.Heated);
 
     /// <summary>First undersupply, however short; null where there was none.</summary>
     public required DateTimeOffset? FirstShort { get; init; }

@@ -11,11 +11,16 @@ public static class NightRun
     /// <param name="cancel">Stops the run.</param>
     /// <returns>Everything the run says. Look at <c>Ledger.Closes</c> before trusting it.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    /// <exception cref="ArgumentException">
-    /// A start outside the weather, a furnace without coach or thermostat, or a cylinder that cannot start: full of liquid or at its
-    /// relief pressure.
-    /// </exception>
-    public static RunReport Of(Scenario scenario, CancellationToken cancel = default)
+    /// <exception cref="CannotRunException">The rig cannot start; <see cref="Try"/> gives that as a value.</exception>
+    /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>
+    public static RunReport Of(Scenario scenario, CancellationToken cancel = default) => Try(scenario, cancel).ReportOrThrow();
+
+    /// <summary>Runs the scenario from its start, or says why its rig cannot start: full of liquid, or at its relief pressure.</summary>
+    /// <param name="scenario">The question.</param>
+    /// <param name="cancel">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>
+    public static RunOutcome Try(Scenario scenario, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
@@ -35,8 +40,9 @@ public static class NightRun
             if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, series));
         }
 
-        if (nights.Count == 0) throw new ArgumentException(CannotStart(run.End), nameof(scenario));
-        return new RunReport
+        // The engine checks the cylinders before its first step.
+        if (nights.Count == 0) return new RunOutcome(null, new CannotStart(run.End));
+        RunReport report = new()
         {
             Scenario = scenario,
             Nights = nights,
@@ -45,16 +51,17 @@ public static class NightRun
             Ledger = run.Ledger,
             Series = series,
             End = run.End,
-            HeatStop = scenario.HeatStops is { } stops && Freezing.HeatStopRun.Reaches(scenario, stops) ? Freezing.HeatStopRun.At(scenario, stops, cancel) : null,
+            CoolDown = scenario.HeatStops is { } stops && CoolDownRun.Reaches(scenario, stops) ? CoolDownRun.At(scenario, stops, cancel) : null,
         };
+        return new RunOutcome(report, null);
     }
 
     /// <summary>The same run without curves and events: only how its nights went.</summary>
     /// <param name="scenario">The question.</param>
-    /// <param name="watcher">Told of every step, in the run's own time.</param>
+    /// <param name="watcher">Observes every step, in the run's own time.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    /// <exception cref="ArgumentException">As <see cref="Of"/>, but for a cylinder that cannot start: then there are no nights.</exception>
+    /// <exception cref="ArgumentException">As <see cref="Try"/>.</exception>
     internal static LeanRun Lean(Scenario scenario, IRunObserver watcher, CancellationToken cancel = default)
     {
         NightCalendar calendar = new(scenario);
@@ -98,10 +105,6 @@ public static class NightRun
         Weather = scenario.Weather,
     };
 
-    private static string CannotStart(RunEnd end) => end == RunEnd.LiquidFull
-        ? "The cylinder cannot start: at its first temperature its charge fills it with liquid."
-        : "The cylinder cannot start: at its first temperature it stands at its relief pressure.";
-
     private static NightReport Report(int number, NightTally t, Scenario scenario, RunSeries series)
     {
         DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
@@ -140,9 +143,9 @@ public static class NightRun
             HottestCylinder = Temperature.FromKelvins(t.Hottest_K),
             CylinderHotAt = At(t.CylinderHot_s),
             HotCylinder = double.IsNaN(t.CylinderHot_s) ? null : t.HotCylinder,
-            GasByAppliance = t.Takers.Gas(),
-            FirstToStarve = t.Takers.FirstToStarve(),
-            Water = t.Takers.Water(At),
+            GasByAppliance = t.Consumers.Gas(),
+            FirstToStarve = t.Consumers.FirstToStarve(),
+            Water = t.Consumers.Water(At),
             CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
             LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,

@@ -5,13 +5,13 @@ namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night while the run goes through it. SI units.</summary>
 /// <param name="cylinders">How many cylinders.</param>
-/// <param name="takers">Counts who drew what gas, and how cold the water became.</param>
+/// <param name="consumers">Counts who drew what gas, and how cold the water became.</param>
 /// <param name="power">The 12 V side, or null.</param>
-internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSpecification? power)
+internal sealed class NightTally(int cylinders, GasConsumerTally consumers, PowerSpecification? power)
 {
     private CylinderReadings _eachAtEnd;
 
-    public GasConsumerTally Takers { get; } = takers;
+    public GasConsumerTally Consumers { get; } = consumers;
 
     /// <summary>The 12 V side; null without a battery.</summary>
     public PowerTally? Power { get; } = power is null ? null : new PowerTally(power);
@@ -97,7 +97,7 @@ internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSp
 
     public double Freezing_s { get; private set; } = double.NaN;
 
-    /// <summary>Takes in a step, or the part of one that lies in this night.</summary>
+    /// <summary>Adds a step, or the part of one that lies in this night.</summary>
     public void Add(StepRecord record)
     {
         double step_s = record.To.Time_s - record.From.Time_s;
@@ -114,7 +114,7 @@ internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSp
         Blanket_J += record.Blanket_W * step_s;
         OtherHeat_J += record.OtherHeat_W * step_s;
         To_s = record.To.Time_s;
-        Takers.Add(record, step_s);
+        Consumers.Add(record, step_s);
         if (record.BurnerLit) Burner_s += step_s;
         if (record.DampSettles) Damp_s += step_s;
         if (record.Power is { } use) Power?.Add(use, record.From, record.To.Time_s);
@@ -128,7 +128,7 @@ internal sealed class NightTally(int cylinders, GasConsumerTally takers, PowerSp
         CylinderPressureAtFirstShort_Pa = record.From.CylinderPressure_Pa;
     }
 
-    /// <summary>Counts an event that this night's report speaks of.</summary>
+    /// <summary>Counts an event that the night's report contains.</summary>
     public void Count(in SimulationEvent happened, double time_s)
     {
         switch (happened.Kind)

@@ -2,16 +2,16 @@ using ColdSim.Model.Engine;
 
 namespace ColdSim.Planning.Nights;
 
-/// <summary>Watches a run and tells its nights apart.</summary>
+/// <summary>Observes a run and splits it into nights.</summary>
 /// <param name="scenario">The question.</param>
 /// <param name="calendar">Its nights.</param>
-/// <param name="recorder">Told of every step as well, in the run's own time.</param>
-/// <param name="listEvents">Whether the events are kept; a run among a thousand has nobody to read them.</param>
+/// <param name="recorder">Receives every step as well, in the run's own time.</param>
+/// <param name="listEvents">Whether the events are kept; the members of an ensemble do not need them.</param>
 internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRunObserver recorder, bool listEvents = true) : IRunObserver
 {
     private readonly List<NightTally> _nights = [];
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
-    private readonly SetPointShortfall _wantOfGas = new();
+    private readonly SetPointShortfall _shortfall = new();
     private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
     private readonly StepRecord _shifted = StepRecord.For(scenario.Rig);
     private readonly StepRecord _part = StepRecord.For(scenario.Rig);
@@ -70,9 +70,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     public void Happened(in SimulationEvent happened, in Snapshot snapshot) => Take(happened, Offset_s == 0 ? snapshot : Shifted(snapshot));
 
-    /// <summary>Takes in what somebody has done to cylinders between legs.</summary>
+    /// <summary>Records a change made to cylinders between legs.</summary>
     /// <param name="cylinders">Which.</param>
-    /// <param name="after">How they stand now.</param>
+    /// <param name="after">The state afterwards.</param>
     /// <param name="time_s">When. [s]</param>
     public void Changed(IReadOnlyList<int> cylinders, RigState after, double time_s)
     {
@@ -103,15 +103,15 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
                 _dryPublished = false;
                 return;
             case EventKind.WaterFreezes or EventKind.WaterSolid or EventKind.WaterThawed:
-                night.Takers.Happened(happened.Kind, happened.Cylinder, snapshot.Time_s);
-                Tell(Kind(happened.Kind), snapshot, 0, happened.Value, _nodes[happened.Cylinder]);
+                night.Consumers.Happened(happened.Kind, happened.Cylinder, snapshot.Time_s);
+                Report(Kind(happened.Kind), snapshot, 0, happened.Value, _nodes[happened.Cylinder]);
                 return;
             case EventKind.HeatCalled or EventKind.HeatSatisfied or EventKind.BlanketOn or EventKind.BlanketOff or EventKind.CylinderCooled
                 or EventKind.DampGone:
                 return;
         }
 
-        Tell(Kind(happened.Kind), snapshot, happened.Cylinder, happened.Value);
+        Report(Kind(happened.Kind), snapshot, happened.Cylinder, happened.Value);
     }
 
     private void Turn(int number)
@@ -127,7 +127,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         if (AllGone() && record.Undersupplied && double.IsNaN(night.Dry_s))
         {
             night.Dry_s = record.From.Time_s;
-            if (!_dryPublished) Tell(ReportedKind.Dry, record.From, record.From.InUse, record.From.Propane_kg);
+            if (!_dryPublished) Report(ReportedKind.Dry, record.From, record.From.InUse, record.From.Propane_kg);
             _dryPublished = true;
         }
 
@@ -139,7 +139,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         }
 
         night.Add(record);
-        night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _wantOfGas.Below_K(record));
+        night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _shortfall.Below_K(record));
     }
 
     private bool AllGone()
@@ -175,7 +175,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         return _nights[number];
     }
 
-    private void Tell(ReportedKind kind, in Snapshot m, int cylinder, double value, string? node = null)
+    private void Report(ReportedKind kind, in Snapshot m, int cylinder, double value, string? node = null)
     {
         if (!listEvents) return;
         _events.Add(new ReportedEvent(

@@ -2,7 +2,7 @@ using ColdSim.Model.Engine;
 
 namespace ColdSim.Planning.Nights;
 
-/// <summary>An event with its instant and what stood at that instant. SI units.</summary>
+/// <summary>An event with its instant and the state at that instant. SI units.</summary>
 /// <param name="Time">When.</param>
 /// <param name="Kind">What.</param>
 /// <param name="Inside_K">Inside air; NaN without a coach. [K]</param>
@@ -22,7 +22,7 @@ public sealed record ReportedEvent(
     public double Value { get; init; }
 }
 
-/// <summary>Everything a run says.</summary>
+/// <summary>Report of a run.</summary>
 public sealed record RunReport
 {
     /// <summary>The question.</summary>
@@ -47,5 +47,46 @@ public sealed record RunReport
     public required RunEnd End { get; init; }
 
     /// <summary>What happens after the furnace stops, where the scenario says that it does.</summary>
-    public Freezing.HeatStop? HeatStop { get; init; }
+    public CoolDown? CoolDown { get; init; }
+}
+
+/// <summary>A run's ledger does not close, so its results must not be reported.</summary>
+/// <param name="ledger">The ledger.</param>
+public sealed class LedgerOpenException(LedgerBalance ledger) : Exception("The ledger of a run does not close.")
+{
+    /// <summary>The ledger.</summary>
+    public LedgerBalance Ledger { get; } = ledger;
+}
+
+/// <summary>Why the rig of a scenario cannot start: what would end its run at the first instant.</summary>
+/// <param name="Cause">Liquid that fills a cylinder, or a cylinder at its relief pressure.</param>
+public sealed record CannotStart(RunEnd Cause)
+{
+    /// <summary>The reason as a sentence.</summary>
+    public string Message => Cause == RunEnd.LiquidFull
+        ? "The cylinder cannot start: at its first temperature its charge fills it with liquid."
+        : "The cylinder cannot start: at its first temperature it stands at its relief pressure.";
+}
+
+/// <summary>What a scenario came to: the report of its run, or why its rig cannot start. One of the two is null.</summary>
+/// <param name="Report">The report.</param>
+/// <param name="CannotStart">The reason.</param>
+public sealed record RunOutcome(RunReport? Report, CannotStart? CannotStart)
+{
+    /// <summary>The report, for callers that have no answer without a run.</summary>
+    /// <exception cref="CannotRunException">The rig cannot start.</exception>
+    public RunReport ReportOrThrow() => Report ?? throw new CannotRunException(CannotStart!.Message);
+}
+
+/// <summary>A question that cannot be answered by a run, for a reason that lies in what the person stated.</summary>
+/// <param name="message">The reason, as a sentence for the person.</param>
+public sealed class CannotRunException(string message) : Exception(message);
+
+/// <summary>An instant that was asked for lies outside the run or beyond its weather.</summary>
+/// <param name="time">The instant.</param>
+public sealed class TimeOutsideRunException(DateTimeOffset time)
+    : Exception(FormattableString.Invariant($"{time:yyyy-MM-dd'T'HH:mmzzz} is outside the run."))
+{
+    /// <summary>The instant.</summary>
+    public DateTimeOffset Time { get; } = time;
 }

@@ -2,16 +2,16 @@ using ColdSim.Model.Engine;
 
 namespace ColdSim.Planning.Nights;
 
-/// <summary>How far inside has fallen for want of gas, and for no other reason.</summary>
+/// <summary>How far inside has fallen because of a gas shortage, and for no other reason.</summary>
 /// <remarks>
-/// Counted from the set point, or from where inside stood when gas ran short if that was lower, so that a furnace that is too small
-/// and a set point just raised are not laid to the gas. The count stands until inside is back where it was.
+/// Counted from the set point, or from the inside temperature at the start of the shortage if that was lower, so that a furnace that is too
+/// small and a set point just raised are not attributed to the gas. The reference is kept until inside is back at it.
 /// </remarks>
 internal sealed class SetPointShortfall
 {
     private double _reference_K = double.NaN;
 
-    /// <summary>Takes in a step.</summary>
+    /// <summary>Adds a step.</summary>
     /// <returns>How far inside is below the reference; 0 while nothing was short, and where there is no set point. [K]</returns>
     public double Below_K(StepRecord record)
     {

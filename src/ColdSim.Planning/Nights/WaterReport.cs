@@ -1,3 +1,6 @@
+using ColdSim.Model;
+using ColdSim.Model.Nodes;
+using ColdSim.Physics.Units;
 using UnitsNet;
 
 namespace ColdSim.Planning.Nights;
@@ -13,8 +16,26 @@ public sealed record WaterReport(string Name, Temperature Lowest, Ratio MostIce,
     /// <summary>Whether it holds water; a bay is only air.</summary>
     public bool HoldsWater { get; init; }
 
-    /// <summary>Whether something heats the place where it stands.</summary>
+    /// <summary>Whether something heats its surroundings.</summary>
     public bool Heated { get; init; }
+
+    /// <summary>
+    /// Outside air at which pipes in places without heat were seen to freeze: about 20 °F, as the University of Illinois' tests are widely
+    /// quoted. An alert, never a check. [K]
+    /// </summary>
+    public const double Alert_K = (20 + ConversionFactors.ZeroFahrenheit_R) / 1.8;
+
+    /// <summary>Whether a node of the rig's water lies inside a coach with a furnace, or where a duct brings the furnace's heat.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="place">Its place among the rig's water.</param>
+    public static bool IsHeated(Rig rig, int place)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        if (rig.Coach is null) return false;
+        ThermalNode node = rig.Water[place];
+        if (rig.Furnace is not null && (node.Duct_frac > 0 || (node.Bay >= 0 && rig.Water[node.Bay].Duct_frac > 0))) return true;
+        return node.Bay < 0 && node.Outside_W_K <= 0;
+    }
 
     /// <summary>The same place over several nights.</summary>
     /// <param name="nights">Night by night.</param>

@@ -1,8 +1,9 @@
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Quick;
 
-/// <summary>What somebody knows at dusk, without any file. SI units; what is not known has a stated stand-in.</summary>
+/// <summary>What somebody knows at dusk, without any file. SI units; what is not known has a stated default.</summary>
 public sealed record QuickQuestion
 {
     /// <summary>Noon of the day whose evening begins the night; its offset is the clock of the run.</summary>
@@ -41,14 +42,14 @@ public sealed record QuickQuestion
     /// <summary>Height above sea level; null takes sea level. [m]</summary>
     public double? Elevation_m { get; init; }
 
-    /// <summary>How far the afternoon stands above the morning, if nobody says. [K]</summary>
+    /// <summary>Afternoon high above the morning low, unless stated. [K]</summary>
     public const double Swing_K = 10;
 
     /// <summary>Length of the coach, if nobody says: 24 ft. [m]</summary>
-    public const double Length_m = 24 * 0.3048;
+    public const double Length_m = 24 * ConversionFactors.Foot_m;
 
     /// <summary>Set point, if nobody says: 62 °F. [K]</summary>
-    public const double Inside_K = (62 + 459.67) / 1.8;
+    public const double Inside_K = (62 + ConversionFactors.ZeroFahrenheit_R) / 1.8;
 
     /// <summary>Wind, if nobody says. [m/s]</summary>
     public const double Wind_m_s = 2;

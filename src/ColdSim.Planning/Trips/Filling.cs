@@ -4,7 +4,7 @@ using ColdSim.Physics.Propane;
 
 namespace ColdSim.Planning.Trips;
 
-/// <summary>How much goes into a cylinder, and how it stands afterwards.</summary>
+/// <summary>How much goes into a cylinder, and its state afterwards.</summary>
 /// <remarks>
 /// The two limits are not the same: 80 % of the volume weighs more the colder the liquid is, and below about 40 °F more than 42 % of
 /// the water capacity. Both are taken at the temperature of the mixture, which is what a stop valve or a scale sees.
@@ -14,19 +14,21 @@ public static class Filling
     /// <summary>Part of the volume at which a filling by volume stops.</summary>
     public const double VolumeLimit_frac = 0.80;
 
-    // Less than that is neither pumped nor seen on a scale.
+    private const int MostMixingIterations = 60;
+
+    // A smaller mass is neither pumped nor visible on a scale.
     private const double Least_kg = 1e-6;
 
-    /// <summary>Propane in a volume whose liquid stands at a part of it, the vapour above included. [kg]</summary>
+    /// <summary>Propane in a volume of which a fraction is liquid, the vapour above included. [kg]</summary>
     /// <param name="volume_m3">The volume. [m³]</param>
-    /// <param name="liquid_frac">The part.</param>
+    /// <param name="liquid_frac">The fraction.</param>
     /// <param name="t_K">Temperature of both. [K]</param>
     public static double AtVolume_kg(double volume_m3, double liquid_frac, double t_K)
         => volume_m3 * (liquid_frac * PropaneSaturation.LiquidDensity_kg_m3(t_K) + (1 - liquid_frac) * PropaneSaturation.VapourDensity_kg_m3(t_K));
 
     /// <summary>Fills a cylinder.</summary>
     /// <param name="cylinder">The cylinder.</param>
-    /// <param name="before">How it stands.</param>
+    /// <param name="before">Its state before.</param>
     /// <param name="asked_kg">What is asked for; null for as much as the limit lets in. [kg]</param>
     /// <param name="limit">Where the filling stops.</param>
     /// <param name="supply_K">How warm the liquid comes. [K]</param>
@@ -37,19 +39,19 @@ public static class Filling
         double room_kg = limit == FillLimit.Weight
             ? cylinder.LegalFill_kg - before.Propane_kg
             : RoomByVolume_kg(cylinder, before, supply_K);
-        if (room_kg <= Least_kg) return AlgebraicState(cylinder, before.Propane_kg, before.Liquid_K, FillingEnd.Full);
+        if (room_kg <= Least_kg) return StateWith(cylinder, before.Propane_kg, before.Liquid_K, FillingEnd.Full);
         FillingEnd end = asked_kg <= room_kg ? FillingEnd.Amount : limit == FillLimit.Weight ? FillingEnd.Weight : FillingEnd.Volume;
         double added_kg = Math.Min(room_kg, asked_kg ?? room_kg);
-        double t_K = Mixing.Temperature_K(cylinder, before.Propane_kg, before.Liquid_K, added_kg, supply_K);
-        return AlgebraicState(cylinder, before.Propane_kg + added_kg, t_K, end);
+        double t_K = MixedTemperature_K(cylinder, before.Propane_kg, before.Liquid_K, added_kg, supply_K);
+        return StateWith(cylinder, before.Propane_kg + added_kg, t_K, end);
     }
 
-    /// <summary>A cylinder with a mass in it at a temperature, looked at as after a filling.</summary>
+    /// <summary>The state of a cylinder that holds a mass at a temperature.</summary>
     /// <param name="cylinder">The cylinder.</param>
     /// <param name="propane_kg">What is in it. [kg]</param>
     /// <param name="t_K">How warm it is. [K]</param>
     /// <param name="end">What ended the filling.</param>
-    public static FilledCylinder AlgebraicState(CylinderSpecification cylinder, double propane_kg, double t_K, FillingEnd end)
+    public static FilledCylinder StateWith(CylinderSpecification cylinder, double propane_kg, double t_K, FillingEnd end)
     {
         ArgumentNullException.ThrowIfNull(cylinder);
         double over_kg = propane_kg - cylinder.LegalFill_kg;
@@ -75,6 +77,35 @@ public static class Filling
         return high_K;
     }
 
+    /// <summary>Temperature once a mass of liquid has come in and all is mixed. [K]</summary>
+    /// <remarks>
+    /// Energy balance of the closed cylinder, shell included, with the enthalpy of what comes in. Nothing is vented; the pump's work and the
+    /// heat through the wall during filling are neglected, both of the order of a tenth of a kelvin.
+    /// </remarks>
+    /// <param name="cylinder">The cylinder.</param>
+    /// <param name="before_kg">What was in it. [kg]</param>
+    /// <param name="before_K">How warm it was. [K]</param>
+    /// <param name="added_kg">What comes in. [kg]</param>
+    /// <param name="added_K">How warm that is. [K]</param>
+    public static double MixedTemperature_K(CylinderSpecification cylinder, double before_kg, double before_K, double added_kg, double added_K)
+    {
+        ArgumentNullException.ThrowIfNull(cylinder);
+        if (!(added_kg > 0)) return before_K;
+        double shell_J_K = cylinder.MetalMass_kg * cylinder.MetalHeat_J_kgK;
+        double energy_J = CylinderContents.Of(before_kg, cylinder.Volume_m3, before_K).InternalEnergy_J + shell_J_K * before_K
+            + added_kg * SaturationTable.At(added_K).LiquidEnthalpy_J_kg;
+        double t_K = before_K;
+        for (int i = 0; i < MostMixingIterations; i++)
+        {
+            CylinderContents contents = CylinderContents.Of(before_kg + added_kg, cylinder.Volume_m3, t_K);
+            double step_K = (energy_J - contents.InternalEnergy_J - shell_J_K * t_K) / (contents.HeatCapacity_J_K + shell_J_K);
+            t_K += Math.Clamp(step_K, -20, 20);
+            if (Math.Abs(step_K) < 1e-10) break;
+        }
+
+        return t_K;
+    }
+
     private static double Liquid_frac(CylinderSpecification cylinder, double propane_kg, double t_K)
         => CylinderContents.Of(propane_kg, cylinder.Volume_m3, t_K).LiquidVolume_m3 / cylinder.Volume_m3;
 
@@ -86,11 +117,41 @@ public static class Filling
         while (high_kg - low_kg > Least_kg * 1e-3)
         {
             double middle_kg = 0.5 * (low_kg + high_kg);
-            double t_K = Mixing.Temperature_K(cylinder, before.Propane_kg, before.Liquid_K, middle_kg, supply_K);
+            double t_K = MixedTemperature_K(cylinder, before.Propane_kg, before.Liquid_K, middle_kg, supply_K);
             if (Liquid_frac(cylinder, before.Propane_kg + middle_kg, t_K) < VolumeLimit_frac) low_kg = middle_kg;
             else high_kg = middle_kg;
         }
 
         return low_kg;
     }
+}
+
+/// <summary>What ended a filling.</summary>
+public enum FillingEnd
+{
+    /// <summary>What was asked for is in.</summary>
+    Amount,
+
+    /// <summary>80 % of the volume is liquid.</summary>
+    Volume,
+
+    /// <summary>The legal weight is reached.</summary>
+    Weight,
+
+    /// <summary>It was at its limit before.</summary>
+    Full,
+}
+
+/// <summary>A cylinder after a filling, or the one that came in an exchange. SI units.</summary>
+/// <param name="Propane_kg">Propane in it. [kg]</param>
+/// <param name="Liquid_K">Its temperature, old and new mixed. [K]</param>
+/// <param name="Liquid_frac">Part of its volume that is liquid.</param>
+/// <param name="OverWeight_kg">By how much it is over the legal weight; 0 where it is not. [kg]</param>
+/// <param name="LiquidFull_K">Temperature at which the liquid would fill it; infinite where that is beyond the model's range. [K]</param>
+/// <param name="End">What ended the filling.</param>
+public readonly record struct FilledCylinder(
+    double Propane_kg, double Liquid_K, double Liquid_frac, double OverWeight_kg, double LiquidFull_K, FillingEnd End)
+{
+    /// <summary>Whether it holds more than the legal weight.</summary>
+    public bool IsOverWeight => OverWeight_kg > 0;
 }

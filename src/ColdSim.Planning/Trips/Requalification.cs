@@ -16,7 +16,7 @@ public static class Requalification
     /// <summary>Which refills are refused, in the order of the refills.</summary>
     /// <param name="refills">In order of time.</param>
     /// <param name="cylinders">The rig's cylinders.</param>
-    /// <remarks>An exchange takes a cylinder past its date; the one that comes in its place is taken to be in date.</remarks>
+    /// <remarks>An exchange takes a cylinder past its date; the one that comes in its place is assumed to be in date.</remarks>
     public static IReadOnlyList<bool> Refused(IReadOnlyList<Refill> refills, IReadOnlyList<CylinderSpecification> cylinders)
     {
         ArgumentNullException.ThrowIfNull(refills);

@@ -4,7 +4,7 @@ using UnitsNet.Units;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Trips.TripReport>;
 using Filled = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Trips.TripRefillRow>;
 using Night = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Trips.TripNightRow>;
-using Stop = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Trips.TripStop>;
+using Stop = ColdSim.Planning.Figures.Figure<ColdSim.Planning.TripStop>;
 
 namespace ColdSim.Planning.Trips;
 

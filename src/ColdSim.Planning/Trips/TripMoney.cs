@@ -13,7 +13,7 @@ public sealed record TripMoney(double? Paid, double? FromStock)
 
     /// <summary>The money of a run.</summary>
     /// <param name="run">The run.</param>
-    public static TripMoney Of(RecordedRun run)
+    public static TripMoney Of(RunWithRefills run)
     {
         ArgumentNullException.ThrowIfNull(run);
         double?[] paid = [.. run.Refills.Select(r => r.Paid).Where(p => p is not null)];

@@ -1,3 +1,4 @@
+using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -25,7 +26,7 @@ public sealed record TripRefill
     /// <summary>What was planned.</summary>
     public required Refill Refill { get; init; }
 
-    /// <summary>What came of it; null where the run ended before.</summary>
+    /// <summary>Its outcome; null where the run ended before.</summary>
     public required RefillOutcome? Outcome { get; init; }
 
     /// <summary>How long it can wait.</summary>
@@ -38,7 +39,7 @@ public sealed record TripRefill
     public required bool TooHeavy { get; init; }
 }
 
-/// <summary>Everything that is said of a trip.</summary>
+/// <summary>Report of a trip.</summary>
 public sealed record TripReport
 {
     /// <summary>The trip.</summary>
@@ -61,4 +62,53 @@ public sealed record TripReport
 
     /// <summary>Gas left behind in cylinders given in exchange.</summary>
     public Mass LeftBehind => Mass.FromKilograms(Refills.Sum(r => r.Outcome?.LeftBehind_kg ?? 0));
+}
+
+/// <summary>The least surplus of a night: gas that could have been given at full delivery pressure, less what was asked.</summary>
+/// <remarks>
+/// Looked for among the minutes in which gas is asked for; below zero something went short. It is read off the run's curves at the
+/// first look, because most runs are never asked for it.
+/// </remarks>
+/// <param name="Surplus">As gross heat.</param>
+/// <param name="At">When.</param>
+public sealed record Margin(Power Surplus, DateTimeOffset At)
+{
+    /// <summary>A night's; null where nothing asked for gas.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="night">The night.</param>
+    public static Margin? Of(RunReport run, NightReport night)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        ArgumentNullException.ThrowIfNull(night);
+        DateTimeOffset start = run.Scenario.Start;
+        int from = (int)Math.Ceiling((night.From - start).TotalSeconds / RunSeries.Spacing_s);
+        int to = Math.Min(run.Series.Count - 1, (int)Math.Floor((night.To - start).TotalSeconds / RunSeries.Spacing_s));
+        int at = -1;
+        double least_W = double.PositiveInfinity;
+        for (int i = Math.Max(1, from); i <= to; i++)
+        {
+            if (!(run.Series.Asked_W[i] > 0)) continue;
+            double surplus_W = run.Series.CanGiveNow_W[i] - run.Series.Asked_W[i];
+            if (surplus_W < least_W) (least_W, at) = (surplus_W, i);
+        }
+
+        return at < 0 ? null : new Margin(Power.FromWatts(least_W), start.AddSeconds(at * RunSeries.Spacing_s));
+    }
+}
+
+/// <summary>Outcome of a refill in a run.</summary>
+/// <param name="Refill">What was planned.</param>
+/// <param name="Before">The cylinder's state before.</param>
+/// <param name="After">Its state afterwards; unchanged where it was refused.</param>
+/// <param name="Refused">Whether the station refused it, the cylinder being past its requalification date.</param>
+public sealed record RefillOutcome(Refill Refill, CylinderState Before, FilledCylinder After, bool Refused)
+{
+    /// <summary>Gas bought: what was pumped in, or what came in the exchange cylinder. [kg]</summary>
+    public double Bought_kg => Refused ? 0 : Refill.Kind == RefillKind.Exchange ? After.Propane_kg : After.Propane_kg - Before.Propane_kg;
+
+    /// <summary>Gas left behind in a cylinder given in exchange. [kg]</summary>
+    public double LeftBehind_kg => !Refused && Refill.Kind == RefillKind.Exchange ? Before.Propane_kg : 0;
+
+    /// <summary>What was paid; null where no price is given.</summary>
+    public double? Paid => Refill.Price is not { } price ? null : Refused || Bought_kg <= 0 ? 0 : price.Of(Bought_kg);
 }

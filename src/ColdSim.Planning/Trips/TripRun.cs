@@ -1,6 +1,6 @@
-using System.Runtime.ExceptionServices;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Search;
 using UnitsNet;
 
 namespace ColdSim.Planning.Trips;
@@ -10,17 +10,17 @@ public static class TripRun
 {
     /// <summary>Runs the trip of a scenario; one without stops is a trip that stays in one place.</summary>
     /// <param name="scenario">The scenario.</param>
-    /// <param name="finished">Is told how many runs are done; may be called from several threads at once.</param>
+    /// <param name="finished">Receives the number of runs that are done; may be called from several threads at once.</param>
     /// <param name="workers">How many at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    /// <exception cref="ArgumentException">See <see cref="NightRun.Of"/>.</exception>
+    /// <exception cref="CannotRunException">The rig cannot start.</exception>
     public static TripReport Of(Scenario scenario, IProgress<int>? finished = null, int? workers = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         Trip trip = scenario.Trip ?? Trip.InOnePlace(scenario);
         scenario = scenario with { Trip = trip };
-        RecordedRun run = RecordedRun.Of(scenario, cancel);
+        RunWithRefills run = RunWithRefills.Of(scenario, cancel);
         RefillWait[] waits = run.Report.Ledger.Closes ? Waits(scenario, run, finished, workers, cancel) : new RefillWait[trip.Refills.Count];
         return new TripReport
         {
@@ -32,22 +32,10 @@ public static class TripRun
         };
     }
 
-    private static RefillWait[] Waits(Scenario scenario, RecordedRun run, IProgress<int>? finished, int? workers, CancellationToken cancel)
+    private static RefillWait[] Waits(Scenario scenario, RunWithRefills run, IProgress<int>? finished, int? workers, CancellationToken cancel)
     {
-        WaitSearch search = new(scenario, run, finished);
-        RefillWait[] waits = new RefillWait[scenario.Trip!.Refills.Count];
-        ParallelOptions parallel = new() { CancellationToken = cancel, MaxDegreeOfParallelism = workers ?? Environment.ProcessorCount };
-        try
-        {
-            Parallel.For(0, waits.Length, parallel, i => waits[i] = search.Of(i, cancel));
-        }
-        catch (AggregateException e)
-        {
-            cancel.ThrowIfCancellationRequested();
-            ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
-        }
-
-        return waits;
+        RefillWaitSearch search = new(scenario, run, finished);
+        return ParallelMap.Of(scenario.Trip!.Refills.Count, i => search.Of(i, cancel), workers, cancel);
     }
 
     // A night belongs to the stop where the coach is at its midnight; what was run of it may begin or end before.
@@ -55,11 +43,11 @@ public static class TripRun
     {
         DateTimeOffset midnight = new(night.From.AddHours(-12).Date.AddDays(1), night.From.Offset);
         DateTimeOffset at = midnight < night.From ? night.From : midnight >= night.To ? night.To.AddTicks(-1) : midnight;
-        Stretch? stretch = Stretch.Of(trip).FirstOrDefault(s => s.Has(at));
+        TripSegment? segment = TripSegment.Of(trip).FirstOrDefault(s => s.Has(at));
         return new TripNight
         {
             Night = night,
-            Stop = stretch is null || stretch.OnTheRoad ? null : stretch.Stop,
+            Stop = segment is null || segment.OnTheRoad ? null : segment.Stop,
             Margin = Margin.Of(run, night),
             Refills = [.. Enumerable.Range(0, trip.Refills.Count).Where(i => trip.Refills[i].At >= night.From && trip.Refills[i].At < night.To)],
         };

@@ -1,3 +1,4 @@
+using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 using ColdSim.Tests.Planning.Fits;
 

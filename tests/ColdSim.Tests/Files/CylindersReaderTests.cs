@@ -4,7 +4,6 @@ using ColdSim.Model;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
-using ColdSim.Planning;
 using Xunit;
 
 namespace ColdSim.Tests.Files;

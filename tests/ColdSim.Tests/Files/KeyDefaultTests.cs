@@ -5,7 +5,6 @@ using ColdSim.Files;
 using ColdSim.Files.Scenarios;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Planning;
-using ColdSim.Planning.Ensemble;
 using UnitsNet;
 using Xunit;
 

@@ -1,7 +1,6 @@
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
-using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -44,7 +43,7 @@ internal static class Reports
             Ledger = new LedgerBalance(0.5, 1e-9, -0.2, -2e-9, 0, 0, 1e-12, 3e-13),
             Series = Series(),
             End = RunEnd.Complete,
-            HeatStop = Stop,
+            CoolDown = Stop,
         };
     }
 
@@ -107,7 +106,7 @@ internal static class Reports
     };
 
     /// <summary>A furnace that stops, made up.</summary>
-    public static HeatStop Stop { get; } = new()
+    public static CoolDown Stop { get; } = new()
     {
         At = Start.AddHours(11),
         Outside = Temperature.FromDegreesCelsius(-20),

@@ -3,6 +3,7 @@ using ColdSim.Files.Results;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
+using ColdSim.Planning;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
@@ -48,7 +49,7 @@ public class ResultsTests
         Collect(Json().RootElement, "", written);
 
         // The furnace of the first is made to stop; this one's goes short by itself.
-        RunReport failed = Reports.Short() with { HeatStop = null };
+        RunReport failed = Reports.Short() with { CoolDown = null };
         Rig wet = failed.Scenario.Rig with { Water = [new ThermalNode { Name = "tank", Capacity_J_K = 50e3, Water_kg = 10 }] };
         Collect(Json(failed with { Scenario = failed.Scenario with { Rig = wet } }).RootElement, "", written);
         AssertKeys("run", written);

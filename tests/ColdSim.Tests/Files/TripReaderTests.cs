@@ -1,6 +1,5 @@
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
-using ColdSim.Planning.Trips;
 using Xunit;
 
 namespace ColdSim.Tests.Files;

@@ -17,7 +17,7 @@ internal static class HeatStopBand
     /// <param name="readoutBeside">Whether the readout is beside the curves; it is not covered, with its cautions.</param>
     /// <param name="view">What they show.</param>
     /// <param name="answer">The answer, or why there is none yet.</param>
-    public static void Draw(Sheet sheet, bool readoutBeside, NightView view, Pending<HeatStop> answer)
+    public static void Draw(Sheet sheet, bool readoutBeside, NightView view, Pending<CoolDown> answer)
     {
         int width = readoutBeside ? sheet.Width - NightLayout.ReadoutWidth : sheet.Width;
         IReadOnlyList<string> lines = Wrap.Lines(CellText.SingleWidth(Text(view, answer)), width);
@@ -33,7 +33,7 @@ internal static class HeatStopBand
         sheet.Put(0, sheet.Height - 1, CellText.Join([answer.DueJob is null ? "Esc close" : "Esc stop", "? help", "q quit", "u units", "←→ closes it and moves on"], "  ", sheet.Width));
     }
 
-    private static string Text(NightView view, Pending<HeatStop> answer)
+    private static string Text(NightView view, Pending<CoolDown> answer)
         => answer.Value is { } stop ? FreezeSentence.If(stop, view.Units) : answer.DueJob is not null ? "Working out how long is left…" : answer.Status;
 
     /// <summary>The job that works out how long is left when the furnace stops at an instant.</summary>
@@ -45,7 +45,7 @@ internal static class HeatStopBand
             {
                 return FreezeOutlook.Of(scenario, [at], cancel).Stops[0];
             }
-            catch (ArgumentOutOfRangeException e) when (e.ActualValue is DateTimeOffset)
+            catch (TimeOutsideRunException)
             {
                 throw new InvalidOperationException("nothing is known of the weather after that instant.");
             }

@@ -3,15 +3,14 @@ using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
-using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Night;
 
 /// <summary>The nights as a page of the frame.</summary>
 /// <param name="View">What is shown.</param>
-/// <param name="HeatStop">How long is left if the furnace stopped at the cursor; null while nobody asks.</param>
-internal sealed record NightPage(NightView View, Pending<HeatStop>? HeatStop = null) : IPage
+/// <param name="CoolDown">How long is left if the furnace stopped at the cursor; null while nobody asks.</param>
+internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = null) : IPage
 {
     public char Key => '1';
 
@@ -19,7 +18,7 @@ internal sealed record NightPage(NightView View, Pending<HeatStop>? HeatStop = n
 
     public IReadOnlyList<string>? Help => null;
 
-    public PageJob? DueJob => HeatStop?.DueJob;
+    public PageJob? DueJob => CoolDown?.DueJob;
 
     public TimeCursor Cursor => new(View.Night, View.Minute, View.Time);
 
@@ -50,17 +49,17 @@ internal sealed record NightPage(NightView View, Pending<HeatStop>? HeatStop = n
                 break;
         }
 
-        if (HeatStop is not null)
-            HeatStopBand.Draw(sheet, layout.ReadoutBeside, View, HeatStop);
+        if (CoolDown is not null)
+            HeatStopBand.Draw(sheet, layout.ReadoutBeside, View, CoolDown);
         return sheet;
     }
 
     public IPage Update(PageMessage message) => message switch
     {
         PageMessage.AskHeatStop => AskHeatStop(),
-        PageMessage.Cancelled => this with { HeatStop = null },
-        PageMessage.Completed or PageMessage.Failed => this with { HeatStop = HeatStop?.Update(message) },
-        PageMessage.Close when HeatStop is not null => this with { HeatStop = null },
+        PageMessage.Cancelled => this with { CoolDown = null },
+        PageMessage.Completed or PageMessage.Failed => this with { CoolDown = CoolDown?.Update(message) },
+        PageMessage.Close when CoolDown is not null => this with { CoolDown = null },
         _ => Moved(View.Update(message)),
     };
 
@@ -74,12 +73,12 @@ internal sealed record NightPage(NightView View, Pending<HeatStop>? HeatStop = n
 
     // An answer holds only for its instant.
     private NightPage Moved(NightView view)
-        => this with { View = view, HeatStop = view.Minute == View.Minute && view.Panel == NightPanel.Curves ? HeatStop : null };
+        => this with { View = view, CoolDown = view.Minute == View.Minute && view.Panel == NightPanel.Curves ? CoolDown : null };
 
     private NightPage AskHeatStop()
-        => View.Panel != NightPanel.Curves || HeatStop is { Failure: "" } ? this
+        => View.Panel != NightPanel.Curves || CoolDown is { Failure: "" } ? this
             : View.Report.Scenario.Rig.Furnace is null ? this with { View = View with { Notice = "this rig has no furnace that could stop" } }
-            : this with { HeatStop = new(HeatStopBand.CreateJob(View.Report.Scenario, View.Time)) };
+            : this with { CoolDown = new(HeatStopBand.CreateJob(View.Report.Scenario, View.Time)) };
 
     private static void TooSmall(Sheet sheet)
     {

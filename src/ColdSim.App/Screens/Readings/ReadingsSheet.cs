@@ -1,7 +1,7 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
-using ColdSim.Planning.Fits;
+using ColdSim.Planning;
 using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Screens.Readings;

@@ -1,7 +1,6 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
-using ColdSim.Planning.Ensemble;
-using ColdSim.Planning.Fits;
+using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
 

@@ -1,7 +1,7 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
-using ColdSim.Planning.Fits;
+using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
 

@@ -2,7 +2,7 @@ using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Gas;
 using ColdSim.Physics.Mixtures;
-using ColdSim.Planning.Trips;
+using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
 

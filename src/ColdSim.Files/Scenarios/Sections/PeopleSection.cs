@@ -1,7 +1,7 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Site;
-using ColdSim.Planning.Trips;
+using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
 

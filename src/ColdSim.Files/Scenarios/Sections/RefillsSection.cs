@@ -3,7 +3,7 @@ using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Model.Cylinder;
-using ColdSim.Planning.Trips;
+using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
 

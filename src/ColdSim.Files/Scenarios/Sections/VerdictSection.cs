@@ -1,7 +1,7 @@
 using System.Globalization;
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
-using ColdSim.Planning.Nights;
+using ColdSim.Planning;
 using UnitsNet;
 
 namespace ColdSim.Files.Scenarios.Sections;

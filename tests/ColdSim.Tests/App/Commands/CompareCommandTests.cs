@@ -2,7 +2,6 @@ using System.Text.Json;
 using ColdSim.App.Text;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
-using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.App.Text;

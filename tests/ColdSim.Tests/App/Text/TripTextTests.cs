@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.Planning;
 using ColdSim.Planning.Trips;
 using ColdSim.Tests.Model.Appliances;
 using Xunit;

@@ -87,7 +87,7 @@ public class ComparisonTests
     public void An_option_that_cannot_start_is_named()
     {
         Scenario full = Base with { Rig = Base.Rig with { Cylinders = [Base.Rig.Cylinders[0] with { Contents_kg = 20 }] } };
-        ArgumentException fault = Assert.Throws<ArgumentException>(() => Comparison.Of(Base with { Nights = 1 }, [new("too full", full)]));
+        CannotRunException fault = Assert.Throws<CannotRunException>(() => Comparison.Of(Base with { Nights = 1 }, [new("too full", full)]));
         Assert.StartsWith("Option 'too full': The cylinder cannot start", fault.Message, StringComparison.Ordinal);
     }
 

@@ -1,5 +1,6 @@
 using ColdSim.Model.Weather;
 using ColdSim.Physics.MoistAir;
+using ColdSim.Planning;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Tests.Model;
 using CsCheck;
@@ -18,13 +19,13 @@ public class ErrorTests
     [InlineData(1, 3203168211198807973)]
     [InlineData(2, 9817491932198370423)]
     [InlineData(3, 4593380528125082431)]
-    public void The_counter_is_mixed_as_published(ulong place, ulong number) => Assert.Equal(number, MemberNumbers.Number(1234567, place));
+    public void The_counter_is_mixed_as_published(ulong place, ulong number) => Assert.Equal(number, CounterRandom.Number(1234567, place));
 
     [Fact]
     public void Every_number_lies_between_none_and_all()
         => Gen.Select(Gen.Int[0, int.MaxValue], Gen.Int[0, 100_000], Gen.Int[0, 7], Gen.Int[0, 10_000]).Sample((seed, member, purpose, place) =>
         {
-            double u = MemberNumbers.Of(seed, member).Uniform((MemberNumbers.Purpose)purpose, place);
+            double u = CounterRandom.Of(seed, member).Uniform((CounterRandom.Purpose)purpose, place);
             return u is > 0 and < 1;
         });
 
@@ -74,7 +75,7 @@ public class ErrorTests
         double[] path = new double[Grid(new()).Count];
         double[] last = [.. Enumerable.Range(0, Members).Select(i =>
         {
-            Grid(new()).Wind(MemberNumbers.Of(1, i), 0.4, path);
+            Grid(new()).Wind(CounterRandom.Of(1, i), 0.4, path);
             return path[^1];
         })];
         Assert.Equal(0.4, Math.Sqrt(last.Average(x => x * x)), 4 * 0.4 / Math.Sqrt(2 * Members));
@@ -111,7 +112,7 @@ public class ErrorTests
         double[][] paths = new double[Members][];
         for (int i = 0; i < Members; i++)
         {
-            MemberNumbers numbers = MemberNumbers.Of(1, i);
+            CounterRandom numbers = CounterRandom.Of(1, i);
             grid.Temperature(numbers, numbers.TailScale(sizes.Tail.Value), paths[i] = new double[grid.Count]);
         }
 

@@ -1,5 +1,6 @@
 using ColdSim.Planning.Ensemble;
 using CsCheck;
+using MathNet.Numerics.Statistics;
 using Xunit;
 
 namespace ColdSim.Tests.Planning.Ensemble;
@@ -28,21 +29,24 @@ public class FiguresTests
         });
 
     [Fact]
-    public void Ranks_do_not_see_scale()
+    public void Rank_correlation_is_independent_of_scale_shares_ranks_of_ties_and_is_undefined_for_a_constant()
     {
         double[] x = [1, 2, 3, 4, 5], far = [1, 10, 100, 1000, 10_000];
-        Assert.Equal(1, Ranks.Correlation(x, far), 12);
-        Assert.Equal(-1, Ranks.Correlation(x, [.. far.Reverse()]), 12);
-        Assert.Equal(0.8, Ranks.Correlation(x, [1, 3, 2, 5, 4]), 12);
-        Assert.Equal(double.NaN, Ranks.Correlation(x, [3, 3, 3, 3, 3]));
+        Assert.Equal(1, Correlation.Spearman(x, far), 12);
+        Assert.Equal(-1, Correlation.Spearman(x, [.. far.Reverse()]), 12);
+        Assert.Equal(0.8, Correlation.Spearman(x, [1, 3, 2, 5, 4]), 12);
+
+        // Ranks 1, 2.5, 2.5, 4, 5 about their mean of 3: 9.5 / sqrt(10 * 9.5).
+        Assert.Equal(9.5 / Math.Sqrt(95), Correlation.Spearman(x, [1, 2, 2, 3, 4]), 12);
+        Assert.Equal(double.NaN, Correlation.Spearman(x, [3, 3, 3, 3, 3]));
     }
 
     [Fact]
     public void A_percentile_is_a_value_that_is_there()
     {
         double[] ten = [.. Enumerable.Range(1, 10).Select(i => (double)i)];
-        Assert.Equal(1, Ranks.Percentile(ten, 0.1));
-        Assert.Equal(5, Ranks.Percentile(ten, 0.5));
-        Assert.Equal(9, Ranks.Percentile(ten, 0.9));
+        Assert.Equal(1, ChanceReport.Percentile(ten, 0.1));
+        Assert.Equal(5, ChanceReport.Percentile(ten, 0.5));
+        Assert.Equal(9, ChanceReport.Percentile(ten, 0.9));
     }
 }

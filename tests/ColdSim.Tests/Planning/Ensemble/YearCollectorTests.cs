@@ -4,6 +4,7 @@ using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;
 using CsCheck;
 using Xunit;
@@ -208,7 +209,7 @@ public class YearCollectorTests
     public void A_record_without_these_days_is_refused()
     {
         Scenario scenario = Rigs.Scenario(Rigs.Heated(), Rigs.Changing(_ => -2), 1);
-        ArgumentException fault = Assert.Throws<ArgumentException>(() => ChanceRun.OfYears(scenario, [], (days, _) => Kept([], days)));
+        CannotRunException fault = Assert.Throws<CannotRunException>(() => ChanceRun.OfYears(scenario, [], (days, _) => Kept([], days)));
         Assert.Contains("No year of the record covers these days", fault.Message, StringComparison.Ordinal);
     }
 

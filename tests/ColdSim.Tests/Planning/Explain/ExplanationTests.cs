@@ -5,7 +5,6 @@ using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
-using ColdSim.Planning.Explain.Relaxations;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;
 using Snapshooter.Xunit;
@@ -111,7 +110,7 @@ public class ExplanationTests
         Explanation explanation = Explanation.Of(scenario, scenario.Start.AddHours(2));
         Assert.Equal(scenario.Start.AddHours(2), explanation.Chain.To);
         Assert.Null(explanation.Limit);
-        Assert.Throws<ArgumentOutOfRangeException>(() => Explanation.Of(scenario, scenario.Start.AddDays(9)));
+        Assert.Throws<TimeOutsideRunException>(() => Explanation.Of(scenario, scenario.Start.AddDays(9)));
     }
 
     [Fact]
@@ -163,7 +162,7 @@ public class ExplanationTests
 
     [Fact]
     public void Every_look_alike_has_signs_and_a_source()
-        => Assert.All(LookAlikes.All, l => Assert.False(string.IsNullOrEmpty(l.Signs) || string.IsNullOrEmpty(l.Source)));
+        => Assert.All(SimilarFaults.All, l => Assert.False(string.IsNullOrEmpty(l.Signs) || string.IsNullOrEmpty(l.Source)));
 
     [Fact]
     public void A_blend_explained_in_us_units() => Snapshot.Match(Text(Explained.Blend));

@@ -3,7 +3,6 @@ using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Figures;
-using ColdSim.Planning.Nights;
 using ColdSim.Planning.Reports;
 using ColdSim.Planning.Trips;
 using ColdSim.Tests.Docs;

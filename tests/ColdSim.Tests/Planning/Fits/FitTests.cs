@@ -1,4 +1,5 @@
 using ColdSim.Files.Scenarios;
+using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;

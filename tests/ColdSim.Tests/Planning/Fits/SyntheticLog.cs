@@ -9,7 +9,6 @@ using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
-using ColdSim.Planning.Fits;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 

@@ -22,7 +22,7 @@ public class AfterFailureTests
     [Fact]
     public void Inside_stands_at_fifty_and_at_freezing_when_it_is_said_to()
     {
-        HeatStop after = AfterFailure.Of(Failed.Value)!;
+        CoolDown after = AfterFailure.Of(Failed.Value)!;
         Assert.Equal(Failed.Value.Summary.FirstShort, after.At);
         Assert.True(after.FiftyAfter < after.FreezingAfter && after.FreezingAfter < after.Watched);
         Assert.Equal(283.15, Inside_K(after.At, after.FiftyAfter!.Value), 0.05);
@@ -36,7 +36,7 @@ public class AfterFailureTests
     {
         RunReport run = Failed.Value;
         DateTimeOffset late = run.Nights[0].FreezingAt!.Value.AddHours(1);
-        HeatStop after = AfterFailure.Of(run with { Summary = run.Summary with { FirstShort = late } })!;
+        CoolDown after = AfterFailure.Of(run with { Summary = run.Summary with { FirstShort = late } })!;
         Assert.Equal(Duration.Zero, after.FiftyAfter);
         Assert.Equal(Duration.Zero, after.FreezingAfter);
     }

@@ -34,7 +34,7 @@ public class HeatStopTests
     public void A_coach_of_one_node_cools_as_the_closed_form_says()
     {
         Scenario scenario = Scenario(Heated() with { Cylinders = [BigTank()], Coach = OneNode(100, 3.6e6) }, Changing(_ => -10, 120), 2);
-        HeatStop stop = HeatStopRun.At(scenario, At(11));
+        CoolDown stop = CoolDownRun.At(scenario, At(11));
         double inside_C = stop.Inside!.Value.DegreesCelsius, hours = 3.6e6 / 100 / 3600;
         Assert.InRange(inside_C, 18, 21);
         Assert.Equal(hours * Math.Log((inside_C + 10) / 20), stop.FiftyAfter!.Value.Hours, 1e-3);
@@ -45,7 +45,7 @@ public class HeatStopTests
     [Fact]
     public void A_pipe_that_the_coach_keeps_warm_freezes_some_time_after_the_furnace_stops()
     {
-        HeatStop stop = HeatStopRun.At(Held(-10, Line), At(11));
+        CoolDown stop = CoolDownRun.At(Held(-10, Line), At(11));
         WaterAfter line = Assert.Single(stop.Water);
         Assert.True(line.BeginsAfter!.Value.Seconds > stop.FiftyAfter!.Value.Seconds);
         Assert.True(line.SolidAfter!.Value.Seconds > line.BeginsAfter.Value.Seconds);
@@ -57,9 +57,9 @@ public class HeatStopTests
     {
         Scenario scenario = Held(-10, Line) with { HeatStops = At(11) };
         RunReport run = NightRun.Of(scenario);
-        Assert.Equal(HeatStopRun.At(Held(-10, Line), At(11)).First!.BeginsAfter, run.HeatStop!.First!.BeginsAfter);
+        Assert.Equal(CoolDownRun.At(Held(-10, Line), At(11)).First!.BeginsAfter, run.CoolDown!.First!.BeginsAfter);
         ReportedEvent freezes = run.Events.First(e => e.Kind == ReportedKind.WaterFreezes);
-        Assert.Equal(run.HeatStop.First!.BeginsAfter!.Value.Seconds, (freezes.Time - At(11)).TotalSeconds, 1);
+        Assert.Equal(run.CoolDown.First!.BeginsAfter!.Value.Seconds, (freezes.Time - At(11)).TotalSeconds, 1);
         Assert.True(run.Ledger.Closes);
     }
 
@@ -76,7 +76,7 @@ public class HeatStopTests
         double last_s = double.PositiveInfinity;
         foreach (double air_C in (double[])[-3, -8, -15, -25])
         {
-            double left_s = HeatStopRun.At(Held(air_C, Line), At(11)).First!.BeginsAfter!.Value.Seconds;
+            double left_s = CoolDownRun.At(Held(air_C, Line), At(11)).First!.BeginsAfter!.Value.Seconds;
             Assert.True(left_s < last_s, $"{left_s} s at {air_C} °C");
             last_s = left_s;
         }
@@ -85,7 +85,7 @@ public class HeatStopTests
     [Fact]
     public void In_mild_weather_nothing_freezes()
     {
-        HeatStop stop = HeatStopRun.At(Held(3, Line), At(11));
+        CoolDown stop = CoolDownRun.At(Held(3, Line), At(11));
         Assert.Null(stop.FreezingAfter);
         Assert.Null(stop.First);
         Assert.NotNull(stop.FiftyAfter);
@@ -94,9 +94,9 @@ public class HeatStopTests
     [Fact]
     public void An_instant_outside_the_run_is_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => HeatStopRun.At(Held(), At(-1)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => HeatStopRun.At(Held(), At(121)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => FreezeOutlook.Of(Held(), [At(1), At(500)]));
+        Assert.Throws<TimeOutsideRunException>(() => CoolDownRun.At(Held(), At(-1)));
+        Assert.Throws<TimeOutsideRunException>(() => CoolDownRun.At(Held(), At(121)));
+        Assert.Throws<TimeOutsideRunException>(() => FreezeOutlook.Of(Held(), [At(1), At(500)]));
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public class HeatStopTests
     {
         Scenario scenario = Held() with { HeatStops = Held().End.AddHours(1) };
         RunReport run = NightRun.Of(scenario);
-        Assert.Null(run.HeatStop);
+        Assert.Null(run.CoolDown);
         Assert.Equal(NightRun.Of(Held()).Summary.GasUsed.Kilograms, run.Summary.GasUsed.Kilograms, 1e-9);
     }
 
@@ -123,13 +123,13 @@ public class HeatStopTests
     public void Water_that_freezes_comes_before_what_is_ice_already_and_before_what_freezes_later()
     {
         WaterAfter ice = new("ice", Duration.Zero, Duration.Zero), now = new("now", Duration.Zero, Duration.FromHours(2)), later = new("later", Duration.FromHours(1), null);
-        HeatStop Of(params WaterAfter[] water) => NightRun.Of(Held(-10, Line) with { HeatStops = At(11) }).HeatStop! with { Water = water };
+        CoolDown Of(params WaterAfter[] water) => NightRun.Of(Held(-10, Line) with { HeatStops = At(11) }).CoolDown! with { Water = water };
         Assert.Equal("now", Of(later, ice, now).First!.Name);
         Assert.Equal("later", Of(later, ice).First!.Name);
         Assert.Equal("ice", Of(ice).First!.Name);
 
         // The headline is of the instant that leaves the least time, not of one at which it is too late.
-        HeatStop late = Of(now), soon = Of(later) with { At = At(12) };
+        CoolDown late = Of(now), soon = Of(later) with { At = At(12) };
         Assert.Same(soon, new FreezeOutlook(Held(), [late, soon]).Shortest);
         Assert.Same(late, new FreezeOutlook(Held(), [late]).Shortest);
     }

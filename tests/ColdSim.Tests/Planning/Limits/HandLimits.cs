@@ -1,4 +1,5 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 using ColdSim.Tests.App.Text;
 
@@ -16,14 +17,14 @@ internal static class HandLimits
         Night = new StandardNight(InventedRuns.Scenario),
         Axis = LimitAxis.Fahrenheit,
         Fills = Fills,
-        Columns = [.. SetUp.Of(InventedRuns.Rig).Select(s => new LimitColumn(s, [.. Fills.Select((f, i) => Cell(f, Steps(s.Kind)[i]))]))],
+        Columns = [.. RigVariant.Of(InventedRuns.Rig).Select(s => new LimitColumn(s, [.. Fills.Select((f, i) => Cell(f, Steps(s.Kind)[i]))]))],
     };
 
-    private static int[] Steps(SetUpKind kind) => kind switch
+    private static int[] Steps(RigVariantKind kind) => kind switch
     {
-        SetUpKind.Bare => [-1, 20, 45, 60, 70],
-        SetUpKind.Blanket => [10, 50, 117, 117, 117],
-        SetUpKind.SecondCylinder => [15, 45, 62, 75, 81],
+        RigVariantKind.Bare => [-1, 20, 45, 60, 70],
+        RigVariantKind.Blanket => [10, 50, 117, 117, 117],
+        RigVariantKind.SecondCylinder => [15, 45, 62, 75, 81],
         _ => [25, 90, 117, 117, 117],
     };
 

@@ -31,7 +31,7 @@ public class LimitChartTests
     private static string Root([CallerFilePath] string here = "")
         => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", ".."));
 
-    private static Verdict Run(SetUp setUp, double fill_frac, int step)
+    private static Verdict Run(RigVariant setUp, double fill_frac, int step)
         => NightRun.Of(Told.Value.Night.Over(setUp.Filled(fill_frac), Told.Value.Axis.Low_K(step))).Summary.Verdict;
 
     [Fact]
@@ -42,8 +42,8 @@ public class LimitChartTests
         {
             foreach (LimitCell cell in column.Cells.Where(c => c.Kind == LimitKind.Found))
             {
-                Assert.Equal(Verdict.Holds, Run(column.SetUp, cell.Fill_frac, cell.Step));
-                Assert.NotEqual(Verdict.Holds, Run(column.SetUp, cell.Fill_frac, cell.Step + 1));
+                Assert.Equal(Verdict.Holds, Run(column.RigVariant, cell.Fill_frac, cell.Step));
+                Assert.NotEqual(Verdict.Holds, Run(column.RigVariant, cell.Fill_frac, cell.Step + 1));
             }
         }
     }
@@ -59,7 +59,7 @@ public class LimitChartTests
         {
             Scenario scenario = Base.Value with { Rig = rig.Rig, StandIns = Base.Value.StandIns with { Wind_m_s = rig.Wind_m_s } };
             StandardNight night = new(scenario);
-            foreach (SetUp setUp in SetUp.Of(scenario.Rig).Where(s => s.Blanket is null))
+            foreach (RigVariant setUp in RigVariant.Of(scenario.Rig).Where(s => s.Blanket is null))
             {
                 LimitColumn column = new LimitSearch(night, LimitAxis.Celsius, setUp, default).Column([0.1, rig.Fill_frac, 1], () => { });
                 string found = string.Join(", ", column.Cells.Select(c => $"{c.Fill_frac:0.000}: {c.Step}"));
@@ -76,7 +76,7 @@ public class LimitChartTests
     [InlineData(0.02)]
     public void A_night_that_boils_blanketed_cylinders_dry_together_ends_in_few_steps(double fill_frac)
     {
-        SetUp both = Told.Value.Columns.Single(c => c.SetUp.Kind == SetUpKind.Both).SetUp;
+        RigVariant both = Told.Value.Columns.Single(c => c.RigVariant.Kind == RigVariantKind.Both).RigVariant;
         Scenario night = Told.Value.Night.Over(both.Filled(fill_frac), 273.15 + (-45 - 32) / 1.8);
         Leg leg = night.Legs[0];
         Trace trace = Rigs.Run(night.Rig, night.Weather, (leg.To - leg.From).TotalHours, night.Step_s, start: leg.From);

@@ -96,7 +96,7 @@ public class LogPredictionTests
         TripStop Stop(int from, int to) => new() { From = t.AddHours(from), To = t.AddHours(to), Site = one.Rig.Site, Weather = one.Weather };
         Refill At(int hours) => new() { Cylinder = 0, At = t.AddHours(hours), Kind = RefillKind.Fill };
         Trip trip = new() { Stops = [Stop(0, 30), Stop(34, 80)], Refills = [At(10), At(50)] };
-        Scenario scenario = one with { Trip = trip, Legs = trip.Legs(one.Rig.Cylinders) };
+        Scenario scenario = one with { Trip = trip, Legs = TripLegs.Of(trip, one.Rig.Cylinders) };
         Scenario Moved(int hours) => ForecastStart.Of(scenario, LogOf(scenario, Weighed(t.AddHours(hours), 9)))!.Scenario;
         Scenario here = Moved(20);
         Assert.Equal(t.AddHours(20), here.Start);

@@ -3,6 +3,7 @@ using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;
 using UnitsNet;
@@ -241,7 +242,7 @@ public class NightVerdictTests
     public void A_cylinder_that_is_liquid_full_from_the_first_instant_is_not_a_crash_without_words()
     {
         Rig rig = new() { Cylinders = [Bottle("20 lb", 1.4) with { InitialTemperature_K = 300 }] };
-        ArgumentException e = Assert.Throws<ArgumentException>(() => Rigs.Nights(rig, Steady(20, 30), 1));
+        CannotRunException e = Assert.Throws<CannotRunException>(() => Rigs.Nights(rig, Steady(20, 30), 1));
         Assert.Contains("cylinder", e.Message, StringComparison.OrdinalIgnoreCase);
     }
 

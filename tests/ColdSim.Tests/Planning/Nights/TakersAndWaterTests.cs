@@ -1,6 +1,7 @@
 using ColdSim.Files.Results;
 using ColdSim.Model;
 using ColdSim.Model.Weather;
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model.Appliances;
 using Xunit;

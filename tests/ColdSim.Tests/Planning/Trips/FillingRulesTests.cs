@@ -1,6 +1,7 @@
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Physics.Propane;
+using ColdSim.Planning;
 using ColdSim.Planning.Trips;
 using ColdSim.Tests.Model.Cylinder;
 using CsCheck;
@@ -93,7 +94,7 @@ public class FillingRulesTests
         => Gen.Select(Gen.Double[0.5, 4], Gen.Double[235, 300], Gen.Double[0.2, 4], Gen.Double[235, 300]).Sample((before_kg, before_K, added_kg, added_K) =>
         {
             CylinderSpecification cylinder = Some.Cylinder("20 lb");
-            double mixed_K = Mixing.Temperature_K(cylinder, before_kg, before_K, added_kg, added_K);
+            double mixed_K = Filling.MixedTemperature_K(cylinder, before_kg, before_K, added_kg, added_K);
             double shell_J_K = cylinder.MetalMass_kg * cylinder.MetalHeat_J_kgK;
             double Energy_J(double kg, double t_K) => CylinderContents.Of(kg, cylinder.Volume_m3, t_K).InternalEnergy_J + shell_J_K * t_K;
             double left_J = Energy_J(before_kg + added_kg, mixed_K) - Energy_J(before_kg, before_K) - added_kg * SaturationTable.At(added_K).LiquidEnthalpy_J_kg;

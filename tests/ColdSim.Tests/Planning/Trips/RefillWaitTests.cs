@@ -21,10 +21,10 @@ public class RefillWaitTests
     public void Where_a_run_with_it_moved_does_not_keep_its_books_nothing_is_said()
     {
         Scenario scenario = Of(Pair(0.35), [Stop("a", 0, 164)], Fill(19));
-        RecordedRun planned = RecordedRun.Of(scenario);
+        RunWithRefills planned = RunWithRefills.Of(scenario);
         RunReport Open(Scenario s, CancellationToken cancel) => NightRun.Of(s, cancel) with { Ledger = new(1, 1e-3, 0, 0, 0, 0, 0, 0) };
-        Assert.Equal(WaitKind.CanWait, new WaitSearch(scenario, planned, null).Of(0, default).Kind);
-        Assert.Equal(new RefillWait(WaitKind.NotKnown), new WaitSearch(scenario, planned, null, Open).Of(0, default));
+        Assert.Equal(WaitKind.CanWait, new RefillWaitSearch(scenario, planned, null).Of(0, default).Kind);
+        Assert.Equal(new RefillWait(WaitKind.NotKnown), new RefillWaitSearch(scenario, planned, null, Open).Of(0, default));
         TripReport report = TripRun.Of(scenario);
         Assert.EndsWith(
             "; how long it can wait is not known, for the ledger of a run with it moved does not close.",

@@ -40,7 +40,7 @@ internal static class SomeTrips
     public static Scenario Of(Rig rig, IReadOnlyList<TripStop> stops, params IReadOnlyList<Refill> refills)
     {
         Trip trip = new() { Stops = stops, Refills = refills };
-        return Rigs.Scenario(rig with { Site = stops[0].Site }, stops[0].Weather) with { Trip = trip, Legs = trip.Legs(rig.Cylinders) };
+        return Rigs.Scenario(rig with { Site = stops[0].Site }, stops[0].Weather) with { Trip = trip, Legs = TripLegs.Of(trip, rig.Cylinders) };
     }
 
     public static Scenario Of(IReadOnlyList<TripStop> stops, params IReadOnlyList<Refill> refills) => Of(Pair(), stops, refills);

@@ -73,7 +73,7 @@ public class TripRunTests
             TripStop[] stops = [Stop("a", 0, 30, air_C), Stop("b", 34, 68, air_C - 5)];
             Refill[] refills = [Kind(first_h, 0, (kinds & 2) != 0), Kind(second_h, 1, false)];
             Scenario scenario = Of(ByHand(left), stops, [.. refills.OrderBy(r => r.At)]);
-            RecordedRun run = RecordedRun.Of(scenario);
+            RunWithRefills run = RunWithRefills.Of(scenario);
             Assert.True(run.Report.Ledger.Closes, run.Report.Ledger.ToString());
             Assert.Equal(RunEnd.Complete, run.Report.End);
             RunSummary summary = run.Report.Summary;
@@ -85,7 +85,7 @@ public class TripRunTests
     [Fact]
     public void A_filled_cylinder_goes_on_from_what_was_in_it()
     {
-        RecordedRun run = RecordedRun.Of(Of([Stop("a", 0, 44)], Fill(19) with { Limit = FillLimit.Weight }));
+        RunWithRefills run = RunWithRefills.Of(Of([Stop("a", 0, 44)], Fill(19) with { Limit = FillLimit.Weight }));
         RefillOutcome outcome = Assert.Single(run.Refills);
         RunSeries series = run.Report.Series;
         Assert.Equal(series.Cylinders[0].Propane_kg[19 * 60], outcome.Before.Propane_kg, 9);
@@ -98,7 +98,7 @@ public class TripRunTests
     [Fact]
     public void An_exchange_brings_less_than_full_takes_the_rest_away_and_loses_the_frost()
     {
-        RecordedRun run = RecordedRun.Of(Of([Stop("a", 0, 44)], Fill(19) with { Kind = RefillKind.Exchange, ExchangeFill_kg = 6.8, Price = Price.PerExchange(24) }));
+        RunWithRefills run = RunWithRefills.Of(Of([Stop("a", 0, 44)], Fill(19) with { Kind = RefillKind.Exchange, ExchangeFill_kg = 6.8, Price = Price.PerExchange(24) }));
         RefillOutcome outcome = Assert.Single(run.Refills);
         Assert.Equal((6.8, outcome.Before.Propane_kg, 24.0), (outcome.Bought_kg, outcome.LeftBehind_kg, outcome.Paid!.Value));
         Assert.Equal(263.15, outcome.After.Liquid_K, 9);

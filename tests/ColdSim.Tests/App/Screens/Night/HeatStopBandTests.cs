@@ -4,7 +4,6 @@ using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
-using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Nights;
 using Snapshooter;
 using Snapshooter.Xunit;
@@ -19,7 +18,7 @@ public class HeatStopBandTests
     private static readonly FrameMessage Ask = new FrameMessage.ToPage(new PageMessage.AskHeatStop());
 
     // Invented, as are the nights.
-    private static HeatStop Stop(DateTimeOffset at) => new()
+    private static CoolDown Stop(DateTimeOffset at) => new()
     {
         At = at,
         Outside = Temperature.FromKelvins(255),
@@ -68,7 +67,7 @@ public class HeatStopBandTests
         FrameView asked = View().Update(Ask);
         Assert.Null(asked.BlockingJob);
         Assert.Contains("Working out", FrameSheet.Draw(asked, 80, 24).ToString(), StringComparison.Ordinal);
-        Assert.Equal(Nights(asked).View.Time, ((HeatStop)asked.Jobs[0]!.Job.Run(new Progress<int>(), CancellationToken.None)).At);
+        Assert.Equal(Nights(asked).View.Time, ((CoolDown)asked.Jobs[0]!.Job.Run(new Progress<int>(), CancellationToken.None)).At);
     }
 
     [Fact]
@@ -76,18 +75,18 @@ public class HeatStopBandTests
     {
         FrameMessage esc = new FrameMessage.ToPage(new PageMessage.Close());
         FrameView asked = View().Update(Ask);
-        Assert.Null(Nights(asked.Update(esc)).HeatStop);
+        Assert.Null(Nights(asked.Update(esc)).CoolDown);
         Assert.All(asked.Update(esc).Jobs, Assert.Null);
-        Assert.Null(Nights(Answered(asked).Update(esc)).HeatStop);
+        Assert.Null(Nights(Answered(asked).Update(esc)).CoolDown);
     }
 
     [Fact]
     public void An_answer_goes_with_its_instant_and_stays_while_another_page_is_open()
     {
         FrameView answered = Answered(View().Update(Ask));
-        Assert.NotNull(Nights(answered.Update(new FrameMessage.GoTo('2')).Update(new FrameMessage.GoTo('1'))).HeatStop);
-        Assert.NotNull(Nights(answered.Update(new FrameMessage.ToPage(new PageMessage.ToggleUnits()))).HeatStop);
-        Assert.Null(Nights(answered.Update(new FrameMessage.ToPage(new PageMessage.Step(10)))).HeatStop);
+        Assert.NotNull(Nights(answered.Update(new FrameMessage.GoTo('2')).Update(new FrameMessage.GoTo('1'))).CoolDown);
+        Assert.NotNull(Nights(answered.Update(new FrameMessage.ToPage(new PageMessage.ToggleUnits()))).CoolDown);
+        Assert.Null(Nights(answered.Update(new FrameMessage.ToPage(new PageMessage.Step(10)))).CoolDown);
         FrameView moved = View().Update(Ask).Update(new FrameMessage.ToPage(new PageMessage.Step(10)));
         Assert.All(moved.Jobs, Assert.Null);
     }
@@ -98,10 +97,10 @@ public class HeatStopBandTests
         Scenario scenario = SampleRun.Report.Scenario with { Weather = new WeatherSeries([new(SampleRun.Start.AddHours(-1), 260), new(SampleRun.Start.AddMinutes(10), 255)], new WeatherDefaults(), new()) };
         using ScreenHost host = new(View(SampleRun.Report with { Scenario = scenario }));
         host.Press(new Key('w'));
-        Assert.True(host.Soon(() => Nights(host.Screen.View).HeatStop?.Failure.Length > 0));
+        Assert.True(host.Soon(() => Nights(host.Screen.View).CoolDown?.Failure.Length > 0));
         Assert.Contains("nothing is known of the weather", host.Press().Text, StringComparison.Ordinal);
         host.Press(new Key('w'));
-        Assert.True(host.Soon(() => Nights(host.Screen.View).HeatStop?.Failure.Length > 0));
+        Assert.True(host.Soon(() => Nights(host.Screen.View).CoolDown?.Failure.Length > 0));
     }
 
     [Fact]

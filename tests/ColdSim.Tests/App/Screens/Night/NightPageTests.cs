@@ -2,6 +2,7 @@ using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Night;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using Snapshooter;
 using Snapshooter.Xunit;

@@ -6,7 +6,6 @@ using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
-using ColdSim.Planning.Fits;
 using ColdSim.Tests.Files;
 using CsCheck;
 using Snapshooter;

@@ -1,0 +1,78 @@
+using ColdSim.Model;
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
+
+namespace ColdSim.Planning.Limits;
+
+/// <summary>How a column of the chart differs from the scenario's cylinders.</summary>
+[Flags]
+public enum RigVariantKind
+{
+    /// <summary>The cylinders of the rig, bare.</summary>
+    Bare = 0,
+
+    /// <summary>A blanket around every cylinder.</summary>
+    Blanket = 1,
+
+    /// <summary>One cylinder more, like the first, all open together.</summary>
+    SecondCylinder = 2,
+
+    /// <summary>Both.</summary>
+    Both = 3,
+}
+
+/// <summary>The variant of a rig for one column of the chart.</summary>
+/// <param name="Kind">Which column.</param>
+/// <param name="Rig">The rig; what is in its cylinders is the row's.</param>
+/// <param name="AsItIs">Whether it is the scenario's own.</param>
+public sealed record RigVariant(RigVariantKind Kind, Rig Rig, bool AsItIs)
+{
+    /// <summary>The blanket of the set-up; null where it is bare.</summary>
+    public BlanketSpecification? Blanket => Rig.Cylinders[0].Blanket;
+
+    /// <summary>Whether its blanket has power.</summary>
+    public bool Powered => Blanket is { Power_W: > 0, Supply: var supply } && (supply == BlanketSupply.Battery || Rig.Site.Hookup);
+
+    /// <summary>A blanket that is taken where the scenario has none: of 100 W, on shore power where there is a hookup, else on 12 V.</summary>
+    /// <param name="hookup">Whether there is one.</param>
+    public static BlanketSpecification UsualBlanket(bool hookup)
+        => new() { Power_W = 100, Supply = hookup ? BlanketSupply.ShorePower : BlanketSupply.Battery };
+
+    /// <summary>The set-ups of a rig; those with one cylinder more, open together, are left out where it has as many as can be or a mixed gas.</summary>
+    /// <param name="rig">The scenario's.</param>
+    public static IReadOnlyList<RigVariant> Of(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        BlanketSpecification blanket = rig.Cylinders.Select(c => c.Blanket).FirstOrDefault(b => b is not null) ?? UsualBlanket(rig.Site.Hookup);
+        bool all = rig.Cylinders.All(c => c.Blanket is not null), none = rig.Cylinders.All(c => c.Blanket is null);
+        List<RigVariant> setUps =
+        [
+            new(RigVariantKind.Bare, With(rig, null), none),
+            new(RigVariantKind.Blanket, With(rig, blanket), all),
+        ];
+        if (rig.Cylinders.Count < Rig.MostCylinders && !rig.Gas.IsMixed)
+        {
+            setUps.Add(new(RigVariantKind.SecondCylinder, With(OneMore(rig), null), false));
+            setUps.Add(new(RigVariantKind.Both, With(OneMore(rig), blanket), false));
+        }
+
+        return setUps;
+    }
+
+    /// <summary>The rig with every cylinder as full.</summary>
+    /// <param name="fill_frac">Part of the legal filling.</param>
+    public Rig Filled(double fill_frac) => Rig with
+    {
+        Cylinders = [.. Rig.Cylinders.Select(c => c with { Contents_kg = fill_frac * c.LegalFill_kg, InitialTemperature_K = null })],
+    };
+
+    // A blanket of a cylinder's own is kept.
+    private static Rig With(Rig rig, BlanketSpecification? blanket)
+        => rig with { Cylinders = [.. rig.Cylinders.Select(c => c with { Blanket = blanket is null ? null : c.Blanket ?? blanket })] };
+
+    private static Rig OneMore(Rig rig) => rig with
+    {
+        Cylinders = [.. rig.Cylinders, rig.Cylinders[0] with { Label = null }],
+        Arrangement = rig.Arrangement as OpenTogether ?? new OpenTogether(),
+    };
+}

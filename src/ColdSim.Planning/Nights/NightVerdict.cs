@@ -1,0 +1,53 @@
+namespace ColdSim.Planning.Nights;
+
+/// <summary>How a night went.</summary>
+public enum Verdict
+{
+    /// <summary>Everything that asked for gas got it.</summary>
+    Holds,
+
+    /// <summary>Demand outran supply with liquid still in the cylinder.</summary>
+    RunsShort,
+
+    /// <summary>The battery was flat before gas was short, and the appliances that need voltage stopped.</summary>
+    RunsFlat,
+
+    /// <summary>The cylinder ran out.</summary>
+    RunsDry,
+}
+
+/// <summary>What ran out first in a night.</summary>
+public enum FirstOut
+{
+    /// <summary>Nothing did.</summary>
+    Nothing,
+
+    /// <summary>The cylinder could not give what was asked, with liquid still in it.</summary>
+    GasSupply,
+
+    /// <summary>The gas itself: no liquid was left.</summary>
+    Gas,
+
+    /// <summary>The battery: voltage was gone.</summary>
+    Battery,
+}
+
+/// <summary>How a night went, and what ran out first in it.</summary>
+internal static class NightJudgement
+{
+    // A shortage that begins no longer than this before the last gas is gone is the end of the gas, and not a shortage of supply.
+    private const double SameTime_s = 60;
+
+    public static (Verdict Verdict, FirstOut First) Of(NightTally t, NightCriteria criteria)
+    {
+        bool dry = !double.IsNaN(t.Dry_s);
+        bool isShort = t.Short_s > criteria.ShortAllowance.Seconds || t.BelowSetPoint_K > criteria.BelowSetPoint.Kelvins;
+        bool flat = t.VoltageGone_s > criteria.ShortAllowance.Seconds;
+        double short_s = double.IsNaN(t.FirstShort_s) ? t.From_s : t.FirstShort_s;
+        (FirstOut gas, double gasOut_s) = dry && !(short_s < t.Dry_s - SameTime_s) ? (FirstOut.Gas, t.Dry_s)
+            : dry || isShort ? (FirstOut.GasSupply, short_s)
+            : (FirstOut.Nothing, double.PositiveInfinity);
+        if (flat && t.Flat_s <= gasOut_s) return (Verdict.RunsFlat, FirstOut.Battery);
+        return (dry ? Verdict.RunsDry : isShort ? Verdict.RunsShort : Verdict.Holds, gas);
+    }
+}
