@@ -2,6 +2,7 @@ using System.CommandLine;
 using ColdSim.Files.Quantities;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.MoistAir;
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Gauges;
 
 namespace ColdSim.App.Commands;
@@ -9,7 +10,6 @@ namespace ColdSim.App.Commands;
 /// <summary>Reads the options of <c>gauge</c>; every fault is told at once.</summary>
 internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInput(parsed)
 {
-    private const double Zero_K = 273.15;
     private const double RestedError_K = 4 / 1.8;
     private const double DrawnError_K = 9 / 1.8;
 
@@ -250,7 +250,7 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
             ?? (Parsed.GetValue(o.Rested) ? RestedError_K : DrawnError_K);
 
     private double? Temperature(Option<string?> option)
-        => Read<UnitsNet.Temperature>(option, QuantityText.TryParseTemperature, t => t.Kelvins, Zero_K - 60, Zero_K + 55, "-60 to 55 °C (-76 to 131 °F)");
+        => Read<UnitsNet.Temperature>(option, QuantityText.TryParseTemperature, t => t.Kelvins, ConversionFactors.ZeroCelsius_K - 60, ConversionFactors.ZeroCelsius_K + 55, "-60 to 55 °C (-76 to 131 °F)");
 
     private double? Mass(Option<string?> option) => MassOf(option, Text(option));
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using ColdSim.App.Text;
 using ColdSim.Files.Quantities;
 using ColdSim.Physics.Propane;
+using ColdSim.Physics.Units;
 using UnitsNet;
 
 namespace ColdSim.App.Commands;
@@ -12,7 +13,6 @@ internal static class PropaneCommand
 {
     private const double Lowest_C = -80;
     private const double Highest_C = 80;
-    private const double Zero_K = 273.15;
     private const double Lowest_K = 193.15;
     private const double Highest_K = 353.15;
     private const double Rounding_K = 1e-9;
@@ -52,7 +52,7 @@ internal static class PropaneCommand
     {
         if (!QuantityText.TryParseTemperature(text, out Temperature temperature, out string fault))
             throw CommandFault.Input($"coldsim: temperature: {fault}");
-        double t_C = temperature.Kelvins - Zero_K;
+        double t_C = temperature.Kelvins - ConversionFactors.ZeroCelsius_K;
         if (t_C < Lowest_C - Rounding_K || t_C > Highest_C + Rounding_K)
         {
             throw CommandFault.Input(
@@ -67,7 +67,7 @@ internal static class PropaneCommand
         using (Utf8JsonWriter writer = new(output, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
         {
             writer.WriteStartObject();
-            writer.WriteNumber("temperature_c", Math.Round(state.T_K - Zero_K, 9));
+            writer.WriteNumber("temperature_c", Math.Round(state.T_K - ConversionFactors.ZeroCelsius_K, 9));
             writer.WriteNumber("p_kpa", state.Pressure_Pa / 1e3);
             writer.WriteNumber("rho_liquid_kg_m3", state.Liquid_kg_m3);
             writer.WriteNumber("rho_vapour_kg_m3", state.Vapour_kg_m3);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ColdSim.Files.Quantities;
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Quick;
 
 namespace ColdSim.App.Commands;
@@ -9,8 +10,6 @@ namespace ColdSim.App.Commands;
 /// <summary>Reads the options of <c>tonight</c>; every fault is told at once.</summary>
 internal sealed class TonightInput(ParseResult parsed, TonightOptions o) : OptionInput(parsed)
 {
-    private const double Zero_K = 273.15;
-
     public QuickQuestion Question(TimeProvider clock)
     {
         double? low_K = Temperature(o.Low, -60, 40);
@@ -76,12 +75,12 @@ internal sealed class TonightInput(ParseResult parsed, TonightOptions o) : Optio
         if (kg > 0 && kg <= full_kg * (1 + 1e-9))
             return kg;
         Faults.Add(string.Create(CultureInfo.InvariantCulture,
-            $"--left: '{text}' must be more than nothing and no more than full, {full_kg / 0.45359237:0.0} lb ({full_kg:0.00} kg)"));
+            $"--left: '{text}' must be more than nothing and no more than full, {full_kg / ConversionFactors.Pound_kg:0.0} lb ({full_kg:0.00} kg)"));
         return null;
     }
 
     private double? Temperature(Option<string?> option, double min_C, double max_C)
-        => Read<UnitsNet.Temperature>(option, QuantityText.TryParseTemperature, t => t.Kelvins, min_C + Zero_K, max_C + Zero_K,
+        => Read<UnitsNet.Temperature>(option, QuantityText.TryParseTemperature, t => t.Kelvins, min_C + ConversionFactors.ZeroCelsius_K, max_C + ConversionFactors.ZeroCelsius_K,
             FormattableString.Invariant($"{min_C} to {max_C} °C ({min_C * 1.8 + 32:0} to {max_C * 1.8 + 32:0} °F)"));
 
     private double? Power(Option<string?> option, double min_W, double max_W)

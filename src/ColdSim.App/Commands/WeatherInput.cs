@@ -5,13 +5,13 @@ using ColdSim.Files.Scenarios;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.Flow;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.App.Commands;
 
 /// <summary>Reads the options of <c>weather</c>; every fault is told at once.</summary>
 internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : OptionInput(parsed)
 {
-    private const double Zero_K = 273.15;
     private readonly List<FileProblem> _problems = [];
 
     protected override double Rounding => 1e-9;
@@ -21,7 +21,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
     public WeatherQuestion Question(string path)
     {
         WeatherRequest request = Request();
-        double below_K = Read<UnitsNet.Temperature>(o.Below, QuantityText.TryParseTemperature, t => t.Kelvins, 183.15, 333.15, "-90 to 60 °C") ?? Zero_K;
+        double below_K = Read<UnitsNet.Temperature>(o.Below, QuantityText.TryParseTemperature, t => t.Kelvins, 183.15, 333.15, "-90 to 60 °C") ?? ConversionFactors.ZeroCelsius_K;
         NightChoice? night = Night();
         (PlaceShift shift, double? elevation_m) = Shift();
         if (Faults.Count + _problems.Count > 0)

@@ -3,6 +3,7 @@ using System.Text;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Weather;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Files.Scenarios;
 
@@ -83,7 +84,7 @@ public static class StarterScenario
         double air_C = -10 - (4 * hour / 24.0) + (7 * swing);
         double wind = 1.5 + (2.0 * Math.Max(0, swing));
         double sun = 420 * Math.Max(0, Math.Sin((clock - 8) / 9 * Math.PI)) * (clock is >= 8 and <= 17 ? 1 : 0);
-        return new WeatherRow(time, air_C + 273.15, wind, air_C - 3 + 273.15, sun, 0.25);
+        return new WeatherRow(time, air_C + ConversionFactors.ZeroCelsius_K, wind, air_C - 3 + ConversionFactors.ZeroCelsius_K, sun, 0.25);
     }
 
     // A line that ends in the mark of a comment gets the key's; one that ends in the mark of a default gets that.

@@ -4,6 +4,7 @@ using ColdSim.Model;
 using ColdSim.Model.Coach;
 using ColdSim.Model.Moisture;
 using ColdSim.Physics.Flow;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
@@ -152,7 +153,7 @@ internal static class CoachSection
             LeakageArea_cm2 = leakage_cm2,
             Shelter = shelter,
             GroundConductance_W_K = skirting?.Ground_W_K ?? 0,
-            GroundTemperature_K = skirting?.GroundTemperature_K ?? 273.15,
+            GroundTemperature_K = skirting?.GroundTemperature_K ?? ConversionFactors.ZeroCelsius_K,
             SolarAperture_m2 = aperture ?? (built ? surfaces.SolarAperture_m2 : 0),
             InternalGains_W = gains_W,
             Ventilation_m3_s = ventilation_m3_s,

@@ -1,6 +1,7 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
@@ -136,7 +137,7 @@ internal sealed record CylinderShell(
         section.Assume(MetalMass, called, $"{metal_kg:0.#} kg");
         section.Assume(Tare, called, $"{ShellGeometry.Fittings_kg:0.#} kg");
         double fill_kg = StandardSize.LegalFill_frac * volume_m3 * 1000;
-        string name = FormattableString.Invariant($"{fill_kg / 0.45359237:0.#} lb");
+        string name = FormattableString.Invariant($"{fill_kg / ConversionFactors.Pound_kg:0.#} lb");
         return new CylinderShell(name, Orientation.Upright, volume_m3, diameter_m, wall_m, metal_kg, metal_kg + ShellGeometry.Fittings_kg, fill_kg);
     }
 

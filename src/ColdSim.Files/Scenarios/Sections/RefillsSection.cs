@@ -3,6 +3,8 @@ using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Units;
+using ColdSim.Planning.Trips;
 using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -170,7 +172,7 @@ internal static class RefillsSection
         if (fill_kg is { } given)
             return given;
         double usual_kg = UsualExchange_frac * cylinder.LegalFill_kg;
-        section.Assume(ExchangeFill, called, $"{usual_kg:0.##} kg ({usual_kg / 0.45359237:0.#} lb)");
+        section.Assume(ExchangeFill, called, $"{usual_kg:0.##} kg ({usual_kg / ConversionFactors.Pound_kg:0.#} lb)");
         return usual_kg;
     }
 

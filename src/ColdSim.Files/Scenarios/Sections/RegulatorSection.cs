@@ -1,6 +1,7 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Supply;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
@@ -36,7 +37,7 @@ internal static class RegulatorSection
 
     public static RegulatorSpecification Read(SectionReader section)
     {
-        section.Assume(RatedFlow, "regulator", $"{Usual.RatedFlow_W / 0.29307107017222:0} BTU/h at {RatedInlet.DefaultShown}");
+        section.Assume(RatedFlow, "regulator", $"{Usual.RatedFlow_W / ConversionFactors.BtuPerHour_W:0} BTU/h at {RatedInlet.DefaultShown}");
         RegulatorSpecification regulator = new()
         {
             RatedFlow_W = section.GetOrDefault(RatedFlow),

@@ -1,6 +1,7 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Thermostat;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
@@ -55,7 +56,7 @@ internal static class ThermostatSection
         if (!section.Present)
             return null;
         section.Assume(Day, "thermostat");
-        section.Assume(Night, "thermostat", $"{thermostat.NightSetPoint_K - 273.15:0.#} °C");
+        section.Assume(Night, "thermostat", $"{thermostat.NightSetPoint_K - ConversionFactors.ZeroCelsius_K:0.#} °C");
         section.Assume(NightHours, "thermostat");
         return thermostat;
     }

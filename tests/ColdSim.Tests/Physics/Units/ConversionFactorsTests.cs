@@ -1,4 +1,6 @@
 using System.Reflection;
+using System.Text.RegularExpressions;
+using ColdSim.Tests.Files;
 using UnitsNet;
 using Xunit;
 using static ColdSim.Physics.Units.ConversionFactors;
@@ -55,6 +57,25 @@ public class ConversionFactorsTests
     }
 
     [Fact]
-    public void The_BTU_per_hour_is_finer_than_UnitsNet_has_it()
-        => Assert.InRange(BtuPerHour_W / (double)Power.FromBritishThermalUnitsPerHour(1).Watts, 1 - 1e-10, 1 + 1e-10);
+    public void The_BTU_per_hour_is_exact_where_UnitsNet_rounds_at_the_eleventh_digit()
+    {
+        double rounded = (double)Power.FromBritishThermalUnitsPerHour(1).Watts;
+        Assert.Equal(1055.05585262 / 3600, BtuPerHour_W);
+        Assert.NotEqual(BtuPerHour_W, rounded);
+        Assert.InRange(BtuPerHour_W / rounded, 1 - 1e-10, 1 + 1e-10);
+    }
+
+    [Fact]
+    public void No_other_source_file_writes_a_factor_out()
+    {
+        string[] digits = ["0.45359237", "0.3048", "0.44704", "6894.757", "249.0889", "3386.388", "1055.0558", "0.29307", "3.785411784", "273.15"];
+        Regex comment = new("//[^\n]*");
+        string[] found =
+        [
+            .. Directory.EnumerateFiles(DocPage.Source, "*.cs", SearchOption.AllDirectories)
+                .Where(f => Path.GetFileName(f) != "ConversionFactors.cs" && !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+                .SelectMany(f => digits.Where(d => comment.Replace(File.ReadAllText(f), "").Contains(d, StringComparison.Ordinal)).Select(d => $"{Path.GetFileName(f)} has {d}")),
+        ];
+        Assert.Empty(found);
+    }
 }
