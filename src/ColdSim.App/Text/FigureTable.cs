@@ -90,7 +90,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
     private object? Local(object? value) => value is DateTimeOffset time && Offset is { } offset ? time.ToOffset(offset) : value;
 
     private static string ShortPower(double watt, UnitStyle units)
-        => units.IsUs ? UnitStyle.Number(Math.Round(units.PowerIn(watt) / 100) * 100, 0) : UnitStyle.Number(units.PowerIn(watt), 1);
+        => units.IsUs ? UnitStyle.Number(UnitStyle.Hundreds(units.PowerIn(watt)), 0) : UnitStyle.Number(units.PowerIn(watt), 1);
 
     private static IEnumerable<IReadOnlyList<string>> Split(IReadOnlyList<string> cells)
     {

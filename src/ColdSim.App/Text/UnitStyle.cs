@@ -72,7 +72,7 @@ internal sealed class UnitStyle(UnitSystem system)
 
     /// <summary>A power for a row that names its unit once.</summary>
     public string PowerNumber(double watt) => IsUs
-        ? (Math.Round(PowerIn(watt) / 100) * 100).ToString("#,0", CultureInfo.InvariantCulture)
+        ? Hundreds(PowerIn(watt)).ToString("#,0", CultureInfo.InvariantCulture)
         : Number(PowerIn(watt), 2);
 
     public string Energy(double joule) => IsUs
@@ -82,6 +82,9 @@ internal sealed class UnitStyle(UnitSystem system)
     public string Height(double m) => IsUs ? $"{(Math.Round(m / Foot_m / 10) * 10).ToString("#,0", CultureInfo.InvariantCulture)} ft" : $"{Number(m, 0)} m";
 
     public string Speed(double m_s) => $"{Number(SpeedIn(m_s), 0)} {SpeedUnit}";
+
+    /// <summary>BTU/h to the next hundred. A plate's 19,250 goes up, whatever the last bit of its conversion and back.</summary>
+    public static double Hundreds(double btu_h) => Math.Round(Math.Round(btu_h / 100, 9), MidpointRounding.AwayFromZero) * 100;
 
     /// <summary>A number with fixed decimals, invariant, without a minus before zero.</summary>
     public static string Number(double value, int decimals)

@@ -38,7 +38,8 @@ internal static class ArrangementSection
 
     private static readonly QuantityKey NoticedAfter = new(
         "noticed_after", Dimension.Duration, "0 s", "24 h", KeyDefault.Of(UsualByHand.NoticedAfter_s, "min"),
-        "by hand: gas short for so long, somebody is at the cylinders") { Assumed = ScenarioKey.NotGiven };
+        "by hand: gas short for so long, somebody is at the cylinders")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey BetweenWalks = new(
         "between_walks", Dimension.Duration, "0 s", "24 h", KeyDefault.Of(UsualByHand.BetweenWalks_s, "h"),
@@ -49,7 +50,8 @@ internal static class ArrangementSection
 
     private static readonly QuantityKey ReserveSetting = new(
         "reserve_setting", Dimension.Pressure, "5 kPa", "150 kPa", KeyDefault.Of(UsualChangeover.ReserveSetting_Pa, "psi"),
-        "changeover: pressure between the stages that the reserve side holds") { Assumed = ScenarioKey.NotGiven + " between the stages" };
+        "changeover: pressure between the stages that the reserve side holds")
+    { Assumed = ScenarioKey.NotGiven + " between the stages" };
 
     private static readonly QuantityKey ReserveDroop = new(
         "reserve_droop", Dimension.Pressure, "0.5 kPa", "50 kPa", KeyDefault.Of(UsualChangeover.ReserveDroop_Pa, "psi"),

@@ -19,7 +19,8 @@ internal static class CookerSection
 
     private static readonly QuantityKey Input = new(
         "input", Dimension.Power, "200 W", "10 kW", KeyDefault.Of($"{Stove} for a stove's burner, {Oven} for an oven"),
-        "of one burner; 5,200 to 9,000 and 6,000 to 7,500 BTU/h are common") { Assumed = ScenarioKey.NotGiven + " a burner" };
+        "of one burner; 5,200 to 9,000 and 6,000 to 7,500 BTU/h are common")
+    { Assumed = ScenarioKey.NotGiven + " a burner" };
 
     private static readonly WholeKey Burners = new("burners", 1, 6, KeyDefault.Of(1), "how many are lit at a meal") { Assumed = ScenarioKey.NotGiven };
 

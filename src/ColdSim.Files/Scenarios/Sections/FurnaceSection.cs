@@ -12,7 +12,8 @@ internal static class FurnaceSection
     private static readonly FurnaceSpecification Usual = new() { Input_W = 0 };
 
     private static readonly QuantityKey Input = new(
-        "input", Dimension.Power, "300 W", "60 kW", KeyDefault.Needed, "gross input at sea level, from the plate") { Comment = "from the plate" };
+        "input", Dimension.Power, "300 W", "60 kW", KeyDefault.Needed, "gross input at sea level, from the plate")
+    { Comment = "from the plate" };
 
     private static readonly QuantityKey Efficiency = new(
         "efficiency", Dimension.Ratio, "0.3", "1", KeyDefault.Of(Usual.Efficiency_frac, ""), "heat to the coach per gross heat of gas")
@@ -22,7 +23,8 @@ internal static class FurnaceSection
 
     private static readonly ChoiceKey<AltitudeRule> Altitude = new(
         "altitude", Usual.Altitude, "how altitude lowers the input",
-        ("fixed orifice", AltitudeRule.FixedOrifice), ("code percentage", AltitudeRule.CodePercentage)) { Comment = "or \"code percentage\"" };
+        ("fixed orifice", AltitudeRule.FixedOrifice), ("code percentage", AltitudeRule.CodePercentage))
+    { Comment = "or \"code percentage\"" };
 
     private static readonly QuantityKey FanCurrent = new(
         "fan_current", Dimension.Current, "0 A", "60 A", KeyDefault.Of("usual for its input"),

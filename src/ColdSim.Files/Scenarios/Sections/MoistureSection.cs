@@ -34,7 +34,8 @@ internal static class MoistureSection
     };
 
     private static readonly QuantityKey Area = new(
-        "coldest_area", Dimension.Area, "0.01 m²", "50 m²", KeyDefault.Of(Usual.ColdestArea_m2, "m²"), "of that surface") { Assumed = ScenarioKey.NotGiven };
+        "coldest_area", Dimension.Area, "0.01 m²", "50 m²", KeyDefault.Of(Usual.ColdestArea_m2, "m²"), "of that surface")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Humidity = new(
         "start_humidity", Dimension.Ratio, "0.01", "1", KeyDefault.Of(Usual.InitialHumidity_frac, ""), "relative humidity at the start")

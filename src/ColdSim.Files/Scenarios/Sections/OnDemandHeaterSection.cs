@@ -25,13 +25,16 @@ internal static class OnDemandHeaterSection
     };
 
     private static readonly QuantityKey Flow = new(
-        "flow", Dimension.VolumeFlow, "0.2 L/min", "30 L/min", KeyDefault.Quantity("1 gal/min"), "of hot water") { Assumed = ScenarioKey.NotGiven };
+        "flow", Dimension.VolumeFlow, "0.2 L/min", "30 L/min", KeyDefault.Quantity("1 gal/min"), "of hot water")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Cold = new(
-        "cold_water", Dimension.Temperature, "0 °C", "30 °C", KeyDefault.Of(Usual.Cold_K, "°C"), "that comes in") { Assumed = ScenarioKey.NotGiven };
+        "cold_water", Dimension.Temperature, "0 °C", "30 °C", KeyDefault.Of(Usual.Cold_K, "°C"), "that comes in")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Hot = new(
-        "hot_water", Dimension.Temperature, "25 °C", "70 °C", KeyDefault.Of(Usual.Hot_K, "°C"), "that is wanted") { Assumed = ScenarioKey.NotGiven };
+        "hot_water", Dimension.Temperature, "25 °C", "70 °C", KeyDefault.Of(Usual.Hot_K, "°C"), "that is wanted")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly SpansKey Hours = new("hours", KeyDefault.Needed, "when hot water runs");
 

@@ -21,12 +21,14 @@ internal static class PipeSection
     };
 
     private static readonly QuantityKey OutsideDiameter = new(
-        "outside_diameter", Dimension.Length, "4 mm", "120 mm", KeyDefault.Quantity("15.9 mm"), "of the pipe") { Assumed = ScenarioKey.NotGiven };
+        "outside_diameter", Dimension.Length, "4 mm", "120 mm", KeyDefault.Quantity("15.9 mm"), "of the pipe")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Length = new("length", Dimension.Length, "0.1 m", "60 m", KeyDefault.Needed, "of the pipe");
 
     private static readonly QuantityKey Insulation = new(
-        "insulation", Dimension.Length, "0 mm", "100 mm", KeyDefault.Called(0, "none"), "its thickness") { Assumed = ScenarioKey.NotGiven };
+        "insulation", Dimension.Length, "0 mm", "100 mm", KeyDefault.Called(0, "none"), "its thickness")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Conductivity = new(
         "conductivity", Dimension.Conductivity, "0.01 W/mK", "1 W/mK", KeyDefault.Quantity("0.035 W/mK"), "of the insulation")

@@ -13,7 +13,8 @@ internal static class PlaceSection
 
     private static readonly QuantityKey Elevation = new(
         "elevation", Dimension.Length, "-430 m", "6,000 m", KeyDefault.Called(Usual.Elevation_m, "sea level"),
-        "height above the sea: air pressure, and the furnace's input") { Assumed = ScenarioKey.NotGiven };
+        "height above the sea: air pressure, and the furnace's input")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly NumberKey Latitude = new("latitude", -90, 90, KeyDefault.None, "north positive; together with `longitude`")
     {

@@ -4,7 +4,6 @@ using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Units;
-using ColdSim.Planning.Trips;
 using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -42,11 +41,13 @@ internal static class RefillsSection
         "kind", RefillKind.Fill, "filled, or left there for another of its size", ("fill", RefillKind.Fill), ("exchange", RefillKind.Exchange));
 
     private static readonly QuantityKey Amount = new(
-        "amount", Dimension.Mass, "0.1 kg", "500 kg", KeyDefault.Of("full"), "what is asked for; the limit still holds") { Words = ["full"] };
+        "amount", Dimension.Mass, "0.1 kg", "500 kg", KeyDefault.Of("full"), "what is asked for; the limit still holds")
+    { Words = ["full"] };
 
     private static readonly ChoiceKey<FillLimit> Limit = new(
         "limit", FillLimit.Volume, "where a filling stops: at a stop valve or gauge, or at `legal_fill` on a scale",
-        ("80 % of volume", FillLimit.Volume), ("42 % of water weight", FillLimit.Weight)) { Assumed = ScenarioKey.NotGiven };
+        ("80 % of volume", FillLimit.Volume), ("42 % of water weight", FillLimit.Weight))
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Supply = new(
         "supply_temperature", Dimension.Temperature, "-40 °C", "40 °C", KeyDefault.Of("the outside air's"), "of the liquid that is pumped in")

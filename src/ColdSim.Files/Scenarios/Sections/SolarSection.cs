@@ -30,7 +30,8 @@ internal static class SolarSection
     };
 
     private static readonly NumberKey TemperatureCoefficient = new(
-        "temperature_coefficient", -1, 0, KeyDefault.Of(Usual.PowerPerKelvin_1_K / Percent), "change of power by the cells' temperature") { Unit = "% per K" };
+        "temperature_coefficient", -1, 0, KeyDefault.Of(Usual.PowerPerKelvin_1_K / Percent), "change of power by the cells' temperature")
+    { Unit = "% per K" };
 
     public static readonly ScenarioSection Declared = new(
         "solar", TableForm.OneOrMany, "solar panels", [Rated, Tilt, Azimuth, PerformanceRatio, SnowCover, TemperatureCoefficient]);

@@ -11,10 +11,12 @@ internal static class ThermostatSection
     private static readonly ThermostatSpecification Usual = new();
 
     private static readonly QuantityKey Day = new(
-        "day", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of(Usual.DaySetPoint_K, "°C"), "set point by day") { Assumed = ScenarioKey.NotGiven };
+        "day", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of(Usual.DaySetPoint_K, "°C"), "set point by day")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Night = new(
-        "night", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of($"`day`, or {NumberShown.Of(Usual.NightSetPoint_K, Dimension.Temperature, "°C")} without it"), "set point by night") { Assumed = ScenarioKey.NotGiven };
+        "night", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of($"`day`, or {NumberShown.Of(Usual.NightSetPoint_K, Dimension.Temperature, "°C")} without it"), "set point by night")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly SpansKey NightHours = new("night_hours", KeyDefault.Of(ClockText.Written(Usual.NightHours)), "when the night set point holds")
     {

@@ -46,7 +46,8 @@ internal static class WaterHeaterSection
 
     private static readonly QuantityKey StandingLoss = new(
         "standing_loss", Dimension.Conductance, "0.1 W/K", "30 W/K", KeyDefault.Of(Usual.StandingLoss_W_K, "W/K"),
-        "from the tank; 150 to 400 BTU/h when hot are common") { Assumed = ScenarioKey.NotGiven };
+        "from the tank; 150 to 400 BTU/h when hot are common")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey LossInside = new(
         "loss_inside", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.LossInside_frac, ""),
@@ -61,7 +62,8 @@ internal static class WaterHeaterSection
     };
 
     private static readonly QuantityKey Cold = new(
-        "cold_water", Dimension.Temperature, "0 °C", "30 °C", KeyDefault.Of(Usual.Cold_K, "°C"), "that comes in for it") { Assumed = ScenarioKey.NotGiven };
+        "cold_water", Dimension.Temperature, "0 °C", "30 °C", KeyDefault.Of(Usual.Cold_K, "°C"), "that comes in for it")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Start = new(
         "temperature", Dimension.Temperature, "0 °C", "85 °C", KeyDefault.Of("the set point"), "of the tank at the start");

@@ -33,7 +33,8 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     };
 
     private static readonly ChoiceKey<WeatherFormat> Format = new(
-        "format", KeyDefault.Of("recognised"), "the file's layout, where looking at it is not enough", WeatherFormatNames.Choices) { FixedForOptions = true };
+        "format", KeyDefault.Of("recognised"), "the file's layout, where looking at it is not enough", WeatherFormatNames.Choices)
+    { FixedForOptions = true };
 
     private static readonly TextKey OffsetKey = new(
         "offset", KeyDefault.None,
@@ -46,17 +47,21 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
     private static readonly DateTimeKey From = new(
         "from", DateTimeForm.DateAtLeast, KeyDefault.Of("the file's first row"),
-        "rows before it are passed over while reading; without offset by the file's own clock") { FixedForOptions = true };
+        "rows before it are passed over while reading; without offset by the file's own clock")
+    { FixedForOptions = true };
 
     private static readonly DateTimeKey To = new(
-        "to", DateTimeForm.DateAtLeast, KeyDefault.Of("the file's last row"), "rows after it likewise; a date alone means its end") { FixedForOptions = true };
+        "to", DateTimeForm.DateAtLeast, KeyDefault.Of("the file's last row"), "rows after it likewise; a date alone means its end")
+    { FixedForOptions = true };
 
     private static readonly QuantityKey Bridge = new(
         "bridge", Dimension.Duration, "3 h", "31 d", KeyDefault.Of(WeatherGaps.Longest.TotalSeconds, "h"),
-        "the longest gap between rows that a straight line may bridge; every gap is noted") { FixedForOptions = true };
+        "the longest gap between rows that a straight line may bridge; every gap is noted")
+    { FixedForOptions = true };
 
     private static readonly WholeKey Year = new(
-        "year", 1900, 2200, KeyDefault.Of("one that fits"), "the year that a typical year (EPW, TMY3) is put on") { FixedForOptions = true };
+        "year", 1900, 2200, KeyDefault.Of("one that fits"), "the year that a typical year (EPW, TMY3) is put on")
+    { FixedForOptions = true };
 
     private static readonly QuantityKey StationElevation = new(
         "station_elevation", Dimension.Length, "-430 m", "6,000 m", KeyDefault.None,
@@ -64,7 +69,8 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
     private static readonly NumberKey Lapse = new(
         "lapse", -10, 15, KeyDefault.Of(1000 * NoShift.Lapse_K_m),
-        "how much colder it is a kilometre up; alone, shifts from the elevation that the file has") { Unit = "K per km" };
+        "how much colder it is a kilometre up; alone, shifts from the elevation that the file has")
+    { Unit = "K per km" };
 
     private static readonly QuantityKey WindHeight = new(
         "wind_height", Dimension.Length, "0.5 m", "200 m", KeyDefault.Of("10 m"),
@@ -82,17 +88,21 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         "hollow_calm", Dimension.Speed, "0 m/s", "10 m/s", KeyDefault.Of(NoShift.HollowCalm_m_s, "m/s"), "a night's mean wind up to which it is calm");
 
     private static readonly QuantityKey Wind = new(
-        "wind", Dimension.Speed, "0 m/s", "60 m/s", KeyDefault.Of(Usual.Wind_m_s, "m/s"), "used where the file has no wind") { Assumed = NotInFile };
+        "wind", Dimension.Speed, "0 m/s", "60 m/s", KeyDefault.Of(Usual.Wind_m_s, "m/s"), "used where the file has no wind")
+    { Assumed = NotInFile };
 
     private static readonly QuantityKey Humidity = new(
         "humidity", Dimension.Ratio, "1 %", "100 %", KeyDefault.Of(Usual.RelativeHumidity_frac, "%"),
-        "used where the file has no humidity or dew point") { Assumed = NotInFile };
+        "used where the file has no humidity or dew point")
+    { Assumed = NotInFile };
 
     private static readonly QuantityKey Cloud = new(
-        "cloud", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.Cloud_frac, "%"), "used where the file has no cloud") { Assumed = NotInFile };
+        "cloud", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.Cloud_frac, "%"), "used where the file has no cloud")
+    { Assumed = NotInFile };
 
     private static readonly QuantityKey Sun = new(
-        "sun", Dimension.Irradiance, "0 W/m²", "1,400 W/m²", KeyDefault.Of(Usual.Sun_W_m2, "W/m²"), "used where the file has no sun") { Assumed = NotInFile };
+        "sun", Dimension.Irradiance, "0 W/m²", "1,400 W/m²", KeyDefault.Of(Usual.Sun_W_m2, "W/m²"), "used where the file has no sun")
+    { Assumed = NotInFile };
 
     public static readonly ScenarioSection Declared = new(
         "weather", TableForm.One, "the weather file, how it is carried to the place, and what is used for what it does not have",

@@ -10,10 +10,12 @@ internal static class WetBaySection
     public static readonly TextKey Name = new("name", KeyDefault.Of("\"wet bay\""), "what it is called, for `where`") { Such = "belly" };
 
     private static readonly QuantityKey ToInside = new(
-        "to_inside", Dimension.Conductance, "0 W/K", "200 W/K", KeyDefault.Quantity("3 W/K"), "to the coach's air") { Assumed = ScenarioKey.NotGiven };
+        "to_inside", Dimension.Conductance, "0 W/K", "200 W/K", KeyDefault.Quantity("3 W/K"), "to the coach's air")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey ToOutside = new(
-        "to_outside", Dimension.Conductance, "0.1 W/K", "200 W/K", KeyDefault.Quantity("8 W/K"), "to outside air") { Assumed = ScenarioKey.NotGiven };
+        "to_outside", Dimension.Conductance, "0.1 W/K", "200 W/K", KeyDefault.Quantity("8 W/K"), "to outside air")
+    { Assumed = ScenarioKey.NotGiven };
 
     private static readonly QuantityKey Capacity = new(
         "capacity", Dimension.HeatCapacity, "2 kJ/K", "5 MJ/K", KeyDefault.Quantity("20 kJ/K"), "of its air and walls, without the water in it")
