@@ -1,9 +1,10 @@
 using System.CommandLine;
-using System.Text.Json;
 using ColdSim.App.Text;
 using ColdSim.Files.Quantities;
+using ColdSim.Files.Results;
 using ColdSim.Physics.Propane;
 using ColdSim.Physics.Units;
+using ColdSim.Planning.Figures;
 using UnitsNet;
 
 namespace ColdSim.App.Commands;
@@ -19,6 +20,16 @@ internal static class PropaneCommand
     private const double SeaLevel_Pa = 101_325;
     private const double PoundPerCubicFoot_kg_m3 = 16.018463373960142;
     private const double BtuPerPound_J_kg = 2326;
+
+    /// <summary>What is reported in a document.</summary>
+    public static IReadOnlyList<Figure<SaturatedPropane>> Figures { get; } =
+    [
+        Figure<SaturatedPropane>.Number("temperature_c", s => Math.Round(s.T_K - ConversionFactors.ZeroCelsius_K, 9), "as asked for", exact: true),
+        Figure<SaturatedPropane>.Number("p_kpa", s => s.Pressure_Pa / 1e3, "vapour pressure, absolute", exact: true),
+        Figure<SaturatedPropane>.Number("rho_liquid_kg_m3", s => s.Liquid_kg_m3, "density of the liquid", exact: true),
+        Figure<SaturatedPropane>.Number("rho_vapour_kg_m3", s => s.Vapour_kg_m3, "density of the vapour", exact: true),
+        Figure<SaturatedPropane>.Number("latent_heat_kj_kg", s => s.LatentHeat_J_kg / 1e3, "heat of evaporation", exact: true),
+    ];
 
     public static Command Of(Host host)
     {
@@ -45,7 +56,7 @@ internal static class PropaneCommand
         Answer = (_, _) => new(
             t_K, PropaneSaturation.Pressure_Pa(t_K), PropaneSaturation.LiquidDensity_kg_m3(t_K), PropaneSaturation.VapourDensity_kg_m3(t_K), PropaneSaturation.LatentHeat_J_kg(t_K)),
         Text = (state, to) => to.Write(Lines(state)),
-        Json = WriteJson,
+        Json = (state, to) => FigureJson.WriteDocument(Figures, state, to),
     };
 
     private static double Read(string text)
@@ -60,22 +71,6 @@ internal static class PropaneCommand
         }
 
         return Math.Clamp(temperature.Kelvins, Lowest_K, Highest_K);
-    }
-
-    private static void WriteJson(SaturatedPropane state, Stream output)
-    {
-        using (Utf8JsonWriter writer = new(output, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
-        {
-            writer.WriteStartObject();
-            writer.WriteNumber("temperature_c", Math.Round(state.T_K - ConversionFactors.ZeroCelsius_K, 9));
-            writer.WriteNumber("p_kpa", state.Pressure_Pa / 1e3);
-            writer.WriteNumber("rho_liquid_kg_m3", state.Liquid_kg_m3);
-            writer.WriteNumber("rho_vapour_kg_m3", state.Vapour_kg_m3);
-            writer.WriteNumber("latent_heat_kj_kg", state.LatentHeat_J_kg / 1e3);
-            writer.WriteEndObject();
-        }
-
-        output.WriteByte((byte)'\n');
     }
 
     // Both unit systems, side by side.
@@ -96,5 +91,6 @@ internal static class PropaneCommand
         return ["Saturated propane", .. TextTable.Lines([left, right, left, right, left], rows, gap: 2)];
     }
 
-    private sealed record SaturatedPropane(double T_K, double Pressure_Pa, double Liquid_kg_m3, double Vapour_kg_m3, double LatentHeat_J_kg);
+    /// <summary>Saturated propane at a temperature.</summary>
+    internal sealed record SaturatedPropane(double T_K, double Pressure_Pa, double Liquid_kg_m3, double Vapour_kg_m3, double LatentHeat_J_kg);
 }

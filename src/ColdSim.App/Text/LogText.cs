@@ -1,11 +1,9 @@
-using System.Globalization;
 using ColdSim.Files.Logs;
 using ColdSim.Model;
 using ColdSim.Planning;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
-using UnitsNet;
 
 namespace ColdSim.App.Text;
 
@@ -61,28 +59,8 @@ internal static class LogText
         => new("Day by day so far", [.. DailyTable(log, scenario, units), .. Wrap.Lines(Note(log, scenario, units))]);
 
     public static IReadOnlyList<string> DailyTable(LogPrediction log, Scenario scenario, UnitStyle units)
-    {
-        bool money = MoneyOf(Mass.Zero, scenario) is not null;
-        string[] Cells(string day, double hours, Mass used, string error, Mass predicted) =>
-        [
-            day, UnitStyle.Number(hours, 1), Number(used, units), error, Number(predicted, units),
-            predicted.Kilograms < 0.01 ? "-" : UnitStyle.Number(100 * (used / predicted), 0), .. money ? [MoneyOf(used, scenario)!] : Array.Empty<string>(),
-        ];
-        return TextTable.Lines(
-            [
-                new(["day"], Left: true), new(["hours", "read"]), new(["used", units.MassUnit]), new(["±"]), new(["weather", "says", units.MassUnit]), new(["used", "of that", "%"]),
-                .. money ? [new TextColumn(["costs", scenario.Prices.Currency])] : Array.Empty<TextColumn>(),
-            ],
-            [
-                .. log.Days.Select(d => Cells(d.Day.ToString("ddd dd MMM", CultureInfo.InvariantCulture), d.Covered.Hours, d.Used, Number(d.UsedUncertainty, units), d.Predicted)),
-                Cells("in all", log.Days.Sum(d => d.Covered.Hours), log.Used, "", log.Predicted),
-            ],
-            gap: 2);
-    }
-
-    /// <summary>Money for gas; null where the scenario has no price by mass.</summary>
-    private static string? MoneyOf(Mass used, Scenario scenario)
-        => scenario.Prices.Gas is { Each: false } price ? UnitStyle.Number(price.Of(used.Kilograms), 2) : null;
+        => new FigureTable(ReportTable.DailyUse, units) { Context = FigureContext.Of(scenario), Gap = 2 }.Lines(
+            LogFigures.Days, [.. LogDay.Of(log, scenario), LogDay.TotalOf(log, scenario)]);
 
     private static string Note(LogPrediction log, Scenario scenario, UnitStyle units)
     {
@@ -91,6 +69,4 @@ internal static class LogText
         string price = scenario.Prices.Gas is { Each: false } ? "" : "; no [gas] price, so no money";
         return $"{day}between two readings the use is shared out over the hours as the simulator has it{price}";
     }
-
-    private static string Number(Mass mass, UnitStyle units) => UnitStyle.Number(units.MassIn(mass.Kilograms), 2);
 }

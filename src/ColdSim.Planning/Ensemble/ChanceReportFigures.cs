@@ -34,7 +34,7 @@ public static class ChanceReportFigures
 
     private static IReadOnlyList<Chance> Proportions { get; } =
     [
-        Chance.Count("count", c => c.Count, "members"),
+        Chance.Count("count", c => c.Count, "members of which that is so"),
         Chance.Number("chance", c => c.Chance_frac, "their part")
             .InTable(ReportTable.ChanceNights, "Holds|%", Display.Chance)
             .InTable(ReportTable.ChanceOptions, "Holds|%", Display.Chance),

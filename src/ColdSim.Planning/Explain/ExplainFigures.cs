@@ -90,7 +90,7 @@ public static class ExplainFigures
 
     private static IReadOnlyList<Remedied> Remedies { get; } =
     [
-        Remedied.Word("remedy", r => r.Kind, RemedyKinds, "which"),
+        Remedied.Word("remedy", r => r.Kind, RemedyKinds, "which; where the battery failed first, one from `battery` on or `night_set_point`"),
         Remedied.Text("name", r => r.Name, "the size, the appliance or the load", canBeAbsent: true),
         Remedied.Flag("within_reach", r => r.Value is not null, "whether anything within reach holds"),
         Remedied.Number("least", r => InUnit(r.Kind, r.Value),

@@ -42,12 +42,6 @@ public enum ReportTable
     /// <summary>The options of a comparison on the screen.</summary>
     OptionsPage,
 
-    /// <summary>What would have held.</summary>
-    Remedies,
-
-    /// <summary>How far each limit moves the first shortage.</summary>
-    Sensitivity,
-
     /// <summary>The chance of each night.</summary>
     ChanceNights,
 
@@ -56,9 +50,6 @@ public enum ReportTable
 
     /// <summary>The chance of each option.</summary>
     ChanceOptions,
-
-    /// <summary>How cold it may get, by fill.</summary>
-    Limits,
 
     /// <summary>Readings of a cylinder, put together.</summary>
     Gauges,
@@ -83,9 +74,6 @@ public enum ReportTable
 
     /// <summary>What a fit found.</summary>
     Fit,
-
-    /// <summary>The coldest hours of a weather file.</summary>
-    ColdestHours,
 }
 
 /// <summary>A CSV file that is written. A figure says in which it has a column.</summary>

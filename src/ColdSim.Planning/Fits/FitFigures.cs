@@ -18,7 +18,7 @@ public static class FitFigures
 
     private static IReadOnlyList<Parameter> Parameters { get; } =
     [
-        Parameter.Word("key", p => p.Estimate.Kind, Kinds, "`base_use` in W"),
+        Parameter.Word("key", p => p.Estimate.Kind, Kinds, "what is estimated, `base_use` in W"),
         Parameter.Number("value", p => p.Estimate.Value, "the estimate"),
         Parameter.Number("low", p => p.Estimate.Low, "lower end of its 80 % interval"),
         Parameter.Number("high", p => p.Estimate.High, "upper end"),

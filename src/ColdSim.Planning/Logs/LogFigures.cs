@@ -14,12 +14,16 @@ public static class LogFigures
     /// <summary>A day's use, beside the simulator.</summary>
     public static IReadOnlyList<Day> Days { get; } =
     [
-        Day.Day("day", d => d.Use.Day, "the day, such as `2027-01-13`"),
-        Day.Quantity("covered_h", d => d.Use.Covered, DurationUnit.Hour, "hours of it between readings"),
-        Day.Quantity("used_kg", d => d.Use.Used, MassUnit.Kilogram, "gas used in them"),
-        Day.Quantity("used_standard_uncertainty_kg", d => d.Use.UsedUncertainty, MassUnit.Kilogram, "its standard uncertainty"),
-        Day.Quantity("predicted_kg", d => d.Use.Predicted, MassUnit.Kilogram, "what the simulator used in the same hours"),
-        Day.Number("money", d => d.Money, "what the gas used costs; null without a price by mass", canBeAbsent: true),
+        Day.Day("day", d => d.Use.Day, "the day, such as `2027-01-13`").InTable(ReportTable.DailyUse, "day", left: true, value: d => d.IsTotal ? "in all" : d.Use.Day),
+        Day.Quantity("covered_h", d => d.Use.Covered, DurationUnit.Hour, "hours of it between readings").InTable(ReportTable.DailyUse, "hours|read", Display.Hours),
+        Day.Quantity("used_kg", d => d.Use.Used, MassUnit.Kilogram, "gas used in them").InTable(ReportTable.DailyUse, "used|{unit}", Display.FineMass),
+        Day.Quantity("used_standard_uncertainty_kg", d => d.Use.UsedUncertainty, MassUnit.Kilogram, "its standard uncertainty")
+            .InTable(ReportTable.DailyUse, "±", Display.FineMass, value: d => d.IsTotal ? "" : d.Use.UsedUncertainty),
+        Day.Quantity("predicted_kg", d => d.Use.Predicted, MassUnit.Kilogram, "what the simulator used in the same hours")
+            .InTable(ReportTable.DailyUse, "weather|says|{unit}", Display.FineMass)
+            .InTable(ReportTable.DailyUse, "used|of that|%", value: d => d.Use.Predicted.Kilograms < 0.01 ? null : 100 * (d.Use.Used / d.Use.Predicted)),
+        Day.Number("money", d => d.Money, "what the gas used costs; null without a price by mass", canBeAbsent: true)
+            .InTable(ReportTable.DailyUse, "costs|{currency}", Display.Money, shown: days => days.Any(d => d.Money is not null)),
     ];
 
     /// <summary>A line of the log.</summary>
@@ -74,13 +78,26 @@ public static class LogFigures
 /// <param name="Money">What it costs; null without a price by mass.</param>
 public sealed record LogDay(UseOfDay Use, double? Money)
 {
+    /// <summary>Whether it is all days together, which have no date and no uncertainty here.</summary>
+    public bool IsTotal { get; private init; }
+
     /// <summary>The days of a log.</summary>
     public static IEnumerable<LogDay> Of(LogPrediction log, Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(scenario);
-        return log.Days.Select(d => new LogDay(d, scenario.Prices.Gas is { Each: false } price ? price.Of(d.Used.Kilograms) : null));
+        return log.Days.Select(d => new LogDay(d, CostOf(d.Used, scenario)));
     }
+
+    /// <summary>All days of a log together.</summary>
+    public static LogDay TotalOf(LogPrediction log, Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(scenario);
+        return new(new(default, Duration.FromHours(log.Days.Sum(d => d.Covered.Hours)), log.Used, Mass.Zero, log.Predicted), CostOf(log.Used, scenario)) { IsTotal = true };
+    }
+
+    private static double? CostOf(Mass used, Scenario scenario) => scenario.Prices.Gas is { Each: false } price ? price.Of(used.Kilograms) : null;
 }
 
 /// <summary>A line of a log with what it needs of its scenario.</summary>

@@ -1,5 +1,14 @@
+using ColdSim.App.Commands;
+using ColdSim.Files.Weather;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Explain;
 using ColdSim.Planning.Figures;
+using ColdSim.Planning.Fits;
+using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Gauges;
+using ColdSim.Planning.Limits;
+using ColdSim.Planning.Logs;
 using ColdSim.Planning.Reports;
 using ColdSim.Planning.Trips;
 
@@ -14,6 +23,15 @@ internal static class JsonPage
         ["run"] = RunDocument.Figures,
         ["compare"] = CompareFigures.All,
         ["trip"] = TripFigures.All,
+        ["gauge"] = GaugeFigures.All,
+        ["weather"] = WeatherFigures.All,
+        ["limits"] = LimitFigures.All,
+        ["freeze"] = FreezeFigures.All,
+        ["explain"] = ExplainFigures.All,
+        ["chance"] = ChanceReportFigures.All,
+        ["log"] = LogFigures.All,
+        ["fit"] = FitFigures.All,
+        ["propane"] = PropaneCommand.Figures,
     };
 
     /// <summary>A table with a row for each key.</summary>

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ColdSim.Files.Results;
-using ColdSim.Planning.Gauges;
 using ColdSim.Tests.Files;
 using Snapshooter.Xunit;
 using Xunit;
@@ -101,7 +100,7 @@ public class GaugeCommandTests
         => Assert.Contains("above the legal fill", Run(0, "gauge", "weight", "--cylinder", "20 lb", "--scale", "40 lb", "--tare", "17.6 lb").Out, StringComparison.Ordinal);
 
     [Fact]
-    public void The_page_and_the_documents_have_the_same_keys()
+    public void The_documents_have_the_keys_of_their_figures()
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
         string[][] all = [[.. Combine, "--furnace", "7 kW"], [.. Pressure, "--rested"]];
@@ -111,14 +110,7 @@ public class GaugeCommandTests
             ResultsTests.Collect(json.RootElement, "", written);
         }
 
-        string[] page =
-        [
-            .. DocPage.Lines("json.md").SkipWhile(l => l != "## coldsim gauge").Skip(1).TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal))
-                .Where(l => l.StartsWith("| `", StringComparison.Ordinal))
-                .Select(l => l.Split('`')[1]).Order(StringComparer.Ordinal),
-        ];
-        Assert.Equal(written, page);
-        Assert.All(GaugeFigures.PressureVerdicts.All, w => Assert.Contains($"`{w.Key}`", string.Join('\n', DocPage.Lines("json.md")), StringComparison.Ordinal));
+        ResultsTests.AssertKeys("gauge", written);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ColdSim.Tests.Files;
 using Xunit;
 
 namespace ColdSim.Tests.App.Commands;
@@ -46,6 +47,9 @@ public class PropaneCommandTests
         Assert.InRange(json.RootElement.GetProperty("rho_vapour_kg_m3").GetDouble(), 17, 19);
         Assert.InRange(json.RootElement.GetProperty("latent_heat_kj_kg").GetDouble(), 335, 350);
         Assert.Equal(5, json.RootElement.EnumerateObject().Count());
+        SortedSet<string> written = new(StringComparer.Ordinal);
+        ResultsTests.Collect(json.RootElement, "", written);
+        ResultsTests.AssertKeys("propane", written);
     }
 
     [Theory]

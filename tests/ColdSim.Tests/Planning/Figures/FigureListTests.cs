@@ -15,7 +15,9 @@ namespace ColdSim.Tests.Planning.Figures;
 public partial class FigureListTests
 {
     // Parts of one have no unit; these keys say what they are a part of.
-    private static readonly string[] Parts = ["share", "most_ice", "liquid_of_volume"];
+    private static readonly string[] Parts = ["share", "most_ice", "liquid_of_volume", "of_legal_fill", "fill", "uncorrected_echo_of_height"];
+
+    private static readonly string[] Absolute = ["pressure_kpa"];
 
     public static TheoryData<string> Documents => [.. JsonPage.Documents.Keys];
 
@@ -36,7 +38,7 @@ public partial class FigureListTests
     public void A_quantity_has_a_key_that_ends_in_its_unit(string document)
         => Assert.All(
             JsonPage.Keys(JsonPage.Documents[document]).Where(k => k.Figure.Unit is not null && !Parts.Contains(k.Figure.Key)),
-            k => Assert.Contains(k.Path.Replace("[]", "", StringComparison.Ordinal).Split('.').TakeLast(2), key => key.EndsWith(Suffix(k.Figure.Unit!), StringComparison.Ordinal)));
+            k => Assert.Contains(k.Path.Replace("[]", "", StringComparison.Ordinal).Split('.').TakeLast(2), key => key.EndsWith(Suffix(k.Figure.Unit!, k.Figure.Key), StringComparison.Ordinal)));
 
     [Theory]
     [MemberData(nameof(Documents))]
@@ -67,7 +69,7 @@ public partial class FigureListTests
         }
     }
 
-    private static string Suffix(Enum unit) => unit switch
+    private static string Suffix(Enum unit, string key) => unit switch
     {
         MassUnit.Kilogram => "_kg",
         TemperatureUnit.DegreeCelsius => "_c",
@@ -78,7 +80,10 @@ public partial class FigureListTests
         EnergyUnit.WattHour => "_wh",
         EnergyUnit.Kilojoule => "_kj",
         EnergyUnit.Megajoule => "_mj",
-        PressureUnit.Kilopascal => "_kpa_gauge",
+        DurationUnit.Microsecond => "_us",
+        LengthUnit.Meter => "_m",
+        VolumeUnit.Liter => "_l",
+        PressureUnit.Kilopascal => Absolute.Contains(key) ? "_kpa" : "_kpa_gauge",
         RatioUnit.DecimalFraction => "_frac",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "no suffix"),
     };
