@@ -10,16 +10,16 @@ namespace ColdSim.Tests;
 /// <summary>The demo tells a story: a night that holds, one that runs short with propane left, one that runs dry.</summary>
 public class DemoStoryTests
 {
-    private static readonly Lazy<Scenario> Told = new(() =>
+    private static readonly Lazy<Scenario> ColdSnap = new(() =>
     {
         ReadResult read = ScenarioReader.Read(Path.Combine(Root(), "scenarios", "cold-snap.toml"));
         Assert.Empty(read.Problems);
         return read.Scenario!;
     });
 
-    private static readonly Lazy<RunReport> Story = new(() => NightRun.Of(Told.Value));
+    private static readonly Lazy<RunReport> Story = new(() => NightRun.Of(ColdSnap.Value));
 
-    private static RunReport Stepped(double step_s) => NightRun.Of(Told.Value with { Step_s = step_s });
+    private static RunReport Stepped(double step_s) => NightRun.Of(ColdSnap.Value with { Step_s = step_s });
 
     private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
 
@@ -107,22 +107,22 @@ public class DemoStoryTests
     public void With_a_hookup_the_blanket_is_best_and_without_one_it_is_worse_than_nothing()
     {
         ReadResult demo = Demo("blanket-or-second.toml");
-        Comparison told = Comparison.Of(demo.Scenario!, demo.Options);
-        Assert.Equal("shore blanket, hookup", told.Best.Option.Name);
-        Assert.True(told.Best.Holds);
-        Assert.Equal("second one, changeover", told.Rows.First(r => !r.Option.Scenario.Rig.Site.Hookup).Option.Name);
-        Assert.Equal("shore blanket, no hookup", told.Rows[^1].Option.Name);
+        Comparison comparison = Comparison.Of(demo.Scenario!, demo.Options);
+        Assert.Equal("shore blanket, hookup", comparison.Best.Option.Name);
+        Assert.True(comparison.Best.Holds);
+        Assert.Equal("second one, changeover", comparison.Rows.First(r => !r.Option.Scenario.Rig.Site.Hookup).Option.Name);
+        Assert.Equal("shore blanket, no hookup", comparison.Rows[^1].Option.Name);
     }
 
     [Fact]
     public void The_blend_leaves_pounds_of_butane_that_the_first_night_already_foretold()
     {
         ReadResult demo = Demo("mixed-gas.toml");
-        Comparison told = Comparison.Of(demo.Scenario!, demo.Options);
-        Assert.Equal("special-duty propane", told.Best.Option.Name);
-        Assert.True(told.Best.Holds);
+        Comparison comparison = Comparison.Of(demo.Scenario!, demo.Options);
+        Assert.Equal("special-duty propane", comparison.Best.Option.Name);
+        Assert.True(comparison.Best.Holds);
         RunReport blend = NightRun.Of(demo.Scenario!);
-        Assert.Equal(blend.Nights[^1].Blends[0].LeftBehind, told.Rows.Single(r => r.Order == 0).LeftBehind);
+        Assert.Equal(blend.Nights[^1].Blends[0].LeftBehind, comparison.Rows.Single(r => r.Order == 0).LeftBehind);
         Assert.True(blend.Ledger.Closes);
         Assert.Equal([Verdict.Holds, Verdict.Holds, Verdict.RunsShort], blend.Nights.Select(n => n.Verdict));
         Assert.DoesNotContain(blend.Events, e => e.Kind == ReportedKind.LiquidGone);
@@ -136,13 +136,13 @@ public class DemoStoryTests
     public void Breakfast_overloads_a_cylinder_that_held_the_night()
     {
         ReadResult demo = Demo("breakfast-overload.toml");
-        NightReport told = NightRun.Of(demo.Scenario!).Nights[0];
-        Assert.Equal(Verdict.RunsShort, told.Verdict);
-        Assert.InRange(told.FirstShort!.Value.TimeOfDay, new TimeSpan(6, 30, 0), new TimeSpan(7, 40, 0));
-        Assert.True(told.LeftAtFirstShort!.Value.Pounds > 5, $"{told.LeftAtFirstShort!.Value.Pounds} lb");
-        Assert.Equal("oven", told.FirstToStarve);
-        Assert.Null(told.Water.Single(w => w.Name == "cold line").FreezesAt);
-        Assert.NotNull(told.Water.Single(w => w.Name == "outside shower").SolidAt);
+        NightReport night = NightRun.Of(demo.Scenario!).Nights[0];
+        Assert.Equal(Verdict.RunsShort, night.Verdict);
+        Assert.InRange(night.FirstShort!.Value.TimeOfDay, new TimeSpan(6, 30, 0), new TimeSpan(7, 40, 0));
+        Assert.True(night.LeftAtFirstShort!.Value.Pounds > 5, $"{night.LeftAtFirstShort!.Value.Pounds} lb");
+        Assert.Equal("oven", night.FirstToStarve);
+        Assert.Null(night.Water.Single(w => w.Name == "cold line").FreezesAt);
+        Assert.NotNull(night.Water.Single(w => w.Name == "outside shower").SolidAt);
         RunReport apart = NightRun.Of(demo.Options.Single(o => o.Name == "one after the other").Scenario);
         Assert.Equal(Verdict.Holds, apart.Summary.Verdict);
     }
@@ -150,14 +150,14 @@ public class DemoStoryTests
     [Fact]
     public void A_lockout_at_three_is_answered_with_times_to_freezing()
     {
-        RunReport told = NightRun.Of(Demo("lockout-at-three.toml").Scenario!);
-        CoolDown stop = told.CoolDown!;
+        RunReport run = NightRun.Of(Demo("lockout-at-three.toml").Scenario!);
+        CoolDown stop = run.CoolDown!;
         Assert.Equal(new TimeSpan(3, 0, 0), stop.At.TimeOfDay);
         Assert.True(stop.FiftyAfter!.Value.Seconds < stop.FreezingAfter!.Value.Seconds);
         Assert.Equal("galley line", stop.First!.Name);
         Assert.InRange(stop.First.BeginsAfter!.Value.Hours, 1, 4);
         Assert.Null(stop.Water.Single(w => w.Name == "fresh water").BeginsAfter);
-        Assert.True(told.Nights[0].DampTime.Hours > 1);
+        Assert.True(run.Nights[0].DampTime.Hours > 1);
 
         // Without the lockout the same night keeps the line from freezing.
         RunReport kept = NightRun.Of(Demo("lockout-at-three.toml").Scenario! with { HeatStops = null });
@@ -167,10 +167,10 @@ public class DemoStoryTests
     [Fact]
     public void The_changeover_takes_from_the_reserve_with_pounds_left_in_the_service_cylinder()
     {
-        RunReport told = NightRun.Of(Demo("changeover.toml").Scenario!);
-        Assert.Equal(Verdict.Holds, told.Summary.Verdict);
-        ReportedEvent first = told.Events.First(e => e.Kind == ReportedKind.ReserveFeeds);
+        RunReport run = NightRun.Of(Demo("changeover.toml").Scenario!);
+        Assert.Equal(Verdict.Holds, run.Summary.Verdict);
+        ReportedEvent first = run.Events.First(e => e.Kind == ReportedKind.ReserveFeeds);
         Assert.True(first.Value > 3, $"{first.Value} kg");
-        Assert.DoesNotContain(told.Events, e => e.Kind == ReportedKind.LiquidGone);
+        Assert.DoesNotContain(run.Events, e => e.Kind == ReportedKind.LiquidGone);
     }
 }

@@ -18,7 +18,7 @@ public class CompareResultsTests
         Assert.Equal(["40 lb", "100 lb", "a skirt all round, with film over every window", "as it is", "overfilled"], rows.Select(r => r.GetProperty("name").GetString()));
         Assert.Equal([1, 1, 3, 4, 5], rows.Select(r => r.GetProperty("rank").GetInt32()));
         Assert.Equal([false, false, false, true, false], rows.Select(r => r.GetProperty("as_it_is").GetBoolean()));
-        Assert.Equal([false, true, false, false, false], rows.Select(r => r.GetProperty("stands_on_ground").GetBoolean()));
+        Assert.Equal([false, true, false, false, false], rows.Select(r => r.GetProperty("on_ground").GetBoolean()));
         Assert.Equal("2027-01-16T04:06:00-07:00", rows[3].GetProperty("first_short").GetString());
         Assert.Equal(697 * 60, rows[3].GetProperty("short_time_s").GetDouble());
         Assert.Equal("runs_dry", rows[3].GetProperty("verdict").GetString());

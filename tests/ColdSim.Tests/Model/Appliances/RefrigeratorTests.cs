@@ -19,14 +19,14 @@ public class RefrigeratorTests
     [Outside("common practice, no source", Field.Furnace, FromMemory = true)]
     [InlineData(15, 0.30, 0.40)]
     [InlineData(35, 0.80, 1.00)]
-    public void Its_duty_is_the_trade_s(double around_C, double low, double high) => Assert.InRange(Duty(around_C), low, high);
+    public void Duty_matches_the_trade_s_figures(double around_C, double low, double high) => Assert.InRange(Duty(around_C), low, high);
 
     // The trade says 45 to 60 % in 25 °C, from memory; a leak in proportion to the difference gives 62 %, and that is the value here.
     [Fact]
-    public void In_between_it_follows_the_difference() => Assert.Equal(0.62, Duty(25), 0.015);
+    public void Duty_follows_the_temperature_difference_in_between() => Assert.Equal(0.62, Duty(25), 0.015);
 
     [Fact]
-    public void In_a_cold_coach_it_hardly_burns() => Assert.Equal(0, Duty(3));
+    public void Duty_is_zero_in_a_cold_coach() => Assert.Equal(0, Duty(3));
 
     [Fact]
     public void The_box_stays_within_its_band_once_it_is_there()

@@ -23,7 +23,7 @@ public class ApplianceControlTests
     public void A_draw_without_hours_always_runs() => Assert.True(InHours().ValveOpen);
 
     [Fact]
-    public void A_draw_outside_its_hours_neither_runs_nor_wants()
+    public void Draw_outside_its_hours_neither_runs_nor_demands_gas()
     {
         ApplianceControl control = InHours(new ClockWindow(13 * 3600, 14 * 3600));
         Assert.False(control.ValveOpen || control.WantsGas);
@@ -60,7 +60,7 @@ public class ApplianceControlTests
     }
 
     [Fact]
-    public void It_never_burns_below_its_least_pressure_and_never_both_runs_and_wants()
+    public void Burner_never_burns_below_its_least_pressure_and_never_both_runs_and_waits()
         => Gen.Select(Gen.Double[0, 14 * WaterColumn_Pa], Gen.Double[0, 40], Gen.Int[0, 23]).Array[1, 60].Sample(moves =>
         {
             ConstantDraw draw = Draw(900, 0, new ClockWindow(6 * 3600, 20 * 3600));

@@ -45,7 +45,7 @@ public class LedgerTests
 
     [Fact]
     [Trait("Category", "Slow")]
-    public void Books_close_and_numbers_stay_sane_whatever_the_rig()
+    public void Ledger_closes_and_values_stay_physical_on_random_rigs()
     {
         int dry = 0, locked = 0, froze = 0;
         Sane.Sample(s =>
@@ -112,7 +112,7 @@ public class LedgerTests
     [InlineData("Converter")]
     [InlineData("Load")]
     [InlineData("BatteryLoss")]
-    public void A_flux_read_one_part_in_ten_thousand_wrong_breaks_the_books(string flux)
+    public void Flux_misread_by_one_part_in_ten_thousand_opens_the_ledger(string flux)
     {
         IntegralKind kind = Enum.Parse<IntegralKind>(flux);
         Trace run = Run(Busy, Dull, 12, ledger: new Ledger(kind, 1.0001));
@@ -121,13 +121,13 @@ public class LedgerTests
     }
 
     [Fact]
-    public void Every_flux_is_misread_above()
+    public void Every_flux_is_covered_by_the_misreading_test()
         => Assert.Equal(Enum.GetNames<IntegralKind>().Length - 1,
-            typeof(LedgerTests).GetMethod(nameof(A_flux_read_one_part_in_ten_thousand_wrong_breaks_the_books))!
+            typeof(LedgerTests).GetMethod(nameof(Flux_misread_by_one_part_in_ten_thousand_opens_the_ledger))!
                 .GetCustomAttributes(typeof(InlineDataAttribute), false).Length);
 
     [Fact]
-    public void An_idle_run_is_held_against_the_floor()
+    public void Residual_of_an_idle_run_is_compared_with_the_floor()
     {
         Rig rig = new() { Cylinders = [Bottle() with { InitialTemperature_K = 263.15 }] };
         LedgerBalance l = Run(rig with { Cylinders = [rig.Cylinders[0].Fixed(2)] }, Steady(-10), 5).Result.Ledger;
@@ -137,7 +137,7 @@ public class LedgerTests
     }
 
     [Fact]
-    public void Books_that_are_not_numbers_do_not_close()
+    public void Ledger_with_a_NaN_residual_does_not_close()
     {
         Assert.False(new LedgerBalance(0, 0, 0, double.NaN, 0, 0, 0, 0).Closes);
         Assert.False(new LedgerBalance(0, 0, 0, 0, 0, 0, 0, double.NaN).Closes);

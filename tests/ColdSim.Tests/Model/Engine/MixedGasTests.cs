@@ -45,7 +45,7 @@ public class MixedGasTests
         });
 
     [Fact]
-    public void Books_close_and_numbers_stay_sane_whatever_the_gas()
+    public void Ledger_closes_and_values_stay_physical_for_random_gases()
     {
         int dry = 0, starved = 0;
         Sane.Sample(s =>
@@ -82,7 +82,7 @@ public class MixedGasTests
     }
 
     [Fact]
-    public void What_is_left_is_richer_in_butane_the_longer_it_feeds()
+    public void Liquid_left_becomes_richer_in_butane_as_gas_is_drawn()
     {
         Trace run = Run(Heated() with { Gas = Blend, Cylinders = [Bottle("20 lb")] }, Steady(-5), 20);
         double before = 0;

@@ -68,7 +68,7 @@ public class PowerSideTests
     }
 
     [Fact]
-    public void It_is_gone_when_the_usable_charge_is()
+    public void Voltage_is_gone_when_the_usable_charge_is_used_up()
     {
         Rig rig = Powered(Bank(20, BatteryChemistry.LithiumIronPhosphate)) with { Furnace = null, Thermostat = null, Coach = null };
         rig = rig with { Power = rig.Power! with { Loads = [new ElectricLoad { Name = "lights", Power_W = 6 }], Battery = rig.Power.Battery with { Inside = false } } };
@@ -178,7 +178,7 @@ public class PowerSideTests
     }
 
     [Fact]
-    public void Books_of_electricity_close_whatever_the_bank()
+    public void Electric_ledger_closes_for_random_banks()
     {
         int gone = 0, back = 0, generated = 0;
         Gen.Select(

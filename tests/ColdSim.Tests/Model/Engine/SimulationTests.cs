@@ -303,7 +303,7 @@ public class SimulationTests
     }
 
     [Fact]
-    public void A_sensor_without_lag_to_speak_of_does_not_make_the_run_crawl()
+    public void Run_with_a_nearly_lag_free_sensor_needs_few_steps()
     {
         Rig rig = Heated() with { Thermostat = Holding(20) with { SensorLag_s = 0.001 } };
         Trace quick = Run(rig, Steady(-5), 6), none = Run(rig with { Thermostat = Holding(20) with { SensorLag_s = 0 } }, Steady(-5), 6);

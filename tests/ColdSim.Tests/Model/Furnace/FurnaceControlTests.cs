@@ -109,7 +109,7 @@ public class FurnaceControlTests
     }
 
     [Fact]
-    public void Flames_that_die_young_use_up_the_tries()
+    public void Flames_lost_early_use_up_the_tries()
     {
         Board board = new(Plate);
         for (int i = 0; i < 3; i++) board.Until(board.Now_s + 60, true, Good_Pa).Until(board.Now_s + 2, true, Low_Pa);
@@ -120,7 +120,7 @@ public class FurnaceControlTests
     [Theory]
     [InlineData(599, FurnaceChange.LockedOut)]
     [InlineData(600, FurnaceChange.FlameLost)]
-    public void Ten_minutes_of_flame_start_the_count_anew(double lit_s, FurnaceChange then)
+    public void Ten_minutes_of_flame_reset_the_count_of_tries(double lit_s, FurnaceChange then)
     {
         Board board = new Board(Plate).Until(50, true, Low_Pa);
         board.Until(61, true, Good_Pa).Until(60 + lit_s, true, Good_Pa).Until(61 + lit_s, true, Low_Pa);
@@ -134,7 +134,7 @@ public class FurnaceControlTests
             new Board(Plate).Until(100, true, Good_Pa).Until(120, false, Good_Pa).Until(140, true, Good_Pa).Story);
 
     [Fact]
-    public void A_call_that_ends_while_it_waits_for_gas_leaves_it_without_demand()
+    public void Call_that_ends_during_a_wait_for_gas_ends_the_demand()
     {
         Board board = new Board(Plate).Until(30, true, Low_Pa);
         Assert.True(board.Control.WantsGas);
@@ -142,7 +142,7 @@ public class FurnaceControlTests
     }
 
     [Fact]
-    public void Whatever_happens_the_board_keeps_its_rules()
+    public void Board_keeps_its_rules_in_random_sequences()
     {
         Gen<(bool Calls, double Delivery_Pa, int Wait_s)> move =
             Gen.Select(Gen.Frequency((3, Gen.Const(true)), (1, Gen.Const(false))), Gen.Double[0, 14 * WaterColumn_Pa], Gen.Int[1, 900]);
@@ -209,7 +209,7 @@ public class FurnaceControlTests
     public void Somebody_who_falls_asleep_meanwhile_notices_next_morning() => Assert.Equal(24 + 6.5, ResetAt_s(22.4, Day), 1e-9);
 
     [Fact]
-    public void Who_gets_up_first_resets_it()
+    public void First_person_to_get_up_resets_the_furnace()
         => Assert.Equal(5, ResetAt_s(1, new ClockWindow(7 * 3600, 22 * 3600), new ClockWindow(5 * 3600, 6 * 3600)), 1e-9);
 
     [Fact]

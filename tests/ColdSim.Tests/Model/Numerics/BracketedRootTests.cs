@@ -39,11 +39,11 @@ public class BracketedRootTests
         }, iter: 5000);
 
     [Fact]
-    public void A_jump_is_closed_in_on()
+    public void Bracket_closes_on_a_jump()
         => Gen.Select(Gen.Double[0.01, 0.99], Gen.Bool).Sample((at, swap) => Check(x => x < at ? -1 : 5, swap ? 1 : 0, swap ? 0 : 1, at, 1e-9));
 
     [Fact]
-    public void A_root_at_the_far_end_is_taken_as_it_is()
+    public void Root_at_the_far_end_is_found()
     {
         Wrapped w = new(x => x - 1);
         Assert.Equal(1, BracketedRoot.Root(ref w, 0, -1, 1, 0, 1e-9));

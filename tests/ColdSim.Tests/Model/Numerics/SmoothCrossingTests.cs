@@ -66,6 +66,6 @@ public class SmoothCrossingTests
         }, iter: 5000);
 
     [Fact]
-    public void One_that_starts_on_its_crossing_is_past_it_at_once()
+    public void Start_on_the_crossing_counts_as_past_it()
         => Assert.InRange(EventValue(t => t, _ => 1, 90).X, 0, Tolerance);
 }

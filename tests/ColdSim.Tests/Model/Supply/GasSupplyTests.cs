@@ -59,7 +59,7 @@ public class GasSupplyTests
         }, iter: 10_000);
 
     [Fact]
-    public void A_kept_answer_stays_true_while_gas_and_air_drift()
+    public void Cached_solution_stays_correct_while_gas_and_air_drift()
         => Gen.Select(Loads, Gen.Double[90_000, 400_000], Gen.Double[-60, 60], Gen.Double[-3000, 3000]).Sample((loads, cylinder_Pa, drift_K, drift_Pa) =>
         {
             GasSupply kept = Open(loads);
@@ -161,7 +161,7 @@ public class GasSupplyTests
     }
 
     [Fact]
-    public void A_supply_whose_valves_moved_many_times_says_what_a_new_one_says()
+    public void Supply_after_many_valve_changes_equals_a_new_one()
         => Gen.Select(Loads, Gen.Select(Gen.Int[0, 3], Gen.Bool, Gen.Double[85_500, 140_000], Gen.Double[215, 300]).Array[1, 60]).Sample((loads, moves) =>
         {
             GasSupply moved = new(Regulator, loads);
@@ -178,7 +178,7 @@ public class GasSupplyTests
         }, iter: 2000);
 
     [Fact]
-    public void A_demand_that_changes_while_its_valve_is_open_is_not_taken_for_the_one_before()
+    public void Demand_that_changes_while_its_valve_is_open_is_solved_again()
     {
         GasSupply supply = Open(new GasLoad(1e-5, 2400));
         Assert.True(supply.At(95_000, 85_000, 250).IsFull);

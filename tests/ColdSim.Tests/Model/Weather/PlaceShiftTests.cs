@@ -46,7 +46,7 @@ public class PlaceShiftTests
     }
 
     [Fact]
-    public void Nothing_asked_for_changes_nothing()
+    public void Shift_without_options_changes_nothing()
     {
         WeatherRow[] rows = Night(3);
         Assert.Same(rows, new PlaceShift().Apply(rows, Site, 2, out IReadOnlyList<string> notes));

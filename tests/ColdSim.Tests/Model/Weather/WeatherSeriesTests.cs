@@ -54,7 +54,7 @@ public class WeatherSeriesTests
     }
 
     [Fact]
-    public void What_a_row_does_not_say_is_taken_from_the_defaults()
+    public void Values_missing_in_a_row_come_from_the_defaults()
     {
         WeatherDefaults defaults = new() { Wind_m_s = 3.5, RelativeHumidity_frac = 0.6, Sun_W_m2 = 100 };
         SiteSpecification site = new() { Elevation_m = 1500, GroundAlbedo_frac = 0.6 };
@@ -68,7 +68,7 @@ public class WeatherSeriesTests
     }
 
     [Fact]
-    public void What_a_row_says_counts()
+    public void Values_of_a_row_override_the_defaults()
     {
         WeatherSeries series = new(
             [new(Start, 270, 7, 262, 0, 1, 88_000), new(Start.AddHours(1), 270, 7, 262, 0, 0, 88_000)], new WeatherDefaults(), Nowhere);

@@ -13,14 +13,14 @@ public class ComparisonTests
 {
     private static readonly Lazy<ReadResult> Read = new(() => ScenarioReader.Read(Path.Combine(Root(), "scenarios", "which-cylinder.toml")));
 
-    private static readonly Lazy<Comparison> Told = new(() => Comparison.Of(Base, Read.Value.Options));
+    private static readonly Lazy<Comparison> Compared = new(() => Comparison.Of(Base, Read.Value.Options));
 
     private static Scenario Base => Read.Value.Scenario!;
 
     private static string Root([CallerFilePath] string here = "")
         => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", ".."));
 
-    private static ComparedRow Row(string name) => Told.Value.Rows.Single(r => r.Option.Name == name);
+    private static ComparedRow Row(string name) => Compared.Value.Rows.Single(r => r.Option.Name == name);
 
     [Fact]
     public void The_demo_reads_without_a_fault_or_a_warning()
@@ -33,8 +33,8 @@ public class ComparisonTests
     [Fact]
     public void The_demo_says_that_a_larger_cylinder_holds_and_the_largest_does_no_better()
     {
-        Assert.Equal(["40 lb cylinder", "100 lb cylinder"], Told.Value.Rows.Where(r => r.Rank == 1).Select(r => r.Option.Name));
-        Assert.True(Told.Value.Best.Holds);
+        Assert.Equal(["40 lb cylinder", "100 lb cylinder"], Compared.Value.Rows.Where(r => r.Rank == 1).Select(r => r.Option.Name));
+        Assert.True(Compared.Value.Best.Holds);
         Assert.True(Row("100 lb cylinder").Option.IsOnGround);
         Assert.False(Row("40 lb cylinder").Option.IsOnGround);
     }
@@ -49,7 +49,7 @@ public class ComparisonTests
     }
 
     [Fact]
-    public void The_books_of_every_option_close() => Assert.All(Told.Value.Rows, r => Assert.True(r.Ledger.Closes, r.Option.Name));
+    public void Ledger_of_every_option_closes() => Assert.All(Compared.Value.Rows, r => Assert.True(r.Ledger.Closes, r.Option.Name));
 
     [Fact]
     public void The_base_is_the_plain_run_to_the_last_bit()
@@ -63,19 +63,19 @@ public class ComparisonTests
     }
 
     [Fact]
-    public void One_at_a_time_gives_the_same_as_several_at_once()
-        => Assert.Equal(Told.Value.Rows, Comparison.Of(Base, Read.Value.Options, workers: 1).Rows);
+    public void One_worker_gives_the_same_rows_as_several()
+        => Assert.Equal(Compared.Value.Rows, Comparison.Of(Base, Read.Value.Options, workers: 1).Rows);
 
     [Fact]
-    public void Every_run_is_told_when_it_is_done()
+    public void Progress_is_reported_after_every_run()
     {
-        Telling told = new();
-        Comparison.Of(Base with { Nights = 1 }, [new("again", Base with { Nights = 1 })], told);
-        Assert.Equal([1, 2], told.Counts.Order());
+        CountingProgress progress = new();
+        Comparison.Of(Base with { Nights = 1 }, [new("again", Base with { Nights = 1 })], progress);
+        Assert.Equal([1, 2], progress.Counts.Order());
     }
 
     [Fact]
-    public void It_stops_when_it_is_cancelled()
+    public void Cancelled_comparison_stops()
     {
         using CancellationTokenSource source = new();
         Cancelling cancelling = new(source);
@@ -92,7 +92,7 @@ public class ComparisonTests
     }
 
     [Fact]
-    public void Sizes_are_swept_at_the_bases_part_of_the_legal_filling_where_the_base_stands()
+    public void Size_sweep_keeps_the_base_s_part_of_the_legal_filling_and_its_temperature()
     {
         CylinderSpecification cylinder = Base.Rig.Cylinders[0] with { Contents_kg = Base.Rig.Cylinders[0].LegalFill_kg * 0.6, InitialTemperature_K = 260 };
         Scenario scenario = Base with { Rig = Base.Rig with { Cylinders = [cylinder] } };
@@ -110,7 +110,7 @@ public class ComparisonTests
 
     private static CylinderSpecification Full(string name) => StandardSize.Find(name)!.Full();
 
-    private sealed class Telling : IProgress<int>
+    private sealed class CountingProgress : IProgress<int>
     {
         public System.Collections.Concurrent.ConcurrentBag<int> Counts { get; } = [];
 

@@ -36,7 +36,7 @@ public class RankingTests
     }
 
     [Fact]
-    public void What_lies_below_a_minute_a_tenth_and_ten_grams_is_a_tie_and_goes_by_the_file()
+    public void Differences_below_a_minute_a_tenth_and_ten_grams_tie_and_keep_the_file_s_order()
     {
         IReadOnlyList<ComparedRow> ranked = Ranking.Ordered(
         [

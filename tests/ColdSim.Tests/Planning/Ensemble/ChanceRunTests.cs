@@ -89,7 +89,7 @@ public class ChanceRunTests
     }
 
     [Fact]
-    public void More_in_the_cylinder_and_warmer_air_are_to_the_good_and_more_heat_loss_is_not()
+    public void Chance_rises_with_contents_and_air_temperature_and_falls_with_heat_loss()
     {
         ChanceReport report = ChanceRun.Of(Doubtful, [], 200, 1);
         Dictionary<Uncertainty, double> found = report.Influences.ToDictionary(i => i.Of, i => i.Correlation);
@@ -101,7 +101,7 @@ public class ChanceRunTests
     }
 
     [Fact]
-    public void Interrupted_it_gives_what_is_done()
+    public void Interrupted_run_reports_the_members_that_are_done()
     {
         using CancellationTokenSource source = new();
         ChanceReport report = ChanceRun.Of(Doubtful, [], 100_000, 1, new After(5, source), workers: 1, source.Token);

@@ -185,7 +185,7 @@ public class YearCollectorTests
     }
 
     [Fact]
-    public void Of_a_year_that_is_left_out_nothing_stays()
+    public void Rows_of_a_year_left_out_are_not_held()
     {
         DateTimeOffset start = new(2020, 1, 12, 16, 0, 0, Clock);
         YearCollector years = new(new(Rigs.Start, TimeSpan.FromDays(3)));

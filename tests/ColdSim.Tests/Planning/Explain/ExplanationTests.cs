@@ -44,10 +44,10 @@ public class ExplanationTests
     public void A_remedy_holds_at_its_least_value_and_a_tolerance_short_of_it_does_not(Limit limit) => Verify(Explained.Of(limit));
 
     [Fact]
-    public void So_do_the_demos() => Verify(Explained.Demo);
+    public void Remedy_of_the_demo_holds_at_its_least_value_and_not_a_tolerance_short_of_it() => Verify(Explained.Demo);
 
     [Fact]
-    public void Nor_is_a_battery_that_fails_first_helped_by_less() => Verify(Explained.Flat);
+    public void Remedy_of_a_flat_battery_holds_at_its_least_value_and_not_a_tolerance_short_of_it() => Verify(Explained.Flat);
 
     [Fact]
     public void A_battery_that_fails_first_has_electrical_remedies_and_none_of_the_gas()
@@ -104,7 +104,7 @@ public class ExplanationTests
     }
 
     [Fact]
-    public void A_time_gets_how_things_stand_then_and_no_more()
+    public void Explanation_of_an_instant_describes_that_instant_only()
     {
         Scenario scenario = SixRigs.Of(Limit.HeatIntoLiquid);
         Explanation explanation = Explanation.Of(scenario, scenario.Start.AddHours(2));
@@ -114,7 +114,7 @@ public class ExplanationTests
     }
 
     [Fact]
-    public void It_stops_when_it_is_cancelled()
+    public void Cancelled_explanation_stops()
     {
         using CancellationTokenSource source = new();
         int runs = 0;
@@ -161,17 +161,17 @@ public class ExplanationTests
     }
 
     [Fact]
-    public void Every_look_alike_has_signs_and_a_source()
+    public void Every_similar_fault_has_signs_and_a_source()
         => Assert.All(SimilarFaults.All, l => Assert.False(string.IsNullOrEmpty(l.Signs) || string.IsNullOrEmpty(l.Source)));
 
     [Fact]
     public void A_blend_explained_in_us_units() => Snapshot.Match(Text(Explained.Blend));
 
     [Fact]
-    public void A_blend_s_remedies_hold_and_no_less_does() => Verify(Explained.Blend);
+    public void Remedy_of_a_blend_holds_at_its_least_value_and_not_a_tolerance_short_of_it() => Verify(Explained.Blend);
 
     [Fact]
-    public void The_liquid_of_a_blend_is_told_at_the_moment_asked_about_and_what_stays_with_its_night()
+    public void Liquid_of_a_blend_is_reported_at_the_instant_and_the_rest_with_its_night()
     {
         RunReport run = Explained.Blend.Report;
         ChainOfCause early = ChainOfCause.Before(run, run.Scenario.Start.AddHours(1)), late = Explained.Blend.Chain;

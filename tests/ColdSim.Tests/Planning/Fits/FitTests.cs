@@ -67,7 +67,7 @@ public class FitTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void A_tare_that_is_off_changes_nothing()
+    public void Error_of_the_tare_does_not_change_the_fit()
     {
         SyntheticLog log = SyntheticLog.Of(12);
         LogReading[] heavier = [.. log.Readings.Select(r => r with
@@ -78,7 +78,7 @@ public class FitTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void A_filling_between_readings_is_no_use()
+    public void Interval_with_a_filling_is_not_used()
     {
         SyntheticLog log = SyntheticLog.Of(13);
         LogReading[] filled = [.. log.Readings.Select((r, i) => i < 6 ? r : r with
@@ -91,7 +91,7 @@ public class FitTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void Stretches_side_by_side_say_what_they_say_alone()
+    public void Stretches_combined_equal_the_stretches_alone()
     {
         SyntheticLog log = SyntheticLog.Of(17, days: 6, filledAt: 6);
         IReadOnlyList<LogRow> rows = UseLog.Of(log.Readings, GaugedCylinder.Of(log.Scenario.Rig.Cylinders[0])).Rows;
@@ -119,7 +119,7 @@ public class FitTests(ITestOutputHelper output)
 
     [Fact]
     [Trait("Category", "Slow")]
-    public void A_fit_is_stopped_within_itself()
+    public void Cancelled_fit_stops_between_its_runs()
     {
         SyntheticLog log = SyntheticLog.Of(14);
         using CancellationTokenSource source = new();

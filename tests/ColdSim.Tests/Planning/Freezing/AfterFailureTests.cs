@@ -16,11 +16,11 @@ public class AfterFailureTests
         Heated() with { Cylinders = [Bottle("20 lb", 0.08)] }, Steady(-15), 1));
 
     [Fact]
-    public void A_run_that_holds_has_nothing_to_tell()
+    public void Run_that_holds_has_no_cooling_after_a_failure()
         => Assert.Null(AfterFailure.Of(ColdSim.Tests.Model.Rigs.Nights(Heated(), Steady(-2), 1)));
 
     [Fact]
-    public void Inside_stands_at_fifty_and_at_freezing_when_it_is_said_to()
+    public void Times_to_fifty_and_to_freezing_match_the_inside_curve()
     {
         CoolDown after = AfterFailure.Of(Failed.Value)!;
         Assert.Equal(Failed.Value.Summary.FirstShort, after.At);
@@ -32,7 +32,7 @@ public class AfterFailureTests
     }
 
     [Fact]
-    public void Nothing_before_the_failure_counts()
+    public void Passings_before_the_failure_are_not_counted()
     {
         RunReport run = Failed.Value;
         DateTimeOffset late = run.Nights[0].FreezingAt!.Value.AddHours(1);

@@ -33,13 +33,13 @@ public class PressureReadingTests
     [InlineData(1, PressureVerdict.CannotTell)]
     [InlineData(1.23, PressureVerdict.CannotTell)]
     [InlineData(1.8, PressureVerdict.LighterGasOrAir)]
-    public void Only_what_is_clear_is_judged(double part, PressureVerdict verdict)
+    public void Verdict_is_given_only_for_a_clear_difference(double part, PressureVerdict verdict)
         => Assert.Equal(verdict, At(part * Saturation_Pa).Judge(Cylinder).Verdict);
 
     [Theory]
     [InlineData(0.3)]
     [InlineData(1.8)]
-    public void Nothing_is_judged_without_rest_or_without_a_temperature(double part)
+    public void No_verdict_without_rest_or_without_a_temperature(double part)
     {
         Assert.Equal(PressureVerdict.CannotTell, (At(part * Saturation_Pa) with { Rested = false }).Judge(Cylinder).Verdict);
         Assert.Equal(PressureVerdict.CannotTell, (At(part * Saturation_Pa) with { Temperature_K = null }).Judge(Cylinder).Verdict);
@@ -57,7 +57,7 @@ public class PressureReadingTests
     }
 
     [Fact]
-    public void A_pressure_of_liquid_tells_its_temperature()
+    public void Saturation_pressure_gives_the_liquid_s_temperature()
     {
         PressureFinding finding = At(Saturation_Pa).Judge(Cylinder);
         Assert.Equal(T_K, finding.LiquidTemperature!.Value.Kelvins, 1e-4);

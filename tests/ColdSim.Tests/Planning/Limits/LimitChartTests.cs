@@ -18,7 +18,7 @@ public class LimitChartTests
 
     private static readonly Lazy<Scenario> Base = new(() => ScenarioReader.Read(Path.Combine(Root(), "scenarios", "blanket-or-second.toml")).Scenario!);
 
-    private static readonly Lazy<LimitChart> Told = new(() => LimitChart.Of(Base.Value, LimitAxis.Fahrenheit, Fills));
+    private static readonly Lazy<LimitChart> Chart = new(() => LimitChart.Of(Base.Value, LimitAxis.Fahrenheit, Fills));
 
     private static readonly Gen<(Rig Rig, double Wind_m_s, double Fill_frac)> AnyRig = Gen.Select(
         Gen.Int[0, 2].Select(i => ((string[])["20 lb", "30 lb", "40 lb"])[i]), Gen.Double[12_000, 40_000], Gen.Double[60, 200], Gen.Double[0, 3000], Gen.Double[0, 1], Gen.Double[0, 8],
@@ -32,13 +32,13 @@ public class LimitChartTests
         => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", ".."));
 
     private static Verdict Run(RigVariant setUp, double fill_frac, int step)
-        => NightRun.Of(Told.Value.Night.Over(setUp.Filled(fill_frac), Told.Value.Axis.Low_K(step))).Summary.Verdict;
+        => NightRun.Of(Chart.Value.Night.Over(setUp.Filled(fill_frac), Chart.Value.Axis.Low_K(step))).Summary.Verdict;
 
     [Fact]
     public void Every_limit_holds_when_it_is_run_alone_and_one_step_colder_does_not()
     {
-        Assert.Contains(Told.Value.Cells, c => c.Emptied);
-        foreach (LimitColumn column in Told.Value.Columns)
+        Assert.Contains(Chart.Value.Cells, c => c.Emptied);
+        foreach (LimitColumn column in Chart.Value.Columns)
         {
             foreach (LimitCell cell in column.Cells.Where(c => c.Kind == LimitKind.Found))
             {
@@ -50,11 +50,11 @@ public class LimitChartTests
 
     [Fact]
     public void More_gas_never_moves_a_limit_to_the_warm_side_by_more_than_the_tolerance()
-        => Assert.All(Told.Value.Columns, c => Assert.All(c.Cells.Zip(c.Cells.Skip(1)), p => Assert.True(p.Second.Step >= p.First.Step - 1)));
+        => Assert.All(Chart.Value.Columns, c => Assert.All(c.Cells.Zip(c.Cells.Skip(1)), p => Assert.True(p.Second.Step >= p.First.Step - 1)));
 
     // Not of a blanketed one: it starts as cold as the air, and a fuller one has more to warm.
     [Fact]
-    public void Nor_does_it_on_other_sane_rigs_without_a_blanket()
+    public void More_gas_never_moves_a_limit_to_the_warm_side_on_random_rigs_without_a_blanket()
         => AnyRig.Sample(rig =>
         {
             Scenario scenario = Base.Value with { Rig = rig.Rig, StandIns = Base.Value.StandIns with { Wind_m_s = rig.Wind_m_s } };
@@ -76,8 +76,8 @@ public class LimitChartTests
     [InlineData(0.02)]
     public void A_night_that_boils_blanketed_cylinders_dry_together_ends_in_few_steps(double fill_frac)
     {
-        RigVariant both = Told.Value.Columns.Single(c => c.RigVariant.Kind == RigVariantKind.Both).RigVariant;
-        Scenario night = Told.Value.Night.Over(both.Filled(fill_frac), 273.15 + (-45 - 32) / 1.8);
+        RigVariant both = Chart.Value.Columns.Single(c => c.RigVariant.Kind == RigVariantKind.Both).RigVariant;
+        Scenario night = Chart.Value.Night.Over(both.Filled(fill_frac), 273.15 + (-45 - 32) / 1.8);
         Leg leg = night.Legs[0];
         Trace trace = Rigs.Run(night.Rig, night.Weather, (leg.To - leg.From).TotalHours, night.Step_s, start: leg.From);
         Assert.Equal(RunEnd.Complete, trace.Result.End);
@@ -90,19 +90,19 @@ public class LimitChartTests
     [Fact]
     public void A_powered_blanket_and_a_second_cylinder_move_the_limit_of_a_full_rig_to_the_cold_side()
     {
-        int[] full = [.. Told.Value.Columns.Select(c => c.Cells[^1].Step)];
+        int[] full = [.. Chart.Value.Columns.Select(c => c.Cells[^1].Step)];
         Assert.True(full[1] > full[0] && full[2] > full[0]);
     }
 
     [Fact]
     public void One_worker_finds_the_same_as_several()
-        => Assert.Equal(Told.Value.Cells, LimitChart.Of(Base.Value, LimitAxis.Fahrenheit, Fills, workers: 1).Cells);
+        => Assert.Equal(Chart.Value.Cells, LimitChart.Of(Base.Value, LimitAxis.Fahrenheit, Fills, workers: 1).Cells);
 
     [Fact]
-    public void The_books_of_every_limit_close() => Assert.All(Told.Value.Cells, c => Assert.True(c.Ledger is null or { Closes: true }));
+    public void Ledger_of_every_limit_closes() => Assert.All(Chart.Value.Cells, c => Assert.True(c.Ledger is null or { Closes: true }));
 
     [Fact]
-    public void It_stops_when_it_is_cancelled()
+    public void Cancelled_chart_stops()
     {
         using CancellationTokenSource source = new();
         source.Cancel();
@@ -125,6 +125,6 @@ public class LimitChartTests
     }
 
     [Fact]
-    public void Where_holding_comes_and_goes_the_warm_side_is_kept_to()
+    public void Search_keeps_to_the_warm_side_where_holding_is_not_monotonic()
         => Assert.Equal(39, new ColdEdge(step => step is < 40 or 41, 117).Find(41));
 }

@@ -30,7 +30,7 @@ public class LogPredictionTests
     };
 
     [Fact]
-    public void What_the_simulator_itself_would_read_is_predicted()
+    public void Prediction_of_simulated_readings_reproduces_them()
     {
         Scenario scenario = Three;
         RunReport run = NightRun.Of(scenario);
@@ -69,7 +69,7 @@ public class LogPredictionTests
     }
 
     [Fact]
-    public void Cylinders_are_told_apart()
+    public void Readings_of_several_cylinders_are_predicted_separately()
     {
         Scenario scenario = ScenarioReader.Read(Path("changeover.toml")).Scenario!;
         Assert.Equal(2, scenario.Rig.Cylinders.Count);

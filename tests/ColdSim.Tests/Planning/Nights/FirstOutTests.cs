@@ -19,7 +19,7 @@ public class FirstOutTests
     private static NightReport Night(double capacity_Ah, double left, double air_C = -12) => ColdSim.Tests.Model.Rigs.Nights(With(capacity_Ah, left), Steady(air_C), 1).Nights[0];
 
     [Fact]
-    public void A_night_with_enough_of_both_holds()
+    public void Night_with_enough_gas_and_charge_holds()
     {
         NightReport night = Night(400, 0.9);
         Assert.Equal((Verdict.Holds, FirstOut.Nothing), (night.Verdict, night.FirstOut));
@@ -27,7 +27,7 @@ public class FirstOutTests
     }
 
     [Fact]
-    public void A_flat_battery_is_never_told_as_holding()
+    public void Night_with_a_flat_battery_runs_flat()
     {
         NightReport night = Night(20, 0.9);
         Assert.Equal((Verdict.RunsFlat, FirstOut.Battery), (night.Verdict, night.FirstOut));
@@ -38,7 +38,7 @@ public class FirstOutTests
     }
 
     [Fact]
-    public void Gas_that_is_gone_before_the_battery_is_told_as_dry()
+    public void Night_whose_gas_is_gone_before_the_battery_runs_dry()
     {
         NightReport night = Night(400, 0.05);
         Assert.Equal(Verdict.RunsDry, night.Verdict);
@@ -46,7 +46,7 @@ public class FirstOutTests
     }
 
     [Fact]
-    public void Without_a_battery_there_is_nothing_to_tell_of_it()
+    public void Night_without_a_battery_has_no_power_report()
     {
         RunReport run = ColdSim.Tests.Model.Rigs.Nights(Heated(), Steady(-12), 1);
         Assert.Null(run.Nights[0].Power);
@@ -54,7 +54,7 @@ public class FirstOutTests
     }
 
     [Fact]
-    public void Electricity_of_a_night_is_what_its_fan_drew_by_the_clock()
+    public void Energy_of_the_furnace_fan_follows_its_running_time()
     {
         NightReport night = Night(400, 0.9);
         double fan_W = FurnaceSpecification.UsualFanCurrent_A(20_000 * Btu_h) * NominalVoltage.Bus_V;

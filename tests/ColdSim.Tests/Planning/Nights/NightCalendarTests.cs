@@ -69,7 +69,7 @@ public class NightCalendarTests
     }
 
     [Fact]
-    public void What_is_left_at_dawn_is_read_at_dawn()
+    public void Gas_left_at_dawn_is_read_at_dawn()
     {
         RunReport report = Idle(16, 96, 2);
         double an_hour_kg = 100 * Btu_h * 3600 / 50.33e6;

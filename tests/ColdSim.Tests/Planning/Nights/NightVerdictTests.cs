@@ -108,7 +108,7 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void A_cylinder_of_vapour_that_nobody_asks_is_not_dry()
+    public void Cylinder_of_vapour_without_demand_is_not_dry()
     {
         Rig rig = new() { Cylinders = [Bottle("20 lb") with { Contents_kg = 0.05 }] };
         RunReport report = Rigs.Nights(rig, Steady(5, 30), 1);
@@ -143,7 +143,7 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void A_furnace_that_is_too_small_is_not_laid_to_the_gas()
+    public void Fall_below_set_point_of_a_furnace_that_is_too_small_is_not_counted()
     {
         NightReport night = Rigs.Nights(Heated(8000, 200) with { Cylinders = [BigTank()] }, Steady(-25, 30), 1).Nights[0];
         Assert.True(night.InsideLow!.Value.DegreesCelsius < 5);
@@ -152,7 +152,7 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void A_set_point_that_rises_in_the_morning_is_not_laid_to_the_gas()
+    public void Fall_below_a_set_point_that_rises_in_the_morning_is_not_counted()
     {
         NightReport night = Rigs.Nights(Heated() with { Cylinders = [BigTank()], Thermostat = Holding(20, 10) }, Steady(-5, 30), 1).Nights[0];
         Assert.True(night.InsideLow!.Value.DegreesCelsius < 12);
@@ -180,19 +180,19 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void The_fall_is_counted_from_where_inside_stood_when_gas_ran_short()
+    public void Fall_is_counted_from_the_inside_temperature_when_gas_ran_short()
         => Assert.Equal(3, Deepest_K((17, 20, false), (17, 20, true), (14, 20, true)), 1e-9);
 
     [Fact]
-    public void The_fall_is_counted_from_the_set_point_where_inside_was_above_it()
+    public void Fall_is_counted_from_the_set_point_where_inside_was_above_it()
         => Assert.Equal(2, Deepest_K((20, 15, false), (20, 15, true), (13, 15, true)), 1e-9);
 
     [Fact]
-    public void The_fall_goes_on_after_supply_is_back_until_inside_is()
+    public void Fall_continues_after_supply_is_back_until_inside_has_recovered()
         => Assert.Equal(5, Deepest_K((20, 20, false), (20, 20, true), (18, 20, true), (15, 20, false), (16, 20, false)), 1e-9);
 
     [Fact]
-    public void A_fall_after_inside_was_back_is_none_of_gas()
+    public void Fall_after_inside_has_recovered_is_not_counted()
         => Assert.Equal(1, Deepest_K((20, 20, false), (20, 20, true), (19, 20, true), (20.1, 20, false), (10, 20, false)), 1e-9);
 
     [Fact]
@@ -216,11 +216,11 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void A_run_that_nothing_is_asked_in_has_no_lowest_delivery()
+    public void Run_without_demand_has_no_lowest_delivery_pressure()
         => Assert.Null(Rigs.Nights(new Rig { Cylinders = [Bottle()] }, Steady(-5, 30), 1).Nights[0].DeliveryPressureLow);
 
     [Fact]
-    public void Burner_time_and_starts_are_the_flame_s()
+    public void Burner_time_and_starts_are_those_of_the_flame()
     {
         RunReport report = Rigs.Nights(Heated(), Steady(-5, 60), 2);
         Trace run = Run(Heated(), Steady(-5, 60), 44);
@@ -231,7 +231,7 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void The_coldest_outside_is_the_weather_s_also_between_steps()
+    public void Lowest_outside_temperature_is_found_between_steps_too()
     {
         RunReport report = Rigs.Nights(Heated(), Changing(h => h == 13 ? -21 : -5 - h / 10, 40), 1);
         Assert.Equal(-21, report.Nights[0].OutsideLow.DegreesCelsius, 1e-9);
@@ -239,7 +239,7 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void A_cylinder_that_is_liquid_full_from_the_first_instant_is_not_a_crash_without_words()
+    public void Cylinder_liquid_full_at_the_start_gives_a_reason_instead_of_a_crash()
     {
         Rig rig = new() { Cylinders = [Bottle("20 lb", 1.4) with { InitialTemperature_K = 300 }] };
         CannotRunException e = Assert.Throws<CannotRunException>(() => Rigs.Nights(rig, Steady(20, 30), 1));

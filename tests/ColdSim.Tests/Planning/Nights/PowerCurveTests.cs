@@ -29,7 +29,7 @@ public class PowerCurveTests
     private static PowerSeries Power => Run.Value.Series.Power!;
 
     [Fact]
-    public void Charge_starts_as_the_bank_stands_and_never_leaves_its_range()
+    public void Charge_starts_at_the_bank_s_initial_value_and_stays_in_range()
     {
         Assert.Equal(Bank.InitialCharge_frac, Power.Charge_frac[0]);
         Assert.All(Power.Charge_frac.Take(Run.Value.Series.Count), c => Assert.InRange(c, 0, 1));
@@ -46,7 +46,7 @@ public class PowerCurveTests
     }
 
     [Fact]
-    public void Curves_add_up_to_what_the_nights_say()
+    public void Power_curves_add_up_to_the_energies_of_the_nights()
     {
         double Sum_J(double[] curve_W) => curve_W.Take(Run.Value.Series.Count).Sum() * RunSeries.Spacing_s;
         double drawn_J = Run.Value.Nights.Sum(n => n.Power!.DrawnInAll.Joules), generator_J = Run.Value.Nights.Sum(n => n.Power!.Generator.Joules);
@@ -57,7 +57,7 @@ public class PowerCurveTests
     }
 
     [Fact]
-    public void While_nothing_comes_in_charge_falls_by_no_less_than_what_is_drawn()
+    public void Charge_falls_by_at_least_the_energy_drawn_without_any_charging()
     {
         for (int i = 1; i < Run.Value.Series.Count; i++)
         {
@@ -68,7 +68,7 @@ public class PowerCurveTests
     }
 
     [Fact]
-    public void The_csv_has_them_where_there_is_a_battery_and_only_there()
+    public void Series_csv_has_power_columns_only_with_a_battery()
     {
         string[] lines = Csv(Run.Value);
         string[] heads = lines[0].Split(','), row = lines[601].Split(',');

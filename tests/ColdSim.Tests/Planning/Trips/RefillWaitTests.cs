@@ -14,11 +14,11 @@ public class RefillWaitTests
     private static RefillWait Wait(double left, double to_h, Refill refill) => TripRun.Of(Of(Pair(left), [Stop("a", 0, to_h)], refill)).Refills[0].Wait;
 
     [Fact]
-    public void Without_it_nothing_goes_worse_so_it_is_not_needed()
+    public void Refill_without_which_no_night_goes_worse_is_not_needed()
         => Assert.Equal(new RefillWait(WaitKind.NotNeeded), Wait(0.9, 68, Fill(19)));
 
     [Fact]
-    public void Where_a_run_with_it_moved_does_not_keep_its_books_nothing_is_said()
+    public void Wait_is_unknown_where_the_ledger_of_a_trial_does_not_close()
     {
         Scenario scenario = Of(Pair(0.35), [Stop("a", 0, 164)], Fill(19));
         RunWithRefills planned = RunWithRefills.Of(scenario);
@@ -32,7 +32,7 @@ public class RefillWaitTests
     }
 
     [Fact]
-    public void It_waits_until_the_day_before_the_first_night_that_would_go_worse()
+    public void Refill_can_wait_until_the_day_before_the_first_night_that_would_go_worse()
     {
         RefillWait wait = Wait(0.35, 164, Fill(19));
         Assert.Equal(WaitKind.CanWait, wait.Kind);
@@ -46,7 +46,7 @@ public class RefillWaitTests
     }
 
     [Fact]
-    public void Closed_days_are_passed_over()
+    public void Closed_days_are_skipped()
     {
         RefillWait open = Wait(0.35, 164, Fill(19));
         ClosedDays closed = new() { Weekly = [open.Latest!.Value.DayOfWeek] };
@@ -57,7 +57,7 @@ public class RefillWaitTests
     }
 
     [Fact]
-    public void Where_the_next_open_day_is_too_late_it_cannot_wait()
+    public void Refill_whose_next_open_day_is_too_late_cannot_wait()
     {
         RefillWait wait = Wait(0.2, 116, Fill(19));
         Assert.Equal(WaitKind.CannotWait, wait.Kind);
@@ -66,7 +66,7 @@ public class RefillWaitTests
     }
 
     [Fact]
-    public void Where_the_coach_moves_on_there_is_no_later_day()
+    public void Refill_on_the_last_day_of_a_stop_has_no_later_day()
     {
         TripStop[] stops = [Stop("a", 0, 30), Stop("b", 34, 116)];
         RefillWait wait = TripRun.Of(Of(Pair(0.35), stops, Fill(19))).Refills[0].Wait;
@@ -75,7 +75,7 @@ public class RefillWaitTests
     }
 
     [Fact]
-    public void Many_at_once_give_the_same_as_one_at_a_time()
+    public void Several_workers_give_the_same_waits_as_one()
     {
         Scenario scenario = Of(Pair(0.35), [Stop("a", 0, 188)], Fill(19), Fill(67, 1));
         TripReport one = TripRun.Of(scenario, workers: 1), many = TripRun.Of(scenario, workers: 4);
@@ -83,7 +83,7 @@ public class RefillWaitTests
     }
 
     [Fact]
-    public void It_can_be_stopped()
+    public void Cancelled_search_stops()
     {
         using CancellationTokenSource source = new();
         source.Cancel();

@@ -29,7 +29,7 @@ public class TripRunTests
     }
 
     [Fact]
-    public void Cutting_a_stop_in_two_alike_changes_next_to_nothing_for_state_is_carried_over()
+    public void Stop_cut_into_two_equal_ones_carries_its_state_over()
     {
         TripReport one = TripRun.Of(Of([Stop("a", 0, 44)])), two = TripRun.Of(Of([Stop("a", 0, 20), Stop("a", 20, 44)]));
         Assert.Equal(one.Run.Summary.GasUsed.Kilograms, two.Run.Summary.GasUsed.Kilograms, 6);
@@ -91,8 +91,8 @@ public class TripRunTests
         Assert.Equal(series.Cylinders[0].Propane_kg[19 * 60], outcome.Before.Propane_kg, 9);
         Assert.Equal(Pair().Cylinders[0].LegalFill_kg, outcome.After.Propane_kg, 9);
         Assert.True(series.Cylinders[0].Propane_kg[19 * 60 + 1] > outcome.Before.Propane_kg + 0.5);
-        ReportedEvent told = Assert.Single(run.Report.Events, e => e.Kind == ReportedKind.CylinderFilled);
-        Assert.Equal((Start.AddHours(19), 0), (told.Time, told.Cylinder));
+        ReportedEvent filled = Assert.Single(run.Report.Events, e => e.Kind == ReportedKind.CylinderFilled);
+        Assert.Equal((Start.AddHours(19), 0), (filled.Time, filled.Cylinder));
     }
 
     [Fact]

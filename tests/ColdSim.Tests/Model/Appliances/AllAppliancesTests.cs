@@ -7,7 +7,7 @@ using static ColdSim.Tests.Model.Rigs;
 
 namespace ColdSim.Tests.Model.Appliances;
 
-public class EverythingTests
+public class AllAppliancesTests
 {
     private static readonly WeatherSeries Cold = Changing(h => -9 + 12 * Math.Sin(h / 5), 120);
 
@@ -16,7 +16,7 @@ public class EverythingTests
     [InlineData(-9, 12, false)]
     [InlineData(-9, 12, true)]
     [InlineData(3, 6, false)]
-    public void The_books_close_with_everything(double mean_C, double swing_K, bool hookup)
+    public void Ledger_closes_with_every_kind_of_appliance(double mean_C, double swing_K, bool hookup)
     {
         Rig rig = Everything.Rig with { Site = new SiteSpecification { Hookup = hookup, Elevation_m = 1200 } };
         if (hookup) rig = rig with { Appliances = [.. rig.Appliances.Select(a => a.Node is null ? a : a with { ElectricInput_W = 700 })] };
@@ -26,7 +26,7 @@ public class EverythingTests
     }
 
     [Fact]
-    public void The_books_close_without_a_coach()
+    public void Ledger_closes_without_a_coach()
     {
         Rig rig = Everything.Rig with { Coach = null, Furnace = null, Thermostat = null };
         rig = rig with { Appliances = [.. rig.Appliances.Take(5)] };
@@ -34,7 +34,7 @@ public class EverythingTests
     }
 
     [Fact]
-    public void The_books_close_on_a_chilled_cylinder_that_cannot_feed_it_all()
+    public void Ledger_closes_on_a_chilled_cylinder_that_cannot_feed_all_appliances()
     {
         Trace run = Run(Everything.Rig with { Cylinders = [Bottle("20 lb", 0.35)] }, Steady(-22), 40);
         Assert.True(run.Has(EventKind.ShortBegins));
@@ -47,7 +47,7 @@ public class EverythingTests
     [Theory]
     [InlineData("40 lb")]
     [InlineData("100 lb")]
-    public void No_switch_chases_itself(string size)
+    public void No_switch_chatters(string size)
     {
         Trace run = Run(Everything.Rig with { Cylinders = [Bottle(size, 0.7)] }, Cold, 96);
         foreach (IGrouping<(EventKind Kind, int Place), SimulationEvent> same in run.Events

@@ -9,7 +9,7 @@ using Xunit;
 namespace ColdSim.Tests.Planning.Ensemble;
 
 /// <summary>The errors that members are given.</summary>
-public class ErrorTests
+public class ErrorGridTests
 {
     private const int Members = 6000;
 

@@ -11,7 +11,7 @@ using static ColdSim.Tests.Model.Rigs;
 
 namespace ColdSim.Tests.Planning.Freezing;
 
-public class HeatStopTests
+public class CoolDownRunTests
 {
     private const double Pipe_J_K = 0.4 * Water.SpecificHeat_J_kgK;
 
@@ -31,7 +31,7 @@ public class HeatStopTests
     private static DateTimeOffset At(double hours) => Start.AddHours(hours);
 
     [Fact]
-    public void A_coach_of_one_node_cools_as_the_closed_form_says()
+    public void Coach_of_one_node_cools_as_in_the_closed_form()
     {
         Scenario scenario = Scenario(Heated() with { Cylinders = [BigTank()], Coach = OneNode(100, 3.6e6) }, Changing(_ => -10, 120), 2);
         CoolDown stop = CoolDownRun.At(scenario, At(11));
@@ -43,7 +43,7 @@ public class HeatStopTests
     }
 
     [Fact]
-    public void A_pipe_that_the_coach_keeps_warm_freezes_some_time_after_the_furnace_stops()
+    public void Pipe_warmed_by_the_coach_freezes_after_the_coach_has_cooled()
     {
         CoolDown stop = CoolDownRun.At(Held(-10, Line), At(11));
         WaterAfter line = Assert.Single(stop.Water);
@@ -53,7 +53,7 @@ public class HeatStopTests
     }
 
     [Fact]
-    public void The_run_that_stops_tells_the_same_times_as_the_question()
+    public void Run_with_a_furnace_stop_reports_the_same_times_as_the_question()
     {
         Scenario scenario = Held(-10, Line) with { HeatStops = At(11) };
         RunReport run = NightRun.Of(scenario);
@@ -64,14 +64,14 @@ public class HeatStopTests
     }
 
     [Fact]
-    public void Before_it_stops_the_run_is_that_of_a_furnace_that_does_not()
+    public void Run_before_the_furnace_stop_equals_the_run_without_one()
     {
         double Used_kg(Scenario s) => NightRun.Of(s).Series.Propane_kg[11 * 60];
         Assert.Equal(Used_kg(Held()), Used_kg(Held() with { HeatStops = At(11) }), 1e-9);
     }
 
     [Fact]
-    public void The_colder_the_less_time_is_left()
+    public void Time_until_freezing_falls_with_colder_air()
     {
         double last_s = double.PositiveInfinity;
         foreach (double air_C in (double[])[-3, -8, -15, -25])
@@ -83,7 +83,7 @@ public class HeatStopTests
     }
 
     [Fact]
-    public void In_mild_weather_nothing_freezes()
+    public void Nothing_freezes_in_mild_weather()
     {
         CoolDown stop = CoolDownRun.At(Held(3, Line), At(11));
         Assert.Null(stop.FreezingAfter);
@@ -100,7 +100,7 @@ public class HeatStopTests
     }
 
     [Fact]
-    public void Four_instants_a_night_are_asked_about_and_the_shortest_is_told()
+    public void Outlook_covers_four_instants_a_night_and_names_the_shortest()
     {
         Scenario scenario = Scenario(Heated() with { Cylinders = [BigTank()] }, Changing(h => h < 24 ? -5 : -20, 120), 2);
         IReadOnlyList<DateTimeOffset> instants = FreezeOutlook.UsualInstants(scenario);
@@ -111,7 +111,7 @@ public class HeatStopTests
     }
 
     [Fact]
-    public void A_stop_after_the_last_night_that_is_run_is_none()
+    public void Furnace_stop_after_the_end_of_the_run_has_no_effect()
     {
         Scenario scenario = Held() with { HeatStops = Held().End.AddHours(1) };
         RunReport run = NightRun.Of(scenario);
@@ -120,7 +120,7 @@ public class HeatStopTests
     }
 
     [Fact]
-    public void Water_that_freezes_comes_before_what_is_ice_already_and_before_what_freezes_later()
+    public void First_water_to_freeze_precedes_water_already_frozen_and_water_that_freezes_later()
     {
         WaterAfter ice = new("ice", Duration.Zero, Duration.Zero), now = new("now", Duration.Zero, Duration.FromHours(2)), later = new("later", Duration.FromHours(1), null);
         CoolDown Of(params WaterAfter[] water) => NightRun.Of(Held(-10, Line) with { HeatStops = At(11) }).CoolDown! with { Water = water };

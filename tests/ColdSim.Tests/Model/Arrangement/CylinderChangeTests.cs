@@ -6,7 +6,7 @@ using static ColdSim.Tests.Model.Rigs;
 
 namespace ColdSim.Tests.Model.Arrangement;
 
-public class ByHandTests
+public class CylinderChangeTests
 {
     private static Rig Two(OneAtATime by, double left = 0.08) => new()
     {
@@ -56,7 +56,7 @@ public class ByHandTests
     }
 
     [Fact]
-    public void With_nothing_left_anywhere_nobody_walks()
+    public void No_change_by_hand_where_no_cylinder_has_liquid()
     {
         Rig rig = Two(new OneAtATime(), 0.05) with { Cylinders = [Bottle("20 lb", 0.05), Bottle("20 lb", 0.9) with { Contents_kg = 0.02 }] };
         Trace run = Run(rig, Steady(-10), 12);

@@ -9,12 +9,12 @@ using static ColdSim.Tests.Model.Rigs;
 
 namespace ColdSim.Tests.Planning.Nights;
 
-public class TakersAndWaterTests
+public class ApplianceGasAndWaterTests
 {
     private static readonly Lazy<RunReport> Cold = new(() => ColdSim.Tests.Model.Rigs.Nights(Everything.Rig, Changing(h => -14 + 4 * Math.Sin(h / 4), 50), 2));
 
     [Fact]
-    public void What_each_took_adds_up_to_what_was_drawn()
+    public void Gas_by_appliance_adds_up_to_the_gas_used()
     {
         Assert.All(Cold.Value.Nights, n =>
         {
@@ -26,7 +26,7 @@ public class TakersAndWaterTests
     }
 
     [Fact]
-    public void The_curves_hold_what_each_took()
+    public void Gas_curves_of_the_appliances_add_up_to_the_total_curve()
     {
         IReadOnlyList<double[]> gas_W = Cold.Value.Series.Gas_W;
         for (int i = 1; i < Cold.Value.Series.Count; i++)
@@ -34,7 +34,7 @@ public class TakersAndWaterTests
     }
 
     [Fact]
-    public void Water_outside_freezes_and_the_night_names_it()
+    public void Night_reports_and_events_name_the_water_that_freezes()
     {
         WaterReport outside = Cold.Value.Nights[0].Water.Single(w => w.Name == "outside");
         Assert.NotNull(outside.FreezesAt);
@@ -45,7 +45,7 @@ public class TakersAndWaterTests
     }
 
     [Fact]
-    public void A_bay_with_a_duct_is_a_heated_place_and_holds_no_water()
+    public void Bay_with_a_duct_is_reported_as_heated_and_without_water()
     {
         WaterReport belly = Cold.Value.Nights[0].Water[0];
         Assert.True(belly.Heated);
@@ -54,7 +54,7 @@ public class TakersAndWaterTests
     }
 
     [Fact]
-    public void The_alert_is_for_water_that_nothing_heats_in_air_of_20_F_or_less()
+    public void Water_alert_needs_unheated_water_and_air_of_20_F_or_less()
     {
         Assert.All(Cold.Value.Nights, n => Assert.True(n.WaterAlert));
         Rig inBelly = Everything.Rig with { Water = [Everything.Bay(0.08), Everything.Pipe(0, 3)] };
@@ -63,7 +63,7 @@ public class TakersAndWaterTests
     }
 
     [Fact]
-    public void On_the_road_nothing_burns_and_tanks_go_on_from_where_they_stood()
+    public void Leg_on_the_road_burns_nothing_and_keeps_the_temperature_of_the_tanks()
     {
         WeatherSeries weather = Steady(-10, 60);
         Leg Part(double from, double to, bool road = false)
@@ -78,7 +78,7 @@ public class TakersAndWaterTests
     }
 
     [Fact]
-    public void The_curves_as_a_table_have_a_column_for_each()
+    public void Series_csv_has_a_column_for_every_appliance_and_water_node()
     {
         using StringWriter text = new();
         SeriesCsv.Write(Cold.Value, text);
@@ -90,6 +90,6 @@ public class TakersAndWaterTests
     }
 
     [Fact]
-    public void Where_nothing_is_short_nothing_starves()
+    public void First_to_starve_is_null_in_a_night_without_shortage()
         => Assert.All(ColdSim.Tests.Model.Rigs.Nights(Everything.Rig with { Cylinders = [BigTank()] }, Steady(-5, 30), 1).Nights, n => Assert.Null(n.FirstToStarve));
 }
