@@ -45,7 +45,7 @@ public sealed record FittedFactors
     public IReadOnlyList<double> Covariance { get; init; } = [];
 
     /// <summary>A value in its own coordinate.</summary>
-    /// <param name="kind">Which.</param>
+    /// <param name="kind">The parameter.</param>
     public double Coordinate(FitKind kind) => kind switch
     {
         FitKind.HeatLoss => Math.Log(HeatLoss),
@@ -56,7 +56,7 @@ public sealed record FittedFactors
     };
 
     /// <summary>The same with one value changed.</summary>
-    /// <param name="kind">Which.</param>
+    /// <param name="kind">The parameter.</param>
     /// <param name="coordinate">Its value in its own coordinate.</param>
     public FittedFactors With(FitKind kind, double coordinate) => kind switch
     {

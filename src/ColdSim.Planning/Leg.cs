@@ -27,7 +27,7 @@ public sealed record Leg
     /// <summary>Its last instant.</summary>
     public required DateTimeOffset To { get; init; }
 
-    /// <summary>Where.</summary>
+    /// <summary>The place; on the road that of the next stop.</summary>
     public required SiteSpecification Site { get; init; }
 
     /// <summary>The weather there.</summary>
@@ -60,7 +60,6 @@ public sealed record Leg
     }
 
     /// <summary>The rig as it is used in this leg.</summary>
-    /// <param name="rig">The rig.</param>
     public Rig Of(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);

@@ -21,7 +21,6 @@ public readonly record struct Price(double Amount, bool Each)
     public static Price PerVolume(double money, double volume_m3) => new(money / (volume_m3 * PropaneSaturation.LiquidDensity_kg_m3(Sold_K)), false);
 
     /// <summary>A price for an exchange.</summary>
-    /// <param name="money">Money.</param>
     public static Price PerExchange(double money) => new(money, true);
 
     /// <summary>What an amount costs.</summary>

@@ -6,23 +6,23 @@ public enum RefillKind
     /// <summary>The cylinder is filled.</summary>
     Fill,
 
-    /// <summary>It is left there and another of its size taken.</summary>
+    /// <summary>The cylinder is left at the station in exchange for another of its size.</summary>
     Exchange,
 }
 
 /// <summary>A filling or an exchange that somebody plans.</summary>
 public sealed record Refill
 {
-    /// <summary>When.</summary>
+    /// <summary>When it is planned.</summary>
     public required DateTimeOffset At { get; init; }
 
     /// <summary>Place of the cylinder, from 0.</summary>
     public required int Cylinder { get; init; }
 
-    /// <summary>What is done.</summary>
+    /// <summary>Whether the cylinder is filled or exchanged.</summary>
     public RefillKind Kind { get; init; }
 
-    /// <summary>Where, for the report.</summary>
+    /// <summary>The station's name, for the report.</summary>
     public string Station { get; init; } = "";
 
     /// <summary>What is asked for; null for as much as the limit lets in. [kg]</summary>
@@ -53,10 +53,10 @@ public sealed record ClosedDays
     /// <summary>Open every day.</summary>
     public static ClosedDays None { get; } = new();
 
-    /// <summary>Every week.</summary>
+    /// <summary>Days of the week on which it is always closed.</summary>
     public IReadOnlyList<DayOfWeek> Weekly { get; init; } = [];
 
-    /// <summary>Single days.</summary>
+    /// <summary>Single dates on which it is closed.</summary>
     public IReadOnlyList<DateOnly> Days { get; init; } = [];
 
     /// <summary>Whether a day is one of them.</summary>

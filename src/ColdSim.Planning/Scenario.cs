@@ -6,10 +6,8 @@ namespace ColdSim.Planning;
 /// <summary>One question to the simulator: this rig, this weather, from then on.</summary>
 public sealed record Scenario
 {
-    /// <summary>The title.</summary>
     public required string Title { get; init; }
 
-    /// <summary>The rig.</summary>
     public required Rig Rig { get; init; }
 
     /// <summary>The fit that is applied to the rig, or null.</summary>
@@ -39,7 +37,6 @@ public sealed record Scenario
     /// <summary>When the furnace stops and stays out, as after a lockout that nobody resets; null where it does not.</summary>
     public DateTimeOffset? HeatStops { get; init; }
 
-    /// <summary>Prices.</summary>
     public Prices Prices { get; init; } = new();
 
     /// <summary>Longest time step. [s]</summary>
@@ -67,6 +64,6 @@ public sealed record Scenario
         }
     }
 
-    /// <summary>The step that is taken unless asked otherwise. [s]</summary>
+    /// <summary>The step unless another is requested. [s]</summary>
     public const double DefaultStep_s = 90;
 }

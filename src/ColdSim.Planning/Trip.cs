@@ -6,7 +6,7 @@ namespace ColdSim.Planning;
 /// <summary>Stops one after the other, and the refills on the way.</summary>
 public sealed record Trip
 {
-    /// <summary>What one person can carry unless somebody says otherwise: the load constant of the NIOSH lifting equation. [kg]</summary>
+    /// <summary>What one person can carry unless stated: the load constant of the NIOSH lifting equation. [kg]</summary>
     public const double UsualCarry_kg = 23;
 
     /// <summary>In order of time, none overlapping; between two the coach is on the road.</summary>
@@ -19,7 +19,6 @@ public sealed record Trip
     public double Carries_kg { get; init; } = UsualCarry_kg;
 
     /// <summary>The trip of a scenario that stays in one place.</summary>
-    /// <param name="scenario">The scenario.</param>
     public static Trip InOnePlace(Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
@@ -37,10 +36,10 @@ public sealed record TripStop
     /// <summary>When the coach is there and set up.</summary>
     public required DateTimeOffset From { get; init; }
 
-    /// <summary>When it leaves.</summary>
+    /// <summary>When the coach leaves.</summary>
     public required DateTimeOffset To { get; init; }
 
-    /// <summary>Where.</summary>
+    /// <summary>The place.</summary>
     public required SiteSpecification Site { get; init; }
 
     /// <summary>The weather there.</summary>

@@ -10,7 +10,7 @@ using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>The chance that <c>run</c> tells instead of one run, where its options ask for many.</summary>
+/// <summary>The chance that <c>run</c> reports instead of one run, where its options ask for many.</summary>
 internal sealed class ChanceWork
 {
     private const int UsualSeed = 1;
@@ -107,7 +107,7 @@ internal sealed class ChanceWork
         YearRows rows = new(days, cancel);
         WeatherResult result = WeatherReading.Rows(path, request, rows, host);
 
-        // Times without an offset are taken on the scenario's clock; what came before the first of them is good for nothing.
+        // Times without an offset are read by the scenario's clock; what was gathered before the first of them is dropped.
         if (result.Problems.Count > 0)
         {
             rows = new YearRows(days, cancel);

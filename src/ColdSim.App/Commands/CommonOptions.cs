@@ -32,7 +32,7 @@ internal static class CommonOptions
     /// <summary>A time given as <c>--at</c>, by the scenario's clock where it has no offset.</summary>
     /// <param name="text">As it was given.</param>
     /// <param name="scenario">Whose clock holds.</param>
-    /// <param name="command">The command whose help tells more.</param>
+    /// <param name="command">The command whose help says more.</param>
     /// <exception cref="CommandFault">Not a time.</exception>
     public static DateTimeOffset At(string text, Scenario scenario, string command)
         => InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read
@@ -91,7 +91,7 @@ internal static class CommonOptions
         },
     };
 
-    /// <summary>An option that takes a quantity with its unit, read later so that all faults are told together.</summary>
+    /// <summary>An option that takes a quantity with its unit, read later so that all faults are reported together.</summary>
     public static Option<string?> Quantity(string name, string helpName, string description, bool required = false) => new(name)
     {
         Description = description,

@@ -1,17 +1,19 @@
 using System.CommandLine;
 using ColdSim.Files.Quantities;
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Geometry;
 using ColdSim.Physics.MoistAir;
 using ColdSim.Physics.Units;
 using ColdSim.Planning.Gauges;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Reads the options of <c>gauge</c>; every fault is told at once.</summary>
+/// <summary>Reads the options of <c>gauge</c>; all faults are reported together.</summary>
 internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInput(parsed)
 {
     private const double RestedError_K = 4 / 1.8;
     private const double DrawnError_K = 9 / 1.8;
+    private const double UsualWall_m = 0.0021;
 
     public GaugeQuestion Weight()
     {
@@ -160,26 +162,24 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
         double? wall_m = Read<UnitsNet.Length>(o.Wall, QuantityText.TryParseLength, l => l.Meters, 0.0005, 0.01, "0.5 to 10 mm (0.02 to 0.4 in)");
         if (volume_m3 is not { } volume || diameter_m is not { } diameter)
             return null;
-        GaugedCylinder cylinder = new()
+        double thickness_m = wall_m ?? UsualWall_m;
+        // The estimate varies capacity and diameter by their errors, and the vessel must exist there too.
+        if (volume * 0.95 < PressureVessel.HeadsVolume_m3(diameter * 1.02, thickness_m))
+        {
+            Faults.Add($"--water-capacity: '{Text(o.WaterCapacity)}' is too little for '{Text(o.Diameter)}' across: two 2:1 heads alone hold as much");
+            return null;
+        }
+
+        return new()
         {
             Name = "own",
             Orientation = Parsed.GetValue(o.Orientation) == "horizontal" ? Orientation.Horizontal : Orientation.Upright,
             Volume_m3 = volume,
             OutsideDiameter_m = diameter,
-            WallThickness_m = wall_m ?? 0.0021,
+            WallThickness_m = thickness_m,
             LegalFill_kg = StandardSize.LegalFill_frac * 1000 * volume,
             DiameterError_frac = 0.005,
         };
-        try
-        {
-            _ = (cylinder with { Volume_m3 = volume * 0.95, OutsideDiameter_m = diameter * 1.02 }).Vessel();
-            return cylinder;
-        }
-        catch (ArgumentOutOfRangeException)
-        {
-            Faults.Add($"--water-capacity: '{Text(o.WaterCapacity)}' is too little for '{Text(o.Diameter)}' across: two 2:1 heads alone hold as much");
-            return null;
-        }
     }
 
     private LevelInputs Level()

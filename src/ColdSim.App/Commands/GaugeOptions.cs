@@ -89,7 +89,7 @@ internal sealed class GaugeOptions
 
     public Option<string?> Elevation { get; } = CommonOptions.Quantity("--elevation", "H", "Above sea level. [0]");
 
-    // Several readings, each as often as it was taken.
+    // Several readings; each option may be given several times.
     public Option<string[]> Weights { get; } = Several("--weight", "M", "A scale reading.");
 
     public Option<string[]> Lines { get; } = Several("--line", "H", "Height of a line shown by hot water.");

@@ -6,7 +6,7 @@ using ColdSim.Planning;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Turns the words after <c>log add</c> into lines of the log; every fault is told at once.</summary>
+/// <summary>Turns the words after <c>log add</c> into lines of the log; all faults are reported together.</summary>
 internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenario, TimeProvider clock)
 {
     private readonly List<string> _faults = [];
@@ -58,7 +58,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         };
     }
 
-    // Empty where it is not known which; its fault is told then.
+    // Empty where the cylinder is unknown; the fault has been added then.
     private string Cylinder()
     {
         if (parsed.GetValue(o.Cylinder) is not { } name)

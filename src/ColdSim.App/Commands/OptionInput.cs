@@ -2,7 +2,7 @@ using System.CommandLine;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Reads options that are quantities with units; every fault is told at once.</summary>
+/// <summary>Reads options that are quantities with units; all faults are reported together.</summary>
 /// <param name="parsed">The command line.</param>
 internal abstract class OptionInput(ParseResult parsed)
 {

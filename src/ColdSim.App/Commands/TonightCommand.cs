@@ -3,7 +3,7 @@ using ColdSim.Planning.Quick;
 
 namespace ColdSim.App.Commands;
 
-/// <summary><c>coldsim tonight</c>: the answer for one night from what somebody knows at dusk, without a file.</summary>
+/// <summary><c>coldsim tonight</c>: the answer for one night from what is known at dusk, without a file.</summary>
 internal static class TonightCommand
 {
     public static Command Of(Host host)

@@ -7,7 +7,7 @@ using ColdSim.Planning.Quick;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Reads the options of <c>tonight</c>; every fault is told at once.</summary>
+/// <summary>Reads the options of <c>tonight</c>; all faults are reported together.</summary>
 internal sealed class TonightInput(ParseResult parsed, TonightOptions o) : OptionInput(parsed)
 {
     public QuickQuestion Question(TimeProvider clock)

@@ -22,7 +22,7 @@ internal static class UsageFault
         return lines;
     }
 
-    /// <summary>An option that does not exist and was taken for a value: "--jsn" for a file name. A number may be negative.</summary>
+    /// <summary>An option that does not exist and was read as a value: "--jsn" for a file name. A number may be negative.</summary>
     public static string? SwallowedOption(ParseResult parsed)
     {
         foreach (Argument argument in parsed.CommandResult.Command.Arguments)

@@ -9,7 +9,7 @@ using ColdSim.Physics.Units;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Reads the options of <c>weather</c>; every fault is told at once.</summary>
+/// <summary>Reads the options of <c>weather</c>; all faults are reported together.</summary>
 internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : OptionInput(parsed)
 {
     private readonly List<FileProblem> _problems = [];
@@ -49,7 +49,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
         return null;
     }
 
-    /// <summary>The shift but for the station's elevation, which the file may tell; and the place's elevation.</summary>
+    /// <summary>The shift without the station's elevation, which the file may state; and the place's elevation.</summary>
     private (PlaceShift Shift, double? Elevation_m) Shift()
     {
         PlaceShift none = new();

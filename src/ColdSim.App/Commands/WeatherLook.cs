@@ -4,7 +4,7 @@ using ColdSim.Planning.Climate;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>What is told of a weather file's rows, gathered row by row.</summary>
+/// <summary>What is reported of a weather file's rows, gathered row by row.</summary>
 /// <param name="below_K">The threshold. [K]</param>
 /// <param name="nights">Whether its nights are wanted.</param>
 internal sealed class WeatherLook(double below_K, bool nights)

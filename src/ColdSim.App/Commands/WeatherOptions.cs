@@ -25,14 +25,14 @@ internal sealed class WeatherOptions
 
     public Option<double?> Year { get; } = CommonOptions.Number("--year", "YEAR", "The year to put a typical year on.", 1900, 2200, whole: true);
 
-    // What is told and written.
+    // What is reported and written.
     public Option<string?> Below { get; } = CommonOptions.Quantity("--below", "T", "Count hours and degree-hours below this. [32 °F]");
 
     public Option<string?> Night { get; } = CommonOptions.Quantity("--night", "NIGHT", "Pick a night: p99 (99 % are warmer), worst, or 1-in-10 (winters).");
 
     public Option<string?> Out { get; } = CommonOptions.Quantity("--out", "PATH", "Write it, or the night picked, as our CSV to this file.");
 
-    // From where it was measured to where the coach stands.
+    // From where it was measured to the place of the coach.
     public Option<string?> Elevation { get; } = CommonOptions.Quantity("--elevation", "H", "The place's elevation: shifts the temperature from the station's.");
 
     public Option<string?> StationElevation { get; } = CommonOptions.Quantity("--station-elevation", "H", "The station's elevation. [what the file says]");

@@ -8,7 +8,7 @@ namespace ColdSim.App.Commands;
 /// <param name="Request">How it is to be read.</param>
 /// <param name="Below_K">The threshold. [K]</param>
 /// <param name="Night">Which night is picked; null for none.</param>
-/// <param name="Shift">From the station to the place, but for the station's elevation, which the file may tell.</param>
+/// <param name="Shift">From the station to the place, but for the station's elevation, which the file may state.</param>
 /// <param name="Elevation_m">The place's elevation; null shifts no temperature. [m]</param>
 /// <param name="Latitude_deg">The place's latitude; null takes the file's. [°]</param>
 /// <param name="Longitude_deg">Likewise. [°]</param>

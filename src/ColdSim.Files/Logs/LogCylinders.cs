@@ -15,7 +15,6 @@ public static class LogCylinders
     }
 
     /// <summary>All names that are written, in the cylinders' order.</summary>
-    /// <param name="rig">The rig.</param>
     public static IReadOnlyList<string> NamesOf(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
@@ -35,7 +34,6 @@ public static class LogCylinders
     }
 
     /// <summary>What is accepted, in words.</summary>
-    /// <param name="rig">The rig.</param>
     public static string Accepted(Rig rig) => $"accepted: the scenario's, {string.Join(", ", NamesOf(rig).Select(n => $"'{n}'"))}";
 
     private static bool Same(string one, string other) => one.Equals(other.Trim(), StringComparison.OrdinalIgnoreCase);

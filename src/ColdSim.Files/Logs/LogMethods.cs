@@ -14,7 +14,6 @@ public static class LogMethods
     public static IReadOnlyList<string> All { get; } = ["weight", "line", "frost-line", "echo-time", "echo-height", "echo-percent", "float"];
 
     /// <summary>The details that a line of a method may have.</summary>
-    /// <param name="method">The method.</param>
     public static IReadOnlyList<string> DetailsOf(string method) => method switch
     {
         "weight" => ["scale-error", "tare", "tare-error", "accessories", "ice", Filled],
@@ -26,6 +25,5 @@ public static class LogMethods
     };
 
     /// <summary>Whether the method reads a level, which needs the liquid's temperature.</summary>
-    /// <param name="method">The method.</param>
     public static bool ReadsLevel(string method) => method != "weight";
 }

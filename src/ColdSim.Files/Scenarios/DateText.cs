@@ -24,7 +24,7 @@ internal static class DateText
     /// <param name="section">The table.</param>
     /// <param name="key">The key.</param>
     /// <param name="offset">The offset of times that are written without one, and of what is returned.</param>
-    /// <param name="clock">The time of day that a date alone is taken with; null where a date alone is not enough.</param>
+    /// <param name="clock">The time of day added to a date without one; null where a date alone is not enough.</param>
     public static DateTimeOffset? Get(this SectionReader section, DateTimeKey key, TimeSpan offset, TimeOnly? clock = null)
     {
         const string accepted = "accepted: a date and time, without quotes, such as 2027-01-14T16:00:00";

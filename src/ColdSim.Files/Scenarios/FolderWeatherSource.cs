@@ -1,6 +1,6 @@
 namespace ColdSim.Files.Scenarios;
 
-/// <summary>Weather files on disk, relative names taken from one folder: the scenario's own.</summary>
+/// <summary>Weather files on disk, relative names starting at one folder: the scenario's own.</summary>
 /// <param name="folder">The folder; empty for the current one.</param>
 /// <param name="open">Opens a file; null takes the disk's.</param>
 public sealed class FolderWeatherSource(string folder, Func<string, Stream>? open = null) : IWeatherSource

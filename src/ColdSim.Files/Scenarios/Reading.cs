@@ -11,7 +11,7 @@ internal sealed class Reading(string file, bool partial)
     /// <summary>Every fault so far.</summary>
     public List<FileProblem> Problems { get; } = [];
 
-    /// <summary>What was taken because the scenario does not say it.</summary>
+    /// <summary>What was assumed because the scenario does not state it.</summary>
     public List<string> Assumptions { get; } = [];
 
     /// <summary>What is allowed and probably not meant.</summary>

@@ -80,5 +80,4 @@ public static class WeatherFigures
 }
 
 /// <summary>A cold row of a weather file as a row of figures.</summary>
-/// <param name="Row">The row.</param>
 public sealed record ColdHour(WeatherRow Row);

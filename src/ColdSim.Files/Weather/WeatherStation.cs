@@ -6,7 +6,6 @@ public sealed record WeatherStation
     /// <summary>Its number or code.</summary>
     public string? Id { get; init; }
 
-    /// <summary>Its name.</summary>
     public string? Name { get; init; }
 
     /// <summary>North positive. [°]</summary>

@@ -21,7 +21,7 @@ public abstract class PressureVessel
         InsideRadius_m = (0.5 * outsideDiameter_m) - wallThickness_m;
         OutsideRadius_m = 0.5 * outsideDiameter_m;
 
-        double heads_m3 = 2 * EllipsoidalHead.Volume * InsideRadius_m * InsideRadius_m * InsideRadius_m;
+        double heads_m3 = HeadsVolume_m3(outsideDiameter_m, wallThickness_m);
         StraightLength_m = (volume_m3 - heads_m3) / (Math.PI * InsideRadius_m * InsideRadius_m);
         if (StraightLength_m < 0)
         {
@@ -30,6 +30,15 @@ public abstract class PressureVessel
         }
 
         OutsideArea_m2 = (Math.Tau * OutsideRadius_m * StraightLength_m) + (2 * EllipsoidalHead.Area * OutsideRadius_m * OutsideRadius_m);
+    }
+
+    /// <summary>What two 2:1 heads alone hold, m³: the least volume of a vessel of this diameter and wall.</summary>
+    /// <param name="outsideDiameter_m">Outside diameter, m.</param>
+    /// <param name="wallThickness_m">Wall thickness, m.</param>
+    public static double HeadsVolume_m3(double outsideDiameter_m, double wallThickness_m)
+    {
+        double radius_m = (0.5 * outsideDiameter_m) - wallThickness_m;
+        return 2 * EllipsoidalHead.Volume * radius_m * radius_m * radius_m;
     }
 
     /// <summary>Inside volume, m³.</summary>

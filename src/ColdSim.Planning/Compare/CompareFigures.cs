@@ -21,7 +21,7 @@ public static class CompareFigures
         Option.Flag("as_it_is", r => r.Order == 0, "whether it is the scenario without changes"),
         Option.Texts("cylinders", r => FigureContext.Of(r.Option.Scenario).Cylinders, "its cylinders' names")
             .InCsv(CsvTable.Compare, "cylinders", value: r => string.Join(" + ", FigureContext.Of(r.Option.Scenario).Cylinders), order: 2),
-        Option.Flag("stands_on_ground", r => r.Option.IsOnGround, "whether its cylinder is an upright one of over 105 lb of water, too large to be carried"),
+        Option.Flag("on_ground", r => r.Option.IsOnGround, "whether its cylinder is an upright one of over 105 lb of water, too large to be carried"),
         Option.Flag("holds", r => r.Holds, "whether all nights hold and its cylinder did not end the run").InCsv(CsvTable.Compare, "holds", order: 3),
         Option.Word("end", r => r.End, ReportWords.Ends, "why its run ended").InCsv(CsvTable.Compare, "end", order: 5),
         .. RunFigures.Summaries.Select(OfOption),

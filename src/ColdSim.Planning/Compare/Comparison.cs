@@ -11,7 +11,6 @@ namespace ColdSim.Planning.Compare;
 /// <summary>Several options over the same nights, in order of how well they do.</summary>
 public sealed record Comparison
 {
-    /// <summary>The base.</summary>
     public required Scenario Base { get; init; }
 
     /// <summary>The best first; the base is among them.</summary>
@@ -98,7 +97,7 @@ public sealed record ComparedOption(string Name, Scenario Scenario)
 /// <summary>How one option went.</summary>
 public sealed record ComparedRow
 {
-    /// <summary>What was run.</summary>
+    /// <summary>The option that was run.</summary>
     public required ComparedOption Option { get; init; }
 
     /// <summary>0 for the base, then as in the file.</summary>

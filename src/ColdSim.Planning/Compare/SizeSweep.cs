@@ -29,7 +29,7 @@ public static class SizeSweep
         => new(size.Name, scenario with { Rig = scenario.Rig with { Cylinders = [.. scenario.Rig.Cylinders.Select(c => Resized(c, size))] } });
 
     /// <summary>A cylinder of another size in the place of one, as full by part of the legal filling.</summary>
-    /// <param name="cylinder">The one.</param>
+    /// <param name="cylinder">The cylinder whose size varies.</param>
     /// <param name="size">The other size.</param>
     public static CylinderSpecification Resized(CylinderSpecification cylinder, CylinderSpecification size)
     {

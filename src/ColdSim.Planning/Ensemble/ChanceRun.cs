@@ -9,13 +9,12 @@ namespace ColdSim.Planning.Ensemble;
 /// <summary>Runs a scenario many times over and counts how often it holds; every member is a run of the whole engine.</summary>
 public static class ChanceRun
 {
-    /// <summary>The most members.</summary>
     public const int MostMembers = 100_000;
 
     /// <summary>An ensemble over what may be off, by the scenario's <see cref="Scenario.Errors"/>.</summary>
     /// <param name="scenario">The question.</param>
     /// <param name="options">Tried with the same random numbers; each has its own errors.</param>
-    /// <param name="members">How many.</param>
+    /// <param name="members">Number of members.</param>
     /// <param name="seed">What the random numbers start from.</param>
     /// <param name="finished">Receives the number of members that are done; may be called from several threads at once.</param>
     /// <param name="workers">How many at once; null takes one for each processor. The numbers do not depend on it.</param>
@@ -95,7 +94,7 @@ public static class ChanceRun
             return ChanceReport.Of(scenario, plain, members, _table, done, Options(done), _fan.Read());
         }
 
-        // Members are taken one by one, so that a slow one holds nobody up.
+        // Each worker fetches one member at a time, so that a slow member does not hold up the others.
         private void Go()
         {
             IMemberMaker own = maker(scenario);

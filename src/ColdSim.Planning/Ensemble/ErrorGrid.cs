@@ -4,8 +4,8 @@ namespace ColdSim.Planning.Ensemble;
 
 /// <summary>The instants of all weather rows of a run, on which the forecast's error is a path.</summary>
 /// <remarks>
-/// In standard units the path is an AR(1): what is left of the hour before, and as much anew as keeps its variance at one. So its spread
-/// is what is asked at every instant, and the correlation over a time is exp(−time / correlation time), however the rows are spaced.
+/// In standard units the path is an AR(1): a part of the value before, and as much new noise as keeps the variance at one. Its spread is
+/// therefore the requested one at every instant, and the correlation over a time is exp(−time / correlation time), however the rows are spaced.
 /// </remarks>
 internal sealed class ErrorGrid
 {
@@ -36,7 +36,7 @@ internal sealed class ErrorGrid
         }
     }
 
-    /// <summary>How many instants.</summary>
+    /// <summary>Number of instants.</summary>
     public int Count { get; }
 
     /// <summary>The rows of each weather that the run can see.</summary>

@@ -37,7 +37,7 @@ internal sealed class FanCounter
     /// <summary>Between points. [s]</summary>
     public double Spacing_s { get; }
 
-    /// <summary>How many points.</summary>
+    /// <summary>Number of points.</summary>
     public int Points { get; }
 
     /// <summary>Takes in a member that is done; may be called from several threads at once.</summary>

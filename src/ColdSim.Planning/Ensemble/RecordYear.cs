@@ -3,8 +3,8 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Planning.Ensemble;
 
 /// <summary>The days that are run in every year of a record.</summary>
-/// <param name="Start">When the run starts; its day, clock and offset are taken for every year.</param>
-/// <param name="Duration">How long it is; more than nothing.</param>
+/// <param name="Start">When the run starts; its day, clock and offset are used in every year.</param>
+/// <param name="Duration">How long the run is; above zero.</param>
 public sealed record RecordDays(DateTimeOffset Start, TimeSpan Duration);
 
 /// <summary>A year of a record in which the run's days are covered.</summary>

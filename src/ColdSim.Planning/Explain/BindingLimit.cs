@@ -56,7 +56,7 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
     private const double Noticed_s = 60;
     private const double Hundredth = 0.01;
 
-    /// <summary>Finds it.</summary>
+    /// <summary>Finds the limit whose easing delays the shortage most.</summary>
     /// <param name="scenario">A scenario that runs short.</param>
     /// <param name="firstShort">When it first does.</param>
     /// <param name="finished">Called after every run; may be called from several threads at once.</param>

@@ -35,7 +35,6 @@ public sealed record Relaxation(Limit Limit, Func<Scenario, double, IReadOnlyLis
     /// The index among the appliances of the largest other one, beside the furnace, or beside the largest where there is no furnace; -1 where
     /// there is none.
     /// </summary>
-    /// <param name="rig">The rig.</param>
     public static int LargestOther(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);

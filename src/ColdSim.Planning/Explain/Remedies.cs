@@ -12,7 +12,7 @@ namespace ColdSim.Planning.Explain;
 
 /// <summary>What would have held, each least value found by running the whole engine.</summary>
 /// <remarks>
-/// "Held" is every night up to the one explained; whether the rest of the run holds too is told apart. Nothing is offered that is not
+/// "Held" is every night up to the one explained; whether the rest of the run holds too is reported separately. Nothing is offered that is not
 /// sold and listed for the purpose, nor more than the legal filling, nor more than two cylinders to carry.
 /// </remarks>
 public static class Remedies
@@ -54,7 +54,7 @@ public static class Remedies
 
     /// <summary>The scenario with a value of a remedy, for whoever wants to run it again.</summary>
     /// <param name="scenario">The scenario.</param>
-    /// <param name="kind">Which remedy.</param>
+    /// <param name="kind">The remedy.</param>
     /// <param name="value">Its value.</param>
     /// <param name="name">Where there are several of a kind, the one's name.</param>
     public static Scenario With(Scenario scenario, RemedyKind kind, double value, string? name = null)
@@ -73,7 +73,7 @@ public static class Remedies
             return run;
         }
 
-        // As it is does not hold, or nobody would ask.
+        // The unchanged scenario does not hold; otherwise there would be nothing to explain.
         LeastFound? found = SmallestThatHolds.Find(
             range.From, range.To, range.Tolerance, v => v != range.From && Run(range.Build(toNight, v)).Holds);
         Remedy remedy = new(range.Kind, found?.Value, range.Tolerance, range.To) { Name = range.Name?.Invoke(found?.Value ?? range.To) };

@@ -50,7 +50,7 @@ public enum RemedyKind
 }
 
 /// <summary>One remedy, found by running.</summary>
-/// <param name="Kind">Which.</param>
+/// <param name="Kind">The kind of remedy.</param>
 /// <param name="Value">The least change that holds, SI; null where nothing within reach holds. 1 for what is done or not done.</param>
 /// <param name="Tolerance">A step of this less does not hold.</param>
 /// <param name="Reach">The furthest value tried.</param>
@@ -76,10 +76,10 @@ public sealed record Remedy(RemedyKind Kind, double? Value, double Tolerance, do
 }
 
 /// <summary>A remedy before it is tried: its range and what a value makes of the scenario.</summary>
-/// <param name="Kind">Which.</param>
+/// <param name="Kind">The kind of remedy.</param>
 /// <param name="From">As it is.</param>
 /// <param name="To">The end of reach.</param>
-/// <param name="Tolerance">Step.</param>
+/// <param name="Tolerance">The step in which the least value is sought.</param>
 /// <param name="Build">The scenario with a value.</param>
 internal sealed record RemedyRange(RemedyKind Kind, double From, double To, double Tolerance, Func<Scenario, double, Scenario> Build)
 {

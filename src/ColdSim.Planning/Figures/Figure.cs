@@ -80,7 +80,7 @@ public sealed class Figure<TRow> : IFigure
     /// <summary>A number without a unit, or in the unit that its key names.</summary>
     /// <param name="key">Its key.</param>
     /// <param name="value">The number; null or not finite where it does not apply.</param>
-    /// <param name="explanation">One line.</param>
+    /// <param name="explanation">One line for the pages of documentation.</param>
     /// <param name="canBeAbsent">Whether it may be absent.</param>
     /// <param name="exact">Whether documents keep every digit instead of rounding to a millionth.</param>
     public static Figure<TRow> Number(string key, Func<TRow, double?> value, string explanation, bool canBeAbsent = false, bool exact = false)
@@ -142,28 +142,28 @@ public sealed class Figure<TRow> : IFigure
     }
 
     /// <summary>Adds a column in a CSV file; its unit follows the heading in brackets.</summary>
-    /// <param name="file">Which file.</param>
+    /// <param name="file">The file that gets the column.</param>
     /// <param name="heading">The heading without unit; <c>{name}</c> is the name of each where there is one column for each.</param>
     /// <param name="digits">Decimals.</param>
     /// <param name="unit">The unit; the document's unless given.</param>
     /// <param name="value">What the cell shows, where that is not the figure's own value.</param>
     /// <param name="names">For a list: whose values they are, one column each.</param>
     /// <param name="shown">Whether the column is there at all.</param>
-    /// <param name="order">Columns stand by this, then by the order of the list.</param>
+    /// <param name="order">The column's position among the others; columns with the same number keep the order of the list.</param>
     public Figure<TRow> InCsv(
         CsvTable file, string heading, int digits = 0, Enum? unit = null, Func<TRow, object?>? value = null,
         Func<FigureContext, IReadOnlyList<string>>? names = null, Func<FigureContext, bool>? shown = null, int order = 0)
         => new(this, _value, _projected) { Csv = [.. Csv, new CsvColumn<TRow>(file, heading, unit ?? Unit, digits, order, value ?? _value, names, shown)] };
 
     /// <summary>Adds a column in a table of text or screen.</summary>
-    /// <param name="table">Which table.</param>
+    /// <param name="table">The table that gets the column.</param>
     /// <param name="heading">Its lines, with | between; <c>{unit}</c>, <c>{dawn}</c>, <c>{currency}</c> and <c>{name}</c> are filled in.</param>
     /// <param name="display">How the value is shown.</param>
     /// <param name="left">Whether cells are set to the left.</param>
     /// <param name="value">What the cell shows, where that is not the figure's own value.</param>
     /// <param name="names">For a list: whose values they are, one column each.</param>
     /// <param name="shown">Whether the column is there, by the rows.</param>
-    /// <param name="order">Columns stand by this, then by the order of the list.</param>
+    /// <param name="order">The column's position among the others; columns with the same number keep the order of the list.</param>
     public Figure<TRow> InTable(
         ReportTable table, string heading, Display display = Display.Usual, bool left = false, Func<TRow, object?>? value = null,
         Func<FigureContext, IReadOnlyList<string>>? names = null, Func<IReadOnlyList<TRow>, bool>? shown = null, int order = 0)
@@ -176,7 +176,7 @@ public sealed class Figure<TRow> : IFigure
     public Figure<TRow> OutsideDocuments() => new(this, _value, _projected) { InDocuments = false };
 
     /// <summary>Adds the column that was added last to another table too.</summary>
-    /// <param name="table">Which table.</param>
+    /// <param name="table">The table that gets the column.</param>
     /// <param name="display">How the value is shown there; the same way where null.</param>
     public Figure<TRow> AlsoIn(ReportTable table, Display? display = null)
         => new(this, _value, _projected) { Columns = [.. Columns, Columns[^1].In(table, display)] };

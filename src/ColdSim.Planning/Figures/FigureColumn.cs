@@ -21,7 +21,6 @@ public enum ReportTable
     /// <summary>Bays, pipes and tanks.</summary>
     Water,
 
-    /// <summary>The events.</summary>
     Events,
 
     /// <summary>The nights of a trip.</summary>
@@ -148,12 +147,12 @@ public enum Display
 }
 
 /// <summary>A figure's column in a table of text or screen.</summary>
-/// <param name="table">Which table.</param>
+/// <param name="table">The table that has the column.</param>
 /// <param name="heading">Its lines, with | between.</param>
 /// <param name="value">What its cells show.</param>
 public sealed class FigureColumn<TRow>(ReportTable table, string heading, Func<TRow, object?> value)
 {
-    /// <summary>Which table.</summary>
+    /// <summary>The table that has the column.</summary>
     public ReportTable Table { get; } = table;
 
     /// <summary>Its heading's lines, with | between.</summary>
@@ -174,7 +173,7 @@ public sealed class FigureColumn<TRow>(ReportTable table, string heading, Func<T
     /// <summary>For a list: whose values they are, one column each.</summary>
     public Func<FigureContext, IReadOnlyList<string>>? Names { get; init; }
 
-    /// <summary>Columns stand by this, then by the order of the list.</summary>
+    /// <summary>The column's position among the others; columns with the same number keep the order of the list.</summary>
     public int Order { get; init; }
 
     /// <summary>Whether the column is there; always where null.</summary>
@@ -202,11 +201,11 @@ public sealed class FigureColumn<TRow>(ReportTable table, string heading, Func<T
 }
 
 /// <summary>A figure's column in a CSV file.</summary>
-/// <param name="File">Which file.</param>
+/// <param name="File">The file that has the column.</param>
 /// <param name="Heading">Its heading without unit.</param>
 /// <param name="Unit">Its unit; null for none.</param>
 /// <param name="Digits">Decimals.</param>
-/// <param name="Order">Columns stand by this, then by the order of the list.</param>
+/// <param name="Order">The column's position among the others; columns with the same number keep the order of the list.</param>
 /// <param name="Value">What its cells hold.</param>
 /// <param name="Names">For a list: whose values they are, one column each.</param>
 /// <param name="Shown">Whether the column is there; always where null.</param>

@@ -31,13 +31,11 @@ public interface IFigure
 /// <summary>What kind of value a document has for a figure.</summary>
 public enum FigureKind
 {
-    /// <summary>A text.</summary>
     Text,
 
     /// <summary>True or false.</summary>
     Flag,
 
-    /// <summary>A number.</summary>
     Number,
 
     /// <summary>An instant with its offset.</summary>
@@ -72,8 +70,6 @@ public interface IFigureRow
 }
 
 /// <inheritdoc cref="IFigureRow"/>
-/// <param name="figures">The figures.</param>
-/// <param name="row">The row.</param>
 public sealed class FigureRow<TRow>(IReadOnlyList<Figure<TRow>> figures, TRow row) : IFigureRow
 {
     /// <inheritdoc/>

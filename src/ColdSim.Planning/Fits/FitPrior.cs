@@ -3,7 +3,7 @@ using ColdSim.Model;
 namespace ColdSim.Planning.Fits;
 
 /// <summary>Prior of a parameter: a normal distribution in its own coordinate.</summary>
-/// <param name="Kind">Which.</param>
+/// <param name="Kind">The parameter.</param>
 /// <param name="Middle">Its middle.</param>
 /// <param name="Spread">Its standard deviation.</param>
 /// <remarks>

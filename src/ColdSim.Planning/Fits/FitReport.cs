@@ -37,7 +37,7 @@ public sealed class TooLittleDataException : Exception
 /// <summary>One parameter of a fit.</summary>
 public sealed record FitEstimate
 {
-    /// <summary>Which.</summary>
+    /// <summary>The parameter.</summary>
     public required FitKind Kind { get; init; }
 
     /// <summary>Its value: a factor, watts or a part.</summary>
@@ -67,7 +67,6 @@ public sealed record FitResidual(LogRow Row, Mass Predicted, Mass Off, double Ti
 /// <summary>What a fit says.</summary>
 public sealed record FitReport
 {
-    /// <summary>The scenario.</summary>
     public required Scenario Scenario { get; init; }
 
     /// <summary>The factors found, to be applied to the rig.</summary>
@@ -91,7 +90,7 @@ public sealed record FitReport
     /// <summary>Every reading.</summary>
     public required IReadOnlyList<FitResidual> Residuals { get; init; }
 
-    /// <summary>Sum of squares over its degrees of freedom; about one where the errors are what they were taken for.</summary>
+    /// <summary>Sum of squares over its degrees of freedom; about one where the errors are as large as assumed.</summary>
     public required double ReducedChiSquare { get; init; }
 
     /// <summary>Degrees of freedom.</summary>

@@ -112,7 +112,7 @@ internal sealed class FitRun
                 Starts++;
         }
 
-        // A run that its cylinder ended says nothing more.
+        // After a cylinder has ended the run there is nothing more to predict.
         public void Finish()
         {
             while (_next < times_s.Length)

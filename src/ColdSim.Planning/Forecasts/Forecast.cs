@@ -18,11 +18,11 @@ public sealed record Spread<T>(T Low, T Median, T High);
 /// <remarks>
 /// Latin hypercube of <see cref="Members"/> members with a fixed seed: each of the uncertain things is cut into as many slices of equal chance,
 /// and every slice is used once. Contents are normal about the reading; the fit's parameters are normal with its covariance, in their own
-/// coordinates. The weather is taken as it is written: a forecast of it that is wrong is not in the spans.
+/// coordinates. The weather is used as written: the spans do not include the error of its forecast.
 /// </remarks>
 public sealed record Forecast
 {
-    /// <summary>How many runs.</summary>
+    /// <summary>Number of runs.</summary>
     public const int Members = 40;
 
     private const int Seed = 20_270_112;

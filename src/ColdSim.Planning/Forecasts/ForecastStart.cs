@@ -35,8 +35,6 @@ public sealed record ForecastStart
     private IEnumerable<int> Places => Enumerable.Range(0, Latest.Count);
 
     /// <summary>Moves a scenario to its log's latest reading.</summary>
-    /// <param name="scenario">The scenario.</param>
-    /// <param name="log">Its log.</param>
     /// <returns>Null where no reading is newer than the start, or the weather or the trip has ended by then.</returns>
     public static ForecastStart? Of(Scenario scenario, UseLog log)
     {
@@ -75,7 +73,7 @@ public sealed record ForecastStart
         Nights = scenario.Nights is { } nights ? Math.Max(1, nights - (int)(at - scenario.Start).TotalDays) : null,
     };
 
-    // On the road nothing burns, so a reading taken there is as good at the next stop's first hour.
+    // On the road nothing burns, so a reading made there still holds at the next stop's first hour.
     private static Scenario? OnTrip(Scenario scenario, DateTimeOffset at)
     {
         if (scenario.Trip is not { } trip)

@@ -28,7 +28,7 @@ public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<CoolDown> St
 
     /// <summary>Asks it at every instant, on all processors.</summary>
     /// <param name="scenario">The question.</param>
-    /// <param name="instants">When.</param>
+    /// <param name="instants">The instants at which the furnace stops.</param>
     /// <param name="cancel">Stops the runs.</param>
     /// <exception cref="TimeOutsideRunException">An instant outside the run.</exception>
     /// <exception cref="LedgerOpenException">The ledger of a run does not close.</exception>

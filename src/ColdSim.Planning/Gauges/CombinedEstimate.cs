@@ -36,7 +36,6 @@ public sealed class CombinedEstimate
     /// <summary>Propane, liquid and vapour.</summary>
     public Mass Mass => Mass.FromKilograms(Mass_kg);
 
-    /// <summary>Its standard uncertainty.</summary>
     public Mass StandardUncertainty => Mass.FromKilograms(Uncertainty_kg);
 
     /// <summary>The two readings that differ most beyond their errors; null where all agree.</summary>

@@ -10,7 +10,6 @@ public sealed record ContentsFigures
 {
     private const double SixtyFahrenheit_K = (60 + ConversionFactors.ZeroFahrenheit_R) / 1.8;
 
-    /// <summary>Mass.</summary>
     public required Mass Mass { get; init; }
 
     /// <summary>The same as liquid at 60 °F, as the trade counts it.</summary>

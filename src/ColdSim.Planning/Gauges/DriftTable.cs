@@ -20,7 +20,7 @@ public sealed record ExpectedReading
     /// <summary>Time of flight from the lowest point to the surface and back.</summary>
     public required Duration Echo { get; init; }
 
-    /// <summary>What a sensor shows that reckons with one temperature, as part of the height inside.</summary>
+    /// <summary>What a sensor made for one temperature shows, as part of the height inside.</summary>
     public required Ratio EchoShown { get; init; }
 
     /// <summary>Absolute pressure.</summary>
@@ -35,14 +35,14 @@ public sealed record ExpectedReading
 /// <summary>How readings move while the liquid warms or cools and nothing is drawn.</summary>
 public static class DriftTable
 {
-    /// <summary>The temperature for which a sensor is taken to reckon, if nobody says: 20 °C. [K]</summary>
+    /// <summary>The temperature that a sensor is assumed to be made for unless stated: 20 °C. [K]</summary>
     public const double Assumed_K = 293.15;
 
     /// <summary>The readings at a mass over temperatures.</summary>
     /// <param name="cylinder">The cylinder.</param>
     /// <param name="mass">Propane in it.</param>
     /// <param name="temperatures">At which temperatures.</param>
-    /// <param name="assumed_K">The temperature for which a sensor reckons. [K]</param>
+    /// <param name="assumed_K">The temperature that a sensor is made for. [K]</param>
     public static IReadOnlyList<ExpectedReading> Of(
         GaugedCylinder cylinder, Mass mass, IEnumerable<Temperature> temperatures, double assumed_K = Assumed_K)
     {
@@ -55,7 +55,7 @@ public static class DriftTable
     /// <param name="cylinder">The cylinder.</param>
     /// <param name="mass_kg">Propane in it. [kg]</param>
     /// <param name="t_K">Temperature. [K]</param>
-    /// <param name="assumed_K">The temperature for which a sensor reckons. [K]</param>
+    /// <param name="assumed_K">The temperature that a sensor is made for. [K]</param>
     public static ExpectedReading At(GaugedCylinder cylinder, double mass_kg, double t_K, double assumed_K = Assumed_K)
     {
         ArgumentNullException.ThrowIfNull(cylinder);

@@ -36,7 +36,7 @@ public sealed class EchoReading : GaugeReading
     /// <summary>Its standard uncertainty; null takes 2 µs, 0.1 in or one percent point.</summary>
     public double? ValueError { get; init; }
 
-    /// <summary>The temperature for which the sensor reckons; not used for a time. [K]</summary>
+    /// <summary>The temperature that the sensor is made for; not used for a time. [K]</summary>
     public double Assumed_K { get; init; } = DriftTable.Assumed_K;
 
     /// <summary>How far off the lowest point the sensor may sit. [m]</summary>

@@ -131,5 +131,4 @@ public sealed record WeighedEstimate(ContentsEstimate Estimate, double Weight)
 }
 
 /// <summary>A share of an estimate's uncertainty as a row of figures.</summary>
-/// <param name="Share">The share.</param>
 public sealed record ErrorSource(ErrorShare Share);

@@ -6,7 +6,6 @@ namespace ColdSim.Planning.Gauges;
 /// <summary>One or several readings of a cylinder, with what the person knows besides.</summary>
 public sealed record GaugeQuestion
 {
-    /// <summary>The cylinder.</summary>
     public required GaugedCylinder Cylinder { get; init; }
 
     /// <summary>The readings; none where only the pressure was read.</summary>
@@ -21,7 +20,7 @@ public sealed record GaugeQuestion
     /// <summary>Whether the cylinder has been closed for hours.</summary>
     public bool Rested { get; init; }
 
-    /// <summary>The temperature for which a sensor reckons. [K]</summary>
+    /// <summary>The temperature that a sensor is made for. [K]</summary>
     public double Assumed_K { get; init; } = DriftTable.Assumed_K;
 
     /// <summary>Furnace input, if hours are asked for. [W]</summary>
@@ -31,7 +30,6 @@ public sealed record GaugeQuestion
 /// <summary>What readings of a cylinder come to.</summary>
 public sealed record GaugeReport
 {
-    /// <summary>The question.</summary>
     public required GaugeQuestion Question { get; init; }
 
     /// <summary>The readings one by one.</summary>
@@ -49,7 +47,6 @@ public sealed record GaugeReport
     /// <summary>The finding of the pressure, if it was read.</summary>
     public PressureFinding? Pressure { get; init; }
 
-    /// <summary>The assumptions.</summary>
     public required IReadOnlyList<string> Assumptions { get; init; }
 
     /// <summary>What the methods mislead by, in short.</summary>

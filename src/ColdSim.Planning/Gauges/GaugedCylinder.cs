@@ -37,7 +37,6 @@ public sealed record GaugedCylinder
     public bool Lies => Orientation == Orientation.Horizontal;
 
     /// <summary>A scenario's cylinder as a vessel to be read.</summary>
-    /// <param name="cylinder">The cylinder.</param>
     public static GaugedCylinder Of(CylinderSpecification cylinder)
     {
         ArgumentNullException.ThrowIfNull(cylinder);

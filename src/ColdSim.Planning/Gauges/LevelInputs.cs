@@ -32,7 +32,7 @@ public sealed record LevelInputs
         new("water capacity", InputKind.Ratio, 1, c.CapacityError_frac, "assumption", Shared: true),
         new("outside diameter", InputKind.Ratio, 1, c.DiameterError_frac, "assumption", Shared: true),
 
-        // The same coach, but each reading is taken on another side of it.
+        // The same coach, but each reading is made on another side of it.
         new("coach off level", InputKind.Angle, 0, Tilt_rad, TiltBasis, Shared: false),
     ];
 

@@ -46,7 +46,7 @@ public sealed record PressureReading
     /// <summary>Pressure of the air. [Pa]</summary>
     public required double Air_Pa { get; init; }
 
-    /// <summary>Liquid temperature from something other than the pressure; null where nobody knows. [K]</summary>
+    /// <summary>Liquid temperature from something other than the pressure; null where it is unknown. [K]</summary>
     public double? Temperature_K { get; init; }
 
     /// <summary>Its standard uncertainty. [K]</summary>
@@ -130,7 +130,6 @@ public sealed record PressureReading
 /// <summary>The finding of a pressure reading.</summary>
 public sealed record PressureFinding
 {
-    /// <summary>The verdict.</summary>
     public PressureVerdict Verdict { get; init; } = PressureVerdict.CannotTell;
 
     /// <summary>The gauge pressure.</summary>

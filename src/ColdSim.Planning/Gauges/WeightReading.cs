@@ -5,11 +5,11 @@ namespace ColdSim.Planning.Gauges;
 /// <summary>A weighing: scale less tare, accessories and ice.</summary>
 /// <remarks>
 /// The stamped tare's error: 98.4 % of new 20 lb cylinders, but only 65.7 % of used ones, lie within the trade's -3/+1 % (NCWM and NIST 2022).
-/// The root mean square of a value that lies evenly between those limits is 1.53 %; 1.5 % is taken, without a shift.
+/// The root mean square of a value distributed uniformly between those limits is 1.53 %; 1.5 % is used, without a shift.
 /// </remarks>
 public sealed class WeightReading : GaugeReading
 {
-    /// <summary>Standard uncertainty of a stamped tare, if nobody says.</summary>
+    /// <summary>Standard uncertainty of a stamped tare unless stated.</summary>
     public const double StampedTareError_frac = 0.015;
 
     /// <summary>Error of a bathroom scale: 0.2 lb. [kg]</summary>

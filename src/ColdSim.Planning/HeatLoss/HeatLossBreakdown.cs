@@ -36,7 +36,6 @@ public sealed record HeatLossBreakdown
     public required Power? FurnaceHeat { get; init; }
 
     /// <summary>The breakdown of a scenario's coach.</summary>
-    /// <param name="scenario">The scenario.</param>
     /// <returns>Null where there is no coach.</returns>
     public static HeatLossBreakdown? Of(Scenario scenario)
     {

@@ -7,7 +7,7 @@ namespace ColdSim.Planning.Limits;
 /// <summary>For one rig: the coldest night at which its furnace is still fed, by how full its cylinders are, set-up by set-up.</summary>
 public sealed record LimitChart
 {
-    /// <summary>The fills that are taken unless asked otherwise.</summary>
+    /// <summary>The fills of the chart unless others are requested.</summary>
     public static IReadOnlyList<double> UsualFills { get; } = [0.10, 0.20, 0.30, 0.40, 0.50, 0.65, 0.80, 1.00];
 
     /// <summary>The question.</summary>
@@ -106,7 +106,7 @@ public sealed record LimitCell
     /// <summary>Part of the legal filling.</summary>
     public required double Fill_frac { get; init; }
 
-    /// <summary>What it says.</summary>
+    /// <summary>Whether there is a limit on the axis, and if not, why.</summary>
     public required LimitKind Kind { get; init; }
 
     /// <summary>Steps from the axis's warmest to the limit; -1 where not even that holds.</summary>

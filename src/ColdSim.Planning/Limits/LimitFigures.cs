@@ -87,6 +87,4 @@ public static class LimitFigures
 }
 
 /// <summary>A cell with the column it is in.</summary>
-/// <param name="Column">The column.</param>
-/// <param name="Cell">The cell.</param>
 public sealed record ChartCell(LimitColumn Column, LimitCell Cell);

@@ -17,12 +17,12 @@ public enum RigVariantKind
     /// <summary>One cylinder more, like the first, all open together.</summary>
     SecondCylinder = 2,
 
-    /// <summary>Both.</summary>
+    /// <summary>A blanket around every cylinder, and one cylinder more.</summary>
     Both = 3,
 }
 
 /// <summary>The variant of a rig for one column of the chart.</summary>
-/// <param name="Kind">Which column.</param>
+/// <param name="Kind">The column of the chart.</param>
 /// <param name="Rig">The rig; what is in its cylinders is the row's.</param>
 /// <param name="AsItIs">Whether it is the scenario's own.</param>
 public sealed record RigVariant(RigVariantKind Kind, Rig Rig, bool AsItIs)
@@ -33,7 +33,7 @@ public sealed record RigVariant(RigVariantKind Kind, Rig Rig, bool AsItIs)
     /// <summary>Whether its blanket has power.</summary>
     public bool Powered => Blanket is { Power_W: > 0, Supply: var supply } && (supply == BlanketSupply.Battery || Rig.Site.Hookup);
 
-    /// <summary>A blanket that is taken where the scenario has none: of 100 W, on shore power where there is a hookup, else on 12 V.</summary>
+    /// <summary>The blanket assumed where the scenario has none: 100 W, on shore power where there is a hookup, else on 12 V.</summary>
     /// <param name="hookup">Whether there is one.</param>
     public static BlanketSpecification UsualBlanket(bool hookup)
         => new() { Power_W = 100, Supply = hookup ? BlanketSupply.ShorePower : BlanketSupply.Battery };

@@ -65,8 +65,6 @@ public sealed class LogPrediction
     public Mass Predicted => Mass.FromKilograms(Days.Sum(d => d.Predicted.Kilograms));
 
     /// <summary>How many intervals there are to run, for showing progress.</summary>
-    /// <param name="scenario">The scenario.</param>
-    /// <param name="log">Its log.</param>
     public static int IntervalsOf(Scenario scenario, UseLog log)
     {
         ArgumentNullException.ThrowIfNull(scenario);

@@ -5,7 +5,7 @@ namespace ColdSim.Planning.Nights;
 
 /// <summary>Gas that one appliance took.</summary>
 /// <param name="Name">Which; the furnace is called so.</param>
-/// <param name="Gas">How much.</param>
+/// <param name="Gas">Mass of gas.</param>
 /// <param name="Share">Its part of what all took.</param>
 public sealed record ApplianceGas(string Name, Mass Gas, Ratio Share)
 {

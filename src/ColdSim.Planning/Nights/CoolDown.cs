@@ -12,7 +12,7 @@ public sealed record CoolDown
     /// <summary>Freezing. [K]</summary>
     public const double Freezing_K = ConversionFactors.ZeroCelsius_K;
 
-    /// <summary>When it stops.</summary>
+    /// <summary>When the furnace stops.</summary>
     public required DateTimeOffset At { get; init; }
 
     /// <summary>Outside air then.</summary>
@@ -39,7 +39,7 @@ public sealed record CoolDown
 }
 
 /// <summary>One body of water after the furnace has stopped.</summary>
-/// <param name="Name">Which.</param>
+/// <param name="Name">Name of the water.</param>
 /// <param name="BeginsAfter">Until it begins to freeze; zero where it already had; null where it does not.</param>
 /// <param name="SolidAfter">Until it is ice through and through; null where it is not.</param>
 public sealed record WaterAfter(string Name, Duration? BeginsAfter, Duration? SolidAfter);

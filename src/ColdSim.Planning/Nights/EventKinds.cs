@@ -23,7 +23,7 @@ public enum ReportedKind
     /// <summary>The furnace tries again by itself.</summary>
     LockoutRetry,
 
-    /// <summary>Somebody resets it.</summary>
+    /// <summary>Somebody resets the furnace.</summary>
     LockoutReset,
 
     /// <summary>Supply falls short of demand.</summary>
@@ -190,6 +190,5 @@ public static class EventKinds
     public static IReadOnlyList<EventKindWords> Listed { get; } = [.. All.Where(k => k.Fold != EventFold.OnlyCounted)];
 
     /// <summary>The row of a kind.</summary>
-    /// <param name="kind">The kind.</param>
     public static EventKindWords Of(ReportedKind kind) => All[(int)kind];
 }

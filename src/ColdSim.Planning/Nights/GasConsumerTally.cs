@@ -6,7 +6,6 @@ using UnitsNet;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night who drew what gas, who was short of it, and how cold the water became. SI units.</summary>
-/// <param name="rig">The rig.</param>
 internal sealed class GasConsumerTally(Rig rig)
 {
     private readonly double[] _gas_J = new double[rig.GasPlaces];

@@ -4,9 +4,9 @@ using UnitsNet;
 
 namespace ColdSim.Planning.Nights;
 
-/// <summary>What somebody drew from the 12 V side in a night.</summary>
-/// <param name="Name">Who.</param>
-/// <param name="Energy">How much.</param>
+/// <summary>What one consumer drew from the 12 V side in a night.</summary>
+/// <param name="Name">Name of the consumer.</param>
+/// <param name="Energy">Energy drawn.</param>
 public sealed record NightDraw(string Name, Energy Energy);
 
 /// <summary>The 12 V side of a night.</summary>
@@ -30,7 +30,7 @@ public sealed record NightPower
     /// <summary>Lowest charge, of the rated.</summary>
     public required Ratio ChargeLow { get; init; }
 
-    /// <summary>When that was.</summary>
+    /// <summary>When the charge was lowest.</summary>
     public required DateTimeOffset ChargeLowAt { get; init; }
 
     /// <summary>Charge at the last instant counted, of the rated.</summary>

@@ -17,7 +17,7 @@ public sealed record NightReport
     /// <summary>The calendar day on whose evening it begins, after which it is named.</summary>
     public DateOnly Evening => DateOnly.FromDateTime((From - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
 
-    /// <summary>How it went.</summary>
+    /// <summary>Whether gas and electricity lasted, and what failed if not.</summary>
     public required Verdict Verdict { get; init; }
 
     /// <summary>Lowest outside air.</summary>
@@ -62,7 +62,7 @@ public sealed record NightReport
     /// <summary>How long damp settled on the coach's coldest surface; zero where that is not followed.</summary>
     public Duration DampTime { get; init; }
 
-    /// <summary>Walks outside to change cylinders.</summary>
+    /// <summary>Changes of cylinder by hand, each of which is a walk outside.</summary>
     public int CylinderChanges { get; init; }
 
     /// <summary>Times that a changeover's reserve side began to feed.</summary>
@@ -189,7 +189,7 @@ public sealed record RunSummary
     /// <summary>Propane at the end.</summary>
     public required Mass LeftAtEnd { get; init; }
 
-    /// <summary>Walks outside to change cylinders.</summary>
+    /// <summary>Changes of cylinder by hand, each of which is a walk outside.</summary>
     public int CylinderChanges { get; init; }
 
     /// <summary>Electricity that the blankets took.</summary>

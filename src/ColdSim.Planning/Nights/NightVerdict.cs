@@ -19,7 +19,7 @@ public enum Verdict
 /// <summary>What ran out first in a night.</summary>
 public enum FirstOut
 {
-    /// <summary>Nothing did.</summary>
+    /// <summary>Neither gas nor battery ran out.</summary>
     Nothing,
 
     /// <summary>The cylinder could not give what was asked, with liquid still in it.</summary>

@@ -52,7 +52,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
             return;
         }
 
-        // A step over noon is cut there; steps are short, so what changes in it is taken as even.
+        // A step over noon is cut there; steps are short, so what changes within one is assumed to change linearly.
         double end_s = _end_s;
         double x = (end_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
         Snapshot noon = record.To with
@@ -71,7 +71,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     public void Happened(in SimulationEvent happened, in Snapshot snapshot) => Take(happened, Offset_s == 0 ? snapshot : Shifted(snapshot));
 
     /// <summary>Records a change made to cylinders between legs.</summary>
-    /// <param name="cylinders">Which.</param>
+    /// <param name="cylinders">Their places in the rig.</param>
     /// <param name="after">The state afterwards.</param>
     /// <param name="time_s">When. [s]</param>
     public void Changed(IReadOnlyList<int> cylinders, RigState after, double time_s)

@@ -6,7 +6,6 @@ namespace ColdSim.Planning.Nights;
 /// <summary>The words for how nights and runs end.</summary>
 public static class ReportWords
 {
-    /// <summary>Verdicts.</summary>
     public static WordTable<Verdict> Verdicts { get; } = new WordTable<Verdict>()
         .With(Verdict.Holds, "holds")
         .With(Verdict.RunsShort, "runs_short", "short")

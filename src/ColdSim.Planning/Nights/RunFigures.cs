@@ -86,5 +86,4 @@ public static class RunFigures
 }
 
 /// <summary>A ledger's balance as a row of figures.</summary>
-/// <param name="Balance">The balance.</param>
 public sealed record LedgerReport(LedgerBalance Balance);

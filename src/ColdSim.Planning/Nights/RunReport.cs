@@ -3,8 +3,8 @@ using ColdSim.Model.Engine;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>An event with its instant and the state at that instant. SI units.</summary>
-/// <param name="Time">When.</param>
-/// <param name="Kind">What.</param>
+/// <param name="Time">When it happened.</param>
+/// <param name="Kind">What happened.</param>
 /// <param name="Inside_K">Inside air; NaN without a coach. [K]</param>
 /// <param name="Liquid_K">Liquid and shell. [K]</param>
 /// <param name="CylinderPressure_Pa">Pressure before the regulator; NaN for a filling. [Pa gauge]</param>
@@ -51,10 +51,8 @@ public sealed record RunReport
 }
 
 /// <summary>A run's ledger does not close, so its results must not be reported.</summary>
-/// <param name="ledger">The ledger.</param>
 public sealed class LedgerOpenException(LedgerBalance ledger) : Exception("The ledger of a run does not close.")
 {
-    /// <summary>The ledger.</summary>
     public LedgerBalance Ledger { get; } = ledger;
 }
 

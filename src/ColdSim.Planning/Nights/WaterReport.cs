@@ -6,7 +6,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>How a bay, a pipe or a tank fared in a night.</summary>
-/// <param name="Name">Which.</param>
+/// <param name="Name">Name of the water.</param>
 /// <param name="Lowest">Its lowest temperature.</param>
 /// <param name="MostIce">The largest part of its water that was ice.</param>
 /// <param name="FreezesAt">When its water first began to freeze; null where it did not.</param>

@@ -20,7 +20,7 @@ public enum CoachGrade
 /// </remarks>
 public static class GradedCoach
 {
-    /// <summary>Outside width that a floor area is taken from. [m]</summary>
+    /// <summary>Outside width from which a floor area is computed. [m]</summary>
     public const double Width_m = 2.4;
 
     /// <summary>How far from these numbers a real coach may well be.</summary>

@@ -3,7 +3,7 @@ using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Quick;
 
-/// <summary>What somebody knows at dusk, without any file. SI units; what is not known has a stated default.</summary>
+/// <summary>What is known at dusk, without any file. SI units; what is not known has a stated default.</summary>
 public sealed record QuickQuestion
 {
     /// <summary>Noon of the day whose evening begins the night; its offset is the clock of the run.</summary>
@@ -45,12 +45,12 @@ public sealed record QuickQuestion
     /// <summary>Afternoon high above the morning low, unless stated. [K]</summary>
     public const double Swing_K = 10;
 
-    /// <summary>Length of the coach, if nobody says: 24 ft. [m]</summary>
+    /// <summary>Length of the coach unless stated: 24 ft. [m]</summary>
     public const double Length_m = 24 * ConversionFactors.Foot_m;
 
-    /// <summary>Set point, if nobody says: 62 °F. [K]</summary>
+    /// <summary>Set point unless stated: 62 °F. [K]</summary>
     public const double Inside_K = (62 + ConversionFactors.ZeroFahrenheit_R) / 1.8;
 
-    /// <summary>Wind, if nobody says. [m/s]</summary>
+    /// <summary>Wind unless stated. [m/s]</summary>
     public const double Wind_m_s = 2;
 }

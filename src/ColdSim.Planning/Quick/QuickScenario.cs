@@ -6,12 +6,12 @@ using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Quick;
 
-/// <summary>Makes a scenario of one night out of what somebody knows at dusk.</summary>
+/// <summary>Makes a scenario of one night from what is known at dusk.</summary>
 public static class QuickScenario
 {
     private const double Humidity_frac = 0.75;
 
-    /// <summary>The scenario, with everything that was taken named in its assumptions.</summary>
+    /// <summary>The scenario, with everything that was assumed listed in its assumptions.</summary>
     /// <param name="question">What is known.</param>
     public static Scenario Of(QuickQuestion question)
     {

@@ -7,7 +7,7 @@ namespace ColdSim.Planning.Trips;
 /// <summary>How much goes into a cylinder, and its state afterwards.</summary>
 /// <remarks>
 /// The two limits are not the same: 80 % of the volume weighs more the colder the liquid is, and below about 40 °F more than 42 % of
-/// the water capacity. Both are taken at the temperature of the mixture, which is what a stop valve or a scale sees.
+/// the water capacity. Both apply at the temperature of the mixture, which is what a stop valve or a scale sees.
 /// </remarks>
 public static class Filling
 {

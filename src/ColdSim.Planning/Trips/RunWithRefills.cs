@@ -8,7 +8,7 @@ namespace ColdSim.Planning.Trips;
 public sealed record RunWithRefills(RunReport Report, IReadOnlyList<RefillOutcome> Refills)
 {
     /// <summary>Runs a scenario.</summary>
-    /// <param name="scenario">The scenario; its legs are built anew from its trip, where it has one.</param>
+    /// <param name="scenario">The scenario; its legs are built again from its trip, where it has one.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <exception cref="CannotRunException">The rig cannot start.</exception>
@@ -19,7 +19,7 @@ public sealed record RunWithRefills(RunReport Report, IReadOnlyList<RefillOutcom
     }
 
     /// <summary>Runs a scenario, or says why its rig cannot start; one of the two is null.</summary>
-    /// <param name="scenario">The scenario; its legs are built anew from its trip, where it has one.</param>
+    /// <param name="scenario">The scenario; its legs are built again from its trip, where it has one.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static (RunWithRefills? Run, CannotStart? CannotStart) Try(Scenario scenario, CancellationToken cancel = default)

@@ -125,12 +125,9 @@ public static class TripFigures
 }
 
 /// <summary>A night of a trip as a row of figures.</summary>
-/// <param name="Trip">The trip.</param>
-/// <param name="Night">The night.</param>
 public sealed record TripNightRow(TripReport Trip, TripNight Night)
 {
     /// <summary>The nights of a trip.</summary>
-    /// <param name="trip">The trip.</param>
     public static IReadOnlyList<TripNightRow> Of(TripReport trip)
     {
         ArgumentNullException.ThrowIfNull(trip);
@@ -140,13 +137,13 @@ public sealed record TripNightRow(TripReport Trip, TripNight Night)
 
 /// <summary>A refill of a trip as a row of figures.</summary>
 /// <param name="Trip">The trip.</param>
-/// <param name="Place">Which, from 0.</param>
+/// <param name="Place">The refill's place in the order of time, from 0.</param>
 public sealed record TripRefillRow(TripReport Trip, int Place)
 {
     /// <summary>The refill with how long it can wait.</summary>
     public TripRefill Planned => Trip.Refills[Place];
 
-    /// <summary>What was planned.</summary>
+    /// <summary>The refill as planned.</summary>
     public Refill Refill => Planned.Refill;
 
     /// <summary>What came of it; null where the run ended before.</summary>
@@ -156,7 +153,6 @@ public sealed record TripRefillRow(TripReport Trip, int Place)
     public FilledCylinder? After => Outcome?.After;
 
     /// <summary>The refills of a trip.</summary>
-    /// <param name="trip">The trip.</param>
     public static IReadOnlyList<TripRefillRow> Of(TripReport trip)
     {
         ArgumentNullException.ThrowIfNull(trip);

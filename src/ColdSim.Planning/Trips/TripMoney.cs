@@ -12,7 +12,6 @@ public sealed record TripMoney(double? Paid, double? FromStock)
     public double? Cost => Paid is null && FromStock is null ? null : (Paid ?? 0) + (FromStock ?? 0);
 
     /// <summary>The money of a run.</summary>
-    /// <param name="run">The run.</param>
     public static TripMoney Of(RunWithRefills run)
     {
         ArgumentNullException.ThrowIfNull(run);

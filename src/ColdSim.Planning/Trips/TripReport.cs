@@ -7,7 +7,6 @@ namespace ColdSim.Planning.Trips;
 /// <summary>A night of a trip.</summary>
 public sealed record TripNight
 {
-    /// <summary>The night.</summary>
     public required NightReport Night { get; init; }
 
     /// <summary>Place of the stop where it is at midnight, from 0; null on the road.</summary>
@@ -23,13 +22,13 @@ public sealed record TripNight
 /// <summary>A refill of a trip.</summary>
 public sealed record TripRefill
 {
-    /// <summary>What was planned.</summary>
+    /// <summary>The refill as planned.</summary>
     public required Refill Refill { get; init; }
 
     /// <summary>Its outcome; null where the run ended before.</summary>
     public required RefillOutcome? Outcome { get; init; }
 
-    /// <summary>How long it can wait.</summary>
+    /// <summary>Until when it can be put off.</summary>
     public required RefillWait Wait { get; init; }
 
     /// <summary>Cylinder and gas together as somebody carries them back; null for a tank that stays in its frame, and where it was refused.</summary>
@@ -42,10 +41,8 @@ public sealed record TripRefill
 /// <summary>Report of a trip.</summary>
 public sealed record TripReport
 {
-    /// <summary>The trip.</summary>
     public required Trip Trip { get; init; }
 
-    /// <summary>The run.</summary>
     public required RunReport Run { get; init; }
 
     /// <summary>Night by night.</summary>
@@ -54,7 +51,7 @@ public sealed record TripReport
     /// <summary>The refills in order of time.</summary>
     public required IReadOnlyList<TripRefill> Refills { get; init; }
 
-    /// <summary>What it costs.</summary>
+    /// <summary>What the trip costs.</summary>
     public required TripMoney Money { get; init; }
 
     /// <summary>Gas that came in at the refills.</summary>
@@ -70,12 +67,10 @@ public sealed record TripReport
 /// first look, because most runs are never asked for it.
 /// </remarks>
 /// <param name="Surplus">As gross heat.</param>
-/// <param name="At">When.</param>
+/// <param name="At">The instant of the least margin.</param>
 public sealed record Margin(Power Surplus, DateTimeOffset At)
 {
     /// <summary>A night's; null where nothing asked for gas.</summary>
-    /// <param name="run">The run.</param>
-    /// <param name="night">The night.</param>
     public static Margin? Of(RunReport run, NightReport night)
     {
         ArgumentNullException.ThrowIfNull(run);

@@ -9,10 +9,10 @@ internal sealed record KeyDefault(string? Words, double? Si = null, string Unit 
     /// <summary>The quantity as somebody would write it; null where <see cref="Si"/> says it or there is none.</summary>
     public string? Written { get; private init; }
 
-    /// <summary>There is none: the key must be written.</summary>
+    /// <summary>There is no default: the key must be written.</summary>
     public static KeyDefault Needed { get; } = new("needed");
 
-    /// <summary>Nothing is taken.</summary>
+    /// <summary>No value is assumed.</summary>
     public static KeyDefault None { get; } = new("none");
 
     /// <summary>Words, such as "by size".</summary>

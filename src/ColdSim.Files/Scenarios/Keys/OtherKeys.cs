@@ -29,7 +29,6 @@ internal enum ItemForms
     /// <summary>A whole number.</summary>
     Whole = 2,
 
-    /// <summary>A number.</summary>
     Number = 4,
 
     /// <summary>A date without quotes.</summary>

@@ -78,7 +78,7 @@ internal sealed class CoachSurfaces
 
     public double SolarAperture_m2 { get; private set; }
 
-    /// <summary>What an envelope is taken to leak, in words.</summary>
+    /// <summary>What an envelope is assumed to leak, in words.</summary>
     public static string LeakageWords => $"{NumberShown.Of(Leakage_cm2_m2)} cm² per m² and {NumberShown.Of(SealLeakage_cm2_m)} cm² per m of seal";
 
     public double UsualLeakage_cm2 => (Leakage_cm2_m2 * _envelope_m2) + (SealLeakage_cm2_m * _seal_m);

@@ -34,7 +34,7 @@ internal static class PowerSection
         return null;
     }
 
-    /// <summary>Names what is taken for granted, and warns of what does nothing.</summary>
+    /// <summary>Lists what is assumed, and warns of what has no effect.</summary>
     public static void Check(SectionReader furnaceSection, PowerSpecification? power, FurnaceSpecification? furnace, IReadOnlyList<SiteSpecification> sites)
     {
         if (power is null)

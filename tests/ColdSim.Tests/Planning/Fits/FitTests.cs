@@ -119,7 +119,7 @@ public class FitTests(ITestOutputHelper output)
 
     [Fact]
     [Trait("Category", "Slow")]
-    public void Cancelled_fit_stops_between_its_runs()
+    public void Cancelled_fit_skips_its_remaining_runs()
     {
         SyntheticLog log = SyntheticLog.Of(14);
         using CancellationTokenSource source = new();

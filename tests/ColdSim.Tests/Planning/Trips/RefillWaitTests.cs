@@ -83,7 +83,7 @@ public class RefillWaitTests
     }
 
     [Fact]
-    public void Cancelled_search_stops()
+    public void Cancelled_trip_stops()
     {
         using CancellationTokenSource source = new();
         source.Cancel();
