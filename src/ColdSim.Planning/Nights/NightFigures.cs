@@ -117,8 +117,10 @@ public static class NightFigures
             .AlsoIn(ReportTable.Trip)
             .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "inside low", 2),
-        Night.Time("inside_low_at", n => n.InsideLowAt, "when that was", canBeAbsent: true),
-        Night.Quantity("burner_time_s", n => n.BurnerTime, DurationUnit.Second, "time with the furnace lit").InTable(ReportTable.Nights, "Burner|lit|h", Display.Hours),
+        Night.Time("inside_low_at", n => n.InsideLowAt, "when that was", canBeAbsent: true)
+            .InTable(ReportTable.Nights, "In|low|at")
+            .InCsv(CsvTable.Trip, "inside low at", order: 99),
+        Night.Quantity("burner_time_s", n => n.BurnerTime, DurationUnit.Second, "time with the furnace lit").InTable(ReportTable.Nights, "Lit|h", Display.Hours),
         Night.Count("burner_starts", n => n.BurnerStarts, "times it lit"),
         Night.Quantity("gas_used_kg", n => n.GasUsed, MassUnit.Kilogram, "gas drawn")
             .InTable(ReportTable.Nights, "Gas|used|{unit}")
@@ -156,7 +158,7 @@ public static class NightFigures
         Night.Quantity("delivery_pressure_min_kpa_gauge", n => n.DeliveryPressureLow, PressureUnit.Kilopascal, "lowest delivery pressure while gas was asked for", canBeAbsent: true),
         Night.Time("first_short", n => n.FirstShort, "first undersupply, however short", canBeAbsent: true).InTable(ReportTable.Nights, "Short|first|at"),
         Night.Quantity("short_time_s", n => n.ShortTime, DurationUnit.Second, "undersupply in all")
-            .InTable(ReportTable.Nights, "Short|in all|{unit}", Display.HoursMinutes, value: n => n.FirstShort is null ? null : n.ShortTime),
+            .InTable(ReportTable.Nights, "Short|for|{unit}", Display.HoursMinutes, value: n => n.FirstShort is null ? null : n.ShortTime),
         Night.Text("first_to_starve", n => n.FirstToStarve, "of the appliances that were short of gas, the one whose flame needs the highest pressure", canBeAbsent: true),
         Night.Quantity("left_at_first_short_kg", n => n.LeftAtFirstShort, MassUnit.Kilogram, "propane left at that first undersupply", canBeAbsent: true),
         Night.Quantity("liquid_at_first_short_c", n => n.LiquidAtFirstShort, TemperatureUnit.DegreeCelsius, "liquid and shell of the feeding cylinder then", canBeAbsent: true),
