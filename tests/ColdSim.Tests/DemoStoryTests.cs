@@ -60,6 +60,21 @@ public class DemoStoryTests
     }
 
     [Fact]
+    public void Inside_falling_to_50_F_is_an_event_once_in_each_night_that_fails_and_lies_on_the_curve()
+    {
+        ReportedEvent[] fifty = [.. Story.Value.Events.Where(e => e.Kind == ReportedKind.InsideFifty)];
+        Assert.Equal(2, fifty.Length);
+        Assert.All(fifty.Zip([Night(2), Night(3)]), pair =>
+        {
+            (ReportedEvent happened, NightReport night) = pair;
+            Assert.True(happened.Time > night.FirstShort && happened.Time < night.FreezingAt);
+            int minute = (int)(happened.Time - Story.Value.Scenario.Start).TotalMinutes;
+            double[] inside_K = Story.Value.Series.Inside_K;
+            Assert.InRange(283.15, inside_K[minute + 1], inside_K[minute]);
+        });
+    }
+
+    [Fact]
     public void The_books_close()
     {
         Assert.True(Story.Value.Ledger.Closes, Story.Value.Ledger.ToString());

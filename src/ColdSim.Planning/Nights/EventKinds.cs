@@ -94,6 +94,9 @@ public enum ReportedKind
 
     /// <summary>The generator dies for want of gas.</summary>
     GeneratorStarved,
+
+    /// <summary>Inside first falls to 50 °F in a night.</summary>
+    InsideFifty,
 }
 
 /// <summary>How a list of events folds repeats of a kind.</summary>
@@ -181,6 +184,7 @@ public static class EventKinds
         new(ReportedKind.GeneratorStarts, "generator_starts", "generator starts", 'E', "generator", "the generator starts", 3),
         new(ReportedKind.GeneratorStops, "generator_stops", "generator stops", 'e', "gen. stops", "the generator stops", 2),
         new(ReportedKind.GeneratorStarved, "generator_starved", "generator dies for want of gas", 'X', "gen. starved", "the generator dies for want of gas", 6),
+        new(ReportedKind.InsideFifty, "inside_fifty_fahrenheit", "inside falls to 50 °F (10 °C)", 'k', "50 °F inside", "inside falls to 50 °F (10 °C)", 4) { StaysInRounds = true },
     ];
 
     /// <summary>Their keys.</summary>

@@ -20,6 +20,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
     private bool _dryPublished;
+    private bool _fiftyPublished;
 
     /// <summary>When the leg that is running began. [s]</summary>
     public double Offset_s { get; set; }
@@ -116,6 +117,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private void Turn(int number)
     {
+        _fiftyPublished = false;
         _night = At(number);
         _end_s = calendar.End_s(number);
         _dawn_s = calendar.ClockIn_s(number, scenario.Criteria.Dawn);
@@ -138,8 +140,21 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
             night.EachAtDawn = Between(record, x);
         }
 
+        WatchFifty(record);
         night.Add(record);
         night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _shortfall.Below_K(record));
+    }
+
+    // Once a night, so that a thermostat's swing about 50 °F does not fill the list.
+    private void WatchFifty(StepRecord record)
+    {
+        double from_K = record.From.Inside_K, to_K = record.To.Inside_K;
+        if (_fiftyPublished || !(from_K > CoolDown.Fifty_K && to_K <= CoolDown.Fifty_K)) return;
+        double x = (from_K - CoolDown.Fifty_K) / (from_K - to_K);
+        Report(
+            ReportedKind.InsideFifty,
+            record.To with { Time_s = record.From.Time_s + x * (record.To.Time_s - record.From.Time_s), Inside_K = CoolDown.Fifty_K }, 0, CoolDown.Fifty_K);
+        _fiftyPublished = true;
     }
 
     private bool AllGone()

@@ -40,9 +40,9 @@ internal static class NightHelp
         "  burner lit  part of the time: blank never, . little,",
         "              - half, + most, # always; then its hours",
         "  Pressures are gauge. Axes are one for all nights.",
-        "LETTERS OF WATER AND OF THE 12 V SIDE",
+        "LETTERS OF WATER, COLD AND THE 12 V SIDE",
         "  w I m  water begins to freeze, is all ice, has thawed",
-        "  d      damp settles on the coldest surface",
+        "  d k    damp settles on a cold surface, 50 °F inside",
         "  B b    battery flat, voltage back",
         "  E e X  generator starts, stops, dies for want of gas",
         "",
@@ -52,7 +52,7 @@ internal static class NightHelp
     private static readonly ReportedKind[] SharedLines =
     [
         ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.DampSettles, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
-        ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved,
+        ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved, ReportedKind.InsideFifty,
     ];
 
     private static readonly string[] Letters =
