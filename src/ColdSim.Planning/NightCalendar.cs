@@ -25,7 +25,7 @@ internal sealed class NightCalendar
             : scenario.Nights is int nights ? End_s(nights - 1) : WholeNights_s(weather_s);
     }
 
-    /// <summary>Length of the run that was asked for. [s]</summary>
+    /// <summary>Requested length of the run. [s]</summary>
     public double Duration_s { get; }
 
     /// <summary>When a night begins. [s]</summary>

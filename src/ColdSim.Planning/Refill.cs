@@ -10,7 +10,7 @@ public enum RefillKind
     Exchange,
 }
 
-/// <summary>A filling or an exchange that somebody plans.</summary>
+/// <summary>A planned filling or exchange.</summary>
 public sealed record Refill
 {
     /// <summary>When it is planned.</summary>
@@ -25,7 +25,7 @@ public sealed record Refill
     /// <summary>The station's name, for the report.</summary>
     public string Station { get; init; } = "";
 
-    /// <summary>What is asked for; null for as much as the limit lets in. [kg]</summary>
+    /// <summary>The requested mass; null for as much as the limit lets in. [kg]</summary>
     public double? Asked_kg { get; init; }
 
     /// <summary>Where a filling stops.</summary>

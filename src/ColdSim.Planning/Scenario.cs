@@ -17,7 +17,7 @@ public sealed record Scenario
     public required WeatherSeries Weather { get; init; }
 
     /// <summary>Defaults for what the weather does not state; the air of a standard night.</summary>
-    public WeatherDefaults StandIns { get; init; } = new();
+    public WeatherDefaults WeatherDefaults { get; init; } = new();
 
     /// <summary>When the run starts; its offset is the clock of the run.</summary>
     public required DateTimeOffset Start { get; init; }

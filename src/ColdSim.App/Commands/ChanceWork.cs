@@ -68,7 +68,7 @@ internal sealed class ChanceWork
             Text = (c, to) => to.Write(ChanceText.Sections(c, to.Units, Cautions.Short)),
             BesideJson = c => ScenarioFile.Assumed(c.Scenario),
             Json = JsonReport.Write,
-            Fails = c => failIfShort && !c.AsWanted,
+            Fails = c => failIfShort && !c.MeetsWantedChance,
 
             // An interrupt stops the members, not the answer.
             OutlivesInterrupt = true,
@@ -76,7 +76,7 @@ internal sealed class ChanceWork
         };
     }
 
-    // Beside a scenario that starts from a reading the options, which start as the file says, would answer another question.
+    // The options start as the file says, so they are not comparable with a scenario that starts from a reading.
     private static IReadOnlyList<ComparedOption> OptionsBeside(Scenario scenario, IReadOnlyList<ComparedOption> options)
         => [.. options.Select(o => scenario.Trip is null && scenario.Nights is { } n && o.Scenario.Trip is null
             ? o with { Scenario = o.Scenario with { Nights = n, Step_s = scenario.Step_s } } : o)];

@@ -43,7 +43,7 @@ internal static class ChanceSentence
     {
         string wanted = $"the {Round(report.Scenario.WantedChance_frac)} that is wanted";
         string sampled = report.Seed is null ? "in the same years" : "with the same random numbers";
-        if (report.AsWanted)
+        if (report.MeetsWantedChance)
             return $"It need not be lifted: as it is, the chance is not below {wanted}. The options {sampled}:";
         if (report.Cheapest is not { } cheapest)
             return $"None of the options reaches {wanted}. Tried {sampled}:";

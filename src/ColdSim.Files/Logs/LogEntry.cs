@@ -24,7 +24,7 @@ public sealed record LogEntry
     /// <summary>The value that was read, such as <c>31.2 lb</c>.</summary>
     public required string Reading { get; init; }
 
-    /// <summary>The liquid's temperature; empty where it was not taken.</summary>
+    /// <summary>The liquid's temperature; empty where it was not measured.</summary>
     public string Temperature { get; init; } = "";
 
     /// <summary>Further data of the reading.</summary>

@@ -18,10 +18,10 @@ public sealed record ChanceReport
     /// <summary>The run without errors.</summary>
     public required RunReport Plain { get; init; }
 
-    /// <summary>Members that were asked for.</summary>
+    /// <summary>Members requested.</summary>
     public required int Asked { get; init; }
 
-    /// <summary>Members that are in here; fewer than asked for where it was interrupted.</summary>
+    /// <summary>Members that are counted; fewer than requested where the run was interrupted.</summary>
     public required int Done { get; init; }
 
     /// <summary>What the random numbers start from; null where the members are years.</summary>
@@ -60,10 +60,10 @@ public sealed record ChanceReport
     /// <summary>Whether it was interrupted.</summary>
     public bool IsPartial => Done < Asked;
 
-    /// <summary>Whether the scenario as it is has the chance that is wanted.</summary>
-    public bool AsWanted => AllNights.Chance_frac >= Scenario.WantedChance_frac;
+    /// <summary>Whether the scenario without changes reaches the wanted chance.</summary>
+    public bool MeetsWantedChance => AllNights.Chance_frac >= Scenario.WantedChance_frac;
 
-    /// <summary>The cheapest option with the chance that is wanted; where none of those has a price, the first; null where there is none.</summary>
+    /// <summary>The cheapest option that reaches the wanted chance; where none of those has a price, the first; null where there is none.</summary>
     public OptionChance? Cheapest => Options.Where(o => o.AllNights.Chance_frac >= Scenario.WantedChance_frac)
         .OrderBy(o => o.Cost ?? double.PositiveInfinity).FirstOrDefault();
 

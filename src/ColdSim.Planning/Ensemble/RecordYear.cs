@@ -52,7 +52,7 @@ internal sealed class YearMembers(Scenario scenario, int nights, RecordYears rec
             Start = year.Start,
             Nights = nights,
             HeatStops = scenario.HeatStops + (year.Start - scenario.Start),
-            Weather = new WeatherSeries(rows, scenario.StandIns, scenario.Rig.Site),
+            Weather = new WeatherSeries(rows, scenario.WeatherDefaults, scenario.Rig.Site),
         };
     }
 }

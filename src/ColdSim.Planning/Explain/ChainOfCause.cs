@@ -74,7 +74,7 @@ public sealed record ChainOfCause
     /// <summary>What the regulator could pass then at full delivery, as gross heat. [W]</summary>
     public required double CanGive_W { get; init; }
 
-    /// <summary>The most asked of it in the minutes around the end, as gross heat. [W]</summary>
+    /// <summary>The greatest demand on it in the minutes around the end, as gross heat. [W]</summary>
     public required double Asked_W { get; init; }
 
     /// <summary>Of a mixed gas, what its liquid is made of at the end: parts by mass; null for propane alone and without liquid.</summary>
@@ -151,7 +151,7 @@ public sealed record ChainOfCause
         return warmest;
     }
 
-    // A shortage begins within a minute, whose mean holds only part of what was asked.
+    // A shortage begins within a minute, whose mean holds only part of the demand.
     private static double MostAsked_W(RunSeries series, int at)
     {
         double most_W = series.Asked_W[at];

@@ -12,10 +12,10 @@ public sealed record Explanation
     /// <summary>The chain of cause up to the instant explained.</summary>
     public required ChainOfCause Chain { get; init; }
 
-    /// <summary>Whether a time was asked for; then only the chain is worked out.</summary>
+    /// <summary>Whether an instant was requested; then only the chain is worked out.</summary>
     public bool AtTime { get; init; }
 
-    /// <summary>The shortage that is explained; null where nothing is short, or a time was asked for.</summary>
+    /// <summary>The shortage that is explained; null where nothing is short, or an instant was requested.</summary>
     public DateTimeOffset? Shortage { get; init; }
 
     /// <summary>Number of the night it is in; 0 without one.</summary>
@@ -78,7 +78,7 @@ public sealed record Explanation
         };
     }
 
-    // Where nothing is short: the lowest pressure while gas was asked for.
+    // Where nothing is short: the lowest pressure while gas was in demand.
     private static DateTimeOffset Closest(RunReport report)
     {
         RunSeries series = report.Series;

@@ -44,7 +44,7 @@ internal sealed class FitRun
     /// <summary>For work beside each other that a cancelled run ends; without it a run that is cancelled would look like a fault.</summary>
     public ParallelOptions Cancelled => new() { CancellationToken = _cancel };
 
-    /// <summary>What it says with these factors; run once, however often it is asked.</summary>
+    /// <summary>The prediction with these factors; run once and then kept.</summary>
     public FitPrediction At(FittedFactors factors) => _known.GetOrAdd(factors, Run);
 
     // A stretch begins from its own reading, so that stretches run side by side, each into its own places.

@@ -54,7 +54,7 @@ public sealed record LimitChart
         double[] rising = [.. (fills ?? UsualFills).Distinct().Order()];
         if (rising.Length == 0 || !(rising[0] > 0) || !(rising[^1] <= 1))
             throw new ArgumentException("Fills are parts of the legal filling, over 0 to 1.", nameof(fills));
-        // What could be given is asked of a furnace that runs.
+        // The limit is that of a running furnace, so a planned stop is left out.
         scenario = scenario with { HeatStops = null };
         StandardNight night = new(scenario);
         IReadOnlyList<RigVariant> variants = RigVariant.Of(scenario.Rig);
@@ -130,7 +130,7 @@ public sealed record LimitCell
     /// <summary>Whether inside falls in that night though every appliance gets its gas: the furnace is too small, not the cylinder.</summary>
     public bool FurnaceTooSmall { get; init; }
 
-    /// <summary>Whether at most a twentieth of the legal filling is left when gas falls short one step colder: more gas is wanted.</summary>
+    /// <summary>Whether at most a twentieth of the legal filling is left when gas falls short one step colder: then more gas would help.</summary>
     public bool Emptied { get; init; }
 
     /// <summary>How well energy and mass close in the night of the limit; null where none holds.</summary>

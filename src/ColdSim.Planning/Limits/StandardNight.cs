@@ -24,7 +24,7 @@ public sealed record StandardNight
         DateTimeOffset noon = new(scenario.Start.Date + Noon.ToTimeSpan(), scenario.Start.Offset);
         From = noon + (Dusk - Noon);
         To = noon.AddDays(1) - (Noon - Dawn(scenario.Criteria));
-        Air = scenario.StandIns with { Sun_W_m2 = 0 };
+        Air = scenario.WeatherDefaults with { Sun_W_m2 = 0 };
     }
 
     /// <summary>When the night begins.</summary>

@@ -92,7 +92,7 @@ public enum ReportedKind
     /// <summary>The generator stops; the value is the charge, per rated.</summary>
     GeneratorStops,
 
-    /// <summary>The generator dies for want of gas.</summary>
+    /// <summary>The generator stops for lack of gas.</summary>
     GeneratorStarved,
 
     /// <summary>Inside first falls to 50 °F in a night.</summary>

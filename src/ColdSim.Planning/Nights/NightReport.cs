@@ -89,7 +89,7 @@ public sealed record NightReport
     /// <summary>Lowest temperature of liquid and shell.</summary>
     public required Temperature LiquidLow { get; init; }
 
-    /// <summary>Lowest delivery pressure while gas was asked for, gauge; null where none was asked.</summary>
+    /// <summary>Lowest delivery pressure while gas was in demand, gauge; null where none was.</summary>
     public required Pressure? DeliveryPressureLow { get; init; }
 
     /// <summary>What each that can take gas took: the furnace, then the other appliances in their order.</summary>
@@ -131,7 +131,7 @@ public sealed record NightReport
     /// <summary>When it was dry; null where it was not.</summary>
     public required DateTimeOffset? DryAt { get; init; }
 
-    /// <summary>Deepest fall of inside air below the set point for want of gas; zero where there was none.</summary>
+    /// <summary>Deepest fall of inside air below the set point for lack of gas; zero where there was none.</summary>
     public required TemperatureDelta BelowSetPoint { get; init; }
 
     /// <summary>What ran out first.</summary>
@@ -152,7 +152,7 @@ public sealed record NightReport
     /// </summary>
     public required Temperature? AllowedLiquid { get; init; }
 
-    /// <summary>At the coldest hour outside: the gas asked for, as gross heat, averaged over that hour.</summary>
+    /// <summary>At the coldest hour outside: the demand for gas, as gross heat, averaged over that hour.</summary>
     public required Power DemandAtLow { get; init; }
 }
 

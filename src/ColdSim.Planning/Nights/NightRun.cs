@@ -9,7 +9,7 @@ public static class NightRun
     /// <summary>Runs the scenario from its start.</summary>
     /// <param name="scenario">The question.</param>
     /// <param name="cancel">Stops the run.</param>
-    /// <returns>Everything the run says. Look at <c>Ledger.Closes</c> before trusting it.</returns>
+    /// <returns>The whole report. Check <c>Ledger.Closes</c> before trusting it.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <exception cref="CannotRunException">The rig cannot start; <see cref="Try"/> gives that as a value.</exception>
     /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>

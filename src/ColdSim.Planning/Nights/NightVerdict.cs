@@ -3,7 +3,7 @@ namespace ColdSim.Planning.Nights;
 /// <summary>How a night went.</summary>
 public enum Verdict
 {
-    /// <summary>Everything that asked for gas got it.</summary>
+    /// <summary>Every appliance got the gas that it demanded.</summary>
     Holds,
 
     /// <summary>Demand outran supply with liquid still in the cylinder.</summary>
@@ -22,7 +22,7 @@ public enum FirstOut
     /// <summary>Neither gas nor battery ran out.</summary>
     Nothing,
 
-    /// <summary>The cylinder could not give what was asked, with liquid still in it.</summary>
+    /// <summary>The cylinder could not meet the demand, with liquid still in it.</summary>
     GasSupply,
 
     /// <summary>The gas itself: no liquid was left.</summary>

@@ -80,7 +80,7 @@ public sealed record RunOutcome(RunReport? Report, CannotStart? CannotStart)
 /// <param name="message">The reason, as a sentence for the person.</param>
 public sealed class CannotRunException(string message) : Exception(message);
 
-/// <summary>An instant that was asked for lies outside the run or beyond its weather.</summary>
+/// <summary>A requested instant lies outside the run or beyond its weather.</summary>
 /// <param name="time">The instant.</param>
 public sealed class TimeOutsideRunException(DateTimeOffset time)
     : Exception(FormattableString.Invariant($"{time:yyyy-MM-dd'T'HH:mmzzz} is outside the run."))

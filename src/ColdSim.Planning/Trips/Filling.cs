@@ -29,7 +29,7 @@ public static class Filling
     /// <summary>Fills a cylinder.</summary>
     /// <param name="cylinder">The cylinder.</param>
     /// <param name="before">Its state before.</param>
-    /// <param name="asked_kg">What is asked for; null for as much as the limit lets in. [kg]</param>
+    /// <param name="asked_kg">The requested mass; null for as much as the limit lets in. [kg]</param>
     /// <param name="limit">Where the filling stops.</param>
     /// <param name="supply_K">How warm the liquid comes. [K]</param>
     public static FilledCylinder Of(CylinderSpecification cylinder, CylinderState before, double? asked_kg, FillLimit limit, double supply_K)
@@ -129,7 +129,7 @@ public static class Filling
 /// <summary>What ended a filling.</summary>
 public enum FillingEnd
 {
-    /// <summary>What was asked for is in.</summary>
+    /// <summary>The requested mass is in.</summary>
     Amount,
 
     /// <summary>80 % of the volume is liquid.</summary>

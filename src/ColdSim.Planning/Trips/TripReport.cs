@@ -12,7 +12,7 @@ public sealed record TripNight
     /// <summary>Place of the stop where it is at midnight, from 0; null on the road.</summary>
     public required int? Stop { get; init; }
 
-    /// <summary>Its smallest margin; null where nothing asked for gas.</summary>
+    /// <summary>Its smallest margin; null where there was no demand for gas.</summary>
     public required Margin? Margin { get; init; }
 
     /// <summary>Places of the refills between its noons, from 0.</summary>
@@ -61,16 +61,16 @@ public sealed record TripReport
     public Mass LeftBehind => Mass.FromKilograms(Refills.Sum(r => r.Outcome?.LeftBehind_kg ?? 0));
 }
 
-/// <summary>The least surplus of a night: gas that could have been given at full delivery pressure, less what was asked.</summary>
+/// <summary>The least surplus of a night: gas that could have been given at full delivery pressure, less the demand.</summary>
 /// <remarks>
-/// Looked for among the minutes in which gas is asked for; below zero something went short. It is read off the run's curves at the
-/// first look, because most runs are never asked for it.
+/// The least over the minutes with a demand for gas; below zero something went short. It is read off the run's curves when
+/// first used, because most runs never need it.
 /// </remarks>
 /// <param name="Surplus">As gross heat.</param>
 /// <param name="At">The instant of the least margin.</param>
 public sealed record Margin(Power Surplus, DateTimeOffset At)
 {
-    /// <summary>A night's; null where nothing asked for gas.</summary>
+    /// <summary>A night's; null where there was no demand for gas.</summary>
     public static Margin? Of(RunReport run, NightReport night)
     {
         ArgumentNullException.ThrowIfNull(run);

@@ -126,7 +126,7 @@ public class TripReaderTests
         string stops = "[cylinder]\nsize = \"20 lb\"\n" + Stop + Own + Stop.Replace("16:00", "18:00", StringComparison.Ordinal).Replace("to = 2025-01-14T18", "to = 2025-01-14T20", StringComparison.Ordinal);
         Scenario scenario = Good(stops + Own);
         Assert.Equal(new DateTimeOffset(2025, 1, 14, 16, 0, 0, TimeSpan.FromHours(-7)), scenario.Start);
-        Assert.Equal(5, scenario.StandIns.Wind_m_s);
+        Assert.Equal(5, scenario.WeatherDefaults.Wind_m_s);
         int row = 0;
         Assert.Equal(268.15, scenario.Weather.At(0, ref row).Air_K, 9);
         Assert.Contains("the scenario has no [weather]", Assert.Single(Fixtures.Faults(stops)), StringComparison.Ordinal);

@@ -5,7 +5,7 @@ using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary><c>[fit]</c>: what <c>coldsim fit</c> found, laid over the rest.</summary>
+/// <summary><c>[fit]</c>: what <c>coldsim fit</c> found, applied on top of the rest.</summary>
 internal static class FitSection
 {
     private static readonly QuantityKey HeatLoss = new(

@@ -108,7 +108,7 @@ internal static class StopsSection
             From = from.Value,
             To = to.Value,
             Site = site,
-            Weather = new WeatherSeries(weather.Rows, weather.StandIns, site),
+            Weather = new WeatherSeries(weather.Rows, weather.Defaults, site),
         };
         return new ReadStop(stop, section.Place, weather);
     }

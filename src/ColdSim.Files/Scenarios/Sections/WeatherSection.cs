@@ -11,9 +11,9 @@ namespace ColdSim.Files.Scenarios.Sections;
 
 /// <summary><c>[weather]</c>: the weather file, how it is carried to the place, and what is used for what it does not have.</summary>
 /// <param name="Rows">Empty where the file cannot be read.</param>
-/// <param name="StandIns">For missing columns and values.</param>
+/// <param name="Defaults">Values for missing columns and values.</param>
 /// <param name="Offset">Offset of times written without one.</param>
-internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDefaults StandIns, TimeSpan? Offset)
+internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDefaults Defaults, TimeSpan? Offset)
 {
     // A station this much higher or lower than the place is worth a warning.
     private const double WorthSaying_m = 100;
@@ -120,7 +120,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site, bool panels, bool needed = true)
     {
         TimeSpan? offset = ReadOffset(section);
-        WeatherDefaults standIns = new()
+        WeatherDefaults defaults = new()
         {
             Wind_m_s = section.GetOrDefault(Wind),
             RelativeHumidity_frac = section.GetOrDefault(Humidity),
@@ -138,9 +138,9 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         }
         else if (!section.Has(File))
             section.Lacks(File, "accepted: the name of a weather CSV");
-        IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, standIns, site);
-        NameStandIns(section.Reading, rows, standIns, panels && site.Latitude_deg is not null);
-        return new WeatherSection(rows, standIns, offset);
+        IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, defaults, site);
+        NameDefaults(section.Reading, rows, defaults, panels && site.Latitude_deg is not null);
+        return new WeatherSection(rows, defaults, offset);
     }
 
     private static WeatherRequest ReadRequest(SectionReader section, TimeSpan? offset)
@@ -175,7 +175,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     }
 
     private static IReadOnlyList<WeatherRow> ReadFile(
-        SectionReader section, WeatherOnce source, string file, WeatherRequest request, PlaceShift shift, WeatherDefaults standIns, SiteSpecification site)
+        SectionReader section, WeatherOnce source, string file, WeatherRequest request, PlaceShift shift, WeatherDefaults defaults, SiteSpecification site)
     {
         (WeatherResult? weather, string shown) = source.Read(file, request);
         if (weather is null)
@@ -187,11 +187,11 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         section.Reading.Warnings.AddRange(weather.Warnings);
         section.Reading.Warnings.AddRange(weather.Notes);
         section.Reading.Assumptions.AddRange(weather.Notes);
-        return weather.Rows.Count == 0 ? [] : AtPlace(section, shift, weather, standIns, site);
+        return weather.Rows.Count == 0 ? [] : AtPlace(section, shift, weather, defaults, site);
     }
 
     // The rows as they are at the place; what was done is named among the assumptions.
-    private static IReadOnlyList<WeatherRow> AtPlace(SectionReader section, PlaceShift shift, WeatherResult weather, WeatherDefaults standIns, SiteSpecification site)
+    private static IReadOnlyList<WeatherRow> AtPlace(SectionReader section, PlaceShift shift, WeatherResult weather, WeatherDefaults defaults, SiteSpecification site)
     {
         bool lapse = section.Has(Lapse);
         if (shift.StationElevation_m is null && weather.Station.Elevation_m is { } own_m)
@@ -210,7 +210,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             section.Report(Hollow, "'hollow' needs to know when the sun sets", "accepted: latitude and longitude under [place]");
             return weather.Rows;
         }
-        IReadOnlyList<WeatherRow> rows = shift.Apply(weather.Rows, site, standIns.Wind_m_s, out IReadOnlyList<string> notes);
+        IReadOnlyList<WeatherRow> rows = shift.Apply(weather.Rows, site, defaults.Wind_m_s, out IReadOnlyList<string> notes);
         section.Reading.Assumptions.AddRange(notes);
         return rows;
     }
@@ -240,37 +240,37 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         return null;
     }
 
-    private static void NameStandIns(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults standIns, bool panels)
+    private static void NameDefaults(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults defaults, bool panels)
     {
         if (rows.Count == 0)
             return;
-        Name(Wind.Name, r => r.Wind_m_s, $"{standIns.Wind_m_s:0.0##} m/s");
-        Name(Humidity.Name, r => r.DewPoint_K, $"{standIns.RelativeHumidity_frac * 100:0.#} %");
-        Name(Cloud.Name, r => r.Cloud_frac, $"{standIns.Cloud_frac * 100:0.#} %");
-        Name(Sun.Name, r => r.Sun_W_m2, panels ? $"{standIns.Sun_W_m2:0.#} W/m² on coach and cylinders" : (FormattableString)$"{standIns.Sun_W_m2:0.#} W/m²");
+        Name(Wind.Name, r => r.Wind_m_s, $"{defaults.Wind_m_s:0.0##} m/s");
+        Name(Humidity.Name, r => r.DewPoint_K, $"{defaults.RelativeHumidity_frac * 100:0.#} %");
+        Name(Cloud.Name, r => r.Cloud_frac, $"{defaults.Cloud_frac * 100:0.#} %");
+        Name(Sun.Name, r => r.Sun_W_m2, panels ? $"{defaults.Sun_W_m2:0.#} W/m² on coach and cylinders" : (FormattableString)$"{defaults.Sun_W_m2:0.#} W/m²");
         if (panels)
-            NamePanels(reading, rows, standIns);
+            NamePanels(reading, rows, defaults);
         Name("pressure", r => r.Pressure_Pa, $"the standard atmosphere's at the place's elevation");
 
-        void Name(string what, Func<WeatherRow, double?> value, FormattableString standIn)
+        void Name(string what, Func<WeatherRow, double?> value, FormattableString shown)
         {
             int without = rows.Count(r => value(r) is null);
-            string taken = standIn.ToString(CultureInfo.InvariantCulture);
+            string assumed = shown.ToString(CultureInfo.InvariantCulture);
             if (without == rows.Count)
-                reading.Assumptions.Add(NotInFile.Replace("{key}", what, StringComparison.Ordinal).Replace("{value}", taken, StringComparison.Ordinal));
+                reading.Assumptions.Add(NotInFile.Replace("{key}", what, StringComparison.Ordinal).Replace("{value}", assumed, StringComparison.Ordinal));
             else if (without > 0)
-                reading.Assume($"{what}: missing in {without} of {rows.Count} rows of weather, there taken as {taken}");
+                reading.Assume($"{what}: missing in {without} of {rows.Count} rows of weather, there taken as {assumed}");
         }
     }
 
-    private static void NamePanels(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults standIns)
+    private static void NamePanels(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults defaults)
     {
         WeatherRow[] without = [.. rows.Where(r => r.Sun_W_m2 is null)];
         if (without.Length == 0)
             return;
         int clouded = without.Count(r => r.Cloud_frac is not null);
-        string standIn = string.Create(CultureInfo.InvariantCulture, $"{standIns.Cloud_frac * 100:0.#} %");
-        string cloud = clouded == 0 ? $"{standIn} cloud" : clouded == without.Length ? "the file's cloud" : $"the file's cloud, {standIn} where it has none";
+        string shown = string.Create(CultureInfo.InvariantCulture, $"{defaults.Cloud_frac * 100:0.#} %");
+        string cloud = clouded == 0 ? $"{shown} cloud" : clouded == without.Length ? "the file's cloud" : $"the file's cloud, {shown} where it has none";
         reading.Assume($"panels: {(without.Length == rows.Count ? "" : "in these rows ")}sun from a clear sky and {cloud}");
     }
 }

@@ -118,7 +118,7 @@ internal static class NwsForecastJson
         return dew >= WeatherColumn.DewPoint.Limits.Low && dew <= WeatherColumn.DewPoint.Limits.High ? dew : null;
     }
 
-    // "10 to 15 mph" is taken as its mean.
+    // "10 to 15 mph" is read as its mean.
     private static bool TryWind(JsonElement period, out double? wind)
     {
         wind = Value(period, "windSpeed", WeatherColumn.Wind);

@@ -65,8 +65,8 @@ public class ChanceCommandTests
     [Fact]
     public void A_chance_below_the_threshold_fails_when_that_is_asked()
     {
-        Assert.False(HandChances.Report.AsWanted);
-        Assert.True(HandChances.ByYears.AsWanted);
+        Assert.False(HandChances.Report.MeetsWantedChance);
+        Assert.True(HandChances.ByYears.MeetsWantedChance);
         Assert.Equal(1, new Shell().Run("run", Shell.ColdSnap, "--members", "4", "--fail-if-short"));
         Assert.Equal(0, new Shell().Run("run", Shell.ColdSnap, "--members", "4"));
         Assert.Equal(0, new Shell().Run("run", Shell.Demo("lockout-at-three.toml"), "--members", "4", "--fail-if-short"));

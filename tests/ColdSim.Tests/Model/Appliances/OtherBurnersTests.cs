@@ -30,7 +30,7 @@ public class OtherBurnersTests
     }
 
     [Fact]
-    public void Of_two_the_one_that_needs_more_pressure_starves_first()
+    public void Appliance_that_needs_more_pressure_starves_first()
     {
         Rig rig = new()
         {

@@ -88,7 +88,7 @@ public class WaterHeaterTests
     }
 
     [Fact]
-    public void On_the_road_it_is_shut_and_keeps_its_node()
+    public void Water_heater_that_is_shut_keeps_its_node_without_draws()
     {
         GasAppliance shut = Everything.Heater(Everything.Draws).Shut();
         Assert.True(shut.IsOff);

@@ -70,7 +70,7 @@ public class BlanketTests
     }
 
     [Fact]
-    public void It_heats_in_its_hours_only()
+    public void Blanket_heats_only_in_its_hours()
     {
         BlanketSpecification evening = Of(60) with { Hours = [new ClockWindow(18 * 3600, 21 * 3600)], StuckOn = true };
         Trace run = Run(new Rig { Cylinders = [Bottle("30 lb", 0.7) with { Blanket = evening }] }, Steady(-15), 20);

@@ -35,7 +35,7 @@ public class CylinderBodyTests
 
     [Fact]
     [Trait("Category", "Slow")]
-    public void Whatever_shell_a_scenario_may_describe_can_be_built()
+    public void Every_shell_that_a_scenario_accepts_can_be_built()
         => Gen.Select(Gen.Double[0.001, 0.5], Gen.Double[0.1, 1], Gen.Double[0.0005, 0.03]).Sample((volume_m3, diameter_m, wall_m) =>
         {
             bool accepted = wall_m <= 0.1 * diameter_m && ColdSim.Files.Scenarios.Sections.ShellGeometry.StraightLength_m(volume_m3, diameter_m - 2 * wall_m) is >= 0 and < 20;

@@ -64,7 +64,7 @@ public class CylinderContentsTests
         }, iter: 60);
 
     [Fact]
-    public void Nothing_left_is_no_pressure_and_not_an_error()
+    public void Empty_contents_have_no_pressure_and_raise_no_error()
     {
         CylinderContents c = CylinderContents.Of(0, 0.02, 260);
         Assert.False(c.HasLiquid);

@@ -77,7 +77,7 @@ public class BatteryBodyTests
     }
 
     [Fact]
-    public void What_goes_in_is_what_comes_out_what_is_stored_and_what_is_lost()
+    public void Energy_in_equals_energy_out_plus_stored_plus_lost()
         => Gen.Select(Gen.Enum<BatteryChemistry>(), Gen.Double[-30, 40], Gen.Double[0, 1], Gen.Double[0, 500], Gen.Double[0, 400], Gen.Double[0, 600])
             .Sample((chemistry, t_C, charge, load_W, solar_W, converter_W) =>
             {

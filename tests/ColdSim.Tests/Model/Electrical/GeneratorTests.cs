@@ -38,7 +38,7 @@ public class GeneratorTests
         => Assert.InRange(FurnaceSpecification.UsualFanCurrent_A(input_Btu_h * Rigs.Btu_h), least_A, most_A);
 
     [Fact]
-    public void It_starts_low_stops_high_and_keeps_its_hours()
+    public void Generator_starts_on_low_charge_stops_on_high_and_keeps_its_hours()
     {
         GeneratorControl set = new(Set with { Hours = [new ClockWindow(8 * 3600, 20 * 3600)] });
         set.SetClock(3600);
@@ -54,7 +54,7 @@ public class GeneratorTests
     }
 
     [Fact]
-    public void It_needs_voltage_to_start_and_gas_to_go_on()
+    public void Generator_needs_voltage_to_start_and_gas_to_run()
     {
         GeneratorControl set = new(Set);
         set.SetClock(0);

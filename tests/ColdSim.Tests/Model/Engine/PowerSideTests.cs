@@ -55,7 +55,7 @@ public class PowerSideTests
         => Assert.Equal(FurnaceSpecification.UsualFanCurrent_A(20_000 * Btu_h) * 12, Run(Powered(Bank(500)), Steady(-12), 3).Steps.Max(s => s.Power!.Load_W[PowerSpecification.FanPlace]), 1e-9);
 
     [Fact]
-    public void With_voltage_gone_the_board_is_dead_and_no_gas_is_asked_for()
+    public void Furnace_board_is_dead_and_demands_no_gas_without_voltage()
     {
         Trace run = Run(Powered(Bank(20)), Steady(-12), 14);
         double gone_s = run.First_s(EventKind.VoltageGone);

@@ -52,7 +52,7 @@ public class FurnaceControlTests
     }
 
     [Fact]
-    public void It_purges_before_the_flame_and_after_it()
+    public void Furnace_purges_before_and_after_the_flame()
     {
         Board board = new Board(Plate).Until(16, true, Good_Pa);
         Assert.Equal(FurnacePhase.PrePurge, board.Control.Phase);
@@ -74,7 +74,7 @@ public class FurnaceControlTests
     }
 
     [Fact]
-    public void It_does_not_light_between_drop_out_and_ignition_pressure()
+    public void Furnace_does_not_light_between_drop_out_and_ignition_pressure()
         => Assert.DoesNotContain(new Board(Plate).Until(100, true, Weak_Pa).Did, d => d.Change == FurnaceChange.Lit);
 
     [Fact]
@@ -91,7 +91,7 @@ public class FurnaceControlTests
     }
 
     [Fact]
-    public void Somebody_awake_resets_it_sooner_and_that_is_reported()
+    public void Person_awake_resets_the_furnace_sooner_and_the_reset_is_reported()
         => Assert.EndsWith("968:Reset 985:Lit",
             new Board(Plate, new After(900)).Until(500, true, Low_Pa).Until(1000, true, Good_Pa).Story, StringComparison.Ordinal);
 
@@ -200,20 +200,20 @@ public class FurnaceControlTests
     private static readonly ClockWindow Day = new(6.5 * 3600, 22.5 * 3600);
 
     [Fact]
-    public void Somebody_awake_needs_a_quarter_of_an_hour_to_notice() => Assert.Equal(18.25, ResetAt_s(18, Day), 1e-9);
+    public void Person_awake_notices_after_a_quarter_of_an_hour() => Assert.Equal(18.25, ResetAt_s(18, Day), 1e-9);
 
     [Fact]
-    public void Somebody_asleep_notices_on_getting_up() => Assert.Equal(6.5, ResetAt_s(3, Day), 1e-9);
+    public void Person_asleep_notices_on_getting_up() => Assert.Equal(6.5, ResetAt_s(3, Day), 1e-9);
 
     [Fact]
-    public void Somebody_who_falls_asleep_meanwhile_notices_next_morning() => Assert.Equal(24 + 6.5, ResetAt_s(22.4, Day), 1e-9);
+    public void Person_who_falls_asleep_meanwhile_notices_next_morning() => Assert.Equal(24 + 6.5, ResetAt_s(22.4, Day), 1e-9);
 
     [Fact]
     public void First_person_to_get_up_resets_the_furnace()
         => Assert.Equal(5, ResetAt_s(1, new ClockWindow(7 * 3600, 22 * 3600), new ClockWindow(5 * 3600, 6 * 3600)), 1e-9);
 
     [Fact]
-    public void Nobody_awake_resets_nothing() => Assert.Equal(double.PositiveInfinity, ResetAt_s(3));
+    public void No_reset_without_anybody_awake() => Assert.Equal(double.PositiveInfinity, ResetAt_s(3));
 
     [Fact]
     public void Awake_over_midnight_counts_after_midnight_too()

@@ -56,7 +56,7 @@ public class OtherHeaterTests
     }
 
     [Fact]
-    public void Its_thermostat_keeps_the_coach_within_its_band()
+    public void Heater_thermostat_keeps_the_coach_within_its_band()
     {
         Trace run = Run(With(Electric with { Thermostat = new SwitchBand(Zero_K, Zero_K + 2) }), Steady(-10), 48);
         foreach (StepRecord step in run.Steps.Where(s => s.From.Time_s > 24 * 3600)) Assert.InRange(step.To.Inside_K - Zero_K, -0.1, 2.1);

@@ -37,7 +37,7 @@ public class GasSupplyTests
     }
 
     [Fact]
-    public void What_flows_is_what_passes_and_what_is_taken()
+    public void Flow_balances_regulator_and_appliances()
         => Gen.Select(Loads, Gen.Double[60_000, 600_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((loads, cylinder_Pa, air_Pa, gas_K) =>
         {
             GasSupply supply = Open(loads);

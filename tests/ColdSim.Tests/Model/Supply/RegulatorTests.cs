@@ -41,7 +41,7 @@ public class RegulatorTests
         => Assert.Equal(Plate.SetPoint_Pa, Regulator.Delivery_Pa(0.5 * Rated_kg_s, RatedInlet_Pa, Sea_Pa, RatingGas_K), 0.15 * Plate.Droop_Pa);
 
     [Fact]
-    public void Without_flow_it_locks_up_one_droop_above_set_point()
+    public void Lock_up_without_flow_is_one_droop_above_set_point()
     {
         Assert.Equal(Plate.SetPoint_Pa + Plate.Droop_Pa, Regulator.LockUp_Pa, 1e-9);
         Assert.Equal(0, Regulator.Flow_kg_s(Regulator.LockUp_Pa, RatedInlet_Pa, Sea_Pa, 270));

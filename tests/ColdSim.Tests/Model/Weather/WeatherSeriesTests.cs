@@ -20,7 +20,7 @@ public class WeatherSeriesTests
     }
 
     [Fact]
-    public void Between_rows_it_is_linear_and_beyond_the_ends_it_holds()
+    public void Series_is_linear_between_rows_and_constant_beyond_its_ends()
     {
         WeatherSeries series = Changing(h => h * h, 3, 1, wind_m_s: 4);
         Assert.Equal(Zero_K + 2.5, At(series, 1.5 * 3600).Air_K, 1e-9);
@@ -33,7 +33,7 @@ public class WeatherSeriesTests
     private static int Count(WeatherSeries series) => series.Count;
 
     [Fact]
-    public void Where_the_caller_last_looked_makes_no_difference()
+    public void Value_does_not_depend_on_the_caller_s_last_place()
     {
         WeatherSeries series = Changing(h => 5 * Math.Sin(h), 48);
         Gen.Select(Gen.Double[-3600, 50 * 3600], Gen.Int[-5, 80]).Sample((time_s, guess) =>

@@ -27,7 +27,7 @@ public class ColdNightTests
     }
 
     [Fact]
-    public void Only_whole_nights_count_by_the_clock_given()
+    public void Only_nights_whole_by_the_given_clock_are_counted()
     {
         Assert.Equal(2, ColdNights.Of(Flat(Noon, -1, -2), TimeSpan.FromHours(-7)).Count);
         Assert.Single(ColdNights.Of(Flat(Noon, -1, -2), TimeSpan.Zero));
@@ -57,7 +57,7 @@ public class ColdNightTests
     }
 
     [Fact]
-    public void One_winter_in_ten_takes_nine_winters()
+    public void Night_of_one_winter_in_ten_needs_nine_winters()
     {
         DateTimeOffset july = new(2010, 7, 1, 12, 0, 0, TimeSpan.Zero);
         double[] nights = [.. Enumerable.Range(0, 9 * 366).Select(i => july.AddDays(i) is { Month: 1, Day: 20 } d ? -20.0 - d.Year % 100 : -1.0)];

@@ -50,7 +50,7 @@ public class RankingTests
     }
 
     [Fact]
-    public void Without_a_coach_gas_decides()
+    public void Rank_without_a_coach_is_by_gas_used()
         => Assert.Equal(["b", "a"], Ranking.Ordered([Row("a", 0, inside_C: null), Row("b", inside_C: null, gas_kg: 8)]).Select(r => r.Option.Name));
 
     [Fact]

@@ -25,7 +25,7 @@ public class ChanceRunTests
 
     [Theory]
     [MemberData(nameof(Scenarios))]
-    public void With_all_errors_zero_every_member_is_the_plain_run_to_the_last_bit(string which)
+    public void Every_member_equals_the_plain_run_with_all_errors_zero(string which)
     {
         Scenario scenario = which == "trip"
             ? SomeTrips.Of([SomeTrips.Stop("a", 0, 18, -15), SomeTrips.Stop("b", 24, 44, -20)], SomeTrips.Fill(10))
@@ -112,7 +112,7 @@ public class ChanceRunTests
     }
 
     [Fact]
-    public void Without_errors_the_fan_is_the_curve()
+    public void Fan_equals_the_curve_without_errors()
     {
         Scenario sure = Doubtful with { Errors = ErrorSizes.None };
         RunSeries series = NightRun.Of(sure).Series;

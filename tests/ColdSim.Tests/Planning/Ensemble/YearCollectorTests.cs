@@ -43,7 +43,7 @@ public class YearCollectorTests
 
     [Fact]
     [Trait("Category", "Slow")]
-    public void What_is_kept_is_what_a_search_in_the_whole_record_finds()
+    public void Collected_years_equal_those_found_in_the_whole_record()
         => Gen.Select(Records, Days).Sample(
             (record, days) =>
             {
@@ -139,7 +139,7 @@ public class YearCollectorTests
     }
 
     [Fact]
-    public void Of_rows_beside_the_hours_the_one_before_and_the_one_after_are_kept()
+    public void Row_before_and_row_after_the_days_are_kept()
     {
         RecordDays days = new(Rigs.Start, TimeSpan.FromHours(20));
         RecordYears kept = Kept(Every(TimeSpan.FromHours(1), new(2019, 12, 31, 23, 53, 0, Clock), 366), days);
@@ -163,7 +163,7 @@ public class YearCollectorTests
     [Theory]
     [InlineData(5)]
     [InlineData(60)]
-    public void What_is_held_are_the_days_and_nothing_of_the_rest_of_the_years(int minutesOutside)
+    public void Only_rows_of_the_days_are_held(int minutesOutside)
     {
         const int Rows = 3 * 288 + 1;
         RecordDays days = new(Rigs.Start, TimeSpan.FromDays(3));
@@ -216,7 +216,7 @@ public class YearCollectorTests
     [Theory]
     [InlineData(1)]
     [InlineData(9999)]
-    public void The_ends_of_the_calendar_are_no_fault(int year)
+    public void Years_at_the_ends_of_the_calendar_are_accepted(int year)
         => Assert.Empty(Kept(Every(TimeSpan.FromHours(1), new(year, 3, 1, 0, 0, 0, TimeSpan.Zero), 200), new(new(2020, 1, 1, 0, 0, 0, TimeSpan.FromHours(9)), TimeSpan.FromDays(3))).Years);
 
     // The whole record held, and each year's days looked up in it.

@@ -64,7 +64,7 @@ public class ExplanationTests
     }
 
     [Fact]
-    public void Where_the_gas_fails_first_nothing_electrical_is_tried()
+    public void No_electrical_remedy_is_tried_where_gas_fails_first()
         => Assert.DoesNotContain(Explained.Demo.Remedies, r => r.Kind >= RemedyKind.Battery);
 
     [Fact]
@@ -95,7 +95,7 @@ public class ExplanationTests
     }
 
     [Fact]
-    public void Where_nothing_is_short_it_says_so_with_the_margin()
+    public void Explanation_without_a_shortage_gives_the_margin()
     {
         Explanation explanation = Explanation.Of(Rigs.Scenario(Rigs.Heated(), Rigs.Steady(5), nights: 1));
         Assert.Null(explanation.Shortage);

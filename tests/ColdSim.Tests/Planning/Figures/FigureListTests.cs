@@ -47,7 +47,7 @@ public partial class FigureListTests
 
     [Theory]
     [MemberData(nameof(Demos))]
-    public void What_cannot_be_absent_is_there_in_every_demo(string demo)
+    public void Figures_that_cannot_be_absent_are_present_in_every_demo(string demo)
     {
         ReadResult read = ScenarioReader.Read(Path.Combine(DocPage.Scenarios, demo));
         Scenario scenario = read.Scenario!;

@@ -57,7 +57,7 @@ public class LimitChartTests
     public void More_gas_never_moves_a_limit_to_the_warm_side_on_random_rigs_without_a_blanket()
         => AnyRig.Sample(rig =>
         {
-            Scenario scenario = Base.Value with { Rig = rig.Rig, StandIns = Base.Value.StandIns with { Wind_m_s = rig.Wind_m_s } };
+            Scenario scenario = Base.Value with { Rig = rig.Rig, WeatherDefaults = Base.Value.WeatherDefaults with { Wind_m_s = rig.Wind_m_s } };
             StandardNight night = new(scenario);
             foreach (RigVariant setUp in RigVariant.Of(scenario.Rig).Where(s => s.Blanket is null))
             {

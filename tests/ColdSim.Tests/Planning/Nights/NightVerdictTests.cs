@@ -134,7 +134,7 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void What_counts_as_undersupplied_can_be_changed()
+    public void Threshold_of_undersupply_can_be_changed()
     {
         DateTimeOffset strict = ShortNight(new() { Undersupplied = Ratio.FromPercent(99.5) }).Nights[0].FirstShort!.Value;
         DateTimeOffset usual = ShortNight().Nights[0].FirstShort!.Value;

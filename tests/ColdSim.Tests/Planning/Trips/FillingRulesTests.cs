@@ -67,7 +67,7 @@ public class FillingRulesTests
     }
 
     [Fact]
-    public void By_weight_it_stops_at_the_legal_filling_whatever_the_cold()
+    public void Filling_by_weight_stops_at_the_legal_filling_at_any_temperature()
     {
         CylinderSpecification cylinder = Some.Cylinder("30 lb");
         foreach (double t_K in (double[])[243.15, 263.15, 293.15])
@@ -80,7 +80,7 @@ public class FillingRulesTests
     }
 
     [Fact]
-    public void What_is_asked_for_goes_in_where_it_fits_and_a_full_one_takes_nothing()
+    public void Requested_mass_is_filled_where_it_fits_and_a_full_cylinder_takes_none()
     {
         CylinderSpecification cylinder = Some.Cylinder("20 lb");
         FilledCylinder some = Filling.Of(cylinder, AlgebraicState(3, 263), 2, FillLimit.Weight, 263);

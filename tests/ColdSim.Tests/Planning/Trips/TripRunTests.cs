@@ -51,7 +51,7 @@ public class TripRunTests
     }
 
     [Fact]
-    public void On_the_road_nothing_burns_and_nothing_is_lost()
+    public void Leg_on_the_road_uses_and_loses_no_gas()
     {
         TripReport report = TripRun.Of(Of([Stop("a", 0, 18), Stop("b", 24, 44, -20)]));
         RunSeries series = report.Run.Series;
@@ -106,7 +106,7 @@ public class TripRunTests
     }
 
     [Fact]
-    public void Past_its_requalification_date_a_cylinder_is_not_filled_and_later_nights_show_it()
+    public void Cylinder_past_its_requalification_date_is_not_filled()
     {
         DateOnly last = DateOnly.FromDateTime(Start.DateTime);
         CylinderSpecification[] due = [Rigs.Bottle("20 lb").Due(last), Rigs.Bottle("20 lb")];
@@ -122,7 +122,7 @@ public class TripRunTests
     }
 
     [Fact]
-    public void On_its_last_day_it_is_filled_and_one_that_came_in_exchange_is_in_date()
+    public void Cylinder_is_filled_on_its_last_day_and_an_exchanged_one_is_in_date()
     {
         DateOnly last = DateOnly.FromDateTime(Start.AddHours(19).DateTime);
         CylinderSpecification[] cylinders = [Rigs.Bottle("20 lb").Due(last), Rigs.Bottle("20 lb").Due(last)];
@@ -138,7 +138,7 @@ public class TripRunTests
         => Assert.Equal(new DateOnly(2027, 6, 30), Requalification.LastDay(new DateOnly(2015, 6, 30), Requalification.Usual_years));
 
     [Fact, Outside("NIOSH lifting equation", Field.Cylinder)]
-    public void What_one_person_carries_is_the_load_constant() => Assert.Equal(51, Trip.UsualCarry_kg / 0.45359237, 0.5);
+    public void Usual_carry_is_the_load_constant() => Assert.Equal(51, Trip.UsualCarry_kg / 0.45359237, 0.5);
 
     [Fact]
     public void A_full_30_lb_cylinder_is_too_heavy_for_one_and_a_20_lb_one_is_not()

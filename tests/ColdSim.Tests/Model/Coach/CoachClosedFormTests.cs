@@ -9,7 +9,7 @@ using static ColdSim.Tests.Model.Rigs;
 namespace ColdSim.Tests.Model.Coach;
 
 /// <summary>The coach through the real engine, where pencil and paper know the answer.</summary>
-public class ClosedFormTests
+public class CoachClosedFormTests
 {
     private static Rig Unheated(CoachSpecification coach) => new() { Cylinders = [Bottle()], Coach = coach };
 

@@ -6,7 +6,7 @@ using Xunit;
 namespace ColdSim.Tests.Planning.Ensemble;
 
 /// <summary>What is made of the members' counts.</summary>
-public class FiguresTests
+public class ChanceStatisticsTests
 {
     // Wilson's interval at 95 %, from memory of its common examples.
     [Theory]
