@@ -6,7 +6,7 @@ namespace ColdSim.App.Commands;
 
 /// <summary>The rows of one reading on their way: carried to the place, put on the clock to show, handed on.</summary>
 /// <param name="question">What is asked.</param>
-/// <param name="next">Takes them.</param>
+/// <param name="next">Receives the rows.</param>
 /// <param name="cancel">Ends the reading.</param>
 internal sealed class PlacedRows(WeatherQuestion question, Action<WeatherRow> next, CancellationToken cancel) : IRowSink
 {

@@ -15,7 +15,7 @@ internal static class CompareText
         + "allows on board at most two, each of at most 105 lb of water; local code decides where a larger one may stand.";
 
     /// <param name="comparison">What was run.</param>
-    /// <param name="units">To print.</param>
+    /// <param name="units">The units to print.</param>
     /// <param name="cautions">Under the answer.</param>
     /// <param name="swept">Whether the options are cylinders of several sizes, filled to the same part.</param>
     public static IReadOnlyList<TextSection> Sections(

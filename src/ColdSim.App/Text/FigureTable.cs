@@ -10,7 +10,7 @@ namespace ColdSim.App.Text;
 
 /// <summary>Sets rows of figures under their headings, in a person's units; the same for text and screen.</summary>
 /// <param name="table">Which table, and so which columns.</param>
-/// <param name="units">To print.</param>
+/// <param name="units">The units to print.</param>
 internal sealed class FigureTable(ReportTable table, UnitStyle units)
 {
     private const int LongestText = 46;
@@ -46,8 +46,8 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
 
     /// <summary>A value as a table shows it; "-" for none.</summary>
     /// <param name="value">The value.</param>
-    /// <param name="display">How.</param>
-    /// <param name="units">To print.</param>
+    /// <param name="display">How the value is shown.</param>
+    /// <param name="units">The units to print.</param>
     public static string Cell(object? value, Display display, UnitStyle units) => value switch
     {
         null => "-",

@@ -17,8 +17,8 @@ internal static class GasStack
     /// <param name="places">Which of them can take gas, in the order of the letters.</param>
     /// <param name="from">First sample.</param>
     /// <param name="to">Past the last.</param>
-    /// <param name="columns">How wide.</param>
-    /// <param name="rows">How high.</param>
+    /// <param name="columns">Width in cells.</param>
+    /// <param name="rows">Height in cells.</param>
     /// <param name="units">Units of the scale.</param>
     /// <param name="start">The run's start, for the clock below.</param>
     public static IReadOnlyList<string> Lines(

@@ -8,7 +8,7 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>A file of its own with the keys of <c>[weather.columns]</c>, for a table that is looked into without a scenario.</summary>
 public static class ColumnsFile
 {
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads the file.</summary>
     /// <param name="path">The file.</param>
     /// <returns>The map, or everything that is wrong.</returns>
     public static (ColumnMap? Map, IReadOnlyList<FileProblem> Problems) Read(string path)
@@ -30,7 +30,7 @@ public static class ColumnsFile
     }
 
     /// <summary>Reads its text.</summary>
-    /// <param name="text">TOML.</param>
+    /// <param name="text">The text in TOML.</param>
     /// <param name="name">Its name in messages.</param>
     public static (ColumnMap? Map, IReadOnlyList<FileProblem> Problems) ReadText(string text, string name)
     {

@@ -51,7 +51,7 @@ public static class ScenarioReader
     }
 
     /// <summary>Reads a scenario's text.</summary>
-    /// <param name="text">TOML.</param>
+    /// <param name="text">The text in TOML.</param>
     /// <param name="name">Its name in messages.</param>
     /// <param name="weather">Opens the weather file it names.</param>
     public static ReadResult ReadText(string text, string name, IWeatherSource weather)

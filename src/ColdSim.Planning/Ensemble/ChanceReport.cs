@@ -12,7 +12,7 @@ public sealed record ChanceReport
     // Any night that fails is worse than any that holds, however little is left.
     private const double Failing = -1e9;
 
-    /// <summary>The question.</summary>
+    /// <summary>The scenario that was run.</summary>
     public required Scenario Scenario { get; init; }
 
     /// <summary>The run without errors.</summary>

@@ -12,7 +12,7 @@ public static class ChanceRun
     public const int MostMembers = 100_000;
 
     /// <summary>An ensemble over what may be off, by the scenario's <see cref="Scenario.Errors"/>.</summary>
-    /// <param name="scenario">The question.</param>
+    /// <param name="scenario">The scenario to run.</param>
     /// <param name="options">Tried with the same random numbers; each has its own errors.</param>
     /// <param name="members">Number of members.</param>
     /// <param name="seed">What the random numbers start from.</param>

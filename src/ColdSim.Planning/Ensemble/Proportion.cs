@@ -2,7 +2,7 @@ namespace ColdSim.Planning.Ensemble;
 
 /// <summary>A proportion of members, with the confidence interval of the probability.</summary>
 /// <param name="Count">Those that do.</param>
-/// <param name="Of">All.</param>
+/// <param name="Of">The number of cases in all.</param>
 /// <remarks>The interval is Wilson's (1927) at 95 %: it stays between 0 and 1, and is not empty where none or all do.</remarks>
 public sealed record Proportion(int Count, int Of)
 {

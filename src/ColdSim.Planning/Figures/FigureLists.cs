@@ -5,13 +5,13 @@ public static class FigureLists
 {
     /// <summary>The columns of a table of text or screen, in their order.</summary>
     /// <param name="figures">The row's figures.</param>
-    /// <param name="table">Which table.</param>
+    /// <param name="table">The table whose columns are wanted.</param>
     public static IReadOnlyList<FigureColumn<TRow>> ColumnsIn<TRow>(this IEnumerable<Figure<TRow>> figures, ReportTable table)
         => [.. figures.WithParts().SelectMany(f => f.Columns).Where(c => c.Table == table).OrderBy(c => c.Order)];
 
     /// <summary>The columns of a CSV file, in their order.</summary>
     /// <param name="figures">The row's figures.</param>
-    /// <param name="file">Which file.</param>
+    /// <param name="file">The file whose columns are wanted.</param>
     public static IReadOnlyList<CsvColumn<TRow>> ColumnsIn<TRow>(this IEnumerable<Figure<TRow>> figures, CsvTable file)
         => [.. figures.WithParts().SelectMany(f => f.Csv).Where(c => c.File == file).OrderBy(c => c.Order)];
 

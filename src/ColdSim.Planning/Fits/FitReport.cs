@@ -6,7 +6,7 @@ namespace ColdSim.Planning.Fits;
 /// <summary>A log with too little data for a fit.</summary>
 public sealed class TooLittleDataException : Exception
 {
-    /// <summary>Without reasons.</summary>
+    /// <summary>Makes one without reasons.</summary>
     public TooLittleDataException()
         : this([])
     {

@@ -4,7 +4,7 @@ using ColdSim.Planning.Search;
 namespace ColdSim.Planning.Freezing;
 
 /// <summary>The same question at several instants of a run: how long is left once the furnace stops.</summary>
-/// <param name="Scenario">The question.</param>
+/// <param name="Scenario">The scenario that was run.</param>
 /// <param name="Stops">One for each instant, in order.</param>
 public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<CoolDown> Stops)
 {
@@ -14,7 +14,7 @@ public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<CoolDown> St
     private static readonly TimeSpan[] Clock = [new(18, 0, 0), new(22, 0, 0), new(3, 0, 0), new(7, 0, 0)];
 
     /// <summary>Instants of a run worth asking about: four a night, of its first two weeks.</summary>
-    /// <param name="scenario">The question.</param>
+    /// <param name="scenario">The scenario to run.</param>
     public static IReadOnlyList<DateTimeOffset> UsualInstants(Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
@@ -27,7 +27,7 @@ public sealed record FreezeOutlook(Scenario Scenario, IReadOnlyList<CoolDown> St
     }
 
     /// <summary>Asks it at every instant, on all processors.</summary>
-    /// <param name="scenario">The question.</param>
+    /// <param name="scenario">The scenario to run.</param>
     /// <param name="instants">The instants at which the furnace stops.</param>
     /// <param name="cancel">Stops the runs.</param>
     /// <exception cref="TimeOutsideRunException">An instant outside the run.</exception>

@@ -144,7 +144,7 @@ public sealed record PressureFinding
     /// <summary>The least gauge pressure that liquid at the stated temperature may have; null where no temperature is known.</summary>
     public Pressure? ExpectedLow { get; init; }
 
-    /// <summary>The greatest.</summary>
+    /// <summary>The greatest pressure expected.</summary>
     public Pressure? ExpectedHigh { get; init; }
 
     /// <summary>Vapour left where the liquid is gone.</summary>

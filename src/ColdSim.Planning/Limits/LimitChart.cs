@@ -10,7 +10,7 @@ public sealed record LimitChart
     /// <summary>The fills of the chart unless others are requested.</summary>
     public static IReadOnlyList<double> UsualFills { get; } = [0.10, 0.20, 0.30, 0.40, 0.50, 0.65, 0.80, 1.00];
 
-    /// <summary>The question.</summary>
+    /// <summary>The scenario that was run.</summary>
     public required Scenario Scenario { get; init; }
 
     /// <summary>The night of every cell.</summary>

@@ -76,7 +76,7 @@ public sealed class LogPrediction
     /// <param name="scenario">The scenario; its own contents count only for cylinders that were never read.</param>
     /// <param name="log">Its log.</param>
     /// <param name="finished">Receives the number of intervals that are done.</param>
-    /// <param name="cancel">Stops it.</param>
+    /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <remarks>
     /// At each reading the cylinder is set to what was read, while the coach goes on as warm as it was: an error of one reading does not

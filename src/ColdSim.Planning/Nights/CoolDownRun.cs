@@ -21,7 +21,7 @@ public static class CoolDownRun
     }
 
     /// <summary>What happens when the furnace stops.</summary>
-    /// <param name="scenario">The question.</param>
+    /// <param name="scenario">The scenario to run.</param>
     /// <param name="at">When it stops; within the run and before the end of its weather.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="TimeOutsideRunException">An instant outside the run.</exception>

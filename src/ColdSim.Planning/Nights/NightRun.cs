@@ -7,7 +7,7 @@ namespace ColdSim.Planning.Nights;
 public static class NightRun
 {
     /// <summary>Runs the scenario from its start.</summary>
-    /// <param name="scenario">The question.</param>
+    /// <param name="scenario">The scenario to run.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <returns>The whole report. Check <c>Ledger.Closes</c> before trusting it.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
@@ -16,7 +16,7 @@ public static class NightRun
     public static RunReport Of(Scenario scenario, CancellationToken cancel = default) => Try(scenario, cancel).ReportOrThrow();
 
     /// <summary>Runs the scenario from its start, or says why its rig cannot start: full of liquid, or at its relief pressure.</summary>
-    /// <param name="scenario">The question.</param>
+    /// <param name="scenario">The scenario to run.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>
@@ -57,7 +57,7 @@ public static class NightRun
     }
 
     /// <summary>The same run without curves and events: only how its nights went.</summary>
-    /// <param name="scenario">The question.</param>
+    /// <param name="scenario">The scenario to run.</param>
     /// <param name="watcher">Observes every step, in the run's own time.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>

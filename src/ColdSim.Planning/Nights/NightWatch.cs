@@ -3,7 +3,7 @@ using ColdSim.Model.Engine;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Observes a run and splits it into nights.</summary>
-/// <param name="scenario">The question.</param>
+/// <param name="scenario">The scenario to run.</param>
 /// <param name="calendar">Its nights.</param>
 /// <param name="recorder">Receives every step as well, in the run's own time.</param>
 /// <param name="listEvents">Whether the events are kept; the members of an ensemble do not need them.</param>

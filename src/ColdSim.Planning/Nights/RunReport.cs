@@ -25,7 +25,7 @@ public sealed record ReportedEvent(
 /// <summary>Report of a run.</summary>
 public sealed record RunReport
 {
-    /// <summary>The question.</summary>
+    /// <summary>The scenario that was run.</summary>
     public required Scenario Scenario { get; init; }
 
     /// <summary>The whole run in one row.</summary>

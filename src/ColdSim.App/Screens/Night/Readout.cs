@@ -9,7 +9,7 @@ using ColdSim.Planning.Nights;
 namespace ColdSim.App.Screens.Night;
 
 /// <summary>One value at the time cursor.</summary>
-/// <param name="Name">In full.</param>
+/// <param name="Name">The name in full.</param>
 /// <param name="Brief">The same where room is short.</param>
 /// <param name="Value">With its unit.</param>
 internal sealed record ReadoutValue(string Name, string Brief, string Value)

@@ -6,7 +6,7 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>The 12 V side: a row a night with what ran out first and who drew what, and the chosen night in words and figures.</summary>
 /// <param name="Report">A run of a rig with a battery.</param>
-/// <param name="Units">To print.</param>
+/// <param name="Units">The units to print.</param>
 /// <param name="Night">Index of the night.</param>
 internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 0) : IPage
 {

@@ -53,7 +53,7 @@ internal static class ChanceSection
         "chance", TableForm.One, "how far off things may be, and the chance that is wanted",
         [Temperature, TemperatureGrowth, CorrelationTime, Tail, Wind, HeatLoss, Infiltration, Reading, SetPoint, DoorOpenings, Wanted]);
 
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads the table.</summary>
     /// <param name="section">The table.</param>
     /// <param name="fit">What a fit found, whose errors are used where the table has none; or null.</param>
     public static (ErrorSizes Errors, double Wanted_frac) Read(SectionReader section, FittedFactors? fit)

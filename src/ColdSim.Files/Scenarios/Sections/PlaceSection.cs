@@ -71,7 +71,7 @@ internal static class PlaceSection
         public static readonly QuantityKey GroundAlbedo = new("ground_albedo", Dimension.Ratio, "0", "1", Places, PlaceSection.GroundAlbedo.Meaning);
     }
 
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads the table.</summary>
     /// <param name="section">The table.</param>
     /// <param name="assume">Whether what is missing is named; where there are stops, they say it.</param>
     public static SiteSpecification Read(SectionReader section, bool assume)

@@ -111,10 +111,10 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         ],
         ColumnsSection.Declared);
 
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads the table.</summary>
     /// <param name="section">The table.</param>
     /// <param name="source">Opens the file.</param>
-    /// <param name="site">Where.</param>
+    /// <param name="site">The place of the coach.</param>
     /// <param name="panels">Whether there are solar panels, which take their sun from the sky where the file has none.</param>
     /// <param name="needed">Whether it must be there.</param>
     public static WeatherSection Read(SectionReader section, WeatherOnce source, SiteSpecification site, bool panels, bool needed = true)
