@@ -47,14 +47,14 @@ internal static class Dispatcher
         }
     }
 
-    private static async Task<int> InvokeAsync(IReadOnlyList<string> words, Host host, CancellationToken cancel)
+    private static Task<int> InvokeAsync(IReadOnlyList<string> words, Host host, CancellationToken cancel)
     {
         RootCommand root = CommandTree.Of(host);
         ParseResult parsed = root.Parse(words, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         bool lost = parsed.Action is HelpWithExamples && parsed.UnmatchedTokens.Count > 0;
         if (lost || parsed.Action is ParseErrorAction || UsageFault.SwallowedOption(parsed) is not null)
             throw CommandFault.Input(UsageFault.Lines(parsed, host.Files));
-        return await parsed.InvokeAsync(
+        return parsed.InvokeAsync(
             new InvocationConfiguration
             {
                 Output = host.Out,
@@ -62,7 +62,7 @@ internal static class Dispatcher
                 EnableDefaultExceptionHandler = false,
                 ProcessTerminationTimeout = GraceAfterInterrupt,
             },
-            cancel).ConfigureAwait(false);
+            cancel);
     }
 
     private static string OneLine(string text) => text.ReplaceLineEndings(" ");

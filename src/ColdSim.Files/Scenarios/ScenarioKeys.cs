@@ -23,11 +23,11 @@ internal static class ScenarioKeys
         CatalyticHeaterSection.Declared, WetBaySection.Declared, PipeSection.Declared, TankSection.Declared, VerdictSection.Declared, FitSection.Declared,
         ChanceSection.Declared, StopsSection.Declared, RefillsSection.Declared, OptionReader.Declared);
 
-    /// <summary>All sections with their whole names, each before those below it; the top level has none.</summary>
-    public static IReadOnlyList<(string Name, ScenarioSection Section)> All { get; } = [.. Below("", Root)];
+    /// <summary>All sections with their whole names, each before those below it; the top level has none. Made when asked: a run does not ask.</summary>
+    public static IReadOnlyList<(string Name, ScenarioSection Section)> All => [.. Below("", Root)];
 
     /// <summary>What an option may not change: whole names of keys and sections; those in lists, which an option means by a number, left out.</summary>
-    public static IReadOnlyList<string> FixedForOptions { get; } = [.. Fixed("", Root)];
+    public static IReadOnlyList<string> FixedForOptions => [.. Fixed("", Root)];
 
     private static IEnumerable<(string, ScenarioSection)> Below(string name, ScenarioSection section)
         => section.Below.SelectMany(b => Below(Join(name, b.Name), b)).Prepend((name, section));

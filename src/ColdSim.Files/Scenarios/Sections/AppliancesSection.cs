@@ -23,8 +23,17 @@ internal static class AppliancesSection
     /// <param name="gas">The gas, for draws by mass.</param>
     public static IReadOnlyList<GasAppliance> Read(SectionReader root, GasSpecification gas)
     {
-        Dictionary<ScenarioSection, IReadOnlyList<SectionReader>> of = Kinds.ToDictionary(k => k.Declared, k => root.Sections(k.Declared));
-        OwnNames names = new(Kinds.SelectMany(k => of[k.Declared].Select(s => (s, k.Name))), "appliance", [.. Nameless.Where(root.Has).Select(n => n.Name)]);
+        // Plain loops: queries over pairs are compiled anew at each start.
+        Dictionary<ScenarioSection, IReadOnlyList<SectionReader>> of = [];
+        List<(SectionReader, TextKey)> named = [];
+        foreach ((ScenarioSection declared, TextKey name) in Kinds)
+        {
+            of[declared] = root.Sections(declared);
+            foreach (SectionReader section in of[declared])
+                named.Add((section, name));
+        }
+
+        OwnNames names = new(named, "appliance", [.. Nameless.Where(root.Has).Select(n => n.Name)]);
         return
         [
             .. of[DrawSection.Declared].Select((s, i) => DrawSection.Read(s, gas, i + 1, names)),
