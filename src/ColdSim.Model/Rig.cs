@@ -29,6 +29,9 @@ public sealed record Rig
     /// <summary>The cylinders, in the order in which they are used; one to <see cref="MostCylinders"/>.</summary>
     public required IReadOnlyList<CylinderSpecification> Cylinders { get; init; }
 
+    /// <summary>What to call each cylinder, in their order.</summary>
+    public IReadOnlyList<string> CylinderNames() => [.. Enumerable.Range(0, Cylinders.Count).Select(NameOf)];
+
     /// <summary>What to call a cylinder: its own name, its size, or its size and number where others have the same.</summary>
     /// <param name="place">Its place, from 0.</param>
     public string NameOf(int place)

@@ -9,14 +9,14 @@ internal static class CylinderWords
     /// <summary>Such as "20 lb cylinder", or "20 lb and 30 lb cylinders, changed by hand".</summary>
     public static string All(Rig rig)
     {
-        string[] names = [.. Enumerable.Range(0, rig.Cylinders.Count).Select(rig.NameOf)];
-        if (names.Length == 1)
+        IReadOnlyList<string> names = rig.CylinderNames();
+        if (names.Count == 1)
             return rig.Cylinders[0].Blanket is null ? names[0] + " cylinder" : $"{names[0]} cylinder{Blanket(rig, 0)},";
-        return $"{string.Join(", ", names[..^1])} and {names[^1]} cylinders, {Arranged(rig.Arrangement)}{Blankets(rig)},";
+        return $"{string.Join(", ", names.SkipLast(1))} and {names[^1]} cylinders, {Arranged(rig.Arrangement)}{Blankets(rig)},";
     }
 
     /// <summary>Their names alone.</summary>
-    public static string Names(Rig rig) => string.Join(" + ", Enumerable.Range(0, rig.Cylinders.Count).Select(rig.NameOf));
+    public static string Names(Rig rig) => string.Join(" + ", rig.CylinderNames());
 
     /// <summary>How they are connected.</summary>
     public static string Arranged(CylinderArrangement arrangement) => arrangement switch

@@ -12,10 +12,11 @@ internal static class LogText
 {
     public static IReadOnlyList<TextSection> Sections(string path, LogPrediction log, Scenario scenario, UnitStyle units, IReadOnlyList<string> cautions)
     {
+        IReadOnlyList<LogLineReport> lines = LogReport.Of(log, scenario, []).Lines;
         List<TextSection> sections =
         [
-            new($"{Path.GetFileName(path)}, {CylinderWords.All(scenario.Rig).TrimEnd(',')}", Table(log, scenario, units)),
-            .. log.Rows.Any(r => r.Predicted is not null) ? [new TextSection("Predicted from the reading before", Predicted(log, scenario, units))] : Array.Empty<TextSection>(),
+            new($"{Path.GetFileName(path)}, {CylinderWords.All(scenario.Rig).TrimEnd(',')}", Table(lines, units)),
+            .. log.Rows.Any(r => r.Predicted is not null) ? [new TextSection("Predicted from the reading before", Predicted(lines, scenario, units))] : Array.Empty<TextSection>(),
             .. log.Days.Count == 0 ? Array.Empty<TextSection>() : [DailyUse(log, scenario, units)],
             new("Taken", RunText.Points(
             [
@@ -37,17 +38,13 @@ internal static class LogText
         return $"{ClockText.DayClock(entry.Time)}, {which}{entry.Method} {entry.Reading}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}";
     }
 
-    private static IReadOnlyList<string> Table(LogPrediction log, Scenario scenario, UnitStyle units)
-    {
-        if (log.Rows.Count == 0)
-            return ["No readings."];
-        return new FigureTable(ReportTable.Log, units).Lines(LogFigures.Lines, LogReport.Of(log, scenario, []).Lines);
-    }
+    private static IReadOnlyList<string> Table(IReadOnlyList<LogLineReport> lines, UnitStyle units)
+        => lines.Count == 0 ? ["No readings."] : new FigureTable(ReportTable.Log, units).Lines(LogFigures.Lines, lines);
 
-    private static IReadOnlyList<string> Predicted(LogPrediction log, Scenario scenario, UnitStyle units) =>
+    private static IReadOnlyList<string> Predicted(IReadOnlyList<LogLineReport> lines, Scenario scenario, UnitStyle units) =>
     [
         .. new FigureTable(ReportTable.LogPrediction, units).Lines(
-            LogFigures.Lines, [.. LogReport.Of(log, scenario, []).Lines.Where(l => l.Prediction.Predicted is not null)]),
+            LogFigures.Lines, [.. lines.Where(l => l.Prediction.Predicted is not null)]),
         .. Wrap.Lines($"by the simulator, {Parameters(scenario)}; times: in standard errors of the difference"),
     ];
 

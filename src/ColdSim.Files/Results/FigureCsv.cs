@@ -48,14 +48,14 @@ internal static class FigureCsv
         int count => count.ToString(CultureInfo.InvariantCulture),
         double number => Number(number, column.Digits),
         IQuantity quantity => Number(quantity.As(column.Unit!), column.Digits),
-        DateTimeOffset time => time.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture),
+        DateTimeOffset time => FigureJson.Instant(time),
         DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         IReadOnlyList<object?> all => place < all.Count ? Cell(all[place], column, 0) : "",
         _ => throw new ArgumentException($"'{column.Heading}' has a value of {value.GetType().Name}, which no cell can hold"),
     };
 
-    // Rounded first, so that a hair below zero is not written as minus nothing.
-    private static string Number(double value, int digits) => !double.IsFinite(value) ? ""
+    /// <summary>A number with fixed decimals; empty where it is not finite. Rounded first, so that a hair below zero gets no minus.</summary>
+    public static string Number(double value, int digits) => !double.IsFinite(value) ? ""
         : (Math.Round(value, digits) + 0.0).ToString("F" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static string Symbol(Enum unit) => unit switch

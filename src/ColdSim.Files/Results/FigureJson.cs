@@ -24,6 +24,9 @@ internal static class FigureJson
         output.WriteByte((byte)'\n');
     }
 
+    /// <summary>An instant as every document and file has it.</summary>
+    public static string Instant(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture);
+
     private static void Write(Utf8JsonWriter json, IFigureRow row)
     {
         json.WriteStartObject();
@@ -47,7 +50,7 @@ internal static class FigureJson
             case int count: json.WriteNumberValue(count); break;
             case double number: Number(json, number, figure.Exact); break;
             case IQuantity quantity: Number(json, quantity.As(figure.Unit!), figure.Exact); break;
-            case DateTimeOffset time: json.WriteStringValue(time.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture)); break;
+            case DateTimeOffset time: json.WriteStringValue(Instant(time)); break;
             case DateOnly day: json.WriteStringValue(day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)); break;
             case IFigureRow part: Write(json, part); break;
             case IEnumerable<object?> all: Values(json, figure, all); break;

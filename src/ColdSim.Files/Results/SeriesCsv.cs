@@ -1,4 +1,3 @@
-using System.Globalization;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
@@ -50,9 +49,9 @@ public static class SeriesCsv
         for (int i = 0; i < report.Series.Count; i++)
         {
             DateTimeOffset time = report.Scenario.Start.AddSeconds(i * RunSeries.Spacing_s);
-            csv.WriteField(time.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture));
+            csv.WriteField(FigureJson.Instant(time));
             foreach (Curve curve in curves)
-                csv.WriteField(Cell(curve, curve.Value(report.Series, i)));
+                csv.WriteField(FigureCsv.Number(curve.Value(report.Series, i), curve.Digits));
             csv.EndRecord();
         }
     }
@@ -115,10 +114,4 @@ public static class SeriesCsv
         yield return new("shore [W]", 1, (s, i) => s.Power!.Shore_W[i]);
         yield return new("generator [W]", 1, (s, i) => s.Power!.Generator_W[i]);
     }
-
-    // Rounded first, so that a hair below zero is not written as minus nothing.
-    private static string Cell(Curve curve, double value)
-        => double.IsFinite(value)
-            ? (Math.Round(value, curve.Digits) + 0.0).ToString("F" + curve.Digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
-            : "";
 }

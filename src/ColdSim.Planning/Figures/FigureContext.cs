@@ -21,7 +21,7 @@ public sealed record FigureContext(
         ArgumentNullException.ThrowIfNull(scenario);
         Rig rig = scenario.Rig;
         return new(
-            [.. Enumerable.Range(0, rig.Cylinders.Count).Select(rig.NameOf)],
+            rig.CylinderNames(),
             [.. Enumerable.Range(0, rig.GasPlaces).Where(i => i > 0 || rig.Furnace is not null).Select(rig.GasConsumerOf)],
             scenario.Prices.Currency,
             scenario.Criteria.Dawn.ToString("HH:mm", CultureInfo.InvariantCulture),

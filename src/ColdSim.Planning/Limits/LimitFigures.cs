@@ -1,4 +1,3 @@
-using ColdSim.Model;
 using ColdSim.Planning.Figures;
 using UnitsNet.Units;
 using Cell = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.ChartCell>;
@@ -58,7 +57,7 @@ public static class LimitFigures
     [
         Column.Word("set_up", c => c.RigVariant.Kind, SetUps, "which"),
         Column.Flag("as_it_is", c => c.RigVariant.AsItIs, "whether it is the scenario's own rig"),
-        Column.Texts("cylinders", c => Names(c.RigVariant.Rig), "its cylinders' names"),
+        Column.Texts("cylinders", c => c.RigVariant.Rig.CylinderNames(), "its cylinders' names"),
         Column.Quantity("blanket_w", c => SiQuantity.Power(c.RigVariant.Blanket?.Power_W), PowerUnit.Watt, "power of its blanket", canBeAbsent: true),
         Column.Flag("blanket_powered", c => c.RigVariant.Powered, "whether that has power"),
         Column.Rows("cells", c => c.Cells.Select(cell => new ChartCell(c, cell)), Cells, "by rising fill"),
@@ -82,8 +81,6 @@ public static class LimitFigures
         ArgumentNullException.ThrowIfNull(chart);
         return chart.Columns.SelectMany(column => column.Cells.Select(cell => new ChartCell(column, cell)));
     }
-
-    private static IReadOnlyList<string> Names(Rig rig) => [.. Enumerable.Range(0, rig.Cylinders.Count).Select(rig.NameOf)];
 }
 
 /// <summary>A cell with the column it is in.</summary>
