@@ -15,7 +15,7 @@ public sealed record FileProblem(string File, int Line, int Column, string What,
         string place = FormattableString.Invariant($"{File}:{Line}:{Column}: {What}");
         if (Accepted is not null)
             place += "; " + Accepted;
-        return Nearest is null ? place : $"{place}; did you mean '{Nearest}'?";
+        return VisibleText.Of(Nearest is null ? place : $"{place}; did you mean '{Quote.Of(Nearest)}'?");
     }
 
     /// <summary>Why a file could not be opened, in words.</summary>

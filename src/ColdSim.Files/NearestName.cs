@@ -6,6 +6,8 @@ internal static class NearestName
     /// <summary>The nearest of <paramref name="names"/>, or null where none is near enough to be meant.</summary>
     public static string? Of(string written, IEnumerable<string> names)
     {
+        if (written.Length > Quote.Longest)
+            return null;
         int limit = written.Length switch { <= 2 => 1, <= 5 => 2, _ => 3 };
         string? best = null;
         foreach (string name in names)

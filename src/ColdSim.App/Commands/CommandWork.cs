@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.Files;
 using ColdSim.Model.Engine;
 
 namespace ColdSim.App.Commands;
@@ -51,7 +52,7 @@ internal sealed class TextOutput(Host host, UnitStyle units)
     public void Write(IEnumerable<string> lines)
     {
         foreach (string line in lines)
-            host.Out.WriteLine(line);
+            host.Out.WriteLine(VisibleText.Of(line));
     }
 }
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
 using ColdSim.Files.Weather;
+using ColdSim.Files;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 
@@ -37,7 +38,7 @@ internal static class CommonOptions
     public static DateTimeOffset At(string text, Scenario scenario, string command)
         => InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read
             ? time.ToOffset(scenario.Start.Offset)
-            : throw CommandFault.Input($"coldsim: --at: '{text}' is not a time; {InstantText.Accepted}", $"See 'coldsim {command} --help'.");
+            : throw CommandFault.Input($"coldsim: --at: '{Quote.Of(text)}' is not a time; {InstantText.Accepted}", $"See 'coldsim {command} --help'.");
 
     /// <summary>What is said of a time given as <c>--at</c> that the run does not reach.</summary>
     public static CommandFault OutsideRun(DateTimeOffset at, Scenario scenario)
@@ -47,7 +48,7 @@ internal static class CommonOptions
     public static StandardSize? Size(string name, string option, out string fault)
     {
         StandardSize? size = StandardSize.Find(name);
-        fault = size is null ? $"{option}: '{name}' is not a common size; there are {string.Join(", ", StandardSize.All.Select(s => s.Name))}" : "";
+        fault = size is null ? $"{option}: '{Quote.Of(name)}' is not a common size; there are {string.Join(", ", StandardSize.All.Select(s => s.Name))}" : "";
         return size;
     }
 
@@ -66,7 +67,7 @@ internal static class CommonOptions
             {
                 string word = r.Tokens[0].Value;
                 if (!words.Contains(word, StringComparer.Ordinal))
-                    r.AddError($"{name} takes {string.Join(" or ", words)}, not '{word}'");
+                    r.AddError($"{name} takes {string.Join(" or ", words)}, not '{Quote.Of(word)}'");
                 return word;
             },
         };
@@ -86,7 +87,7 @@ internal static class CommonOptions
             if (read && value >= min && value <= max && (!whole || Math.Floor(value) == value))
                 return value;
             r.AddError(string.Create(
-                CultureInfo.InvariantCulture, $"{name} takes a {(whole ? "whole " : "")}number from {min} to {max}, not '{word}'"));
+                CultureInfo.InvariantCulture, $"{name} takes a {(whole ? "whole " : "")}number from {min} to {max}, not '{Quote.Of(word)}'"));
             return null;
         },
     };

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ColdSim.App.Text;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
+using ColdSim.Files;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -68,7 +69,7 @@ internal static class CompareCommand
 
     private static string Nothing(string path, string? sizes) => sizes is null
         ? $"coldsim: '{path}' has no [[option]] to compare with; write one, or give --sizes"
-        : $"coldsim: --sizes: '{sizes}' names nothing but the scenario's own cylinder";
+        : $"coldsim: --sizes: '{Quote.Of(sizes!)}' names nothing but the scenario's own cylinder";
 
     private static List<CylinderSpecification> Sizes(string list)
     {

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.Files.Quantities;
+using ColdSim.Files;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Geometry;
 using ColdSim.Physics.MoistAir;
@@ -166,7 +167,7 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
         // The estimate varies capacity and diameter by their errors, and the vessel must exist there too.
         if (volume * 0.95 < PressureVessel.HeadsVolume_m3(diameter * 1.02, thickness_m))
         {
-            Faults.Add($"--water-capacity: '{Text(o.WaterCapacity)}' is too little for '{Text(o.Diameter)}' across: two 2:1 heads alone hold as much");
+            Faults.Add($"--water-capacity: '{Quote.Of(Text(o.WaterCapacity) ?? "")}' is too little for '{Quote.Of(Text(o.Diameter) ?? "")}' across: two 2:1 heads alone hold as much");
             return null;
         }
 

@@ -13,7 +13,7 @@ internal sealed class Host : IDisposable
     {
         Output = output;
         Out = new StreamWriter(output, Utf8, leaveOpen: true) { NewLine = "\n" };
-        Error = error;
+        Error = new VisibleWriter(error);
     }
 
     /// <summary>Standard output as bytes; flush <see cref="Out"/> before writing here.</summary>
@@ -22,6 +22,7 @@ internal sealed class Host : IDisposable
     /// <summary>Standard output as text.</summary>
     public TextWriter Out { get; }
 
+    /// <summary>Standard error; foreign text in a line that is written to it is made visible.</summary>
     public TextWriter Error { get; }
 
     public IFiles Files { get; init; } = new DiskFiles();

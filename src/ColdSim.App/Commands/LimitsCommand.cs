@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
 using ColdSim.Files.Results;
+using ColdSim.Files;
 using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 
@@ -77,7 +78,7 @@ internal static class LimitsCommand
         {
             bool read = double.TryParse(word.TrimEnd('%').TrimEnd(), NumberStyles.Float, CultureInfo.InvariantCulture, out double percent);
             if (!read || !(percent >= 1 && percent <= 100))
-                throw CommandFault.Input($"coldsim: --fills takes numbers from 1 to 100 with commas between, not '{word}'", "See 'coldsim limits --help'.");
+                throw CommandFault.Input($"coldsim: --fills takes numbers from 1 to 100 with commas between, not '{Quote.Of(word)}'", "See 'coldsim limits --help'.");
             if (!fills.Contains(percent / 100)) fills.Add(percent / 100);
         }
 

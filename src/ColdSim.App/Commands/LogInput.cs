@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Weather;
+using ColdSim.Files;
 using ColdSim.Planning;
 
 namespace ColdSim.App.Commands;
@@ -71,7 +72,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
 
         if (LogCylinders.PlaceOf(scenario.Rig, name) is { } place)
             return LogCylinders.NameOf(scenario.Rig, place);
-        _faults.Add($"--cylinder: '{name}'; {LogCylinders.Accepted(scenario.Rig)}");
+        _faults.Add($"--cylinder: '{Quote.Of(name)}'; {LogCylinders.Accepted(scenario.Rig)}");
         return "";
     }
 
@@ -95,7 +96,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
 
         if (InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read)
             return time;
-        _faults.Add(string.Create(CultureInfo.InvariantCulture, $"--at: '{text}' is not a time; {InstantText.Accepted}"));
+        _faults.Add(string.Create(CultureInfo.InvariantCulture, $"--at: '{Quote.Of(text)}' is not a time; {InstantText.Accepted}"));
         return default;
     }
 }

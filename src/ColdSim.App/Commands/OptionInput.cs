@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ColdSim.Files;
 
 namespace ColdSim.App.Commands;
 
@@ -38,7 +39,7 @@ internal abstract class OptionInput(ParseResult parsed)
     }
 
     /// <summary>What is said of a value outside its limits.</summary>
-    protected virtual string OutOfRange(string text, string range) => $"'{text}' must be {range}";
+    protected virtual string OutOfRange(string text, string range) => $"'{Quote.Of(text)}' must be {range}";
 
     /// <summary>What was given; null also for an option that this command does not have.</summary>
     protected string? Text(Option<string?> option) => parsed.GetResult(option) is null ? null : parsed.GetValue(option);

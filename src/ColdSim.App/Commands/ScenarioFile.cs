@@ -37,10 +37,10 @@ internal static class ScenarioFile
     private static string Missing(string path, Host host)
     {
         if (host.Files.FolderExists(path))
-            return $"coldsim: '{path}' is a folder, not a scenario file";
+            return $"coldsim: '{Quote.OfPath(path)}' is a folder, not a scenario file";
         string? folder = Path.GetDirectoryName(path);
         string here = string.IsNullOrEmpty(folder) ? "." : folder;
-        string line = $"coldsim: there is no file '{path}'";
+        string line = $"coldsim: there is no file '{Quote.OfPath(path)}'";
         IEnumerable<string> names = host.Files.FolderExists(here) ? host.Files.In(here).Select(f => Path.GetFileName(f)).Where(f => f.EndsWith(".toml", StringComparison.Ordinal)) : [];
         return NearestName.Of(Path.GetFileName(path), names) is { } nearest ? $"{line}; did you mean '{Path.Combine(folder ?? "", nearest)}'?" : line;
     }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.Files.Quantities;
+using ColdSim.Files;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Units;
 using ColdSim.Planning.Quick;
@@ -66,7 +67,7 @@ internal sealed class TonightInput(ParseResult parsed, TonightOptions o) : Optio
         bool part = QuantityText.TryParseRatio(text, out UnitsNet.Ratio ratio, out _);
         if (!part && !QuantityText.TryParseMass(text, out _, out _))
         {
-            Faults.Add($"--left: '{text}' is neither a part of a full one, such as 1/3 or \"40 %\", nor a mass, such as \"7 lb\"");
+            Faults.Add($"--left: '{Quote.Of(text)}' is neither a part of a full one, such as 1/3 or \"40 %\", nor a mass, such as \"7 lb\"");
             return null;
         }
 
@@ -75,7 +76,7 @@ internal sealed class TonightInput(ParseResult parsed, TonightOptions o) : Optio
         if (kg > 0 && kg <= full_kg * (1 + 1e-9))
             return kg;
         Faults.Add(string.Create(CultureInfo.InvariantCulture,
-            $"--left: '{text}' must be more than nothing and no more than full, {full_kg / ConversionFactors.Pound_kg:0.0} lb ({full_kg:0.00} kg)"));
+            $"--left: '{Quote.Of(text)}' must be more than nothing and no more than full, {full_kg / ConversionFactors.Pound_kg:0.0} lb ({full_kg:0.00} kg)"));
         return null;
     }
 
@@ -101,7 +102,7 @@ internal sealed class TonightInput(ParseResult parsed, TonightOptions o) : Optio
             return null;
         if (TimeOnly.TryParseExact(text, ["H:mm", "HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time))
             return time;
-        Faults.Add($"{option.Name}: '{text}' is not a clock time such as 18:00");
+        Faults.Add($"{option.Name}: '{Quote.Of(text)}' is not a clock time such as 18:00");
         return null;
     }
 }

@@ -49,7 +49,7 @@ internal static class UsageFault
             ? command.Options.Where(o => !o.Hidden).SelectMany(o => o.Aliases.Prepend(o.Name)).Append("--help")
             : command.Subcommands.Select(c => c.Name);
         string what = option ? "option" : command.Subcommands.Count > 0 ? "command" : "argument";
-        string line = $"coldsim: unknown {what} '{bare}'";
+        string line = $"coldsim: unknown {what} '{Quote.Of(bare)}'";
         if (NearestName.Of(bare, known) is { } nearest)
             return $"{line}; did you mean '{nearest}'?";
         return !option && command.Subcommands.Count > 0 && files.Exists(word)

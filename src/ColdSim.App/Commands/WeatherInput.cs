@@ -29,7 +29,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
         return new(path, request, below_K, night, shift, elevation_m, Parsed.GetValue(o.Latitude), Parsed.GetValue(o.Longitude));
     }
 
-    protected override string OutOfRange(string text, string range) => $"{text} is out of range; accepted: {range}";
+    protected override string OutOfRange(string text, string range) => $"{Quote.Of(text)} is out of range; accepted: {range}";
 
     private WeatherRequest Request()
     {
@@ -45,7 +45,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
             return null;
         if (NightChoice.Read(text) is { } night)
             return night;
-        Faults.Add($"--night takes {NightChoice.Accepted}, not '{text}'");
+        Faults.Add($"--night takes {NightChoice.Accepted}, not '{Quote.Of(text)}'");
         return null;
     }
 
@@ -93,7 +93,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
 
         IEnumerable<string> words = WeatherFormatNames.Choices.Select(c => c.Name);
         string hint = NearestName.Of(word, words) is { } nearest ? $"did you mean '{nearest}'?" : $"there are {string.Join(", ", words)}";
-        Faults.Add($"--format: there is no '{word}'; {hint}");
+        Faults.Add($"--format: there is no '{Quote.Of(word)}'; {hint}");
         return null;
     }
 
@@ -120,7 +120,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
             return null;
         if (InstantText.TryOffset(text, out TimeSpan offset))
             return offset;
-        Faults.Add($"--offset takes an offset from UTC such as \"-07:00\" or Z, not '{text}'");
+        Faults.Add($"--offset takes an offset from UTC such as \"-07:00\" or Z, not '{Quote.Of(text)}'");
         return null;
     }
 
@@ -130,7 +130,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
             return null;
         if (WindowEdge.Read(text, endOfDay) is { } edge)
             return edge;
-        Faults.Add($"{option.Name} takes a date, perhaps with a time, such as 2025-01-14 or 2025-01-14T16:00-07:00, not '{text}'");
+        Faults.Add($"{option.Name} takes a date, perhaps with a time, such as 2025-01-14 or 2025-01-14T16:00-07:00, not '{Quote.Of(text)}'");
         return null;
     }
 

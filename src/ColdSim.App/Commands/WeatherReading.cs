@@ -1,5 +1,6 @@
 using ColdSim.Files.Weather;
 using ColdSim.Files.Weather.Formats;
+using ColdSim.Files;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Climate;
 
@@ -19,9 +20,9 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
         _cancel = cancel;
         string path = question.Path;
         if (host.Files.FolderExists(path))
-            throw CommandFault.Input($"coldsim: '{path}' is a folder, not a weather file");
+            throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' is a folder, not a weather file");
         if (!host.Files.Exists(path))
-            throw CommandFault.Input($"coldsim: there is no file '{path}'");
+            throw CommandFault.Input($"coldsim: there is no file '{Quote.OfPath(path)}'");
         WeatherLook look = new(question.Below_K, question.Night is not null);
         PlacedRows route = Route(row => look.Take(row, _route!.Clock));
         WeatherResult weather = Rows(path, question.Request, route, host);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Files;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Gauges;
@@ -51,7 +52,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
     public static string Cell(object? value, Display display, UnitStyle units) => value switch
     {
         null => "-",
-        string text => display == Display.ShortText && text.Length > LongestText ? text[..(LongestText - 3)] + "..." : text,
+        string text => Text(VisibleText.Of(text), display),
         Word word => word.Text,
         bool flag => flag ? "yes" : "no",
         int count => UnitStyle.Number(count, 0),
@@ -87,6 +88,9 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         _ => throw new ArgumentException($"a value of {value.GetType().Name} cannot be shown"),
     };
 
+    private static string Text(string text, Display display)
+        => display == Display.ShortText && text.Length > LongestText ? text[..(LongestText - 3)] + "..." : text;
+
     private object? Local(object? value) => value is DateTimeOffset time && Offset is { } offset ? time.ToOffset(offset) : value;
 
     private static string ShortPower(double watt, UnitStyle units)
@@ -119,10 +123,10 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
     private string Cut(string cell) => cell.Length > WidestText ? cell[..WidestText] : cell;
 
     private IEnumerable<string> Heading<TRow>(FigureColumn<TRow> column, string? name) => column.Heading.Split('|').SelectMany(line => line == "{name}"
-        ? NameLines(name!)
+        ? NameLines(VisibleText.Of(name!))
         : [line.Replace("{unit}", UnitOf(column.Unit, column.Display), StringComparison.Ordinal)
             .Replace("{dawn}", Context.Dawn, StringComparison.Ordinal)
-            .Replace("{currency}", Context.Currency, StringComparison.Ordinal)
+            .Replace("{currency}", VisibleText.Of(Context.Currency), StringComparison.Ordinal)
             .Replace("{fifty}", units.Temperature(CoolDown.Fifty_K), StringComparison.Ordinal)]);
 
     private string UnitOf(Enum? unit, Display display) => unit switch

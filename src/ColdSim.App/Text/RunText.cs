@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Files;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
@@ -40,9 +41,10 @@ internal static class RunText
             if (!first)
                 to.WriteLine();
             first = false;
-            to.WriteLine(bold ? $"\e[1m{section.Title}\e[0m" : section.Title);
+            string title = VisibleText.Of(section.Title);
+            to.WriteLine(bold ? $"\e[1m{title}\e[0m" : title);
             foreach (string line in section.Lines)
-                to.WriteLine(line);
+                to.WriteLine(VisibleText.Of(line));
         }
     }
 

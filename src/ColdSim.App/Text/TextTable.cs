@@ -1,3 +1,5 @@
+using ColdSim.Files;
+
 namespace ColdSim.App.Text;
 
 /// <summary>A column: its heading from top to bottom, and whether its cells are aligned left.</summary>
@@ -13,7 +15,7 @@ internal static class TextTable
         List<string[]> all = [];
         for (int line = 0; line < height; line++)
             all.Add([.. columns.Select(c => c.Heading.ElementAtOrDefault(line - height + c.Heading.Count) ?? "")]);
-        all.AddRange(rows.Select(r => r.ToArray()));
+        all.AddRange(rows.Select(r => r.Select(VisibleText.Of).ToArray()));
 
         int[] widths = [.. columns.Select((_, i) => all.Max(r => r[i].Length))];
         string between = new(' ', gap);

@@ -1,4 +1,5 @@
 using System.Text;
+using ColdSim.Files;
 
 namespace ColdSim.App.Text;
 
@@ -13,7 +14,7 @@ internal static class Wrap
         List<string> lines = [];
         StringBuilder line = new(first);
         bool empty = true;
-        foreach (string word in Words(text))
+        foreach (string word in Words(VisibleText.Of(text)))
         {
             if (!empty && line.Length + 1 + word.Length > width)
             {

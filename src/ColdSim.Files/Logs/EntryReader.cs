@@ -76,7 +76,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
         ArgumentNullException.ThrowIfNull(entry);
         ArgumentNullException.ThrowIfNull(rig);
         if (LogCylinders.PlaceOf(rig, entry.Cylinder) is not { } place)
-            return (null, [new EntryFault(LogField.Cylinder, "", $"a cylinder called '{entry.Cylinder}'", LogCylinders.Accepted(rig))]);
+            return (null, [new EntryFault(LogField.Cylinder, "", $"a cylinder called '{Quote.Of(entry.Cylinder)}'", LogCylinders.Accepted(rig))]);
         EntryReader reader = new(entry with { Cylinder = rig.Cylinders[place].Name }, rig.Cylinders[place]);
         LogReading? reading = reader.Read(0);
         return (reading is null ? null : reading with { Cylinder = place }, reader.Faults);
@@ -87,10 +87,10 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
     public LogReading? Read(int line)
     {
         if (!entry.Cylinder.Equals(cylinder.Name, StringComparison.OrdinalIgnoreCase))
-            Fault(LogField.Cylinder, $"a cylinder called '{entry.Cylinder}'", $"accepted: the scenario's, '{cylinder.Name}'");
+            Fault(LogField.Cylinder, $"a cylinder called '{Quote.Of(entry.Cylinder)}'", $"accepted: the scenario's, '{Quote.Of(cylinder.Name)}'");
         if (!LogMethods.All.Contains(entry.Method, StringComparer.Ordinal))
         {
-            Fault(LogField.Method, $"'{entry.Method}' is not a way of reading", $"accepted: {string.Join(", ", LogMethods.All)}", NearestName.Of(entry.Method, LogMethods.All));
+            Fault(LogField.Method, $"'{Quote.Of(entry.Method)}' is not a way of reading", $"accepted: {string.Join(", ", LogMethods.All)}", NearestName.Of(entry.Method, LogMethods.All));
             return null;
         }
 
@@ -181,7 +181,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
             return null;
         if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double degrees) && degrees is >= 0 and <= 15)
             return degrees;
-        _faults.Add(new(LogField.Details, "tilt", $"'{text}' is not a tilt", "accepted: degrees from 0 to 15"));
+        _faults.Add(new(LogField.Details, "tilt", $"'{Quote.Of(text)}' is not a tilt", "accepted: degrees from 0 to 15"));
         return null;
     }
 
@@ -192,11 +192,11 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
         foreach (LogDetail detail in entry.Details)
         {
             if (!known.Contains(detail.Name, StringComparer.Ordinal))
-                _faults.Add(new(LogField.Details, detail.Name, $"unknown detail '{detail.Name}' of {entry.Method}", $"accepted: {string.Join(", ", known)}", NearestName.Of(detail.Name, known)));
+                _faults.Add(new(LogField.Details, detail.Name, $"unknown detail '{Quote.Of(detail.Name)}' of {entry.Method}", $"accepted: {string.Join(", ", known)}", NearestName.Of(detail.Name, known)));
             else if (!seen.Add(detail.Name))
-                _faults.Add(new(LogField.Details, detail.Name, $"'{detail.Name}' is given twice", null));
+                _faults.Add(new(LogField.Details, detail.Name, $"'{Quote.Of(detail.Name)}' is given twice", null));
             else if ((detail.Name is LogMethods.Filled or "rested") != (detail.Value.Length == 0))
-                _faults.Add(new(LogField.Details, detail.Name, $"'{detail}'", detail.Value.Length == 0 ? $"accepted: {detail.Name}=VALUE" : $"accepted: the word {detail.Name} alone"));
+                _faults.Add(new(LogField.Details, detail.Name, $"'{Quote.Of(detail.ToString())}'", detail.Value.Length == 0 ? $"accepted: {detail.Name}=VALUE" : $"accepted: the word {detail.Name} alone"));
         }
     }
 
@@ -204,7 +204,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
     {
         string word = Text(name) ?? words[0];
         if (!words.Contains(word, StringComparer.Ordinal))
-            _faults.Add(new(LogField.Details, name, $"'{word}'", $"accepted: {string.Join(", ", words)}"));
+            _faults.Add(new(LogField.Details, name, $"'{Quote.Of(word)}'", $"accepted: {string.Join(", ", words)}"));
         return word;
     }
 
@@ -226,7 +226,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
         SiText.Read(high, dimension, out double most);
         if (si >= least && si <= most)
             return si;
-        _faults.Add(new(field, detail, $"'{text}'", $"accepted: {low} to {high}"));
+        _faults.Add(new(field, detail, $"'{Quote.Of(text)}'", $"accepted: {low} to {high}"));
         return null;
     }
 

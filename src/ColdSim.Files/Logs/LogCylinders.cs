@@ -5,13 +5,13 @@ namespace ColdSim.Files.Logs;
 /// <summary>The cylinders of a scenario by the names that a log uses for them.</summary>
 public static class LogCylinders
 {
-    /// <summary>The name that is written.</summary>
+    /// <summary>The name that is written; a line of the log holds no control codes, so they are written as they are shown.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="place">The cylinder's place, from 0.</param>
     public static string NameOf(Rig rig, int place)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return rig.Cylinders.Count == 1 ? rig.Cylinders[0].Name : rig.NameOf(place);
+        return VisibleText.Of(rig.Cylinders.Count == 1 ? rig.Cylinders[0].Name : rig.NameOf(place));
     }
 
     /// <summary>All names that are written, in the cylinders' order.</summary>
@@ -34,7 +34,7 @@ public static class LogCylinders
     }
 
     /// <summary>What is accepted, in words.</summary>
-    public static string Accepted(Rig rig) => $"accepted: the scenario's, {string.Join(", ", NamesOf(rig).Select(n => $"'{n}'"))}";
+    public static string Accepted(Rig rig) => $"accepted: the scenario's, {string.Join(", ", NamesOf(rig).Select(n => $"'{Quote.Of(n)}'"))}";
 
-    private static bool Same(string one, string other) => one.Equals(other.Trim(), StringComparison.OrdinalIgnoreCase);
+    private static bool Same(string one, string other) => VisibleText.Of(one.Trim()).Equals(VisibleText.Of(other.Trim()), StringComparison.OrdinalIgnoreCase);
 }

@@ -58,10 +58,10 @@ internal static class LogLine
         switch (InstantText.TryRead(fields[0].Text, null, out DateTimeOffset time))
         {
             case InstantText.Outcome.Unreadable:
-                problems.Add(new(file, line, fields[0].Column, $"'{fields[0].Text}' is not a time", InstantText.Accepted));
+                problems.Add(new(file, line, fields[0].Column, $"'{Quote.Of(fields[0].Text)}' is not a time", InstantText.Accepted));
                 return null;
             case InstantText.Outcome.WithoutOffset:
-                problems.Add(new(file, line, fields[0].Column, $"'{fields[0].Text}' has no offset from UTC", InstantText.Accepted));
+                problems.Add(new(file, line, fields[0].Column, $"'{Quote.Of(fields[0].Text)}' has no offset from UTC", InstantText.Accepted));
                 return null;
         }
 

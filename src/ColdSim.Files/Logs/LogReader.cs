@@ -18,7 +18,7 @@ public static class LogReader
     public static LogResult Read(string path, CylinderSpecification cylinder)
     {
         ArgumentNullException.ThrowIfNull(cylinder);
-        return Read(path, name => cylinder.Name.Equals(name, StringComparison.OrdinalIgnoreCase) ? 0 : null, [cylinder], $"accepted: the scenario's, '{cylinder.Name}'");
+        return Read(path, name => cylinder.Name.Equals(name, StringComparison.OrdinalIgnoreCase) ? 0 : null, [cylinder], $"accepted: the scenario's, '{Quote.Of(cylinder.Name)}'");
     }
 
     /// <summary>Reads a log; a damaged line is reported and the others are still read.</summary>
@@ -52,7 +52,7 @@ public static class LogReader
             if (LogLine.Read(text, path, number, damaged) is not { } entry)
                 continue;
             if (placeOf(entry.Cylinder) is not { } place)
-                damaged.Add(new(path, number, LogLine.ColumnOf(text, (int)LogField.Cylinder), $"a cylinder called '{entry.Cylinder}'", accepted));
+                damaged.Add(new(path, number, LogLine.ColumnOf(text, (int)LogField.Cylinder), $"a cylinder called '{Quote.Of(entry.Cylinder)}'", accepted));
             else if (Reading(entry with { Cylinder = cylinders[place].Name }, text, path, number, cylinders[place], damaged) is { } reading)
                 readings.Add(reading with { Cylinder = place });
         }

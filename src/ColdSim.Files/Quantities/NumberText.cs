@@ -31,19 +31,19 @@ internal static class NumberText
         string digits = text[start..i];
         if (!digits.Any(char.IsAsciiDigit))
         {
-            fault = text.Length == 0 ? "nothing is written" : $"'{text}' does not begin with a number";
+            fault = text.Length == 0 ? "nothing is written" : $"'{Quote.Of(text)}' does not begin with a number";
             return false;
         }
         if (digits.EndsWith(',') && i < text.Length)
         {
-            fault = $"'{text}' holds a comma that groups nothing";
+            fault = $"'{Quote.Of(text)}' holds a comma that groups nothing";
             return false;
         }
         if (digits.Contains(',') && !CommasGroup(digits))
         {
             fault = digits.Count(c => c == ',') == 1 && !digits.Contains('.')
-                ? $"a decimal comma; write {text.Replace(',', '.')}"
-                : $"the commas of '{text}' do not stand between groups of three digits before the point";
+                ? $"a decimal comma; write {Quote.Of(text.Replace(',', '.'))}"
+                : $"the commas of '{Quote.Of(text)}' do not stand between groups of three digits before the point";
             return false;
         }
         int exponentEnd = Exponent(text, i);
@@ -51,13 +51,13 @@ internal static class NumberText
         i = exponentEnd;
         if (!double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out value) || !double.IsFinite(value))
         {
-            fault = $"'{text}' does not begin with a number";
+            fault = $"'{Quote.Of(text)}' does not begin with a number";
             return false;
         }
         i = Fraction(text, i, digits, ref value, out bool divided);
         if (divided && !double.IsFinite(value))
         {
-            fault = $"'{text}' divides by zero";
+            fault = $"'{Quote.Of(text)}' divides by zero";
             return false;
         }
         value = negative ? -value : value;

@@ -30,19 +30,19 @@ internal static class SiText
         if (unit.Length == 0)
         {
             if (dimension != Dimension.Ratio)
-                return new QuantityFault($"'{text}' has no unit", Expected(dimension));
+                return new QuantityFault($"'{Quote.Of(text)}' has no unit", Expected(dimension));
             si = value;
             return null;
         }
         if (SpellingTable.Find(dimension, unit) is { } spelling)
         {
             si = spelling.ToSi(value);
-            return double.IsFinite(si) ? null : new QuantityFault($"'{text}' is too large to be read");
+            return double.IsFinite(si) ? null : new QuantityFault($"'{Quote.Of(text)}' is too large to be read");
         }
         if (SpellingTable.IsUnit(unit))
-            return new QuantityFault($"'{unit}' is not a unit of {dimension.Name()}", Expected(dimension));
+            return new QuantityFault($"'{Quote.Of(unit)}' is not a unit of {dimension.Name()}", Expected(dimension));
         string? nearest = NearestName.Of(unit, SpellingTable.All.Where(u => u.Dimension == dimension).SelectMany(u => u.Spellings));
-        return new QuantityFault($"unknown unit '{unit}'", Expected(dimension), nearest);
+        return new QuantityFault($"unknown unit '{Quote.Of(unit)}'", Expected(dimension), nearest);
     }
 
     private static string Expected(Dimension dimension) => dimension == Dimension.Ratio

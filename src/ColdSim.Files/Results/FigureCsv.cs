@@ -21,7 +21,7 @@ internal static class FigureCsv
         using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = ',', NewLine = "\n" }, leaveOpen: true);
         (CsvColumn<TRow> Column, int Place, string Heading)[] columns = [.. figures.ColumnsIn(table).Where(c => c.Shown?.Invoke(context) ?? true).SelectMany(c => Each(c, context))];
         foreach ((_, _, string heading) in columns)
-            csv.WriteField(heading);
+            csv.WriteField(CsvText.Of(heading));
         csv.EndRecord();
         foreach (TRow row in rows)
         {
@@ -42,7 +42,7 @@ internal static class FigureCsv
     private static string Cell<TRow>(object? value, CsvColumn<TRow> column, int place) => value switch
     {
         null => "",
-        string text => text,
+        string text => CsvText.Of(text),
         Word word => word.Key,
         bool flag => flag ? "yes" : "no",
         int count => count.ToString(CultureInfo.InvariantCulture),

@@ -11,7 +11,7 @@ namespace ColdSim.Files.Results;
 internal static class FigureJson
 {
     // Laid out for people too.
-    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = Encoder() };
 
     /// <summary>Writes a document of one row.</summary>
     /// <param name="figures">The row's figures.</param>
@@ -26,6 +26,17 @@ internal static class FigureJson
 
     /// <summary>An instant as every document and file has it.</summary>
     public static string Instant(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture);
+
+    // Letters of every script as they are; control codes, marks of direction and of no width by their numbers.
+    private static JavaScriptEncoder Encoder()
+    {
+        TextEncoderSettings allowed = new(UnicodeRanges.All);
+        allowed.ForbidRanges(
+            UnicodeRange.Create('\u0080', '\u009F'), UnicodeRange.Create('\u200B', '\u200F'), UnicodeRange.Create('\u2028', '\u202E'),
+            UnicodeRange.Create('\u2060', '\u206F'), UnicodeRange.Create('\uFFF9', '\uFFFB'));
+        allowed.ForbidCharacters('\u00AD', '\u061C', '\u115F', '\u1160', '\u180E', '\u3164', '\uFEFF', '\uFFA0');
+        return JavaScriptEncoder.Create(allowed);
+    }
 
     private static void Write(Utf8JsonWriter json, IFigureRow row)
     {

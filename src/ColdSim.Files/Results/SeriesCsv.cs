@@ -44,7 +44,7 @@ public static class SeriesCsv
         Curve[] curves = [.. Before, Left(report.Scenario.Rig), .. After, .. Several(report), .. Takers(report.Scenario.Rig, report.Series), .. Power(report.Series)];
         csv.WriteField("time");
         foreach (Curve curve in curves)
-            csv.WriteField(curve.Heading);
+            csv.WriteField(CsvText.Of(curve.Heading));
         csv.EndRecord();
         for (int i = 0; i < report.Series.Count; i++)
         {

@@ -20,7 +20,7 @@ internal static class ClockText
             case TomlDateOrTime { HasDate: false } time: return TimeOnly.FromDateTime(time.Value.DateTime);
             case TomlText text when TryTime(text.Value, out TimeOnly time): return time;
             case TomlText text:
-                section.Reading.Report(text.Place, $"'{key.Name}' is \"{text.Value}\"", accepted);
+                section.Reading.Report(text.Place, $"'{key.Name}' is \"{Quote.Of(text.Value)}\"", accepted);
                 return null;
             case { } other:
                 section.Reading.Report(other.Place, $"'{key.Name}' is {other.Kind}", accepted);
@@ -66,7 +66,7 @@ internal static class ClockText
                 return null;
             }
         }
-        string found = value is TomlText bad ? $"\"{bad.Value}\"" : value.Kind;
+        string found = value is TomlText bad ? $"\"{Quote.Of(bad.Value)}\"" : value.Kind;
         section.Reading.Report(value.Place, $"'{key.Name}' is {found}", AcceptedSpan);
         return null;
     }

@@ -53,9 +53,9 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
             reading.Report(place, "'name' is empty, too long or more than a line", $"accepted: a text of 1 to {LongestName} characters");
         else if (name.Equals(ComparedOption.AsItIs, StringComparison.OrdinalIgnoreCase))
-            reading.Report(place, $"'name' is \"{name}\", which is what the scenario without changes is called");
+            reading.Report(place, $"'name' is \"{Quote.Of(name)}\", which is what the scenario without changes is called");
         else if (!names.TryAdd(name, place))
-            reading.Report(place, $"'name' is \"{name}\", and another option is called so", FormattableString.Invariant($"it stands first in line {names[name].Line}"));
+            reading.Report(place, $"'name' is \"{Quote.Of(name)}\", and another option is called so", FormattableString.Invariant($"it stands first in line {names[name].Line}"));
         else
             return name;
         return null;
@@ -77,12 +77,12 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         }
         int faults = reading.Problems.Count;
         foreach (IGrouping<string, OptionKey> twice in keys.GroupBy(k => k.Name, StringComparer.Ordinal).Where(g => g.Count() > 1))
-            reading.Report(twice.Last().Entry.KeyPlace, $"key '{twice.Key}' is given twice", FormattableString.Invariant($"it stands first in line {twice.First().Entry.KeyPlace.Line}"));
+            reading.Report(twice.Last().Entry.KeyPlace, $"key '{Quote.Of(twice.Key)}' is given twice", FormattableString.Invariant($"it stands first in line {twice.First().Entry.KeyPlace.Line}"));
         foreach (OptionKey key in keys)
         {
             // All options go through the same nights and are judged the same way; else there would be nothing to compare.
             if (Fixed(key) is { } common)
-                reading.Report(key.Entry.KeyPlace, $"an option may not change '{common}'", "all options have the scenario's own nights, weather file and verdict");
+                reading.Report(key.Entry.KeyPlace, $"an option may not change '{Quote.Of(common)}'", "all options have the scenario's own nights, weather file and verdict");
         }
         return reading.Problems.Count == faults ? keys : [];
     }
@@ -118,14 +118,14 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         foreach (FileProblem problem in again.Problems.Except(_base))
             reading.Problems.Add(Owned(problem, name, keys));
         foreach (string warning in again.Warnings.Except(_baseWarnings))
-            reading.Warnings.Add($"option '{name}': {warning}");
+            reading.Warnings.Add($"option '{Quote.Of(name)}': {warning}");
         return scenario;
     }
 
     // A fault may show at a line of the base that was right until the option changed something beside it.
     private FileProblem Owned(FileProblem problem, string name, List<OptionKey> keys)
     {
-        string what = $"option '{name}': {problem.What}";
+        string what = $"option '{Quote.Of(name)}': {problem.What}";
         if (problem.File != reading.File)
             return problem with { What = what };
         TextPlace place = new(problem.Line, problem.Column);

@@ -90,7 +90,7 @@ internal static class OptionTree
                     i++;
                     break;
                 default:
-                    reading.Report(key.Entry.KeyPlace, $"'{key.Name}': '{name}' is no table in the scenario");
+                    reading.Report(key.Entry.KeyPlace, $"'{Quote.Of(key.Name)}': '{name}' is no table in the scenario");
                     return null;
             }
         }
@@ -123,8 +123,8 @@ internal static class OptionTree
 
         // A cylinder may be added.
         bool past = name != "cylinder" && int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out _);
-        string what = past ? FormattableString.Invariant($"'{key.Name}': the scenario has {count} [[{name}]], and an option adds none")
-            : $"'{key.Name}' does not say which [[{name}]] is meant";
+        string what = past ? FormattableString.Invariant($"'{Quote.Of(key.Name)}': the scenario has {count} [[{name}]], and an option adds none")
+            : $"'{Quote.Of(key.Name)}' does not say which [[{name}]] is meant";
         reading.Report(key.Entry.KeyPlace, what, FormattableString.Invariant(accepted), NearestName.Of(which, names));
     }
 

@@ -20,7 +20,7 @@ internal static class PriceText
             case null: return null;
             case TomlText text when Read(text.Value, key.Each) is { } price: return price;
             case TomlText text:
-                section.Reading.Report(text.Place, $"'{key.Name}' is \"{text.Value}\"", accepted);
+                section.Reading.Report(text.Place, $"'{key.Name}' is \"{Quote.Of(text.Value)}\"", accepted);
                 return null;
             case { } other:
                 section.Reading.Report(other.Place, $"'{key.Name}' is {other.Kind}", accepted);
@@ -35,7 +35,7 @@ internal static class PriceText
             return null;
         if (text.Trim().Length is >= 1 and <= 4 && !text.Any(c => char.IsControl(c) || char.IsDigit(c)))
             return text.Trim();
-        section.Reading.Report(section.ValuePlace(key), $"'{key.Name}' is \"{text}\"", "accepted: 1 to 4 characters without figures, such as \"$\" or \"EUR\"");
+        section.Reading.Report(section.ValuePlace(key), $"'{key.Name}' is \"{Quote.Of(text)}\"", "accepted: 1 to 4 characters without figures, such as \"$\" or \"EUR\"");
         return null;
     }
 

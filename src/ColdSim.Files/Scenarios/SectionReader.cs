@@ -148,7 +148,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
                     if (string.Equals(word, text.Value.Trim(), StringComparison.OrdinalIgnoreCase))
                         return value;
                 }
-                Reading.Report(text.Place, $"'{key.Name}' is \"{text.Value}\"", "accepted: " + key.Accepted, NearestName.Of(text.Value, key.Words));
+                Reading.Report(text.Place, $"'{key.Name}' is \"{Quote.Of(text.Value)}\"", "accepted: " + key.Accepted, NearestName.Of(text.Value, key.Words));
                 return null;
             case { } other: return Refuse<T?>(key.Name, other, "one of " + key.Accepted);
         }
@@ -223,7 +223,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
             if (declared.Names.Contains(name))
                 continue;
             bool isTable = entry.Value is TomlTable { HasHeader: true } or TomlTables;
-            string what = isTable ? $"unknown table [{Join(name)}]" : $"unknown key '{name}' {(table.Name.Length == 0 ? "at" : "in")} {Title}";
+            string what = isTable ? $"unknown table [{Quote.Of(Join(name))}]" : $"unknown key '{Quote.Of(name)}' {(table.Name.Length == 0 ? "at" : "in")} {Title}";
             string? nearest = NearestName.Of(name, declared.Names);
             Reading.Report(entry.KeyPlace, what, nearest is null ? "accepted: " + string.Join(", ", declared.Names) : null, nearest);
         }
@@ -256,7 +256,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
         double slack = 1e-9 * Math.Max(Math.Abs(range.LowSi), Math.Abs(range.HighSi));
         if (si >= range.LowSi - slack && si <= range.HighSi + slack)
             return Math.Clamp(si, range.LowSi, range.HighSi);
-        Reading.Report(place, $"'{key.Name}' is {written}", range.Accepted);
+        Reading.Report(place, $"'{key.Name}' is {Quote.Of(written)}", range.Accepted);
         return null;
     }
 

@@ -17,7 +17,7 @@ internal static partial class BrokenLine
             return "a text without its closing quote";
         if (plain.Contains("expecting `]`", StringComparison.Ordinal))
             return "a '[' without its ']'";
-        return "not TOML: " + plain;
+        return "not TOML: " + Quote.Of(plain);
     }
 
     /// <summary>What is usually meant where a line does not parse, or null.</summary>
@@ -28,7 +28,7 @@ internal static partial class BrokenLine
             return "accepted: key = value, [table], # comment";
         string value = line[(equals + 1)..].Trim();
         bool bare = value.Length > 0 && value[0] is not ('"' or '\'' or '[' or '{');
-        return bare ? $"a value with a unit, and any other text, stands in quotes: \"{Uncommented(value)}\"" : null;
+        return bare ? $"a value with a unit, and any other text, stands in quotes: \"{Quote.Of(Uncommented(value))}\"" : null;
     }
 
     /// <summary>A line that parses: the header it was meant to be, so that the keys below it keep their table, else nothing.</summary>

@@ -118,7 +118,7 @@ internal sealed class TomlTree
             parent.Entries[name] = new TomlEntry(place, headed);
             return headed;
         }
-        Twice(place, $"[{Join(parent, name)}]", there.KeyPlace);
+        Twice(place, $"[{Quote.Of(Join(parent, name))}]", there.KeyPlace);
         return there.Value as TomlTable;
     }
 
@@ -135,7 +135,7 @@ internal sealed class TomlTree
             tables.Items.Add(made);
             return made;
         }
-        Twice(place, $"[[{Join(parent, name)}]]", there.KeyPlace);
+        Twice(place, $"[[{Quote.Of(Join(parent, name))}]]", there.KeyPlace);
         return null;
     }
 
@@ -153,7 +153,7 @@ internal sealed class TomlTree
             case TomlTable table: return table;
             case TomlTables tables: return tables.Items[^1];
             default:
-                Twice(place, $"'{Join(parent, name)}'", there.KeyPlace);
+                Twice(place, $"'{Quote.Of(Join(parent, name))}'", there.KeyPlace);
                 return null;
         }
     }
@@ -173,7 +173,7 @@ internal sealed class TomlTree
         (string key, TextPlace keyPlace) = path[^1];
         if (owner.Entries.TryGetValue(key, out TomlEntry? there))
         {
-            Twice(keyPlace, $"key '{key}'" + (owner.Name.Length == 0 ? "" : $" in [{owner.Name}]"), there.KeyPlace);
+            Twice(keyPlace, $"key '{Quote.Of(key)}'" + (owner.Name.Length == 0 ? "" : $" in [{Quote.Of(owner.Name)}]"), there.KeyPlace);
             return;
         }
         owner.Entries.Add(key, new TomlEntry(keyPlace, Value(pair.Value, keyPlace, Join(owner, key))));

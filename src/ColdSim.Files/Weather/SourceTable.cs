@@ -113,7 +113,7 @@ internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
             }
             faulty = true;
             string hint = text.Contains(',', StringComparison.Ordinal) ? "; a decimal comma, perhaps" : "";
-            Report(known, $"'{text}' is not a number{hint}", "accepted: a number, or nothing where it is not known");
+            Report(known, $"'{Quote.Of(text)}' is not a number{hint}", "accepted: a number, or nothing where it is not known");
             return null;
         }
         if (known.Missing is { } missing && missing(value))

@@ -31,7 +31,7 @@ public sealed class WeatherCsvWriter : IDisposable
         ArgumentNullException.ThrowIfNull(counts);
         _csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = ',', CommentPrefix = '#', NewLine = "\n" }, leaveOpen: true);
         foreach (string line in comment?.Split('\n') ?? [])
-            _csv.WriteComment(line);
+            _csv.WriteComment(VisibleText.Of(line));
         _csv.WriteField("time");
         (WeatherColumn Column, Func<WeatherRow, double?> Value, string Format)[] had = [.. All.Where(c => counts.Has(c.Column))];
         foreach ((WeatherColumn column, _, _) in had)

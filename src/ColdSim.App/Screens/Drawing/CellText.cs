@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ColdSim.Files;
 
 namespace ColdSim.App.Screens.Drawing;
 
@@ -35,17 +36,17 @@ internal static class CellText
         => parts.Aggregate("", (all, part) => all.Length == 0 ? part
             : all.Length + between.Length + part.Length <= width ? all + between + part : all);
 
-    /// <summary>A person's own words without what would break the grid: controls, escapes, marks and glyphs two cells wide.</summary>
+    /// <summary>A person's own words, visible, without what would break the grid: marks, and glyphs two cells wide.</summary>
     public static string SingleWidth(string text)
     {
         StringBuilder kept = new(text.Length);
-        foreach (Rune rune in text.EnumerateRunes())
+        foreach (Rune rune in VisibleText.Of(text).EnumerateRunes())
         {
             UnicodeCategory kind = Rune.GetUnicodeCategory(rune);
             if (kind is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format)
                 continue;
             kept.Append(rune.Value < 0x1100 && kind is not (UnicodeCategory.Control or UnicodeCategory.OtherNotAssigned)
-                || rune.Value is >= 0x2010 and < 0x2300 ? rune.ToString() : "?");
+                || rune.Value is >= 0x2010 and < 0x2300 or >= 0x2400 and <= 0x2421 ? rune.ToString() : "?");
         }
 
         return kept.ToString();

@@ -1,3 +1,5 @@
+using ColdSim.Files;
+
 namespace ColdSim.App.Screens.Drawing;
 
 /// <summary>What a glyph on the screen means; the terminal decides how it looks.</summary>
@@ -46,7 +48,7 @@ internal sealed class Sheet
     public void Put(int x, int y, char glyph, CellStyle style = CellStyle.Plain)
     {
         if (x >= 0 && x < Width && y >= 0 && y < Height)
-            _cells[y * Width + x] = new Cell(glyph, style);
+            _cells[y * Width + x] = new Cell(VisibleText.Of(glyph), style);
     }
 
     public void Put(int x, int y, string text, CellStyle style = CellStyle.Plain)

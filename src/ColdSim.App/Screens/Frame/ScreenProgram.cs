@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.Files;
 using ColdSim.Planning.Nights;
 using Terminal.Gui.App;
 
@@ -42,7 +43,7 @@ internal static class ScreenProgram
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            Console.Error.WriteLine($"coldsim: the screen stopped: {e.Message}");
+            Console.Error.WriteLine(VisibleText.Of($"coldsim: the screen stopped: {e.Message}"));
             return ExitCode.Internal;
         }
 

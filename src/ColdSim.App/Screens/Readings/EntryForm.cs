@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ColdSim.Files;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Weather;
 using ColdSim.Model;
@@ -107,7 +108,7 @@ internal sealed record EntryForm
         List<string> faults = [];
         DateTimeOffset time = now;
         if (At.Trim().Length > 0 && InstantText.TryRead(At.Trim(), now.Offset, out time) != InstantText.Outcome.Read)
-            faults.Add($"read at: '{At.Trim()}' is not a time; {InstantText.Accepted}");
+            faults.Add($"read at: '{Quote.Of(At.Trim())}' is not a time; {InstantText.Accepted}");
         LogEntry entry = new()
         {
             Time = time,

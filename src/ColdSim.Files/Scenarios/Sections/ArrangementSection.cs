@@ -142,7 +142,7 @@ internal static class ArrangementSection
             }
             else
             {
-                string names = string.Join(", ", cylinders.Select((c, i) => c.Label is { } l ? $"\"{l}\"" : FormattableString.Invariant($"{i + 1}")));
+                string names = string.Join(", ", cylinders.Select((c, i) => c.Label is { } l ? $"\"{Quote.Of(l)}\"" : FormattableString.Invariant($"{i + 1}")));
                 section.Reading.Report(item.Place, "'order' names no such cylinder", "accepted: " + names);
             }
         }

@@ -66,7 +66,7 @@ internal static class ColumnsSection
             else if (unit is not null)
                 section.Report(keys.Unit, $"'{keys.Unit.Name}' without '{keys.Heading.Name}'");
             if (unit is not null && keys.Column.FindUnit(unit) is null)
-                section.Report(keys.Unit, $"'{keys.Unit.Name}' is \"{unit}\"", "accepted: " + string.Join(", ", SpellingTable.Accepted(keys.Column.Dimension)));
+                section.Report(keys.Unit, $"'{keys.Unit.Name}' is \"{Quote.Of(unit)}\"", "accepted: " + string.Join(", ", SpellingTable.Accepted(keys.Column.Dimension)));
         }
         section.Finish();
         if (!section.Present)
@@ -76,7 +76,7 @@ internal static class ColumnsSection
         if (!section.Has(Columns[0].Heading))
             section.Lacks(Columns[0].Heading, "accepted: the heading over the air temperature");
         if (format is "" || (format is not null && format != "unix" && !format.Contains('y', StringComparison.Ordinal)))
-            section.Report(TimeFormat, $"'time_format' is \"{format}\"", "accepted: \"unix\", or letters for each part, such as \"dd.MM.yyyy HH:mm\"");
+            section.Report(TimeFormat, $"'time_format' is \"{Quote.Of(format)}\"", "accepted: \"unix\", or letters for each part, such as \"dd.MM.yyyy HH:mm\"");
         return time is null || columns.Count == 0 ? null : new ColumnMap
         {
             Time = time,

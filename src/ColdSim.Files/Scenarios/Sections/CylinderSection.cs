@@ -109,7 +109,7 @@ internal static class CylinderSection
             if (section.Value(Name) is not TomlText name)
                 continue;
             if (!names.TryAdd(name.Value.Trim(), name.Place))
-                reading.Report(name.Place, $"two cylinders are called \"{name.Value.Trim()}\"", FormattableString.Invariant($"the first stands in line {names[name.Value.Trim()].Line}"));
+                reading.Report(name.Place, $"two cylinders are called \"{Quote.Of(name.Value.Trim())}\"", FormattableString.Invariant($"the first stands in line {names[name.Value.Trim()].Line}"));
         }
     }
 

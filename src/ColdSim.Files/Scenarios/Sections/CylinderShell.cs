@@ -117,7 +117,7 @@ internal sealed record CylinderShell(
     {
         if (StandardSize.Find(size) is not { } standard)
         {
-            section.Reading.Report(section.ValuePlace(Size), $"no common size is called \"{size}\"",
+            section.Reading.Report(section.ValuePlace(Size), $"no common size is called \"{Quote.Of(size)}\"",
                 "accepted: " + string.Join(", ", Size.Words) + ", or water_capacity with diameter");
             return null;
         }

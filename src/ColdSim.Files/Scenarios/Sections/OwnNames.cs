@@ -23,7 +23,7 @@ internal sealed class OwnNames
                 continue;
             bool isFixed = fixedNames.Contains(name.Value.Trim(), StringComparer.OrdinalIgnoreCase);
             section.Reading.Report(
-                name.Place, $"'name' is \"{name.Value}\", and {(isFixed ? "the scenario's own" : "another")} {(isFixed ? name.Value.Trim() : what)} is called so", "accepted: a name of its own");
+                name.Place, $"'name' is \"{Quote.Of(name.Value)}\", and {(isFixed ? "the scenario's own" : "another")} {(isFixed ? name.Value.Trim() : what)} is called so", "accepted: a name of its own");
         }
     }
 

@@ -206,7 +206,7 @@ internal static class RefillsSection
     }
 
     private static string Names(IReadOnlyList<CylinderSpecification> written)
-        => "accepted: " + string.Join(", ", written.Select((c, i) => c.Label is { } l ? $"\"{l}\"" : FormattableString.Invariant($"{i + 1}")));
+        => "accepted: " + string.Join(", ", written.Select((c, i) => c.Label is { } l ? $"\"{Quote.Of(l)}\"" : FormattableString.Invariant($"{i + 1}")));
 
     private static ClosedDays Closed(SectionReader section)
     {
@@ -221,7 +221,7 @@ internal static class RefillsSection
             else if (item is TomlText text && Weekday(text.Value.Trim()) is { } weekday)
                 weekly.Add(weekday);
             else
-                section.Reading.Report(item.Place, $"'closed' is {(item is TomlText bad ? $"\"{bad.Value}\"" : item.Kind)}", "accepted: days such as \"Sunday\", and dates such as 2027-01-18");
+                section.Reading.Report(item.Place, $"'closed' is {(item is TomlText bad ? $"\"{Quote.Of(bad.Value)}\"" : item.Kind)}", "accepted: days such as \"Sunday\", and dates such as 2027-01-18");
         }
         return new ClosedDays { Weekly = weekly, Days = days };
     }

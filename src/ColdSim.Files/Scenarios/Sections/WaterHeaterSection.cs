@@ -133,7 +133,7 @@ internal static class WaterHeaterSection
             if (flow_m3_s is > 0 and <= MostDrawn_m3_s)
                 return new WaterDraw(window, flow_m3_s * Water.Density_kg_m3);
         }
-        section.Reading.Report(value.Place, $"'{Draws.Name}' is \"{text.Value}\"", AcceptedDraw);
+        section.Reading.Report(value.Place, $"'{Draws.Name}' is \"{Quote.Of(text.Value)}\"", AcceptedDraw);
         return null;
     }
 }

@@ -21,14 +21,14 @@ internal sealed class WaterPlace(IReadOnlyList<ThermalNode> bays)
     public int Read(SectionReader section, TextKey key)
     {
         string[] words = [Inside, Outside, .. bays.Select(b => b.Name)];
-        string accepted = "accepted: " + string.Join(", ", words.Select(w => $"\"{w}\""));
+        string accepted = "accepted: " + string.Join(", ", words.Select(w => $"\"{Quote.Of(w)}\""));
         if (!section.Has(key))
             section.Lacks(key, accepted);
         if (section.Get(key)?.Trim() is not { } where)
             return -2;
         int place = Array.FindIndex(words, w => where.Equals(w, StringComparison.OrdinalIgnoreCase));
         if (place < 0)
-            section.Reading.Report(section.ValuePlace(key), $"'where' is \"{where}\"", accepted, NearestName.Of(where, words));
+            section.Reading.Report(section.ValuePlace(key), $"'where' is \"{Quote.Of(where)}\"", accepted, NearestName.Of(where, words));
         return place switch
         {
             0 => -1,

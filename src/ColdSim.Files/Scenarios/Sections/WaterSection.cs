@@ -35,7 +35,7 @@ internal static class WaterSection
         for (int i = 0; i < water.Count; i++)
         {
             if (!names.Add(water[i].Name))
-                reading.Report(sections[i].Section.ValuePlace(sections[i].Name), $"'name' is \"{water[i].Name}\", and another bay, pipe or tank is called so");
+                reading.Report(sections[i].Section.ValuePlace(sections[i].Name), $"'name' is \"{Quote.Of(water[i].Name)}\", and another bay, pipe or tank is called so");
         }
     }
 

@@ -180,7 +180,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         (WeatherResult? weather, string shown) = source.Read(file, request);
         if (weather is null)
         {
-            section.Reading.Report(section.ValuePlace(File), $"the weather file '{file}' cannot be opened: {shown}");
+            section.Reading.Report(section.ValuePlace(File), $"the weather file '{Quote.Of(file)}' cannot be opened: {shown}");
             return [];
         }
         section.Reading.Problems.AddRange(weather.Problems);
@@ -236,7 +236,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             return null;
         if (InstantText.TryOffset(text, out TimeSpan offset))
             return offset;
-        section.Reading.Report(section.ValuePlace(OffsetKey), $"'offset' is \"{text}\"", "accepted: an offset from UTC such as \"-07:00\" or \"Z\"");
+        section.Reading.Report(section.ValuePlace(OffsetKey), $"'offset' is \"{Quote.Of(text)}\"", "accepted: an offset from UTC such as \"-07:00\" or \"Z\"");
         return null;
     }
 

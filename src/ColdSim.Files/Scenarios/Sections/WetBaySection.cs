@@ -52,7 +52,7 @@ internal static class WetBaySection
         };
         section.Finish();
         if (name.Trim().ToUpperInvariant() is "INSIDE" or "OUTSIDE")
-            section.Reading.Report(section.ValuePlace(Name), $"'name' is \"{name}\", which is another place", "accepted: any other name");
+            section.Reading.Report(section.ValuePlace(Name), $"'name' is \"{Quote.Of(name)}\", which is another place", "accepted: any other name");
         section.Assume(ToInside, name);
         section.Assume(ToOutside, name);
         section.Assume(Capacity, name);

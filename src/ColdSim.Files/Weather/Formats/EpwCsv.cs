@@ -109,7 +109,7 @@ internal static class EpwCsv
         };
         if (records.TryNumber(8, out double hours) && InstantText.OffsetFromHours(hours) is { } offset)
             return offset;
-        faults.Report(records.Line, records.ColumnOf(8), $"LOCATION: the time zone '{records.Text(8)}' cannot be read", "accepted: hours from UTC, such as -6.0");
+        faults.Report(records.Line, records.ColumnOf(8), $"LOCATION: the time zone '{Quote.Of(records.Text(8))}' cannot be read", "accepted: hours from UTC, such as -6.0");
         return null;
     }
 

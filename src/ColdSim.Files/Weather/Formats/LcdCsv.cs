@@ -54,7 +54,7 @@ internal static class LcdCsv
             if (!TryTime(records.Text(date), offset, out DateTimeOffset time))
             {
                 if (!records.ReportRepeatedHeadings(headings))
-                    faults.Report(records.Line, records.ColumnOf(date), $"DATE: '{records.Text(date)}' is not a date and time", "accepted: such as 2023-01-31T23:54:00");
+                    faults.Report(records.Line, records.ColumnOf(date), $"DATE: '{Quote.Of(records.Text(date))}' is not a date and time", "accepted: such as 2023-01-31T23:54:00");
                 rows.HasSkippedRows = true;
                 continue;
             }

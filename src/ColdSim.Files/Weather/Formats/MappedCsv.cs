@@ -57,12 +57,12 @@ internal static class MappedCsv
                         rows.Add(row, records.Line);
                     continue;
                 case InstantText.Outcome.WithoutOffset:
-                    faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' has no offset from UTC", "accepted: offset = \"-07:00\" under [weather], --offset of 'coldsim weather', or times that have one");
+                    faults.Report(records.Line, records.ColumnOf(time), $"{Quote.Of(map.Time)}: '{Quote.Of(text)}' has no offset from UTC", "accepted: offset = \"-07:00\" under [weather], --offset of 'coldsim weather', or times that have one");
                     break;
                 case var _ when records.ReportRepeatedHeadings(headings):
                     break;
                 default:
-                    faults.Report(records.Line, records.ColumnOf(time), $"{map.Time}: '{text}' is not a date and time", $"accepted: {map.TimeFormat ?? "ISO 8601"}");
+                    faults.Report(records.Line, records.ColumnOf(time), $"{Quote.Of(map.Time)}: '{Quote.Of(text)}' is not a date and time", $"accepted: {(map.TimeFormat is { } written ? Quote.Of(written) : "ISO 8601")}");
                     break;
             }
             rows.HasSkippedRows = true;
@@ -108,7 +108,7 @@ internal static class MappedCsv
     {
         int field = Array.FindIndex(headings, h => string.Equals(h.TrimStart('\uFEFF'), heading.Trim(), StringComparison.OrdinalIgnoreCase));
         if (field < 0)
-            faults.Report(records.Line, 1, $"no column '{heading}'", null, NearestName.Of(heading, headings));
+            faults.Report(records.Line, 1, $"no column '{Quote.Of(heading)}'", null, NearestName.Of(heading, headings));
         return field;
     }
 
@@ -119,11 +119,11 @@ internal static class MappedCsv
             return;
         string? unit = mapped.Unit ?? Bracketed(mapped.Heading);
         if (unit is null)
-            faults.Report(records.Line, records.ColumnOf(field), $"column '{mapped.Heading}' has no unit", "accepted: its unit in brackets, or stated in the column map");
+            faults.Report(records.Line, records.ColumnOf(field), $"column '{Quote.Of(mapped.Heading)}' has no unit", "accepted: its unit in brackets, or stated in the column map");
         else if (column.FindUnit(unit) is { } known)
             table.Add(new SourceColumn(column, field, mapped.Heading, known));
         else
-            faults.Report(records.Line, records.ColumnOf(field), $"column '{mapped.Heading}': '{unit}' is not a unit of {column.Dimension.Name()}");
+            faults.Report(records.Line, records.ColumnOf(field), $"column '{Quote.Of(mapped.Heading)}': '{Quote.Of(unit)}' is not a unit of {column.Dimension.Name()}");
     }
 
     private static string? Bracketed(string heading)

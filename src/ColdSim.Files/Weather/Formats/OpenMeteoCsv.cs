@@ -97,7 +97,7 @@ internal static class OpenMeteoCsv
             string unit = open < 0 ? Default(column) : headings[i][(open + 1)..].TrimEnd(')', ' ');
             if (column.FindUnit(unit) is not { } known)
             {
-                faults.Report(records.Line, records.ColumnOf(i), $"column '{name}': unknown unit '{unit}'");
+                faults.Report(records.Line, records.ColumnOf(i), $"column '{Quote.Of(name)}': unknown unit '{Quote.Of(unit)}'");
                 continue;
             }
             table.Add(new SourceColumn(column, i, headings[i], known));
@@ -132,7 +132,7 @@ internal static class OpenMeteoCsv
 
     private static DateTimeOffset? Time(string text, TimeSpan? offset, out string fault)
     {
-        fault = $"'{text}' is not a date and time";
+        fault = $"'{Quote.Of(text)}' is not a date and time";
         // Seconds since 1970 are UTC whatever the offset.
         if (text.Length >= 9 && long.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long seconds))
         {

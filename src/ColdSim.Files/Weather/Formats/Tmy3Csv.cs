@@ -70,7 +70,7 @@ internal static class Tmy3Csv
             || !TryMinute(clock, out int minute))
         {
             if (!records.ReportRepeatedHeadings(headings))
-                faults.Report(records.Line, 1, $"'{date} {clock}' is not a date and time", "accepted: such as 01/31/1988 and 24:00");
+                faults.Report(records.Line, 1, $"'{Quote.Of(date)} {Quote.Of(clock)}' is not a date and time", "accepted: such as 01/31/1988 and 24:00");
             rows.HasSkippedRows = true;
             return false;
         }

@@ -50,7 +50,7 @@ internal sealed class WeatherHeader
         if (name == TimeHeading)
         {
             if (Time >= 0)
-                faults.Report(line, column, $"column '{name}' stands twice");
+                faults.Report(line, column, $"column '{Quote.Of(name)}' stands twice");
             Time = field;
             return;
         }
@@ -58,20 +58,20 @@ internal sealed class WeatherHeader
         {
             string? nearest = NearestName.Of(name, WeatherColumn.All.SelectMany(c => c.Headings).Append(TimeHeading));
             if (nearest is not null)
-                faults.Report(line, column, $"unknown column '{name}'", null, nearest);
+                faults.Report(line, column, $"unknown column '{Quote.Of(name)}'", null, nearest);
             else
-                faults.Warn($"{faults.File}: column '{heading.Trim()}' is not used");
+                faults.Warn($"{faults.File}: column '{Quote.Of(heading.Trim())}' is not used");
             return;
         }
         if (unit is null)
         {
-            Refuse(known, faults, line, column, $"column '{name}' has no unit", $"accepted: its unit in brackets, such as {known.Example}");
+            Refuse(known, faults, line, column, $"column '{Quote.Of(name)}' has no unit", $"accepted: its unit in brackets, such as {known.Example}");
             return;
         }
         if (SpellingTable.Find(known.Dimension, unit) is not { } spelling)
         {
-            string what = SpellingTable.IsUnit(unit) ? $"'{unit}' is not a unit of {known.Dimension.Name()}" : $"unknown unit '{unit}'";
-            Refuse(known, faults, line, column, $"column '{name}': {what}", "accepted: " + string.Join(", ", SpellingTable.Accepted(known.Dimension)));
+            string what = SpellingTable.IsUnit(unit) ? $"'{Quote.Of(unit)}' is not a unit of {known.Dimension.Name()}" : $"unknown unit '{Quote.Of(unit)}'";
+            Refuse(known, faults, line, column, $"column '{Quote.Of(name)}': {what}", "accepted: " + string.Join(", ", SpellingTable.Accepted(known.Dimension)));
             return;
         }
         if (!_columns.TryAdd(known, (field, spelling, heading.Trim())))

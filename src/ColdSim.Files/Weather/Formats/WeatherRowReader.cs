@@ -53,12 +53,12 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
             return time;
         if (outcome == InstantText.Outcome.WithoutOffset)
         {
-            faults.Report(Line, ColumnOf(header.Time), $"time: '{text.Trim()}' has no offset from UTC",
+            faults.Report(Line, ColumnOf(header.Time), $"time: '{Quote.Of(text.Trim())}' has no offset from UTC",
                 "accepted: such as 2025-01-14T17:00-07:00, or offset = \"-07:00\" under [weather], or --offset of 'coldsim weather'");
         }
         else if (!IsHeadings())
         {
-            faults.Report(Line, ColumnOf(header.Time), $"time: '{text.Trim()}' is not a date and time", InstantText.Accepted);
+            faults.Report(Line, ColumnOf(header.Time), $"time: '{Quote.Of(text.Trim())}' is not a date and time", InstantText.Accepted);
         }
         return null;
     }
@@ -79,7 +79,7 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
             if (fault.StartsWith("a decimal", StringComparison.Ordinal))
                 Report(column, fault, null);
             else
-                Report(column, $"'{text}' is not a number", "accepted: a number, or nothing where it is not known");
+                Report(column, $"'{Quote.Of(text)}' is not a number", "accepted: a number, or nothing where it is not known");
             return null;
         }
         double si = unit.ToSi(value);

@@ -133,7 +133,7 @@ public class NightPageTests
     public void A_title_cannot_smuggle_escapes_or_wide_glyphs_in()
     {
         RunReport report = SampleRun.Report with { Scenario = SampleRun.Report.Scenario with { Title = "a\u001b[31m\t雪🏕é" } };
-        Assert.StartsWith("a?[31m???é  ", new NightPage(View(0, report: report)).Draw(80, 24).Row(0), StringComparison.Ordinal);
+        Assert.StartsWith("a␛[31m␉??é  ", new NightPage(View(0, report: report)).Draw(80, 24).Row(0), StringComparison.Ordinal);
     }
 
     [Fact]
