@@ -26,6 +26,10 @@ public sealed record FittedFactors
     /// <summary>Nothing changed.</summary>
     public static FittedFactors None { get; } = new();
 
+    // Logarithm of a factor of 20: a fit through readings that are grossly wrong would try any, and the relations would not hold for it.
+    private const double Farthest = 3;
+    private const double MostLeakage_cm2 = 10_000;
+
     /// <summary>Factor on the envelope's conductances.</summary>
     public double HeatLoss { get; init; } = 1;
 
@@ -60,8 +64,8 @@ public sealed record FittedFactors
     /// <param name="coordinate">Its value in its own coordinate.</param>
     public FittedFactors With(FitKind kind, double coordinate) => kind switch
     {
-        FitKind.HeatLoss => this with { HeatLoss = Math.Exp(coordinate) },
-        FitKind.Infiltration => this with { Infiltration = Math.Exp(coordinate) },
+        FitKind.HeatLoss => this with { HeatLoss = Math.Exp(Math.Clamp(coordinate, -Farthest, Farthest)) },
+        FitKind.Infiltration => this with { Infiltration = Math.Exp(Math.Clamp(coordinate, -Farthest, Farthest)) },
         FitKind.BaseUse => this with { BaseUse_W = coordinate },
         FitKind.WindShelter => this with { WindShelter_frac = Math.Clamp(coordinate, 0, 1) },
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
@@ -77,7 +81,7 @@ public sealed record FittedFactors
         {
             HeatLoss = [.. c.HeatLoss.Select(i => i with { Conductance_W_K = HeatLoss * i.Conductance_W_K })],
             GroundConductance_W_K = HeatLoss * c.GroundConductance_W_K,
-            LeakageArea_cm2 = Infiltration * c.LeakageArea_cm2,
+            LeakageArea_cm2 = Math.Min(Infiltration * c.LeakageArea_cm2, MostLeakage_cm2),
         };
         return rig with
         {

@@ -26,6 +26,8 @@ internal static class CompareCommand
         Option<bool> json = CommonOptions.Json();
         Option<string?> csv = CommonOptions.Csv("Also write the table, a row an option, to this file.");
         Option<bool> fail = new("--fail-if-short") { Description = "End with exit code 1 if nothing compared holds all nights." };
+        Option<bool> noLog = ScenarioLog.NoLog();
+        Option<bool> skip = ScenarioLog.SkipDamaged();
         ExampleCommand command = new(
             "compare",
             "Run a scenario as it is and with each of its options, and rank them.",
@@ -33,7 +35,7 @@ internal static class CompareCommand
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, sizes, nights, units, json, csv, fail };
+        { file, sizes, nights, units, json, csv, fail, noLog, skip };
         command.SetWork(host, Question, units, json);
         return command;
 
@@ -52,6 +54,8 @@ internal static class CompareCommand
                 options = [.. options.Select(o => o with { Scenario = ScenarioFile.WithNights(o.Scenario, (int)n) })];
             }
 
+            if (!parsed.GetValue(noLog))
+                ScenarioLog.NotUsed(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             bool failIfShort = parsed.GetValue(fail);
             return new()
             {

@@ -20,20 +20,25 @@ internal static class ExplainCommand
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
+        Option<bool> noLog = ScenarioLog.NoLog();
+        Option<bool> skip = ScenarioLog.SkipDamaged();
         ExampleCommand command = new(
             "explain",
             "Say why gas first runs short, which limit binds, and what would have held.",
             "coldsim explain trip.toml",
             "coldsim explain trip.toml --at 2027-01-15T03:00",
             "coldsim explain trip.toml --json > why.json")
-        { file, at, units, json };
+        { file, at, units, json, noLog, skip };
         command.SetWork(host, Question, units, json);
         return command;
 
         CommandWork<Explanation> Question(ParseResult parsed)
         {
-            Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
+            string path = parsed.GetRequiredValue(file);
+            Scenario scenario = ScenarioFile.Read(path, host);
             DateTimeOffset? time = parsed.GetValue(at) is { } text ? CommonOptions.At(text, scenario, "explain") : null;
+            if (!parsed.GetValue(noLog))
+                ScenarioLog.NotUsed(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             return new()
             {
                 Answer = (done, cancel) => Explain(scenario, time, done, cancel),

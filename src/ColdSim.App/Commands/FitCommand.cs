@@ -38,8 +38,8 @@ internal static class FitCommand
             Scenario scenario = ScenarioFile.Read(path, host);
             if (scenario.Rig.Cylinders.Count > 1)
                 throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
-            LogResult log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), host);
             bool leaveOut = !parsed.GetValue(keep);
+            ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), UnitStyle.Us, host, keepInconsistent: !leaveOut);
             return new()
             {
                 Answer = (_, cancel) => Fit(scenario, log, leaveOut, path, cancel),
@@ -52,11 +52,11 @@ internal static class FitCommand
         }
     }
 
-    private static FitReport Fit(Scenario scenario, LogResult log, bool leaveOut, string path, CancellationToken cancel)
+    private static FitReport Fit(Scenario scenario, ReadLog log, bool leaveOut, string path, CancellationToken cancel)
     {
         try
         {
-            return CoachFit.Of(scenario, log.Readings, leaveOut, cancel: cancel);
+            return CoachFit.Of(scenario, [.. log.Use.Rows.Select(r => r.Reading)], leaveOut, cancel: cancel);
         }
         catch (TooLittleDataException e)
         {

@@ -20,20 +20,25 @@ internal static class FreezeCommand
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
+        Option<bool> noLog = ScenarioLog.NoLog();
+        Option<bool> skip = ScenarioLog.SkipDamaged();
         ExampleCommand command = new(
             "freeze",
             "Say how long is left once the furnace stops: until 50 °F inside, until freezing, until each pipe and tank begins to freeze.",
             "coldsim freeze trip.toml",
             "coldsim freeze trip.toml --at 2027-01-15T03:00",
             "coldsim freeze trip.toml --json > left.json")
-        { file, at, units, json };
+        { file, at, units, json, noLog, skip };
         command.SetWork(host, Question, units, json);
         return command;
 
         CommandWork<FreezeOutlook> Question(ParseResult parsed)
         {
-            Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
+            string path = parsed.GetRequiredValue(file);
+            Scenario scenario = ScenarioFile.Read(path, host);
             IReadOnlyList<DateTimeOffset> instants = Instants(parsed.GetValue(at) ?? [], scenario);
+            if (!parsed.GetValue(noLog))
+                ScenarioLog.NotUsed(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             return new()
             {
                 Answer = (_, cancel) => Outlook(scenario, instants, cancel),

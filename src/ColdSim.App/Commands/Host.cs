@@ -35,6 +35,9 @@ internal sealed class Host : IDisposable
     /// <summary>Whether a person looks at standard error.</summary>
     public bool ErrorIsTerminal { get; init; }
 
+    /// <summary>Reads a line that a person types; null where nobody is there to ask.</summary>
+    public Func<string?>? Answer { get; init; }
+
     /// <summary>Opens the screen, in colour or not, and comes back with an exit code when it is closed; null where no screen can be opened.</summary>
     public Func<Opening, UnitStyle, bool, int>? Screen { get; init; }
 
@@ -51,6 +54,7 @@ internal sealed class Host : IDisposable
         {
             OutIsTerminal = terminal,
             ErrorIsTerminal = !Console.IsErrorRedirected,
+            Answer = Console.IsInputRedirected || Console.IsErrorRedirected ? null : Console.ReadLine,
             Screen = terminal && !Console.IsInputRedirected ? screen : null,
             Color = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
                 && Environment.GetEnvironmentVariable("TERM") != "dumb",

@@ -41,7 +41,7 @@ internal static class LogCommand
         {
             string path = parsed.GetRequiredValue(file), log = LogFile.PathOf(path);
             Scenario scenario = ScenarioFile.Read(path, host);
-            IReadOnlyList<LogEntry> entries = new LogInput(parsed, o, scenario, host.Clock).Entries();
+            IReadOnlyList<LogEntry> entries = ReadingDoubts.Confirmed(new LogInput(parsed, o, scenario, host.Clock).Entries(), log, scenario, host);
             return new()
             {
                 // Nobody stops the writing of a reading.
@@ -75,12 +75,12 @@ internal static class LogCommand
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
-            LogResult log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), host);
+            ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             return new()
             {
-                Answer = (_, cancel) => LogPrediction.Of(scenario, UseLog.Of(log.Readings, scenario.Rig), null, cancel),
+                Answer = (_, cancel) => LogPrediction.Of(scenario, log.Use, null, cancel),
                 Text = (use, to) => to.Write(LogText.Sections(LogFile.PathOf(path), use, scenario, to.Units, Cautions.Short)),
-                Json = (use, stream) => JsonReport.Write(LogReport.Of(use, scenario, [.. log.Damaged.Select(d => d.ToString())]), stream),
+                Json = (use, stream) => JsonReport.Write(LogReport.Of(use, scenario, log.LeftOut), stream),
             };
         }
     }

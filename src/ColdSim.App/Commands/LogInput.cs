@@ -80,6 +80,8 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
     {
         if (parsed.GetValue(o.Filled))
             yield return new(LogMethods.Filled, "");
+        if (parsed.GetValue(o.Checked))
+            yield return new(LogMethods.Checked, "");
         if (parsed.GetValue(o.Rested))
             yield return new("rested", "");
         foreach (Option<string?> option in o.Details)

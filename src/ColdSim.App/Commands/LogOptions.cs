@@ -19,6 +19,8 @@ internal sealed class LogOptions
 
     public Option<bool> Filled { get; } = new("--filled") { Description = "The cylinder was filled or changed since the last reading." };
 
+    public Option<bool> Checked { get; } = new("--checked") { Description = "You looked again and it is right, though it looks wrong; written beside it, and used." };
+
     public Option<string?> Tilt { get; } = CommonOptions.Quantity("--tilt", "DEGREES", "How far off level it may stand. [1]");
 
     public Option<string?> PercentOf { get; } = CommonOptions.Quantity("--percent-of", "WORD", "What an echo's percentage is of: height or volume. [height]");
@@ -41,5 +43,5 @@ internal sealed class LogOptions
         _gauge.PositionError, _gauge.Foot, _gauge.LineError, _gauge.FloatError, _gauge.TemperatureError, Tilt,
     ];
 
-    public IEnumerable<Option> All => [.. Readings.Select(r => r.Option), Cylinder, At, Note, Filled, Temperature, Rested, .. Details];
+    public IEnumerable<Option> All => [.. Readings.Select(r => r.Option), Cylinder, At, Note, Filled, Checked, Temperature, Rested, .. Details];
 }

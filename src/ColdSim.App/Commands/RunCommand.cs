@@ -40,7 +40,7 @@ internal static class RunCommand
             string path = parsed.GetRequiredValue(file);
             ReadResult read = ScenarioFile.ReadWithOptions(path, host);
             Scenario scenario = read.Scenario!;
-            LatestReading? latest = parsed.GetValue(noLog) ? null : ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), host);
+            LatestReading? latest = parsed.GetValue(noLog) ? null : ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             scenario = latest?.Start.Scenario ?? scenario;
             if (parsed.GetValue(nights) is { } n)
                 scenario = ScenarioFile.WithNights(scenario, (int)n);

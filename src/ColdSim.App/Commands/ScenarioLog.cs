@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ColdSim.App.Text;
-using ColdSim.Files;
 using ColdSim.Files.Logs;
 using ColdSim.Planning;
 using ColdSim.Planning.Forecasts;
@@ -14,44 +13,154 @@ namespace ColdSim.App.Commands;
 /// <param name="Start">Where it starts.</param>
 internal sealed record LatestReading(Scenario Before, UseLog Log, ForecastStart Start);
 
-/// <summary>The log beside a scenario as commands read it: damaged lines end the command unless they are to be left out, and are named either way.</summary>
+/// <summary>A log as a command uses it.</summary>
+/// <param name="Use">The readings that are used.</param>
+/// <param name="LeftOut">The lines that are not, each with its place and why.</param>
+/// <param name="Doubtful">The lines that are used although they cannot be right.</param>
+/// <param name="Inconsistent">The readings among those that are left out.</param>
+internal sealed record ReadLog(UseLog Use, IReadOnlyList<string> LeftOut, IReadOnlyList<string> Doubtful, IReadOnlyList<InconsistentReading> Inconsistent);
+
+/// <summary>
+/// The log beside a scenario as commands read it: damaged lines end the command unless they are to be left out, readings that cannot be right are
+/// left out, and every line that is left out is named on standard error.
+/// </summary>
 internal static class ScenarioLog
 {
-    public static Option<bool> NoLog() => new("--no-log") { Description = "Start as the scenario says, though its log has a newer reading." };
+    public static Option<bool> NoLog() => new("--no-log") { Description = "Do not read the log: start as the scenario says." };
 
     public static Option<bool> SkipDamaged() => new("--skip-damaged") { Description = "Leave damaged lines out instead of stopping at them." };
 
-    /// <summary>The log's latest reading, to which the run is moved, which is said; null where there is no log or nothing newer in it.</summary>
-    public static LatestReading? Latest(string scenarioPath, Scenario scenario, bool skipDamaged, Host host)
+    /// <summary>The log's latest reading, to which the run is moved, which is said; null where there is no log, or its readings are older than the start, which is said too.</summary>
+    /// <exception cref="CommandFault">The latest reading lies outside the weather, or a line is damaged.</exception>
+    public static LatestReading? Latest(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
     {
-        if (!host.Files.Exists(LogFile.PathOf(scenarioPath)))
+        string path = LogFile.PathOf(scenarioPath);
+        if (!host.Files.Exists(path))
             return null;
-        UseLog log = UseLog.Of(Read(scenarioPath, scenario, skipDamaged, host).Readings, scenario.Rig);
+        UseLog log = Use(scenarioPath, scenario, skipDamaged, units, host);
+        if (log.Rows.Count == 0)
+        {
+            host.Error.WriteLine($"the log {path} has no reading to start from; the run starts as the scenario says");
+            return null;
+        }
+
         if (ForecastStart.Of(scenario, log) is not { } start)
+        {
+            host.Error.WriteLine($"not started from {Reading(log.Rows[^1], path, scenario)}, which is before the run starts; the run starts as the scenario says");
             return null;
+        }
+
+        SayBeforeWeather(log, path, scenario, host);
         string road = start.Scenario.Start == start.Newest.Reading.Time ? "" : $", read on the road: from {ClockText.DayClock(start.Scenario.Start)}";
         host.Error.WriteLine(
             $"started from the log's latest reading, line {start.Newest.Reading.Line}, {ClockText.DayClock(start.Newest.Reading.Time.ToOffset(scenario.Start.Offset))}{road}; --no-log starts as the scenario says");
         return new(scenario, log, start);
     }
 
-    /// <summary>The log as it is written.</summary>
-    public static LogResult Read(string scenarioPath, Scenario scenario, bool skipDamaged, Host host)
+    /// <summary>Says that a command starts as the scenario says although there is a log, and gives the line; null where there is no log or it has no reading.</summary>
+    /// <exception cref="CommandFault">The latest reading lies outside the weather, or a line is damaged.</exception>
+    public static string? NotUsed(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
     {
-        if (scenario.Rig.Gas.IsMixed)
-            throw CommandFault.Input($"coldsim: a log's readings are worked out for propane alone, and the gas here is {scenario.Rig.Gas.Name}; --no-log runs without");
         string path = LogFile.PathOf(scenarioPath);
+        if (!host.Files.Exists(path))
+            return null;
+        UseLog log = Use(scenarioPath, scenario, skipDamaged, units, host);
+        if (log.Rows.Count == 0)
+            return null;
+        string line = $"not started from {Reading(log.Rows[^1], path, scenario)}, {units.Mass(log.Rows[^1].Contents.Mass.Kilograms)} left: this starts as the scenario says";
+        host.Error.WriteLine(line);
+        return line;
+    }
+
+    /// <summary>The log as it is written, without what cannot be right.</summary>
+    /// <param name="scenarioPath">The scenario's file.</param>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="skipDamaged">Whether damaged lines are left out instead of refused.</param>
+    /// <param name="units">The person's units.</param>
+    /// <param name="host">Where the command runs.</param>
+    /// <param name="keepInconsistent">Whether readings that cannot be right are used too; they are named all the same.</param>
+    public static ReadLog Read(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host, bool keepInconsistent = false)
+    {
+        ReadLog log = Lines(scenarioPath, scenario, skipDamaged, units, host, keepInconsistent, orNone: "");
+        Say(log, host);
+        return log;
+    }
+
+    private static void Say(ReadLog log, Host host)
+    {
+        foreach (string line in log.LeftOut)
+            host.Error.WriteLine($"left out: {line}");
+        foreach (string line in log.Doubtful)
+            host.Error.WriteLine($"used, but it looks wrong: {line}");
+    }
+
+    private static ReadLog Lines(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host, bool keepInconsistent, string orNone)
+    {
+        string path = LogFile.PathOf(scenarioPath);
+        if (scenario.Rig.Gas.IsMixed)
+            throw CommandFault.Input($"coldsim: the readings in {path} can be turned into contents for propane alone, and the gas here is {scenario.Rig.Gas.Name}{orNone}");
         if (!host.Files.Exists(path))
             throw CommandFault.Input($"coldsim: there is no log '{path}'; begin one with 'coldsim log add {scenarioPath} --weight \"31.2 lb\"'");
         LogResult log = LogReader.Read(path, scenario.Rig);
-        if (log.Damaged.Count == 0)
-            return log;
-        int lines = log.Damaged.Select(d => d.Line).Distinct().Count();
-        string count = lines == 1 ? "1 damaged line" : $"{lines} damaged lines";
-        if (!skipDamaged)
+        if (log.Damaged.Count > 0 && !skipDamaged)
+        {
+            int lines = log.Damaged.Select(d => d.Line).Distinct().Count();
+            string count = lines == 1 ? "1 damaged line" : $"{lines} damaged lines";
             throw CommandFault.Input([.. log.Damaged.Select(d => d.ToString()), $"coldsim: {count} in the log; mend them, or leave them out with --skip-damaged"]);
-        foreach (FileProblem problem in log.Damaged)
-            host.Error.WriteLine($"left out: {problem}");
-        return log;
+        }
+
+        LogConsistency consistency = LogConsistency.Of(log.Readings, scenario);
+        IReadOnlyList<string> wrong = [.. consistency.LeftOut.Select(r => InconsistencyWords.LeftOut(r, path, scenario, units).ToString())];
+        IReadOnlyList<string> damaged = [.. log.Damaged.Select(d => d.ToString())];
+        return keepInconsistent
+            ? new(UseLog.Of(log.Readings, scenario.Rig), damaged, wrong, [])
+            : new(consistency.Kept, [.. damaged, .. wrong], [], consistency.LeftOut);
     }
+
+    // The log of a command that starts somewhere: its latest reading must lie where it can start.
+    private static UseLog Use(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
+    {
+        string path = LogFile.PathOf(scenarioPath);
+        ReadLog log = Lines(scenarioPath, scenario, skipDamaged, units, host, keepInconsistent: false, "; --no-log runs without them");
+
+        // A wrong year that makes a reading the latest is not left out: what is left is known, and only its time is not.
+        InconsistentReading? wrongYear = log.Inconsistent.LastOrDefault(r => r.Kind == Inconsistency.WrongYear && (log.Use.Rows.Count == 0 || r.Row.Reading.Time > log.Use.Rows[^1].Reading.Time));
+        UseLog use = wrongYear is null ? log.Use : UseLog.Of([.. log.Use.Rows.Select(r => r.Reading), wrongYear.Row.Reading], scenario.Rig);
+        LatestTime time = ForecastStart.TimeOf(scenario, use);
+        if (time is not (LatestTime.AfterEnd or LatestTime.BeforeWeather))
+        {
+            Say(log, host);
+            return log.Use;
+        }
+
+        LogReading latest = use.Rows[^1].Reading;
+        string what = time == LatestTime.BeforeWeather
+            ? $"is earlier than the weather, which begins {Day(scenario.Weather.First, scenario)}"
+            : scenario.Trip is null ? $"is later than the weather, which ends {Day(scenario.Weather.Last, scenario)}"
+            : $"is later than the last stop, which ends {Day(ForecastStart.EndOf(scenario), scenario)}";
+        List<string> lines =
+        [
+            $"{path}:{latest.Line}:1: the log's latest reading, {Day(latest.Time, scenario)} with {units.Mass(use.Rows[^1].Contents.Mass.Kilograms)} left, {what}",
+            .. wrongYear?.Meant is { } meant ? [$"Its year looks wrong: if {Day(meant, scenario)} is meant, correct it in the log."] : Array.Empty<string>(),
+            "coldsim: nothing was run, for it cannot start from that reading. What you can do:",
+            scenario.Trip is null ? "  get weather that reaches from that reading on, and name it in [weather]" : "  give the trip a stop, with its weather, that reaches from that reading on",
+            "  --no-log starts as the scenario says, without the log",
+        ];
+        if (TonightLine.Of(scenario, use, units) is { } tonight)
+            lines.AddRange(["  for tonight alone, with your own low in place of this one:", $"  {tonight}"]);
+        throw CommandFault.Input(lines);
+    }
+
+    // A log that is kept for weeks is longer than a forecast; what lies before it is not compared with the simulator.
+    private static void SayBeforeWeather(UseLog log, string path, Scenario scenario, Host host)
+    {
+        int before = log.Rows.Count(r => r.Reading.Time < scenario.Weather.First);
+        if (before > 0)
+            host.Error.WriteLine($"{(before == 1 ? "1 reading" : FormattableString.Invariant($"{before} readings"))} of {path} from before the weather begins, {Day(scenario.Weather.First, scenario)}, {(before == 1 ? "is" : "are")} not compared with it");
+    }
+
+    private static string Reading(LogRow row, string path, Scenario scenario)
+        => $"the log's latest reading, {path}:{row.Reading.Line}, {Day(row.Reading.Time, scenario)}";
+
+    private static string Day(DateTimeOffset time, Scenario scenario) => ClockText.DayOfYear(time.ToOffset(scenario.Start.Offset));
 }

@@ -33,7 +33,7 @@ internal static class TripCommand
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host);
-            if (!parsed.GetValue(noLog) && ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), host) is { } latest)
+            if (!parsed.GetValue(noLog) && ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host) is { } latest)
                 scenario = latest.Start.Scenario;
             bool failIfShort = parsed.GetValue(fail);
             return new()

@@ -12,15 +12,25 @@ internal static class ViewCommand
     {
         Argument<string> file = CommonOptions.File("Scenario file.");
         Option<string> units = CommonOptions.Units();
+        Option<bool> noLog = ScenarioLog.NoLog();
+        Option<bool> skip = ScenarioLog.SkipDamaged();
         ExampleCommand command = new(
             "view",
             "Run a scenario and open the screen on it.",
             "coldsim view trip.toml",
             "NO_COLOR=1 coldsim view trip.toml --units si")
-        { file, units };
-        command.SetAction((parsed, cancel) => ShowAsync(
-            () => ScenarioFile.ReadWithOptions(parsed.GetRequiredValue(file), host), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
+        { file, units, noLog, skip };
+        command.SetAction((parsed, cancel) => ShowAsync(() => Read(parsed), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
         return command;
+
+        // What is said before the screen opens is hidden by it, so it is among what was assumed too.
+        ReadResult Read(ParseResult parsed)
+        {
+            string path = parsed.GetRequiredValue(file);
+            ReadResult read = ScenarioFile.ReadWithOptions(path, host);
+            return parsed.GetValue(noLog) || ScenarioLog.NotUsed(path, read.Scenario!, parsed.GetValue(skip), parsed.UnitStyle(units), host) is not { } line
+                ? read : read with { Scenario = read.Scenario! with { Assumptions = [line, .. read.Scenario.Assumptions] } };
+        }
     }
 
     /// <summary>Makes the program without a command open on the demo.</summary>

@@ -108,7 +108,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
             return null;
         }
 
-        return new LogReading { Line = line, Time = entry.Time, Reading = reading, Filled = Has(LogMethods.Filled), Note = entry.Note };
+        return new LogReading { Line = line, Time = entry.Time, Reading = reading, Filled = Has(LogMethods.Filled), Checked = Has(LogMethods.Checked), Note = entry.Note };
     }
 
     private GaugeReading Reading() => entry.Method switch
@@ -195,7 +195,7 @@ public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
                 _faults.Add(new(LogField.Details, detail.Name, $"unknown detail '{Quote.Of(detail.Name)}' of {entry.Method}", $"accepted: {string.Join(", ", known)}", NearestName.Of(detail.Name, known)));
             else if (!seen.Add(detail.Name))
                 _faults.Add(new(LogField.Details, detail.Name, $"'{Quote.Of(detail.Name)}' is given twice", null));
-            else if ((detail.Name is LogMethods.Filled or "rested") != (detail.Value.Length == 0))
+            else if (LogMethods.IsWord(detail.Name) != (detail.Value.Length == 0))
                 _faults.Add(new(LogField.Details, detail.Name, $"'{Quote.Of(detail.ToString())}'", detail.Value.Length == 0 ? $"accepted: {detail.Name}=VALUE" : $"accepted: the word {detail.Name} alone"));
         }
     }

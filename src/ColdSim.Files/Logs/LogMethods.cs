@@ -6,6 +6,9 @@ public static class LogMethods
     /// <summary>The cylinder was filled or changed since the reading before.</summary>
     public const string Filled = "filled";
 
+    /// <summary>The person looked again, and the reading is used although it looks wrong.</summary>
+    public const string Checked = "checked";
+
     private static readonly string[] Level = ["temperature-error", "rested", "tilt"];
 
     private static readonly string[] Echo = ["echo-error", "assumed-temperature", "position-error", .. Level];
@@ -16,13 +19,16 @@ public static class LogMethods
     /// <summary>The details that a line of a method may have.</summary>
     public static IReadOnlyList<string> DetailsOf(string method) => method switch
     {
-        "weight" => ["scale-error", "tare", "tare-error", "accessories", "ice", Filled],
-        "line" or "frost-line" => ["line-error", "foot", .. Level, Filled],
-        "echo-time" or "echo-height" => [.. Echo, Filled],
-        "echo-percent" => ["percent-of", .. Echo, Filled],
-        "float" => ["float-error", .. Level, Filled],
+        "weight" => ["scale-error", "tare", "tare-error", "accessories", "ice", Filled, Checked],
+        "line" or "frost-line" => ["line-error", "foot", .. Level, Filled, Checked],
+        "echo-time" or "echo-height" => [.. Echo, Filled, Checked],
+        "echo-percent" => ["percent-of", .. Echo, Filled, Checked],
+        "float" => ["float-error", .. Level, Filled, Checked],
         _ => [],
     };
+
+    /// <summary>Whether a detail is a word without a value.</summary>
+    public static bool IsWord(string detail) => detail is Filled or Checked or "rested";
 
     /// <summary>Whether the method reads a level, which needs the liquid's temperature.</summary>
     public static bool ReadsLevel(string method) => method != "weight";

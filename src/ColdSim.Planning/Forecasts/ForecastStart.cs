@@ -5,6 +5,25 @@ using ColdSim.Planning.Trips;
 
 namespace ColdSim.Planning.Forecasts;
 
+/// <summary>When the latest reading of a log was made, beside the weather and the run.</summary>
+public enum LatestTime
+{
+    /// <summary>There is no reading.</summary>
+    None,
+
+    /// <summary>Before the weather begins.</summary>
+    BeforeWeather,
+
+    /// <summary>Within the weather, and before the run starts.</summary>
+    BeforeStart,
+
+    /// <summary>At the start of the run or after it, where a run can start from it.</summary>
+    InRun,
+
+    /// <summary>When the weather has ended, or on a trip its last stop.</summary>
+    AfterEnd,
+}
+
 /// <summary>A scenario moved to its log's latest reading.</summary>
 /// <remarks>
 /// A cylinder that was read earlier than the latest reading is assumed to hold what it held then: it was shut, or somebody would have read it.
@@ -35,13 +54,14 @@ public sealed record ForecastStart
     private IEnumerable<int> Places => Enumerable.Range(0, Latest.Count);
 
     /// <summary>Moves a scenario to its log's latest reading.</summary>
-    /// <returns>Null where no reading is newer than the start, or the weather or the trip has ended by then.</returns>
+    /// <returns>Null where the latest reading is not <see cref="LatestTime.InRun"/>.</returns>
     public static ForecastStart? Of(Scenario scenario, UseLog log)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(log);
-        if (log.Rows.Count == 0 || log.Rows[^1] is not { } newest || newest.Reading.Time <= scenario.Start)
+        if (TimeOf(scenario, log) != LatestTime.InRun)
             return null;
+        LogRow newest = log.Rows[^1];
         DateTimeOffset at = newest.Reading.Time.ToOffset(scenario.Start.Offset);
         if ((scenario.Legs.Count > 0 ? OnTrip(scenario, at) : InPlace(scenario, at)) is not { } moved)
             return null;
@@ -52,6 +72,29 @@ public sealed record ForecastStart
             Latest = [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(log.LatestOf)],
         };
         return start with { Scenario = start.With(moved.Rig, _ => 0) };
+    }
+
+    /// <summary>When the latest reading was made.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="log">Its log.</param>
+    public static LatestTime TimeOf(Scenario scenario, UseLog log)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(log);
+        if (log.Rows.Count == 0)
+            return LatestTime.None;
+        DateTimeOffset at = log.Rows[^1].Reading.Time;
+        if (at >= scenario.Start)
+            return at >= EndOf(scenario) ? LatestTime.AfterEnd : LatestTime.InRun;
+        return at < scenario.Weather.First ? LatestTime.BeforeWeather : LatestTime.BeforeStart;
+    }
+
+    /// <summary>From when on no run can start: the weather's end, or the end of a trip's last stop.</summary>
+    /// <param name="scenario">The scenario.</param>
+    public static DateTimeOffset EndOf(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return scenario.Trip is { } trip ? trip.Stops[^1].To : scenario.Weather.Last;
     }
 
     /// <summary>The scenario with other contents and another rig.</summary>
@@ -67,7 +110,7 @@ public sealed record ForecastStart
     };
 
     // A scenario that says how many nights keeps its last one.
-    private static Scenario? InPlace(Scenario scenario, DateTimeOffset at) => at >= scenario.Weather.Last ? null : scenario with
+    private static Scenario InPlace(Scenario scenario, DateTimeOffset at) => scenario with
     {
         Start = at,
         Nights = scenario.Nights is { } nights ? Math.Max(1, nights - (int)(at - scenario.Start).TotalDays) : null,

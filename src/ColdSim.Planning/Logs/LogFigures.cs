@@ -67,7 +67,7 @@ public static class LogFigures
     [
         Document.Rows("readings", l => l.Lines, Lines, "in order of time"),
         Document.Rows("days", l => l.Days, Days, "daily use, as far as readings cover it"),
-        Document.Texts("left_out", l => l.LeftOut, "damaged lines, with `--skip-damaged`"),
+        Document.Texts("left_out", l => l.LeftOut, "lines that are left out, each with its place and why: damaged ones (with `--skip-damaged`), and readings that cannot be right beside the others"),
     ];
 
     private static Word MarkOf(LogLineReport line) => Marks[line.Prediction.Mark];
@@ -132,13 +132,13 @@ public sealed record LogReport
     /// <summary>Use by day.</summary>
     public required IReadOnlyList<LogDay> Days { get; init; }
 
-    /// <summary>Damaged lines that were left out, with their faults.</summary>
+    /// <summary>Lines that were left out, each with its place and why.</summary>
     public required IReadOnlyList<string> LeftOut { get; init; }
 
     /// <summary>Of a prediction.</summary>
     /// <param name="log">The readings beside the simulator.</param>
     /// <param name="scenario">The scenario.</param>
-    /// <param name="leftOut">Damaged lines that were left out.</param>
+    /// <param name="leftOut">Lines that were left out, each with its place and why.</param>
     public static LogReport Of(LogPrediction log, Scenario scenario, IReadOnlyList<string> leftOut)
     {
         ArgumentNullException.ThrowIfNull(log);

@@ -23,6 +23,9 @@ public sealed record LogReading
     /// <summary>Whether the cylinder was filled or changed since the reading before.</summary>
     public bool Filled { get; init; }
 
+    /// <summary>Whether the person confirmed it although it looked wrong.</summary>
+    public bool Checked { get; init; }
+
     /// <summary>What the person wrote beside it.</summary>
     public string Note { get; init; } = "";
 
@@ -78,7 +81,7 @@ public sealed class UseLog
             ContentsEstimate? before = reading.Filled ? null : rows.LastOrDefault(r => r.Reading.Cylinder == reading.Cylinder)?.Contents;
             rows.Add(before is null
                 ? new(reading, now, null, null)
-                : new(reading, now, before.Mass - now.Mass, Mass.FromKilograms(Math.Sqrt(Variance(before) + Variance(now) - 2 * Common(before, now)))));
+                : new(reading, now, before.Mass - now.Mass, Mass.FromKilograms(UsedUncertainty_kg(before, now))));
         }
 
         return new UseLog(rows);
@@ -102,6 +105,10 @@ public sealed class UseLog
     internal Matrix<double> Covariance() => Matrix<double>.Build.Dense(
         Rows.Count, Rows.Count, (i, j) => i == j ? Variance(Rows[i].Contents)
             : Rows[i].Reading.Cylinder == Rows[j].Reading.Cylinder ? Common(Rows[i].Contents, Rows[j].Contents) : 0);
+
+    /// <summary>Standard uncertainty of the difference of two readings of one cylinder: an error common to both cancels. [kg]</summary>
+    internal static double UsedUncertainty_kg(ContentsEstimate before, ContentsEstimate now)
+        => Math.Sqrt(Math.Max(0, Variance(before) + Variance(now) - 2 * Common(before, now)));
 
     private static double Variance(ContentsEstimate e) => e.Uncertainty_kg * e.Uncertainty_kg;
 

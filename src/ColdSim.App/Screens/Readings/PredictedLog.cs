@@ -1,3 +1,4 @@
+using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Logs;
 using ColdSim.Planning;
@@ -9,15 +10,17 @@ namespace ColdSim.App.Screens.Readings;
 /// <summary>A scenario's log and what the simulator predicts for its readings.</summary>
 /// <param name="Use">The readings of the good lines as gas used.</param>
 /// <param name="Prediction">What the simulator predicts for them.</param>
-/// <param name="Damaged">The lines that are left out.</param>
-internal sealed record PredictedLog(UseLog Use, LogPrediction Prediction, IReadOnlyList<FileProblem> Damaged)
+/// <param name="LeftOut">The lines that are left out: damaged, or readings that cannot be right.</param>
+internal sealed record PredictedLog(UseLog Use, LogPrediction Prediction, IReadOnlyList<FileProblem> LeftOut)
 {
-    public static PredictedLog Read(string file, Scenario scenario, IProgress<int> finished, CancellationToken cancel)
+    public static PredictedLog Read(string file, Scenario scenario, UnitStyle units, IProgress<int> finished, CancellationToken cancel)
     {
         string path = LogFile.PathOf(file);
         LogResult log = File.Exists(path) ? LogReader.Read(path, scenario.Rig) : new LogResult([], []);
-        UseLog use = UseLog.Of(log.Readings, scenario.Rig);
-        return new(use, LogPrediction.Of(scenario, use, finished, cancel), log.Damaged);
+        LogConsistency consistency = LogConsistency.Of(log.Readings, scenario);
+        return new(
+            consistency.Kept, LogPrediction.Of(scenario, consistency.Kept, finished, cancel),
+            [.. log.Damaged, .. consistency.LeftOut.Select(r => InconsistencyWords.LeftOut(r, path, scenario, units))]);
     }
 }
 

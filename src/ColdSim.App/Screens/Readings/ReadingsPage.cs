@@ -46,6 +46,9 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
 
     public PageJob? DueJob { get; init; }
 
+    /// <summary>Whether the reading in the form looks wrong, which was said; another Enter writes it down all the same.</summary>
+    public bool IsDoubted { get; init; }
+
     /// <summary>Whether a reading is being written to the disk, which cannot be cancelled.</summary>
     public bool IsWriting { get; init; }
 
@@ -112,10 +115,10 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
 
     private ReadingsPage Loading(bool keepVisible)
     {
-        (string file, Scenario scenario) = (File!, Scenario);
+        (string file, Scenario scenario, UnitStyle units) = (File!, Scenario, Units);
         return this with
         {
-            DueJob = new PageJob("Reading the log and running the simulator from reading to reading", (finished, cancel) => PredictedLog.Read(file, scenario, finished, cancel))
+            DueJob = new PageJob("Reading the log and running the simulator from reading to reading", (finished, cancel) => PredictedLog.Read(file, scenario, units, finished, cancel))
             {
                 StepName = "stretches",
                 KeepsPageVisible = keepVisible,
@@ -136,9 +139,9 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         };
         return message switch
         {
-            PageMessage.Close => this with { Tab = ReadingsTab.Log, Row = 0, Notice = "" },
+            PageMessage.Close => this with { Tab = ReadingsTab.Log, Row = 0, Notice = "", IsDoubted = false },
             PageMessage.Choose => IsWriting ? this : Write(),
-            _ => form == Form ? this : this with { Form = form, Notice = "" },
+            _ => form == Form ? this : this with { Form = form, Notice = "", IsDoubted = false },
         };
     }
 
@@ -149,10 +152,18 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         (LogEntry? entry, _, _) = Form.Read(Scenario.Rig, Now);
         if (entry is null)
             return this with { Notice = "Nothing was written." };
+        if (Doubts(entry) is { } doubts)
+        {
+            if (!IsDoubted)
+                return this with { IsDoubted = true, Notice = $"This reading looks wrong: {doubts}. Enter again writes it down all the same, marked as checked." };
+            entry = entry with { Details = [.. entry.Details, new LogDetail(LogMethods.Checked, "")] };
+        }
+
         (string file, Scenario scenario) = (File!, Scenario);
         return this with
         {
             Notice = "",
+            IsDoubted = false,
             IsWriting = true,
             DueJob = new PageJob("Writing the reading down", (_, _) =>
             {
@@ -164,6 +175,13 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
                 KeepsPageVisible = true,
             },
         };
+    }
+
+    private string? Doubts(LogEntry entry)
+    {
+        IReadOnlyList<InconsistentReading> doubts = LogConsistency.Doubts(
+            EntryReader.Read(entry, Scenario.Rig).Reading!, [.. (Log?.Use.Rows ?? []).Select(r => r.Reading)], Scenario, Clock.GetUtcNow());
+        return doubts.Count == 0 ? null : string.Join("; ", doubts.Select(d => InconsistencyWords.Of(d, Scenario, Units)));
     }
 
     private ReadingsPage OnList(PageMessage message)

@@ -83,7 +83,7 @@ internal static class ReadingsSheet
         if (page.Log is not { } log || page.Shown is not { } shown)
             return [("The log is not read yet; Enter reads it.", CellStyle.Plain)];
         List<(string, CellStyle)> lines = [];
-        foreach (Files.FileProblem problem in log.Damaged)
+        foreach (Files.FileProblem problem in log.LeftOut)
             lines.AddRange(CellText.Wrap($"left out: {CellText.SingleWidth(problem.ToString())}", width).Select(l => (l, CellStyle.Strong)));
         if (shown.Rows.Count == 0)
             return [.. lines, ("No readings yet. Enter writes the first one down.", CellStyle.Plain)];

@@ -21,6 +21,9 @@ internal sealed class Shell
 
     public bool Terminal { get; set; }
 
+    /// <summary>What the person types when asked; null where nobody is there.</summary>
+    public Func<string?>? Answer { get; set; }
+
     public Func<Opening, UnitStyle, bool, int> Screen { get; set; } = (_, _, _) => 0;
 
     /// <summary>Done whenever a sign of life is put on standard error.</summary>
@@ -87,6 +90,7 @@ internal sealed class Shell
     private Host On(Stream output, TextWriter error) => new(output, error)
     {
         Files = Files,
+        Answer = Answer,
         Clock = Clock,
         OutIsTerminal = Terminal,
         ErrorIsTerminal = Terminal,

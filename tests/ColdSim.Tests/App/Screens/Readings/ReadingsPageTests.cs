@@ -119,6 +119,28 @@ public sealed class ReadingsPageTests : IDisposable
         Assert.Equal(8, page.Log!.Use.Rows.Count);
     }
 
+    [Fact]
+    public void A_reading_that_looks_wrong_is_written_by_a_second_enter_only_and_marked_as_checked()
+    {
+        string before = File.ReadAllText(Log);
+        ReadingsPage page = After(Typed(After(Opened(), Enter), "60.1 lb"), Enter);
+        Assert.StartsWith("This reading looks wrong: 31.1 lb left is 15.5 lb more than at the reading before it, line 8", page.Notice, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(Log));
+        ReadingsPage changed = After(Typed(page, "s").Update(new PageMessage.Backspace()) as ReadingsPage ?? page, Enter);
+        Assert.Equal(before, File.ReadAllText(Log));
+        After(changed, Enter);
+        Assert.Equal(before + "2027-01-16T07:30-07:00,40 lb,weight,60.1 lb,,tare=29.0 lb; checked,\n", File.ReadAllText(Log));
+    }
+
+    [Fact]
+    public void A_reading_that_cannot_be_right_is_left_out_and_named()
+    {
+        File.AppendAllText(Log, "2027-01-15T18:00-07:00,40 lb,weight,60.0 lb,,tare=29.0 lb,\n");
+        ReadingsPage page = Opened();
+        Assert.Equal(7, page.Log!.Use.Rows.Count);
+        Assert.Contains("31.0 lb left is 15.4 lb more", page.Draw(200, 40).ToString(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("40.1", "has no unit")]
     [InlineData("4 lb", "of propane, less")]
