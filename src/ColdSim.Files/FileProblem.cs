@@ -1,3 +1,5 @@
+using ColdSim.Files.Disk;
+
 namespace ColdSim.Files;
 
 /// <summary>One fault in a file somebody wrote: where it is, what was found and what would have been right.</summary>
@@ -19,13 +21,7 @@ public sealed record FileProblem(string File, int Line, int Column, string What,
     }
 
     /// <summary>Why a file could not be opened, in words.</summary>
-    internal static string WhyUnreadable(Exception e) => e switch
-    {
-        FileNotFoundException or DirectoryNotFoundException => "there is no such file",
-        UnauthorizedAccessException => "it may not be read",
-        ArgumentException or NotSupportedException => "that is not a file's name",
-        _ => "it cannot be read",
-    };
+    internal static string WhyUnreadable(Exception e) => FileFaultException.WhyNotRead(e);
 
     /// <summary>Problems in the order of a reader's eye: file by file, top to bottom, left to right.</summary>
     internal static IReadOnlyList<FileProblem> InOrder(IEnumerable<FileProblem> problems, string firstFile)

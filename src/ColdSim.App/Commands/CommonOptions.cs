@@ -25,7 +25,8 @@ internal static class CommonOptions
         Description = "End with exit code 1 if any night runs short, flat or dry.",
     };
 
-    public static Option<string?> Csv(string description) => new("--csv") { HelpName = "PATH", Description = description };
+    /// <summary>Lets a file be replaced that this program did not write; never one that is read.</summary>
+    public static Option<bool> Force() => new("--force") { Description = "Replace an existing file that coldsim did not write; never one that is read." };
 
     /// <summary>The nights to run, instead of the scenario's.</summary>
     public static Option<double?> Nights() => Number("--nights", "N", "Nights to run, instead of the scenario's.", 1, MostNights, whole: true);

@@ -24,7 +24,7 @@ internal static class CompareCommand
         Option<double?> nights = CommonOptions.Nights();
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<string?> csv = CommonOptions.Csv("Also write the table, a row an option, to this file.");
+        OutputOption csv = OutputOption.Csv("Also write the table, a row an option, to this file.");
         Option<bool> fail = new("--fail-if-short") { Description = "End with exit code 1 if nothing compared holds all nights." };
         Option<bool> noLog = ScenarioLog.NoLog();
         Option<bool> skip = ScenarioLog.SkipDamaged();
@@ -35,7 +35,7 @@ internal static class CompareCommand
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, sizes, nights, units, json, csv, fail, noLog, skip };
+        { file, sizes, nights, units, json, csv.Path, csv.Force, fail, noLog, skip };
         command.SetWork(host, Question, units, json);
         return command;
 
@@ -65,7 +65,7 @@ internal static class CompareCommand
                 Text = (c, to) => to.Write(CompareText.Sections(c, to.Units, Cautions.Short, swept)),
                 BesideJson = c => ScenarioFile.Assumed(c.Base),
                 Json = JsonReport.Write,
-                Files = CsvOutput.Of<Comparison>(parsed.GetValue(csv), path, host, "table", CsvReport.Write),
+                Files = csv.Of<Comparison>(parsed, host, CsvReport.CompareKind, _ => "table", CsvReport.Write),
                 Fails = c => failIfShort && !c.AnyHolds,
             };
         }

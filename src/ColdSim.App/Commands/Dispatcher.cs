@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using ColdSim.Files.Disk;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
@@ -28,9 +29,14 @@ internal static class Dispatcher
             host.Complain("interrupted");
             return ExitCode.Interrupted;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (FileFaultException e)
         {
             host.Complain(OneLine(e.Message));
+            return ExitCode.BadInput;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            host.Complain($"a file cannot be read or written: {FileFaultException.WhyNotRead(e)}");
             return ExitCode.BadInput;
         }
         catch (CannotRunException e)

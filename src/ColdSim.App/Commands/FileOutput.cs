@@ -1,61 +1,94 @@
+using System.CommandLine;
 using System.Text;
+using ColdSim.Files.Disk;
 
 namespace ColdSim.App.Commands;
 
 /// <summary>A file that is written beside an answer, whole or not at all.</summary>
 /// <typeparam name="T">The answer.</typeparam>
-/// <param name="Path">The file.</param>
-/// <param name="Write">Writes its content, with lines that end in a line feed.</param>
+/// <param name="File">The file.</param>
+/// <param name="Content">Writes its content, with lines that end in a line feed.</param>
 /// <param name="Said">What is said on standard error when it is written; null for nothing.</param>
-internal sealed record FileOutput<T>(string Path, Action<T, TextWriter> Write, Func<T, string>? Said = null)
+internal sealed record FileOutput<T>(OutputFile File, Action<T, TextWriter> Content, Func<T, string>? Said = null)
 {
+    private const int Buffer = 1 << 14;
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>Writes it; an interrupt leaves what was there.</summary>
     public void Save(T answer, Host host, CancellationToken cancel)
     {
-        host.Files.Write(Path, stream =>
-        {
-            using (StreamWriter writer = new(stream, Utf8, leaveOpen: true) { NewLine = "\n" })
-                Write(answer, writer);
-            cancel.ThrowIfCancellationRequested();
-        });
+        if (File.IsStandardOutput)
+            Write(answer, host.Output, cancel);
+        else
+            host.Files.Write(File, stream => Write(answer, stream, cancel));
         if (Said is not null)
             host.Error.WriteLine(Said(answer));
     }
+
+    private void Write(T answer, Stream stream, CancellationToken cancel)
+    {
+        using (StreamWriter writer = new(stream, Utf8, Buffer, leaveOpen: true) { NewLine = "\n" })
+            Content(answer, writer);
+        cancel.ThrowIfCancellationRequested();
+    }
 }
 
-/// <summary>A CSV beside an answer, and where it may go.</summary>
-internal static class CsvOutput
+/// <summary>An option that names a file to write, and where that may go.</summary>
+/// <param name="option">The option.</param>
+/// <param name="force">The option that lets any file be replaced but one that is read.</param>
+internal sealed class OutputOption(Option<string?> option, Option<bool> force)
 {
-    /// <summary>The CSV of an option, or nothing where the option is not given.</summary>
-    /// <param name="path">Where the option says it goes; null where it is not given.</param>
-    /// <param name="scenario">The scenario's file, which is not overwritten.</param>
-    /// <param name="host">Where the command runs.</param>
+    /// <summary>A CSV beside the answer.</summary>
+    /// <param name="description">What is written.</param>
+    public static OutputOption Csv(string description) => new(new("--csv") { HelpName = "PATH", Description = description }, CommonOptions.Force());
+
+    /// <summary>Names the file.</summary>
+    public Option<string?> Path { get; } = option;
+
+    /// <summary>Lets any file be replaced but one that is read.</summary>
+    public Option<bool> Force { get; } = force;
+
+    /// <summary>Whether the option is given.</summary>
+    public bool IsGiven(ParseResult parsed) => parsed.GetValue(Path) is not null;
+
+    /// <summary>The file beside the answer, or nothing where the option is not given.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="host">Where the command runs; what it reads has been read, or is known to be.</param>
+    /// <param name="kind">What is written.</param>
     /// <param name="what">What is in it, for the message.</param>
     /// <param name="write">Writes it.</param>
     /// <typeparam name="T">The answer.</typeparam>
     /// <exception cref="CommandFault">It cannot go there.</exception>
-    public static IReadOnlyList<FileOutput<T>> Of<T>(string? path, string scenario, Host host, string what, Action<T, TextWriter> write)
-        => Target(path, scenario, host) is { } target ? [new FileOutput<T>(target, write, _ => Said(what, target))] : [];
+    public IReadOnlyList<FileOutput<T>> Of<T>(ParseResult parsed, Host host, OutputKind kind, Func<T, string> what, Action<T, TextWriter> write)
+        => Target(parsed, host, kind) is { } target ? [new FileOutput<T>(target, write, a => $"{what(a)} written to {target.Path}")] : [];
 
-    public static string Said(string what, string path) => $"{what} written to {path}";
-
-    /// <summary>The path of an option; refused early where nothing can be written there, or where it would overwrite the question.</summary>
+    /// <summary>The file; refused before anything is worked out where it cannot be written, would overwrite what is read, or is not ours.</summary>
     /// <exception cref="CommandFault">It cannot go there.</exception>
-    public static string? Target(string? path, string readPath, Host host, string option = "--csv", string read = "the scenario")
+    public OutputFile? Target(ParseResult parsed, Host host, OutputKind kind)
     {
-        if (path is null)
+        if (parsed.GetValue(Path) is not { } path)
             return null;
         if (path is "" or "-")
-            throw CommandFault.Input($"coldsim: {option} takes a file name; standard output carries the report");
-        string full = Path.GetFullPath(path);
-        if (full == Path.GetFullPath(readPath))
-            throw CommandFault.Input($"coldsim: {option} would overwrite {read} '{path}'");
-        if (host.Files.FolderExists(full))
-            throw CommandFault.Input($"coldsim: {option}: '{path}' is a folder");
-        if (!host.Files.FolderExists(Path.GetDirectoryName(full)!))
-            throw CommandFault.Input($"coldsim: {option}: there is no folder '{Path.GetDirectoryName(path)}'");
-        return path;
+            throw CommandFault.Input($"coldsim: {Path.Name} takes a file name; standard output carries the report");
+        OutputFile file = new(path, kind, parsed.GetValue(Force));
+        Check(file, host, Path.Name + ": ");
+        return file;
+    }
+
+    /// <summary>Refuses a file early.</summary>
+    /// <exception cref="CommandFault">It cannot be written.</exception>
+    public static void Check(OutputFile file, Host host, string option = "")
+    {
+        try
+        {
+            file.Check(host.Files.Reads);
+        }
+        catch (FileFaultException e)
+        {
+            throw CommandFault.Input($"coldsim: {option}{e.Message}");
+        }
+
+        if (!host.Files.FolderExists(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(file.Path))!))
+            throw CommandFault.Input($"coldsim: {option}there is no folder '{System.IO.Path.GetDirectoryName(file.Path)}'");
     }
 }

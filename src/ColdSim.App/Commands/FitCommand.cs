@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
@@ -17,6 +18,8 @@ internal static class FitCommand
     {
         Argument<string> file = CommonOptions.File("Scenario file with a log beside it.");
         Option<string?> target = new("--out") { HelpName = "PATH", Description = "Write a copy of the scenario that carries the fit." };
+        Option<bool> force = CommonOptions.Force();
+        OutputOption output = new(target, force);
         Option<bool> inPlace = new("--in-place") { Description = "Write the fit into the scenario itself; what was there is kept as FILE.bak." };
         Option<bool> keep = new("--keep-outliers") { Description = "Use grossly wrong readings too; they are named either way." };
         Option<bool> skip = ScenarioLog.SkipDamaged();
@@ -27,25 +30,34 @@ internal static class FitCommand
             "coldsim fit trip.toml",
             "coldsim fit trip.toml --out learned.toml",
             "coldsim fit trip.toml --in-place")
-        { file, target, inPlace, keep, skip, json };
+        { file, target, inPlace, force, keep, skip, json };
         command.SetWork(host, Question, json: json);
         return command;
 
         CommandWork<FitReport> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            string? copy = Target(parsed.GetValue(target), parsed.GetValue(inPlace), path, host);
+            bool edit = parsed.GetValue(inPlace);
+            if (edit && output.IsGiven(parsed))
+                throw CommandFault.Input("coldsim: give --out or --in-place, not both");
             Scenario scenario = ScenarioFile.Read(path, host);
             if (scenario.Rig.Cylinders.Count > 1)
                 throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
             bool leaveOut = !parsed.GetValue(keep);
             ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), UnitStyle.Us, host, keepInconsistent: !leaveOut);
+            string before = Text(path, host);
+            OutputKind copied = new("this scenario with a fit", there => FitText.DiffersInFitOnly(there, before));
+            OutputFile? copy = edit ? new(path + Backup, copied, parsed.GetValue(force)) : output.Target(parsed, host, copied);
+            if (edit)
+                OutputOption.Check(copy!, host);
+            else if (copy is not null)
+                CheckFolder(copy.Path, path);
             return new()
             {
                 Answer = (_, cancel) => Fit(scenario, log, leaveOut, path, cancel),
                 Text = (fit, to) => to.Write(FitWords.Sections(fit, Table(fit), Cautions.Short)),
                 Json = JsonReport.Write,
-                Files = Files(path, copy, host, Table),
+                Files = copy is null ? [] : edit ? InPlace(path, copy, before, Table) : [Copy(copy, before, Table)],
             };
 
             string Table(FitReport fit) => FitText.Table(fit, Path.GetFileName(LogFile.PathOf(path)));
@@ -64,31 +76,23 @@ internal static class FitCommand
         }
     }
 
-    private static string? Target(string? copy, bool inPlace, string path, Host host)
+    private static void CheckFolder(string copy, string path)
     {
-        if (inPlace)
-            return copy is null ? path : throw CommandFault.Input("coldsim: give --out or --in-place, not both");
-        if (copy is null)
-            return null;
-        string full = Path.GetFullPath(copy);
-        if (full == Path.GetFullPath(path))
-            throw CommandFault.Input($"coldsim: --out would overwrite the scenario '{path}'; --in-place does that, and keeps what was there");
-        if (host.Files.Exists(full) || host.Files.FolderExists(full))
-            throw CommandFault.Input($"coldsim: --out: '{copy}' exists already and is left as it is");
-        if (Path.GetDirectoryName(full) != Path.GetDirectoryName(Path.GetFullPath(path)))
+        if (Path.GetDirectoryName(Path.GetFullPath(copy)) != Path.GetDirectoryName(Path.GetFullPath(path)))
             throw CommandFault.Input($"coldsim: --out: '{copy}' is in another folder than '{path}', where the copy would not find its weather");
-        return copy;
     }
 
-    // In place, what was there is kept beside it.
-    private static IReadOnlyList<FileOutput<FitReport>> Files(string path, string? copy, Host host, Func<FitReport, string> table)
-    {
-        if (copy is null)
-            return [];
-        FileOutput<FitReport> fitted = new(copy, (fit, to) => to.Write(FitText.With(Text(path, host), table(fit))), _ => copy == path
-            ? $"fit written into {path}; what was there is in {path}{Backup}" : $"scenario with the fit written to {copy}");
-        return copy == path ? [new(path + Backup, (_, to) => to.Write(Text(path, host))), fitted] : [fitted];
-    }
+    private static FileOutput<FitReport> Copy(OutputFile copy, string before, Func<FitReport, string> table)
+        => new(copy, (fit, to) => to.Write(FitText.With(before, table(fit))), _ => $"scenario with the fit written to {copy.Path}");
+
+    // What was there is kept beside it; only the table of the fit is replaced in what was read, so the scenario is edited and not overwritten.
+    private static IReadOnlyList<FileOutput<FitReport>> InPlace(string path, OutputFile backup, string before, Func<FitReport, string> table)
+        =>
+        [
+            new(backup, (_, to) => to.Write(before)),
+            new(new OutputFile(path, new("this scenario", there => there == before), Force: false) { IsEdit = true }, (fit, to) => to.Write(FitText.With(before, table(fit))),
+                _ => $"fit written into {path}; what was there is in {backup.Path}"),
+        ];
 
     private static string Text(string path, Host host)
     {

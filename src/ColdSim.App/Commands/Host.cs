@@ -1,6 +1,7 @@
 using System.Text;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
+using ColdSim.Files.Disk;
 
 namespace ColdSim.App.Commands;
 
@@ -50,7 +51,7 @@ internal sealed class Host : IDisposable
         if (OperatingSystem.IsWindows())
             Console.OutputEncoding = Encoding.UTF8;
         bool terminal = !Console.IsOutputRedirected;
-        return new(Console.OpenStandardOutput(), Console.Error)
+        return new(StandardStreams.Output(), StandardStreams.Error())
         {
             OutIsTerminal = terminal,
             ErrorIsTerminal = !Console.IsErrorRedirected,
@@ -64,5 +65,15 @@ internal sealed class Host : IDisposable
     /// <summary>One line about something wrong, on standard error.</summary>
     public void Complain(string what) => Error.WriteLine($"coldsim: {what}");
 
-    public void Dispose() => Out.Dispose();
+    public void Dispose()
+    {
+        try
+        {
+            Out.Dispose();
+        }
+        catch (FileFaultException)
+        {
+            // It was said when the answer could not be written.
+        }
+    }
 }

@@ -24,7 +24,7 @@ internal static class LimitsCommand
         Option<bool> page = new("--one-page") { Description = "Print one page of plain text to tape inside a cupboard door." };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<string?> csv = CommonOptions.Csv("Also write the limits, a row a cell, to this file.");
+        OutputOption csv = OutputOption.Csv("Also write the limits, a row a cell, to this file.");
         Option<bool> noLog = ScenarioLog.NoLog();
         Option<bool> skip = ScenarioLog.SkipDamaged();
         ExampleCommand command = new(
@@ -34,7 +34,7 @@ internal static class LimitsCommand
             "coldsim limits trip.toml --fills 25,50,75,100 --units si",
             "coldsim limits trip.toml --one-page > door.txt",
             "coldsim limits trip.toml --csv limits.csv")
-        { file, fills, page, units, json, csv, noLog, skip };
+        { file, fills, page, units, json, csv.Path, csv.Force, noLog, skip };
         command.SetWork(host, Question, units, json);
         return command;
 
@@ -69,7 +69,7 @@ internal static class LimitsCommand
                 },
                 BesideJson = c => ScenarioFile.Assumed(c.Scenario),
                 Json = JsonReport.Write,
-                Files = CsvOutput.Of<LimitChart>(parsed.GetValue(csv), path, host, "limits", CsvReport.Write),
+                Files = csv.Of<LimitChart>(parsed, host, CsvReport.LimitsKind, _ => "limits", CsvReport.Write),
             };
         }
     }

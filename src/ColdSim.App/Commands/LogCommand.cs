@@ -48,7 +48,7 @@ internal static class LogCommand
                 OutlivesInterrupt = true,
                 Answer = (_, _) =>
                 {
-                    LogFile.Append(log, entries);
+                    host.Files.Append(log, entries);
                     return entries;
                 },
                 Text = (written, to) => to.Write([.. written.Select(e => LogText.Entry(e, scenario.Rig, to.Units)), $"written to {log}"]),

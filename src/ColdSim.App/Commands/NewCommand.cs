@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text;
+using ColdSim.Files.Disk;
 using ColdSim.Files.Scenarios;
 
 namespace ColdSim.App.Commands;
@@ -8,24 +10,33 @@ internal static class NewCommand
 {
     public static Command Of(Host host)
     {
-        Argument<string> file = CommonOptions.File("File to write; it must not exist yet.");
-        ExampleCommand command = new("new", "Write a commented scenario to start from, with weather beside it.", "coldsim new trip.toml") { file };
-        command.SetWork(host, parsed => Work(parsed.GetRequiredValue(file), host));
+        Argument<string> file = CommonOptions.File("File to write; one that is there already is replaced only if nothing was changed in it since.");
+        Option<bool> force = CommonOptions.Force();
+        ExampleCommand command = new("new", "Write a commented scenario to start from, with weather beside it.", "coldsim new trip.toml") { file, force };
+        command.SetWork(host, parsed => Work(parsed.GetRequiredValue(file), parsed.GetValue(force), host));
         return command;
     }
 
-    private static CommandWork<string> Work(string path, Host host)
+    private static CommandWork<string> Work(string path, bool force, Host host)
     {
-        if (host.Files.Exists(path) || host.Files.FolderExists(path))
-            throw CommandFault.Input($"coldsim: '{path}' exists already and is left as it is");
-        if (!host.Files.FolderExists(Path.GetDirectoryName(Path.GetFullPath(path))!))
-            throw CommandFault.Input($"coldsim: there is no folder '{Path.GetDirectoryName(path)}'");
+        (OutputFile File, string Text)[] files = [.. StarterScenario.FilesOf(path).Select(f => (new OutputFile(f.Path, Unchanged(f.Text), force), f.Text))];
+        foreach ((OutputFile starter, _) in files)
+            OutputOption.Check(starter, host);
+        string weather = files[0].File.Path;
         return new()
         {
-            Answer = (_, _) => StarterScenario.Write(path),
+            Answer = (_, _) =>
+            {
+                foreach ((OutputFile starter, string text) in files)
+                    host.Files.Write(starter, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+                return weather;
+            },
             OutlivesInterrupt = true,
-            Text = (weather, to) => to.Write(
+            Text = (_, to) => to.Write(
                 [$"{path} written, with invented weather in {weather}.", $"Fill them in, then 'coldsim check {path}' and 'coldsim run {path}'."]),
         };
     }
+
+    // Whatever a person changed in a starter is theirs.
+    private static OutputKind Unchanged(string text) => new("an unchanged starter file", there => there == text);
 }

@@ -19,7 +19,7 @@ internal static class RunCommand
             "--step", "SECONDS", "Longest time step, instead of the scenario's.", 1, LongestStep_s, whole: false);
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<string?> csv = CommonOptions.Csv("Also write the curves, a row a minute, to this file.");
+        OutputOption csv = OutputOption.Csv("Also write the curves, a row a minute, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
         Option<bool> noLog = ScenarioLog.NoLog();
         Option<bool> skip = ScenarioLog.SkipDamaged();
@@ -34,7 +34,7 @@ internal static class RunCommand
             "coldsim run trip.toml --fail-if-short || echo 'take another cylinder'",
             "coldsim run trip.toml --members 1000",
             "coldsim run trip.toml --years record.epw")
-        { file, nights, step, units, json, csv, fail, noLog, skip, chance.Members, chance.Seed, chance.Years };
+        { file, nights, step, units, json, csv.Path, csv.Force, fail, noLog, skip, chance.Members, chance.Seed, chance.Years };
         command.SetAction(async (parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
@@ -52,12 +52,12 @@ internal static class RunCommand
             {
                 CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, latest) with
                 {
-                    Files = CsvOutput.Of<RunAnswer>(parsed.GetValue(csv), path, host, "curves", (a, to) => SeriesCsv.Write(a.Report, to)),
+                    Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to)),
                 };
                 return await CommandRunner.RunAsync(run, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel).ConfigureAwait(false);
             }
 
-            if (parsed.GetValue(csv) is not null)
+            if (csv.IsGiven(parsed))
                 throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
             CommandWork<ChanceReport> many = chance.Work(parsed, read, scenario, latest, failIfShort, host);
             return await CommandRunner.RunAsync(many, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel).ConfigureAwait(false);

@@ -15,7 +15,7 @@ internal static class TripCommand
         Argument<string> file = CommonOptions.File("Scenario file, with [[stop]] and [[refill]] tables.");
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<string?> csv = CommonOptions.Csv("Also write the nights, a row each, to this file.");
+        OutputOption csv = OutputOption.Csv("Also write the nights, a row each, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
         Option<bool> noLog = ScenarioLog.NoLog();
         Option<bool> skip = ScenarioLog.SkipDamaged();
@@ -25,7 +25,7 @@ internal static class TripCommand
             "coldsim trip trip.toml",
             "coldsim trip trip.toml --units si --csv nights.csv",
             "coldsim trip trip.toml --json > trip.json")
-        { file, units, json, csv, fail, noLog, skip };
+        { file, units, json, csv.Path, csv.Force, fail, noLog, skip };
         command.SetWork(host, Question, units, json);
         return command;
 
@@ -44,7 +44,7 @@ internal static class TripCommand
                 Text = (t, to) => to.Write(TripText.Sections(t, to.Units, Cautions.Short)),
                 BesideJson = t => ScenarioFile.Assumed(t.Run.Scenario),
                 Json = JsonReport.Write,
-                Files = CsvOutput.Of<TripReport>(parsed.GetValue(csv), path, host, "nights", CsvReport.Write),
+                Files = csv.Of<TripReport>(parsed, host, CsvReport.TripKind, _ => "nights", CsvReport.Write),
                 Fails = t => failIfShort && t.Run.Summary.Verdict != Verdict.Holds,
             };
         }

@@ -43,6 +43,6 @@ internal static class ViewCommand
             throw CommandFault.Input("coldsim: the screen needs a terminal; 'coldsim run FILE' prints the same, and 'coldsim --help' tells more");
         ReadResult scenario = read();
         RunAnswer answer = await CommandRunner.AnswerAsync(RunWork.Of(scenario.Scenario!), host, cancel).ConfigureAwait(false);
-        return show(new Opening(answer.Report, scenario.Options, host.Clock, file), units, host.Color);
+        return show(new Opening(answer.Report, scenario.Options, host.Clock, file) { Reads = host.Files.Reads }, units, host.Color);
     }
 }

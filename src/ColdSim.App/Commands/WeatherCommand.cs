@@ -32,8 +32,8 @@ internal static class WeatherCommand
         CommandWork<WeatherFileReport> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            string? target = CsvOutput.Target(parsed.GetValue(o.Out), path, host, "--out", "the file it reads,");
-            WeatherQuestion question = new WeatherInput(parsed, o).Question(path);
+            WeatherQuestion question = new WeatherInput(parsed, o, host.Files).Question(path);
+            host.Files.Reads.Add(path);
             WeatherReading reading = new(question, host);
             return new()
             {
@@ -42,8 +42,7 @@ internal static class WeatherCommand
                 Text = (a, to) => to.Write(WeatherText.Sections(a, to.Units, to.IsTerminal)),
                 BesideJson = a => a.Notes.Select(note => $"note: {note}"),
                 Json = JsonReport.Write,
-                Files = target is null ? []
-                    : [new(target, (a, to) => Write(a, reading, to), a => CsvOutput.Said(a.Night is null ? "weather" : "the night's weather", target))],
+                Files = o.Output.Of<WeatherFileReport>(parsed, host, WeatherCsvWriter.Kind, a => a.Night is null ? "weather" : "the night's weather", (a, to) => Write(a, reading, to)),
             };
         }
     }
@@ -62,7 +61,7 @@ internal static class WeatherCommand
 
     private static string Comment(WeatherFileReport answer)
     {
-        List<string> lines = [$" From {Path.GetFileName(answer.File)}, {answer.Weather.Format.Title()}."];
+        List<string> lines = [WeatherCsvWriter.MadeFrom(Path.GetFileName(answer.File), answer.Weather.Format)];
         if (answer.Weather.Station is { Name: { } name })
             lines.Add($" Station: {name}.");
         if (answer.Night is { } night)

@@ -10,7 +10,7 @@ using ColdSim.Physics.Units;
 namespace ColdSim.App.Commands;
 
 /// <summary>Reads the options of <c>weather</c>; all faults are reported together.</summary>
-internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : OptionInput(parsed)
+internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o, IFiles files) : OptionInput(parsed)
 {
     private readonly List<FileProblem> _problems = [];
 
@@ -109,7 +109,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o) : Optio
             return null;
         }
 
-        (ColumnMap? map, IReadOnlyList<FileProblem> problems) = ColumnsFile.Read(path);
+        (ColumnMap? map, IReadOnlyList<FileProblem> problems) = ColumnsFile.Read(path, files.Open);
         _problems.AddRange(problems);
         return map;
     }

@@ -30,7 +30,7 @@ internal sealed class WeatherOptions
 
     public Option<string?> Night { get; } = CommonOptions.Quantity("--night", "NIGHT", "Pick a night: p99 (99 % are warmer), worst, or 1-in-10 (winters).");
 
-    public Option<string?> Out { get; } = CommonOptions.Quantity("--out", "PATH", "Write it, or the night picked, as our CSV to this file.");
+    public OutputOption Output { get; } = new(CommonOptions.Quantity("--out", "PATH", "Write it, or the night picked, as our CSV to this file."), CommonOptions.Force());
 
     // From where it was measured to the place of the coach.
     public Option<string?> Elevation { get; } = CommonOptions.Quantity("--elevation", "H", "The place's elevation: shifts the temperature from the station's.");
@@ -53,6 +53,6 @@ internal sealed class WeatherOptions
 
     public IEnumerable<Option> All =>
     [
-        From, To, Format, Columns, Offset, Bridge, Year, Below, Night, Out, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
+        From, To, Format, Columns, Offset, Bridge, Year, Below, Night, Output.Path, Output.Force, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
     ];
 }

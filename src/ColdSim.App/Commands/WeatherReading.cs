@@ -1,3 +1,4 @@
+using ColdSim.Files.Disk;
 using ColdSim.Files.Weather;
 using ColdSim.Files.Weather.Formats;
 using ColdSim.Files;
@@ -69,8 +70,20 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
     /// <summary>Reads a weather file of any layout row by row.</summary>
     public static WeatherResult Rows(string path, WeatherRequest request, IRowSink rows, Host host)
     {
-        using Stream stream = host.Files.Open(path);
+        using Stream stream = Opened(path, host);
         return WeatherFile.Read(stream, path, request, rows);
+    }
+
+    private static Stream Opened(string path, Host host)
+    {
+        try
+        {
+            return host.Files.Open(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw FileFaultException.NotRead(path, e);
+        }
     }
 
     private string HowRead(WeatherFormat format) => question.Request.Map is not null ? "coldsim: read by the map of --columns"

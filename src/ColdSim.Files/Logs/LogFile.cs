@@ -1,4 +1,5 @@
 using System.Text;
+using ColdSim.Files.Disk;
 
 namespace ColdSim.Files.Logs;
 
@@ -21,21 +22,55 @@ public static class LogFile
     /// <summary>Appends readings; makes the file with its header where there is none.</summary>
     /// <param name="path">The log.</param>
     /// <param name="entries">What to append, in one write.</param>
-    /// <exception cref="IOException">Another process kept the file locked for seconds, or it cannot be written.</exception>
-    public static void Append(string path, IReadOnlyList<LogEntry> entries)
+    /// <param name="reads">The files that are read besides, none of which the log may be.</param>
+    /// <exception cref="FileFaultException">It cannot be written; it is then byte for byte as it was.</exception>
+    public static void Append(string path, IReadOnlyList<LogEntry> entries, FilesRead? reads = null) => Append(path, entries, reads, DiskCalls.Real);
+
+    /// <summary>The same on another disk.</summary>
+    internal static void Append(string path, IReadOnlyList<LogEntry> entries, FilesRead? reads, DiskCalls calls)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         ArgumentNullException.ThrowIfNull(entries);
+        SystemCalls.IgnoreFileSizeSignal();
         StringBuilder lines = new();
         foreach (LogEntry entry in entries)
             lines.Append(LogLine.Of(entry)).Append('\n');
-        using FileStream stream = OpenExclusively(path);
+        if (reads?.SameAs(path, ownName: true) is { } read)
+            throw FileFaultException.Refused($"the log '{path}' is the same file as '{read}', which is read here; nothing was written");
+        CheckRegular(path, FileFaultException.NotWritten);
+        try
+        {
+            string file = CanonicalPath.BehindLink(path);
+            using FileStream stream = OpenExclusively(file, out bool isNew);
+            if (stream.Length > 0 && !LogLine.IsHeader(FirstLine(stream)))
+                throw FileFaultException.NotWritten(path, $"its first line is not a log's header; accepted: {LogLine.Header}");
+            Append(stream, isNew ? file : null, lines.ToString(), calls);
+        }
+        catch (Exception e) when (FileFaultException.IsOfWrite(e) && e is not FileFaultException)
+        {
+            throw FileFaultException.NotWritten(path, e);
+        }
+    }
+
+    // A write that fails is taken back, and so is a file that was made for it.
+    private static void Append(FileStream stream, string? made, string lines, DiskCalls calls)
+    {
         long length = stream.Length;
         string before = length == 0 ? LogLine.Header + "\n" : EndsWithLineEnd(stream) ? "" : "\n";
         byte[] bytes = Strict.GetBytes(before + lines);
         stream.Seek(0, SeekOrigin.End);
-        stream.Write(bytes);
-        stream.Flush(flushToDisk: true);
+        try
+        {
+            calls.Through(stream).Write(bytes);
+            calls.FlushToDisk(stream);
+        }
+        catch
+        {
+            stream.SetLength(length);
+            if (made is not null)
+                File.Delete(made);
+            throw;
+        }
     }
 
     /// <summary>Every line with its number; empty lines are skipped.</summary>
@@ -46,6 +81,21 @@ public static class LogFile
         return [.. text.Split('\n').Select((t, i) => (i + 1, t.TrimEnd('\r'))).Where(l => l.Item2.Trim().Length > 0)];
     }
 
+    // To open a pipe would wait for somebody at its other end.
+    private static void CheckRegular(string path, Func<string, string, FileFaultException> fault)
+    {
+        if (FileStatus.Of(path) is { Kind: not FileKind.Regular } other)
+            throw fault(path, other.KindInWords);
+    }
+
+    private static string FirstLine(FileStream stream)
+    {
+        byte[] bytes = new byte[2 * LogLine.Header.Length];
+        stream.Seek(0, SeekOrigin.Begin);
+        int length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return Strict.GetString(bytes, 0, length).TrimStart('\uFEFF').TrimStart('\r', '\n').Split('\n')[0].TrimEnd('\r');
+    }
+
     private static bool EndsWithLineEnd(FileStream stream)
     {
         stream.Seek(-1, SeekOrigin.End);
@@ -53,11 +103,21 @@ public static class LogFile
     }
 
     // Unbuffered, so that one call is one write.
-    private static FileStream OpenExclusively(string path) => Retry(
-        () => new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0));
+    private static FileStream OpenExclusively(string path, out bool isNew)
+    {
+        bool made = false;
+        FileStream stream = Retry(() =>
+        {
+            made = !File.Exists(path);
+            return new FileStream(path, made ? FileMode.CreateNew : FileMode.Open, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
+        });
+        isNew = made;
+        return stream;
+    }
 
     private static byte[] Bytes(string path) => Retry(() =>
     {
+        CheckRegular(path, FileFaultException.NotRead);
         using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
         byte[] bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
@@ -73,7 +133,7 @@ public static class LogFile
             {
                 return open();
             }
-            catch (IOException e) when (tries < Tries && e is not (FileNotFoundException or DirectoryNotFoundException or PathTooLongException or EndOfStreamException))
+            catch (IOException e) when (tries < Tries && e is not (FileNotFoundException or DirectoryNotFoundException or PathTooLongException or EndOfStreamException or FileFaultException))
             {
                 Thread.Sleep(Random.Shared.Next(5, 20));
             }

@@ -12,6 +12,9 @@ internal static class LogLine
 
     private const int Columns = 7;
 
+    /// <summary>Whether a line is a log's first; a spreadsheet may have added spaces.</summary>
+    public static bool IsHeader(string line) => line.Replace(" ", "", StringComparison.Ordinal) == Header.Replace(" ", "", StringComparison.Ordinal);
+
     // A note such as 5" is an ordinary value in a spreadsheet, so a quotation mark inside a field that is not quoted is kept as it is.
     private static readonly CsvReaderOptions Reading = new() { Separator = ',', HasHeader = false, MalformedData = CsvMalformedDataHandling.Recover };
 

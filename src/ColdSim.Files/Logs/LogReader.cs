@@ -7,7 +7,11 @@ namespace ColdSim.Files.Logs;
 /// <summary>The result of reading a log.</summary>
 /// <param name="Readings">The lines that are good.</param>
 /// <param name="Damaged">A problem for every line that is not, with its place.</param>
-public sealed record LogResult(IReadOnlyList<LogReading> Readings, IReadOnlyList<FileProblem> Damaged);
+public sealed record LogResult(IReadOnlyList<LogReading> Readings, IReadOnlyList<FileProblem> Damaged)
+{
+    /// <summary>Whether nothing could be read at all, so that no line can be left out.</summary>
+    public bool IsUnreadable { get; init; }
+}
 
 /// <summary>Reads a log against the scenario's cylinders; docs/log-and-fit.md describes every column.</summary>
 public static class LogReader
@@ -42,10 +46,10 @@ public static class LogReader
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new([], [new(path, 1, 1, "the log cannot be opened: " + FileProblem.WhyUnreadable(e))]);
+            return new([], [new(path, 1, 1, "the log cannot be opened: " + FileProblem.WhyUnreadable(e))]) { IsUnreadable = true };
         }
 
-        if (lines.Count == 0 || lines[0].Text.Replace(" ", "", StringComparison.Ordinal) != LogLine.Header.Replace(" ", "", StringComparison.Ordinal))
+        if (lines.Count == 0 || !LogLine.IsHeader(lines[0].Text))
             damaged.Add(new(path, lines.Count == 0 ? 1 : lines[0].Number, 1, "the first line is not a log's header", $"accepted: {LogLine.Header}"));
         foreach ((int number, string text) in lines.Skip(damaged.Count == 0 ? 1 : 0))
         {

@@ -1,3 +1,4 @@
+using ColdSim.Files.Disk;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Limits;
@@ -8,6 +9,15 @@ namespace ColdSim.Files.Results;
 /// <summary>Writes what a command reports as CSV, units in the headings.</summary>
 public static class CsvReport
 {
+    /// <summary>The file of a trip.</summary>
+    public static OutputKind TripKind => new("the nights of a trip", text => FigureCsv.HasHeadings(text, CsvTable.Trip, TripFigures.Nights));
+
+    /// <summary>The file of a comparison.</summary>
+    public static OutputKind CompareKind => new("the options of a comparison", text => FigureCsv.HasHeadings(text, CsvTable.Compare, CompareFigures.Options));
+
+    /// <summary>The file of a limits chart.</summary>
+    public static OutputKind LimitsKind => new("the cells of a limits chart", text => FigureCsv.HasHeadings(text, CsvTable.Limits, LimitFigures.Cells));
+
     /// <summary>Writes a trip, a row a night.</summary>
     /// <param name="report">What is reported.</param>
     /// <param name="output">Takes the text; stays open.</param>

@@ -31,9 +31,15 @@ internal static class FigureCsv
         }
     }
 
+    /// <summary>Whether a text's first line is the headings of a file.</summary>
+    public static bool HasHeadings<TRow>(string text, CsvTable table, IReadOnlyList<Figure<TRow>> figures)
+        => CsvHeadings.Match(text, [.. figures.ColumnsIn(table).Select(c => new HeadingPattern(c.Heading + UnitOf(c), c.Shown is not null || c.Names is not null, c.Names is not null))]);
+
+    private static string UnitOf<TRow>(CsvColumn<TRow> column) => column.Unit is null ? "" : $" [{Symbol(column.Unit)}]";
+
     private static IEnumerable<(CsvColumn<TRow> Column, int Place, string Heading)> Each<TRow>(CsvColumn<TRow> column, FigureContext context)
     {
-        string unit = column.Unit is null ? "" : $" [{Symbol(column.Unit)}]";
+        string unit = UnitOf(column);
         return column.Names is null
             ? [(column, 0, column.Heading + unit)]
             : column.Names(context).Select((name, i) => (column, i, column.Heading.Replace("{name}", name, StringComparison.Ordinal) + unit));

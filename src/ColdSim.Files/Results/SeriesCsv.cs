@@ -1,3 +1,4 @@
+using ColdSim.Files.Disk;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
@@ -32,6 +33,15 @@ public static class SeriesCsv
         new("heat into cylinder [W]", 2, (s, i) => s.HeatIntoCylinder_W[i]),
         new("burner [%]", 1, (s, i) => s.Burner_frac[i] * 100),
     ];
+
+    /// <summary>The file, known by the headings that every run has.</summary>
+    public static OutputKind Kind => new("the curves of a run", text => CsvHeadings.Match(
+        text,
+        [
+            new("time"), .. Before.Select(c => new HeadingPattern(c.Heading)),
+            new("propane [kg]", IsOptional: true), new("gas in cylinder [kg]", IsOptional: true), .. After.Select(c => new HeadingPattern(c.Heading)),
+            new("{name}", IsOptional: true, IsRepeated: true),
+        ]));
 
     /// <summary>Writes the curves; a cell is empty where a curve does not apply.</summary>
     /// <param name="report">The run.</param>

@@ -10,13 +10,17 @@ public static class ColumnsFile
 {
     /// <summary>Reads the file.</summary>
     /// <param name="path">The file.</param>
+    /// <param name="open">Opens it; null takes the disk's.</param>
     /// <returns>The map, or everything that is wrong.</returns>
-    public static (ColumnMap? Map, IReadOnlyList<FileProblem> Problems) Read(string path)
+    public static (ColumnMap? Map, IReadOnlyList<FileProblem> Problems) Read(string path, Func<string, Stream>? open = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         try
         {
-            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path));
+            using MemoryStream bytes = new();
+            using (Stream file = (open ?? File.OpenRead)(path))
+                file.CopyTo(bytes);
+            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
             return ReadText(text.TrimStart('\uFEFF'), path);
         }
         catch (DecoderFallbackException)

@@ -31,9 +31,6 @@ internal static class DateText
         switch (section.Value(key))
         {
             case null: return null;
-            case TomlDateOrTime { HasDate: true, Value.Year: <= 1 or >= 9999 } far:
-                section.Reading.Report(far.Place, $"'{key.Name}' lies too far away", accepted);
-                return null;
             case TomlDateOrTime { HasDate: true, HasTime: true, HasOffset: true } instant: return instant.Value.ToOffset(offset);
             case TomlDateOrTime { HasDate: true, HasTime: true } local: return new DateTimeOffset(local.Value.DateTime, offset);
             case TomlDateOrTime { HasDate: true } day when clock is { } time: return new DateTimeOffset(DateOnly.FromDateTime(day.Value.DateTime).ToDateTime(time), offset);

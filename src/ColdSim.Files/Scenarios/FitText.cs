@@ -9,6 +9,9 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>A fit as the table <c>[fit]</c> of a scenario, and the scenario's text with it.</summary>
 public static class FitText
 {
+    // How the lines of comment above the table begin.
+    private const string Made = "# By coldsim fit from", Little = "# These readings say little of";
+
     /// <summary>The table, with a comment that names its data.</summary>
     /// <param name="fit">The fit.</param>
     /// <param name="log">The log's name.</param>
@@ -17,11 +20,11 @@ public static class FitText
         ArgumentNullException.ThrowIfNull(fit);
         StringBuilder text = new();
         int gross = fit.Residuals.Count(r => r.Gross);
-        text.Append(CultureInfo.InvariantCulture, $"# By coldsim fit from {fit.Residuals.Count} readings in {OneLine(log)}, {fit.From:yyyy-MM-dd'T'HH:mmzzz} to {fit.To:yyyy-MM-dd'T'HH:mmzzz}");
+        text.Append(CultureInfo.InvariantCulture, $"{Made} {fit.Residuals.Count} readings in {OneLine(log)}, {fit.From:yyyy-MM-dd'T'HH:mmzzz} to {fit.To:yyyy-MM-dd'T'HH:mmzzz}");
         text.Append(gross == 0 ? ".\n" : string.Create(CultureInfo.InvariantCulture, $", {gross} of them grossly off.\n"));
         FitEstimate[] untold = [.. fit.Estimates.Where(e => !e.IsIdentified)];
         if (untold.Length > 0)
-            text.Append(CultureInfo.InvariantCulture, $"# These readings say little of {string.Join(", ", untold.Select(e => Key(e.Kind)))}: that is mostly what was assumed before.\n");
+            text.Append(CultureInfo.InvariantCulture, $"{Little} {string.Join(", ", untold.Select(e => Key(e.Kind)))}: that is mostly what was assumed before.\n");
         text.Append("[fit]\n");
         for (int i = 0; i < fit.Estimates.Count; i++)
         {
@@ -51,9 +54,13 @@ public static class FitText
     public static string With(string scenario, string table)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        string rest = TomlEdit.WithoutTable(scenario, "fit").TrimEnd();
-        return rest + "\n\n" + table;
+        return WithoutFit(scenario) + "\n\n" + table;
     }
+
+    /// <summary>Whether two texts are one scenario, but for its fit.</summary>
+    public static bool DiffersInFitOnly(string one, string other) => WithoutFit(one) == WithoutFit(other);
+
+    private static string WithoutFit(string scenario) => TomlEdit.WithoutTable(scenario, "fit", line => line.StartsWith(Made, StringComparison.Ordinal) || line.StartsWith(Little, StringComparison.Ordinal)).TrimEnd();
 
     /// <summary>The key of a parameter.</summary>
     private static string Key(FitKind kind) => FitFigures.Kinds[kind].Key;

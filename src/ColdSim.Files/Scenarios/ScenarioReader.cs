@@ -32,13 +32,13 @@ public static class ScenarioReader
     public static ReadResult Read(string path, Func<string, Stream>? open = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
+        string text;
         try
         {
             using MemoryStream bytes = new();
             using (Stream file = (open ?? File.OpenRead)(path))
                 file.CopyTo(bytes);
-            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
-            return ReadText(text.TrimStart('\uFEFF'), path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? "", open));
+            text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
         }
         catch (DecoderFallbackException)
         {
@@ -48,6 +48,8 @@ public static class ScenarioReader
         {
             return Failed(new FileProblem(path, 1, 1, "the scenario cannot be opened: " + FileProblem.WhyUnreadable(e)));
         }
+
+        return ReadText(text.TrimStart('\uFEFF'), path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? "", open));
     }
 
     /// <summary>Reads a scenario's text.</summary>

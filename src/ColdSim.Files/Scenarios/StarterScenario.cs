@@ -36,20 +36,13 @@ public static class StarterScenario
         return text.ToString();
     }
 
-    /// <summary>Writes the scenario, and its weather beside it.</summary>
+    /// <summary>The scenario and the weather beside it, weather first.</summary>
     /// <param name="path">The scenario's file.</param>
-    /// <returns>The weather's file.</returns>
-    /// <exception cref="IOException">One of the two is there already, or cannot be written.</exception>
-    public static string Write(string path)
+    public static IReadOnlyList<(string Path, string Text)> FilesOf(string path)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         string weatherName = Path.GetFileNameWithoutExtension(path) + ".weather.csv";
-        string weatherPath = Path.Combine(Path.GetDirectoryName(path) ?? "", weatherName);
-        foreach (string there in new[] { path, weatherPath }.Where(File.Exists))
-            throw new IOException($"'{there}' is there already.");
-        AtomicFile.Write(weatherPath, s => s.Write(Encoding.UTF8.GetBytes(WeatherText())));
-        AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(Text(weatherName))));
-        return weatherPath;
+        return [(Path.Combine(Path.GetDirectoryName(path) ?? "", weatherName), WeatherText()), (path, Text(weatherName))];
     }
 
     // The template with the comments and defaults that the keys' declarations have.

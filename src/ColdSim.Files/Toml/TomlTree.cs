@@ -197,12 +197,22 @@ internal sealed class TomlTree
         };
     }
 
-    private static TomlDateOrTime DateOrTime(TextPlace place, TomlDateTime value) => new(
-        place,
-        value.DateTime,
-        value.Kind is TomlDateTimeKind.OffsetDateTimeByZ or TomlDateTimeKind.OffsetDateTimeByNumber,
-        value.Kind != TomlDateTimeKind.LocalTime,
-        value.Kind != TomlDateTimeKind.LocalDate);
+    // The calendar's first and last years have no room for offsets, nights and trips that go beyond them.
+    private TomlValue DateOrTime(TextPlace place, TomlDateTime value)
+    {
+        if (value.Kind != TomlDateTimeKind.LocalTime && value.DateTime.Year is < CalendarYears.First or > CalendarYears.Last)
+        {
+            Add(place, $"the year {value.DateTime.Year}", CalendarYears.Accepted);
+            return new TomlBroken(place);
+        }
+
+        return new TomlDateOrTime(
+            place,
+            value.DateTime,
+            value.Kind is TomlDateTimeKind.OffsetDateTimeByZ or TomlDateTimeKind.OffsetDateTimeByNumber,
+            value.Kind != TomlDateTimeKind.LocalTime,
+            value.Kind != TomlDateTimeKind.LocalDate);
+    }
 
     private TomlTable Inline(InlineTableSyntax syntax, TextPlace place, string name)
     {

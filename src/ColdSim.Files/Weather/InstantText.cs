@@ -37,7 +37,7 @@ internal static class InstantText
             rest = rest[3..];
         }
 
-        if (year is < 2 or > 9998 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month))
+        if (year is < CalendarYears.First or > CalendarYears.Last || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month))
             return false;
         if (hour is < 0 or > 23 || minute is < 0 or > 59 || second is < 0 or > 59)
             return false;
@@ -97,8 +97,8 @@ internal static class InstantText
             return Outcome.Unreadable;
         if ((own ?? offset) is not { } used)
             return Outcome.WithoutOffset;
-        // The first and last day of the calendar have no room for every offset.
-        if (local.Year is < 2 or > 9998)
+        // The first and last years of the calendar have no room for every offset and every trip.
+        if (local.Year is < CalendarYears.First or > CalendarYears.Last)
             return Outcome.Unreadable;
         instant = new DateTimeOffset(midnight ? local.AddDays(1) : local, used);
         return Outcome.Read;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Files.Disk;
 using ColdSim.Model.Weather;
 using CsvHelper;
 using static ColdSim.Physics.Units.ConversionFactors;
@@ -18,8 +19,16 @@ public sealed class WeatherCsvWriter : IDisposable
         (WeatherColumn.Pressure, r => r.Pressure_Pa / 100, "0.##"),
     ];
 
+    private const string FromFile = " From ";
+
     private readonly CsvWriter _csv;
     private readonly (Func<WeatherRow, double?> Value, string Format)[] _columns;
+
+    /// <summary>Our own CSV of weather as it is made from another file: the comment above it says from which.</summary>
+    public static OutputKind Kind => new("weather", IsMadeFromAFile);
+
+    /// <summary>The first line of comment of weather that is made from a file.</summary>
+    public static string MadeFrom(string file, WeatherFormat format) => $"{FromFile}{file}, {format.Title()}.";
 
     /// <summary>Writes the headings; columns that no row has are left out.</summary>
     /// <param name="output">Receives the text; stays open.</param>
@@ -53,6 +62,22 @@ public sealed class WeatherCsvWriter : IDisposable
         using WeatherCsvWriter writer = new(output, counts, comment);
         foreach (WeatherRow row in rows)
             writer.Add(row);
+    }
+
+    private static bool IsMadeFromAFile(string text)
+    {
+        string first = text.Split('\n', 2)[0];
+        if (!first.StartsWith('#' + FromFile, StringComparison.Ordinal) || !WeatherFormatNames.Titles.Any(t => first.EndsWith($", {t}.", StringComparison.Ordinal)))
+            return false;
+        int headings = 0;
+        while (text.AsSpan(headings).StartsWith("#"))
+        {
+            headings = text.IndexOf('\n', headings) + 1;
+            if (headings == 0)
+                return false;
+        }
+
+        return CsvHeadings.Match(text[headings..], [new("time"), .. All.Select(c => new HeadingPattern(c.Column.Example, IsOptional: true))]);
     }
 
     /// <summary>Writes the next row.</summary>

@@ -51,6 +51,9 @@ public static class WeatherFormatNames
     public static IReadOnlyList<(string Name, WeatherFormat Format)> Choices { get; } =
         [.. All.Where(f => f.Format != WeatherFormat.Mapped).Select(f => (f.Name, f.Format))];
 
+    /// <summary>The full names.</summary>
+    internal static IEnumerable<string> Titles => All.Select(f => f.Title);
+
     /// <summary>The name on the command line, in scenarios and in JSON.</summary>
     public static string Name(this WeatherFormat format) => All.First(f => f.Format == format).Name;
 

@@ -13,7 +13,7 @@ public readonly record struct WindowEdge(DateTime Clock, TimeSpan? Offset)
     public static WindowEdge? Read(string text, bool endOfDay)
     {
         ArgumentNullException.ThrowIfNull(text);
-        if (DateTime.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime day) && day.Year is > 1 and < 9999)
+        if (DateTime.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime day) && day.Year is >= CalendarYears.First and <= CalendarYears.Last)
             return new WindowEdge(endOfDay ? day.AddDays(1) : day, null);
         if (InstantText.TryRead(text, null, out DateTimeOffset instant) == InstantText.Outcome.Read)
             return new WindowEdge(instant.DateTime, instant.Offset);

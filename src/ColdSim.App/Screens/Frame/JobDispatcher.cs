@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using ColdSim.App.Screens.Pages;
+using ColdSim.Files.Disk;
 
 namespace ColdSim.App.Screens.Frame;
 
@@ -55,7 +56,7 @@ internal sealed class JobDispatcher(Action<FrameMessage> post) : IDisposable
             }
             catch (Exception e) when (e is not OutOfMemoryException)
             {
-                ended = new PageMessage.Failed(e.Message);
+                ended = new PageMessage.Failed(e is (IOException or UnauthorizedAccessException) and not FileFaultException ? FileFaultException.WhyNotRead(e) : e.Message);
             }
 
             if (running.IsAwaited)

@@ -2,6 +2,7 @@ using ColdSim.App.Screens.Night;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Readings;
 using ColdSim.App.Text;
+using ColdSim.Files.Disk;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 
@@ -14,6 +15,9 @@ namespace ColdSim.App.Screens.Frame;
 /// <param name="File">The scenario's file as it was given; null for the demo.</param>
 internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> Options, TimeProvider Clock, string? File = null)
 {
+    /// <summary>The files that were read for it, which the log may not be.</summary>
+    public FilesRead? Reads { get; init; }
+
     /// <summary>The pages there are, the nights open.</summary>
     public FrameView Frame(UnitStyle units) => new(
         [
@@ -22,7 +26,7 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
             OptionsPage.Of(Report, Options, units),
             WhyPage.Of(Report, units),
             LimitsPage.Of(Report.Scenario, units),
-            ReadingsPage.Of(Report.Scenario, File, units, Clock),
+            ReadingsPage.Of(Report.Scenario, File, units, Clock) with { Reads = Reads },
             ChancePage.Of(Report, units),
             .. GasPage.Of(Report, units),
             .. PowerPage.Of(Report, units),

@@ -1,5 +1,6 @@
 using ColdSim.App.Text;
 using ColdSim.Files;
+using ColdSim.Files.Disk;
 using ColdSim.Planning.Nights;
 using Terminal.Gui.App;
 
@@ -20,7 +21,7 @@ internal static class ScreenProgram
     {
         if (Refusal(opening.Report) is string why)
         {
-            Console.Error.WriteLine(why);
+            StandardStreams.Error().WriteLine(why);
             return ExitCode.BadInput;
         }
 
@@ -43,7 +44,7 @@ internal static class ScreenProgram
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            Console.Error.WriteLine(VisibleText.Of($"coldsim: the screen stopped: {e.Message}"));
+            StandardStreams.Error().WriteLine(VisibleText.Of($"coldsim: the screen stopped: {(e is IOException ? FileFaultException.WhyNotWritten(e) : e.Message)}"));
             return ExitCode.Internal;
         }
 

@@ -1,6 +1,7 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
+using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Planning;
 using ColdSim.Planning.Gauges;
@@ -24,6 +25,9 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
     public char Key => '6';
 
     string IPage.Title => "readings";
+
+    /// <summary>The files that were read for the run, which the log may not be.</summary>
+    public FilesRead? Reads { get; init; }
 
     public ReadingsTab Tab { get; init; }
 
@@ -159,7 +163,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
             entry = entry with { Details = [.. entry.Details, new LogDetail(LogMethods.Checked, "")] };
         }
 
-        (string file, Scenario scenario) = (File!, Scenario);
+        (string file, Scenario scenario, FilesRead? reads) = (File!, Scenario, Reads);
         return this with
         {
             Notice = "",
@@ -168,7 +172,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
             DueJob = new PageJob("Writing the reading down", (_, _) =>
             {
                 string path = LogFile.PathOf(file);
-                LogFile.Append(path, [entry]);
+                LogFile.Append(path, [entry], reads);
                 return new ReadingWritten($"Written to {Path.GetFileName(path)}: {LogText.Entry(entry, scenario.Rig, UnitStyle.Us)}.");
             })
             {

@@ -84,7 +84,7 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
         {
             case null: return null;
             case TomlDateOrTime { HasOffset: true } instant: return instant.Value;
-            case TomlDateOrTime { HasDate: true, HasTime: true, Value.Year: > 1 and < 9999 } local when offset is { } stated:
+            case TomlDateOrTime { HasDate: true, HasTime: true } local when offset is { } stated:
                 return new DateTimeOffset(local.Value.DateTime, stated);
             case TomlDateOrTime { HasDate: true, HasTime: true } local:
                 section.Reading.Report(local.Place, "'start' has no offset from UTC", AcceptedStart);

@@ -220,7 +220,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         switch (section.Value(key))
         {
             case null: return null;
-            case TomlDateOrTime { HasDate: true, Value.Year: > 1 and < 9999 } written:
+            case TomlDateOrTime { HasDate: true } written:
                 // A date alone means the whole day.
                 DateTime clock = written.HasTime || key == From ? written.Value.DateTime : written.Value.DateTime.AddDays(1);
                 return new WindowEdge(clock, written.HasOffset ? written.Value.Offset : null);

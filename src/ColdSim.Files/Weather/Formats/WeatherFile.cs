@@ -1,4 +1,5 @@
 using System.Text;
+using ColdSim.Files.Disk;
 using ColdSim.Model.Weather;
 using CsvHelper;
 
@@ -73,9 +74,18 @@ public static class WeatherFile
         }
         catch (Exception e) when (e is IOException or InvalidDataException or CsvFormatException or DecoderFallbackException or InvalidOperationException)
         {
-            faults.Report(1, 1, "cannot be read: " + e.Message);
+            faults.Report(1, 1, "cannot be read: " + Why(e));
         }
     }
+
+    private static string Why(Exception e) => e switch
+    {
+        InvalidDataException => "it is packed with gzip, and what is packed is damaged",
+        DecoderFallbackException => "it is not a text in UTF-8 or UTF-16",
+        CsvFormatException => "it is no table with separators: a quotation mark does not end, or a cell is too long",
+        IOException => FileFaultException.WhyNotRead(e),
+        _ => "what is in it cannot be a weather file",
+    };
 
     private static WeatherResult Result(WeatherFormat format, RowCollector rows, RowList kept, WeatherFaults faults) => new()
     {

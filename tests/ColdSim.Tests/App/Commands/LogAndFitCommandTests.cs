@@ -83,7 +83,10 @@ public sealed class LogAndFitCommandTests : IDisposable
         Run(0, "fit", Scenario, "--out", copy);
         Assert.Equal(before, File.ReadAllText(Scenario));
         Assert.Contains("as [fit] has them", Run(0, "check", copy).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Run(0, "fit", Scenario, "--out", copy);
+        File.WriteAllText(copy, File.ReadAllText(copy).Replace("40 lb", "30 lb", StringComparison.Ordinal));
         Assert.Contains("exists already", Run(2, "fit", Scenario, "--out", copy).Error, StringComparison.Ordinal);
+        Run(0, "fit", Scenario, "--out", copy, "--force");
         Assert.Contains("not both", Run(2, "fit", Scenario, "--out", copy, "--in-place").Error, StringComparison.Ordinal);
         Run(0, "fit", Scenario, "--in-place");
         Assert.Equal(before, File.ReadAllText(Scenario + ".bak"));

@@ -1,4 +1,6 @@
 using System.Text.Json;
+using ColdSim.App.Commands;
+using ColdSim.Tests.Files.Disk;
 using Xunit;
 
 namespace ColdSim.Tests.App.Commands;
@@ -145,7 +147,7 @@ public sealed class RunCommandTests : IDisposable
         Assert.Equal($"{what} written to {In("c.csv")}\n", shell.Error);
         Assert.NotEqual("", shell.Out);
         Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", Shell.ColdSnap]));
-        Assert.Contains("would overwrite the scenario", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("is read here and is never overwritten", shell.Error, StringComparison.Ordinal);
         Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", "/no/such/folder/c.csv"]));
         Assert.Contains("there is no folder '/no/such/folder'", shell.Error, StringComparison.Ordinal);
     }
@@ -156,9 +158,9 @@ public sealed class RunCommandTests : IDisposable
     public void Csv_that_fails_half_way_leaves_what_was_there(string command, params string[] words)
     {
         File.WriteAllText(In("c.csv"), "before");
-        Shell shell = new() { Files = new FullDisk(100) };
-        Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", In("c.csv")]));
-        Assert.Equal("coldsim: disk full\n", shell.Error);
+        Shell shell = new() { Files = new DiskFiles(new FailingDisk(DiskStep.Write, 100)) };
+        Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", In("c.csv"), "--force"]));
+        Assert.Equal($"coldsim: '{In("c.csv")}' cannot be written: the disk is full\n", shell.Error);
         Assert.Equal("before", File.ReadAllText(In("c.csv")));
         Assert.Single(Directory.GetFileSystemEntries(_folder));
     }

@@ -123,43 +123,12 @@ internal sealed class HastyClock : TimeProvider
 }
 
 /// <summary>Files that are only held, before those of the disk.</summary>
-internal sealed class HeldFiles : IFiles
+internal sealed class HeldFiles : DiskFiles
 {
-    private readonly DiskFiles _disk = new();
-
     /// <summary>Text of each by its path.</summary>
     public Dictionary<string, string> Texts { get; } = [];
 
-    public bool Exists(string path) => Texts.ContainsKey(path) || _disk.Exists(path);
+    public override bool Exists(string path) => Texts.ContainsKey(path) || base.Exists(path);
 
-    public bool FolderExists(string path) => _disk.FolderExists(path);
-
-    public IEnumerable<string> In(string folder) => _disk.In(folder);
-
-    public Stream Open(string path) => Texts.TryGetValue(path, out string? text) ? new MemoryStream(Encoding.UTF8.GetBytes(text)) : _disk.Open(path);
-
-    public void Write(string path, Action<Stream> write) => _disk.Write(path, write);
-}
-
-/// <summary>A disk that is full after some bytes.</summary>
-internal sealed class FullDisk(int bytes) : IFiles
-{
-    private readonly DiskFiles _disk = new();
-
-    public bool Exists(string path) => _disk.Exists(path);
-
-    public bool FolderExists(string path) => _disk.FolderExists(path);
-
-    public IEnumerable<string> In(string folder) => _disk.In(folder);
-
-    public Stream Open(string path) => _disk.Open(path);
-
-    public void Write(string path, Action<Stream> write) => _disk.Write(path, stream =>
-    {
-        using MemoryStream all = new();
-        write(all);
-        stream.Write(all.GetBuffer(), 0, Math.Min(bytes, (int)all.Length));
-        if (all.Length > bytes)
-            throw new IOException("disk full");
-    });
+    public override Stream Open(string path) => Texts.TryGetValue(path, out string? text) ? new MemoryStream(Encoding.UTF8.GetBytes(text)) : base.Open(path);
 }

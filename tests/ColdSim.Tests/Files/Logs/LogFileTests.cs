@@ -1,7 +1,9 @@
 using System.Diagnostics;
+using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
+using ColdSim.Tests.Files.Disk;
 using Xunit;
 
 namespace ColdSim.Tests.Files.Logs;
@@ -67,7 +69,7 @@ public sealed class LogFileTests : IDisposable
     [Fact]
     public void Two_processes_at_once_do_not_interleave()
     {
-        StarterScenario.Write(Scenario);
+        Starter.Write(Scenario);
         Process[] both = [Start("a"), Start("b")];
         foreach (Process one in both)
         {
@@ -80,11 +82,82 @@ public sealed class LogFileTests : IDisposable
         Assert.Equal(["a", "b"], LogReader.Read(Log, Cylinder()).Readings.Select(r => r.Note).Order());
     }
 
+    [Theory]
+    [InlineData(DiskStep.Write, 0)]
+    [InlineData(DiskStep.Write, 1)]
+    [InlineData(DiskStep.Write, 40)]
+    [InlineData(DiskStep.Write, 120)]
+    [InlineData(DiskStep.Flush, 0)]
+    public void A_write_that_fails_leaves_the_log_byte_for_byte_as_it_was(DiskStep step, long bytes)
+    {
+        foreach (string? before in (string?[])[null, "", LogLine.Header + "\n", $"{LogLine.Header}\n2027-01-13T07:0"])
+        {
+            File.Delete(Log);
+            if (before is not null)
+                File.WriteAllText(Log, before);
+            FailingDisk disk = new(step, bytes);
+            string fault = Assert.Throws<FileFaultException>(() => LogFile.Append(Log, [Entry("one"), Entry("two"), Entry("three")], null, disk)).Message;
+            Assert.Equal($"'{Log}' cannot be written: the disk is full", fault);
+            Assert.Equal(1, disk.Faults);
+            Assert.Equal(before, File.Exists(Log) ? File.ReadAllText(Log) : null);
+        }
+    }
+
+    [Fact]
+    public void A_limit_on_the_size_of_files_leaves_the_log_byte_for_byte_as_it_was()
+    {
+        Starter.Write(Scenario);
+        LogFile.Append(Log, [.. Enumerable.Range(0, 12).Select(i => Entry($"reading {i}") with { Cylinder = Cylinder().Name })]);
+        byte[] before = File.ReadAllBytes(Log);
+        Assert.InRange(before.Length, 0, 1000);
+        (int code, string error) = Real.Shell($"ulimit -f 1; {Real.Program} log add {Scenario} --weight '31.2 lb' --at 2025-01-14T20:00-07:00 --note {new string('n', 1000)} 2>&1 | cat; exit ${{PIPESTATUS[0]}}");
+        Assert.Equal(2, code);
+        Assert.Contains($"'{Log}' cannot be written: it would be larger than a file may be here", error, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(Log));
+    }
+
+    [Fact]
+    public void A_log_that_is_a_pipe_or_a_folder_is_a_fault_and_no_wait()
+    {
+        Unix.MakePipe(Log);
+        Assert.Equal($"'{Log}' cannot be written: it is a pipe, not a file", Assert.Throws<FileFaultException>(() => LogFile.Append(Log, [Entry("one")])).Message);
+        LogResult read = LogReader.Read(Log, Twenty);
+        Assert.True(read.IsUnreadable);
+        Assert.Equal($"{Log}:1:1: the log cannot be opened: it is a pipe, not a file", Assert.Single(read.Damaged).ToString());
+        File.Delete(Log);
+        Directory.CreateDirectory(Log);
+        Assert.Equal($"'{Log}' cannot be written: it is a folder", Assert.Throws<FileFaultException>(() => LogFile.Append(Log, [Entry("one")])).Message);
+    }
+
+    [Fact]
+    public void A_reading_is_not_appended_to_a_file_that_is_no_log_or_that_is_read_as_something_else()
+    {
+        File.WriteAllText(Log, "time,air [°C]\n2027-01-12T16:00-07:00,-5\n");
+        Assert.Contains("its first line is not a log's header", Assert.Throws<FileFaultException>(() => LogFile.Append(Log, [Entry("one")])).Message, StringComparison.Ordinal);
+        File.WriteAllText(Log, LogLine.Header + "\n");
+        FilesRead reads = new();
+        reads.Add(Path.Combine(_folder, "weather.csv"));
+        File.CreateSymbolicLink(Path.Combine(_folder, "weather.csv"), Log);
+        Assert.Contains("is the same file as", Assert.Throws<FileFaultException>(() => LogFile.Append(Log, [Entry("one")], reads)).Message, StringComparison.Ordinal);
+        Assert.Equal(LogLine.Header + "\n", File.ReadAllText(Log));
+    }
+
+    [Fact]
+    public void A_log_behind_a_link_is_appended_to_and_the_link_stays()
+    {
+        string real = Path.Combine(_folder, "real.csv");
+        File.CreateSymbolicLink(Log, "real.csv");
+        LogFile.Append(Log, [Entry("one")]);
+        LogFile.Append(Log, [Entry("two")]);
+        Assert.Equal(3, File.ReadAllLines(real).Length);
+        Assert.Equal("real.csv", new FileInfo(Log).LinkTarget);
+    }
+
     [Fact]
     [Trait("Category", "Slow")]
     public void A_writer_killed_at_any_instant_loses_no_earlier_line_and_leaves_none_torn()
     {
-        StarterScenario.Write(Scenario);
+        Starter.Write(Scenario);
         LogFile.Append(Log, [Entry("first") with { Cylinder = Cylinder().Name }]);
         string before = File.ReadAllText(Log);
         Stopwatch clock = Stopwatch.StartNew();
