@@ -34,7 +34,7 @@ public readonly record struct CylinderContents(
     /// <param name="t_K">Temperature of everything in it. [K]</param>
     public static CylinderContents Of(double mass_kg, double volume_m3, double t_K)
     {
-        TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
+        TwoPhaseContents two = new(mass_kg, volume_m3, Math.Min(t_K, SaturationTable.Highest_K));
         In(two.LiquidMass_kg > 0, mass_kg, volume_m3, t_K, out CylinderContents contents);
         return contents;
     }
@@ -50,7 +50,8 @@ public readonly record struct CylinderContents(
     /// </remarks>
     public static void In(bool withLiquid, double mass_kg, double volume_m3, double t_K, out CylinderContents contents)
     {
-        TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
+        // Vapour alone may be hotter than the saturation line goes; what is missing to saturate it is then counted from the line's end.
+        TwoPhaseContents two = new(mass_kg, volume_m3, withLiquid ? t_K : Math.Min(t_K, SaturationTable.Highest_K));
         contents = withLiquid
             ? new CylinderContents(
                 two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,

@@ -52,17 +52,39 @@ public readonly record struct HeatCoupling(
     public static HeatCoupling At(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         ArgumentNullException.ThrowIfNull(body);
+        return At(body, weather, contents.LiquidVolume_m3, WholeShell_frac(body, contents), t_K, frost);
+    }
+
+    /// <summary>The coupling of a cylinder without liquid, of which the part of the shell that counts is not yet known.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="wholeShell_frac">How far the whole shell counts, and not only what a last drop of liquid would wet and its fin.</param>
+    /// <param name="t_K">Temperature of vapour and shell. [K]</param>
+    /// <param name="frost">Frost on the wall.</param>
+    internal static HeatCoupling WithoutLiquid(CylinderBody body, in WeatherSample weather, double wholeShell_frac, double t_K, in FrostLayer frost)
+        => At(body, weather, 0, wholeShell_frac, t_K, frost);
+
+    /// <summary>How far the whole shell counts: 0 with liquid, 1 once the vapour is clearly unsaturated.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="contents">What is in it.</param>
+    internal static double WholeShell_frac(CylinderBody body, in CylinderContents contents)
+        => Math.Clamp(-contents.LiquidMass_kg / (Unsaturated_frac * body.Specification.LegalFill_kg), 0, 1);
+
+    private static HeatCoupling At(
+        CylinderBody body, in WeatherSample weather, double liquid_m3, double wholeShell_frac, double t_K, in FrostLayer frost)
+    {
         ExternalConvection convection = body.Specification.Surroundings.FixedConductance_W_K is null ? new(body, weather, t_K) : default;
-        HeatCoupling bare = BareWall(body, weather, convection, contents, t_K, frost);
+        HeatCoupling bare = BareWall(body, weather, convection, liquid_m3, wholeShell_frac, t_K, frost);
         HeatCoupling coupling = body.Specification.Blanket is { Coverage_frac: > 0 } blanket
-            ? UnderBlanket(body, blanket, weather, convection, contents, t_K, bare)
+            ? UnderBlanket(body, blanket, weather, convection, liquid_m3, wholeShell_frac, t_K, bare)
             : bare;
         double factor = body.Specification.Surroundings.HeatGain_factor;
         return factor == 1 ? coupling : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K };
     }
 
     private static HeatCoupling BareWall(
-        CylinderBody body, in WeatherSample weather, in ExternalConvection convection, in CylinderContents contents, double t_K, in FrostLayer frost)
+        CylinderBody body, in WeatherSample weather, in ExternalConvection convection, double liquid_m3, double wholeShell_frac, double t_K,
+        in FrostLayer frost)
     {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConductance_W_K is double measured_W_K)
@@ -74,7 +96,7 @@ public readonly record struct HeatCoupling(
             ? FrostExchange.At(weather, film.Surface_K, film.Convection_W_m2K, film.Total_W_m2K, frost)
             : default;
         double environment_K = film.Environment_K(exchange.Heat_W_m2);
-        double conductance_W_K = WallConductance_W_K(body, contents, film.Total_W_m2K, layer_m2K_W);
+        double conductance_W_K = WallConductance_W_K(body, liquid_m3, wholeShell_frac, film.Total_W_m2K, layer_m2K_W);
         if (around.FixedSun_W is double sun_W && conductance_W_K > 0)
             environment_K += sun_W / conductance_W_K;
         return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3);
@@ -83,8 +105,8 @@ public readonly record struct HeatCoupling(
     // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
     // insulation, so its heat divides between the two as their conductances do.
     private static HeatCoupling UnderBlanket(
-        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in ExternalConvection convection, in CylinderContents contents, double t_K,
-        in HeatCoupling bare)
+        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in ExternalConvection convection, double liquid_m3,
+        double wholeShell_frac, double t_K, in HeatCoupling bare)
     {
         double covered = blanket.Coverage_frac, insulation_m2K_W = blanket.Insulation_m2K_W;
         double bare_W_K = (1 - covered) * bare.Conductance_W_K;
@@ -100,7 +122,7 @@ public readonly record struct HeatCoupling(
         {
             ExternalHeatTransfer film = new(body, weather, convection, t_K, insulation_m2K_W);
             outward_W_m2K = 1 / (1 / film.Total_W_m2K + insulation_m2K_W);
-            covered_W_K = covered * WallConductance_W_K(body, contents, film.Total_W_m2K, insulation_m2K_W);
+            covered_W_K = covered * WallConductance_W_K(body, liquid_m3, wholeShell_frac, film.Total_W_m2K, insulation_m2K_W);
             environment_K = film.Environment_K(0);
         }
 
@@ -116,21 +138,19 @@ public readonly record struct HeatCoupling(
     // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell comes
     // to one temperature with the vapour and all of it counts: not at once, but as the vapour leaves saturation. A jump at the last
     // liquid would let a heated cylinder boil dry and cool to liquid again without end.
-    private static double WallConductance_W_K(CylinderBody body, in CylinderContents contents, double outside_W_m2K, double layer_m2K_W)
+    private static double WallConductance_W_K(CylinderBody body, double liquid_m3, double wholeShell_frac, double outside_W_m2K, double layer_m2K_W)
     {
         double dry_W_m2K = 1 / (1 / outside_W_m2K + layer_m2K_W);
         double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
         CylinderSurroundings around = body.Specification.Surroundings;
-        double wetting_m3 = contents.LiquidVolume_m3 * around.WettingLiquid_factor + around.WettingExtra_m3;
+        double wetting_m3 = liquid_m3 * around.WettingLiquid_factor + around.WettingExtra_m3;
         double level_m = body.Vessel.LiquidLevel_m(Math.Min(wetting_m3, body.Vessel.Volume_m3));
         double dry_m = body.Vessel.DryFinLength_m(level_m);
         double fin_m = around.FixedFin_m is double fixed_m
             ? Math.Min(fixed_m, dry_m)
             : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
         double wetted_W_K = wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
-        if (contents.HasLiquid) return wetted_W_K;
-        double part_frac = Math.Min(1, -contents.LiquidMass_kg / (Unsaturated_frac * body.Specification.LegalFill_kg));
-        return wetted_W_K + part_frac * (body.Vessel.OutsideArea_m2 * dry_W_m2K - wetted_W_K);
+        return wetted_W_K + wholeShell_frac * (body.Vessel.OutsideArea_m2 * dry_W_m2K - wetted_W_K);
     }
 
     private static double FixedFrost_m2K_W(double thickness_m)

@@ -12,6 +12,9 @@ internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
     /// <summary>Heat coupling of each cylinder to its surroundings.</summary>
     public HeatCoupling[] Cylinders { get; } = new HeatCoupling[cylinders];
 
+    /// <summary>The same with the whole shell, of a cylinder without liquid: heat goes over from the one to the other as its vapour leaves saturation.</summary>
+    public HeatCoupling[] WholeShells { get; } = new HeatCoupling[cylinders];
+
     /// <summary>Which cylinders have liquid.</summary>
     public bool[] HasLiquid { get; } = new bool[cylinders];
 

@@ -12,12 +12,18 @@ namespace ColdSim.Model.Engine;
 /// </remarks>
 internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecification gas) : IGasInCylinders
 {
+    // An empty cylinder holds this trace of the gas as filled, so that what is in it has a composition.
+    private const double Trace_kg = 1e-9;
+
     /// <inheritdoc/>
     public PlantState NewState(int nodes) => new(bodies.Length, nodes, mixed: true);
 
     /// <inheritdoc/>
     public void Begin(PlantState s, int cylinder, CylinderState? from)
-        => s.SetButanes(cylinder, (from?.Composition ?? gas.Composition) * s.Propane_kg[cylinder]);
+    {
+        s.Propane_kg[cylinder] = Math.Max(s.Propane_kg[cylinder], Trace_kg);
+        s.SetButanes(cylinder, (from?.Composition ?? gas.Composition) * s.Propane_kg[cylinder]);
+    }
 
     /// <inheritdoc/>
     public CylinderContents At(PlantState s, int cylinder, double t_K) => bodies[cylinder].Contents(s.Gas(cylinder), t_K);

@@ -53,7 +53,7 @@ internal sealed class Plant
         Manifold = rig.Arrangement switch
         {
             AutomaticChangeover => new ChangeoverManifold(),
-            OpenTogether together => new TogetherManifold(n, together.MeetingTime_s),
+            OpenTogether together => new TogetherManifold(Cylinders, together.MeetingTime_s),
             _ => new OneOpenManifold(),
         };
         Coach = rig.Coach is null ? null : new CoachBody(rig.Coach);
@@ -128,6 +128,28 @@ internal sealed class Plant
         return LargestPart * fastest_s;
     }
 
+    /// <summary>The longest step that the present exchange with outside allows: of a cylinder by its conductance, of the coach by the air it lets in. [s]</summary>
+    /// <param name="c">Inputs held over the step.</param>
+    /// <param name="at">The algebraic state.</param>
+    public double LongestStep_s(HeldInputs c, AlgebraicState at)
+    {
+        double fastest_s = double.PositiveInfinity;
+        for (int i = 0; i < Cylinders.Length; i++)
+        {
+            double conductance_W_K = c.HasLiquid[i] ? c.Cylinders[i].Conductance_W_K : Math.Max(c.Cylinders[i].Conductance_W_K, c.WholeShells[i].Conductance_W_K);
+            fastest_s = Math.Min(fastest_s, at.Cylinders.Capacity_J_K[i] / conductance_W_K);
+        }
+
+        if (Coach is not null)
+        {
+            double coach_W_K = c.Coach.Loss_W_K + c.Coach.Ground_W_K + (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0);
+            fastest_s = Math.Min(fastest_s, Coach.Specification.AirCapacity_J_K / coach_W_K);
+        }
+
+        if (Damp is not null) fastest_s = Math.Min(fastest_s, Damp.TimeConstant_s(c.Coach.Air_m3_s, c.Outside_K, c.AirPressure_Pa));
+        return LargestPart * fastest_s;
+    }
+
     /// <summary>Energy and mass stored at a state.</summary>
     public Stored StoredAt(PlantState s)
     {
@@ -161,7 +183,14 @@ internal sealed class Plant
     public void Exchange(HeldInputs c, AlgebraicState at)
     {
         CylinderStates cylinders = at.Cylinders;
-        for (int i = 0; i < Cylinders.Length; i++) cylinders.Heat_W[i] = c.Cylinders[i].Heat_W(cylinders.Temperature_K[i], c.Blanket_W[i]);
+        for (int i = 0; i < Cylinders.Length; i++)
+        {
+            double t_K = cylinders.Temperature_K[i], heat_W = c.Cylinders[i].Heat_W(t_K, c.Blanket_W[i]);
+            cylinders.Heat_W[i] = c.HasLiquid[i]
+                ? heat_W
+                : heat_W + HeatCoupling.WholeShell_frac(Cylinders[i], cylinders.Contents[i]) * (c.WholeShells[i].Heat_W(t_K) - c.Cylinders[i].Heat_W(t_K));
+        }
+
         FeedPressures feed = Manifold.Feed(cylinders);
         SupplyPoint point = Supply.At(feed, c.AirPressure_Pa);
         (at.AirPressure_Pa, at.Feed, at.Point) = (c.AirPressure_Pa, feed, point);

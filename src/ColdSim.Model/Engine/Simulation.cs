@@ -21,6 +21,9 @@ public sealed class Simulation
     // A board or valve may move a few times at one instant; more means that two controls trigger each other without end.
     private const int MostEventIterations = 100;
 
+    // How far ahead a cylinder's temperature is predicted for its films; a nearly empty one under a strong blanket would go much further.
+    private const double FarthestAhead_K = 5;
+
     private readonly Rig _rig;
     private readonly WeatherSeries _weather;
     private readonly SimulationSettings _settings;
@@ -31,6 +34,7 @@ public sealed class Simulation
     private readonly Ledger _ledger;
     private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
+    private readonly bool[] _phaseChanged;
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
 
@@ -88,6 +92,7 @@ public sealed class Simulation
         _inputs = new HeldInputs(n, rig.Appliances.Count, k);
         _stepper = new Stepper(rig, _plant, _controls, _inputs);
         _frost = new FrostLayer[n];
+        _phaseChanged = new bool[n];
         _record = StepRecord.For(rig);
         _publisher = new EventPublisher(_plant, _controls, _stepper, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
@@ -215,6 +220,7 @@ public sealed class Simulation
 
         _publisher.CaptureIfChanged();
         double demand_kg_s = _controls.Demand_kg_s(_plant);
+        double massBefore_factor = AlgebraicState.Cylinders.Mass_factor;
         _ledger.Post(_stepper.Flowed);
         if (_controls.Power is not null) StepPower(step_s);
         for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_inputs.Cylinders[i], step_s);
@@ -223,15 +229,15 @@ public sealed class Simulation
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
         _record.Next();
         _publisher.Capture(_time_s, _sample);
-        Note(step_s, demand_kg_s);
+        Note(step_s, demand_kg_s, massBefore_factor);
         _publisher.Observer.Stepped(_record);
     }
 
-    // Writes the means of the step.
-    private void Note(double step_s, double demand_kg_s)
+    // Writes the means of the step. A mixed gas changes within it, and with it what the open valves would take.
+    private void Note(double step_s, double demand_kg_s, double massBefore_factor)
     {
         double heating_J_kg = _plant.HeatingValue_J_kg * AlgebraicState.Cylinders.Heating_factor, perSecond = 1 / step_s;
-        _record.Asked_W = demand_kg_s * AlgebraicState.Cylinders.Mass_factor * heating_J_kg;
+        _record.Asked_W = demand_kg_s * (0.5 * (massBefore_factor + AlgebraicState.Cylinders.Mass_factor)) * heating_J_kg;
         _record.Given_W = _stepper.Flowed.Drawn_kg * perSecond * heating_J_kg;
         for (int i = 0; i < _record.Gas_W.Length; i++)
         {
@@ -266,8 +272,19 @@ public sealed class Simulation
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         for (int i = 0; i < _frost.Length; i++)
         {
-            double liquid_K = Now.Cylinder_K[i] + half_s * AlgebraicState.Cylinders.Warming_K_s(i);
-            _inputs.Cylinders[i] = HeatCoupling.At(_plant.Cylinders[i], middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
+            // At the last liquid both sets of equations must see the same heat, or each would bring the other back at once.
+            double ahead_K = _phaseChanged[i] ? 0 : half_s * AlgebraicState.Cylinders.Warming_K_s(i);
+            double liquid_K = Now.Cylinder_K[i] + Math.Clamp(ahead_K, -FarthestAhead_K, FarthestAhead_K);
+            _phaseChanged[i] = false;
+            CylinderBody body = _plant.Cylinders[i];
+            if (_inputs.HasLiquid[i])
+            {
+                _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
+                continue;
+            }
+
+            _inputs.Cylinders[i] = HeatCoupling.WithoutLiquid(body, middle, 0, liquid_K, _frost[i]);
+            _inputs.WholeShells[i] = HeatCoupling.WithoutLiquid(body, middle, 1, liquid_K, _frost[i]);
         }
 
         _inputs.Coach = _plant.Coach?.At(middle, Now.Air_K, _clock.At_s(_time_s)) ?? default;
@@ -507,6 +524,7 @@ public sealed class Simulation
             if (AlgebraicState.Cylinders.Contents[i].HasLiquid != _inputs.HasLiquid[i])
             {
                 _inputs.HasLiquid[i] = !_inputs.HasLiquid[i];
+                _phaseChanged[i] = true;
                 _inputsHeldUntil_s = _time_s;
                 Evaluate();
                 Publish(_inputs.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);

@@ -71,6 +71,7 @@ internal sealed class Stepper
     public double Longest_s(double most_s)
     {
         double longest_s = AlgebraicState.Point.IsFull ? most_s : Math.Min(most_s, StarvedStep_s);
+        longest_s = Math.Min(longest_s, _plant.LongestStep_s(_inputs, AlgebraicState));
         longest_s = Math.Min(longest_s, _plant.Manifold.LongestStep_s(AlgebraicState.Cylinders));
         double fastest_K_s = 0;
         for (int i = 0; i < AlgebraicState.Cylinders.Count; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(AlgebraicState.Cylinders.Warming_K_s(i)));

@@ -55,6 +55,14 @@ internal sealed class DampAir
         return _damp.Sources_kg_s + unvented_kg_s * WaterPerPropane - exchange_m3_s * (inside_kg_m3 - outside_kg_m3) - settles_kg_s;
     }
 
+    /// <summary>Its shortest time constant: damp leaves with the air and settles. [s]</summary>
+    /// <param name="exchange_m3_s">Air that comes in and goes out. [m³/s]</param>
+    /// <param name="outside_K">Outside air. [K]</param>
+    /// <param name="pressure_Pa">Air pressure. [Pa]</param>
+    public double TimeConstant_s(double exchange_m3_s, double outside_K, double pressure_Pa)
+        => _damp.Volume_m3 / (exchange_m3_s
+            + _damp.ColdestArea_m2 * Frost.MassTransferCoefficient_m_s(Convection_W_m2K, DryAir.Density_kg_m3(outside_K, pressure_Pa)));
+
     private static double Saturated_kg_m3(double t_K)
         => Humidity.VapourDensity_kg_m3(t_K < ZeroCelsius_K ? MagnusFormula.OverIce_Pa(t_K) : MagnusFormula.OverWater_Pa(t_K), t_K);
 }

@@ -19,7 +19,7 @@ internal static class VapourAlone
         double sum_m3 = 0;
         for (int i = 0; i < GasSpecies.Count; i++)
         {
-            if (gas[i] > 0) sum_m3 += gas[i] * Lines[i].At(t_K).VapourVolume_m3_kg;
+            if (gas[i] > 0) sum_m3 += gas[i] * Lines[i].At(Math.Min(t_K, SaturationLine.Highest_K)).VapourVolume_m3_kg;
         }
 
         return sum_m3 / volume_m3;
@@ -29,13 +29,17 @@ internal static class VapourAlone
     {
         Span<SaturatedPhases> phases = stackalloc SaturatedPhases[GasSpecies.Count];
         double saturated = 0, byTemperature_K = 0, mass_kg = 0;
+
+        // Hotter than the saturation line goes, the degree of saturation is counted from the line's end.
+        double line_K = Math.Min(t_K, SaturationLine.Highest_K);
+        bool isPastLine = t_K > line_K;
         for (int i = 0; i < GasSpecies.Count; i++)
         {
             if (gas[i] <= 0) continue;
-            phases[i] = Lines[i].At(t_K);
+            phases[i] = Lines[i].At(line_K);
             mass_kg += gas[i];
             saturated += gas[i] * phases[i].VapourVolume_m3_kg / volume_m3;
-            byTemperature_K += gas[i] * phases[i].VapourVolumeSlope / volume_m3;
+            if (!isPastLine) byTemperature_K += gas[i] * phases[i].VapourVolumeSlope / volume_m3;
         }
 
         double pressure_Pa = 0, energy_J = 0, capacity_J_K = 0, stiffness_Pa = 0, crowding_J = 0, volumeByMass = 0;
@@ -45,7 +49,9 @@ internal static class VapourAlone
             double volume_m3_kg = phases[i].VapourVolume_m3_kg, full_kg_m3 = 1 / volume_m3_kg;
             double x = gas[i] * volume_m3_kg / (volume_m3 * saturated);
             FluidState own = Fluids[i].At(t_K, saturated * full_kg_m3);
-            double thinned_kg_m3K = byTemperature_K * full_kg_m3 - saturated * phases[i].VapourVolumeSlope * full_kg_m3 * full_kg_m3;
+            double thinned_kg_m3K = isPastLine
+                ? 0
+                : byTemperature_K * full_kg_m3 - saturated * phases[i].VapourVolumeSlope * full_kg_m3 * full_kg_m3;
             pressure_Pa += x * own.Pressure_Pa;
             stiffness_Pa += x * own.PressureByDensity * own.Density_kg_m3;
             energy_J += gas[i] * own.InternalEnergy_J_kg;

@@ -1,0 +1,113 @@
+using ColdSim.Model;
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Blanket;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Engine;
+using Xunit;
+using static ColdSim.Tests.Model.Rigs;
+
+namespace ColdSim.Tests.Model.Engine;
+
+/// <summary>Cylinders at and past their last liquid: heat that goes over to the whole shell, vapour hotter than the saturation line goes.</summary>
+public class BoilingDryTests
+{
+    private static BlanketSpecification Stuck(double power_W) => new() { Power_W = power_W, StuckOn = true };
+
+    // More steps and events than any of these runs needs: one that goes back and forth at one instant gets there at once.
+    private static Trace RunWithin(int records, Rig rig, double air_C, double hours, double step_s = ColdSim.Planning.Scenario.DefaultStep_s)
+    {
+        BoundedTrace trace = new(records);
+        trace.Result = new Simulation(rig, Steady(air_C), Settings(hours, step_s), new Ledger()).Run(trace);
+        return trace.Kept;
+    }
+
+    [Theory]
+    [InlineData(340, -30)]
+    [InlineData(335, -20)]
+    [InlineData(341, -29)]
+    public void A_shut_cylinder_that_a_stuck_blanket_boils_dry_stays_dry(double start_K, double air_C)
+    {
+        CylinderSpecification nearly = Bottle("100 lb", 7.0327 / StandardSize.Find("100 lb")!.LegalFill_kg) with
+        {
+            InitialTemperature_K = start_K,
+            Blanket = Stuck(300),
+        };
+        Trace run = RunWithin(3000, new Rig { Cylinders = [nearly] }, air_C, 24);
+        Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
+        Assert.InRange(run.Events.Count(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain), 0, 3);
+    }
+
+    // The heat of the element goes out through wall and insulation in the end, however hot that makes an empty shell.
+    [Theory]
+    [InlineData(0.0, 300)]
+    [InlineData(0.0, 2000)]
+    [InlineData(0.05, 2000)]
+    public void An_empty_cylinder_under_a_stuck_blanket_warms_until_it_loses_what_it_gets(double left_frac, double power_W)
+    {
+        CylinderSpecification cylinder = Bottle("20 lb", left_frac) with { Blanket = Stuck(power_W) };
+        Trace run = RunWithin(20_000, new Rig { Cylinders = [cylinder], Appliances = [Draw(10_000)] }, -20, 14);
+        Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
+        Assert.Equal(RunEnd.Complete, run.Result.End);
+        Assert.InRange(run.Last.Liquid_K, 350, 1200);
+        Assert.Equal(0, run.Steps[^1].HeatIntoCylinder_W, 0.02 * power_W);
+    }
+
+    [Theory]
+    [InlineData(99)]
+    [InlineData(500)]
+    public void A_cylinder_that_follows_the_air_within_seconds_closes_its_books(double heatTransfer_W_K)
+    {
+        CylinderSpecification cylinder = Bottle("40 lb", 0.003).Fixed(heatTransfer_W_K) with { InitialTemperature_K = 297.25 };
+        Trace run = Run(new Rig { Cylinders = [cylinder] }, Changing(h => -16 + 10 * Math.Sin(h / 2), 24), 20);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 1e-8);
+        Assert.Equal(-16 + 10 * Math.Sin(10), run.Last.Liquid_K - Zero_K, 0.5);
+    }
+
+    // Vapour of the warm dry one condenses in the cold one, which is at its last liquid for as long as it comes.
+    [Theory]
+    [InlineData(-11.744048326157056, 52_781.468116576536, 0.1039829804440881, 12.09629988861098, 0.22786381478787576)]
+    [InlineData(-19.550655083521573, 16_108.330684298802, 0.08780615099137935, 32.83090117984959, 0.7487836041249258)]
+    [InlineData(1.9607452545132205, 43_289.44003735177, 0.14943753090660905, 44.62987298361485, 0.14478182054347444)]
+    public void Two_open_together_of_which_one_warms_run_dry_once(double air_C, double draw_Btu_h, double left_frac, double power_W, double coverage_frac)
+    {
+        CylinderSpecification bare = Bottle("20 lb", left_frac);
+        CylinderSpecification under = bare with { Blanket = new BlanketSpecification { Power_W = power_W, Coverage_frac = coverage_frac } };
+        Rig rig = new() { Cylinders = [under, bare], Arrangement = new OpenTogether(), Appliances = [Draw(draw_Btu_h)] };
+        Trace run = RunWithin(8000, rig, air_C, 10);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 1e-7);
+        Assert.InRange(run.Events.Count(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain), 2, 12);
+    }
+
+    [Fact]
+    public void An_empty_cylinder_of_mixed_gas_is_one_without_gas()
+    {
+        Trace run = Run(new Rig { Cylinders = [Bottle("20 lb", 0)], Gas = Blends.Winter, Appliances = [Draw(20_000)] }, Steady(-30), 14);
+        Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
+        Assert.All(run.Steps, s => Assert.Equal(0, s.Given_W));
+        Assert.True(run.Has(EventKind.ShortBegins));
+    }
+
+    private sealed class BoundedTrace(int records) : IRunObserver
+    {
+        public Trace Kept { get; } = new();
+
+        public SimulationResult Result
+        {
+            set => Kept.Result = value;
+        }
+
+        public void Stepped(StepRecord record)
+        {
+            Kept.Stepped(record);
+            Check();
+        }
+
+        public void Happened(in SimulationEvent happened, in RunSnapshot snapshot)
+        {
+            Kept.Happened(happened, snapshot);
+            Check();
+        }
+
+        private void Check() => Assert.True(Kept.Steps.Count + Kept.Events.Count <= records, $"The run goes nowhere: {Kept.Events[^1]}.");
+    }
+}
