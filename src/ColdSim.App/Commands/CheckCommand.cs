@@ -22,7 +22,7 @@ internal static class CheckCommand
 
         CommandWork<Scenario> Question(ParseResult parsed)
         {
-            Scenario scenario = ScenarioFile.Read(parsed.GetRequiredValue(file), host);
+            Scenario scenario = ScenarioFile.ReadToCheck(parsed.GetRequiredValue(file), host);
             return new() { Answer = (_, _) => scenario, Text = (read, to) => to.Write(CheckText.Sections(read, to.Units)) };
         }
     }

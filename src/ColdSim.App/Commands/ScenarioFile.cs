@@ -7,11 +7,19 @@ namespace ColdSim.App.Commands;
 /// <summary>A scenario as commands read it: warnings go to standard error, problems end the command.</summary>
 internal static class ScenarioFile
 {
+    // Fifteen years of hours; a longer file is checked whole and thinned to between half as many rows and as many.
+    private const int MostRowsToCheck = 1 << 17;
+
+    /// <summary>The scenario for a check that runs nothing: of weather with very many rows only some are kept, so that memory does not grow with it.</summary>
+    public static Scenario ReadToCheck(string path, Host host) => Read(path, host, MostRowsToCheck).Scenario!;
+
     public static Scenario Read(string path, Host host) => ReadWithOptions(path, host).Scenario!;
 
     /// <summary>The same with the scenario's options; its scenario is there.</summary>
-    public static ReadResult ReadWithOptions(string path, Host host)
-        => host.Files.Exists(path) ? Checked(ScenarioReader.Read(path, host.Files.Open), host) : throw CommandFault.Input(Missing(path, host));
+    public static ReadResult ReadWithOptions(string path, Host host) => Read(path, host, null);
+
+    private static ReadResult Read(string path, Host host, int? mostRows)
+        => host.Files.Exists(path) ? Checked(ScenarioReader.Read(path, host.Files.Open, mostRows), host) : throw CommandFault.Input(Missing(path, host));
 
     /// <summary>The demo that is built in.</summary>
     public static ReadResult Demo(Host host) => Checked(ScenarioReader.ReadText(App.Demo.Scenario(), App.Demo.Name, new DemoWeather()), host);

@@ -17,11 +17,8 @@ public static class ColumnsFile
         ArgumentException.ThrowIfNullOrEmpty(path);
         try
         {
-            using MemoryStream bytes = new();
-            using (Stream file = (open ?? File.OpenRead)(path))
-                file.CopyTo(bytes);
-            string text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
-            return ReadText(text.TrimStart('\uFEFF'), path);
+            using Stream file = (open ?? File.OpenRead)(path);
+            return ReadText(TomlFile.Read(file), path);
         }
         catch (DecoderFallbackException)
         {

@@ -29,16 +29,17 @@ public static class ScenarioReader
     /// <summary>Reads a scenario file; its weather file is looked for beside it.</summary>
     /// <param name="path">The file.</param>
     /// <param name="open">Opens this file and the weather's; null takes the disk's.</param>
-    public static ReadResult Read(string path, Func<string, Stream>? open = null)
+    /// <param name="mostRows">
+    /// The most rows of weather that are kept, for a scenario that is not run: of a longer file the coldest of each stretch. All of it is read and checked either way.
+    /// </param>
+    public static ReadResult Read(string path, Func<string, Stream>? open = null, int? mostRows = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         string text;
         try
         {
-            using MemoryStream bytes = new();
-            using (Stream file = (open ?? File.OpenRead)(path))
-                file.CopyTo(bytes);
-            text = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
+            using Stream file = (open ?? File.OpenRead)(path);
+            text = TomlFile.Read(file);
         }
         catch (DecoderFallbackException)
         {
@@ -49,14 +50,15 @@ public static class ScenarioReader
             return Failed(new FileProblem(path, 1, 1, "the scenario cannot be opened: " + FileProblem.WhyUnreadable(e)));
         }
 
-        return ReadText(text.TrimStart('\uFEFF'), path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? "", open));
+        return ReadText(text, path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? "", open), mostRows);
     }
 
     /// <summary>Reads a scenario's text.</summary>
     /// <param name="text">The text in TOML.</param>
     /// <param name="name">Its name in messages.</param>
     /// <param name="weather">Opens the weather file it names.</param>
-    public static ReadResult ReadText(string text, string name, IWeatherSource weather)
+    /// <param name="mostRows">The most rows of weather that are kept; null for all.</param>
+    public static ReadResult ReadText(string text, string name, IWeatherSource weather, int? mostRows = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(name);
@@ -64,7 +66,7 @@ public static class ScenarioReader
         TomlTree tree = TomlTree.Read(text, name);
         Reading reading = new(name, tree.HasSyntaxErrors);
         reading.Problems.AddRange(tree.Problems);
-        WeatherOnce once = new(weather);
+        WeatherOnce once = new(weather, mostRows);
         Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root, ScenarioKeys.Root), once);
         OptionReader options = new(reading, tree.Root, section => ReadTree(section, once));
         IReadOnlyList<ComparedOption> read = options.Read();

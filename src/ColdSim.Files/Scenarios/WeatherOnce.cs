@@ -4,7 +4,9 @@ using ColdSim.Files.Weather.Formats;
 namespace ColdSim.Files.Scenarios;
 
 /// <summary>Reads a weather file once, however many options have the same weather; how it is read no option may change.</summary>
-internal sealed class WeatherOnce(IWeatherSource source)
+/// <param name="source">Opens the file.</param>
+/// <param name="mostRows">The most rows of it that are kept; null for all.</param>
+internal sealed class WeatherOnce(IWeatherSource source, int? mostRows = null)
 {
     private readonly Dictionary<string, (WeatherResult? Weather, string Shown)> _read = [];
 
@@ -21,6 +23,6 @@ internal sealed class WeatherOnce(IWeatherSource source)
         if (!source.TryOpen(file, out Stream? stream, out string shown) || stream is null)
             return (null, shown);
         using (stream)
-            return (WeatherFile.Read(stream, shown, request), shown);
+            return (WeatherFile.Read(stream, shown, request with { MostRows = mostRows }), shown);
     }
 }

@@ -35,12 +35,23 @@ internal sealed class TomlTree
     /// <summary>Reads a text; never throws for its content.</summary>
     public static TomlTree Read(string text, string file)
     {
+        if (TomlBounds.Fault(text) is { } beyond)
+            return Beyond(beyond, file);
         TomlTree tree = new(text, file);
         DocumentSyntax document = tree.Parse();
         foreach (KeyValueSyntax pair in document.KeyValues)
             tree.AddPair(tree.Root, pair);
         foreach (TableSyntaxBase table in document.Tables)
             tree.AddTable(table);
+        return tree;
+    }
+
+    // Nothing of a text that is too large is read.
+    private static TomlTree Beyond((TextPlace Place, string What, string Accepted) beyond, string file)
+    {
+        TomlTree tree = new("", file);
+        tree._brokenLines.Add(beyond.Place.Line);
+        tree.Add(beyond.Place, beyond.What, beyond.Accepted);
         return tree;
     }
 
@@ -71,13 +82,16 @@ internal sealed class TomlTree
     {
         try
         {
-            return SyntaxParser.Parse(string.Join('\n', _lines), _file, validate: false);
+            string text = string.Join('\n', _lines);
+            if (_brokenLines.Count == 0 || TomlBounds.Fault(text) is not { } beyond)
+                return SyntaxParser.Parse(text, _file, validate: false);
+            Add(beyond.Place, beyond.What, beyond.Accepted);
+            return null;
         }
-        catch (TomlException e)
+        catch (TomlException)
         {
-            // Nesting beyond the parser's depth; no scenario needs it.
             _brokenLines.Add(1);
-            Add(new TextPlace(1, 1), "not TOML: " + e.Message, null);
+            Add(new TextPlace(1, 1), "the text cannot be taken apart", "accepted: TOML");
             return null;
         }
     }

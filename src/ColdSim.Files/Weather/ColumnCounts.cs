@@ -29,6 +29,17 @@ public sealed class ColumnCounts
         _pressure += row.Pressure_Pa is null ? 0 : 1;
     }
 
+    /// <summary>How many rows have a quantity, by the scenario's name for it.</summary>
+    internal long Of(string quantity) => quantity switch
+    {
+        "wind" => _wind,
+        "humidity" => _dewPoint,
+        "cloud" => _cloud,
+        "sun" => _sun,
+        "pressure" => _pressure,
+        _ => throw new ArgumentOutOfRangeException(nameof(quantity), quantity, "no column"),
+    };
+
     /// <summary>Whether any row has a column.</summary>
     internal bool Has(WeatherColumn column) => column == WeatherColumn.Air || Each.Any(c => c.Name == column.Name && c.Rows > 0);
 }

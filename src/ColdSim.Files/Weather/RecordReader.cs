@@ -53,7 +53,7 @@ internal sealed class RecordReader : IDisposable
     /// <summary>Goes to the next record whose fields can be separated.</summary>
     public bool Next()
     {
-        while (_csv.Read())
+        while (!_faults.AreTooMany && _csv.Read())
         {
             if (!_malformed)
                 return true;

@@ -25,6 +25,9 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     /// <summary>How many gaps are bridged.</summary>
     public long AllGaps { get; private set; }
 
+    /// <summary>The line of the last row; 1 before the first.</summary>
+    public int LastLine => _last?.Line ?? 1;
+
     /// <summary>The layout that is read.</summary>
     public WeatherFormat Format { get; set; }
 

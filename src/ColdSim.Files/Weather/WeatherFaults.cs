@@ -7,6 +7,9 @@ internal sealed class WeatherFaults(string file)
 {
     private const int Shown = 20;
 
+    // A file with as many is no weather file, and may have no end.
+    private const int TooMany = 10_000;
+
     private readonly List<FileProblem> _problems = [];
     private readonly List<string> _warnings = [];
     private readonly List<string> _notes = [];
@@ -16,6 +19,9 @@ internal sealed class WeatherFaults(string file)
     public string File => file;
 
     public bool Any => _problems.Count > 0;
+
+    /// <summary>Whether reading on is of no use.</summary>
+    public bool AreTooMany => _more >= TooMany;
 
     public IReadOnlyList<string> Warnings => _warnings;
 
@@ -38,7 +44,7 @@ internal sealed class WeatherFaults(string file)
         IReadOnlyList<FileProblem> ordered = FileProblem.InOrder(_problems, file);
         if (_more == 0)
             return ordered;
-        string rest = _more == 1 ? "and 1 more fault in this file" : FormattableString.Invariant($"and {_more} more faults in this file");
+        string rest = _more == 1 ? "and 1 more fault in this file" : FormattableString.Invariant($"and {_more} more faults in this file{(AreTooMany ? ", the rest of which was not read" : "")}");
         return [.. ordered, new FileProblem(file, Math.Max(_lastLine, ordered[^1].Line), 1, rest)];
     }
 }

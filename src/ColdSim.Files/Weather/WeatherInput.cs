@@ -36,7 +36,7 @@ internal sealed class WeatherInput : IDisposable
     public Encoding Encoding { get; }
 
     /// <summary>The whole as text, from its beginning.</summary>
-    public TextReader Text => _text ??= new StreamReader(_bytes, Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16);
+    public TextReader Text => _text ??= new BoundedLines(new StreamReader(_bytes, Encoding, detectEncodingFromByteOrderMarks: true, bufferSize: 1 << 16));
 
     /// <summary>The whole as bytes, from its beginning; not together with <see cref="Text"/>.</summary>
     public Stream Raw => _bytes;
@@ -46,12 +46,12 @@ internal sealed class WeatherInput : IDisposable
     {
         byte[] head = Peek(stream);
         bool packed = head is [0x1F, 0x8B, ..];
-        Stream bytes = new PrefixedStream(head, stream);
+        Stream bytes = new BoundedStream(new PrefixedStream(head, stream));
         if (packed)
         {
             bytes = new GZipStream(bytes, CompressionMode.Decompress);
             head = Peek(bytes);
-            bytes = new PrefixedStream(head, bytes);
+            bytes = new BoundedStream(new PrefixedStream(head, bytes));
         }
         return new WeatherInput(bytes, head, packed);
     }

@@ -23,4 +23,7 @@ public sealed record WeatherRequest
 
     /// <summary>The meaning of the headings, for tables of no known layout.</summary>
     public ColumnMap? Map { get; init; }
+
+    /// <summary>The most rows to keep: of a file with more, the coldest of each stretch; null keeps all.</summary>
+    public int? MostRows { get; init; }
 }

@@ -8,6 +8,12 @@ public sealed record WeatherResult
     /// <summary>The rows in order of time; empty where there are problems or a sink received them.</summary>
     public required IReadOnlyList<WeatherRow> Rows { get; init; }
 
+    /// <summary>Of how many rows of the file each is the coldest; 1 where every row is there.</summary>
+    public int RowsForEach { get; init; } = 1;
+
+    /// <summary>How many of the file's rows have a value in each column; null where every row is there and can be asked.</summary>
+    public ColumnCounts? Counts { get; init; }
+
     /// <summary>The faults, in order of place.</summary>
     public required IReadOnlyList<FileProblem> Problems { get; init; }
 

@@ -138,8 +138,9 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         }
         else if (!section.Has(File))
             section.Lacks(File, "accepted: the name of a weather CSV");
-        IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, defaults, site);
-        NameDefaults(section.Reading, rows, defaults, panels && site.Latitude_deg is not null);
+        ColumnCounts? counts = null;
+        IReadOnlyList<WeatherRow> rows = file is null ? [] : ReadFile(section, source, file, request, shift, defaults, site, out counts);
+        NameDefaults(section.Reading, rows, counts, defaults, panels && site.Latitude_deg is not null);
         return new WeatherSection(rows, defaults, offset);
     }
 
@@ -175,9 +176,10 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     }
 
     private static IReadOnlyList<WeatherRow> ReadFile(
-        SectionReader section, WeatherOnce source, string file, WeatherRequest request, PlaceShift shift, WeatherDefaults defaults, SiteSpecification site)
+        SectionReader section, WeatherOnce source, string file, WeatherRequest request, PlaceShift shift, WeatherDefaults defaults, SiteSpecification site, out ColumnCounts? counts)
     {
         (WeatherResult? weather, string shown) = source.Read(file, request);
+        counts = weather?.Counts;
         if (weather is null)
         {
             section.Reading.Report(section.ValuePlace(File), $"the weather file '{Quote.Of(file)}' cannot be opened: {shown}");
@@ -187,6 +189,8 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         section.Reading.Warnings.AddRange(weather.Warnings);
         section.Reading.Warnings.AddRange(weather.Notes);
         section.Reading.Assumptions.AddRange(weather.Notes);
+        if (counts is not null)
+            section.Reading.Assume($"weather: {counts.Rows} rows, all checked; what is shown here is worked out from the coldest of every {weather.RowsForEach}");
         return weather.Rows.Count == 0 ? [] : AtPlace(section, shift, weather, defaults, site);
     }
 
@@ -240,7 +244,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         return null;
     }
 
-    private static void NameDefaults(Reading reading, IReadOnlyList<WeatherRow> rows, WeatherDefaults defaults, bool panels)
+    private static void NameDefaults(Reading reading, IReadOnlyList<WeatherRow> rows, ColumnCounts? counts, WeatherDefaults defaults, bool panels)
     {
         if (rows.Count == 0)
             return;
@@ -254,12 +258,13 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
         void Name(string what, Func<WeatherRow, double?> value, FormattableString shown)
         {
-            int without = rows.Count(r => value(r) is null);
+            long all = counts?.Rows ?? rows.Count;
+            long without = counts is null ? rows.Count(r => value(r) is null) : all - counts.Of(what);
             string assumed = shown.ToString(CultureInfo.InvariantCulture);
-            if (without == rows.Count)
+            if (without == all)
                 reading.Assumptions.Add(NotInFile.Replace("{key}", what, StringComparison.Ordinal).Replace("{value}", assumed, StringComparison.Ordinal));
             else if (without > 0)
-                reading.Assume($"{what}: missing in {without} of {rows.Count} rows of weather, there taken as {assumed}");
+                reading.Assume($"{what}: missing in {without} of {all} rows of weather, there taken as {assumed}");
         }
     }
 

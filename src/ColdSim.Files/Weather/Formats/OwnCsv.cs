@@ -40,7 +40,7 @@ internal static class OwnCsv
         if (request.Offset is { } offset)
             rows.Clock += $", or UTC{InstantText.OfOffset(offset)} where it has none";
         WeatherRowReader reader = new(csv, separator, header, request.Offset, faults);
-        while (!rows.IsPastWindow && csv.Read())
+        while (!rows.IsPastWindow && !faults.AreTooMany && csv.Read())
         {
             if (malformed)
             {

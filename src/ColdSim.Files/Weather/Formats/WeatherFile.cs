@@ -1,6 +1,5 @@
 using System.Text;
 using ColdSim.Files.Disk;
-using ColdSim.Model.Weather;
 using CsvHelper;
 
 namespace ColdSim.Files.Weather.Formats;
@@ -19,11 +18,11 @@ public static class WeatherFile
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(request);
         WeatherFaults faults = new(name);
-        RowList kept = new();
+        RowsKept kept = new(request.MostRows);
         RowCollector rows = new(request, faults, sink ?? kept);
         WeatherFormat format = request.Format ?? WeatherFormat.Csv;
         WeatherInput? input = null;
-        ReportingFailures(faults, () =>
+        ReportingFailures(faults, rows, () =>
         {
             input = WeatherInput.Open(stream);
             format = request.Map is not null ? WeatherFormat.Mapped : request.Format ?? FormatDetection.Detect(input.Head);
@@ -66,11 +65,19 @@ public static class WeatherFile
         }
     }
 
-    private static void ReportingFailures(WeatherFaults faults, Action read)
+    private static void ReportingFailures(WeatherFaults faults, RowCollector rows, Action read)
     {
         try
         {
             read();
+        }
+        catch (LongLineException e)
+        {
+            faults.Report(e.Line, 1, "a line longer than 64 kB", "accepted: lines of up to 64 kB");
+        }
+        catch (EndlessFileException e)
+        {
+            faults.Report(rows.LastLine, 1, "the file goes on after this line; it is " + e.Message, "accepted: up to 2 GB, unpacked");
         }
         catch (Exception e) when (e is IOException or InvalidDataException or CsvFormatException or DecoderFallbackException or InvalidOperationException)
         {
@@ -87,9 +94,11 @@ public static class WeatherFile
         _ => "what is in it cannot be a weather file",
     };
 
-    private static WeatherResult Result(WeatherFormat format, RowCollector rows, RowList kept, WeatherFaults faults) => new()
+    private static WeatherResult Result(WeatherFormat format, RowCollector rows, RowsKept kept, WeatherFaults faults) => new()
     {
         Rows = faults.Any ? [] : kept.Rows,
+        RowsForEach = kept.Stretch,
+        Counts = kept.Counts,
         Problems = faults.Problems(),
         Warnings = faults.Warnings,
         Notes = faults.Notes,
@@ -100,18 +109,4 @@ public static class WeatherFile
         AllGaps = rows.AllGaps,
         Outside = rows.Outside,
     };
-
-    // For files that are short, or of which a window is requested.
-    private sealed class RowList : IRowSink
-    {
-        private readonly List<WeatherRow> _rows = [];
-
-        public IReadOnlyList<WeatherRow> Rows => _rows;
-
-        public void Begin(WeatherSource source)
-        {
-        }
-
-        public void Take(in WeatherRow row) => _rows.Add(row);
-    }
 }

@@ -50,6 +50,14 @@ public sealed class WeatherStreamTests
     }
 
     [Fact]
+    public void What_is_held_of_a_record_for_a_check_does_not_grow_with_its_rows()
+    {
+        Assert.InRange(Held(Many, Checked) - Held(Few, Checked), long.MinValue, Slack);
+
+        static void Checked(Stream stream) => Assert.InRange(WeatherFile.Read(stream, "generated", new() { MostRows = 1 << 14 }).Rows.Count, 1 << 13, (1 << 14) + 3);
+    }
+
+    [Fact]
     public void A_window_at_the_end_of_a_long_record_holds_nothing_of_what_is_before()
     {
         WeatherRequest last = new() { From = WindowEdge.Read("1903-10-01", endOfDay: false) };

@@ -1,0 +1,56 @@
+namespace ColdSim.Files.Weather;
+
+/// <summary>A weather file goes on beyond all that a record of weather has.</summary>
+internal sealed class EndlessFileException() : IOException("longer than 2 GB");
+
+/// <summary>A stream that is read as far as a weather file may go, so that one without an end comes to an end.</summary>
+/// <param name="rest">What is read.</param>
+/// <param name="most">The most bytes of it.</param>
+internal sealed class BoundedStream(Stream rest, long most = BoundedStream.Longest) : Stream
+{
+    // Some sixty million rows.
+    private const long Longest = 2L << 30;
+
+    private long _read;
+
+    public override bool CanRead => true;
+
+    public override bool CanSeek => false;
+
+    public override bool CanWrite => false;
+
+    public override long Length => throw new NotSupportedException();
+
+    public override long Position
+    {
+        get => throw new NotSupportedException();
+        set => throw new NotSupportedException();
+    }
+
+    public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
+
+    public override int Read(Span<byte> buffer)
+    {
+        int length = rest.Read(buffer);
+        if ((_read += length) > most)
+            throw new EndlessFileException();
+        return length;
+    }
+
+    public override void Flush()
+    {
+    }
+
+    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+            rest.Dispose();
+        base.Dispose(disposing);
+    }
+}
