@@ -13,6 +13,7 @@ namespace ColdSim.Files.Logs;
 public static class LogFile
 {
     private const int Tries = 400;
+    private const int Largest = 1 << 24;
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: false);
 
     /// <summary>The log's file of a scenario: <c>trip.toml</c> has <c>trip.log.csv</c>.</summary>
@@ -119,6 +120,8 @@ public static class LogFile
     {
         CheckRegular(path, FileFaultException.NotRead);
         using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
+        if (stream.Length > Largest)
+            throw FileFaultException.NotRead(path, "it is larger than 16 MB, which no log is");
         byte[] bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         return bytes;

@@ -11,6 +11,7 @@ internal static class LogLine
     public const string Header = "time,cylinder,method,reading,liquid temperature,details,note";
 
     private const int Columns = 7;
+    private const int Longest = 1 << 16;
 
     /// <summary>Whether a line is a log's first; a spreadsheet may have added spaces.</summary>
     public static bool IsHeader(string line) => line.Replace(" ", "", StringComparison.Ordinal) == Header.Replace(" ", "", StringComparison.Ordinal);
@@ -46,6 +47,12 @@ internal static class LogLine
     /// <summary>Reads a line; null, and what is wrong, where it is damaged.</summary>
     public static LogEntry? Read(string text, string file, int line, List<FileProblem> problems)
     {
+        if (text.Length > Longest)
+        {
+            problems.Add(new(file, line, 1, "a line longer than 64 kB", "accepted: lines of up to 64 kB"));
+            return null;
+        }
+
         if (Split(text) is not { } fields)
         {
             problems.Add(new(file, line, text.IndexOf('"', StringComparison.Ordinal) + 1, "a quotation mark that does not end", "accepted: a field in quotes, each quote in it doubled"));

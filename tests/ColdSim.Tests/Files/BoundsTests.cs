@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ColdSim.App.Commands;
 using ColdSim.Files;
+using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
 using ColdSim.Files.Weather;
 using ColdSim.Files.Weather.Formats;
@@ -158,6 +159,26 @@ public class BoundsTests
         Assert.Contains("140000 rows, all checked; what is shown here is worked out from the coldest of every 2", plain, StringComparison.Ordinal);
         Assert.Contains("Friday 7 April 2000, 05:19", plain, StringComparison.Ordinal);
         Assert.Contains("-40", plain, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_log_over_16_MB_is_refused_and_a_line_over_64_kB_is_damaged()
+    {
+        string path = Path.GetTempFileName();
+        try
+        {
+            string header = File.ReadLines(Shell.Demo("three-days.log.csv")).First();
+            File.WriteAllText(path, $"{header}\n{new string('x', 70_000)}\n");
+            Assert.Equal([$"{path}:2:1: a line longer than 64 kB; accepted: lines of up to 64 kB"], Damaged());
+            File.WriteAllText(path, $"{header}\n{new string('\n', 17_000_000)}");
+            Assert.EndsWith("it is larger than 16 MB, which no log is", Assert.Single(Damaged()), StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+
+        string[] Damaged() => [.. LogReader.Read(path, Fixtures.Read(Fixtures.Least).Scenario!.Rig).Damaged.Select(d => d.ToString())];
     }
 
     // Gives its head, then the same for ever.
