@@ -35,5 +35,16 @@ internal sealed class Reading(string file, bool partial)
 
     public void Assume(FormattableString text) => Assumptions.Add(text.ToString(CultureInfo.InvariantCulture));
 
+    /// <summary>Warns of an unusual value, once.</summary>
+    /// <param name="place">Where it is.</param>
+    /// <param name="found">What was found, with its value.</param>
+    /// <param name="usual">What is usual.</param>
+    public void WarnUnusual(TextPlace place, string found, string usual)
+    {
+        string warning = string.Create(CultureInfo.InvariantCulture, $"{file}:{place.Line}:{place.Column}: {found}; usual: {usual}");
+        if (!Warnings.Contains(warning))
+            Warnings.Add(warning);
+    }
+
     public void Warn(FormattableString text) => Warnings.Add(text.ToString(CultureInfo.InvariantCulture));
 }

@@ -151,7 +151,19 @@ public static class ScenarioReader
         };
         scenario = WithTrip(scenario, stops, refills, carries_kg, reading);
         FurnaceSection.CheckStop(furnaceSection, scenario);
+        if (reading.Problems.Count == 0)
+            WarnOfUnusual(scenario, root);
         return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };
+    }
+
+    private static void WarnOfUnusual(Scenario scenario, SectionReader root)
+    {
+        WrittenScenario written = new(scenario, root);
+        foreach (UnusualValue<WrittenScenario> unusual in UnusualScenario.All)
+        {
+            if (unusual.Find(written) is { } found)
+                root.Reading.WarnUnusual(root.PlaceOfPath(unusual.Where), found, unusual.Usual);
+        }
     }
 
     // The scenario with its trip and legs; as it is where it has neither stops nor refills.

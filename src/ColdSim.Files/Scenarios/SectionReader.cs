@@ -76,7 +76,10 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
         switch (Value(key))
         {
             case null: return null;
-            case TomlNumber { Whole: true } number when number.Value >= key.Low && number.Value <= key.High: return (int)number.Value;
+            case TomlNumber { Whole: true } number when number.Value >= key.Low && number.Value <= key.High:
+                if (key.Usual is { High: { } most } && number.Value > double.Parse(most, CultureInfo.InvariantCulture))
+                    WarnUnusual(key, number.Place, number.Written);
+                return (int)number.Value;
             case TomlNumber { Whole: true } number:
                 ReportOutside(key, number, "accepted: " + key.Limits);
                 return null;
@@ -196,6 +199,23 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
     public bool AreTables(ScenarioSection below)
         => Value(below.Name) is TomlTables || Value(below.Name) is TomlList { Items: var items } && items.All(i => i is TomlTable);
 
+    /// <summary>The place of a key or table by its dotted name, or of the nearest table above it that is written; of several the first.</summary>
+    public TextPlace PlaceOfPath(string path)
+    {
+        (TomlTable at, TextPlace place) = (table, Place);
+        foreach (string name in path.Split('.'))
+        {
+            if (!at.Entries.TryGetValue(name, out TomlEntry? entry))
+                break;
+            place = entry.KeyPlace;
+            if ((entry.Value as TomlTable ?? (entry.Value as TomlTables)?.Items.FirstOrDefault()) is not { } below)
+                break;
+            at = below;
+        }
+
+        return place;
+    }
+
     /// <summary>Names what is assumed of a key that is not written.</summary>
     /// <param name="key">The key.</param>
     /// <param name="who">Whose it is.</param>
@@ -255,10 +275,18 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
         // The limits are given in round units; a value written in others may miss them by its last digit.
         double slack = 1e-9 * Math.Max(Math.Abs(range.LowSi), Math.Abs(range.HighSi));
         if (si >= range.LowSi - slack && si <= range.HighSi + slack)
+        {
+            if (key.Usual is { } usual && ((usual.Low is { } least && si < range.Si(least) - slack) || (usual.High is { } most && si > range.Si(most) + slack)))
+                WarnUnusual(key, place, written);
             return Math.Clamp(si, range.LowSi, range.HighSi);
+        }
+
         Reading.Report(place, $"'{key.Name}' is {Quote.Of(written)}", range.Accepted);
         return null;
     }
+
+    private void WarnUnusual(ScenarioKey key, TextPlace place, string written)
+        => Reading.WarnUnusual(place, $"'{key.Name}' is {Quote.Of(written)}", key.Usual!.Shown + key.Usual.Hint);
 
     private void ReportOutside(ScenarioKey key, TomlNumber number, string accepted, string more = "")
         => Reading.Report(number.Place, $"'{key.Name}' is {number.Written}{more}", accepted);

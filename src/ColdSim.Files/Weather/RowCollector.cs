@@ -9,6 +9,7 @@ namespace ColdSim.Files.Weather;
 internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults, IRowSink sink)
 {
     private readonly HashSet<WeatherColumn> _columns = [];
+    private readonly UnusualRows _unusual = new(faults);
     private readonly WeatherGaps _gaps = new(request.Bridge);
     private (DateTimeOffset Time, int Line)? _last;
     private DateTimeOffset? _first;
@@ -39,6 +40,12 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
 
     /// <summary>Set where a row could not be read; it leaves a gap that is not in the file.</summary>
     public bool HasSkippedRows { get; set; }
+
+    /// <summary>Marks for "not known" that nothing in the file declares.</summary>
+    public MissingMarks Marks { get; } = new();
+
+    /// <summary>The unit of the air where somebody chose it; null where the layout does.</summary>
+    public string? AirUnit { get; set; }
 
     public IrradianceAveraging Averaging { get; set; }
 
@@ -73,7 +80,7 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
             return;
         _sun ??= new IrradianceAtTimestamps(Averaging, PassOn);
         _missing ??= new MissingValues(MayBeMissing(), request.Bridge, _sun.Take);
-        _missing.Take(row);
+        _missing.Take(_unusual.Take(row, line));
     }
 
     /// <summary>Checks the whole and passes on the last rows.</summary>
@@ -87,6 +94,8 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         if (faults.Any)
             return;
         _missing?.Finish(faults);
+        _unusual.Finish();
+        Marks.Warn(faults);
         _sun?.Finish();
         if (_sun is { Changed: true })
             faults.Note($"{faults.File}: sun: means over the hour {(Averaging == IrradianceAveraging.HourEnding ? "before" : "after")} each time; each time is given the mean of the hours on its two sides");

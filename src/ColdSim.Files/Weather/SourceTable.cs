@@ -26,6 +26,7 @@ internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
     private static readonly HashSet<string> Unknown = new(["NaN", "null", "NA", "N/A", "-", "M", "*", "T", "VRB"], StringComparer.OrdinalIgnoreCase);
 
     private readonly Dictionary<WeatherColumn, SourceColumn> _columns = [];
+    private readonly MissingMarks _marks = new();
 
     /// <summary>Texts that mean "not known", beside the usual.</summary>
     public IReadOnlyList<string> Missing { get; init; } = [];
@@ -48,6 +49,9 @@ internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
     public bool Has(WeatherColumn column) => _columns.ContainsKey(column);
 
     public IEnumerable<WeatherColumn> Columns => _columns.Keys;
+
+    /// <summary>The unit of a column; null where the table does not have it.</summary>
+    public string? UnitOf(WeatherColumn column) => _columns.TryGetValue(column, out SourceColumn? known) ? known.Unit.Spellings[0] : null;
 
     public void Add(SourceColumn column) => _columns.TryAdd(column.Column, column);
 
@@ -82,6 +86,7 @@ internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
     /// <param name="rows">Gets the reason, for the case that it has no rows.</param>
     public void NoteLeftOut(RowCollector rows)
     {
+        _marks.Warn(faults);
         if (WithoutAir > 0)
         {
             rows.EmptyMessage = "every air temperature is missing";
@@ -130,7 +135,14 @@ internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
         if (column == WeatherColumn.Humidity && si is > 1 and <= 1.1)
             si = 1;
         (double low, double high) = column.Limits;
-        if (si >= low - 1e-9 && si <= high + 1e-9)
+        bool isWithin = si >= low - 1e-9 && si <= high + 1e-9;
+        if (MissingMarks.IsMark(value, !isWithin))
+        {
+            _marks.Add(column, records.Line, records.Text(known.Field));
+            return null;
+        }
+
+        if (isWithin)
             return si;
         faulty = true;
         Report(known, FormattableString.Invariant($"{records.Text(known.Field)} {known.Unit.Spellings[0]} is out of range"), $"accepted: {column.Low} to {column.High}");

@@ -39,6 +39,11 @@ internal sealed class WeatherFaults(string file)
 
     public void Warn(FormattableString text) => _warnings.Add(text.ToString(CultureInfo.InvariantCulture));
 
+    /// <summary>Warns of an unusual value.</summary>
+    /// <param name="unusual">Its declaration.</param>
+    /// <param name="found">What was found, with its place and value.</param>
+    public void Warn(UnusualValue unusual, string found) => _warnings.Add(unusual.Warning(found));
+
     public IReadOnlyList<FileProblem> Problems()
     {
         IReadOnlyList<FileProblem> ordered = FileProblem.InOrder(_problems, file);

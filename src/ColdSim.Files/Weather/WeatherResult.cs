@@ -26,6 +26,9 @@ public sealed record WeatherResult
     /// <summary>The layout that was read.</summary>
     public WeatherFormat Format { get; init; }
 
+    /// <summary>The unit of the air where somebody chose it; null where the layout does.</summary>
+    public string? AirUnit { get; init; }
+
     /// <summary>How the times were interpreted, in a few words.</summary>
     public string Clock { get; init; } = "";
 

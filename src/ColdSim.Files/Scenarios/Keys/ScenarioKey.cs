@@ -39,6 +39,9 @@ internal abstract class ScenarioKey(string name, KeyDefault otherwise, string me
     /// <summary>The comment beside the key in a scenario to begin with.</summary>
     public string? Comment { get; init; }
 
+    /// <summary>Between what its value usually lies; null where nothing within its limits is unusual.</summary>
+    public UsualRange? Usual { get; init; }
+
     /// <summary>Keys of the same section without which this one is refused.</summary>
     public IReadOnlyList<string> GoesWith { get; init; } = [];
 

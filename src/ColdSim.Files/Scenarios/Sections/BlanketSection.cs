@@ -9,7 +9,10 @@ internal static class BlanketSection
 {
     private static readonly BlanketSpecification Usual = new() { Power_W = 0 };
 
-    private static readonly QuantityKey Power = new("power", Dimension.Power, "0 W", "2 kW", KeyDefault.Needed, "while it is on");
+    private static readonly QuantityKey Power = new("power", Dimension.Power, "0 W", "2 kW", KeyDefault.Needed, "while it is on")
+    {
+        Usual = new(null, "600 W", UnusualValue.FromMemory),
+    };
 
     private static readonly QuantityKey On = new(
         "on", Dimension.Temperature, "-20 °C", "40 °C", KeyDefault.Of(Usual.On_K, "°C"), "its thermostat switches on here")

@@ -21,7 +21,10 @@ internal static class CoachSection
 
     private static readonly QuantityKey HeatLoss = new(
         "heat_loss", Dimension.Conductance, "5 W/K", "2,000 W/K", KeyDefault.None,
-        "measured, whole coach; holds infiltration unless `leakage_area` is given");
+        "measured, whole coach; holds infiltration unless `leakage_area` is given")
+    {
+        Usual = new("20 W/K", "700 W/K", UnusualValue.OurChoice),
+    };
 
     private static readonly ChoiceKey<double> Grade = new(
         "grade", KeyDefault.None,
@@ -29,10 +32,14 @@ internal static class CoachSection
         ("good", Good_W_mK), ("ordinary", Ordinary_W_mK), ("leaky", Leaky_W_mK));
 
     private static readonly QuantityKey Length = new(
-        "length", Dimension.Length, "1.5 m", "20 m", KeyDefault.None, "inside; for `grade`, and for what the coach stores");
+        "length", Dimension.Length, "1.5 m", "20 m", KeyDefault.None, "inside; for `grade`, and for what the coach stores")
+    {
+        Usual = new("2.5 m", "14 m", UnusualValue.CommonPractice) { Hint = " (8 to 46 ft)" },
+    };
 
     private static readonly QuantityKey Width = new("width", Dimension.Length, "1 m", "6 m", KeyDefault.Quantity("2.4 m"), "inside")
     {
+        Usual = new("1.5 m", "4.5 m", UnusualValue.CommonPractice) { Hint = " (5 to 15 ft)" },
         Assumed = ScenarioKey.NotGiven,
     };
 
@@ -40,6 +47,7 @@ internal static class CoachSection
         "leakage_area", Dimension.Area, "0 cm²", "2,000 cm²",
         KeyDefault.Of($"with surfaces {CoachSurfaces.LeakageWords}, else 0"), "effective leakage area at 4 Pa")
     {
+        Usual = new(null, "1,000 cm²", UnusualValue.OurChoice),
         Assumed = "{who}: leakage_area not given{value}",
     };
 
@@ -76,6 +84,7 @@ internal static class CoachSection
     private static readonly QuantityKey Gains = new(
         "gains", Dimension.Power, "0 W", "5 kW", KeyDefault.Of(0, "W"), "lamps and other things that always run; people come on top")
     {
+        Usual = new(null, "1 kW", UnusualValue.OurChoice),
         Assumed = ScenarioKey.NotGiven,
         Comment = "lamps, refrigerator, and other things that always run; people come on top",
     };

@@ -15,7 +15,10 @@ internal sealed class CoachSurfaces
 
     private static readonly TextKey Name = new("name", KeyDefault.Of("the kind"), "its line in the breakdown; the same name adds up") { Such = "front wall" };
 
-    private static readonly QuantityKey Area = new("area", Dimension.Area, "0.01 m²", "300 m²", KeyDefault.Needed, "inside");
+    private static readonly QuantityKey Area = new("area", Dimension.Area, "0.01 m²", "300 m²", KeyDefault.Needed, "inside")
+    {
+        Usual = new(null, "60 m²", UnusualValue.CommonPractice) { Hint = " (650 ft²); square feet are written ft²" },
+    };
 
     private static readonly QuantityKey U = new(
         "u", Dimension.HeatTransferCoefficient, "0.1 W/m²K", "12 W/m²K", KeyDefault.Of("by kind, below"), "heat lost per area")
@@ -92,6 +95,12 @@ internal sealed class CoachSurfaces
             surfaces.AddSlideOut(slideOut);
         return surfaces;
     }
+
+    /// <summary>The kind that a surface is; null where it is faulty.</summary>
+    public static string? KindOf(SectionReader surface) => surface.Get(Kind) is { } kind ? SurfaceKind.Kinds[kind].Word : null;
+
+    /// <summary>The area of a surface; 0 where it is faulty. [m²]</summary>
+    public static double AreaOf_m2(SectionReader surface) => surface.Get(Area) ?? 0;
 
     private void AddSurface(SectionReader section)
     {

@@ -43,6 +43,10 @@ internal static class CylinderSection
         Comment = "of the legal filling; or a mass, such as \"12 lb\"",
     };
 
+    /// <summary>What is said of a filling of 1.</summary>
+    public static readonly UnusualValue LeftIsOne = new(
+        "cylinder.left", "the number 1 without a unit, which is all of the legal filling", "\"full\", or a mass with its unit, such as \"1 lb\"", UnusualValue.OurChoice);
+
     private static readonly QuantityKey Temperature = new(
         "temperature", Dimension.Temperature, "-60 °C", "50 °C", KeyDefault.Of("the outside air's"), "at the start")
     {
@@ -162,6 +166,8 @@ internal static class CylinderSection
             section.Assume(Left, called, $"{legalFill_kg:0.##} kg");
         if (!section.Has(Left) || section.IsWord(Left))
             return legalFill_kg;
+        if (section.Value(Left) is TomlNumber { Value: 1 } one)
+            section.Reading.WarnUnusual(one.Place, FormattableString.Invariant($"'left' is 1 without a unit, taken as all of the legal filling, {legalFill_kg:0.##} kg"), LeftIsOne.Usual);
         double? left = section.Get(Left, out QuantityRange range);
         return left * (range.Dimension == Dimension.Mass ? 1 : legalFill_kg) ?? double.NaN;
     }

@@ -21,7 +21,10 @@ internal static class PeopleSection
     private static readonly QuantityKey ResetAfter = new(
         "reset_after", Dimension.Duration, "0 s", "24 h", KeyDefault.Of(Usual.ResetAfter_s, "min"), "how long until somebody awake has done so");
 
-    private static readonly WholeKey Count = new("count", 0, 20, KeyDefault.Of(0), $"people inside, who warm it by {NumberShown.Of(Person_W)} W each");
+    private static readonly WholeKey Count = new("count", 0, 20, KeyDefault.Of(0), $"people inside, who warm it by {NumberShown.Of(Person_W)} W each")
+    {
+        Usual = new(null, "10", UnusualValue.CommonPractice),
+    };
 
     private static readonly QuantityKey Carries = new(
         "carries", Dimension.Mass, "1 kg", "200 kg", KeyDefault.Of(Trip.UsualCarry_kg, "kg"),

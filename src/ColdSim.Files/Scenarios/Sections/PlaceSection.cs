@@ -11,10 +11,15 @@ internal static class PlaceSection
 
     private static readonly TextKey Name = new("name", KeyDefault.None, "what the place is called, for the report") { Such = "Trailhead" };
 
+    private static readonly UsualRange HabitableHeight = new(null, "3,700 m", UnusualValue.FromMemory) { Hint = " (12,000 ft); feet are written ft" };
+
     private static readonly QuantityKey Elevation = new(
         "elevation", Dimension.Length, "-430 m", "6,000 m", KeyDefault.Called(Usual.Elevation_m, "sea level"),
         "height above the sea: air pressure, and the furnace's input")
-    { Assumed = ScenarioKey.NotGiven };
+    {
+        Assumed = ScenarioKey.NotGiven,
+        Usual = HabitableHeight,
+    };
 
     private static readonly NumberKey Latitude = new("latitude", -90, 90, KeyDefault.None, "north positive; together with `longitude`")
     {
@@ -50,6 +55,7 @@ internal static class PlaceSection
 
         public static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m", Places, "height above the sea")
         {
+            Usual = HabitableHeight,
             Assumed = "{who}: elevation not given, taken as sea level",
         };
 

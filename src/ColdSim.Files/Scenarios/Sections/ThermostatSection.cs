@@ -12,11 +12,17 @@ internal static class ThermostatSection
 
     private static readonly QuantityKey Day = new(
         "day", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of(Usual.DaySetPoint_K, "°C"), "set point by day")
-    { Assumed = ScenarioKey.NotGiven };
+    {
+        Assumed = ScenarioKey.NotGiven,
+        Usual = new("5 °C", "27 °C", UnusualValue.OurChoice) { Hint = " (41 to 81 °F)" },
+    };
 
     private static readonly QuantityKey Night = new(
         "night", Dimension.Temperature, "0 °C", "35 °C", KeyDefault.Of($"`day`, or {NumberShown.Of(Usual.NightSetPoint_K, Dimension.Temperature, "°C")} without it"), "set point by night")
-    { Assumed = ScenarioKey.NotGiven };
+    {
+        Assumed = ScenarioKey.NotGiven,
+        Usual = new("3 °C", "27 °C", UnusualValue.OurChoice) { Hint = " (37 to 81 °F)" },
+    };
 
     private static readonly SpansKey NightHours = new("night_hours", KeyDefault.Of(ClockText.Written(Usual.NightHours)), "when the night set point holds")
     {

@@ -191,7 +191,22 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         section.Reading.Assumptions.AddRange(weather.Notes);
         if (counts is not null)
             section.Reading.Assume($"weather: {counts.Rows} rows, all checked; what is shown here is worked out from the coldest of every {weather.RowsForEach}");
+
+        // The coldest rows alone say nothing of the unit.
+        WarnOfUnusual(section, shown, counts is null ? weather : weather with { AirUnit = null }, site);
         return weather.Rows.Count == 0 ? [] : AtPlace(section, shift, weather, defaults, site);
+    }
+
+    private static void WarnOfUnusual(SectionReader section, string file, WeatherResult weather, SiteSpecification site)
+    {
+        if (weather.Rows.Count == 0)
+            return;
+        WeatherAtPlace at = new(weather, site);
+        foreach (UnusualValue<WeatherAtPlace> unusual in UnusualWeather.All)
+        {
+            if (unusual.Find(at) is { } found)
+                section.Reading.WarnUnusual(section.ValuePlace(File), $"{file}: {found}", unusual.Usual);
+        }
     }
 
     // The rows as they are at the place; what was done is named among the assumptions.

@@ -29,6 +29,7 @@ internal static class MappedCsv
             return;
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
+        rows.AirUnit = table.UnitOf(WeatherColumn.Air);
         rows.Averaging = map.Sun;
         rows.Clock = request.Offset is { } offset ? $"as the column map says, UTC{InstantText.OfOffset(offset)} where a time has no offset" : "as the column map says";
         Rows(records, headings, map, time, clock, request, table, rows, faults);

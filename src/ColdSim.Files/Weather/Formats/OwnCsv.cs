@@ -39,8 +39,9 @@ internal static class OwnCsv
         rows.Clock = "with each time's own offset from UTC";
         if (request.Offset is { } offset)
             rows.Clock += $", or UTC{InstantText.OfOffset(offset)} where it has none";
-        WeatherRowReader reader = new(csv, separator, header, request.Offset, faults);
-        while (!rows.IsPastWindow && !faults.AreTooMany && csv.Read())
+        rows.AirUnit = header.Of(WeatherColumn.Air).Unit.Spellings[0];
+        WeatherRowReader reader = new(csv, separator, header, request.Offset, rows.Marks, faults);
+        for (int without = 0; !rows.IsPastWindow && !faults.AreTooMany && csv.Read(); without = reader.WithoutAir)
         {
             if (malformed)
             {
@@ -51,9 +52,12 @@ internal static class OwnCsv
             }
             if (reader.Read() is { } row)
                 rows.Add(row, (int)csv.LineNumber);
-            else
+            else if (reader.WithoutAir == without)
                 rows.HasSkippedRows = true;
         }
+
+        if (reader.WithoutAir > 0)
+            rows.EmptyMessage = "every air temperature is marked as not known";
         rows.Finish((int)csv.LineNumber);
     }
 }

@@ -103,6 +103,7 @@ public static class WeatherFile
         Warnings = faults.Warnings,
         Notes = faults.Notes,
         Format = format,
+        AirUnit = rows.AirUnit,
         Clock = rows.Clock,
         Station = rows.Station,
         Gaps = rows.Gaps,

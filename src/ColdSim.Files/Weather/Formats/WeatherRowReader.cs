@@ -6,8 +6,11 @@ using CsvHelper;
 namespace ColdSim.Files.Weather.Formats;
 
 /// <summary>Reads the current record of a CSV reader as a row of weather.</summary>
-internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHeader header, TimeSpan? offset, WeatherFaults faults)
+internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHeader header, TimeSpan? offset, MissingMarks marks, WeatherFaults faults)
 {
+    /// <summary>Rows whose air is marked as not known; they are left out.</summary>
+    public int WithoutAir { get; private set; }
+
     private int Line => (int)csv.LineNumber;
 
     /// <summary>The row; null, and a fault, where its time or air cannot be read.</summary>
@@ -27,17 +30,23 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
             return null;
         }
 
-        double? air = Value(WeatherColumn.Air);
+        double? air = Value(WeatherColumn.Air, out bool isMarked);
         if (air is null && csv.GetString(header.Of(WeatherColumn.Air).Field).AsSpan().IsWhiteSpace())
             Report(WeatherColumn.Air, "is empty", "accepted: a temperature in every row");
-        double? humidity = Value(WeatherColumn.Humidity);
-        double? dewPoint = Value(WeatherColumn.DewPoint) ?? (air is { } a && humidity is { } h ? WeatherColumn.DewPoint_K(a, h) : null);
-        double? wind = Value(WeatherColumn.Wind);
-        double? sun = Value(WeatherColumn.Sun);
-        double? cloud = Value(WeatherColumn.Cloud);
-        double? pressure = Value(WeatherColumn.Pressure);
+        double? humidity = Value(WeatherColumn.Humidity, out _);
+        double? dewPoint = Value(WeatherColumn.DewPoint, out _) ?? (air is { } a && humidity is { } h ? WeatherColumn.DewPoint_K(a, h) : null);
+        double? wind = Value(WeatherColumn.Wind, out _);
+        double? sun = Value(WeatherColumn.Sun, out _);
+        double? cloud = Value(WeatherColumn.Cloud, out _);
+        double? pressure = Value(WeatherColumn.Pressure, out _);
         if (time is not { } instant)
             return null;
+        if (isMarked)
+        {
+            WithoutAir++;
+            return null;
+        }
+
         // A row with a faulty number still counts as a row, so that no gap is reported for it.
         return new WeatherRow(instant, air ?? double.NaN, wind, dewPoint, sun, cloud, pressure);
     }
@@ -63,8 +72,9 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         return null;
     }
 
-    private double? Value(WeatherColumn column)
+    private double? Value(WeatherColumn column, out bool isMarked)
     {
+        isMarked = false;
         if (!header.Has(column))
             return null;
         (int field, UnitSpelling unit, _) = header.Of(column);
@@ -84,7 +94,14 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         }
         double si = unit.ToSi(value);
         (double low, double high) = column.Limits;
-        if (si >= low - 1e-9 && si <= high + 1e-9)
+        bool isWithin = si >= low - 1e-9 && si <= high + 1e-9;
+        if (isMarked = MissingMarks.IsMark(value, !isWithin))
+        {
+            marks.Add(column, Line, text);
+            return null;
+        }
+
+        if (isWithin)
             return si;
         Report(column, $"{text} is out of range", $"accepted: {column.Low} to {column.High}");
         return null;

@@ -1,0 +1,78 @@
+using ColdSim.Model.Weather;
+
+namespace ColdSim.Files.Weather;
+
+/// <summary>Looks at the rows of a weather file as they are read for what is accepted and probably wrong.</summary>
+internal sealed class UnusualRows(WeatherFaults faults)
+{
+    private const double Rounding_K = 0.05;
+    private const double Above_K = 1;
+    private const double Jump_K = 25;
+    private const double Fraction_frac = 0.01;
+    private const double Wind_m_s = 45;
+
+    private static readonly UnusualValue DewPoint = new(
+        "dew point", "over 1 K above the air; up to 1 K is taken as the air's temperature and counted", "at most the air's temperature", UnusualValue.OurChoice);
+
+    private static readonly UnusualValue Jump = new(
+        "air", "a change of over 25 K within an hour, or of over 25 K an hour over longer", "up to 10 K an hour; a chinook may bring more, and is run as it is written", UnusualValue.FromMemory);
+
+    private static readonly UnusualValue Cloud = new(
+        "cloud", "some cloud, and never over 1 %", "0 to 100 under %; a fraction such as 0.4 is written as 40", UnusualValue.OurChoice);
+
+    private static readonly UnusualValue Wind = new(
+        "wind", "over 45 m/s (100 mph) as a mean", "up to 30 m/s (67 mph)", UnusualValue.FromMemory);
+
+    /// <summary>All that is looked for.</summary>
+    public static IReadOnlyList<UnusualValue> Declared => [DewPoint, Jump, Cloud, Wind, MissingMarks.Declared];
+
+    private (long Count, int Line, double Most) _dewPoint, _jumps, _winds;
+    private long _clamped;
+    private double _cloudiest_frac = double.NaN;
+    private WeatherRow? _before;
+
+    /// <summary>The row with its dew point no higher than its air.</summary>
+    public WeatherRow Take(in WeatherRow row, int line)
+    {
+        if (_before is { } before)
+        {
+            double jump_K = Math.Abs(row.Air_K - before.Air_K), hours = Math.Max(1, (row.Time - before.Time).TotalHours);
+            if (jump_K > Jump_K * hours)
+                _jumps = Worst(_jumps, line, jump_K);
+        }
+
+        _before = row;
+        if (row.Cloud_frac is { } cloud_frac && !(cloud_frac <= _cloudiest_frac))
+            _cloudiest_frac = cloud_frac;
+        if (row.Wind_m_s > Wind_m_s)
+            _winds = Worst(_winds, line, row.Wind_m_s.Value);
+        if (row.DewPoint_K - row.Air_K is not > Rounding_K)
+            return row;
+        double above_K = row.DewPoint_K!.Value - row.Air_K;
+        if (above_K > Above_K)
+            _dewPoint = Worst(_dewPoint, line, above_K);
+        else
+            _clamped++;
+        return row with { DewPoint_K = row.Air_K };
+    }
+
+    /// <summary>Warns of what was found.</summary>
+    public void Finish()
+    {
+        if (_clamped > 0)
+            faults.Note($"{faults.File}: dew point up to 1 K above the air in {Rows(_clamped)}, taken as the air's temperature");
+        if (_dewPoint.Count > 0)
+            faults.Warn(DewPoint, FormattableString.Invariant($"{faults.File}:{_dewPoint.Line}: dew point above the air in {Rows(_dewPoint.Count)}, by up to {_dewPoint.Most:0.#} K, taken as the air's temperature"));
+        if (_jumps.Count > 0)
+            faults.Warn(Jump, FormattableString.Invariant($"{faults.File}:{_jumps.Line}: the air changes by {_jumps.Most:0.#} K from one row to the next{(_jumps.Count == 1 ? "" : FormattableString.Invariant($", the largest of {_jumps.Count} such jumps"))}"));
+        if (_cloudiest_frac is > 0 and <= Fraction_frac)
+            faults.Warn(Cloud, FormattableString.Invariant($"{faults.File}: cloud is never over {_cloudiest_frac * 100:0.##} %"));
+        if (_winds.Count > 0)
+            faults.Warn(Wind, FormattableString.Invariant($"{faults.File}:{_winds.Line}: wind of {_winds.Most:0.#} m/s"));
+    }
+
+    private static (long Count, int Line, double Most) Worst((long Count, int Line, double Most) known, int line, double value)
+        => known.Count == 0 || value > known.Most ? (known.Count + 1, line, value) : known with { Count = known.Count + 1 };
+
+    private static string Rows(long count) => count == 1 ? "1 row" : FormattableString.Invariant($"{count} rows");
+}
