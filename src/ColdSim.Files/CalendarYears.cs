@@ -5,5 +5,7 @@ internal static class CalendarYears
 {
     public const int First = 1000, Last = 8999;
 
-    public const string Accepted = "accepted: years from 1000 to 8999";
+    public const string Years = "years from 1000 to 8999";
+
+    public const string Accepted = "accepted: " + Years;
 }

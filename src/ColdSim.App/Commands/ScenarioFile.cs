@@ -1,4 +1,5 @@
 using ColdSim.Files;
+using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 
@@ -19,7 +20,14 @@ internal static class ScenarioFile
     public static ReadResult ReadWithOptions(string path, Host host) => Read(path, host, null);
 
     private static ReadResult Read(string path, Host host, int? mostRows)
-        => host.Files.Exists(path) ? Checked(ScenarioReader.Read(path, host.Files.Open, mostRows), host) : throw CommandFault.Input(Missing(path, host));
+    {
+        if (!host.Files.Exists(path))
+            throw CommandFault.Input(Missing(path, host));
+
+        // Nothing is written over the log either, whether or not this run reads it.
+        host.Files.Reads.Add(LogFile.PathOf(path));
+        return Checked(ScenarioReader.Read(path, host.Files.Open, mostRows), host);
+    }
 
     /// <summary>The demo that is built in.</summary>
     public static ReadResult Demo(Host host) => Checked(ScenarioReader.ReadText(App.Demo.Scenario(), App.Demo.Name, new DemoWeather()), host);

@@ -101,7 +101,6 @@ internal static class ScenarioLog
             throw CommandFault.Input($"coldsim: the readings in {path} can be turned into contents for propane alone, and the gas here is {scenario.Rig.Gas.Name}{orNone}");
         if (!host.Files.Exists(path))
             throw CommandFault.Input($"coldsim: there is no log '{path}'; begin one with 'coldsim log add {scenarioPath} --weight \"31.2 lb\"'");
-        host.Files.Reads.Add(path);
         LogResult log = LogReader.Read(path, scenario.Rig);
         if (log.IsUnreadable)
             throw CommandFault.Input([.. log.Damaged.Select(d => d.ToString()), "coldsim: nothing was run; --no-log runs without the log"]);

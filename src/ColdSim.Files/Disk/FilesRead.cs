@@ -1,11 +1,11 @@
 namespace ColdSim.Files.Disk;
 
-/// <summary>The files that a run reads, none of which it overwrites. May be used from several threads.</summary>
+/// <summary>The files that a run reads, or that belong to what it reads; it overwrites none of them. May be used from several threads.</summary>
 public sealed class FilesRead
 {
     private readonly List<string> _paths = [];
 
-    /// <summary>Enters a file that is read, or will be.</summary>
+    /// <summary>Enters a file that is read, or will be, or would be but for an option; it need not exist.</summary>
     /// <param name="path">As it was named.</param>
     public void Add(string path)
     {
@@ -21,14 +21,13 @@ public sealed class FilesRead
     /// <param name="ownName">Whether it may be read under this very name, as a log is that is appended to.</param>
     public string? SameAs(string path, bool ownName = false)
     {
-        if (FileStatus.Of(path) is not { } status)
-            return null;
+        FileStatus? status = FileStatus.Of(path);
         string[] paths;
         lock (_paths)
             paths = [.. _paths];
         foreach (string read in paths)
         {
-            if (!(ownName && read == path) && FileStatus.Of(read) is { } other && other.Identity == status.Identity)
+            if (!(ownName && read == path) && (status is null ? CanonicalPath.Of(read) == CanonicalPath.Of(path) : FileStatus.Of(read)?.Identity == status.Identity))
                 return read;
         }
 

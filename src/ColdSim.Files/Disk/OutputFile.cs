@@ -20,15 +20,15 @@ public sealed record OutputFile(string Path, OutputKind Kind, bool Force)
     public void Check(FilesRead reads)
     {
         ArgumentNullException.ThrowIfNull(reads);
-        if (FileStatus.Of(Path) is not { } status)
-            return;
         if (IsEdit && !IsEmptyOrOurs())
             throw FileFaultException.Refused($"'{Path}' was changed by somebody else since it was read; nothing was written into it");
         if (IsEdit)
             return;
         if (reads.SameAs(Path) is { } read)
-            throw FileFaultException.Refused(read == Path ? $"'{Path}' is read here and is never overwritten; name another file"
-                : $"'{Path}' is the same file as '{read}', which is read here and is never overwritten; name another file");
+            throw FileFaultException.Refused(read == Path ? $"'{Path}' is an input of this run and is never overwritten; name another file"
+                : $"'{Path}' is the same file as '{read}', an input of this run, and is never overwritten; name another file");
+        if (FileStatus.Of(Path) is not { } status)
+            return;
         if (status.Kind == FileKind.Folder)
             throw FileFaultException.Refused($"'{Path}' is a folder");
         if (status.Kind == FileKind.Regular && !Force && !IsStandardOutput && !IsEmptyOrOurs())

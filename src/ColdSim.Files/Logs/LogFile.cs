@@ -37,7 +37,7 @@ public static class LogFile
         foreach (LogEntry entry in entries)
             lines.Append(LogLine.Of(entry)).Append('\n');
         if (reads?.SameAs(path, ownName: true) is { } read)
-            throw FileFaultException.Refused($"the log '{path}' is the same file as '{read}', which is read here; nothing was written");
+            throw FileFaultException.Refused($"the log '{path}' is the same file as '{read}', another input of this run; nothing was written");
         CheckRegular(path, FileFaultException.NotWritten);
         try
         {

@@ -17,6 +17,8 @@ internal static partial class BrokenLine
             return "a text without its closing quote";
         if (plain.Contains("expecting `]`", StringComparison.Ordinal))
             return "a '[' without its ']'";
+        if (plain.Contains("date time/offset", StringComparison.Ordinal))
+            return "a date or time that is not in the calendar";
         return "not TOML: " + Quote.Of(plain);
     }
 
@@ -27,6 +29,8 @@ internal static partial class BrokenLine
         if (equals < 0)
             return "accepted: key = value, [table], # comment";
         string value = line[(equals + 1)..].Trim();
+        if (Date().IsMatch(value))
+            return "accepted: a date such as 2025-01-14, with its time and offset where they are needed: 2025-01-14T16:00:00-07:00; " + CalendarYears.Years;
         bool bare = value.Length > 0 && value[0] is not ('"' or '\'' or '[' or '{');
         return bare ? $"a value with a unit, and any other text, stands in quotes: \"{Quote.Of(Uncommented(value))}\"" : null;
     }
@@ -46,6 +50,9 @@ internal static partial class BrokenLine
         int comment = value.IndexOf('#', StringComparison.Ordinal);
         return (comment < 0 ? value : value[..comment]).Trim().Trim('"');
     }
+
+    [GeneratedRegex(@"^\d{4}-\d\d-\d\d", RegexOptions.CultureInvariant)]
+    private static partial Regex Date();
 
     [GeneratedRegex(@"^\s*(?<open>\[{1,2})\s*(?<name>[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*)[^=]*$", RegexOptions.CultureInvariant)]
     private static partial Regex Header();

@@ -147,7 +147,7 @@ public sealed class RunCommandTests : IDisposable
         Assert.Equal($"{what} written to {In("c.csv")}\n", shell.Error);
         Assert.NotEqual("", shell.Out);
         Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", Shell.ColdSnap]));
-        Assert.Contains("is read here and is never overwritten", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("is an input of this run and is never overwritten", shell.Error, StringComparison.Ordinal);
         Assert.Equal(2, shell.Run([command, Shell.ColdSnap, .. words, "--csv", "/no/such/folder/c.csv"]));
         Assert.Contains("there is no folder '/no/such/folder'", shell.Error, StringComparison.Ordinal);
     }

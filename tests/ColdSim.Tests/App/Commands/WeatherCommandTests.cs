@@ -155,7 +155,7 @@ public sealed class WeatherCommandTests : IDisposable
     {
         Assert.StartsWith("coldsim: there is no file", Run(2, Path.Combine(_folder, "none.epw")).Error, StringComparison.Ordinal);
         string epw = Write("a.epw", Samples.Epw);
-        Assert.StartsWith($"coldsim: --out: '{epw}' is read here and is never overwritten", Run(2, epw, "--out", epw).Error, StringComparison.Ordinal);
+        Assert.StartsWith($"coldsim: --out: '{epw}' is an input of this run and is never overwritten", Run(2, epw, "--out", epw).Error, StringComparison.Ordinal);
     }
 
     /// <summary>A file that holds something else when it is opened again.</summary>
