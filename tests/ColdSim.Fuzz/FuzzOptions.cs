@@ -11,7 +11,10 @@ internal static class FuzzOptions
     /// <summary>How many random rigs are run: <c>COLDSIM_FUZZ_RIGS</c>.</summary>
     public static int Rigs { get; } = Number("COLDSIM_FUZZ_RIGS", 40);
 
-    /// <summary>The number of the first one: <c>COLDSIM_FUZZ_FIRST</c>. With one rig, that rig alone.</summary>
+    /// <summary>How many damaged files are read: <c>COLDSIM_FUZZ_FILES</c>.</summary>
+    public static int Files { get; } = Number("COLDSIM_FUZZ_FILES", 2000);
+
+    /// <summary>The number of the first one: <c>COLDSIM_FUZZ_FIRST</c>. With one rig or file, that one alone.</summary>
     public static int First { get; } = Number("COLDSIM_FUZZ_FIRST", 0);
 
     /// <summary>The folder in which what failed is kept: <c>COLDSIM_FUZZ_KEEP</c>.</summary>
