@@ -11,10 +11,12 @@ using ColdSim.Planning.Quick;
 namespace ColdSim.App.Text;
 
 /// <summary>A <c>coldsim tonight</c> command line with what the latest reading and the scenario say, for the evening on which no weather is at hand.</summary>
+/// <remarks>What a scenario may have and the command does not take is brought to the nearest that it takes, so that the line always runs.</remarks>
 internal static class TonightLine
 {
     private const double AirCapacity_J_m2K = 15_000;
     private const double Day_s = 86_400;
+    private const double Rounding_K = 0.5;
 
     /// <summary>The command line; null where the scenario has no furnace or the log no reading with gas left.</summary>
     public static string? Of(Scenario scenario, UseLog log, UnitStyle units)
@@ -34,7 +36,7 @@ internal static class TonightLine
         List<string> line =
         [
             $"coldsim tonight --low \"{Degrees(Low_K(scenario, log), -60, 40, units)}\" --cylinder \"{size.Name}\" --left \"{left.ToString("0.0", words)} {units.MassUnit}\"",
-            $"--furnace \"{Power(Math.Clamp(furnace.Input_W, 500, 60_000), units)}\"",
+            $"--furnace \"{Power(Math.Clamp(furnace.Input_W, 550, 59_900), units)}\"",
         ];
         if (scenario.Rig.Coach is { } coach)
         {
@@ -46,8 +48,9 @@ internal static class TonightLine
         if (scenario.Rig.Thermostat is { } thermostat)
             line.Add($"--inside \"{Degrees(thermostat.NightSetPoint_K, 0, 35, units)}\"");
         line.Add(string.Create(words, $"--wind-shelter {cylinder.Surroundings.WindShelter_frac:0.##}"));
-        if (scenario.Rig.Site.Elevation_m != 0)
-            line.Add(units.IsUs ? string.Create(words, $"--elevation \"{scenario.Rig.Site.Elevation_m / ConversionFactors.Foot_m:0} ft\"") : string.Create(words, $"--elevation \"{scenario.Rig.Site.Elevation_m:0} m\""));
+        double elevation_m = Math.Min(scenario.Rig.Site.Elevation_m, 4999);
+        if (elevation_m != 0)
+            line.Add(units.IsUs ? string.Create(words, $"--elevation \"{elevation_m / ConversionFactors.Foot_m:0} ft\"") : string.Create(words, $"--elevation \"{elevation_m:0} m\""));
         if (!units.IsUs)
             line.Add("--units si");
         return string.Join(' ', line);
@@ -98,7 +101,7 @@ internal static class TonightLine
         return low_K;
     }
 
-    private static double Length_m(CoachSpecification coach) => Math.Clamp(coach.AirCapacity_J_K / AirCapacity_J_m2K / GradedCoach.Width_m, 2, 20);
+    private static double Length_m(CoachSpecification coach) => Math.Clamp(coach.AirCapacity_J_K / AirCapacity_J_m2K / GradedCoach.Width_m, 2.2, 19.8);
 
     private static string Grade(CoachSpecification coach, double length_m)
     {
@@ -114,7 +117,7 @@ internal static class TonightLine
     }
 
     private static string Degrees(double kelvin, double min_C, double max_C, UnitStyle units)
-        => units.Temperature(Math.Clamp(kelvin, min_C + ConversionFactors.ZeroCelsius_K, max_C + ConversionFactors.ZeroCelsius_K));
+        => units.Temperature(Math.Clamp(kelvin, min_C + Rounding_K + ConversionFactors.ZeroCelsius_K, max_C - Rounding_K + ConversionFactors.ZeroCelsius_K));
 
     private static string Power(double watt, UnitStyle units)
         => units.IsUs ? string.Create(CultureInfo.InvariantCulture, $"{watt / ConversionFactors.BtuPerHour_W:0} BTU/h") : string.Create(CultureInfo.InvariantCulture, $"{watt / 1000:0.0} kW");

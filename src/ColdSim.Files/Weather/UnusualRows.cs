@@ -15,7 +15,7 @@ internal sealed class UnusualRows(WeatherFaults faults)
         "dew point", "over 1 K above the air; up to 1 K is taken as the air's temperature and counted", "at most the air's temperature", UnusualValue.OurChoice);
 
     private static readonly UnusualValue Jump = new(
-        "air", "a change of over 25 K within an hour, or of over 25 K an hour over longer", "up to 10 K an hour; a chinook may bring more, and is run as it is written", UnusualValue.FromMemory);
+        "air", "over 25 K from one row to the next, or over 25 K an hour where rows are more than an hour apart", "up to 10 K an hour; a chinook may bring more, and is run as it is written", UnusualValue.FromMemory);
 
     private static readonly UnusualValue Cloud = new(
         "cloud", "some cloud, and never over 1 %", "0 to 100 under %; a fraction such as 0.4 is written as 40", UnusualValue.OurChoice);

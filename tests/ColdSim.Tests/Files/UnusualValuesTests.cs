@@ -69,6 +69,7 @@ public class UnusualValuesTests
         ("coach.surface", "windows of 40 m² (431 ft²) in all", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces + "[[coach.surface]]\nkind = \"window\"\narea = \"40 m²\"", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces + "[[coach.surface]]\nkind = \"window\"\narea = \"40 ft²\""),
         ("place.longitude", "longitude 111.4 with a clock 7 h behind UTC", Cylinder + Place.Replace("-111.4", "111.4", StringComparison.Ordinal), Cylinder + Place),
         ("cylinder.left", "'left' is 1 without a unit, taken as all of the legal filling, 9.07 kg", Cylinder + "left = 1", Cylinder + "left = 0.9"),
+        ("cylinder.left", "'left' is 1 without a unit", Cylinder + "left = \"1\"", Cylinder + "left = \"1 lb\""),
     ];
 
     [Fact]

@@ -166,7 +166,7 @@ internal static class CylinderSection
             section.Assume(Left, called, $"{legalFill_kg:0.##} kg");
         if (!section.Has(Left) || section.IsWord(Left))
             return legalFill_kg;
-        if (section.Value(Left) is TomlNumber { Value: 1 } one)
+        if (section.Value(Left) is { } one and (TomlNumber { Value: 1 } or TomlText { Value: "1" }))
             section.Reading.WarnUnusual(one.Place, FormattableString.Invariant($"'left' is 1 without a unit, taken as all of the legal filling, {legalFill_kg:0.##} kg"), LeftIsOne.Usual);
         double? left = section.Get(Left, out QuantityRange range);
         return left * (range.Dimension == Dimension.Mass ? 1 : legalFill_kg) ?? double.NaN;

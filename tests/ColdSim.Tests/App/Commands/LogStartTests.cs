@@ -64,6 +64,37 @@ public sealed partial class LogStartTests : IDisposable
         Assert.Contains("--grade good", line, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("20 m", "60 kW", "6,000 m", "35 °C", "us")]
+    [InlineData("20 m", "60 kW", "6,000 m", "35 °C", "si")]
+    [InlineData("1.5 m", "300 W", "-430 m", "0 °C", "us")]
+    [InlineData("1.5 m", "300 W", "-430 m", "0 °C", "si")]
+    public void The_command_for_tonight_is_one_that_is_accepted_at_the_ends_of_what_a_scenario_may_have(string length, string input, string elevation, string night, string units)
+    {
+        string path = Path.Combine(_folder, "ends.toml");
+        File.WriteAllText(path, $"""
+            [place]
+            elevation = "{elevation}"
+            [weather]
+            file = "three-days.weather.csv"
+            [cylinder]
+            water_capacity = "150 L"
+            diameter = "40 cm"
+            [furnace]
+            input = "{input}"
+            [thermostat]
+            day = "35 °C"
+            night = "{night}"
+            [coach]
+            grade = "leaky"
+            length = "{length}"
+            """);
+        File.WriteAllText(LogFile.PathOf(path), "time,cylinder,method,reading,liquid temperature,details,note\n2027-01-19T16:00-07:00,138.9 lb,weight,95 kg,,tare=50 kg,\n");
+        string line = Run(2, "run", path, "--units", units).Error.TrimEnd().Split('\n')[^1].Trim();
+        Assert.StartsWith("coldsim tonight", line, StringComparison.Ordinal);
+        Run(0, [.. Words().Matches(line).Select(m => m.Value.Trim('"')).Skip(1)]);
+    }
+
     [Fact]
     public void A_latest_reading_a_year_too_late_is_refused_and_its_year_named()
     {

@@ -2,6 +2,7 @@ using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Nights;
 using ColdSim.Tests.Files;
 using Xunit;
 
@@ -85,6 +86,37 @@ public class LogConsistencyTests
         Assert.Empty(LogConsistency.Doubts(Weighed(now, 12, 0), [], Three, now));
         InconsistentReading doubt = Assert.Single(LogConsistency.Doubts(Weighed(now.AddYears(-1), 12, 0), [], Three, now));
         Assert.Equal(now, doubt.Meant);
+    }
+
+    [Fact]
+    public void In_logs_with_the_errors_of_a_scale_nothing_is_left_out_and_a_wrong_reading_alone()
+    {
+        const int Logs = 500;
+        double[] left_kg = NightRun.Of(Three).Series.Propane_kg.ToArray();
+        Random random = new(1);
+        int falseAlarms = 0, found = 0, foundAlone = 0;
+        for (int n = 0; n < Logs; n++)
+        {
+            double[] hours = [.. Enumerable.Range(0, 8).Select(i => 12 * i + 3 * random.NextDouble())];
+            double Read(int i) => left_kg[(int)(60 * hours[i])] + 0.1 * (2 * random.NextDouble() - 1);
+            LogReading[] log = [.. hours.Select((h, i) => Weighed(Three.Start.AddHours(h), Read(i), i + 2))];
+            falseAlarms += LogConsistency.Of(log, Three).LeftOut.Count;
+
+            // One digit too many or too few in the pounds of the scale, or the wrong year.
+            int wrong = random.Next(1, 7);
+            log[wrong] = random.Next(3) switch
+            {
+                0 => Weighed(log[wrong].Time, Read(wrong) + 4.54, wrong + 2),
+                1 => Weighed(log[wrong].Time, Math.Max(0.1, Read(wrong) - 4.54), wrong + 2),
+                _ => log[wrong] with { Time = log[wrong].Time.AddYears(1) },
+            };
+            int[] leftOut = [.. LogConsistency.Of(log, Three).LeftOut.Select(l => l.Row.Reading.Line)];
+            found += leftOut.Contains(wrong + 2) ? 1 : 0;
+            foundAlone += leftOut is [var only] && only == wrong + 2 ? 1 : 0;
+        }
+
+        Assert.Equal(0, falseAlarms);
+        Assert.True(found > 0.95 * Logs && foundAlone > 0.95 * Logs, $"found {found}, alone {foundAlone} of {Logs}");
     }
 
     [Fact]
