@@ -64,6 +64,8 @@ public static class ScenarioReader
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(weather);
         TomlTree tree = TomlTree.Read(text, name);
+        if (tree.IsBeyondBounds)
+            return new ReadResult { Scenario = null, Problems = tree.Problems, Warnings = [] };
         Reading reading = new(name, tree.HasSyntaxErrors);
         reading.Problems.AddRange(tree.Problems);
         WeatherOnce once = new(weather, mostRows);

@@ -32,6 +32,9 @@ internal sealed class TomlTree
     /// <summary>Whether something did not parse, so that what seems missing may only be unread.</summary>
     public bool HasSyntaxErrors => _brokenLines.Count > 0;
 
+    /// <summary>Whether the text is too large to be read at all.</summary>
+    public bool IsBeyondBounds { get; private init; }
+
     /// <summary>Reads a text; never throws for its content.</summary>
     public static TomlTree Read(string text, string file)
     {
@@ -49,7 +52,7 @@ internal sealed class TomlTree
     // Nothing of a text that is too large is read.
     private static TomlTree Beyond((TextPlace Place, string What, string Accepted) beyond, string file)
     {
-        TomlTree tree = new("", file);
+        TomlTree tree = new("", file) { IsBeyondBounds = true };
         tree._brokenLines.Add(beyond.Place.Line);
         tree.Add(beyond.Place, beyond.What, beyond.Accepted);
         return tree;

@@ -12,7 +12,13 @@ internal sealed class BoundedLines(TextReader rest) : TextReader
 {
     private const int Longest = 1 << 16;
 
+    // Two gigabytes of short lines would take minutes.
+    private const int MostLines = 100_000_000;
+    private const int MostEmptyLines = 1_000_000;
+
     private int _line = 1;
+    private int _ends;
+    private int _empty;
     private int _length;
 
     public override int Peek() => rest.Peek();
@@ -33,11 +39,17 @@ internal sealed class BoundedLines(TextReader rest) : TextReader
         {
             Add(end);
             _line += read[end] == '\n' ? 1 : 0;
+            _ends++;
+            _empty = _length == 0 ? _empty + 1 : 0;
             _length = 0;
             read = read[(end + 1)..];
         }
 
         Add(read.Length);
+        if (_empty > MostEmptyLines)
+            throw new EndlessFileException("empty for a million lines");
+        if (_ends > MostLines)
+            throw new EndlessFileException("longer than 100 million lines");
         return length;
     }
 

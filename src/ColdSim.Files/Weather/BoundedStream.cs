@@ -1,7 +1,8 @@
 namespace ColdSim.Files.Weather;
 
 /// <summary>A weather file goes on beyond all that a record of weather has.</summary>
-internal sealed class EndlessFileException() : IOException("longer than 2 GB");
+/// <param name="how">How long it is.</param>
+internal sealed class EndlessFileException(string how) : IOException(how);
 
 /// <summary>A stream that is read as far as a weather file may go, so that one without an end comes to an end.</summary>
 /// <param name="rest">What is read.</param>
@@ -33,7 +34,7 @@ internal sealed class BoundedStream(Stream rest, long most = BoundedStream.Longe
     {
         int length = rest.Read(buffer);
         if ((_read += length) > most)
-            throw new EndlessFileException();
+            throw new EndlessFileException("longer than 2 GB");
         return length;
     }
 

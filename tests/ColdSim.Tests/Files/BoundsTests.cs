@@ -81,6 +81,7 @@ public class BoundsTests
         using EndlessStream endless = new("title = 1\n", again.Length == 0 ? "x" : again);
         ReadResult read = ScenarioReader.Read("s.toml", _ => endless);
         Assert.Matches("^s.toml:[0-9]+:[0-9]+: (the file is larger than 1 MB|a line longer than 64 kB|more than 20,000 keys)", Assert.Single(read.Problems).ToString());
+        Assert.Empty(read.Warnings);
         Assert.InRange(endless.Given, 0, 5_000_000);
     }
 
@@ -108,6 +109,7 @@ public class BoundsTests
     [InlineData("time,air [°C]\n2031-01-10T06:00Z,1\n", "x,y\n")]
     [InlineData("time,air [°C]\n2031-01-10T06:00Z,1\n", "2031-01-10T06:00Z,1\n")]
     [InlineData("", "y\n")]
+    [InlineData("time,air [°C]\n2031-01-10T06:00Z,1\n", "\n")]
     [InlineData("{\"properties\":{\"periods\":[", "{\"a\":1},")]
     public void Weather_without_end_is_stopped(string head, string again)
     {
