@@ -151,6 +151,8 @@ public static class ScenarioReader
             Errors = errors,
             WantedChance_frac = wantedChance_frac,
         };
+        int row = 0;
+        CylinderSection.CheckStart(root, written, gas, scenario.Weather.At((scenario.Start - scenario.Weather.First).TotalSeconds, ref row));
         scenario = WithTrip(scenario, stops, refills, carries_kg, reading);
         FurnaceSection.CheckStop(furnaceSection, scenario);
         if (reading.Problems.Count == 0)

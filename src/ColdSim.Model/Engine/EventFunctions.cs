@@ -1,3 +1,5 @@
+using ColdSim.Physics.Propane;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>Kinds of event function: what the continuous state can trigger.</summary>
@@ -33,6 +35,9 @@ internal readonly record struct EventFunction(EventFunctionKind Kind, int Place)
 /// <summary>Every event function of a rig, and its value at a state.</summary>
 internal sealed class EventFunctions
 {
+    // Propane's at the end of its saturation line.
+    private const double PressureSlope_Pa_K = 6e4;
+
     private readonly Rig _rig;
     private readonly Plant _plant;
     private readonly Controls _controls;
@@ -81,6 +86,9 @@ internal sealed class EventFunctions
 
     public ReadOnlySpan<EventFunction> All => _functions;
 
+    /// <summary>How far liquid is past the end of the saturation line, as a pressure of about that size. [Pa]</summary>
+    public static double PastLine_Pa(double liquid_K) => (liquid_K - SaturationTable.Highest_K) * PressureSlope_Pa_K;
+
     /// <summary>Value of an event function at a state; a zero crossing from below is an event.</summary>
     /// <param name="function">The event function.</param>
     /// <param name="s">State to evaluate it at.</param>
@@ -118,7 +126,8 @@ internal sealed class EventFunctions
             case EventFunctionKind.LiquidFull:
                 return at.Cylinders.Contents[i].LiquidVolume_m3 - _rig.Cylinders[i].Volume_m3;
             case EventFunctionKind.Relief:
-                return at.CylinderPressure_Pa(i) - _rig.Cylinders[i].ReliefPressure_Pa;
+                double past_Pa = at.CylinderPressure_Pa(i) - _rig.Cylinders[i].ReliefPressure_Pa;
+                return hasLiquid[i] ? Math.Max(past_Pa, PastLine_Pa(s.Cylinder_K[i])) : past_Pa;
             case EventFunctionKind.Hot:
                 return _controls.Hot[i].EventValue(s.Cylinder_K[i]);
             default:

@@ -369,8 +369,9 @@ public sealed class Simulation
         CheckContents();
         SwitchPower();
         SwitchBlankets();
-        for (int moves = 0; moves < MostEventIterations && SwitchOnce(); moves++)
+        for (int moves = 0; SwitchOnce(); moves++)
         {
+            if (moves > MostEventIterations) throw new InvalidOperationException("Two controls trigger each other without end.");
         }
 
         SwitchPower();
@@ -533,7 +534,8 @@ public sealed class Simulation
             if (_controls.Hot[i].Update(Now.Cylinder_K[i]))
                 Publish(_controls.Hot[i].IsHigh ? EventKind.CylinderHot : EventKind.CylinderCooled, Now.Cylinder_K[i], i);
             if (AlgebraicState.Cylinders.Contents[i].LiquidVolume_m3 >= _rig.Cylinders[i].Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull, i);
-            else if (AlgebraicState.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);
+            else if (AlgebraicState.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa
+                || (_inputs.HasLiquid[i] && EventFunctions.PastLine_Pa(Now.Cylinder_K[i]) >= 0)) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);
         }
     }
 

@@ -17,9 +17,9 @@ internal sealed class Stepper
 
     // A step whose energy residual of the cylinders is larger than this, per throughput, is halved: it crossed a kink, such as
     // where supply begins to starve or a reserve side opens.
-    private const double EnergyResidual_frac = 3e-7;
-    private const double EnergyResidual_J = 1e-3;
-    private const double ShortestStep_s = 0.5;
+    private const double EnergyResidual_frac = 3e-9;
+    private const double EnergyResidual_J = 1e-5;
+    private const double ShortestStep_s = 0.05;
 
     private readonly Plant _plant;
     private readonly Controls _controls;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
@@ -25,6 +26,7 @@ public static class CoolDownRun
     /// <param name="at">When it stops; within the run and before the end of its weather.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="TimeOutsideRunException">An instant outside the run.</exception>
+    /// <exception cref="CannotRunException">The run ends before that instant.</exception>
     /// <exception cref="LedgerOpenException">The ledger of either part does not close.</exception>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static CoolDown At(Scenario scenario, DateTimeOffset at, CancellationToken cancel = default)
@@ -40,8 +42,13 @@ public static class CoolDownRun
         }
 
         if (before.State is not null && !before.Ledger.Closes) throw new LedgerOpenException(before.Ledger);
+        if (before.Ended < at) throw new CannotRunException(EndsBefore(before.End, before.Ended.Value, at));
         return After(scenario, last, at, before.State, cancel);
     }
+
+    private static string EndsBefore(RunEnd end, DateTimeOffset ended, DateTimeOffset at) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"The run ends at {ended:yyyy-MM-dd'T'HH:mm}, before {at:yyyy-MM-dd'T'HH:mm}: {(end == RunEnd.LiquidFull ? "liquid fills a cylinder" : end == RunEnd.ReliefPressure ? "a cylinder's relief valve would open" : "the weather ends")}.");
 
     private static Leg? LegAt(IReadOnlyList<Leg> legs, DateTimeOffset at) => legs.FirstOrDefault(l => at >= l.From && at < l.To && at < l.Weather.Last);
 

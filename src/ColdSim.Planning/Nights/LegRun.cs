@@ -15,6 +15,9 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
     /// <summary>Why the last leg ended.</summary>
     public RunEnd End { get; private set; }
 
+    /// <summary>When the last leg ended; null before the first.</summary>
+    public DateTimeOffset? Ended { get; private set; }
+
     /// <summary>How well energy and mass close: the worst leg.</summary>
     public LedgerBalance Ledger => _ledger!.Value;
 
@@ -44,6 +47,7 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
         SimulationResult result = simulation.Run(watch, cancel);
         _state = simulation.State();
         End = result.End;
+        Ended = leg.From.AddSeconds(result.Ended_s);
         if (_ledger is null || !(result.Ledger.WorstEnergy_frac <= _ledger.Value.WorstEnergy_frac)) _ledger = result.Ledger;
         return result.End == RunEnd.Complete;
     }

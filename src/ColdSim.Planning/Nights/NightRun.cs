@@ -51,7 +51,7 @@ public static class NightRun
             Ledger = run.Ledger,
             Series = series,
             End = run.End,
-            CoolDown = scenario.HeatStops is { } stops && CoolDownRun.Reaches(scenario, stops) ? CoolDownRun.At(scenario, stops, cancel) : null,
+            CoolDown = scenario.HeatStops is { } stops && run.Ended > stops && CoolDownRun.Reaches(scenario, stops) ? CoolDownRun.At(scenario, stops, cancel) : null,
         };
         return new RunOutcome(report, null);
     }

@@ -136,4 +136,21 @@ public class CylindersReaderTests
     [InlineData("\"cylinder.2.sise\" = \"20 lb\"", "unknown key 'sise'")]
     public void An_option_that_changes_what_is_not_there_is_refused(string set, string what)
         => Assert.Contains(Fixtures.Faults(Two + $"[[option]]\nname = \"a\"\n[option.set]\n{set}\n"), f => f.StartsWith("s.toml:15:1", StringComparison.Ordinal) && f.Contains(what, StringComparison.Ordinal));
+
+    // A charge and a temperature that each are accepted may not go together; a reader says so where it stands, before anything is run.
+    [Fact]
+    public void A_cylinder_that_its_first_temperature_fills_with_liquid_is_refused_at_its_charge()
+    {
+        string fault = Assert.Single(Fixtures.Faults(Head + "[cylinder]\nsize = \"40 lb\"\nleft = \"118 %\"\ntemperature = \"80 °F\"\n"));
+        Assert.StartsWith("s.toml:7:1: 21.4 kg fill the cylinder with liquid to the brim at 26.7 °C", fault, StringComparison.Ordinal);
+        Assert.Contains("accepted: up to 20.95 kg at that temperature, legally 18.14 kg", fault, StringComparison.Ordinal);
+        Assert.Empty(Fixtures.Faults(Head + "[cylinder]\nsize = \"40 lb\"\nleft = \"118 %\"\ntemperature = \"-20 °C\"\n"));
+    }
+
+    [Fact]
+    public void A_cylinder_at_its_relief_pressure_is_refused_at_its_first_temperature()
+    {
+        string fault = Assert.Single(Fixtures.Faults(Head + "[[cylinder]]\nsize = \"40 lb\"\n[[cylinder]]\nsize = \"20 lb\"\nrelief = \"1 MPa\"\ntemperature = \"45 °C\"\n"));
+        Assert.StartsWith("s.toml:10:1: the relief valve would be open at 45 °C", fault, StringComparison.Ordinal);
+    }
 }

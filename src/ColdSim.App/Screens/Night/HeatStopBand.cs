@@ -49,6 +49,10 @@ internal static class HeatStopBand
             {
                 throw new InvalidOperationException("nothing is known of the weather after that instant.");
             }
+            catch (CannotRunException e)
+            {
+                throw new InvalidOperationException(e.Message);
+            }
             catch (LedgerOpenException)
             {
                 throw new InvalidOperationException(PageJob.OpenLedger);

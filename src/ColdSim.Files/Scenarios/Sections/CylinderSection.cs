@@ -5,6 +5,9 @@ using ColdSim.Files.Toml;
 using ColdSim.Model;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
+using ColdSim.Model.Gas;
+using ColdSim.Model.Weather;
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -157,6 +160,46 @@ internal static class CylinderSection
             Surroundings = surroundings,
             Blanket = blanket,
         };
+    }
+
+    /// <summary>Reports cylinders that could not even begin: full of liquid, or at their relief pressure, at their first temperature.</summary>
+    /// <param name="root">The scenario.</param>
+    /// <param name="written">Its cylinders in the order written.</param>
+    /// <param name="gas">What is in them.</param>
+    /// <param name="air">The weather at the start.</param>
+    public static void CheckStart(SectionReader root, IReadOnlyList<CylinderSpecification> written, GasSpecification gas, in WeatherSample air)
+    {
+        IReadOnlyList<SectionReader> sections = root.IsList(Declared) ? root.Sections(Declared) : [root.Section(Declared)];
+        for (int i = 0; i < written.Count; i++)
+        {
+            CylinderSpecification cylinder = written[i];
+            CylinderBody body = new(cylinder);
+            double t_K = cylinder.InitialTemperature_K ?? air.Air_K;
+            string shown = FormattableString.Invariant($"{t_K - ConversionFactors.ZeroCelsius_K:0.#} °C, its temperature at the start");
+            double Liquid_m3(double propane_kg) => At(propane_kg).LiquidVolume_m3;
+            CylinderContents At(double propane_kg) => gas.IsMixed && propane_kg > 0 ? body.Contents(gas.Composition * propane_kg, t_K) : body.Contents(propane_kg, t_K);
+            if (Liquid_m3(cylinder.Contents_kg) >= cylinder.Volume_m3)
+            {
+                // The most that leaves a hundredth of it to vapour.
+                double low_kg = 0, high_kg = cylinder.Contents_kg;
+                while (high_kg - low_kg > 1e-3)
+                {
+                    double middle_kg = 0.5 * (low_kg + high_kg);
+                    if (Liquid_m3(middle_kg) < 0.99 * cylinder.Volume_m3)
+                        low_kg = middle_kg;
+                    else
+                        high_kg = middle_kg;
+                }
+                sections[i].Report(Left, FormattableString.Invariant($"{cylinder.Contents_kg:0.##} kg fill the cylinder with liquid to the brim at {shown}"),
+                    FormattableString.Invariant($"accepted: up to {low_kg:0.##} kg at that temperature, legally {cylinder.LegalFill_kg:0.##} kg"));
+            }
+            else if (At(cylinder.Contents_kg).Pressure_Pa - air.Pressure_Pa is var pressure_Pa && pressure_Pa >= cylinder.ReliefPressure_Pa)
+            {
+                sections[i].Report(sections[i].Has(Temperature) ? Temperature : Relief,
+                    FormattableString.Invariant($"the relief valve would be open at {shown}: the cylinder's pressure there is {pressure_Pa / ConversionFactors.Psi_Pa:0} psi"),
+                    FormattableString.Invariant($"accepted: less than its {cylinder.ReliefPressure_Pa / ConversionFactors.Psi_Pa:0} psi, so a lower 'temperature' or a higher 'relief'"));
+            }
+        }
     }
 
     // What is in the cylinder, as a part of its legal filling or as a mass; NaN where it cannot be known.

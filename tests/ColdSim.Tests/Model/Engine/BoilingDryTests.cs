@@ -78,6 +78,28 @@ public class BoilingDryTests
         Assert.InRange(run.Events.Count(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain), 2, 12);
     }
 
+    // Both sides of the last liquid see the same heat only if the sun does not need a conductance to come in by.
+    [Fact]
+    public void Fixed_sun_shines_on_a_cylinder_whose_last_drop_wets_nothing()
+    {
+        CylinderSpecification cylinder = Bottle("15 gal", 0);
+        CylinderBody body = new(cylinder with { Surroundings = cylinder.Surroundings with { FixedFin_m = 0, FixedSun_W = 300 } });
+        HeatCoupling coupling = HeatCoupling.WithoutLiquid(body, Steady(-20).First(), wholeShell_frac: 0, 250, default);
+        Assert.Equal(0, coupling.Conductance_W_K, 1e-9);
+        Assert.Equal(300, coupling.Heat_W(250), 1e-6);
+    }
+
+    // A relief valve may be set higher than propane's pressure at the end of its saturation line.
+    [Fact]
+    public void Liquid_at_the_end_of_the_saturation_line_ends_a_run_as_a_relief_valve_does()
+    {
+        CylinderSpecification hot = Bottle("40 lb", 0.3) with { InitialTemperature_K = 320, ReliefPressure_Pa = 4e6, Blanket = Stuck(2000) };
+        Trace run = RunWithin(4000, new Rig { Cylinders = [hot] }, 20, 24);
+        Assert.Equal(RunEnd.ReliefPressure, run.Result.End);
+        Assert.Equal(ColdSim.Physics.Propane.SaturationTable.Highest_K, run.Last.Liquid_K, 0.01);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 1e-8);
+    }
+
     [Fact]
     public void An_empty_cylinder_of_mixed_gas_is_one_without_gas()
     {
@@ -108,6 +130,6 @@ public class BoilingDryTests
             Check();
         }
 
-        private void Check() => Assert.True(Kept.Steps.Count + Kept.Events.Count <= records, $"The run goes nowhere: {Kept.Events[^1]}.");
+        private void Check() => Assert.True(Kept.Steps.Count + Kept.Events.Count <= records, $"The run goes nowhere: {Kept.Events.LastOrDefault()}.");
     }
 }

@@ -1,3 +1,5 @@
+using ColdSim.Model.Engine;
+using ColdSim.Model.Cylinder;
 using ColdSim.Model;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Weather;
@@ -132,5 +134,28 @@ public class CoolDownRunTests
         CoolDown late = Of(now), soon = Of(later) with { At = At(12) };
         Assert.Same(soon, new FreezeOutlook(Held(), [late, soon]).Shortest);
         Assert.Same(late, new FreezeOutlook(Held(), [late]).Shortest);
+    }
+
+    // Sun on a cylinder that is filled far too well, so that the run ends before noon.
+    private static Scenario EndingEarly()
+    {
+        CylinderSpecification swelling = Bottle("20 lb", 1.15) with { InitialTemperature_K = 270 };
+        swelling = swelling with { Surroundings = swelling.Surroundings with { FixedSun_W = 800 } };
+        return Scenario(Heated() with { Cylinders = [swelling], Furnace = null, Thermostat = null }, Changing(_ => 5, 120), 2);
+    }
+
+    [Fact]
+    public void A_furnace_that_would_stop_after_a_run_has_ended_early_has_no_answer_of_its_own()
+    {
+        RunReport run = NightRun.Of(EndingEarly() with { HeatStops = At(11) });
+        Assert.Equal(RunEnd.LiquidFull, run.End);
+        Assert.Null(run.CoolDown);
+    }
+
+    [Fact]
+    public void A_question_about_an_instant_after_an_early_end_is_refused_with_the_end()
+    {
+        CannotRunException refused = Assert.Throws<CannotRunException>(() => CoolDownRun.At(EndingEarly(), At(11)));
+        Assert.Matches("^The run ends at 2027-01-12T1[6-9]:.*liquid fills a cylinder", refused.Message);
     }
 }
