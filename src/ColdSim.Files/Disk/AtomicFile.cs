@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ColdSim.Files.Disk;
 
 /// <summary>Writes a whole file or none: a draft beside the target first, then renamed over it.</summary>
@@ -17,6 +19,8 @@ internal static class AtomicFile
         ArgumentException.ThrowIfNullOrEmpty(path);
         ArgumentNullException.ThrowIfNull(write);
         SystemCalls.IgnoreFileSizeSignal();
+        if (StreamNumber(path) is { } number && !SystemCalls.IsInherited(number))
+            throw FileFaultException.NotWritten(path, "it is not open");
         FileStatus? old = FileStatus.Of(path);
         if (old is null || (old.Kind == FileKind.Regular && !IsOpenFile(path)))
             Replace(path, old, write, calls ?? DiskCalls.Real);
@@ -25,6 +29,16 @@ internal static class AtomicFile
         else
             throw FileFaultException.NotWritten(path, old.KindInWords);
     }
+
+    // The stream that a name such as /dev/fd/3 is another word for; null for any other name.
+    private static int? StreamNumber(string path) => path switch
+    {
+        "/dev/stdin" => 0,
+        "/dev/stdout" => 1,
+        "/dev/stderr" => 2,
+        _ => (path.StartsWith("/dev/fd/", StringComparison.Ordinal) || path.StartsWith("/proc/self/fd/", StringComparison.Ordinal))
+            && int.TryParse(Path.GetFileName(path), NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : null,
+    };
 
     // A name such as /dev/fd/3 is a file that somebody has open; another file in its place would not reach them.
     private static bool IsOpenFile(string path)

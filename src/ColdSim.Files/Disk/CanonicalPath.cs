@@ -20,6 +20,9 @@ internal static class CanonicalPath
         return full;
     }
 
+    /// <summary>The same text for all names of a file: its canonical path, in one letter case where the system mostly makes no difference between them.</summary>
+    public static string KeyOf(string path) => OperatingSystem.IsWindows() || OperatingSystem.IsMacOS() ? Of(path).ToUpperInvariant() : Of(path);
+
     /// <summary>The file that a write to this name changes: where it is a link, what that leads to, there or not.</summary>
     /// <exception cref="IOException">The links lead round in a circle.</exception>
     public static string BehindLink(string path)

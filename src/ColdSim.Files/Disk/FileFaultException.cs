@@ -42,7 +42,8 @@ public sealed class FileFaultException : IOException
         UnauthorizedAccessException => "it may not be read",
         PathTooLongException => "its name is too long",
         ArgumentException or NotSupportedException => "that is not a file's name",
-        _ => "it cannot be read",
+        _ when e.HResult == DiskError => "the disk reports an error",
+        _ => "the system refuses it",
     };
 
     /// <summary>Why a write failed, in words.</summary>

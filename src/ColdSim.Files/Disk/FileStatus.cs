@@ -76,8 +76,7 @@ internal sealed record FileStatus(FileKind Kind, FileIdentity Identity, (uint Us
         bool device = canonical.StartsWith("/dev/", StringComparison.Ordinal) || canonical.StartsWith(@"\\.\", StringComparison.Ordinal);
         if (!folder && !device && !File.Exists(canonical))
             return null;
-        string key = OperatingSystem.IsWindows() || OperatingSystem.IsMacOS() ? canonical.ToUpperInvariant() : canonical;
-        return new(folder ? FileKind.Folder : device ? FileKind.Device : FileKind.Regular, new(0, 0, key), null);
+        return new(folder ? FileKind.Folder : device ? FileKind.Device : FileKind.Regular, new(0, 0, CanonicalPath.KeyOf(canonical)), null);
     }
 
     private static int Word16(ReadOnlySpan<byte> status, int at) => BitConverter.ToUInt16(status[at..]);

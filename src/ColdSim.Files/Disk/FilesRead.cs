@@ -27,7 +27,7 @@ public sealed class FilesRead
             paths = [.. _paths];
         foreach (string read in paths)
         {
-            if (!(ownName && read == path) && (status is null ? CanonicalPath.Of(read) == CanonicalPath.Of(path) : FileStatus.Of(read)?.Identity == status.Identity))
+            if (!(ownName && read == path) && (status is null ? CanonicalPath.KeyOf(read) == CanonicalPath.KeyOf(path) : FileStatus.Of(read)?.Identity == status.Identity))
                 return read;
         }
 

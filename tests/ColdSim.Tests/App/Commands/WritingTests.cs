@@ -155,6 +155,23 @@ public sealed class WritingTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("fit three-days.toml --in-place", "three-days.toml")]
+    [InlineData("new {out}", "out.toml")]
+    public void Where_the_second_of_two_files_fails_it_is_as_it_was_and_the_first_is_whole(string words, string second)
+    {
+        string? before = File.Exists(In(second)) ? File.ReadAllText(In(second)) : null;
+        foreach ((DiskStep step, long bytes) in Faults(appends: false))
+        {
+            FailingDisk disk = new(step, bytes, files: 1);
+            Assert.Contains($"'{In(second)}' cannot be written: the disk is full", Run(2, words, In(second), new DiskFiles(disk)).Error, StringComparison.Ordinal);
+            Assert.NotEqual(0, disk.Faults);
+            Assert.Equal(before, File.Exists(In(second)) ? File.ReadAllText(In(second)) : null);
+            Assert.Equal(before ?? StarterScenario.WeatherText(), File.ReadAllText(In(before is null ? "out.weather.csv" : second + ".bak")));
+            Assert.Empty(Directory.GetFiles(_folder, ".coldsim-*"));
+        }
+    }
+
     [Fact]
     public void An_edit_in_place_changes_nothing_but_the_fit_and_keeps_every_comment()
     {

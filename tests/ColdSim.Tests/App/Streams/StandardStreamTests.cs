@@ -66,6 +66,21 @@ public sealed class StandardStreamTests : IDisposable
         Assert.StartsWith("2027-01-15T12:00", lines[^2], StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("/dev/stderr", "2>&-")]
+    [InlineData("/dev/fd/2", "2>&-")]
+    [InlineData("/dev/fd/7", "7>&-")]
+    public void A_stream_that_is_closed_is_not_mistaken_for_a_file_of_the_runtimes_own(string path, string streams)
+        => Assert.Equal(2, Real.Shell($"timeout 60 {Real.Program} run {Shell.ColdSnap} --csv {path} {streams}").Code);
+
+    [Fact]
+    public void A_stream_that_was_handed_over_is_written_to_by_its_number()
+    {
+        string all = Path.Combine(_folder, "all.txt");
+        Assert.Equal(0, Real.Shell($"{Real.Program} run {Shell.ColdSnap} --csv /dev/fd/7 7>{all} 2>/dev/null").Code);
+        Assert.StartsWith("time,outside [°C]", File.ReadAllText(all), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_pipe_as_log_is_a_fault_with_its_place_and_no_wait()
     {

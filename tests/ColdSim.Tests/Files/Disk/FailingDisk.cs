@@ -13,25 +13,28 @@ public enum DiskStep
 /// <summary>A disk on which one step fails.</summary>
 /// <param name="fails">The step.</param>
 /// <param name="bytes">For a write: how many bytes still fit.</param>
-internal sealed class FailingDisk(DiskStep fails, long bytes = 0) : DiskCalls
+/// <param name="files">How many files are written before the step fails.</param>
+internal sealed class FailingDisk(DiskStep fails, long bytes = 0, int files = 0) : DiskCalls
 {
     private const int DiskFull = 28;
+
+    private int _files = files;
 
     /// <summary>How often it failed.</summary>
     public int Faults { get; private set; }
 
-    public override Stream Through(FileStream file) => fails == DiskStep.Write ? new Full(this, file, bytes) : file;
+    public override Stream Through(FileStream file) => _files-- <= 0 && fails == DiskStep.Write ? new Full(this, file, bytes) : file;
 
     public override void FlushToDisk(FileStream file)
     {
-        if (fails == DiskStep.Flush)
+        if (_files < 0 && fails == DiskStep.Flush)
             throw Fault();
         base.FlushToDisk(file);
     }
 
     public override void Rename(string draft, string target)
     {
-        if (fails == DiskStep.Rename)
+        if (_files < 0 && fails == DiskStep.Rename)
             throw Fault();
         base.Rename(draft, target);
     }

@@ -3,6 +3,7 @@ using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Readings;
 using ColdSim.App.Text;
+using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
@@ -117,6 +118,18 @@ public sealed class ReadingsPageTests : IDisposable
         Assert.StartsWith("Written to three-days.log.csv: Sat 16 Jan 07:30, weight 40.1 lb: 11.1 lb of propane", page.Notice, StringComparison.Ordinal);
         Assert.Equal("", page.Form.Reading);
         Assert.Equal(8, page.Log!.Use.Rows.Count);
+    }
+
+    [Fact]
+    public void A_log_that_the_run_reads_as_its_weather_gets_no_reading()
+    {
+        FilesRead reads = new();
+        reads.Add(Path.Combine(_folder, "weather.csv"));
+        File.CreateSymbolicLink(Path.Combine(_folder, "weather.csv"), Log);
+        string before = File.ReadAllText(Log);
+        ReadingsPage page = After(Typed(After(Opened() with { Reads = reads }, Enter), "40.1 lb"), Enter);
+        Assert.Contains("is the same file as", page.Notice, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(Log));
     }
 
     [Fact]
