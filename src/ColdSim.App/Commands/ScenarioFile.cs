@@ -11,6 +11,8 @@ internal static class ScenarioFile
     // Fifteen years of hours; a longer file is checked whole and thinned to between half as many rows and as many.
     private const int MostRowsToCheck = 1 << 17;
 
+    private const int MostProblemsShown = 100;
+
     /// <summary>The scenario for a check that runs nothing: of weather with very many rows only some are kept, so that memory does not grow with it.</summary>
     public static Scenario ReadToCheck(string path, Host host) => Read(path, host, MostRowsToCheck).Scenario!;
 
@@ -46,8 +48,13 @@ internal static class ScenarioFile
             host.Error.WriteLine($"warning: {warning}");
         if (read.Problems.Count == 0 && read.Scenario is not null)
             return read;
-        string count = read.Problems.Count == 1 ? "1 problem" : $"{read.Problems.Count} problems";
-        throw CommandFault.Input([.. read.Problems.Select(p => p.ToString()), $"coldsim: {count}; nothing was run"]);
+        string count = read.Problems.Count switch
+        {
+            1 => "1 problem",
+            > MostProblemsShown => $"{read.Problems.Count} problems, of which the first {MostProblemsShown} are shown",
+            _ => $"{read.Problems.Count} problems",
+        };
+        throw CommandFault.Input([.. read.Problems.Take(MostProblemsShown).Select(p => p.ToString()), $"coldsim: {count}; nothing was run"]);
     }
 
     private static string Missing(string path, Host host)

@@ -10,6 +10,9 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
 {
     private const int DayMinutes = 24 * 60;
 
+    // All are held until the year is put together; two centuries of hours.
+    private const int Most = 2_000_000;
+
     private readonly record struct Stamp(int Year, int Month, int Day, int Minute, WeatherRow Row, int Line);
 
     private readonly List<Stamp> _stamps = [];
@@ -36,6 +39,8 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
         // Some files write the end of a day as 00:00 with the same date.
         if (minute == 0 && _stamps is [.., { } last] && last.Month == month && last.Day == day && last.Minute > 0)
             minute = DayMinutes;
+        if (_stamps.Count == Most)
+            throw new EndlessFileException("longer than 2 million rows") { Line = line };
         _stamps.Add(new Stamp(year, month, day, minute, row, line));
     }
 

@@ -36,6 +36,19 @@ public class BoundsTests
     }
 
     [Fact]
+    public void Of_very_many_problems_the_first_hundred_are_shown()
+    {
+        HeldFiles files = new();
+        string path = Path.Combine(Path.GetDirectoryName(Shell.ColdSnap)!, "s.toml");
+        files.Texts[path] = File.ReadAllText(Shell.ColdSnap) + "[odd]\n" + string.Concat(Enumerable.Range(0, 3000).Select(i => $"[odd{i}]\n"));
+        Shell shell = new() { Files = files };
+        Assert.Equal(2, shell.Run("check", path));
+        string[] lines = shell.Error.TrimEnd().Split('\n');
+        Assert.Equal(101, lines.Length);
+        Assert.Equal("coldsim: 3001 problems, of which the first 100 are shown; nothing was run", lines[^1]);
+    }
+
+    [Fact]
     public void A_line_over_64_kB_is_refused()
     {
         Assert.Equal(["s.toml:2:1: a line longer than 64 kB; accepted: lines of up to 64 kB"], Fixtures.Faults($"# first\ntitle = \"{new string('x', 70_000)}\"\n"));
@@ -116,6 +129,16 @@ public class BoundsTests
         using EndlessStream endless = new(head, again);
         Assert.NotEmpty(WeatherFile.Read(endless, "w", new()).Problems);
         Assert.InRange(endless.Given, 0, 70_000_000);
+    }
+
+    [Fact]
+    [Trait("Category", "Slow")]
+    public void A_typical_year_without_end_is_stopped_where_it_is_known()
+    {
+        string first = Samples.Tmy3Of([("12/31/1991", 1)]);
+        using EndlessStream endless = new(first, first[(first.IndexOf('\n', first.IndexOf('\n') + 1) + 1)..]);
+        string fault = Assert.Single(WeatherFile.Read(endless, "w", new()).Problems).ToString();
+        Assert.StartsWith("w:2000003:1: the file goes on after this line; it is longer than 2 million rows; ", fault, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -77,7 +77,7 @@ public static class WeatherFile
         }
         catch (EndlessFileException e)
         {
-            faults.Report(rows.LastLine, 1, "the file goes on after this line; it is " + e.Message, "accepted: up to 2 GB, unpacked, and 100 million lines");
+            faults.Report(e.Line ?? rows.LastLine, 1, "the file goes on after this line; it is " + e.Message, "accepted: up to 2 GB, unpacked, and 100 million lines; of a layout for typical years 2 million rows");
         }
         catch (Exception e) when (e is IOException or InvalidDataException or CsvFormatException or DecoderFallbackException or InvalidOperationException)
         {
