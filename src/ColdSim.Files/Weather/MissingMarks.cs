@@ -11,7 +11,7 @@ internal sealed class MissingMarks
     public static readonly UnusualValue Declared = new(
         "every column", "a number of nines alone, such as -99.9, 999 or 9999, below zero or outside the column's limits; it counts as not known", "an empty field where a value is not known", UnusualValue.CommonPractice);
 
-    private readonly Dictionary<WeatherColumn, (int Count, int Line, string Text)> _found = [];
+    private readonly List<Mark> _found = [];
 
     /// <summary>Whether a value is such a mark.</summary>
     /// <param name="value">As it is written, in the file's unit.</param>
@@ -26,15 +26,38 @@ internal sealed class MissingMarks
 
     /// <summary>Counts one.</summary>
     public void Add(WeatherColumn column, int line, string text)
-        => _found[column] = _found.TryGetValue(column, out var known) ? known with { Count = known.Count + 1 } : (1, line, text);
+    {
+        foreach (Mark mark in _found)
+        {
+            if (mark.Column == column)
+            {
+                mark.More++;
+                return;
+            }
+        }
+
+        _found.Add(new(column, line, text));
+    }
 
     /// <summary>Warns of those that were found.</summary>
     public void Warn(WeatherFaults faults)
     {
-        foreach ((WeatherColumn column, (int count, int line, string text)) in _found)
+        foreach (Mark mark in _found)
         {
-            string rows = count == 1 ? "" : FormattableString.Invariant($" and {count - 1} more");
-            faults.Warn(Declared, FormattableString.Invariant($"{faults.File}:{line}: {column.Name} {Quote.Of(text)}{rows}: taken as not known"));
+            string more = mark.More == 0 ? "" : FormattableString.Invariant($" and {mark.More} more");
+            faults.Warn(Declared, FormattableString.Invariant($"{faults.File}:{mark.Line}: {mark.Column.Name} {Quote.Of(mark.Text)}{more}: taken as not known"));
         }
+    }
+
+    // The first in a column, and how many follow.
+    private sealed class Mark(WeatherColumn column, int line, string text)
+    {
+        public WeatherColumn Column => column;
+
+        public int Line => line;
+
+        public string Text => text;
+
+        public int More { get; set; }
     }
 }

@@ -26,31 +26,32 @@ internal sealed class UnusualRows(WeatherFaults faults)
     /// <summary>All that is looked for.</summary>
     public static IReadOnlyList<UnusualValue> Declared => [DewPoint, Jump, Cloud, Wind, MissingMarks.Declared];
 
-    private (long Count, int Line, double Most) _dewPoint, _jumps, _winds;
+    private readonly Extreme _dewPoint = new(), _jumps = new(), _winds = new();
     private long _clamped;
     private double _cloudiest_frac = double.NaN;
-    private WeatherRow? _before;
+    private WeatherRow _before;
+    private bool _begun;
 
     /// <summary>The row with its dew point no higher than its air.</summary>
     public WeatherRow Take(in WeatherRow row, int line)
     {
-        if (_before is { } before)
+        if (_begun)
         {
-            double jump_K = Math.Abs(row.Air_K - before.Air_K), hours = Math.Max(1, (row.Time - before.Time).TotalHours);
+            double jump_K = Math.Abs(row.Air_K - _before.Air_K), hours = Math.Max(1, (row.Time - _before.Time).TotalHours);
             if (jump_K > Jump_K * hours)
-                _jumps = Worst(_jumps, line, jump_K);
+                _jumps.Add(line, jump_K);
         }
 
-        _before = row;
+        (_before, _begun) = (row, true);
         if (row.Cloud_frac is { } cloud_frac && !(cloud_frac <= _cloudiest_frac))
             _cloudiest_frac = cloud_frac;
         if (row.Wind_m_s > Wind_m_s)
-            _winds = Worst(_winds, line, row.Wind_m_s.Value);
+            _winds.Add(line, row.Wind_m_s.Value);
         if (row.DewPoint_K - row.Air_K is not > Rounding_K)
             return row;
         double above_K = row.DewPoint_K!.Value - row.Air_K;
         if (above_K > Above_K)
-            _dewPoint = Worst(_dewPoint, line, above_K);
+            _dewPoint.Add(line, above_K);
         else
             _clamped++;
         return row with { DewPoint_K = row.Air_K };
@@ -71,8 +72,21 @@ internal sealed class UnusualRows(WeatherFaults faults)
             faults.Warn(Wind, FormattableString.Invariant($"{faults.File}:{_winds.Line}: wind of {_winds.Most:0.#} m/s"));
     }
 
-    private static (long Count, int Line, double Most) Worst((long Count, int Line, double Most) known, int line, double value)
-        => known.Count == 0 || value > known.Most ? (known.Count + 1, line, value) : known with { Count = known.Count + 1 };
-
     private static string Rows(long count) => count == 1 ? "1 row" : FormattableString.Invariant($"{count} rows");
+
+    // How often something was found, and where it was largest.
+    private sealed class Extreme
+    {
+        public long Count { get; private set; }
+
+        public int Line { get; private set; }
+
+        public double Most { get; private set; }
+
+        public void Add(int line, double value)
+        {
+            if (Count++ == 0 || value > Most)
+                (Line, Most) = (line, value);
+        }
+    }
 }
