@@ -3,6 +3,7 @@ using System.Text.Json;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
+using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
 using ColdSim.Files.Scenarios.Keys;
@@ -109,35 +110,41 @@ public sealed class ScenarioPayloadTests : IDisposable
     }
 
     [Theory]
-    [InlineData("run {0} --csv {1}")]
-    [InlineData("run {0} --units si --no-log")]
+    [Trait("Category", "Slow")]
+    [InlineData("run {0} --csv {1} --no-log")]
+    [InlineData("run {0}")]
+    [InlineData("run {0} --members 4")]
     [InlineData("check {0}")]
-    [InlineData("compare {0} --csv {1}")]
-    [InlineData("compare {0} --chance")]
-    [InlineData("trip {0} --csv {1}")]
-    [InlineData("limits {0} --csv {1} --fills 50,100")]
-    [InlineData("limits {0} --page --fills 50,100")]
-    [InlineData("freeze {0} --at 22:00")]
-    [InlineData("explain {0}")]
-    [InlineData("run {0} --chance")]
+    [InlineData("compare {0} --csv {1} --no-log")]
+    [InlineData("trip {0} --csv {1} --no-log")]
+    [InlineData("limits {0} --csv {1} --fills 100 --no-log")]
+    [InlineData("limits {0} --one-page --fills 100 --no-log")]
+    [InlineData("freeze {0} --no-log")]
+    [InlineData("explain {0} --no-log")]
     [InlineData("log show {0}")]
-    [InlineData("fit {0}")]
-    [InlineData("log add {0} --weight 31lb")]
+    [InlineData("log add {0} --cylinder {2} --weight 31lb --at 2027-01-12T19:00-07:00")]
+    [InlineData("weather {3} --out {1}")]
     public void Names_come_out_visible_in_text_and_tables(string line)
     {
-        string scenario = Write(Named), csv = Path.Combine(_folder, "o.csv");
+        string scenario = Write(Named), csv = Path.Combine(_folder, "o.csv"), name = VisibleText.Of(Payload.Joined);
+        Shell shell = new();
+        Assert.True(shell.Run("log", "add", scenario, "--cylinder", name, "--weight", "31 lb", "--at", "2027-01-12T18:00-07:00", "--note", "a \u202eb\u200b") == 0, shell.Error);
         foreach (bool terminal in (bool[])[false, true])
         {
-            Shell shell = new() { Terminal = terminal };
-            shell.Run([.. line.Split(' ').Select(w => w.Replace("{0}", scenario, StringComparison.Ordinal).Replace("{1}", csv, StringComparison.Ordinal))]);
+            File.Delete(csv);
+            shell = new() { Terminal = terminal };
+            string[] words = [.. line.Split(' ').Select(w => w switch { "{0}" => scenario, "{1}" => csv, "{2}" => name, "{3}" => Path.Combine(_folder, "w.csv"), _ => w })];
+            Assert.True(shell.Run(words) == 0, shell.Error);
             Payload.AssertNone(shell.Out, line, ownStyles: terminal);
             Payload.AssertNone(shell.Error.Replace("\r", "", StringComparison.Ordinal), line);
-            if (line.Contains("{1}", StringComparison.Ordinal) && File.Exists(csv))
+            Assert.Equal(words.Contains(csv), File.Exists(csv));
+            if (File.Exists(csv))
                 Payload.AssertNone(File.ReadAllText(csv), line);
         }
     }
 
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData("run")]
     [InlineData("compare")]
     [InlineData("explain")]
@@ -155,6 +162,7 @@ public sealed class ScenarioPayloadTests : IDisposable
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void The_screen_shows_no_code()
     {
         int pages = 0;
