@@ -41,11 +41,7 @@ internal static class AtomicFile
     };
 
     // A name such as /dev/fd/3 is a file that somebody has open; another file in its place would not reach them.
-    private static bool IsOpenFile(string path)
-    {
-        string full = Path.GetFullPath(path);
-        return full.StartsWith("/dev/", StringComparison.Ordinal) || full.StartsWith("/proc/", StringComparison.Ordinal);
-    }
+    private static bool IsOpenFile(string path) => StreamNumber(path) is not null || Path.GetFullPath(path).StartsWith("/proc/", StringComparison.Ordinal);
 
     private static void Replace(string path, FileStatus? old, Action<Stream> write, DiskCalls calls)
     {
@@ -118,8 +114,9 @@ internal static class AtomicFile
         try
         {
             // The owner first: a change of owner takes some permissions away.
-            if (old.Owner is { } owner && FileStatus.Of(draft)?.Owner != owner)
-                _ = SystemCalls.ChangeOwner(draft, owner.User, owner.Group);
+            // Only the administrator may give a file away, but a member of the group may leave it to the group.
+            if (old.Owner is { } owner && FileStatus.Of(draft)?.Owner != owner && SystemCalls.ChangeOwner(draft, owner.User, owner.Group) != 0)
+                _ = SystemCalls.ChangeOwner(draft, SystemCalls.SameOwner, owner.Group);
             File.SetUnixFileMode(file.SafeFileHandle, mode);
             return file;
         }

@@ -17,6 +17,9 @@ internal static partial class SystemCalls
     /// <summary>Type, mode, owner, group and inode.</summary>
     public const uint BasicStatus = 0x7FF;
 
+    /// <summary>The owner that leaves a file's owner as it is.</summary>
+    public const uint SameOwner = uint.MaxValue;
+
     private const int FileSizeSignal = 25;
     private const nint Ignore = 1;
     private const int GetFlags = 1, CloseOnExec = 1;

@@ -34,6 +34,24 @@ public sealed class AtomicFileTests : IDisposable
     }
 
     [Fact]
+    public void A_file_in_memory_is_replaced_like_any_other_though_its_folder_is_among_the_devices()
+    {
+        string file = $"/dev/shm/{Path.GetFileName(_folder)}.csv";
+        if (!Directory.Exists("/dev/shm"))
+            file = Target;
+        try
+        {
+            AtomicFile.Write(file, s => s.Write("one"u8));
+            AtomicFile.Write(file, s => s.Write("2"u8));
+            Assert.Equal("2", File.ReadAllText(file));
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
     public void A_fault_of_whoever_writes_the_content_is_not_said_to_be_the_files()
         => Assert.Equal("mine", Assert.Throws<IOException>(() => AtomicFile.Write(Target, _ => throw new IOException("mine"))).Message);
 
