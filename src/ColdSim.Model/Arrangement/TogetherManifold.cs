@@ -17,6 +17,7 @@ internal sealed class TogetherManifold(CylinderBody[] bodies, double meetingTime
     // Pressures that still equalise, or a cylinder with vapour alone, have the shortest time constant of all.
     private const double MeetingStep_frac = 0.05;
     private const double Differ_frac = 1e-4;
+    private const double EmptyingStep_frac = 0.2;
 
     // Vapour that comes in is a mixture of what the others give, which depends on it a little: it settles in two or three passes.
     private const int MostPasses = 8;
@@ -68,28 +69,34 @@ internal sealed class TogetherManifold(CylinderBody[] bodies, double meetingTime
     {
         double pressure_Pa = Feed(cylinders).Service_Pa;
         bool differ = false, liquid = false;
+        double emptying_s = double.PositiveInfinity;
         for (int i = 0; i < cylinders.Count; i++)
         {
+            if (cylinders.IsGivingVapourAlone(i))
+                emptying_s = Math.Min(emptying_s, bodies[i].Specification.Volume_m3 / (cylinders.Contents[i].VapourVolume_m3_kg * cylinders.Out_kg_s[i]));
             liquid |= cylinders.Contents[i].HasLiquid;
             differ |= !cylinders.Contents[i].HasLiquid || Math.Abs(cylinders.Contents[i].Pressure_Pa - pressure_Pa) > Differ_frac * pressure_Pa;
         }
 
-        return !liquid ? CylinderStates.VapourStep_s : differ ? meetingTime_s * MeetingStep_frac : double.PositiveInfinity;
+        double longest_s = !liquid ? CylinderStates.VapourStep_s : differ ? meetingTime_s * MeetingStep_frac : double.PositiveInfinity;
+        return Math.Min(longest_s, EmptyingStep_frac * emptying_s);
     }
 
+    // Every pressure changes by the same part of itself, and towards the common one. Pressures that are equal stay so, and one that is far below the others
+    // is not drawn below nothing as they fall.
     private void Divide(double flow_kg_s, double common_Pa, CylinderStates cylinders)
     {
-        double sum_kg_Pa = 0, free_kg_s = 0;
+        double sum_kg = 0, free_kg_s = 0;
         for (int i = 0; i < cylinders.Count; i++)
         {
             double meeting_Pa_s = (common_Pa - cylinders.Contents[i].Pressure_Pa) / meetingTime_s;
             cylinders.Out_kg_s[i] = _weight_kg_Pa[i] * (Rise_Pa_s(cylinders, i) - meeting_Pa_s);
-            sum_kg_Pa += _weight_kg_Pa[i];
+            sum_kg += _weight_kg_Pa[i] * cylinders.Contents[i].Pressure_Pa;
             free_kg_s += cylinders.Out_kg_s[i];
         }
 
-        double common_Pa_s = (free_kg_s - flow_kg_s) / sum_kg_Pa;
-        for (int i = 0; i < cylinders.Count; i++) cylinders.Out_kg_s[i] -= _weight_kg_Pa[i] * common_Pa_s;
+        double common_1_s = (free_kg_s - flow_kg_s) / sum_kg;
+        for (int i = 0; i < cylinders.Count; i++) cylinders.Out_kg_s[i] -= _weight_kg_Pa[i] * cylinders.Contents[i].Pressure_Pa * common_1_s;
     }
 
     // What comes in brings the enthalpy of those that give. Returns whether that changed how the flow divides.

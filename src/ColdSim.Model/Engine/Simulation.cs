@@ -34,7 +34,7 @@ public sealed class Simulation
     private readonly Ledger _ledger;
     private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
-    private readonly bool[] _phaseChanged;
+    private readonly bool[] _isAtLastLiquid;
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
 
@@ -49,6 +49,7 @@ public sealed class Simulation
     private WeatherSample _sample;
     private double _generatorInput_W;
     private RunEnd? _ended;
+    private bool _phaseChanged;
 
     /// <summary>A run of a rig in a weather.</summary>
     /// <param name="rig">The rig.</param>
@@ -92,7 +93,7 @@ public sealed class Simulation
         _inputs = new HeldInputs(n, rig.Appliances.Count, k);
         _stepper = new Stepper(rig, _plant, _controls, _inputs);
         _frost = new FrostLayer[n];
-        _phaseChanged = new bool[n];
+        _isAtLastLiquid = new bool[n];
         _record = StepRecord.For(rig);
         _publisher = new EventPublisher(_plant, _controls, _stepper, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
@@ -127,7 +128,9 @@ public sealed class Simulation
         for (int steps = 0; _ended is null && _time_s < end_s; steps++)
         {
             if (steps % StepsBetweenCancelChecks == 0) cancel.ThrowIfCancellationRequested();
-            Advance(NextStop_s(end_s));
+            // Something may be due at this very instant; a step without length has no means.
+            double stop_s = NextStop_s(end_s);
+            if (stop_s > _time_s) Advance(stop_s);
             Switch();
         }
 
@@ -272,21 +275,23 @@ public sealed class Simulation
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         for (int i = 0; i < _frost.Length; i++)
         {
-            // At the last liquid both sets of equations must see the same heat, or each would bring the other back at once.
-            double ahead_K = _phaseChanged[i] ? 0 : half_s * AlgebraicState.Cylinders.Warming_K_s(i);
+            // At the last liquid both sets of equations must see the same heat, of all cylinders that are open on it, or each would bring the other back at once.
+            double ahead_K = _phaseChanged ? 0 : half_s * AlgebraicState.Cylinders.Warming_K_s(i);
             double liquid_K = Now.Cylinder_K[i] + Math.Clamp(ahead_K, -FarthestAhead_K, FarthestAhead_K);
-            _phaseChanged[i] = false;
             CylinderBody body = _plant.Cylinders[i];
-            if (_inputs.HasLiquid[i])
+            if (_inputs.HasLiquid[i] && !_isAtLastLiquid[i])
             {
                 _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
                 continue;
             }
 
+            // The wall that a first drop wets grows with the fourth root of it, so that even the located instant would be too late for an even heat.
+            _isAtLastLiquid[i] = false;
             _inputs.Cylinders[i] = HeatCoupling.WithoutLiquid(body, middle, 0, liquid_K, _frost[i]);
             _inputs.WholeShells[i] = HeatCoupling.WithoutLiquid(body, middle, 1, liquid_K, _frost[i]);
         }
 
+        _phaseChanged = false;
         _inputs.Coach = _plant.Coach?.At(middle, Now.Air_K, _clock.At_s(_time_s)) ?? default;
         _inputs.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
         _inputs.Outside_K = middle.Air_K;
@@ -525,7 +530,7 @@ public sealed class Simulation
             if (AlgebraicState.Cylinders.Contents[i].HasLiquid != _inputs.HasLiquid[i])
             {
                 _inputs.HasLiquid[i] = !_inputs.HasLiquid[i];
-                _phaseChanged[i] = true;
+                _phaseChanged = _isAtLastLiquid[i] = true;
                 _inputsHeldUntil_s = _time_s;
                 Evaluate();
                 Publish(_inputs.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);

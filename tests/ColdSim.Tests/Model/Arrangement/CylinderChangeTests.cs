@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Model.Arrangement;
+using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using Xunit;
 using static ColdSim.Tests.Model.Rigs;
@@ -79,5 +80,18 @@ public class CylinderChangeTests
             Assert.Equal(whole.Last.Cylinders[i].Propane_kg, rest.Last.Cylinders[i].Propane_kg, 1e-3);
             Assert.Equal(whole.Last.Cylinders[i].Liquid_K, rest.Last.Cylinders[i].Liquid_K, 0.05);
         }
+    }
+
+    // Notice at once and no wait between: the minute that a change takes keeps time going, and every step has a length.
+    [Fact]
+    public void Somebody_who_notices_at_once_still_takes_a_minute_for_each_change()
+    {
+        CylinderSpecification cold = Bottle("5 lb", 0.9) with { InitialTemperature_K = 236 };
+        Rig rig = new() { Cylinders = [cold, cold], Arrangement = new OneAtATime { NoticedAfter_s = 0, BetweenWalks_s = 0 }, Appliances = [Draw(200_000)] };
+        Trace run = Run(rig, Steady(-37), 1);
+        double[] changes = run.Times_s(EventKind.CylinderChanged);
+        Assert.InRange(changes.Length, 2, 61);
+        Assert.All(changes.Zip(changes.Skip(1)), pair => Assert.True(pair.Second - pair.First >= 60 - 1e-6));
+        Assert.All(run.Steps, s => Assert.True(double.IsFinite(s.Given_W) && s.To.Time_s > s.From.Time_s));
     }
 }

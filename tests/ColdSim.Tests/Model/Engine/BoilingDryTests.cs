@@ -78,6 +78,20 @@ public class BoilingDryTests
         Assert.InRange(run.Events.Count(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain), 2, 12);
     }
 
+    // Two nearly empty cold ones beside a hot one that follows cold air in minutes: all pressures fall, and none below nothing.
+    [Fact]
+    public void Cylinders_open_together_with_very_different_fills_and_pressures_keep_what_they_hold()
+    {
+        CylinderSpecification hot = Bottle("100 lb", 0.2).Fixed(476) with { InitialTemperature_K = 323 };
+        CylinderSpecification low = Bottle("40 lb", 0.02) with { InitialTemperature_K = 228 };
+        Rig rig = new() { Cylinders = [low, Bottle("40 lb", 0.001) with { InitialTemperature_K = 228 }, hot], Arrangement = new OpenTogether { MeetingTime_s = 4800 } };
+        Trace run = RunWithin(20_000, rig, -45, 12);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 1e-7);
+        Assert.All(run.Steps, s => Assert.True(s.To.Cylinders[0].Propane_kg > 0 && s.To.Cylinders[1].Propane_kg > 0 && s.To.Cylinders[2].Propane_kg > 0));
+        Assert.All(run.Steps, s => Assert.InRange(s.To.Cylinders[2].Liquid_K, 220, 324));
+        Assert.Equal(run.Last.Cylinders[2].Pressure_Pa, run.Last.Cylinders[0].Pressure_Pa, 500.0);
+    }
+
     // Both sides of the last liquid see the same heat only if the sun does not need a conductance to come in by.
     [Fact]
     public void Fixed_sun_shines_on_a_cylinder_whose_last_drop_wets_nothing()
