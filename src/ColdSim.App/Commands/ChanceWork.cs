@@ -3,6 +3,7 @@ using ColdSim.App.Text;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
 using ColdSim.Files.Weather;
+using ColdSim.Files;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
@@ -96,7 +97,7 @@ internal sealed class ChanceWork
     private static void CheckRecord(string path, Scenario scenario, Host host)
     {
         if (!host.Files.Exists(path))
-            throw CommandFault.Input($"coldsim: --years: there is no file '{path}'");
+            throw CommandFault.Input($"coldsim: --years: there is no file '{Quote.OfPath(path)}'");
         if (scenario.Trip is not null)
             throw CommandFault.Input("coldsim: --years: a record is of one place; the file has stops or refills");
     }

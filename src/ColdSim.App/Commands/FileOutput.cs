@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using ColdSim.Files.Disk;
+using ColdSim.Files;
 
 namespace ColdSim.App.Commands;
 
@@ -89,6 +90,6 @@ internal sealed class OutputOption(Option<string?> option, Option<bool> force)
         }
 
         if (!host.Files.FolderExists(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(file.Path))!))
-            throw CommandFault.Input($"coldsim: {option}there is no folder '{System.IO.Path.GetDirectoryName(file.Path)}'");
+            throw CommandFault.Input($"coldsim: {option}there is no folder '{Quote.OfPath(System.IO.Path.GetDirectoryName(file.Path) ?? "")}'");
     }
 }

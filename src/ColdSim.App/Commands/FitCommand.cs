@@ -4,6 +4,7 @@ using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
+using ColdSim.Files;
 using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 
@@ -79,7 +80,7 @@ internal static class FitCommand
     private static void CheckFolder(string copy, string path)
     {
         if (Path.GetDirectoryName(Path.GetFullPath(copy)) != Path.GetDirectoryName(Path.GetFullPath(path)))
-            throw CommandFault.Input($"coldsim: --out: '{copy}' is in another folder than '{path}', where the copy would not find its weather");
+            throw CommandFault.Input($"coldsim: --out: '{Quote.OfPath(copy)}' is in another folder than '{Quote.OfPath(path)}', where the copy would not find its weather");
     }
 
     private static FileOutput<FitReport> Copy(OutputFile copy, string before, Func<FitReport, string> table)

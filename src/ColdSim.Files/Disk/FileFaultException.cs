@@ -10,10 +10,10 @@ public sealed class FileFaultException : IOException
     public string Why { get; }
 
     /// <summary>The fault of a write that the system refused.</summary>
-    public static FileFaultException NotWritten(string path, Exception e) => new($"'{path}' cannot be written: {WhyNotWritten(e)}", WhyNotWritten(e), e);
+    public static FileFaultException NotWritten(string path, Exception e) => new($"'{Quote.OfPath(path)}' cannot be written: {WhyNotWritten(e)}", WhyNotWritten(e), e);
 
     /// <summary>The fault of a write that is not tried.</summary>
-    public static FileFaultException NotWritten(string path, string why) => new($"'{path}' cannot be written: {why}", why, null);
+    public static FileFaultException NotWritten(string path, string why) => new($"'{Quote.OfPath(path)}' cannot be written: {why}", why, null);
 
     /// <summary>The fault of standard output.</summary>
     public static FileFaultException OutputNotWritten(Exception e)
@@ -23,10 +23,10 @@ public sealed class FileFaultException : IOException
     }
 
     /// <summary>The fault of a file that cannot be opened or read.</summary>
-    public static FileFaultException NotRead(string path, Exception e) => new($"'{path}' cannot be read: {WhyNotRead(e)}", WhyNotRead(e), e);
+    public static FileFaultException NotRead(string path, Exception e) => new($"'{Quote.OfPath(path)}' cannot be read: {WhyNotRead(e)}", WhyNotRead(e), e);
 
     /// <inheritdoc cref="NotRead(string, Exception)"/>
-    public static FileFaultException NotRead(string path, string why) => new($"'{path}' cannot be read: {why}", why, null);
+    public static FileFaultException NotRead(string path, string why) => new($"'{Quote.OfPath(path)}' cannot be read: {why}", why, null);
 
     /// <summary>A file that is not written to, in a sentence of its own.</summary>
     public static FileFaultException Refused(string sentence) => new(sentence, sentence, null);

@@ -21,18 +21,18 @@ public sealed record OutputFile(string Path, OutputKind Kind, bool Force)
     {
         ArgumentNullException.ThrowIfNull(reads);
         if (IsEdit && !IsEmptyOrOurs())
-            throw FileFaultException.Refused($"'{Path}' was changed by somebody else since it was read; nothing was written into it");
+            throw FileFaultException.Refused($"'{Quote.OfPath(Path)}' was changed by somebody else since it was read; nothing was written into it");
         if (IsEdit)
             return;
         if (reads.SameAs(Path) is { } read)
-            throw FileFaultException.Refused(read == Path ? $"'{Path}' is an input of this run and is never overwritten; name another file"
-                : $"'{Path}' is the same file as '{read}', an input of this run, and is never overwritten; name another file");
+            throw FileFaultException.Refused(read == Path ? $"'{Quote.OfPath(Path)}' is an input of this run and is never overwritten; name another file"
+                : $"'{Quote.OfPath(Path)}' is the same file as '{Quote.OfPath(read)}', an input of this run, and is never overwritten; name another file");
         if (FileStatus.Of(Path) is not { } status)
             return;
         if (status.Kind == FileKind.Folder)
-            throw FileFaultException.Refused($"'{Path}' is a folder");
+            throw FileFaultException.Refused($"'{Quote.OfPath(Path)}' is a folder");
         if (status.Kind == FileKind.Regular && !Force && !IsStandardOutput && !IsEmptyOrOurs())
-            throw FileFaultException.Refused($"'{Path}' exists already and does not look like {Kind.Name} that coldsim wrote, so it is left as it is; name another file, or replace it with --force");
+            throw FileFaultException.Refused($"'{Quote.OfPath(Path)}' exists already and does not look like {Kind.Name} that coldsim wrote, so it is left as it is; name another file, or replace it with --force");
     }
 
     private bool IsEmptyOrOurs()

@@ -26,7 +26,7 @@ public static class ColumnsFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return (null, [new FileProblem(path, 1, 1, "the column map cannot be opened: " + FileProblem.WhyUnreadable(e))]);
+            return (null, [new FileProblem(Quote.OfPath(path), 1, 1, "the column map cannot be opened: " + FileProblem.WhyUnreadable(e))]);
         }
     }
 

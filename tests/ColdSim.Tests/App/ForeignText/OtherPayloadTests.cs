@@ -137,6 +137,28 @@ public sealed class OtherPayloadTests : IDisposable
     }
 
     [Fact]
+    public void A_long_word_of_the_command_line_is_quoted_in_part()
+    {
+        using Host host = new(Stream.Null, TextWriter.Null);
+        List<string> whole = [];
+        foreach (Command command in Commands(CommandTree.Of(host)))
+        {
+            foreach (string option in command.Options.Select(o => o.Name).Where(o => o != "--help").Append("--unknown"))
+            {
+                foreach (string word in (string[])[new string('x', 3000), new string('9', 3000), "-" + new string('9', 3000)])
+                {
+                    Shell shell = new();
+                    shell.Run([.. Words(command), .. command.Arguments.Count > 0 ? (string[])[command.Name == "new" ? Missing : Shell.ColdSnap] : [], option, word]);
+                    if ((shell.Out + shell.Error).Contains(word.TrimStart('-')[..300], StringComparison.Ordinal))
+                        whole.Add($"{command.Name} {option} {word[..2]}");
+                }
+            }
+        }
+
+        Assert.True(whole.Count == 0, string.Join(", ", whole));
+    }
+
+    [Fact]
     public void A_file_name_comes_out_visible()
     {
         foreach (string payload in Payload.All.Where(p => !p.Contains('\0', StringComparison.Ordinal)))
