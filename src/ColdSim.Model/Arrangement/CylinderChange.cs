@@ -5,7 +5,7 @@ namespace ColdSim.Model.Arrangement;
 /// <summary>A change of cylinder by hand once gas is short: when, and to which one.</summary>
 internal sealed class CylinderChange(OneAtATime by, int count)
 {
-    // Walking there, shutting one valve and opening another take this long, whatever is said: two changes at one instant would have no end.
+    // Walking there and trying a valve take this long, whatever is said: walks at one instant would have no end.
     private const double Walk_s = Minute_s;
 
     private double _shortSince_s = double.NaN;
@@ -32,7 +32,7 @@ internal sealed class CylinderChange(OneAtATime by, int count)
 
         if (!double.IsNaN(_shortSince_s)) return;
         _shortSince_s = time_s;
-        double ready_s = Math.Max(time_s + by.NoticedAfter_s, _changed_s + Math.Max(Walk_s, by.BetweenWalks_s));
+        double ready_s = Math.Max(time_s + Math.Max(Walk_s, by.NoticedAfter_s), _changed_s + by.BetweenWalks_s);
         At_s = WhenUp_s(ready_s, startClock_s);
     }
 

@@ -94,4 +94,15 @@ public class CylinderChangeTests
         Assert.All(changes.Zip(changes.Skip(1)), pair => Assert.True(pair.Second - pair.First >= 60 - 1e-6));
         Assert.All(run.Steps, s => Assert.True(double.IsFinite(s.Given_W) && s.To.Time_s > s.From.Time_s));
     }
+
+    [Fact]
+    public void Nobody_looks_without_end_for_a_cylinder_that_is_not_there()
+    {
+        Rig rig = Two(new OneAtATime { NoticedAfter_s = 0, BetweenWalks_s = 0 }) with { Cylinders = [Bottle("20 lb", 0), Bottle("20 lb", 0)], Appliances = [Draw(20_000)] };
+        using CancellationTokenSource within = new(TimeSpan.FromSeconds(20));
+        Trace trace = new();
+        SimulationResult result = new Simulation(rig, Steady(-20), Settings(4)).Run(trace, within.Token);
+        Assert.Equal(RunEnd.Complete, result.End);
+        Assert.False(trace.Has(EventKind.CylinderChanged));
+    }
 }
