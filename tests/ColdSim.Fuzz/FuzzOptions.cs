@@ -9,7 +9,7 @@ internal static class FuzzOptions
     public const int Seed = 20_270_112;
 
     /// <summary>How many random rigs are run: <c>COLDSIM_FUZZ_RIGS</c>.</summary>
-    public static int Rigs { get; } = Number("COLDSIM_FUZZ_RIGS", 40);
+    public static int Rigs { get; } = Number("COLDSIM_FUZZ_RIGS", 300);
 
     /// <summary>How many damaged files are read: <c>COLDSIM_FUZZ_FILES</c>.</summary>
     public static int Files { get; } = Number("COLDSIM_FUZZ_FILES", 2000);
