@@ -65,5 +65,5 @@ public sealed record Scenario
     }
 
     /// <summary>The step unless another is requested. [s]</summary>
-    public const double DefaultStep_s = 90;
+    public const double DefaultStep_s = 300;
 }

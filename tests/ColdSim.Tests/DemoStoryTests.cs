@@ -84,11 +84,11 @@ public class DemoStoryTests
     public void The_curves_hold_the_gas_that_was_used()
         => Assert.Equal(1, Story.Value.Series.Given_W.Sum() * 60 / Story.Value.Summary.GasHeat.Joules, 1e-9);
 
-    // Half the default step of 90 s, and shorter ones.
+    // Half the default step of 300 s, and shorter ones.
     [Theory]
-    [InlineData(45)]
+    [InlineData(150)]
     [InlineData(30)]
-    [InlineData(15)]
+    [InlineData(10)]
     public void A_shorter_step_gives_the_same_story(double step_s)
     {
         RunReport fine = Stepped(step_s);

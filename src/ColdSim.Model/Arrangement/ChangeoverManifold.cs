@@ -26,6 +26,5 @@ internal sealed class ChangeoverManifold : IManifold
     }
 
     /// <inheritdoc/>
-    public double LongestStep_s(CylinderStates cylinders)
-        => cylinders.IsGivingVapourAlone(Service) || cylinders.IsGivingVapourAlone(Reserve) ? CylinderStates.VapourStep_s : double.PositiveInfinity;
+    public double LongestStep_s(CylinderStates cylinders) => double.PositiveInfinity;
 }

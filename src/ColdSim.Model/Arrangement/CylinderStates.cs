@@ -17,9 +17,6 @@ internal sealed class CylinderStates
         Vapour = new GasMasses[count];
     }
 
-    /// <summary>Vapour left without liquid is drawn down in minutes, so the steps must be short while it flows. [s]</summary>
-    public const double VapourStep_s = 5;
-
     /// <summary>Number of cylinders.</summary>
     public int Count => Contents.Length;
 
@@ -49,6 +46,17 @@ internal sealed class CylinderStates
 
     /// <summary>Whether one gives gas and has no liquid.</summary>
     public bool IsGivingVapourAlone(int i) => Out_kg_s[i] > 0 && !Contents[i].HasLiquid;
+
+    /// <summary>Whether any gives gas and has no liquid: it is drawn down in minutes.</summary>
+    public bool IsAnyGivingVapourAlone()
+    {
+        for (int i = 0; i < Count; i++)
+        {
+            if (IsGivingVapourAlone(i)) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Enthalpy of the gas in the manifold, the mean of what the giving cylinders send. [J/kg]</summary>
     public double ManifoldEnthalpy_J_kg { get; private set; }

@@ -22,5 +22,5 @@ internal sealed class OneOpenManifold : IManifold
     }
 
     /// <inheritdoc/>
-    public double LongestStep_s(CylinderStates cylinders) => cylinders.IsGivingVapourAlone(Open) ? CylinderStates.VapourStep_s : double.PositiveInfinity;
+    public double LongestStep_s(CylinderStates cylinders) => double.PositiveInfinity;
 }

@@ -15,7 +15,7 @@ namespace ColdSim.Model.Arrangement;
 internal sealed class TogetherManifold(CylinderBody[] bodies, double meetingTime_s) : IManifold
 {
     // Pressures that still equalise, or a cylinder with vapour alone, have the shortest time constant of all.
-    private const double MeetingStep_frac = 0.05;
+    private const double MeetingStep_frac = 0.5;
     private const double Differ_frac = 1e-4;
     private const double EmptyingStep_frac = 0.2;
 
@@ -68,18 +68,16 @@ internal sealed class TogetherManifold(CylinderBody[] bodies, double meetingTime
     public double LongestStep_s(CylinderStates cylinders)
     {
         double pressure_Pa = Feed(cylinders).Service_Pa;
-        bool differ = false, liquid = false;
+        bool differ = false;
         double emptying_s = double.PositiveInfinity;
         for (int i = 0; i < cylinders.Count; i++)
         {
             if (cylinders.IsGivingVapourAlone(i))
                 emptying_s = Math.Min(emptying_s, bodies[i].Specification.Volume_m3 / (cylinders.Contents[i].VapourVolume_m3_kg * cylinders.Out_kg_s[i]));
-            liquid |= cylinders.Contents[i].HasLiquid;
             differ |= !cylinders.Contents[i].HasLiquid || Math.Abs(cylinders.Contents[i].Pressure_Pa - pressure_Pa) > Differ_frac * pressure_Pa;
         }
 
-        double longest_s = !liquid ? CylinderStates.VapourStep_s : differ ? meetingTime_s * MeetingStep_frac : double.PositiveInfinity;
-        return Math.Min(longest_s, EmptyingStep_frac * emptying_s);
+        return Math.Min(differ ? meetingTime_s * MeetingStep_frac : double.PositiveInfinity, EmptyingStep_frac * emptying_s);
     }
 
     // Every pressure changes by the same part of itself, and towards the common one. Pressures that are equal stay so, and one that is far below the others

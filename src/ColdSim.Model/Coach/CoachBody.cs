@@ -4,12 +4,24 @@ using ColdSim.Physics.MoistAir;
 
 namespace ColdSim.Model.Coach;
 
-/// <summary>How the coach exchanges heat with outside, held over one time step. SI units.</summary>
-/// <param name="Loss_W_K">To outside air: envelope and infiltration. [W/K]</param>
+/// <summary>How the coach exchanges heat with outside in one weather. SI units.</summary>
+/// <param name="Envelope_W_K">Through walls, windows, roof and floor to outside air. [W/K]</param>
 /// <param name="Ground_W_K">To the ground under a skirted floor. [W/K]</param>
 /// <param name="Gains_W">Sun, people and things. [W]</param>
-/// <param name="Air_m3_s">Air that comes in and goes out. [m³/s]</param>
-public readonly record struct CoachCoupling(double Loss_W_K, double Ground_W_K, double Gains_W, double Air_m3_s);
+/// <param name="Ventilation_m3_s">Air that is let in on purpose. [m³/s]</param>
+/// <param name="Leakage">Air that leaks in, by the difference of temperature.</param>
+/// <param name="Air_J_m3K">Heat capacity of outside's air by volume. [J/(m³·K)]</param>
+public readonly record struct CoachCoupling(
+    double Envelope_W_K, double Ground_W_K, double Gains_W, double Ventilation_m3_s, InfiltrationInWind Leakage, double Air_J_m3K)
+{
+    /// <summary>Air that comes in and goes out. [m³/s]</summary>
+    /// <param name="dT_K">Inside less outside. [K]</param>
+    public double Air_m3_s(double dT_K) => Ventilation_m3_s + Leakage.At_m3_s(dT_K);
+
+    /// <summary>Loss to outside air per kelvin: envelope, ventilation and infiltration. [W/K]</summary>
+    /// <param name="dT_K">Inside less outside. [K]</param>
+    public double Loss_W_K(double dT_K) => Envelope_W_K + Air_J_m3K * Air_m3_s(dT_K);
+}
 
 /// <summary>The coach as two nodes, made once from its specification.</summary>
 public sealed class CoachBody
@@ -35,36 +47,26 @@ public sealed class CoachBody
     /// <summary>Whether the slow node exists.</summary>
     public bool HasFurnishings { get; }
 
-    /// <summary>Air that leaks in and out, and what is let in on purpose. [m³/s]</summary>
+    /// <summary>Heat that infiltration and ventilation carry per kelvin: what comes in is air of outside's density. [W/K]</summary>
     /// <param name="weather">The weather; its wind is that of the mast, the shelter is in the model's coefficient.</param>
     /// <param name="inside_K">Inside air. [K]</param>
-    /// <remarks>ASHRAE's basic model, and ventilation on top of it.</remarks>
-    public double AirExchange_m3_s(in WeatherSample weather, double inside_K)
-        => Specification.Ventilation_m3_s + (Specification.LeakageArea_cm2 <= 0 ? 0 : Infiltration.Basic_m3_s(
-            Specification.LeakageArea_cm2, inside_K - weather.Air_K, weather.Wind_m_s, Specification.Shelter));
-
-    /// <summary>Heat that this air carries per kelvin: what comes in is air of outside's density. [W/K]</summary>
-    /// <param name="weather">The weather.</param>
-    /// <param name="inside_K">Inside air. [K]</param>
-    public double Infiltration_W_K(in WeatherSample weather, double inside_K) => Carried_W_K(weather, AirExchange_m3_s(weather, inside_K));
-
-    /// <summary>The coupling at a weather and an inside temperature.</summary>
-    /// <param name="weather">The weather.</param>
-    /// <param name="inside_K">Inside air. [K]</param>
-    /// <param name="clock_s">Seconds after local midnight, for covers. [s]</param>
-    public CoachCoupling At(in WeatherSample weather, double inside_K, double clock_s)
+    public double Infiltration_W_K(in WeatherSample weather, double inside_K)
     {
-        double exchange_m3_s = AirExchange_m3_s(weather, inside_K);
-        return new(
-            Envelope_W_K - (Covered(clock_s) ? Specification.Covers_W_K : 0) + Carried_W_K(weather, exchange_m3_s),
-            Specification.GroundConductance_W_K,
-            Specification.InternalGains_W + Specification.SolarAperture_m2 * weather.WindowSun_W_m2,
-            exchange_m3_s);
+        CoachCoupling coupling = At(weather, 0);
+        return coupling.Air_J_m3K * coupling.Air_m3_s(inside_K - weather.Air_K);
     }
 
-    private static double Carried_W_K(in WeatherSample weather, double exchange_m3_s)
-        => exchange_m3_s <= 0 ? 0 : exchange_m3_s * DryAir.SpecificHeat_J_kgK
-            * Humidity.MoistAirDensity_kg_m3(weather.Air_K, weather.Pressure_Pa, weather.VapourPressure_Pa);
+    /// <summary>The coupling in a weather.</summary>
+    /// <param name="weather">The weather; its wind is that of the mast, the shelter is in the model's coefficient.</param>
+    /// <param name="clock_s">Seconds after local midnight, for covers. [s]</param>
+    /// <remarks>ASHRAE's basic model, and ventilation on top of it.</remarks>
+    public CoachCoupling At(in WeatherSample weather, double clock_s) => new(
+        Envelope_W_K - (Covered(clock_s) ? Specification.Covers_W_K : 0),
+        Specification.GroundConductance_W_K,
+        Specification.InternalGains_W + Specification.SolarAperture_m2 * weather.WindowSun_W_m2,
+        Specification.Ventilation_m3_s,
+        Specification.LeakageArea_cm2 <= 0 ? default : Infiltration.InWind(Specification.LeakageArea_cm2, weather.Wind_m_s, Specification.Shelter),
+        DryAir.SpecificHeat_J_kgK * Humidity.MoistAirDensity_kg_m3(weather.Air_K, weather.Pressure_Pa, weather.VapourPressure_Pa));
 
     private bool Covered(double clock_s)
         => Specification.Covers_W_K > 0 && ClockWindow.AnyContains(Specification.CoverHours, clock_s);

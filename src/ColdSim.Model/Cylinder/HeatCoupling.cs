@@ -56,22 +56,20 @@ public readonly record struct HeatCoupling(
         return At(body, weather, contents.LiquidVolume_m3, WholeShell_frac(body, contents), t_K, frost);
     }
 
-    /// <summary>The coupling of a cylinder without liquid, of which the part of the shell that counts is not yet known.</summary>
-    /// <param name="body">The cylinder.</param>
-    /// <param name="weather">The weather.</param>
-    /// <param name="wholeShell_frac">How far the whole shell counts, and not only what a last drop of liquid would wet and its fin.</param>
-    /// <param name="t_K">Temperature of vapour and shell. [K]</param>
-    /// <param name="frost">Frost on the wall.</param>
-    internal static HeatCoupling WithoutLiquid(CylinderBody body, in WeatherSample weather, double wholeShell_frac, double t_K, in FrostLayer frost)
-        => At(body, weather, 0, wholeShell_frac, t_K, frost);
-
     /// <summary>How far the whole shell counts: 0 with liquid, 1 once the vapour is clearly unsaturated.</summary>
     /// <param name="body">The cylinder.</param>
     /// <param name="contents">What is in it.</param>
     internal static double WholeShell_frac(CylinderBody body, in CylinderContents contents)
         => Math.Clamp(-contents.LiquidMass_kg / (Unsaturated_frac * body.Specification.LegalFill_kg), 0, 1);
 
-    private static HeatCoupling At(
+    /// <summary>The coupling for a volume of liquid, or of the shell without any.</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="weather">The weather.</param>
+    /// <param name="liquid_m3">Volume of the liquid. [m³]</param>
+    /// <param name="wholeShell_frac">How far the whole shell counts, and not only what the liquid, or a last drop of it, would wet and its fin.</param>
+    /// <param name="t_K">Temperature of contents and shell. [K]</param>
+    /// <param name="frost">Frost on the wall.</param>
+    internal static HeatCoupling At(
         CylinderBody body, in WeatherSample weather, double liquid_m3, double wholeShell_frac, double t_K, in FrostLayer frost)
     {
         ExternalConvection convection = body.Specification.Surroundings.FixedConductance_W_K is null ? new(body, weather, t_K) : default;

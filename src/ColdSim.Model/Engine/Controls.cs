@@ -120,7 +120,8 @@ internal sealed class Controls
     /// <summary>The next time that something here waits for; infinite where nothing does. [s]</summary>
     public double NextTimer_s(double time_s, PlantState s)
     {
-        double next_s = Furnace?.PhaseEnds_s ?? double.PositiveInfinity;
+        // The end of the fan after the flame changes nothing but the fan, which counts only where it draws on a battery.
+        double next_s = Furnace is null || (Power is null && Furnace.Phase == FurnacePhase.PostPurge) ? double.PositiveInfinity : Furnace.PhaseEnds_s;
 
         // The thermostat is past its dead band and only its shortest time keeps it from switching.
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.EventValue_K(s.Sensor_K) >= 0)

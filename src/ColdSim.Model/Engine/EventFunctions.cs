@@ -30,6 +30,9 @@ internal readonly record struct EventFunction(EventFunctionKind Kind, int Place)
 {
     /// <summary>Whether it depends on the coach alone, and not on the cylinders.</summary>
     public bool IsOfCoach => Kind <= EventFunctionKind.Damp;
+
+    /// <summary>Whether the equations themselves have a kink where it crosses zero.</summary>
+    public bool IsKink => Kind is EventFunctionKind.WaterFreezes or EventFunctionKind.WaterSolid;
 }
 
 /// <summary>Every event function of a rig, and its value at a state.</summary>

@@ -4,13 +4,15 @@ using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Moisture;
 using ColdSim.Model.Nodes;
+using ColdSim.Model.Numerics;
 using ColdSim.Model.Supply;
+using ColdSim.Model.Thermostat;
 
 namespace ColdSim.Model.Engine;
 
 /// <summary>The coupled equations of cylinders, gas supply and coach, and their integrator.</summary>
 /// <remarks>
-/// Fourth-order Runge–Kutta on propane and liquid temperature of each cylinder, inside air, furnishings and sensor at once, so that a starved burner
+/// Fifth-order Runge–Kutta on propane and liquid temperature of each cylinder, inside air, furnishings and sensor at once, so that a starved burner
 /// and the coach it cools are coupled within the step. Flows are integrated with the same weights for the ledger.
 /// </remarks>
 internal sealed class Plant
@@ -21,8 +23,11 @@ internal sealed class Plant
     // A sensor with a shorter lag counts as the air itself: steps would have to be shorter than it, for no visible difference.
     private const double ShortestLag_s = 1;
 
-    // Over half a time constant the method errs by a few parts in ten thousand of what has still to settle.
-    private const double LargestPart = 0.5;
+    // Over half a time constant of a cylinder its energy is right to a part in a hundred million.
+    private const double LargestCylinderPart = 0.5;
+
+    // Over three quarters of a time constant the method errs by less than two parts in ten thousand of what has still to settle.
+    private const double LargestPart = 0.75;
 
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
@@ -31,9 +36,14 @@ internal sealed class Plant
     private readonly int[] _nodeOf;
     private readonly double[] _node_K;
     private readonly double _duct_frac;
+    private readonly double _ground_K, _coupling_W_K, _perAirCapacity_K_J, _perFurnishingsCapacity_K_J;
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
-    private readonly PlantState _trial, _k1, _k2, _k3, _k4;
+    private readonly PlantState _trial;
+    private readonly PlantState[] _rates = new PlantState[DormandPrince.Stages + 1];
+    private readonly StepIntegrals[] _flows = new StepIntegrals[DormandPrince.Stages + 1];
+    private readonly double[][] _rateRows, _flowRows;
+    private readonly double[] _weights = new double[DormandPrince.Stages + 1];
     private readonly AlgebraicState _stageState;
     private readonly StepIntegrals _discarded;
 
@@ -47,7 +57,9 @@ internal sealed class Plant
         _node_K = new double[Nodes.Length];
         foreach (NodeBody node in Nodes) _duct_frac += node.Node.Duct_frac;
         int k = Nodes.Length;
-        (_trial, _k1, _k2, _k3, _k4) = (Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k), Gas.NewState(k));
+        _trial = Gas.NewState(k);
+        for (int i = 0; i < _rates.Length; i++) (_rates[i], _flows[i]) = (Gas.NewState(k), new StepIntegrals(rig.GasPlaces));
+        (_rateRows, _flowRows) = ([.. _rates.Select(r => r.Values)], [.. _flows.Select(f => f.Values)]);
         _stageState = new AlgebraicState(n);
         _discarded = new StepIntegrals(rig.GasPlaces);
         Manifold = rig.Arrangement switch
@@ -57,6 +69,12 @@ internal sealed class Plant
             _ => new OneOpenManifold(),
         };
         Coach = rig.Coach is null ? null : new CoachBody(rig.Coach);
+        if (Coach is { Specification: { } coach, HasFurnishings: var slow })
+        {
+            (_ground_K, _perAirCapacity_K_J) = (coach.GroundTemperature_K, 1 / coach.AirCapacity_J_K);
+            if (slow) (_coupling_W_K, _perFurnishingsCapacity_K_J) = (coach.Coupling_W_K, 1 / coach.FurnishingsCapacity_J_K);
+        }
+
         Damp = rig.Coach?.Moisture is { } moisture ? new DampAir(moisture) : null;
         _isUnvented = [.. rig.Appliances.Select(a => a.IsUnvented)];
         _hasSensor = rig.Thermostat is not null && Coach is not null;
@@ -113,7 +131,7 @@ internal sealed class Plant
     /// <summary>The longest step that the fastest node allows. [s]</summary>
     public double LongestStep_s()
     {
-        double fastest_s = _hasSensor && _sensorLag_s > 0 ? _sensorLag_s : double.PositiveInfinity;
+        double fastest_s = double.PositiveInfinity;
         if (Coach is not null)
         {
             // Twice the envelope's conductance leaves room for infiltration.
@@ -131,24 +149,28 @@ internal sealed class Plant
     /// <summary>The longest step that the present exchange with outside allows: of a cylinder by its conductance, of the coach by the air it lets in. [s]</summary>
     /// <param name="c">Inputs held over the step.</param>
     /// <param name="at">The algebraic state.</param>
-    public double LongestStep_s(HeldInputs c, AlgebraicState at)
+    /// <param name="air_K">Inside air. [K]</param>
+    public double LongestStep_s(HeldInputs c, AlgebraicState at, double air_K)
     {
         double fastest_s = double.PositiveInfinity;
         for (int i = 0; i < Cylinders.Length; i++)
         {
             double conductance_W_K = c.HasLiquid[i] ? c.Cylinders[i].Conductance_W_K : Math.Max(c.Cylinders[i].Conductance_W_K, c.WholeShells[i].Conductance_W_K);
-            fastest_s = Math.Min(fastest_s, at.Cylinders.Capacity_J_K[i] / conductance_W_K);
+            fastest_s = Math.Min(fastest_s, LargestCylinderPart / LargestPart * at.Cylinders.Capacity_J_K[i] / conductance_W_K);
         }
 
         if (Coach is not null)
         {
-            double coach_W_K = c.Coach.Loss_W_K + c.Coach.Ground_W_K + (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0);
+            double coach_W_K = c.Coach.Loss_W_K(air_K - c.Outside_K) + c.Coach.Ground_W_K + (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0);
             fastest_s = Math.Min(fastest_s, Coach.Specification.AirCapacity_J_K / coach_W_K);
         }
 
-        if (Damp is not null) fastest_s = Math.Min(fastest_s, Damp.TimeConstant_s(c.Coach.Air_m3_s, c.Outside_K, c.AirPressure_Pa));
+        if (Damp is not null) fastest_s = Math.Min(fastest_s, Damp.TimeConstant_s(c.Coach.Air_m3_s(air_K - c.Outside_K), c.Outside_K, c.AirPressure_Pa));
         return LargestPart * fastest_s;
     }
+
+    /// <summary>Inside air over the step that was made last, by the method's continuous extension. [K]</summary>
+    public Quartic AirWithin_K { get; private set; }
 
     /// <summary>Energy and mass stored at a state.</summary>
     public Stored StoredAt(PlantState s)
@@ -208,29 +230,83 @@ internal sealed class Plant
         return sum_J;
     }
 
-    /// <summary>One Runge–Kutta step: the state after it and the integrals of the flows.</summary>
+    /// <summary>One Runge–Kutta step (Dormand and Prince's, of fifth order): the state after it and the integrals of the flows.</summary>
     /// <param name="s">State before the step.</param>
     /// <param name="at">Algebraic part of that state under the held inputs.</param>
     /// <param name="c">Inputs held over the step.</param>
     /// <param name="step_s">Length of the step. [s]</param>
     /// <param name="next">Receives the state after the step.</param>
+    /// <param name="nextAlgebraic">Receives its algebraic part.</param>
     /// <param name="flowed">Receives the integrals of the flows.</param>
-    public void Step(PlantState s, AlgebraicState at, HeldInputs c, double step_s, PlantState next, StepIntegrals flowed)
+    public void Step(PlantState s, AlgebraicState at, HeldInputs c, double step_s, PlantState next, AlgebraicState nextAlgebraic, StepIntegrals flowed)
     {
-        double half_s = 0.5 * step_s, sixth_s = step_s / 6, third_s = step_s / 3;
-        flowed.Clear();
-        Rates(s, at, c, _k1, sixth_s, flowed);
-        _trial.SetAlong(s, _k1, half_s);
-        Evaluate(_trial, c, _stageState);
-        Rates(_trial, _stageState, c, _k2, third_s, flowed);
-        _trial.SetAlong(s, _k2, half_s);
-        Evaluate(_trial, c, _stageState);
-        Rates(_trial, _stageState, c, _k3, third_s, flowed);
-        _trial.SetAlong(s, _k3, step_s);
-        Evaluate(_trial, c, _stageState);
-        Rates(_trial, _stageState, c, _k4, sixth_s, flowed);
+        Rates(s, at, c, _rates[0], _flows[0]);
+        for (int stage = 1; stage < DormandPrince.Stages; stage++)
+        {
+            WeightedSum.Set(_trial.Values, s.Values, _rateRows, DormandPrince.Stage(stage), step_s);
+            Evaluate(_trial, c, _stageState);
+            Rates(_trial, _stageState, c, _rates[stage], _flows[stage]);
+        }
 
-        next.SetAlong(s, _k1, _k2, _k3, _k4, sixth_s, third_s);
+        WeightedSum.Set(next.Values, s.Values, _rateRows, DormandPrince.Weights, step_s);
+        WeightedSum.Set(flowed.Values, [], _flowRows, DormandPrince.Weights, step_s);
+        Evaluate(next, c, nextAlgebraic);
+        Rates(next, nextAlgebraic, c, _rates[DormandPrince.Stages], _flows[DormandPrince.Stages]);
+        if (Coach is not null) SetAirWithin(s, step_s, next);
+        next.Sensor_K = Sensor_K(s, next, step_s, 1);
+    }
+
+    /// <summary>How far the temperatures of the cylinders after the step that was made last may be off, by the embedded method of fourth order. [K]</summary>
+    /// <param name="step_s">Length of the step. [s]</param>
+    public double CylinderError_K(double step_s)
+    {
+        double worst_K_s = 0;
+        for (int i = 0; i < Cylinders.Length; i++)
+        {
+            double sum_K_s = 0;
+            for (int stage = 0; stage <= DormandPrince.Stages; stage++) sum_K_s += DormandPrince.Error[stage] * _rates[stage].Cylinder_K[i];
+            worst_K_s = Math.Max(worst_K_s, Math.Abs(sum_K_s));
+        }
+
+        return step_s * worst_K_s;
+    }
+
+    /// <summary>A part of the step that was made last, by the method's continuous extension.</summary>
+    /// <param name="s">State before the step.</param>
+    /// <param name="step_s">Length of the whole step. [s]</param>
+    /// <param name="part">Part of it, 0 to 1.</param>
+    /// <param name="state">Receives the state after the part.</param>
+    public void Within(PlantState s, double step_s, double part, PlantState state)
+    {
+        DormandPrince.Within(part, _weights);
+        WeightedSum.Set(state.Values, s.Values, _rateRows, _weights, step_s);
+        state.Sensor_K = Sensor_K(s, state, step_s, part);
+    }
+
+    /// <summary>Integrals of the flows over a part of the step that was made last.</summary>
+    /// <param name="step_s">Length of the whole step. [s]</param>
+    /// <param name="part">Part of it, 0 to 1.</param>
+    /// <param name="flowed">Receives the integrals.</param>
+    public void FlowedWithin(double step_s, double part, StepIntegrals flowed)
+    {
+        DormandPrince.Within(part, _weights);
+        WeightedSum.Set(flowed.Values, [], _flowRows, _weights, step_s);
+    }
+
+    private void SetAirWithin(PlantState s, double step_s, PlantState next)
+    {
+        double difference_K = next.Air_K - s.Air_K, first_K = step_s * _rates[0].Air_K - difference_K;
+        double second_K = difference_K - step_s * _rates[DormandPrince.Stages].Air_K - first_K, third_K = 0;
+        for (int i = 0; i <= DormandPrince.Stages; i++) third_K += DormandPrince.Dense[i] * _rates[i].Air_K;
+        third_K *= step_s;
+        AirWithin_K = new Quartic(difference_K + first_K, second_K + third_K - first_K, -second_K - 2 * third_K, third_K);
+    }
+
+    // The sensor after a part of the step, solved exactly from the air before it.
+    private double Sensor_K(PlantState s, PlantState then, double step_s, double part)
+    {
+        if (_sensorLag_s <= 0) return _hasSensor ? then.Air_K : double.NaN;
+        return SensorLag.After_K(s.Sensor_K, part * step_s / _sensorLag_s, s.Air_K, part == 1 ? AirWithin_K : AirWithin_K.Over(0, part));
     }
 
     /// <summary>The rate of change at a state.</summary>
@@ -238,10 +314,10 @@ internal sealed class Plant
     /// <param name="at">Algebraic part of that state.</param>
     /// <param name="c">Inputs held over the step.</param>
     /// <param name="rate">Receives the rate of change.</param>
-    public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate) => Rates(s, at, c, rate, 0, _discarded);
+    public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate) => Rates(s, at, c, rate, _discarded);
 
-    // Rates of change at a state; adds the flows to the step's integrals with the stage's weight.
-    private void Rates(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate, double weight_s, StepIntegrals flowed)
+    // Rates of change and flows at a state.
+    private void Rates(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate, StepIntegrals flows)
     {
         CylinderStates cylinders = at.Cylinders;
         SupplyPoint point = at.Point;
@@ -261,14 +337,15 @@ internal sealed class Plant
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
         double toAir_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
         double useful_W = toAir_W, electric_W = 0, damp_kg_s = 0;
-        flowed.Taken_kg[FurnaceLoad] += weight_s * furnace_kg_s;
+        Span<double> taken = flows.Taken_kg;
+        taken[FurnaceLoad] = furnace_kg_s;
         double loss_W = Nodes.Length > 0 ? NodeRates(s, c, node_W, ref toAir_W) : 0;
         for (int i = 0; i < _warmsCoach_frac.Length; i++)
         {
             double taken_kg_s = Supply.Taken_kg_s(i + 1, point) * cylinders.Mass_factor;
+            taken[i + 1] = taken_kg_s;
             if (taken_kg_s == 0 && c.Electric_W[i] == 0) continue;
             burnt_kg_s += taken_kg_s;
-            flowed.Taken_kg[i + 1] += weight_s * taken_kg_s;
             if (_isUnvented[i]) damp_kg_s += taken_kg_s;
             double gas_W = taken_kg_s * heating_J_kg, power_W = c.Electric_W[i];
             toAir_W += (gas_W + power_W) * _warmsCoach_frac[i];
@@ -281,37 +358,36 @@ internal sealed class Plant
         {
             double generator_kg_s = Supply.Taken_kg_s(GeneratorLoad, point) * cylinders.Mass_factor;
             burnt_kg_s += generator_kg_s;
-            flowed.Taken_kg[GeneratorLoad] += weight_s * generator_kg_s;
+            taken[GeneratorLoad] = generator_kg_s;
         }
 
-        flowed.Drawn_kg += weight_s * flow_kg_s;
-        flowed.CylinderHeat_J += weight_s * heat_W;
-        flowed.VapourEnthalpy_J += weight_s * flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
-        flowed.Burnt_kg += weight_s * burnt_kg_s;
-        flowed.Unburnt_kg += weight_s * unburnt_kg_s;
-        flowed.UnburntBeyondPropane_J += weight_s * unburnt_kg_s * (heating_J_kg - _heatingValue_J_kg);
-        flowed.Useful_J += weight_s * useful_W;
-        flowed.Flue_J += weight_s * (burnt_kg_s * heating_J_kg - useful_W);
-        rate.Vapour_kg = Damp?.Growth_kg_s(s.Vapour_kg, s.Air_K, c.Outside_K, c.OutsideVapour_kg_m3, c.Coach.Air_m3_s, damp_kg_s, c.AirPressure_Pa) ?? 0;
-        (rate.Air_K, rate.Furnishings_K, rate.Sensor_K) = (0, 0, 0);
+        flows.Drawn_kg = flow_kg_s;
+        flows.MassFactor_s = cylinders.Mass_factor;
+        flows.CylinderHeat_J = heat_W;
+        flows.VapourEnthalpy_J = flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
+        flows.Burnt_kg = burnt_kg_s;
+        flows.Unburnt_kg = unburnt_kg_s;
+        flows.UnburntBeyondPropane_J = unburnt_kg_s * (heating_J_kg - _heatingValue_J_kg);
+        flows.Useful_J = useful_W;
+        flows.Flue_J = (burnt_kg_s * heating_J_kg - useful_W);
+        rate.Vapour_kg = Damp?.Growth_kg_s(s.Vapour_kg, s.Air_K, c.Outside_K, c.OutsideVapour_kg_m3, c.Coach.Air_m3_s(s.Air_K - c.Outside_K), damp_kg_s, c.AirPressure_Pa) ?? 0;
+        (rate.Air_K, rate.Furnishings_K) = (0, 0);
         double gains_W = electric_W, ground_W = 0;
         if (Coach is not null)
         {
-            CoachSpecification coach = Coach.Specification;
-            double envelope_W = c.Coach.Loss_W_K * (s.Air_K - c.Outside_K);
-            ground_W = c.Coach.Ground_W_K * (s.Air_K - coach.GroundTemperature_K);
-            double toFurnishings_W = Coach.HasFurnishings ? coach.Coupling_W_K * (s.Air_K - s.Furnishings_K) : 0;
-            double air_K_s = (toAir_W + c.Coach.Gains_W + c.OtherHeat_W - envelope_W - ground_W - toFurnishings_W) / coach.AirCapacity_J_K;
+            double dT_K = s.Air_K - c.Outside_K, envelope_W = c.Coach.Loss_W_K(dT_K) * dT_K;
+            ground_W = c.Coach.Ground_W_K * (s.Air_K - _ground_K);
+            double toFurnishings_W = _coupling_W_K * (s.Air_K - s.Furnishings_K);
+            double air_K_s = (toAir_W + c.Coach.Gains_W + c.OtherHeat_W - envelope_W - ground_W - toFurnishings_W) * _perAirCapacity_K_J;
             rate.Air_K = air_K_s;
-            rate.Furnishings_K = Coach.HasFurnishings ? toFurnishings_W / coach.FurnishingsCapacity_J_K : air_K_s;
-            rate.Sensor_K = !_hasSensor ? 0 : _sensorLag_s > 0 ? (s.Air_K - s.Sensor_K) / _sensorLag_s : air_K_s;
+            rate.Furnishings_K = _coupling_W_K > 0 ? toFurnishings_W * _perFurnishingsCapacity_K_J : air_K_s;
             gains_W += c.Coach.Gains_W + c.OtherHeat_W;
             loss_W += envelope_W;
         }
 
-        flowed.Gains_J += weight_s * gains_W;
-        flowed.Loss_J += weight_s * loss_W;
-        flowed.Ground_J += weight_s * ground_W;
+        flows.Gains_J = gains_W;
+        flows.Loss_J = loss_W;
+        flows.Ground_J = ground_W;
     }
 
     // Heat between the nodes and what is around them, and what the furnace's ducts bring; what that leaves for the coach's air.

@@ -1,11 +1,10 @@
-using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
+using ColdSim.Model.Numerics;
 using ColdSim.Physics.Mixtures;
 
 namespace ColdSim.Model.Engine;
 
 /// <summary>The continuous state of rig and coach, or its rate of change. SI units.</summary>
-/// <remarks>All values are in one array, so that moving along a rate is one loop over vectors of four.</remarks>
+/// <remarks>All values are in one array, so that moving along rates is one loop over vectors of four.</remarks>
 internal sealed class PlantState
 {
     private const int Air = 0, Furnishings = 1, Sensor = 2, Vapour = 3, FirstCylinder = 4;
@@ -22,8 +21,7 @@ internal sealed class PlantState
         (_cylinders, _nodes) = (cylinders, nodes);
         _firstButane = FirstCylinder + 2 * cylinders;
         _firstNode = _firstButane + (mixed ? 2 * cylinders : 0);
-        int lanes = Vector256<double>.Count;
-        _values = new double[(_firstNode + nodes + lanes - 1) / lanes * lanes];
+        _values = new double[WeightedSum.Padded(_firstNode + nodes)];
     }
 
     /// <summary>Gas in each cylinder: propane, or all species together. [kg]</summary>
@@ -75,32 +73,6 @@ internal sealed class PlantState
     /// <summary>Each cylinder's isobutane; 0 where the gas is propane alone. [kg]</summary>
     public double Isobutane_kg(int cylinder) => Butane_kg.IsEmpty ? 0 : Butane_kg[2 * cylinder + 1];
 
-    /// <summary>Sets this to another state moved along a rate.</summary>
-    /// <param name="from">State to start from.</param>
-    /// <param name="rate">Its rate of change.</param>
-    /// <param name="time_s">For how long. [s]</param>
-    public void SetAlong(PlantState from, PlantState rate, double time_s)
-    {
-        ReadOnlySpan<Vector256<double>> start = from.Lanes, slope = rate.Lanes;
-        Span<Vector256<double>> moved = Lanes;
-        for (int i = 0; i < moved.Length; i++) moved[i] = start[i] + time_s * slope[i];
-    }
-
-    /// <summary>Sets this to another state moved along the weighted rates of the four stages of a Runge–Kutta step.</summary>
-    /// <param name="from">State to start from.</param>
-    /// <param name="k1">Rate at the start.</param>
-    /// <param name="k2">Rate in the middle.</param>
-    /// <param name="k3">Rate in the middle, once more.</param>
-    /// <param name="k4">Rate at the end.</param>
-    /// <param name="outer_s">Weight of the rates at start and end. [s]</param>
-    /// <param name="inner_s">Weight of those in the middle. [s]</param>
-    public void SetAlong(PlantState from, PlantState k1, PlantState k2, PlantState k3, PlantState k4, double outer_s, double inner_s)
-    {
-        ReadOnlySpan<Vector256<double>> start = from.Lanes, r1 = k1.Lanes, r2 = k2.Lanes, r3 = k3.Lanes, r4 = k4.Lanes;
-        Span<Vector256<double>> moved = Lanes;
-        for (int i = 0; i < moved.Length; i++)
-            moved[i] = start[i] + outer_s * r1[i] + inner_s * r2[i] + inner_s * r3[i] + outer_s * r4[i];
-    }
-
-    private Span<Vector256<double>> Lanes => MemoryMarshal.Cast<double, Vector256<double>>(_values.AsSpan());
+    /// <summary>The row.</summary>
+    public double[] Values => _values;
 }

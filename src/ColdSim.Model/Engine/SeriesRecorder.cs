@@ -69,14 +69,14 @@ public sealed class SeriesRecorder : IRunObserver
         ref readonly Snapshot a = ref record.From, b = ref record.To;
         _series.Outside_K[i] = a.Outside_K + x * (b.Outside_K - a.Outside_K);
         _series.Wind_m_s[i] = a.Wind_m_s + x * (b.Wind_m_s - a.Wind_m_s);
-        _series.Inside_K[i] = a.Inside_K + x * (b.Inside_K - a.Inside_K);
+        _series.Inside_K[i] = record.Inside_K(x);
         _series.Liquid_K[i] = a.Liquid_K + x * (b.Liquid_K - a.Liquid_K);
         _series.CylinderPressure_Pa[i] = a.CylinderPressure_Pa + x * (b.CylinderPressure_Pa - a.CylinderPressure_Pa);
         _series.DeliveryPressure_Pa[i] = a.DeliveryPressure_Pa + x * (b.DeliveryPressure_Pa - a.DeliveryPressure_Pa);
         _series.Propane_kg[i] = a.Propane_kg + x * (b.Propane_kg - a.Propane_kg);
         _series.SetPoint_K[i] = x > 0 ? b.SetPoint_K : a.SetPoint_K;
         _series.InUse[i] = (byte)b.InUse;
-        for (int n = 0; n < _series.Node_K.Count; n++) _series.Node_K[n][i] = record.Node_K[n];
+        for (int n = 0; n < _series.Node_K.Count; n++) _series.Node_K[n][i] = record.NodeBefore_K[n] + x * (record.Node_K[n] - record.NodeBefore_K[n]);
         if (record.Power is { } use && _series.Power is { } power)
             power.Charge_frac[i] = use.ChargeBefore_frac + x * (use.Charge_frac - use.ChargeBefore_frac);
         for (int c = 0; c < _series.Cylinders.Count; c++)

@@ -21,9 +21,6 @@ public sealed class Simulation
     // A board or valve may move a few times at one instant; more means that two controls trigger each other without end.
     private const int MostEventIterations = 100;
 
-    // How far ahead a cylinder's temperature is predicted for its films; a nearly empty one under a strong blanket would go much further.
-    private const double FarthestAhead_K = 5;
-
     private readonly Rig _rig;
     private readonly WeatherSeries _weather;
     private readonly SimulationSettings _settings;
@@ -175,6 +172,7 @@ public sealed class Simulation
             Now.Node_J[i] = from is { Nodes_J.Count: > 0 } ? from.Nodes_J[i] : _plant.Nodes[i].Energy_J(_plant.Nodes[i].Node.Initial_K);
             _controls.Liquid[i].Begin(Now.Node_J[i]);
             _controls.Solid[i].Begin(-Now.Node_J[i]);
+            _record.Node_K[i] = _plant.Nodes[i].Temperature_K(Now.Node_J[i]);
         }
 
         if (_plant.Damp is { } damp)
@@ -206,24 +204,20 @@ public sealed class Simulation
         if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
         _inputs.FurnaceLit = _controls.Furnace?.IsLit ?? false;
         if (_controls.Power is not null) TakePower();
-        double whole_s = stop_s - _time_s, tried_s = _stepper.Try(whole_s);
-        if (tried_s < whole_s) stop_s = _time_s + tried_s;
-        double step_s = _stepper.ToFirstEvent_s(_time_s, tried_s, stop_s);
+        double whole_s = stop_s - _time_s;
+        _stepper.Try(whole_s);
+        double step_s = _stepper.ToFirstEvent_s(_time_s, stop_s);
         if (_controls.Power is { } power)
         {
-            power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _inputs.Outside_K, tried_s);
-            step_s = Math.Min(step_s, power.ToEvent_s(tried_s));
+            power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _inputs.Outside_K, _stepper.Tried_s);
+            step_s = Math.Min(step_s, power.ToEvent_s(_stepper.Tried_s));
         }
 
-        if (step_s < tried_s)
-        {
-            _stepper.CutTo(step_s);
-            stop_s = _time_s + step_s;
-        }
+        if (step_s < _stepper.Tried_s) _stepper.CutTo(step_s);
+        if (step_s < whole_s) stop_s = _time_s + step_s;
 
         _publisher.CaptureIfChanged();
         double demand_kg_s = _controls.Demand_kg_s(_plant);
-        double massBefore_factor = AlgebraicState.Cylinders.Mass_factor;
         _ledger.Post(_stepper.Flowed);
         if (_controls.Power is not null) StepPower(step_s);
         for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_inputs.Cylinders[i], step_s);
@@ -232,15 +226,15 @@ public sealed class Simulation
         _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
         _record.Next();
         _publisher.Capture(_time_s, _sample);
-        Note(step_s, demand_kg_s, massBefore_factor);
+        Note(step_s, demand_kg_s);
         _publisher.Observer.Stepped(_record);
     }
 
     // Writes the means of the step. A mixed gas changes within it, and with it what the open valves would take.
-    private void Note(double step_s, double demand_kg_s, double massBefore_factor)
+    private void Note(double step_s, double demand_kg_s)
     {
         double heating_J_kg = _plant.HeatingValue_J_kg * AlgebraicState.Cylinders.Heating_factor, perSecond = 1 / step_s;
-        _record.Asked_W = demand_kg_s * (0.5 * (massBefore_factor + AlgebraicState.Cylinders.Mass_factor)) * heating_J_kg;
+        _record.Asked_W = demand_kg_s * (_stepper.Flowed.MassFactor_s * perSecond) * heating_J_kg;
         _record.Given_W = _stepper.Flowed.Drawn_kg * perSecond * heating_J_kg;
         for (int i = 0; i < _record.Gas_W.Length; i++)
         {
@@ -252,10 +246,12 @@ public sealed class Simulation
         ReadOnlySpan<double> node_J = Now.Node_J;
         for (int i = 0; i < node_J.Length; i++)
         {
+            _record.NodeBefore_K[i] = _record.Node_K[i];
             _record.Node_K[i] = _plant.Nodes[i].Temperature_K(node_J[i]);
             _record.Ice_frac[i] = _plant.Nodes[i].Ice_frac(node_J[i]);
         }
 
+        _record.InsideWithin_K = _stepper.AirWithin_K;
         _record.HeatIntoCylinder_W = _stepper.Flowed.CylinderHeat_J * perSecond;
         _record.Blanket_W = _inputs.BlanketPower_W();
         _record.OtherHeat_W = _inputs.OtherHeat_W;
@@ -273,26 +269,28 @@ public sealed class Simulation
             _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         double half_s = 0.5 * (_inputsHeldUntil_s - _time_s);
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
+        PlantState then = _stepper.Predict(half_s);
         for (int i = 0; i < _frost.Length; i++)
         {
             // At the last liquid both sets of equations must see the same heat, of all cylinders that are open on it, or each would bring the other back at once.
-            double ahead_K = _phaseChanged ? 0 : half_s * AlgebraicState.Cylinders.Warming_K_s(i);
-            double liquid_K = Now.Cylinder_K[i] + Math.Clamp(ahead_K, -FarthestAhead_K, FarthestAhead_K);
+            PlantState from = _phaseChanged ? Now : then;
+            double liquid_K = from.Cylinder_K[i];
+            FrostLayer frost = _frost[i].After(_inputs.Cylinders[i], _phaseChanged ? 0 : half_s);
             CylinderBody body = _plant.Cylinders[i];
             if (_inputs.HasLiquid[i] && !_isAtLastLiquid[i])
             {
-                _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.At(Now, i, liquid_K), liquid_K, _frost[i]);
+                _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.At(from, i, liquid_K).LiquidVolume_m3, 0, liquid_K, frost);
                 continue;
             }
 
             // The wall that a first drop wets grows with the fourth root of it, so that even the located instant would be too late for an even heat.
             _isAtLastLiquid[i] = false;
-            _inputs.Cylinders[i] = HeatCoupling.WithoutLiquid(body, middle, 0, liquid_K, _frost[i]);
-            _inputs.WholeShells[i] = HeatCoupling.WithoutLiquid(body, middle, 1, liquid_K, _frost[i]);
+            _inputs.Cylinders[i] = HeatCoupling.At(body, middle, 0, 0, liquid_K, frost);
+            _inputs.WholeShells[i] = HeatCoupling.At(body, middle, 0, 1, liquid_K, frost);
         }
 
         _phaseChanged = false;
-        _inputs.Coach = _plant.Coach?.At(middle, Now.Air_K, _clock.At_s(_time_s)) ?? default;
+        _inputs.Coach = _plant.Coach?.At(middle, _clock.At_s(_time_s)) ?? default;
         _inputs.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
         _inputs.Outside_K = middle.Air_K;
         _inputs.AirPressure_Pa = middle.Pressure_Pa;

@@ -1,3 +1,5 @@
+using ColdSim.Model.Numerics;
+
 namespace ColdSim.Model.Engine;
 
 /// <summary>One accepted step of a run: the state before and after, and the means of the flows between. SI units.</summary>
@@ -15,6 +17,7 @@ public sealed class StepRecord
     public StepRecord(int appliances, int nodes = 0, int consumers = 0)
     {
         (Gas_W, IsShort, Node_K, Ice_frac) = (new double[appliances], new bool[appliances], new double[nodes], new double[nodes]);
+        NodeBefore_K = new double[nodes];
         Power = consumers == 0 ? null : new PowerUse(consumers);
     }
 
@@ -50,6 +53,12 @@ public sealed class StepRecord
     /// <summary>Which of them had less gas than their demand, in the same order.</summary>
     public bool[] IsShort { get; }
 
+    /// <summary>How inside air goes from the state before to the state after. [K]</summary>
+    public Quartic InsideWithin_K { get; set; }
+
+    /// <summary>Temperature of each node before the step, in the order of <see cref="Node_K"/>. [K]</summary>
+    public double[] NodeBefore_K { get; }
+
     /// <summary>Temperature of each node after the step: the appliances' in their order, then the rig's water. [K]</summary>
     public double[] Node_K { get; }
 
@@ -77,6 +86,20 @@ public sealed class StepRecord
     /// <summary>Means of the 12 V side; null without a battery.</summary>
     public PowerUse? Power { get; }
 
+    /// <summary>Inside air after a part of the step; NaN without a coach. [K]</summary>
+    /// <param name="part">Part of the step, 0 to 1.</param>
+    public double Inside_K(double part) => From.Inside_K + InsideWithin_K.At(part);
+
+    /// <summary>Copies another step, moved in time.</summary>
+    /// <param name="other">Step to copy.</param>
+    /// <param name="by_s">How much later. [s]</param>
+    public void SetShifted(StepRecord other, double by_s)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        SetPart(other, other.From, other.To);
+        (_ends[0].Time_s, _ends[1].Time_s) = (_ends[0].Time_s + by_s, _ends[1].Time_s + by_s);
+    }
+
     /// <summary>Copies a part of another step, with the means of the whole.</summary>
     /// <param name="whole">Step to take the part from.</param>
     /// <param name="from">State at the beginning of the part.</param>
@@ -84,12 +107,17 @@ public sealed class StepRecord
     public void SetPart(StepRecord whole, in Snapshot from, in Snapshot to)
     {
         ArgumentNullException.ThrowIfNull(whole);
+        double length_s = whole.To.Time_s - whole.From.Time_s;
+        InsideWithin_K = from.Time_s == whole.From.Time_s && to.Time_s == whole.To.Time_s
+            ? whole.InsideWithin_K
+            : whole.InsideWithin_K.Over((from.Time_s - whole.From.Time_s) / length_s, (to.Time_s - from.Time_s) / length_s);
         (_ends[_from], _ends[1 - _from]) = (from, to);
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
         OtherHeat_W = whole.OtherHeat_W;
         (BurnerLit, Undersupplied, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.DampSettles);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
         whole.IsShort.AsSpan().CopyTo(IsShort);
+        whole.NodeBefore_K.AsSpan().CopyTo(NodeBefore_K);
         whole.Node_K.AsSpan().CopyTo(Node_K);
         whole.Ice_frac.AsSpan().CopyTo(Ice_frac);
         if (whole.Power is { } power) Power?.Set(power);

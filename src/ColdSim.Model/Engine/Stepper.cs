@@ -9,11 +9,16 @@ internal sealed class Stepper
 
     // After the last liquid the step still uses the equations with liquid, and that error shows in the ledger.
     private const double LastLiquidTolerance_s = 1e-6;
-    private const double SlopeOver_s = 1;
 
-    // A starved supply gives less with every tenth of a kelvin, which makes a small cylinder fast.
-    private const double StarvedStep_s = 15;
     private const double LargestMove_K = 0.5;
+
+    // A starved supply gives less with every tenth of a kelvin, and vapour alone is drawn down in minutes: the steps then follow the embedded error,
+    // from this length.
+    private const double FirstFollowedStep_s = 15;
+    private const double FollowedError_K = 1e-4;
+
+    // Half the step makes a thirty-second of the error.
+    private const double ErrorOfHalf = 1.0 / 32;
 
     // A step whose energy residual of the cylinders is larger than this, per throughput, is halved: it crossed a kink, such as
     // where supply begins to starve or a reserve side opens.
@@ -21,17 +26,26 @@ internal sealed class Stepper
     private const double EnergyResidual_J = 1e-5;
     private const double ShortestStep_s = 0.05;
 
+    // Nothing flows beyond the demand: where the weighted stages say so the step crossed the kink at which supply begins to starve.
+    private const double BeyondDemand_frac = 1e-9;
+
+    // Trials that a kink gets to come to its place; each makes the step before it free of the kink.
+    private const int MostKinkTrials = 3;
+
+    // How far ahead a cylinder's temperature is predicted; a nearly empty one under a strong blanket would go much further.
+    private const double FarthestAhead_K = 5;
+
     private readonly Plant _plant;
     private readonly Controls _controls;
     private readonly EventFunctions _functions;
     private readonly HeldInputs _inputs;
     private readonly PlantState _rate;
+    private readonly double[][] _rateRow;
     private readonly AlgebraicState _trialAlgebraicState;
-    private PlantState _trial;
+    private readonly PlantState _trial;
     private AlgebraicState _nextAlgebraicState;
-    private StepIntegrals _trialFlowed;
-    private double _tried_s;
     private double _stop_s;
+    private double _followedStep_s = FirstFollowedStep_s;
 
     /// <summary>A stepper for a rig.</summary>
     /// <param name="rig">Rig to step.</param>
@@ -45,7 +59,8 @@ internal sealed class Stepper
         int cylinders = plant.Cylinders.Length, nodes = plant.Nodes.Length;
         (State, Next, _trial, _rate) = (plant.Gas.NewState(nodes), plant.Gas.NewState(nodes), plant.Gas.NewState(nodes), plant.Gas.NewState(nodes));
         (AlgebraicState, _nextAlgebraicState, _trialAlgebraicState) = (new AlgebraicState(cylinders), new AlgebraicState(cylinders), new AlgebraicState(cylinders));
-        (Flowed, _trialFlowed) = (new StepIntegrals(rig.GasPlaces), new StepIntegrals(rig.GasPlaces));
+        _rateRow = [_rate.Values];
+        Flowed = new StepIntegrals(rig.GasPlaces);
     }
 
     /// <summary>The state before the step.</summary>
@@ -57,8 +72,14 @@ internal sealed class Stepper
     /// <summary>The state after the step that was tried or cut last.</summary>
     public PlantState Next { get; private set; }
 
+    /// <summary>Length of the step that was tried last. [s]</summary>
+    public double Tried_s { get; private set; }
+
     /// <summary>Integrals of the flows over that step.</summary>
-    public StepIntegrals Flowed { get; private set; }
+    public StepIntegrals Flowed { get; }
+
+    /// <summary>Inside air over that step. [K]</summary>
+    public Quartic AirWithin_K { get; private set; }
 
     /// <summary>Evaluates the algebraic part of the state.</summary>
     public void Evaluate() => _plant.Evaluate(State, _inputs, AlgebraicState);
@@ -70,8 +91,8 @@ internal sealed class Stepper
     /// <param name="most_s">Upper limit by everything else. [s]</param>
     public double Longest_s(double most_s)
     {
-        double longest_s = AlgebraicState.Point.IsFull ? most_s : Math.Min(most_s, StarvedStep_s);
-        longest_s = Math.Min(longest_s, _plant.LongestStep_s(_inputs, AlgebraicState));
+        double longest_s = IsFast(AlgebraicState) ? Math.Min(most_s, _followedStep_s) : most_s;
+        longest_s = Math.Min(longest_s, _plant.LongestStep_s(_inputs, AlgebraicState, State.Air_K));
         longest_s = Math.Min(longest_s, _plant.Manifold.LongestStep_s(AlgebraicState.Cylinders));
         double fastest_K_s = 0;
         for (int i = 0; i < AlgebraicState.Cylinders.Count; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(AlgebraicState.Cylinders.Warming_K_s(i)));
@@ -79,53 +100,86 @@ internal sealed class Stepper
         return moved_K > LargestMove_K ? longest_s * LargestMove_K / moved_K : longest_s;
     }
 
-    /// <summary>Tries a step, or as much of it as keeps the energy residual small.</summary>
+    /// <summary>The state some time ahead by its present rate, for inputs that are held from now to twice that time; overwritten by the next call.</summary>
+    /// <param name="ahead_s">How far ahead. [s]</param>
+    /// <remarks>Half of the gas may be gone by then but no more: vapour alone is drawn down within less than a step of the grid.</remarks>
+    public PlantState Predict(double ahead_s)
+    {
+        _plant.Rate(State, AlgebraicState, _inputs, _rate);
+        WeightedSum.Set(_trial.Values, State.Values, _rateRow, [1], ahead_s);
+        for (int i = 0; i < _plant.Cylinders.Length; i++)
+        {
+            double now_K = State.Cylinder_K[i];
+            _trial.Propane_kg[i] = Math.Max(_trial.Propane_kg[i], 0.5 * State.Propane_kg[i]);
+            _trial.Cylinder_K[i] = Math.Clamp(_trial.Cylinder_K[i], now_K - FarthestAhead_K, now_K + FarthestAhead_K);
+        }
+
+        return _trial;
+    }
+
+    /// <summary>Tries a step, or as much of it as keeps the energy residual small, and the embedded error where the cylinders are fast.</summary>
     /// <param name="step_s">Length of the step. [s]</param>
-    /// <returns>The length that was stepped. [s]</returns>
-    public double Try(double step_s)
+    public void Try(double step_s)
     {
         Step(step_s);
-        while (step_s > ShortestStep_s && !EnergyResidualIsSmall())
+        double error_K = ErrorWhereFast_K();
+        while (step_s > ShortestStep_s && (error_K > FollowedError_K || !EnergyResidualIsSmall() || FlowsBeyondDemand()))
         {
             step_s *= 0.5;
             Step(step_s);
+            error_K = ErrorWhereFast_K();
         }
 
-        _tried_s = double.NaN;
-        return step_s;
+        if (!IsFast(_nextAlgebraicState)) _followedStep_s = FirstFollowedStep_s;
+        else if (error_K > ErrorOfHalf * FollowedError_K) _followedStep_s = step_s;
+        else _followedStep_s = Math.Max(_followedStep_s, 2 * step_s);
     }
+
+    private double ErrorWhereFast_K() => IsFast(AlgebraicState) || IsFast(_nextAlgebraicState) ? _plant.CylinderError_K(Tried_s) : 0;
+
+    private static bool IsFast(AlgebraicState at) => !at.Point.IsFull || at.Cylinders.IsAnyGivingVapourAlone();
 
     /// <summary>Time of the first zero crossing of an event function within the step that was tried; its whole length without one. [s]</summary>
     /// <param name="time_s">Start of the step. [s]</param>
-    /// <param name="step_s">Length of the step. [s]</param>
-    /// <param name="stop_s">End of the step, to the last bit. [s]</param>
-    public double ToFirstEvent_s(double time_s, double step_s, double stop_s)
+    /// <param name="stop_s">End of the whole step, to the last bit. [s]</param>
+    /// <remarks>Where the equations have a kink at the event, the step is made again up to it: stages past the kink spoil what is before it.</remarks>
+    public double ToFirstEvent_s(double time_s, double stop_s)
     {
-        _stop_s = stop_s;
-        double first_s = step_s;
-        foreach (ref readonly EventFunction function in _functions.All)
+        double first_s = FirstEvent_s(time_s, stop_s, out bool isKink);
+        for (int i = 0; isKink && i < MostKinkTrials; i++)
         {
-            if (_functions.EventValue(function, Next, _nextAlgebraicState, _inputs.HasLiquid, stop_s) is > 0 and double value)
-                first_s = Math.Min(first_s, Locate(function, time_s, step_s, value));
+            Step(first_s);
+            first_s = FirstEvent_s(time_s, time_s + first_s, out isKink);
         }
 
         return first_s;
     }
 
-    /// <summary>Makes a part of the step that was tried instead of the whole.</summary>
+    private double FirstEvent_s(double time_s, double stop_s, out bool isKink)
+    {
+        (_stop_s, isKink) = (stop_s, false);
+        double first_s = Tried_s;
+        foreach (ref readonly EventFunction function in _functions.All)
+        {
+            if (!(_functions.EventValue(function, Next, _nextAlgebraicState, _inputs.HasLiquid, stop_s) is > 0 and double value)) continue;
+            double part_s = Locate(function, time_s, Tried_s, value);
+            if (part_s >= first_s) continue;
+            (first_s, isKink) = (part_s, function.IsKink);
+        }
+
+        return first_s;
+    }
+
+    /// <summary>Makes a part of the step that was tried instead of the whole: by its continuous extension where that keeps the energy, else anew.</summary>
     /// <param name="step_s">Length of the part. [s]</param>
     public void CutTo(double step_s)
     {
-        if (step_s != _tried_s)
-        {
-            Step(step_s);
-            return;
-        }
-
-        // The last trial of the root finder mostly ended at the root.
-        (Next, _trial) = (_trial, Next);
-        (Flowed, _trialFlowed) = (_trialFlowed, Flowed);
+        double part = step_s / Tried_s;
+        _plant.Within(State, Tried_s, part, Next);
+        _plant.FlowedWithin(Tried_s, part, Flowed);
         _plant.Evaluate(Next, _inputs, _nextAlgebraicState);
+        AirWithin_K = _plant.AirWithin_K.Over(0, part);
+        if (IsFast(AlgebraicState) || !EnergyResidualIsSmall() || FlowsBeyondDemand()) Step(step_s);
     }
 
     /// <summary>The state after the step becomes the one before the next.</summary>
@@ -137,9 +191,11 @@ internal sealed class Stepper
 
     private void Step(double step_s)
     {
-        _plant.Step(State, AlgebraicState, _inputs, step_s, Next, Flowed);
-        _plant.Evaluate(Next, _inputs, _nextAlgebraicState);
+        _plant.Step(State, AlgebraicState, _inputs, step_s, Next, _nextAlgebraicState, Flowed);
+        (Tried_s, AirWithin_K) = (step_s, _plant.AirWithin_K);
     }
+
+    private bool FlowsBeyondDemand() => Flowed.Drawn_kg > (1 + BeyondDemand_frac) * _plant.Supply.Demand_kg_s * Flowed.MassFactor_s;
 
     private bool EnergyResidualIsSmall()
     {
@@ -154,23 +210,11 @@ internal sealed class Stepper
         // Air pressure is held over a step, so that at its edge an event function may already be positive: the event is now.
         if (valueAtStart > 0) return Math.Min(step_s, EventTolerance_s);
         Crossing crossing = new(this, function);
-        double part_s = function.IsOfCoach
-            ? SmoothCrossing.Past(
-                ref crossing, valueAtStart, Slope(function, State, AlgebraicState, valueAtStart), step_s, valueAtEnd, Slope(function, Next, _nextAlgebraicState, valueAtEnd),
-                EventTolerance_s)
-            : BracketedRoot.Root(
-                ref crossing, 0, valueAtStart, step_s, valueAtEnd, function.Kind == EventFunctionKind.Liquid ? LastLiquidTolerance_s : EventTolerance_s);
+        double part_s = BracketedRoot.Root(
+            ref crossing, 0, valueAtStart, step_s, valueAtEnd, function.Kind == EventFunctionKind.Liquid ? LastLiquidTolerance_s : EventTolerance_s);
 
         // A thermostat past its dead band before its shortest time is over switches when that is over.
         return function.Kind == EventFunctionKind.Thermostat ? Math.Max(part_s, _controls.Thermostat!.MayChangeFrom_s - time_s) : part_s;
-    }
-
-    // Slope of an event function of the coach along the rate of a state.
-    private double Slope(in EventFunction function, PlantState s, AlgebraicState at, double value)
-    {
-        _plant.Rate(s, at, _inputs, _rate);
-        _trial.SetAlong(s, _rate, SlopeOver_s);
-        return (_functions.EventValue(function, _trial, at, _inputs.HasLiquid, _stop_s) - value) / SlopeOver_s;
     }
 
     // Event function after a part of the step.
@@ -178,8 +222,7 @@ internal sealed class Stepper
     {
         public double At(double part_s)
         {
-            stepper._plant.Step(stepper.State, stepper.AlgebraicState, stepper._inputs, part_s, stepper._trial, stepper._trialFlowed);
-            stepper._tried_s = part_s;
+            stepper._plant.Within(stepper.State, stepper.Tried_s, part_s / stepper.Tried_s, stepper._trial);
             if (!function.IsOfCoach) stepper._plant.Evaluate(stepper._trial, stepper._inputs, stepper._trialAlgebraicState);
             return stepper._functions.EventValue(function, stepper._trial, stepper._trialAlgebraicState, stepper._inputs.HasLiquid, stepper._stop_s);
         }

@@ -1,3 +1,5 @@
+using ColdSim.Model.Numerics;
+
 namespace ColdSim.Model.Supply;
 
 /// <summary>Regulator and open appliances together: the delivery pressure at which regulator flow and appliance flow balance.</summary>
@@ -20,6 +22,12 @@ public sealed class GasSupply
     // Valves open and shut a thousand times in a run, between a few demands: each one's pressure is kept.
     private readonly SufficientInlet[] _kept = new SufficientInlet[8];
     private int _keepNextAt;
+
+    // From one stage of a step to the next the pressures change by parts of a thousand.
+    private readonly FollowedRoot _intermediate = new(), _firstOutlet = new();
+
+    // While it was full at the last call that is asked first, which needs one orifice less.
+    private bool _wasFull;
 
     /// <summary>Connects appliances to a regulator, all shut.</summary>
     /// <param name="regulator">The regulator that feeds them.</param>
@@ -182,8 +190,11 @@ public sealed class GasSupply
     private SupplyPoint Solve(in FeedPressures feed, double air_Pa)
     {
         if (Math.Max(feed.Service_Pa, feed.Reserve_Pa) <= air_Pa) return new SupplyPoint(0, 0);
-        double delivery_Pa = _regulator.BalancedDelivery_Pa(this, feed, air_Pa, out double reserve_kg_s);
-        if (delivery_Pa >= _fullPressure_Pa)
+        if (_wasFull && _regulator.ClearlyPasses(_demand_kg_s, _fullPressure_Pa, feed, air_Pa, _firstOutlet, out double reserveOfFull_kg_s))
+            return new SupplyPoint(_demand_kg_s, double.NaN, reserveOfFull_kg_s);
+        double delivery_Pa = _regulator.BalancedDelivery_Pa(this, feed, air_Pa, _intermediate, out double reserve_kg_s);
+        _wasFull = delivery_Pa >= _fullPressure_Pa;
+        if (_wasFull)
             return new SupplyPoint(_demand_kg_s, double.NaN, _regulator.Reserve_kg_s(_demand_kg_s, feed, air_Pa));
 
         // The appliances' flow counts: a stage wide open at sonic speed passes the same into many pressures, and only one of them balances.

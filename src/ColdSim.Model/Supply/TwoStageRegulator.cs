@@ -13,6 +13,9 @@ public sealed class TwoStageRegulator
     // Ratings are stated for gas near this temperature; flow goes with one over its square root only.
     private const double RatingGas_K = 288.15;
 
+    // The pressure between the stages is known to a part in a thousand of its band where one stage regulates it.
+    private const double Clearly = 1.01;
+
     private readonly FirstStages _first;
     private readonly SpringOrifice _second;
 
@@ -80,21 +83,37 @@ public sealed class TwoStageRegulator
         return double.IsNaN(intermediate_Pa) ? 0 : Math.Min(flow_kg_s, _first.Reserve_kg_s(feed, air_Pa + intermediate_Pa, air_Pa));
     }
 
+    /// <summary>Whether a flow clearly passes at a delivery pressure.</summary>
+    /// <param name="flow_kg_s">Flow. [kg/s]</param>
+    /// <param name="delivery_Pa">Delivery pressure. [Pa gauge]</param>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="intermediate">Follows the pressure between the stages from call to call.</param>
+    /// <param name="reserve_kg_s">Of the flow, what the reserve side of a changeover gives. [kg/s]</param>
+    internal bool ClearlyPasses(double flow_kg_s, double delivery_Pa, in FeedPressures feed, double air_Pa, FollowedRoot intermediate, out double reserve_kg_s)
+    {
+        reserve_kg_s = 0;
+        double between_Pa = air_Pa + _first.Outlet_Pa(flow_kg_s, feed, air_Pa, intermediate);
+        if (!(_second.Flow_kg_s(between_Pa, air_Pa + delivery_Pa, air_Pa, feed.Gas_K) > Clearly * flow_kg_s)) return false;
+        reserve_kg_s = Math.Min(flow_kg_s, _first.Reserve_kg_s(feed, between_Pa, air_Pa));
+        return true;
+    }
+
     /// <summary>The delivery pressure at which regulator flow and appliance flow balance, where the demand is not met in full. [Pa gauge]</summary>
     /// <param name="appliances">Flow of the open appliances by delivery pressure, and its inverse.</param>
     /// <param name="feed">Before the regulator, above air pressure.</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
+    /// <param name="intermediate">Follows the pressure between the stages from call to call.</param>
     /// <param name="reserve_kg_s">What the reserve side of a changeover gives there. [kg/s]</param>
     /// <remarks>
     /// Solved for the intermediate pressure: it fixes what passes the first stage, that fixes the delivery pressure at which the
     /// appliances take just so much, and the two fix what passes the second stage, which must be the same.
     /// </remarks>
-    internal double BalancedDelivery_Pa(GasSupply appliances, in FeedPressures feed, double air_Pa, out double reserve_kg_s)
+    internal double BalancedDelivery_Pa(GasSupply appliances, in FeedPressures feed, double air_Pa, FollowedRoot intermediate, out double reserve_kg_s)
     {
         double high_Pa = _first.Highest_Pa(feed, air_Pa);
         FlowImbalance imbalance = new(this, appliances, feed, air_Pa);
-        double intermediate_Pa = BracketedRoot.Root(
-            ref imbalance, high_Pa, imbalance.At(high_Pa), air_Pa, imbalance.At(air_Pa), 1e-14 * high_Pa);
+        double intermediate_Pa = intermediate.Root(ref imbalance, air_Pa, high_Pa);
         reserve_kg_s = _first.Reserve_kg_s(feed, intermediate_Pa, air_Pa);
         return appliances.DeliveryAtFlow_Pa(_first.Flow_kg_s(feed, intermediate_Pa, air_Pa));
     }

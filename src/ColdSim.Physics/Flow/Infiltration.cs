@@ -19,16 +19,37 @@ public static class Infiltration
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double Basic_m3_s(double leakageArea_cm2, double dT_K, double wind_m_s, ShelterClass shelter)
     {
-        Require.InRange(leakageArea_cm2, 0, 10_000, "cm²");
         Require.InRange(dT_K, -150, 150, "K");
+        return InWind(leakageArea_cm2, wind_m_s, shelter).At_m3_s(dT_K);
+    }
+
+    /// <summary>The basic model at one wind, for many differences of temperature.</summary>
+    /// <param name="leakageArea_cm2">Effective leakage area at 4 Pa, 0 to 10 000 cm².</param>
+    /// <param name="wind_m_s">Wind at the weather station, 10 m up in the open, 0 to 100 m/s. The shelter is in the coefficient already.</param>
+    /// <param name="shelter">How the near surroundings break the wind.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public static InfiltrationInWind InWind(double leakageArea_cm2, double wind_m_s, ShelterClass shelter)
+    {
+        Require.InRange(leakageArea_cm2, 0, 10_000, "cm²");
         Require.InRange(wind_m_s, 0, 100, "m/s");
-        return leakageArea_cm2 / 1_000 * Math.Sqrt((BasicStack * Math.Abs(dT_K)) + (Of(BasicWind, shelter) * wind_m_s * wind_m_s));
+        double area = leakageArea_cm2 / 1_000;
+        return new(area * area * BasicStack, area * area * Of(BasicWind, shelter) * wind_m_s * wind_m_s);
     }
 
     private static double Of(double[] coefficients, ShelterClass shelter)
         => shelter is >= ShelterClass.None and <= ShelterClass.Adjacent
             ? coefficients[(int)shelter]
             : throw new ArgumentOutOfRangeException(nameof(shelter), shelter, "Must be class 1 to 5.");
+}
+
+/// <summary>Infiltration at one wind: √(stack |ΔT| + wind).</summary>
+/// <param name="Stack_m6_s2K">Square of the flow per kelvin of difference. [m⁶/(s²·K)]</param>
+/// <param name="Wind_m6_s2">Square of the flow of the wind alone. [m⁶/s²]</param>
+public readonly record struct InfiltrationInWind(double Stack_m6_s2K, double Wind_m6_s2)
+{
+    /// <summary>Air that leaks in. [m³/s]</summary>
+    /// <param name="dT_K">Inside less outside; its sign does not matter. [K]</param>
+    public double At_m3_s(double dT_K) => Math.Sqrt(Stack_m6_s2K * Math.Abs(dT_K) + Wind_m6_s2);
 }
 
 /// <summary>How the near surroundings break the wind; the numbers are those of the ASHRAE Handbook of Fundamentals.</summary>

@@ -9,6 +9,9 @@ namespace ColdSim.Planning.Nights;
 /// <param name="listEvents">Whether the events are kept; the members of an ensemble do not need them.</param>
 internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRunObserver recorder, bool listEvents = true) : IRunObserver
 {
+    // A thousandth of a step, less than a second, is near enough for a report.
+    private const double FiftyPart = 1e-3;
+
     private readonly List<NightTally> _nights = [];
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly SetPointShortfall _shortfall = new();
@@ -37,7 +40,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
             return;
         }
 
-        _shifted.SetPart(record, Shifted(record.From), Shifted(record.To));
+        _shifted.SetShifted(record, Offset_s);
         Take(_shifted);
     }
 
@@ -59,6 +62,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         Snapshot noon = record.To with
         {
             Time_s = end_s,
+            Inside_K = record.Inside_K(x),
             Propane_kg = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg),
             Cylinders = Between(record, x),
         };
@@ -150,7 +154,15 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     {
         double from_K = record.From.Inside_K, to_K = record.To.Inside_K;
         if (_fiftyPublished || !(from_K > CoolDown.Fifty_K && to_K <= CoolDown.Fifty_K)) return;
-        double x = (from_K - CoolDown.Fifty_K) / (from_K - to_K);
+        double low = 0, high = 1;
+        while (high - low > FiftyPart)
+        {
+            double middle = 0.5 * (low + high);
+            if (record.Inside_K(middle) > CoolDown.Fifty_K) low = middle;
+            else high = middle;
+        }
+
+        double x = high;
         Report(
             ReportedKind.InsideFifty,
             record.To with { Time_s = record.From.Time_s + x * (record.To.Time_s - record.From.Time_s), Inside_K = CoolDown.Fifty_K }, 0, CoolDown.Fifty_K);

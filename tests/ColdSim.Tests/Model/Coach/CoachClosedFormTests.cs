@@ -104,7 +104,7 @@ public class CoachClosedFormTests
         double flow_m3_s = area_cm2 / 1000 * Math.Sqrt(0.000145 * dT_K + 0.000246 * wind_m_s * wind_m_s);
         double density_kg_m3 = (90_000 - 0.378 * 100) / (287.05 * 260);
         Assert.Equal(flow_m3_s * density_kg_m3 * 1006, body.Infiltration_W_K(weather, 260 + dT_K), 0.003 * flow_m3_s * 1300);
-        Assert.Equal(150 + body.Infiltration_W_K(weather, 260 + dT_K), body.At(weather, 260 + dT_K, 0).Loss_W_K, 1e-9);
+        Assert.Equal(150 + body.Infiltration_W_K(weather, 260 + dT_K), body.At(weather, 0).Loss_W_K(dT_K), 1e-9);
     }
 
     [Fact]
@@ -122,7 +122,7 @@ public class CoachClosedFormTests
     public void Sun_through_windows_and_people_are_the_gains()
     {
         CoachBody body = new(OneNode() with { SolarAperture_m2 = 1.5, InternalGains_W = 120 });
-        Assert.Equal(1.5 * 200 + 120, body.At(new(260, 2, 100, 250, 90_000, 200, 77), 290, 0).Gains_W, 1e-12);
+        Assert.Equal(1.5 * 200 + 120, body.At(new(260, 2, 100, 250, 90_000, 200, 77), 0).Gains_W, 1e-12);
     }
 
     [Fact]

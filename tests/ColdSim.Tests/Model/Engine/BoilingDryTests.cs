@@ -98,7 +98,7 @@ public class BoilingDryTests
     {
         CylinderSpecification cylinder = Bottle("15 gal", 0);
         CylinderBody body = new(cylinder with { Surroundings = cylinder.Surroundings with { FixedFin_m = 0, FixedSun_W = 300 } });
-        HeatCoupling coupling = HeatCoupling.WithoutLiquid(body, Steady(-20).First(), wholeShell_frac: 0, 250, default);
+        HeatCoupling coupling = HeatCoupling.At(body, Steady(-20).First(), 0, wholeShell_frac: 0, 250, default);
         Assert.Equal(0, coupling.Conductance_W_K, 1e-9);
         Assert.Equal(300, coupling.Heat_W(250), 1e-6);
     }

@@ -107,7 +107,7 @@ public class SimulationTests
         Assert.Contains(run.Steps, s => s is { BurnerLit: true } && s.Given_W < 0.94 * full_W && s.To.DeliveryPressure_Pa < rig.Furnace.FullPressure_Pa);
         double lost_s = run.First_s(EventKind.FlameLost), locked_s = run.First_s(EventKind.Lockout);
         Assert.True(run.First_s(EventKind.ShortBegins) < lost_s && lost_s < locked_s);
-        Assert.True(run.At(Math.Ceiling(locked_s / 60) * 60 + 3000).Inside_K < run.At(Math.Floor(locked_s / 60) * 60).Inside_K - 3);
+        Assert.True(run.At(Math.Ceiling(locked_s / 300) * 300 + 3000).Inside_K < run.At(Math.Floor(locked_s / 300) * 300).Inside_K - 3);
         Assert.All(run.Steps.Where(s => s.BurnerLit), s => Assert.True(s.To.DeliveryPressure_Pa >= rig.Furnace.DropOutPressure_Pa - 0.1));
         for (int i = 0; i < run.Events.Count; i++)
         {

@@ -68,8 +68,8 @@ public class OtherHeaterTests
     {
         CoachSpecification covered = OneNode(100) with { Covers_W_K = 15, CoverHours = [new ClockWindow(20 * 3600, 7 * 3600)] };
         CoachBody body = new(covered);
-        Assert.Equal(85, body.At(Steady(-10).First(), 290, 23 * 3600).Loss_W_K, 1e-9);
-        Assert.Equal(100, body.At(Steady(-10).First(), 290, 12 * 3600).Loss_W_K, 1e-9);
+        Assert.Equal(85, body.At(Steady(-10).First(), 23 * 3600).Loss_W_K(27), 1e-9);
+        Assert.Equal(100, body.At(Steady(-10).First(), 12 * 3600).Loss_W_K(27), 1e-9);
         Trace run = Run(With(Electric) with { Coach = OneNode(100, 0.2e6, inside_C: 5) with { Covers_W_K = 25, CoverHours = covered.CoverHours } }, Steady(-10), 15);
 
         // Four to eight in the evening uncovered: 15 K above outside; then 20 K.

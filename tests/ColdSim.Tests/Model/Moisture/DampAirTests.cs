@@ -33,7 +33,7 @@ public class DampAirTests
     public void Ventilation_carries_heat_away()
     {
         Rig shut = Coach(0, Damp), open = Coach(0.02, Damp);
-        double extra_W_K = new CoachBody(open.Coach!).At(Steady(-10).First(), 293, 0).Loss_W_K - new CoachBody(shut.Coach!).At(Steady(-10).First(), 293, 0).Loss_W_K;
+        double extra_W_K = new CoachBody(open.Coach!).At(Steady(-10).First(), 0).Loss_W_K(30) - new CoachBody(shut.Coach!).At(Steady(-10).First(), 0).Loss_W_K(30);
 
         // 20 L/s of air of 1.34 kg/m³ and 1,006 J/(kg·K).
         Assert.Equal(27, extra_W_K, 0.3);

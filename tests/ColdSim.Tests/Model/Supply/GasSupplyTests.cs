@@ -172,8 +172,10 @@ public class GasSupplyTests
                 for (int i = 0; i < loads.Length; i++) anew.Set(i, moved.IsOpen(i));
                 SupplyPoint a = moved.At(cylinder_Pa, 85_000, gas_K), b = anew.At(cylinder_Pa, 85_000, gas_K);
                 Assert.Equal(b.IsFull, a.IsFull);
-                Assert.Equal(b.Flow_kg_s, a.Flow_kg_s);
-                Assert.Equal(b.Delivery_Pa, a.Delivery_Pa);
+
+                // The root is followed from the last one, so that its last digits may differ.
+                Assert.Equal(b.Flow_kg_s, a.Flow_kg_s, 1e-10 * b.Flow_kg_s);
+                if (!b.IsFull) Assert.Equal(b.Delivery_Pa, a.Delivery_Pa, 1e-12 * 140_000);
             }
         }, iter: 2000);
 
