@@ -5,15 +5,14 @@ public sealed class Fluid
 {
     private readonly HelmholtzEquation _equation;
     private readonly Func<double, double> _startLiquid_kg_m3, _startVapour_kg_m3;
-    private readonly Lazy<SaturationLine> _saturation;
 
     internal Fluid(
-        string name, double molarMass_kg_mol, HelmholtzEquation equation,
+        string name, double molarMass_kg_mol, HelmholtzEquation equation, ReadOnlySpan<double> saturationNodes,
         Func<double, double> startLiquid_kg_m3, Func<double, double> startVapour_kg_m3)
     {
         (Name, MolarMass_kg_mol, _equation) = (name, molarMass_kg_mol, equation);
         (_startLiquid_kg_m3, _startVapour_kg_m3) = (startLiquid_kg_m3, startVapour_kg_m3);
-        _saturation = new Lazy<SaturationLine>(() => new SaturationLine(this));
+        Saturation = new SaturationLine(saturationNodes);
     }
 
     /// <summary>What it is called.</summary>
@@ -22,8 +21,8 @@ public sealed class Fluid
     /// <summary>Molar mass. [kg/mol]</summary>
     public double MolarMass_kg_mol { get; }
 
-    /// <summary>Its saturation line, solved at first use.</summary>
-    public SaturationLine Saturation => _saturation.Value;
+    /// <summary>Its saturation line.</summary>
+    public SaturationLine Saturation { get; }
 
     /// <summary>The state at a temperature and a density.</summary>
     /// <param name="t_K">Temperature. [K]</param>

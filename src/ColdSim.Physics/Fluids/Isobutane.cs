@@ -65,5 +65,5 @@ public static class Isobutane
             CriticalTemperature_K, CriticalDensity_kg_m3, GasConstant_J_kgK,
             new IdealTerm(3.05956619, 11.60865546 - 17.6081648486994, -5.29450411 + 10.3134499204439),
             [new(4.94641014, 0.951277902), new(4.09475197, 2.387895885), new(15.6632824, 4.346904269), new(9.73918122, 10.36885864)], Power, Gauss),
-        SaturatedDensity.Liquid_kg_m3, SaturatedDensity.Vapour_kg_m3);
+        SaturationNodes.Isobutane, SaturatedDensity.Liquid_kg_m3, SaturatedDensity.Vapour_kg_m3);
 }

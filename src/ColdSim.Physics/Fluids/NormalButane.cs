@@ -65,5 +65,5 @@ public static class NormalButane
             CriticalTemperature_K, CriticalDensity_kg_m3, GasConstant_J_kgK,
             new IdealTerm(3.24680487, 12.54882924 - 17.9737888338978, -5.46976878 + 10.3892639083242),
             [new(5.54913289, 0.774840445), new(11.4648996, 3.340602552), new(7.59987584, 4.970513096), new(9.66033239, 9.975553778)], Power, Gauss),
-        SaturatedDensity.Liquid_kg_m3, SaturatedDensity.Vapour_kg_m3);
+        SaturationNodes.NormalButane, SaturatedDensity.Liquid_kg_m3, SaturatedDensity.Vapour_kg_m3);
 }

@@ -3,11 +3,12 @@ using System.Runtime.Intrinsics;
 
 namespace ColdSim.Physics.Fluids;
 
-/// <summary>A fluid's saturation line as a table for the step loop: every kelvin solved from its equation, cubic between.</summary>
+/// <summary>A fluid's saturation line as a table for the step loop: every kelvin as its equation gives it, cubic between.</summary>
 /// <remarks>
 /// Pressure, both specific volumes and both internal energies are stored with their exact slopes along the line and interpolated
 /// by cubic Hermite polynomials, so that a slope read from the table is the true derivative of the value read from it, and an
 /// energy balance written with the slopes closes on the values. A lookup allocates nothing and checks nothing.
+/// The nodes were solved once and are kept in <see cref="SaturationNodes"/>: to solve them takes longer than all else that a program does at its start.
 /// </remarks>
 public sealed class SaturationLine
 {
@@ -22,9 +23,10 @@ public sealed class SaturationLine
     private const double Last_K = 355;
 
     // In each kelvin's row: both volumes and both energies, their slopes, pressure and its slope.
-    private const int Slopes = 4, Pressure = 8, Stride = 10;
+    internal const int Stride = 10;
+    private const int Slopes = 4, Pressure = 8;
 
-    internal SaturationLine(Fluid fluid) => Nodes = Build(fluid);
+    internal SaturationLine(ReadOnlySpan<double> nodes) => Nodes = nodes.ToArray();
 
     /// <summary>The table itself, for those who read it without going through an object.</summary>
     internal double[] Nodes { get; }
@@ -65,7 +67,8 @@ public sealed class SaturationLine
         return (1 - h01) * n[Pressure] + h01 * n[Stride + Pressure] + (x3 - 2 * x2 + x) * n[Pressure + 1] + (x3 - x2) * n[Stride + Pressure + 1];
     }
 
-    private static double[] Build(Fluid fluid)
+    /// <summary>The nodes as the fluid's equation gives them, from which the kept ones were written.</summary>
+    internal static double[] Solve(Fluid fluid)
     {
         int count = (int)(Last_K - First_K) + 1;
         double[] nodes = new double[count * Stride];

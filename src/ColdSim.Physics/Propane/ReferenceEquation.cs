@@ -64,7 +64,7 @@ public static class ReferenceEquation
         [new(3.043, 1.062478), new(5.874, 3.344237), new(9.337, 5.363757), new(7.922, 11.762957)], Power, Gauss);
 
     /// <summary>Propane as one of the fluids that a gas may be mixed of.</summary>
-    public static Fluid Fluid { get; } = new("propane", MolarMass_kg_mol, Equation, StartLiquidDensity_kg_m3, StartVapourDensity_kg_m3);
+    public static Fluid Fluid { get; } = new("propane", MolarMass_kg_mol, Equation, SaturationNodes.Propane, StartLiquidDensity_kg_m3, StartVapourDensity_kg_m3);
 
     /// <summary>The state at a temperature and a density.</summary>
     /// <param name="t_K">Temperature. [K]</param>

@@ -1,8 +1,10 @@
+using System.Runtime.CompilerServices;
 using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Disk;
 using ColdSim.Planning.Nights;
 using Terminal.Gui.App;
+using Terminal.Gui.Configuration;
 
 namespace ColdSim.App.Screens.Frame;
 
@@ -36,6 +38,7 @@ internal static class ScreenProgram
         });
         try
         {
+            ReadToolkitSettings();
             using IApplication app = Application.Create().Init();
             running = app;
             app.Driver!.Force16Colors = true;
@@ -49,6 +52,13 @@ internal static class ScreenProgram
         }
 
         return signal == 0 ? ExitCode.Done : EndedBySignal + signal;
+    }
+
+    /// <summary>Has the toolkit read the person's settings of it, where its own start code is left out of the program.</summary>
+    private static void ReadToolkitSettings()
+    {
+        if (!RuntimeFeature.IsDynamicCodeSupported)
+            TuiConfigurationBuilder.Shared.ApplyToStaticFacades();
     }
 
     private static bool NoColor => Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 };
