@@ -3,17 +3,35 @@ using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Limits;
 
+/// <summary>One standard night by the whole engine. SI units.</summary>
+/// <param name="Holds">Whether it holds, by the same criteria as a night's verdict.</param>
+/// <param name="Left_kg">Propane left at its end, or when it is known that it does not hold. [kg]</param>
+/// <param name="Used_kg">Gas used until then. [kg]</param>
+/// <param name="Blanket_J">Electricity of the blankets until then. [J]</param>
+/// <param name="InsideLow_K">Lowest inside air until then; NaN without a coach. [K]</param>
+/// <param name="PressureLow_Pa">Lowest pressure before the regulator while gas was in demand; infinite where it never was. [Pa gauge]</param>
+/// <param name="NotRun_s">What was not run because it was known that the night does not hold. [s]</param>
+/// <param name="Ledger">How well energy and mass close; null where it does not hold.</param>
+internal sealed record NightTrial(
+    bool Holds, double Left_kg, double Used_kg, double Blanket_J, double InsideLow_K, double PressureLow_Pa, double NotRun_s, LedgerBalance? Ledger);
+
 /// <summary>Runs a standard night with the whole engine, without curves, and only until it is known that it does not hold.</summary>
-/// <remarks>The same criteria as a night's verdict. A night that holds here is confirmed by <see cref="NightRun"/> where it becomes a limit.</remarks>
 internal sealed class LimitTrial : IRunObserver
 {
     private readonly NightCriteria _criteria;
     private readonly bool[] _liquidGone;
     private readonly SetPointShortfall _shortfall = new();
     private readonly CancellationTokenSource _decided;
+    private double _time_s;
     private double _short_s;
     private double _voltageGone_s;
     private double _below_K;
+    private double _left_kg;
+    private double _used_kg;
+    private double _blanket_J;
+    private double _insideLow_K = double.PositiveInfinity;
+    private double _pressureLow_Pa = double.PositiveInfinity;
+    private bool _fails;
 
     private LimitTrial(Scenario night, CancellationTokenSource decided)
     {
@@ -22,12 +40,8 @@ internal sealed class LimitTrial : IRunObserver
         _decided = decided;
     }
 
-    private bool Fails { get; set; }
-
-    private double Left_kg { get; set; }
-
-    /// <summary>Whether the night holds, and what is left at its end or when that is known. [kg]</summary>
-    public static (bool Holds, double Left_kg) Of(Scenario night, CancellationToken cancel)
+    /// <summary>Runs a night.</summary>
+    public static NightTrial Of(Scenario night, CancellationToken cancel)
     {
         using CancellationTokenSource decided = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         LimitTrial watch = new(night, decided);
@@ -41,21 +55,28 @@ internal sealed class LimitTrial : IRunObserver
         try
         {
             SimulationResult result = new Simulation(night.Rig, night.Weather, settings).Run(watch, decided.Token);
-            return (!watch.Fails && result.End == RunEnd.Complete, watch.Left_kg);
+            return watch.Outcome(!watch._fails && result.End == RunEnd.Complete, settings.Duration_s, result.Ledger);
         }
-        catch (OperationCanceledException) when (!cancel.IsCancellationRequested && watch.Fails)
+        catch (OperationCanceledException) when (!cancel.IsCancellationRequested && watch._fails)
         {
-            return (false, watch.Left_kg);
+            return watch.Outcome(holds: false, settings.Duration_s, null);
         }
     }
 
     public void Stepped(StepRecord record)
     {
-        if (Fails) return;
-        Left_kg = record.To.Propane_kg;
-        if (record.Undersupplied) _short_s += record.To.Time_s - record.From.Time_s;
+        if (_fails) return;
+        double step_s = record.To.Time_s - record.From.Time_s;
+        if (_time_s == 0) _insideLow_K = record.From.Inside_K;
+        _time_s = record.To.Time_s;
+        _left_kg = record.To.Propane_kg;
+        _used_kg += record.From.Propane_kg - record.To.Propane_kg;
+        _blanket_J += record.Blanket_W * step_s;
+        _insideLow_K = Math.Min(_insideLow_K, record.To.Inside_K);
+        if (record.Asked_W > 0) _pressureLow_Pa = Math.Min(_pressureLow_Pa, record.To.CylinderPressure_Pa);
+        if (record.Undersupplied) _short_s += step_s;
         _below_K = Math.Max(_below_K, _shortfall.Below_K(record));
-        if (record.Power is { Live: false }) _voltageGone_s += record.To.Time_s - record.From.Time_s;
+        if (record.Power is { Live: false }) _voltageGone_s += step_s;
         bool dry = record.Undersupplied && Array.TrueForAll(_liquidGone, gone => gone);
         if (dry || Math.Max(_short_s, _voltageGone_s) > _criteria.ShortAllowance.Seconds || _below_K > _criteria.BelowSetPoint.Kelvins) Fail();
     }
@@ -66,9 +87,12 @@ internal sealed class LimitTrial : IRunObserver
             _liquidGone[happened.Cylinder] = happened.Kind == EventKind.LiquidGone;
     }
 
+    private NightTrial Outcome(bool holds, double duration_s, LedgerBalance? ledger)
+        => new(holds, _left_kg, _used_kg, _blanket_J, _insideLow_K, _pressureLow_Pa, Math.Max(0, duration_s - _time_s), holds ? ledger : null);
+
     private void Fail()
     {
-        Fails = true;
+        _fails = true;
         _decided.Cancel();
     }
 }

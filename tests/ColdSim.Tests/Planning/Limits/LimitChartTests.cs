@@ -121,10 +121,74 @@ public class LimitChartTests
     public void An_edge_is_found_from_any_guess(int edge)
     {
         for (int guess = -1; guess <= 117; guess += 13)
-            Assert.Equal(edge, new ColdEdge(step => step <= edge, 117).Find(guess));
+            Assert.Equal(edge, new ColdEdge(step => Trial(step <= edge), 117).Find(guess));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(40)]
+    [InlineData(1e9)]
+    [InlineData(double.NaN)]
+    public void An_edge_is_found_whatever_is_expected_of_it(double expected)
+    {
+        for (int edge = -1; edge <= 117; edge++)
+            Assert.Equal(edge, new ColdEdge(step => new StepTrial(step <= edge, expected, expected, expected), 117).Find(70));
+    }
+
+    [Fact]
+    public void No_step_is_tried_twice()
+    {
+        List<int> tried = [];
+        new ColdEdge(step => { tried.Add(step); return Trial(step is < 40 or 41); }, 117).Find(41);
+        Assert.Equal(tried.Distinct(), tried);
     }
 
     [Fact]
     public void Search_keeps_to_the_warm_side_where_holding_is_not_monotonic()
-        => Assert.Equal(39, new ColdEdge(step => step is < 40 or 41, 117).Find(41));
+        => Assert.Equal(39, new ColdEdge(step => Trial(step is < 40 or 41), 117).Find(41));
+
+    // Each night is run in full, with the scenario's own step, one after the other from the warmest of a stretch about the limit.
+    [Fact]
+    public void Every_limit_is_that_of_a_walk_from_night_to_night()
+    {
+        foreach (LimitColumn column in Chart.Value.Columns)
+        {
+            foreach (LimitCell cell in column.Cells)
+            {
+                int step = Math.Max(0, cell.Step - 8);
+                while (step <= Chart.Value.Axis.Steps && Run(column.RigVariant, cell.Fill_frac, step) == Verdict.Holds) step++;
+                Assert.Equal(cell.Step, step - 1);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_limit_takes_less_than_six_nights()
+    {
+        StandardNight night = new(Base.Value);
+        foreach (RigVariant setUp in RigVariant.Of(Base.Value.Rig).Where(s => s.Blanket is null))
+        {
+            LimitSearch search = new(night, LimitAxis.Fahrenheit, setUp, default);
+            search.Column(LimitChart.UsualFills, () => { });
+            Assert.InRange(search.Nights, 3 * LimitChart.UsualFills.Count, 6 * LimitChart.UsualFills.Count - 1);
+        }
+    }
+
+    [Fact]
+    public void A_limit_says_of_its_night_what_a_whole_run_of_it_says()
+    {
+        foreach (LimitColumn column in Chart.Value.Columns)
+        {
+            foreach (LimitCell cell in column.Cells.Where(c => c.Kind != LimitKind.NotAtWarmest))
+            {
+                RunReport whole = NightRun.Of(Chart.Value.Night.Over(column.RigVariant.Filled(cell.Fill_frac), cell.Low_K));
+                NightReport night = whole.Nights[0];
+                Assert.Equal(
+                    (night.GasUsed.Kilograms, night.BlanketEnergy.Joules, night.InsideLow!.Value.Kelvins, whole.Ledger),
+                    (cell.Used_kg, cell.Blanket_J, cell.InsideLow_K, cell.Ledger!.Value));
+            }
+        }
+    }
+
+    private static StepTrial Trial(bool holds) => new(holds, double.NaN, double.NaN, 3);
 }
