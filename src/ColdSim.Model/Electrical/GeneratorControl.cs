@@ -1,10 +1,12 @@
 namespace ColdSim.Model.Electrical;
 
 /// <summary>Starts a generator when the battery is low and stops it when it is well charged, its hours end, or gas fails.</summary>
-/// <remarks>Its starter is on the same battery: without voltage it does not start. After it was starved it is tried again in ten minutes (assumption).</remarks>
+/// <remarks>Its starter is on the same battery: without voltage it does not start. After it was starved it is tried again in ten minutes,
+/// and by the charge it runs or rests for a minute at least, as automatic starters do (assumptions).</remarks>
 public sealed class GeneratorControl
 {
     private const double RetryAfter_s = 600;
+    private const double ShortestTime_s = 60;
 
     private readonly GeneratorSpecification _generator;
     private bool _inHours;
@@ -27,6 +29,9 @@ public sealed class GeneratorControl
     /// <summary>When it is tried again after it was starved; infinite otherwise. [s]</summary>
     public double RetryAt_s { get; private set; } = double.PositiveInfinity;
 
+    /// <summary>The time before which the charge neither starts nor stops it. [s]</summary>
+    public double MaySwitchFrom_s { get; private set; } = double.NegativeInfinity;
+
     /// <summary>Applies the time of day.</summary>
     /// <param name="clock_s">Seconds after local midnight. [s]</param>
     public void SetClock(double clock_s) => _inHours = ClockWindow.AnyContains(_generator.Hours, clock_s);
@@ -34,8 +39,10 @@ public sealed class GeneratorControl
     /// <summary>Event function of the usable charge; above 0 the generator starts or stops.</summary>
     /// <param name="usable_frac">Usable charge left, per that of a full bank.</param>
     /// <param name="mayStart">Whether it may start: there is voltage for it, and no shore power.</param>
-    public double EventValue_frac(double usable_frac, bool mayStart)
-        => Runs ? usable_frac - _generator.StopAbove_frac
+    /// <param name="time_s">Start of the step, or now. [s]</param>
+    public double EventValue_frac(double usable_frac, bool mayStart, double time_s)
+        => time_s < MaySwitchFrom_s ? -1
+            : Runs ? usable_frac - _generator.StopAbove_frac
             : _inHours && mayStart && !_starved ? _generator.StartBelow_frac - usable_frac : -1;
 
     /// <summary>Starts or stops it.</summary>
@@ -53,8 +60,9 @@ public sealed class GeneratorControl
             return true;
         }
 
-        if (Runs ? _inHours && EventValue_frac(usable_frac, mayStart) < 0 : !(EventValue_frac(usable_frac, mayStart) >= 0)) return false;
-        Runs = !Runs;
+        double past_frac = EventValue_frac(usable_frac, mayStart, time_s);
+        if (Runs ? _inHours && past_frac < 0 : !(past_frac >= 0)) return false;
+        (Runs, MaySwitchFrom_s) = (!Runs, time_s + ShortestTime_s);
         return true;
     }
 }

@@ -127,7 +127,7 @@ internal sealed class Controls
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.EventValue_K(s.Sensor_K) >= 0)
             next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
         foreach (ApplianceControl appliance in Appliances) next_s = Math.Min(next_s, appliance.RetryAt_s);
-        if (Power?.Generator is { } generator) next_s = Math.Min(next_s, generator.RetryAt_s);
+        if (Power is not null) next_s = Math.Min(next_s, Power.NextTimer_s(time_s));
         return Change is null ? next_s : Math.Min(next_s, Change.At_s);
     }
 

@@ -34,6 +34,7 @@ internal sealed class PowerSide
     // Load if there were voltage.
     private double _waiting_W;
     private double _from_K, _perSecond_K;
+    private double _time_s;
 
     // What flows until a part of the step, kept until something that decides it changes; NaN where nothing is kept.
     private PowerIntegrals _integrals;
@@ -137,9 +138,22 @@ internal sealed class PowerSide
         (_from_K, _perSecond_K, _flownFor_s) = (from_K, perSecond_K, double.NaN);
     }
 
-    /// <summary>When, after the step's start, something switches; its length where nothing does. [s]</summary>
-    public double ToEvent_s(double step_s)
+    /// <summary>The next time that the relay or the generator waits for; infinite where neither does. [s]</summary>
+    /// <param name="time_s">Now. [s]</param>
+    public double NextTimer_s(double time_s)
     {
+        double next_s = !Live && _control.MayCloseFrom_s > time_s ? _control.MayCloseFrom_s : double.PositiveInfinity;
+        if (Generator is null) return next_s;
+        if (Generator.MaySwitchFrom_s > time_s) next_s = Math.Min(next_s, Generator.MaySwitchFrom_s);
+        return Math.Min(next_s, Generator.RetryAt_s);
+    }
+
+    /// <summary>When, after the step's start, something switches; its length where nothing does. [s]</summary>
+    /// <param name="time_s">Start of the step. [s]</param>
+    /// <param name="step_s">Its length. [s]</param>
+    public double ToEvent_s(double time_s, double step_s)
+    {
+        _time_s = time_s;
         double first_s = step_s;
         for (int point = 0; point < (Generator is null ? 1 : 2); point++)
         {
@@ -166,8 +180,9 @@ internal sealed class PowerSide
     /// <param name="battery_K">Temperature of the air around it. [K]</param>
     /// <param name="hasFurnace">Whether a furnace's fan would run if there were voltage.</param>
     /// <param name="blankets_W">What the blankets would draw. [W]</param>
+    /// <param name="time_s">Now. [s]</param>
     /// <returns>Whether it did.</returns>
-    public bool SwitchVoltage(double battery_K, bool hasFurnace, double blankets_W)
+    public bool SwitchVoltage(double battery_K, bool hasFurnace, double blankets_W, double time_s)
     {
         double load_W = _load_W;
         if (!Live)
@@ -177,7 +192,7 @@ internal sealed class PowerSide
             _waiting_W = load_W;
         }
 
-        return _control.Update(_battery.Usable_J(Stored_J, battery_K), load_W - _solar_W - _converter_W);
+        return _control.Update(_battery.Usable_J(Stored_J, battery_K), load_W - _solar_W - _converter_W, time_s);
     }
 
     /// <summary>The generator starts or stops.</summary>
@@ -243,8 +258,8 @@ internal sealed class PowerSide
             double battery_K = side._from_K + (part_s * side._perSecond_K), stored_J = side._integrals.Stored_J;
             double load_W = side.Live ? side._load_W : side._waiting_W;
             return point == 0
-                ? side._control.EventValue_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W)
-                : side.Generator!.EventValue_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart);
+                ? side._control.EventValue_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W, side._time_s)
+                : side.Generator!.EventValue_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart, side._time_s);
         }
     }
 }

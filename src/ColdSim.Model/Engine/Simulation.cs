@@ -210,7 +210,7 @@ public sealed class Simulation
         if (_controls.Power is { } power)
         {
             power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _inputs.Outside_K, _stepper.Tried_s);
-            step_s = Math.Min(step_s, power.ToEvent_s(_stepper.Tried_s));
+            step_s = Math.Min(step_s, power.ToEvent_s(_time_s, _stepper.Tried_s));
         }
 
         if (step_s < _stepper.Tried_s) _stepper.CutTo(step_s);
@@ -351,7 +351,7 @@ public sealed class Simulation
     {
         if (_controls.Power is not { } power) return;
         power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
-        if (power.SwitchVoltage(Battery_K(), _controls.Furnace is not null, _controls.BatteryBlankets_W(wanted: true)))
+        if (power.SwitchVoltage(Battery_K(), _controls.Furnace is not null, _controls.BatteryBlankets_W(wanted: true), _time_s))
         {
             _controls.SetVoltage(power.Live);
             SwitchBlankets();

@@ -93,15 +93,26 @@ public class BatteryBodyTests
     public void Voltage_goes_at_flat_and_comes_back_when_recovered_or_carried()
     {
         PowerControl power = new(BatterySpecification.Of(BatteryChemistry.Agm, Hundred_J));
-        Assert.False(power.Update(10, 50));
-        Assert.False(power.Update(0, -5));
-        Assert.True(power.Update(0, 50));
+        Assert.False(power.Update(10, 50, 0));
+        Assert.False(power.Update(0, -5, 0));
+        Assert.True(power.Update(0, 50, 0));
         Assert.False(power.Live);
-        Assert.False(power.Update(0.04 * Hundred_J, 50));
-        Assert.True(power.Update(0.05 * Hundred_J, 50));
+        Assert.False(power.Update(0.04 * Hundred_J, 50, 100));
+        Assert.True(power.Update(0.05 * Hundred_J, 50, 200));
         Assert.True(power.Live);
-        Assert.True(power.Update(-1, 50));
-        Assert.True(power.Update(-1, -5));
+        Assert.True(power.Update(-1, 50, 300));
+        Assert.True(power.Update(-1, -5, 360));
         Assert.True(power.Live);
+    }
+
+    [Theory]
+    [InlineData(Hundred_J, 50)]
+    [InlineData(0, -5)]
+    public void The_relay_of_a_low_voltage_disconnect_stays_open_for_a_minute(double usable_J, double lacking_W)
+    {
+        PowerControl power = new(BatterySpecification.Of(BatteryChemistry.Agm, Hundred_J) with { Reconnect_frac = 0 });
+        Assert.True(power.Update(0, 50, 1000));
+        Assert.False(power.Update(usable_J, lacking_W, 1059));
+        Assert.True(power.Update(usable_J, lacking_W, 1060));
     }
 }

@@ -46,11 +46,23 @@ public class GeneratorTests
         set.SetClock(9 * 3600);
         Assert.True(set.Update(0.1, true, 3000, 10));
         Assert.False(set.Update(0.5, true, 3000, 20));
-        Assert.True(set.Update(0.9, true, 3000, 30));
-        Assert.True(set.Update(0.2, true, 3000, 40));
+        Assert.True(set.Update(0.9, true, 3000, 100));
+        Assert.True(set.Update(0.2, true, 3000, 200));
         set.SetClock(20 * 3600);
-        Assert.True(set.Update(0.3, true, 3000, 50));
+        Assert.True(set.Update(0.3, true, 3000, 210));
         Assert.False(set.Runs);
+    }
+
+    [Fact]
+    public void Generator_runs_and_rests_for_a_minute_at_least_whatever_the_charge()
+    {
+        GeneratorControl set = new(Set with { StartBelow_frac = 0.5, StopAbove_frac = 0.500001 });
+        set.SetClock(0);
+        Assert.True(set.Update(0.4, true, 3000, 0));
+        Assert.False(set.Update(0.6, true, 3000, 59));
+        Assert.True(set.Update(0.6, true, 3000, 60));
+        Assert.False(set.Update(0.4, true, 3000, 119));
+        Assert.True(set.Update(0.4, true, 3000, 120));
     }
 
     [Fact]

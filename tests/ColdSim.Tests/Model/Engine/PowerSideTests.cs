@@ -178,6 +178,23 @@ public class PowerSideTests
     }
 
     [Fact]
+    public void A_flat_bank_without_hysteresis_is_disconnected_and_charged_in_turns_of_a_minute()
+    {
+        PowerSpecification power = Bank(20) with { Loads = [new ElectricLoad { Name = "pump", Power_W = 2000 }] };
+        Rig rig = new()
+        {
+            Cylinders = [Bottle()],
+            Power = power with { Battery = power.Battery with { Reconnect_frac = 0 } },
+            Site = new SiteSpecification { Hookup = true },
+        };
+        Trace run = Run(rig, Steady(-5), 2);
+        double[] gone_s = run.Times_s(EventKind.VoltageGone), back_s = run.Times_s(EventKind.VoltageBack);
+        Assert.InRange(gone_s.Length, 20, 120);
+        for (int i = 0; i < back_s.Length; i++) Assert.True(back_s[i] - gone_s[i] >= 60 - 1e-9, $"{gone_s[i]} to {back_s[i]}");
+        Assert.True(run.Result.Ledger.Closes, run.Result.Ledger.ToString());
+    }
+
+    [Fact]
     public void Electric_ledger_closes_for_random_banks()
     {
         int gone = 0, back = 0, generated = 0;
