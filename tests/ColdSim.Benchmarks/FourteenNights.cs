@@ -16,9 +16,10 @@ internal static class FourteenNights
 {
     private const int Nights = 14;
 
-    public static Scenario Scenario { get; } = Build();
+    public static Scenario Scenario { get; } = Of(Nights);
 
-    private static Scenario Build()
+    /// <summary>The same rig and the same days for a number of nights, whether they hold or not.</summary>
+    public static Scenario Of(int nights)
     {
         DateTimeOffset start = new(2027, 1, 10, 16, 0, 0, TimeSpan.FromHours(-7));
         SiteSpecification site = new() { Elevation_m = 1500, Latitude_deg = 45, Longitude_deg = -112 };
@@ -56,16 +57,16 @@ internal static class FourteenNights
         {
             Title = "Fourteen nights that hold",
             Rig = rig,
-            Weather = new WeatherSeries([.. Hours(start)], new WeatherDefaults(), site),
+            Weather = new WeatherSeries([.. Hours(start, nights)], new WeatherDefaults(), site),
             Start = start,
-            Nights = Nights,
+            Nights = nights,
         };
     }
 
     // A mean of -3 °C with a daily swing of 5 K, some wind and sun by day.
-    private static IEnumerable<WeatherRow> Hours(DateTimeOffset start)
+    private static IEnumerable<WeatherRow> Hours(DateTimeOffset start, int nights)
     {
-        for (int h = -4; h <= Nights * 24 + 24; h++)
+        for (int h = -4; h <= nights * 24 + 24; h++)
         {
             DateTimeOffset t = start.AddHours(h);
             double swing = -Math.Cos((t.Hour - 6) / 24.0 * Math.Tau);

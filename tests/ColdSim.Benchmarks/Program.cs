@@ -17,6 +17,12 @@ if (args is ["chance"])
 if (args is ["figures"] or ["figures", "--write"])
     return ColdSim.Benchmarks.ShortFigures.Run(write: args.Length == 2);
 
+if (args is ["growth", string plot])
+    return ColdSim.Benchmarks.Growth.Run(plot);
+
+if (args is ["beside", string rig])
+    return ColdSim.Benchmarks.Beside.Run(rig);
+
 // In this process: the project that BenchmarkDotNet would generate does not see references that are not handed on.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance).WithIterationCount(10));
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);
