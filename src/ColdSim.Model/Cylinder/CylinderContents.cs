@@ -68,7 +68,7 @@ public readonly record struct CylinderContents(
     // The same equation of state, so pressure and energy go on without a jump where the last liquid went.
     private static CylinderContents VapourAlone(in TwoPhaseContents two, double mass_kg, double volume_m3, double t_K)
     {
-        FluidState v = ReferenceEquation.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
+        FluidState v = ReferenceEquation.EnergyAt(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
         return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
             t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg,
             1 / v.Density_kg_m3, v.PressureByDensity / volume_m3);

@@ -12,7 +12,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>The coupled equations of cylinders, gas supply and coach, and their integrator.</summary>
 /// <remarks>
-/// Fifth-order Runge–Kutta on propane and liquid temperature of each cylinder, inside air, furnishings and sensor at once, so that a starved burner
+/// Runge–Kutta, of fifth order and for steps short against every time constant of third, on propane and liquid temperature of each cylinder, inside air, furnishings and sensor at once, so that a starved burner
 /// and the coach it cools are coupled within the step. Flows are integrated with the same weights for the ledger.
 /// </remarks>
 internal sealed class Plant
@@ -40,10 +40,11 @@ internal sealed class Plant
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
     private readonly PlantState _trial;
-    private readonly PlantState[] _rates = new PlantState[DormandPrince.Stages + 1];
-    private readonly StepIntegrals[] _flows = new StepIntegrals[DormandPrince.Stages + 1];
+    private readonly PlantState[] _rates = new PlantState[RungeKuttaMethod.DormandPrince.Stages + 1];
+    private readonly StepIntegrals[] _flows = new StepIntegrals[RungeKuttaMethod.DormandPrince.Stages + 1];
     private readonly double[][] _rateRows, _flowRows;
-    private readonly double[] _weights = new double[DormandPrince.Stages + 1];
+    private readonly double[] _weights = new double[RungeKuttaMethod.DormandPrince.Stages + 1];
+    private RungeKuttaMethod _method = RungeKuttaMethod.DormandPrince;
     private readonly AlgebraicState _stageState;
     private readonly StepIntegrals _discarded;
 
@@ -230,7 +231,8 @@ internal sealed class Plant
         return sum_J;
     }
 
-    /// <summary>One Runge–Kutta step (Dormand and Prince's, of fifth order): the state after it and the integrals of the flows.</summary>
+    /// <summary>One Runge–Kutta step: the state after it and the integrals of the flows.</summary>
+    /// <param name="method">The method.</param>
     /// <param name="s">State before the step.</param>
     /// <param name="at">Algebraic part of that state under the held inputs.</param>
     /// <param name="c">Inputs held over the step.</param>
@@ -238,25 +240,26 @@ internal sealed class Plant
     /// <param name="next">Receives the state after the step.</param>
     /// <param name="nextAlgebraic">Receives its algebraic part.</param>
     /// <param name="flowed">Receives the integrals of the flows.</param>
-    public void Step(PlantState s, AlgebraicState at, HeldInputs c, double step_s, PlantState next, AlgebraicState nextAlgebraic, StepIntegrals flowed)
+    public void Step(RungeKuttaMethod method, PlantState s, AlgebraicState at, HeldInputs c, double step_s, PlantState next, AlgebraicState nextAlgebraic, StepIntegrals flowed)
     {
+        _method = method;
         Rates(s, at, c, _rates[0], _flows[0]);
-        for (int stage = 1; stage < DormandPrince.Stages; stage++)
+        for (int stage = 1; stage < method.Stages; stage++)
         {
-            WeightedSum.Set(_trial.Values, s.Values, _rateRows, DormandPrince.Stage(stage), step_s);
+            WeightedSum.Set(_trial.Values, s.Values, _rateRows, method.Stage(stage), step_s);
             Evaluate(_trial, c, _stageState);
             Rates(_trial, _stageState, c, _rates[stage], _flows[stage]);
         }
 
-        WeightedSum.Set(next.Values, s.Values, _rateRows, DormandPrince.Weights, step_s);
-        WeightedSum.Set(flowed.Values, [], _flowRows, DormandPrince.Weights, step_s);
+        WeightedSum.Set(next.Values, s.Values, _rateRows, method.Weights, step_s);
+        WeightedSum.Set(flowed.Values, [], _flowRows, method.Weights, step_s);
         Evaluate(next, c, nextAlgebraic);
-        Rates(next, nextAlgebraic, c, _rates[DormandPrince.Stages], _flows[DormandPrince.Stages]);
+        Rates(next, nextAlgebraic, c, _rates[method.Stages], _flows[method.Stages]);
         if (Coach is not null) SetAirWithin(s, step_s, next);
         next.Sensor_K = Sensor_K(s, next, step_s, 1);
     }
 
-    /// <summary>How far the temperatures of the cylinders after the step that was made last may be off, by the embedded method of fourth order. [K]</summary>
+    /// <summary>How far the temperatures of the cylinders after the step that was made last may be off, by the embedded method. [K]</summary>
     /// <param name="step_s">Length of the step. [s]</param>
     public double CylinderError_K(double step_s)
     {
@@ -264,7 +267,7 @@ internal sealed class Plant
         for (int i = 0; i < Cylinders.Length; i++)
         {
             double sum_K_s = 0;
-            for (int stage = 0; stage <= DormandPrince.Stages; stage++) sum_K_s += DormandPrince.Error[stage] * _rates[stage].Cylinder_K[i];
+            for (int stage = 0; stage <= _method.Stages; stage++) sum_K_s += _method.Error[stage] * _rates[stage].Cylinder_K[i];
             worst_K_s = Math.Max(worst_K_s, Math.Abs(sum_K_s));
         }
 
@@ -278,8 +281,7 @@ internal sealed class Plant
     /// <param name="state">Receives the state after the part.</param>
     public void Within(PlantState s, double step_s, double part, PlantState state)
     {
-        DormandPrince.Within(part, _weights);
-        WeightedSum.Set(state.Values, s.Values, _rateRows, _weights, step_s);
+        WeightedSum.Set(state.Values, s.Values, _rateRows, Weights(part), step_s);
         state.Sensor_K = Sensor_K(s, state, step_s, part);
     }
 
@@ -289,15 +291,20 @@ internal sealed class Plant
     /// <param name="flowed">Receives the integrals.</param>
     public void FlowedWithin(double step_s, double part, StepIntegrals flowed)
     {
-        DormandPrince.Within(part, _weights);
-        WeightedSum.Set(flowed.Values, [], _flowRows, _weights, step_s);
+        WeightedSum.Set(flowed.Values, [], _flowRows, Weights(part), step_s);
+    }
+
+    private ReadOnlySpan<double> Weights(double part)
+    {
+        _method.Within(part, _weights);
+        return _weights.AsSpan(0, _method.Stages + 1);
     }
 
     private void SetAirWithin(PlantState s, double step_s, PlantState next)
     {
         double difference_K = next.Air_K - s.Air_K, first_K = step_s * _rates[0].Air_K - difference_K;
-        double second_K = difference_K - step_s * _rates[DormandPrince.Stages].Air_K - first_K, third_K = 0;
-        for (int i = 0; i <= DormandPrince.Stages; i++) third_K += DormandPrince.Dense[i] * _rates[i].Air_K;
+        double second_K = difference_K - step_s * _rates[_method.Stages].Air_K - first_K, third_K = 0;
+        for (int i = 0; i <= _method.Stages; i++) third_K += _method.Dense[i] * _rates[i].Air_K;
         third_K *= step_s;
         AirWithin_K = new Quartic(difference_K + first_K, second_K + third_K - first_K, -second_K - 2 * third_K, third_K);
     }

@@ -29,6 +29,12 @@ public sealed class Fluid
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     public FluidState At(double t_K, double rho_kg_m3) => _equation.At(t_K, rho_kg_m3);
 
+    /// <summary>The state at a temperature and a density without its entropy and Gibbs energy, which are then not a number: cheaper.</summary>
+    /// <param name="t_K">Temperature. [K]</param>
+    /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
+    /// <returns>Properties of the single phase at that point.</returns>
+    public FluidState EnergyAt(double t_K, double rho_kg_m3) => _equation.EnergyAt(t_K, rho_kg_m3);
+
     /// <summary>Density of saturated liquid by a short fit, to start the exact solution from. [kg/m³]</summary>
     internal double RoughLiquidDensity_kg_m3(double t_K) => _startLiquid_kg_m3(t_K);
 

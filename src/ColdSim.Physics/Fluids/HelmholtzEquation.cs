@@ -22,7 +22,15 @@ public sealed class HelmholtzEquation
     /// <param name="t_K">Temperature. [K]</param>
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     /// <returns>Properties of the single phase at that point; inside the two-phase dome those of the metastable phase.</returns>
-    public FluidState At(double t_K, double rho_kg_m3)
+    public FluidState At(double t_K, double rho_kg_m3) => At(t_K, rho_kg_m3, isWhole: true);
+
+    /// <summary>The state at a temperature and a density without its entropy and Gibbs energy, which are then not a number: cheaper.</summary>
+    /// <param name="t_K">Temperature. [K]</param>
+    /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
+    /// <returns>Properties of the single phase at that point.</returns>
+    public FluidState EnergyAt(double t_K, double rho_kg_m3) => At(t_K, rho_kg_m3, isWhole: false);
+
+    private FluidState At(double t_K, double rho_kg_m3, bool isWhole)
     {
         double tau = _tc_K / t_K;
         double delta = rho_kg_m3 / _rhoc_kg_m3;
@@ -60,12 +68,12 @@ public sealed class HelmholtzEquation
         }
 
         // Ideal part.
-        double ideal = Math.Log(delta) + _ideal.LogTau * logTau + _ideal.A1 + _ideal.A2 * tau;
+        double ideal = isWhole ? Math.Log(delta) + _ideal.LogTau * logTau + _ideal.A1 + _ideal.A2 * tau : double.NaN;
         double idealT = _ideal.LogTau + _ideal.A2 * tau, idealTt = -_ideal.LogTau;
         foreach (ref readonly EinsteinTerm k in _einstein.AsSpan())
         {
             double ut = k.U * tau, e = Math.Exp(-ut);
-            ideal += k.V * Math.Log(1 - e);
+            if (isWhole) ideal += k.V * Math.Log(1 - e);
             idealT += k.V * ut * e / (1 - e);
             idealTt -= k.V * ut * ut * e / ((1 - e) * (1 - e));
         }

@@ -72,6 +72,12 @@ public static class ReferenceEquation
     /// <returns>Properties of the single phase at that point; inside the two-phase dome those of the metastable phase.</returns>
     public static FluidState At(double t_K, double rho_kg_m3) => Equation.At(t_K, rho_kg_m3);
 
+    /// <summary>The state at a temperature and a density without its entropy and Gibbs energy, which are then not a number: cheaper.</summary>
+    /// <param name="t_K">Temperature. [K]</param>
+    /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
+    /// <returns>Properties of the single phase at that point.</returns>
+    public static FluidState EnergyAt(double t_K, double rho_kg_m3) => Equation.EnergyAt(t_K, rho_kg_m3);
+
     // The ancillary equations of the same paper, with θ = 1 − T/Tc, from which the exact solution of the saturation line starts: within
     // 0.03 % of it from −50 to +60 °C.
     private static double StartLiquidDensity_kg_m3(double t_K)

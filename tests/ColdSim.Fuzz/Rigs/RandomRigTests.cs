@@ -6,6 +6,9 @@ namespace ColdSim.Fuzz.Rigs;
 
 public class RandomRigTests(ITestOutputHelper output)
 {
+    // The rigs at the ends of the report.
+    private const int Named = 12;
+
     [Fact]
     public void Every_legal_rig_gets_an_answer()
     {
@@ -50,6 +53,10 @@ public class RandomRigTests(ITestOutputHelper output)
         string text = string.Create(
             CultureInfo.InvariantCulture,
             $"{answers.Length} rigs from number {FuzzOptions.First}: {codes}. Energy residual per throughput: median {residuals[residuals.Length / 2]:0.0e0}, 99 % {residuals[(int)(0.99 * (residuals.Length - 1))]:0.0e0}, worst {residuals[^1]:0.0e0} (rig {answers.MaxBy(a => a.Residual_frac)!.Rig.Number}). Slowest: rig {slowest.Rig.Number}, {slowest.Time.TotalSeconds:0.00} s.");
+        text += "\nWorst residuals: " + string.Join(", ", answers.Where(a => double.IsFinite(a.Residual_frac)).OrderByDescending(a => a.Residual_frac).Take(Named).Select(
+            a => string.Create(CultureInfo.InvariantCulture, $"rig {a.Rig.Number} {a.Residual_frac:0.0e0}")));
+        text += "\nLongest: " + string.Join(", ", answers.OrderByDescending(a => a.Time).Take(Named).Select(
+            a => string.Create(CultureInfo.InvariantCulture, $"rig {a.Rig.Number} {a.Time.TotalSeconds:0.00} s")));
         output.WriteLine(text);
         if (FuzzOptions.Report is { } path) File.WriteAllText(path, text + "\n");
     }

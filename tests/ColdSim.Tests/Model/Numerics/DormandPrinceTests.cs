@@ -5,6 +5,7 @@ namespace ColdSim.Tests.Model.Numerics;
 
 public class DormandPrinceTests
 {
+    private static readonly RungeKuttaMethod DormandPrince = RungeKuttaMethod.DormandPrince;
     private static readonly double[] Nodes = [0, 1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1, 1];
 
     // Rows of the tableau; the rate after the step is a seventh stage with the weights of the step.
