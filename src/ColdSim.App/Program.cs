@@ -5,7 +5,7 @@ using ColdSim.App.Text;
 
 // The composition root: the one place that joins the commands to the process they run in.
 using Host host = Host.OfProcess(Show);
-return await Dispatcher.RunAsync(args, host).ConfigureAwait(false);
+return Dispatcher.RunAsync(args, host).GetAwaiter().GetResult();
 
 // A method of its own, so that no screen code is loaded before a screen opens.
 [MethodImpl(MethodImplOptions.NoInlining)]

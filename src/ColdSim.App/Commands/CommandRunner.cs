@@ -21,12 +21,12 @@ internal static class CommandRunner
     /// <typeparam name="T">The answer.</typeparam>
     public static void SetWork<T>(this Command command, Host host, Func<ParseResult, CommandWork<T>> question, Option<string>? units = null, Option<bool>? json = null)
         where T : class
-        => command.SetAction(async (parsed, cancel) => await RunAsync(
+        => command.SetAction((parsed, cancel) => RunAsync(
             question(parsed),
             host,
             units is null ? UnitStyle.Us : parsed.UnitStyle(units),
             json is not null && parsed.GetValue(json),
-            cancel).ConfigureAwait(false));
+            cancel));
 
     /// <summary>Finds the answer, writes it and gives the exit code.</summary>
     public static async Task<int> RunAsync<T>(CommandWork<T> work, Host host, UnitStyle units, bool json, CancellationToken cancel)

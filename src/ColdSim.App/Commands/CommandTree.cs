@@ -6,28 +6,40 @@ namespace ColdSim.App.Commands;
 /// <summary>The dispatch table: every command of the program, in the order of the help.</summary>
 internal static class CommandTree
 {
-    public static RootCommand Of(Host host)
+    private static readonly (string Name, Func<Host, Command> Make)[] Commands =
+    [
+        ("run", RunCommand.Of),
+        ("tonight", TonightCommand.Of),
+        ("compare", CompareCommand.Of),
+        ("trip", TripCommand.Of),
+        ("limits", LimitsCommand.Of),
+        ("freeze", FreezeCommand.Of),
+        ("explain", ExplainCommand.Of),
+        ("check", CheckCommand.Of),
+        ("new", NewCommand.Of),
+        ("propane", PropaneCommand.Of),
+        ("gauge", GaugeCommand.Of),
+        ("weather", WeatherCommand.Of),
+        ("log", LogCommand.Of),
+        ("fit", FitCommand.Of),
+        ("view", ViewCommand.Of),
+    ];
+
+    /// <summary>The program's commands.</summary>
+    /// <param name="host">Where they run.</param>
+    /// <param name="asked">The first word of a command line: where it names a command, only that one is made, because the rest takes time at every start.</param>
+    public static RootCommand Of(Host host, string? asked = null)
     {
         RootCommand root = new(
             "Tells whether a propane cylinder carries a coach's furnace through cold nights: when it runs short with gas "
-            + "still in it, when it runs dry, and how cold it gets inside. Without a command, opens the screen on the demo.")
+            + "still in it, when it runs dry, and how cold it gets inside. Without a command, opens the screen on the demo.");
+        bool one = IsCommand(asked);
+        foreach ((string name, Func<Host, Command> make) in Commands)
         {
-            RunCommand.Of(host),
-            TonightCommand.Of(host),
-            CompareCommand.Of(host),
-            TripCommand.Of(host),
-            LimitsCommand.Of(host),
-            FreezeCommand.Of(host),
-            ExplainCommand.Of(host),
-            CheckCommand.Of(host),
-            NewCommand.Of(host),
-            PropaneCommand.Of(host),
-            GaugeCommand.Of(host),
-            WeatherCommand.Of(host),
-            LogCommand.Of(host),
-            FitCommand.Of(host),
-            ViewCommand.Of(host),
-        };
+            if (!one || name == asked)
+                root.Add(make(host));
+        }
+
         root.HelpName = "coldsim";
         ViewCommand.OpenDemoFrom(root, host);
         foreach (Option option in root.Options)
@@ -37,5 +49,16 @@ internal static class CommandTree
         }
 
         return root;
+    }
+
+    private static bool IsCommand(string? word)
+    {
+        foreach ((string name, _) in Commands)
+        {
+            if (name == word)
+                return true;
+        }
+
+        return false;
     }
 }

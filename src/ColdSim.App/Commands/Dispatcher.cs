@@ -55,7 +55,7 @@ internal static class Dispatcher
 
     private static Task<int> InvokeAsync(IReadOnlyList<string> words, Host host, CancellationToken cancel)
     {
-        RootCommand root = CommandTree.Of(host);
+        RootCommand root = CommandTree.Of(host, words.Count > 0 ? words[0] : null);
         ParseResult parsed = root.Parse(words, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         bool lost = parsed.Action is HelpWithExamples && parsed.UnmatchedTokens.Count > 0;
         if (lost || parsed.Action is ParseErrorAction || UsageFault.SwallowedOption(parsed) is not null)

@@ -35,7 +35,7 @@ internal static class RunCommand
             "coldsim run trip.toml --members 1000",
             "coldsim run trip.toml --years record.epw")
         { file, nights, step, units, json, csv.Path, csv.Force, fail, noLog, skip, chance.Members, chance.Seed, chance.Years };
-        command.SetAction(async (parsed, cancel) =>
+        command.SetAction((parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
             ReadResult read = ScenarioFile.ReadWithOptions(path, host);
@@ -54,13 +54,13 @@ internal static class RunCommand
                 {
                     Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to)),
                 };
-                return await CommandRunner.RunAsync(run, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel).ConfigureAwait(false);
+                return CommandRunner.RunAsync(run, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel);
             }
 
             if (csv.IsGiven(parsed))
                 throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
             CommandWork<ChanceReport> many = chance.Work(parsed, read, scenario, latest, failIfShort, host);
-            return await CommandRunner.RunAsync(many, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel).ConfigureAwait(false);
+            return CommandRunner.RunAsync(many, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel);
         });
         return command;
     }

@@ -38,7 +38,7 @@ internal static class ClockText
         switch (section.Value(key))
         {
             case null: return null;
-            case TomlList list: return [.. list.Items.Select(i => Span(section, key, i)).Where(w => w is not null).Select(w => w!.Value)];
+            case TomlList list: return Spans(section, key, list);
             case { } one: return Span(section, key, one) is { } window ? [window] : [];
         }
     }
@@ -51,6 +51,18 @@ internal static class ClockText
         else if (section.Value(key) is TomlList { Items.Count: 0 })
             section.Report(key, $"'{key.Name}' is empty", accepted);
         return section.Get(key) ?? [];
+    }
+
+    private static List<ClockWindow> Spans(SectionReader section, SpansKey key, TomlList list)
+    {
+        List<ClockWindow> spans = [];
+        foreach (TomlValue item in list.Items)
+        {
+            if (Span(section, key, item) is { } span)
+                spans.Add(span);
+        }
+
+        return spans;
     }
 
     private static ClockWindow? Span(SectionReader section, SpansKey key, TomlValue value)

@@ -48,15 +48,41 @@ public static class WeatherFormatNames
     ];
 
     /// <summary>The formats that can be chosen by name; a column map is chosen by giving one.</summary>
-    public static IReadOnlyList<(string Name, WeatherFormat Format)> Choices { get; } =
-        [.. All.Where(f => f.Format != WeatherFormat.Mapped).Select(f => (f.Name, f.Format))];
+    public static IReadOnlyList<(string Name, WeatherFormat Format)> Choices => Chosen;
+
+    /// <summary>The same as an array, which is read without code that is compiled at start.</summary>
+    internal static (string Name, WeatherFormat Format)[] Chosen { get; } = ByName();
 
     /// <summary>The full names.</summary>
     internal static IEnumerable<string> Titles => All.Select(f => f.Title);
 
     /// <summary>The name on the command line, in scenarios and in JSON.</summary>
-    public static string Name(this WeatherFormat format) => All.First(f => f.Format == format).Name;
+    public static string Name(this WeatherFormat format) => Of(format).Name;
 
     /// <summary>The full name, for people.</summary>
-    public static string Title(this WeatherFormat format) => All.First(f => f.Format == format).Title;
+    public static string Title(this WeatherFormat format) => Of(format).Title;
+
+    private static (WeatherFormat Format, string Name, string Title) Of(WeatherFormat format)
+    {
+        foreach ((WeatherFormat Format, string Name, string Title) one in All)
+        {
+            if (one.Format == format)
+                return one;
+        }
+
+        throw new ArgumentOutOfRangeException(nameof(format), format, "A layout without a name.");
+    }
+
+    private static (string Name, WeatherFormat Format)[] ByName()
+    {
+        (string, WeatherFormat)[] choices = new (string, WeatherFormat)[All.Length - 1];
+        int count = 0;
+        foreach ((WeatherFormat format, string name, _) in All)
+        {
+            if (format != WeatherFormat.Mapped)
+                choices[count++] = (name, format);
+        }
+
+        return choices;
+    }
 }

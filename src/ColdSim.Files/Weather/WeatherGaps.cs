@@ -28,16 +28,18 @@ internal sealed class WeatherGaps(TimeSpan longest)
 
     // How often each spacing occurs, so that the median is found without keeping them all.
     private readonly Dictionary<long, long> _spacings = [];
-    private readonly PriorityQueue<WeatherGap, (TimeSpan Length, long Earlier)> _long = new();
+    private readonly PriorityQueue<WeatherGap, WeatherGap> _long = new(Comparer<WeatherGap>.Create(ByRank));
     private readonly List<(WeatherGap Gap, int Line)> _tooLong = [];
     private (int Count, int Line) _more;
+    private long _count;
 
     /// <summary>Adds the spacing of the next two rows.</summary>
     public void Between(DateTimeOffset before, DateTimeOffset after, int line)
     {
         TimeSpan spacing = after - before;
         long ticks = Rounded(spacing);
-        _spacings[ticks] = _spacings.GetValueOrDefault(ticks) + 1;
+        _spacings[ticks] = (_spacings.TryGetValue(ticks, out long times) ? times : 0) + 1;
+        _count++;
         if (spacing <= longest)
             Keep(before, after);
         else if (_tooLong.Count < Listed)
@@ -60,11 +62,30 @@ internal sealed class WeatherGaps(TimeSpan longest)
             faults.Report(_more.Line, 1, "a further gap that is too long");
         if (_spacings.Count == 0)
             return ([], 0);
-        TimeSpan usual = Usual();
+        long[] spacings = new long[_spacings.Count];
+        _spacings.Keys.CopyTo(spacings, 0);
+        Array.Sort(spacings);
+        TimeSpan usual = Usual(spacings);
         bool IsGap(TimeSpan spacing) => spacing <= longest && (spacing > usual * GapFactor || spacing > Longest);
-        (long Ticks, long Times)[] gaps = [.. _spacings.Where(s => IsGap(TimeSpan.FromTicks(s.Key))).Select(s => (s.Key, s.Value))];
-        long all = gaps.Sum(g => g.Times);
-        WeatherGap[] bridged = [.. _long.UnorderedItems.Select(i => i.Element).Where(g => IsGap(TimeSpan.FromTicks(Rounded(g.Length)))).OrderBy(g => g.From)];
+        long all = 0;
+        double all_h = 0;
+        foreach (long ticks in spacings)
+        {
+            TimeSpan spacing = TimeSpan.FromTicks(ticks);
+            if (!IsGap(spacing))
+                continue;
+            all += _spacings[ticks];
+            all_h += spacing.TotalHours * _spacings[ticks];
+        }
+
+        List<WeatherGap> bridged = [];
+        foreach ((WeatherGap gap, _) in _long.UnorderedItems)
+        {
+            if (IsGap(TimeSpan.FromTicks(Rounded(gap.Length))))
+                bridged.Add(gap);
+        }
+
+        bridged.Sort((a, b) => a.From.CompareTo(b.From));
         foreach (WeatherGap gap in bridged.Take(Listed))
         {
             string asked = gap.Length > Longest ? ", by a straight line, as asked for" : "";
@@ -73,7 +94,7 @@ internal sealed class WeatherGaps(TimeSpan longest)
 
         if (all > Listed)
         {
-            double rest = gaps.Sum(g => TimeSpan.FromTicks(g.Ticks).TotalHours * g.Times) - bridged.Take(Listed).Sum(g => g.Length.TotalHours);
+            double rest = all_h - bridged.Take(Listed).Sum(g => g.Length.TotalHours);
             faults.Note($"{faults.File}: bridged {all - Listed} more gaps, {rest:0.##} h in all");
         }
 
@@ -83,11 +104,20 @@ internal sealed class WeatherGaps(TimeSpan longest)
     // Of gaps of the same length the earliest are kept.
     private void Keep(DateTimeOffset from, DateTimeOffset to)
     {
-        (TimeSpan, long) rank = (to - from, -from.UtcTicks);
+        if (_long.Count == Kept && to - from <= _long.Peek().Length)
+            return;
+        WeatherGap gap = new(from, to);
         if (_long.Count < Kept)
-            _long.Enqueue(new WeatherGap(from, to), rank);
-        else if (_long.TryPeek(out _, out (TimeSpan Length, long) least) && to - from > least.Length)
-            _long.EnqueueDequeue(new WeatherGap(from, to), rank);
+            _long.Enqueue(gap, gap);
+        else
+            _long.EnqueueDequeue(gap, gap);
+    }
+
+    // The shorter first, of the same length the later, so that these go first.
+    private static int ByRank(WeatherGap a, WeatherGap b)
+    {
+        int byLength = a.Length.CompareTo(b.Length);
+        return byLength != 0 ? byLength : b.From.CompareTo(a.From);
     }
 
     private static long Rounded(TimeSpan spacing)
@@ -96,15 +126,14 @@ internal sealed class WeatherGaps(TimeSpan longest)
         return (spacing.Ticks + by / 2) / by * by;
     }
 
-    // The median spacing.
-    private TimeSpan Usual()
+    // The median spacing of those in ascending order.
+    private TimeSpan Usual(long[] spacings)
     {
         long count = 0;
-        long half = _spacings.Values.Sum() / 2;
-        foreach ((long ticks, long times) in _spacings.OrderBy(s => s.Key))
+        foreach (long ticks in spacings)
         {
-            count += times;
-            if (count > half)
+            count += _spacings[ticks];
+            if (count > _count / 2)
                 return TimeSpan.FromTicks(ticks);
         }
 

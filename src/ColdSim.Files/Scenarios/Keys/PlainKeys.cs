@@ -80,24 +80,46 @@ internal abstract class ChoiceKey(string name, KeyDefault otherwise, string mean
     public override string Kind => string.Join(", ", Words.Select(w => w == "|" ? "a pipe in quotes" : $"`\"{w}\"`"));
 
     public override string Example => $"\"{Words.First()}\"";
+
+    /// <summary>Words that mean their places in a list.</summary>
+    public static (string Word, int Value)[] Numbered(IEnumerable<string> words)
+    {
+        string[] all = [.. words];
+        (string Word, int Value)[] choices = new (string, int)[all.Length];
+        for (int i = 0; i < all.Length; i++)
+            choices[i] = (all[i], i);
+        return choices;
+    }
 }
 
 /// <summary>A key that holds one of a few words, each of which means a value.</summary>
-internal sealed class ChoiceKey<T>(string name, KeyDefault otherwise, string meaning, params IReadOnlyList<(string Word, T Value)> choices)
+/// <remarks>An array, read by loops: queries and comparers over a value type of ours are compiled at every start, for each such type anew.</remarks>
+internal sealed class ChoiceKey<T>(string name, KeyDefault otherwise, string meaning, params (string Word, T Value)[] choices)
     : ChoiceKey(name, otherwise, meaning)
     where T : struct
 {
     /// <summary>A choice of which one value holds where nothing is chosen.</summary>
-    public ChoiceKey(string name, T otherwise, string meaning, params IReadOnlyList<(string Word, T Value)> choices)
-        : this(name, KeyDefault.Of(choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, otherwise)).Word), meaning, choices)
+    public ChoiceKey(string name, T otherwise, string meaning, params (string Word, T Value)[] choices)
+        : this(name, KeyDefault.Of(Word(choices, otherwise)), meaning, choices)
         => Otherwise = otherwise;
 
-    public IReadOnlyList<(string Word, T Value)> Choices => choices;
+    public ReadOnlySpan<(string Word, T Value)> Choices => choices;
 
     /// <summary>The value where nothing is chosen; null where there is no single one.</summary>
     public T? Otherwise { get; }
 
     public override IEnumerable<string> Words => choices.Select(c => c.Word);
 
-    public string WordOf(T value) => choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, value)).Word;
+    public string WordOf(T value) => Word(choices, value);
+
+    private static string Word((string Word, T Value)[] choices, T value)
+    {
+        foreach ((string word, T meant) in choices)
+        {
+            if (meant.Equals(value))
+                return word;
+        }
+
+        throw new InvalidOperationException($"No word means {value}.");
+    }
 }

@@ -11,7 +11,7 @@ internal sealed class CoachSurfaces
     private const double Leakage_cm2_m2 = 2;
     private const double SealLeakage_cm2_m = 2;
 
-    private static readonly ChoiceKey<int> Kind = new("kind", KeyDefault.Needed, "what it is", [.. SurfaceKind.Kinds.Select((k, i) => (k.Word, i))]);
+    private static readonly ChoiceKey<int> Kind = new("kind", KeyDefault.Needed, "what it is", ChoiceKey.Numbered(SurfaceKind.Kinds.Select(k => k.Word)));
 
     private static readonly TextKey Name = new("name", KeyDefault.Of("the kind"), "its line in the breakdown; the same name adds up") { Such = "front wall" };
 
@@ -32,7 +32,7 @@ internal sealed class CoachSurfaces
     };
 
     private static readonly ChoiceKey<int> Glazing = new(
-        "glazing", KeyDefault.Of("by `panes`"), "of a window, instead of `panes`", [.. SurfaceKind.Glazings.Select((k, i) => (k.Word, i))]);
+        "glazing", KeyDefault.Of("by `panes`"), "of a window, instead of `panes`", ChoiceKey.Numbered(SurfaceKind.Glazings.Select(k => k.Word)));
 
     private static readonly QuantityKey SolarGain = new(
         "solar_gain", Dimension.Ratio, "0", "1", KeyDefault.Of("by kind, below"), "solar heat gain coefficient");

@@ -13,7 +13,7 @@ internal static class GasSection
     private const double Rounding = 0.005;
 
     private static readonly ChoiceKey<int> Grade = new(
-        "grade", 0, "what is filled, as it is sold; [Mixed gas](mixed-gas.md) says what each is taken as", [.. GasGrade.Names.Select((name, place) => (name, place))]);
+        "grade", 0, "what is filled, as it is sold; [Mixed gas](mixed-gas.md) says what each is taken as", ChoiceKey.Numbered(GasGrade.Names));
 
     private static readonly QuantityKey HeatingValue = new(
         "heating_value", Dimension.HeatingValue, "45 MJ/kg", "52 MJ/kg", KeyDefault.Of($"{NumberShown.Of(new GasSpecification().HeatingValue_J_kg, Dimension.HeatingValue, "MJ/kg")}, of a mixed gas by what it is made of"),

@@ -33,7 +33,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     };
 
     private static readonly ChoiceKey<WeatherFormat> Format = new(
-        "format", KeyDefault.Of("recognised"), "the file's layout, where looking at it is not enough", WeatherFormatNames.Choices)
+        "format", KeyDefault.Of("recognised"), "the file's layout, where looking at it is not enough", WeatherFormatNames.Chosen)
     { FixedForOptions = true };
 
     private static readonly TextKey OffsetKey = new(
