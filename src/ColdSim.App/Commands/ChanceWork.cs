@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using ColdSim.App.Text;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
@@ -19,8 +20,24 @@ internal sealed class ChanceWork
     // A record of years has holes; the years with one in these days are left out, the others need not suffer for them.
     private static readonly TimeSpan AnyGap = TimeSpan.FromDays(31);
 
-    public Option<double?> Members { get; } = CommonOptions.Number(
-        "--members", "N", "Run it N times with what may be off, and tell the chance of holding.", 1, ChanceRun.MostMembers, whole: true);
+    // Members of --members auto.
+    private const double Auto = double.PositiveInfinity;
+
+    public Option<double?> Members { get; } = new("--members")
+    {
+        HelpName = "N|auto",
+        Description = "Run it N times with what may be off, and tell the chance of holding; auto: until it is clear if that is above or below the wanted one.",
+        CustomParser = r =>
+        {
+            string word = r.Tokens[0].Value;
+            if (word == "auto")
+                return Auto;
+            if (double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out double n) && n is >= 1 and <= ChanceRun.MostMembers && Math.Floor(n) == n)
+                return n;
+            r.AddError(FormattableString.Invariant($"--members takes a whole number from 1 to {ChanceRun.MostMembers} or auto, not '{Quote.Of(word)}'"));
+            return null;
+        },
+    };
 
     public Option<double?> Seed { get; } = CommonOptions.Number(
         "--seed", "S", "Start of the random numbers of --members; the same gives the same.", 0, int.MaxValue, whole: true);
@@ -55,16 +72,17 @@ internal sealed class ChanceWork
         IReadOnlyList<ComparedOption> options = latest is null ? OptionsBeside(scenario, read.Options) : [];
         if (latest is not null)
             scenario = scenario with { Errors = scenario.Errors with { Reading = new(latest.Start.Newest.Contents.StandardUncertainty.Kilograms, "the log's latest reading") } };
-        int members = (int)(parsed.GetValue(Members) ?? 0), seed = (int)(parsed.GetValue(Seed) ?? UsualSeed);
+        bool auto = parsed.GetValue(Members) is Auto;
+        int members = auto ? 0 : (int)(parsed.GetValue(Members) ?? 0), seed = (int)(parsed.GetValue(Seed) ?? UsualSeed);
         string? record = parsed.GetValue(Years);
         if (record is not null)
             CheckRecord(record, scenario, host);
         return new()
         {
-            Answer = (done, cancel) => OrRefused(() => record is null
-                ? ChanceRun.Of(scenario, options, members, seed, done, cancel: cancel)
+            Answer = (done, cancel) => OrRefused(() => auto ? ChanceRun.UntilSettled(scenario, options, seed, finished: done, cancel: cancel)
+                : record is null ? ChanceRun.Of(scenario, options, members, seed, done, cancel: cancel)
                 : ChanceRun.OfYears(scenario, options, (days, cancelled) => ReadYears(record, days, scenario.Start.Offset, host, cancelled), done, cancel: cancel)),
-            Progress = done => record is null ? FormattableString.Invariant($", {done} of {members} done") : $", {done} done",
+            Progress = done => record is null && !auto ? FormattableString.Invariant($", {done} of {members} done") : $", {done} done",
             Ledgers = new("this chance", c => LedgerLine.IfOpen(c.Ledger)) { Whose = "the ledger of a member", With = "the scenario, its weather file and the seed" },
             Text = (c, to) => to.Write(ChanceText.Sections(c, to.Units, Cautions.Short)),
             BesideJson = c => ScenarioFile.Assumed(c.Scenario),

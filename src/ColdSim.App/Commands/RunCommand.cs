@@ -33,6 +33,7 @@ internal static class RunCommand
             "coldsim run trip.toml --json > report.json",
             "coldsim run trip.toml --fail-if-short || echo 'take another cylinder'",
             "coldsim run trip.toml --members 1000",
+            "coldsim run trip.toml --members auto --fail-if-short",
             "coldsim run trip.toml --years record.epw")
         { file, nights, step, units, json, csv.Path, csv.Force, fail, noLog, skip, chance.Members, chance.Seed, chance.Years };
         command.SetAction((parsed, cancel) =>

@@ -30,6 +30,20 @@ internal static class ChanceSentence
             + $"{(report.Nights.Count == 1 && report.Plain.Summary.Verdict == Verdict.Holds ? "it holds" : plain)}.";
     }
 
+    /// <summary>On which side of the wanted chance it is, where the members were run until that was settled.</summary>
+    public static string Decided(ChanceReport report, SequentialDecision decision)
+    {
+        string wanted = $"the {Round(report.Scenario.WantedChance_frac)} that you want";
+        string within = $"within {Figure(decision.Low_frac)} to {Figure(decision.High_frac)} %, by bounds that hold at every look";
+        string after = $"after {Count(report.Done)} {Members(report, report.Done)}";
+        return decision.Side switch
+        {
+            ChanceSide.Above => $"That is above {wanted}: settled {after} ({within}).",
+            ChanceSide.Below => $"That is below {wanted}: settled {after} ({within}).",
+            _ => $"Whether that is above or below {wanted} is not settled {after} ({within}).",
+        };
+    }
+
     public static string Matters(ChanceReport report)
     {
         if (report.Influences.Count == 0)

@@ -12,7 +12,8 @@ internal static class ChanceText
     {
         List<TextSection> sections =
         [
-            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Wrap.Lines(ChanceSentence.Of(report), rest: "  ")]),
+            new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Wrap.Lines(ChanceSentence.Of(report), rest: "  "),
+                .. report.Decision is { } decision ? Wrap.Lines(ChanceSentence.Decided(report, decision), rest: "  ") : []]),
             new("Night by night", [.. ChanceTable.Nights(report, units), .. Wrap.Lines(Legend(report))]),
         ];
         if (report.Seed is not null)

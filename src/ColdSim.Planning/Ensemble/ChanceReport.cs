@@ -36,6 +36,9 @@ public sealed record ChanceReport
     /// <summary>Members that hold all nights.</summary>
     public required Proportion AllNights { get; init; }
 
+    /// <summary>On which side of the wanted chance that is; null where the number of members was given.</summary>
+    public SequentialDecision? Decision { get; init; }
+
     /// <summary>Night by night.</summary>
     public required IReadOnlyList<NightChance> Nights { get; init; }
 

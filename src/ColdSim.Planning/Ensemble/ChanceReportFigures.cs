@@ -2,6 +2,7 @@ using ColdSim.Planning.Figures;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Nights;
 using UnitsNet.Units;
+using Decided = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Ensemble.SequentialDecision>;
 using Chance = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Ensemble.Proportion>;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Ensemble.ChanceReport>;
 using Fan = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Ensemble.FanRow>;
@@ -31,6 +32,20 @@ public static class ChanceReportFigures
         .With(WhyLeftOut.Gap, "gap")
         .With(WhyLeftOut.Begins, "record_begins")
         .With(WhyLeftOut.Ends, "record_ends");
+
+    /// <summary>The words for the side of the wanted chance.</summary>
+    public static WordTable<ChanceSide> Sides { get; } = new WordTable<ChanceSide>()
+        .With(ChanceSide.Above, "above")
+        .With(ChanceSide.Below, "below")
+        .With(ChanceSide.Open, "open");
+
+    private static IReadOnlyList<Decided> Decisions { get; } =
+    [
+        Decided.Word("side", d => d.Side, Sides, "where the chance is beside the wanted one; open where the members do not say"),
+        Decided.Number("low", d => d.Low_frac, "lower end of the 95 % interval that holds at every look"),
+        Decided.Number("high", d => d.High_frac, "upper end"),
+        Decided.Count("members_at_most", d => d.Most, "members after which it stops without an answer"),
+    ];
 
     private static IReadOnlyList<Chance> Proportions { get; } =
     [
@@ -112,6 +127,7 @@ public static class ChanceReportFigures
         Document.Numbers("years", r => r.Years.Select(y => (double)y), "the years; empty for an ensemble of errors"),
         Document.Rows("years_left_out", r => r.YearsLeftOut, YearsLeftOut, "years of the record that could not be run"),
         Document.Number("wanted", r => r.Scenario.WantedChance_frac, "the chance that is wanted"),
+        Document.Group("decision", r => r.Decision, Decisions, "the answer of `--members auto`", canBeAbsent: true),
         Document.Word("verdict_without_errors", r => r.Plain.Summary.Verdict, ReportWords.Verdicts, "of the plain run"),
         Document.Group("all_nights", r => r.AllNights, Proportions, "all nights hold"),
         Document.Group("runs_dry", r => r.RunsDry, Proportions, "it runs dry"),

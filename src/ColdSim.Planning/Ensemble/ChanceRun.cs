@@ -9,7 +9,11 @@ namespace ColdSim.Planning.Ensemble;
 /// <summary>Runs a scenario many times over and counts how often it holds; every member is a run of the whole engine.</summary>
 public static class ChanceRun
 {
+    /// <summary>The most members of one ensemble.</summary>
     public const int MostMembers = 100_000;
+
+    /// <summary>The most members that are run to settle on which side of the wanted chance it lies.</summary>
+    public const int MostUntilSettled = 10_000;
 
     /// <summary>An ensemble over what may be off, by the scenario's <see cref="Scenario.Errors"/>.</summary>
     /// <param name="scenario">The scenario to run.</param>
@@ -32,6 +36,29 @@ public static class ChanceRun
         RunReport plain = NightRun.Of(scenario, cancel);
         Work work = new(scenario, options, members, s => new ForecastMembers(s, seed), finished, cancel);
         return work.Report(plain, workers) with { Seed = seed };
+    }
+
+    /// <summary>The same, until it is settled whether the chance of holding is above or below the scenario's <see cref="Scenario.WantedChance_frac"/>.</summary>
+    /// <param name="scenario">The scenario to run.</param>
+    /// <param name="options">Tried with the same random numbers; their chances are not what is settled.</param>
+    /// <param name="seed">What the random numbers start from.</param>
+    /// <param name="most">Members after which it stops without an answer.</param>
+    /// <param name="finished">As <see cref="Of"/>.</param>
+    /// <param name="workers">As <see cref="Of"/>: looks are taken at the same members however many work.</param>
+    /// <param name="cancel">As <see cref="Of"/>.</param>
+    /// <exception cref="OperationCanceledException">Cancelled before the first member was done.</exception>
+    /// <exception cref="CannotRunException">The rig cannot start.</exception>
+    public static ChanceReport UntilSettled(
+        Scenario scenario, IReadOnlyList<ComparedOption> options, int seed, int most = MostUntilSettled, IProgress<int>? finished = null, int? workers = null,
+        CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(options);
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(most, MostMembers);
+        RunReport plain = NightRun.Of(scenario, cancel);
+        Work work = new(scenario, options, most, s => new ForecastMembers(s, seed), finished, cancel);
+        return work.ReportWhenSettled(plain, workers) with { Seed = seed };
     }
 
     /// <summary>The same days of every year in a record, the scenario otherwise as it is.</summary>
@@ -74,44 +101,65 @@ public static class ChanceRun
             new NightCalendar(scenario).Duration_s, scenario.Rig.Cylinders.Sum(c => Math.Max(c.LegalFill_kg, c.Contents_kg)) * 1.001);
 
         private readonly MemberTable _table = new(members, options.Count);
+        private Worker?[] _workers = [];
         private int _next = -1;
+        private int _end;
         private int _finished;
 
         public ChanceReport Report(RunReport plain, int? workers)
         {
-            int many = Math.Clamp(workers ?? Environment.ProcessorCount, 1, members);
+            RunTo(members, workers);
+            return Reported(plain);
+        }
+
+        // Looks are taken at the same members on every machine; nothing beyond the one that settles it has been run.
+        public ChanceReport ReportWhenSettled(RunReport plain, int? workers)
+        {
+            for (int look = Math.Min(SequentialDecision.FirstLook, members); ; look = Math.Min(SequentialDecision.NextLook(look), members))
+            {
+                RunTo(look, workers);
+                SequentialDecision decision = SequentialDecision.Of(_table.Holding(out int done), done, scenario.WantedChance_frac, members);
+                bool interrupted = done < look;
+                if (decision.Side != ChanceSide.Open || look == members || interrupted)
+                    return Reported(plain) with { Decision = interrupted ? decision with { Side = ChanceSide.Open } : decision };
+            }
+        }
+
+        private void RunTo(int end, int? workers)
+        {
+            int many = Math.Clamp(workers ?? Environment.ProcessorCount, 1, end - _end);
+            if (_workers.Length < many) Array.Resize(ref _workers, many);
+            (_next, _end) = (_end - 1, end);
             try
             {
-                Parallel.For(0, many, new ParallelOptions { MaxDegreeOfParallelism = many }, _ => Go());
+                Parallel.For(0, many, new ParallelOptions { MaxDegreeOfParallelism = many }, w => Go(_workers[w] ??= new Worker(scenario, options, maker, _fan)));
             }
             catch (AggregateException e)
             {
                 ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
             }
+        }
 
+        private ChanceReport Reported(RunReport plain)
+        {
             IReadOnlyList<int> done = _table.Done;
             if (done.Count == 0) cancel.ThrowIfCancellationRequested();
-            return ChanceReport.Of(scenario, plain, members, _table, done, Options(done), _fan.Read());
+            return ChanceReport.Of(scenario, plain, _end, _table, done, Options(done), _fan.Read());
         }
 
         // Each worker fetches one member at a time, so that a slow member does not hold up the others.
-        private void Go()
+        private void Go(Worker worker)
         {
-            IMemberMaker own = maker(scenario);
-            IMemberMaker[] others = [.. options.Select(o => maker(o.Scenario))];
-            FanWatch watch = new(_fan);
-            Unwatched nobody = new();
-            double[] unused = new double[Enum.GetValues<Uncertainty>().Length];
             try
             {
-                for (int i; !cancel.IsCancellationRequested && (i = Interlocked.Increment(ref _next)) < members;)
+                for (int i; !cancel.IsCancellationRequested && (i = Interlocked.Increment(ref _next)) < _end;)
                 {
-                    watch.Begin();
-                    LeanRun run = NightRun.Lean(own.Of(i, _table.Room(i)), watch, cancel);
+                    worker.Watch.Begin();
+                    LeanRun run = NightRun.Lean(worker.Own.Of(i, _table.Room(i)), worker.Watch, cancel);
                     _table.Put(i, run);
-                    for (int o = 0; o < others.Length; o++)
-                        _table.PutOption(i, o, NightRun.Lean(others[o].Of(i, unused), nobody, cancel));
-                    _fan.Add(watch);
+                    for (int o = 0; o < worker.Others.Length; o++)
+                        _table.PutOption(i, o, NightRun.Lean(worker.Others[o].Of(i, worker.Unused), worker.Nobody, cancel));
+                    _fan.Add(worker.Watch);
                     _table.Finish(i);
                     finished?.Report(Interlocked.Increment(ref _finished));
                 }
@@ -127,6 +175,20 @@ public static class ChanceRun
             .. options.Select((option, o) => new OptionChance(
                 option, new Proportion(done.Count(i => _table.OptionHolds(o, i)), done.Count), TripMoney.Of(RunWithRefills.Of(option.Scenario)).Cost)),
         ];
+    }
+
+    // What one thread uses again and again: shifted copies of the weathers, the grids of errors, the samples of a run.
+    private sealed class Worker(Scenario scenario, IReadOnlyList<ComparedOption> options, Func<Scenario, IMemberMaker> maker, FanCounter fan)
+    {
+        public IMemberMaker Own { get; } = maker(scenario);
+
+        public IMemberMaker[] Others { get; } = [.. options.Select(o => maker(o.Scenario))];
+
+        public FanWatch Watch { get; } = new(fan);
+
+        public Unwatched Nobody { get; } = new();
+
+        public double[] Unused { get; } = new double[Enum.GetValues<Uncertainty>().Length];
     }
 
     private sealed class Unwatched : IRunObserver

@@ -28,6 +28,22 @@ internal sealed class MemberTable
     /// <summary>The members that are done, in order.</summary>
     public IReadOnlyList<int> Done => [.. Enumerable.Range(0, _done.Length).Where(i => _done[i])];
 
+    /// <summary>How many of the members that are done hold all nights.</summary>
+    /// <param name="done">How many are done.</param>
+    public int Holding(out int done)
+    {
+        int holding = 0;
+        done = 0;
+        for (int i = 0; i < _done.Length; i++)
+        {
+            if (!_done[i]) continue;
+            done++;
+            if (_runs[i]!.Holds) holding++;
+        }
+
+        return holding;
+    }
+
     public LeanRun Run(int member) => _runs[member]!;
 
     public double Drawn(int member, Uncertainty of) => _drawn[member][(int)of];

@@ -14,7 +14,7 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
     private const double Empty_frac = 0.05;
 
     // What is expected of a night before there are two to compare: only where to look next hangs on these.
-    private const double PressureAtLimit_Pa = 4000, PressureFall_Pa_K = 6500, GasAtLimit_frac = 0.01, ShortEarlier_s_K = 2700, LimitFall_K = 9;
+    private const double PressureAtLimit_Pa = 4000, PressureFall_Pa_K = 6500, GasAtLimit_frac = 0.01, EarlierPerKelvin_s = 2700, LimitFall_K = 9;
 
     /// <summary>Nights that were run.</summary>
     public int Nights { get; private set; }
@@ -79,7 +79,7 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
     // A night's pressure falls with its low, its gas goes with the difference of temperature, and a shortage begins the earlier the colder it is.
     private StepTrial Expected(NightTrial trial, double low_K, Rig rig)
     {
-        if (!trial.Holds) return new StepTrial(false, double.NaN, double.NaN, 1 + trial.NotRun_s / (ShortEarlier_s_K * axis.Step_K));
+        if (!trial.Holds) return new StepTrial(false, double.NaN, double.NaN, 1 + trial.NotRun_s / (EarlierPerKelvin_s * axis.Step_K));
         double pressure_Pa = trial.PressureLow_Pa - PressureAtLimit_Pa;
         double gas_kg = trial.Left_kg - GasAtLimit_frac * rig.Cylinders.Sum(c => c.LegalFill_kg);
         double difference_K = Math.Max(1, rig.Thermostat!.DaySetPoint_K - low_K - StandardNight.Swing_K / 2);

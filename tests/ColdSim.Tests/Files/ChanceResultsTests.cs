@@ -13,7 +13,8 @@ public class ChanceResultsTests
     public void The_document_has_the_keys_of_its_figures()
     {
         using MemoryStream stream = new();
-        JsonReport.Write(HandChances.Report with { Years = [2020], YearsLeftOut = [new(2021, WhyLeftOut.Gap)] }, stream);
+        JsonReport.Write(
+            HandChances.Report with { Years = [2020], YearsLeftOut = [new(2021, WhyLeftOut.Gap)], Decision = new(ChanceSide.Below, 0.36, 0.47, 10_000) }, stream);
         using JsonDocument document = JsonDocument.Parse(stream.ToArray());
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(document.RootElement, "", written);

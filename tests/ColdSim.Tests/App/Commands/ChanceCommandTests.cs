@@ -53,9 +53,41 @@ public class ChanceCommandTests
         Assert.Matches("interrupted after [0-9]+ of 1000; the figures are of these\n$", shell.Error);
     }
 
+    [Fact]
+    public void Members_that_settle_a_chance_far_below_the_wanted_one_are_the_first_forty()
+    {
+        Shell shell = new();
+        Assert.Equal(1, shell.Run("run", Shell.ColdSnap, "--members", "auto", "--json", "--fail-if-short"));
+        JsonElement document = JsonDocument.Parse(shell.Out).RootElement, decision = document.GetProperty("decision");
+        Assert.Equal(40, document.GetProperty("members").GetInt32());
+        Assert.Equal("below", decision.GetProperty("side").GetString());
+        Assert.InRange(decision.GetProperty("high").GetDouble(), 0.1, 0.9);
+        Assert.Equal(10_000, decision.GetProperty("members_at_most").GetInt32());
+    }
+
+    [Fact]
+    public void A_given_number_of_members_decides_nothing()
+    {
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap, "--members", "2", "--json"));
+        Assert.Equal(JsonValueKind.Null, JsonDocument.Parse(shell.Out).RootElement.GetProperty("decision").ValueKind);
+    }
+
+    [Theory]
+    [InlineData(ChanceSide.Above, "That is above the 90 % that you want: settled after 1,000 members (within 36 to 47 %, by bounds that hold at every look).")]
+    [InlineData(ChanceSide.Below, "That is below the 90 % that you want: settled after 1,000 members (within 36 to 47 %, by bounds that hold at every look).")]
+    [InlineData(ChanceSide.Open, "Whether that is above or below the 90 % that you want is not settled after 1,000 members (within 36 to 47 %, by bounds that hold at every look).")]
+    public void The_side_of_the_wanted_chance_is_said_with_its_bounds(ChanceSide side, string sentence)
+    {
+        string printed = Printed(HandChances.Report with { Decision = new SequentialDecision(side, 0.36, 0.47, 10_000) });
+        Assert.Contains(sentence, string.Join(' ', printed.Split(['\n', ' '], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--members", "0")]
     [InlineData("--members", "1.5")]
+    [InlineData("--members", "automatic")]
+    [InlineData("--members", "Infinity")]
     [InlineData("--seed", "3")]
     [InlineData("--members", "10", "--csv", "x.csv")]
     [InlineData("--members", "10", "--years", "x.epw")]

@@ -125,6 +125,43 @@ public class ChanceRunTests
         });
     }
 
+    [Fact]
+    public void Members_until_settled_are_the_first_of_a_given_number_on_any_number_of_workers()
+    {
+        Scenario sparing = Doubtful with { WantedChance_frac = 0.97 };
+        ComparedOption[] options = [new("fuller", Filled(0.95))];
+        ChanceReport[] settled = [.. Workers.Select(workers => ChanceRun.UntilSettled(sparing, options, 3, workers: workers))];
+        ChanceReport given = ChanceRun.Of(sparing, options, settled[0].Done, 3);
+        Assert.Equal(ChanceSide.Below, settled[0].Decision!.Side);
+        Assert.False(settled[0].IsPartial);
+        foreach (ChanceReport report in settled)
+        {
+            Assert.Equal(settled[0].Decision, report.Decision);
+            Assert.Equal(given.AllNights, report.AllNights);
+            Assert.Equal(given.Options[0].AllNights, report.Options[0].AllNights);
+            Assert.Equal(given.Influences, report.Influences);
+            Assert.Equal(given.Fan, report.Fan);
+            Assert.Equal(given.Ledger, report.Ledger);
+        }
+    }
+
+    [Fact]
+    public void What_is_not_settled_by_the_most_members_stays_open()
+    {
+        Scenario even = Doubtful with { WantedChance_frac = ChanceRun.Of(Doubtful, [], 60, 3).AllNights.Chance_frac };
+        ChanceReport report = ChanceRun.UntilSettled(even, [], 3, most: 60);
+        Assert.Equal((60, ChanceSide.Open), (report.Done, report.Decision!.Side));
+        Assert.False(report.IsPartial);
+    }
+
+    [Fact]
+    public void Interrupted_before_a_look_nothing_is_settled()
+    {
+        using CancellationTokenSource source = new();
+        ChanceReport report = ChanceRun.UntilSettled(Doubtful with { WantedChance_frac = 0.9999 }, [], 1, finished: new After(9, source), workers: 1, cancel: source.Token);
+        Assert.Equal((9, ChanceSide.Open, true), (report.Done, report.Decision!.Side, report.IsPartial));
+    }
+
     private static Scenario Filled(double part)
         => Doubtful with { Rig = Doubtful.Rig with { Cylinders = [Rigs.Bottle("20 lb", part) with { InitialTemperature_K = 268 }] } };
 
