@@ -31,8 +31,8 @@ internal readonly record struct EventFunction(EventFunctionKind Kind, int Place)
     /// <summary>Whether it depends on the coach alone, and not on the cylinders.</summary>
     public bool IsOfCoach => Kind <= EventFunctionKind.Damp;
 
-    /// <summary>Whether the equations themselves have a kink where it crosses zero.</summary>
-    public bool IsKink => Kind is EventFunctionKind.WaterFreezes or EventFunctionKind.WaterSolid;
+    /// <summary>Whether the step is made again up to it: the equations have a kink where it crosses zero, or change there and the energy shows how well it was met.</summary>
+    public bool IsKink => Kind is EventFunctionKind.WaterFreezes or EventFunctionKind.WaterSolid or EventFunctionKind.Liquid;
 }
 
 /// <summary>Every event function of a rig, and its value at a state.</summary>
