@@ -16,6 +16,12 @@ internal interface IGasInCylinders
     /// <summary>What is in one cylinder, with or without liquid as it comes out, if it had a temperature.</summary>
     CylinderContents At(PlantState s, int cylinder, double t_K);
 
+    /// <summary>Volume of the liquid in a cylinder at a temperature. [m³]</summary>
+    /// <param name="s">The state, of which the masses count.</param>
+    /// <param name="cylinder">Index of the cylinder.</param>
+    /// <param name="t_K">Temperature of everything in it. [K]</param>
+    double LiquidVolume_m3(PlantState s, int cylinder, double t_K);
+
     /// <summary>Works out what is in every cylinder, in phases that are known.</summary>
     void Contents(PlantState s, bool[] hasLiquid, CylinderStates into);
 

@@ -26,6 +26,9 @@ internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecificatio
     }
 
     /// <inheritdoc/>
+    public double LiquidVolume_m3(PlantState s, int cylinder, double t_K) => At(s, cylinder, t_K).LiquidVolume_m3;
+
+    /// <inheritdoc/>
     public CylinderContents At(PlantState s, int cylinder, double t_K) => bodies[cylinder].Contents(s.Gas(cylinder), t_K);
 
     /// <inheritdoc/>

@@ -256,7 +256,7 @@ internal sealed class Plant
         Evaluate(next, c, nextAlgebraic);
         Rates(next, nextAlgebraic, c, _rates[method.Stages], _flows[method.Stages]);
         if (Coach is not null) SetAirWithin(s, step_s, next);
-        next.Sensor_K = Sensor_K(s, next, step_s, 1);
+        next.Sensor_K = SensorWithin_K(s, step_s, 1);
     }
 
     /// <summary>How far the temperatures of the cylinders after the step that was made last may be off, by the embedded method. [K]</summary>
@@ -282,7 +282,7 @@ internal sealed class Plant
     public void Within(PlantState s, double step_s, double part, PlantState state)
     {
         WeightedSum.Set(state.Values, s.Values, _rateRows, Weights(part), step_s);
-        state.Sensor_K = Sensor_K(s, state, step_s, part);
+        state.Sensor_K = SensorWithin_K(s, step_s, part);
     }
 
     /// <summary>Integrals of the flows over a part of the step that was made last.</summary>
@@ -309,11 +309,17 @@ internal sealed class Plant
         AirWithin_K = new Quartic(difference_K + first_K, second_K + third_K - first_K, -second_K - 2 * third_K, third_K);
     }
 
-    // The sensor after a part of the step, solved exactly from the air before it.
-    private double Sensor_K(PlantState s, PlantState then, double step_s, double part)
+    /// <summary>The sensor after a part of the step that was made last, solved exactly from the air before it; NaN without a thermostat. [K]</summary>
+    /// <param name="s">State before the step.</param>
+    /// <param name="step_s">Length of the whole step. [s]</param>
+    /// <param name="part">Part of it, 0 to 1.</param>
+    public double SensorWithin_K(PlantState s, double step_s, double part)
     {
-        if (_sensorLag_s <= 0) return _hasSensor ? then.Air_K : double.NaN;
-        return SensorLag.After_K(s.Sensor_K, part * step_s / _sensorLag_s, s.Air_K, part == 1 ? AirWithin_K : AirWithin_K.Over(0, part));
+        if (!_hasSensor) return double.NaN;
+        Quartic air = part == 1 ? AirWithin_K : AirWithin_K.Over(0, part);
+        return _sensorLag_s <= 0
+            ? s.Air_K + air.At(1)
+            : SensorLag.After_K(s.Sensor_K, part * step_s / _sensorLag_s, s.Air_K, air);
     }
 
     /// <summary>The rate of change at a state.</summary>
@@ -368,15 +374,6 @@ internal sealed class Plant
             taken[GeneratorLoad] = generator_kg_s;
         }
 
-        flows.Drawn_kg = flow_kg_s;
-        flows.MassFactor_s = cylinders.Mass_factor;
-        flows.CylinderHeat_J = heat_W;
-        flows.VapourEnthalpy_J = flow_kg_s * cylinders.ManifoldEnthalpy_J_kg;
-        flows.Burnt_kg = burnt_kg_s;
-        flows.Unburnt_kg = unburnt_kg_s;
-        flows.UnburntBeyondPropane_J = unburnt_kg_s * (heating_J_kg - _heatingValue_J_kg);
-        flows.Useful_J = useful_W;
-        flows.Flue_J = (burnt_kg_s * heating_J_kg - useful_W);
         rate.Vapour_kg = Damp?.Growth_kg_s(s.Vapour_kg, s.Air_K, c.Outside_K, c.OutsideVapour_kg_m3, c.Coach.Air_m3_s(s.Air_K - c.Outside_K), damp_kg_s, c.AirPressure_Pa) ?? 0;
         (rate.Air_K, rate.Furnishings_K) = (0, 0);
         double gains_W = electric_W, ground_W = 0;
@@ -392,9 +389,9 @@ internal sealed class Plant
             loss_W += envelope_W;
         }
 
-        flows.Gains_J = gains_W;
-        flows.Loss_J = loss_W;
-        flows.Ground_J = ground_W;
+        flows.Set(
+            flow_kg_s, heat_W, flow_kg_s * cylinders.ManifoldEnthalpy_J_kg, burnt_kg_s, unburnt_kg_s, unburnt_kg_s * (heating_J_kg - _heatingValue_J_kg), useful_W,
+            burnt_kg_s * heating_J_kg - useful_W, gains_W, loss_W, ground_W, cylinders.Mass_factor);
     }
 
     // Heat between the nodes and what is around them, and what the furnace's ducts bring; what that leaves for the coach's air.

@@ -1,5 +1,6 @@
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Propane;
 
 namespace ColdSim.Model.Engine;
 
@@ -16,6 +17,10 @@ internal sealed class PropaneInCylinders(CylinderBody[] bodies) : IGasInCylinder
 
     /// <inheritdoc/>
     public CylinderContents At(PlantState s, int cylinder, double t_K) => bodies[cylinder].Contents(s.Propane_kg[cylinder], t_K);
+
+    /// <inheritdoc/>
+    public double LiquidVolume_m3(PlantState s, int cylinder, double t_K)
+        => Math.Max(0, new TwoPhaseContents(s.Propane_kg[cylinder], bodies[cylinder].Specification.Volume_m3, Math.Min(t_K, SaturationTable.Highest_K)).LiquidVolume_m3);
 
     /// <inheritdoc/>
     public void Contents(PlantState s, bool[] hasLiquid, CylinderStates into)

@@ -279,7 +279,7 @@ public sealed class Simulation
             CylinderBody body = _plant.Cylinders[i];
             if (_inputs.HasLiquid[i] && !_isAtLastLiquid[i])
             {
-                _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.At(from, i, liquid_K).LiquidVolume_m3, 0, liquid_K, frost);
+                _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.LiquidVolume_m3(from, i, liquid_K), 0, liquid_K, frost);
                 continue;
             }
 
@@ -406,9 +406,12 @@ public sealed class Simulation
         if (_controls.Furnace is { } furnace && _controls.Power is not { Live: false })
         {
             FurnaceChange change = furnace.Update(_controls.Thermostat!.Calls, FlameDelivery_Pa(), _time_s, _reset);
-            OpenValves();
-            PublishFurnace(change);
-            moved |= change != FurnaceChange.None;
+            if (change != FurnaceChange.None)
+            {
+                OpenValves();
+                PublishFurnace(change);
+                moved = true;
+            }
         }
 
         for (int i = 0; i < _controls.Appliances.Length; i++)
@@ -418,7 +421,9 @@ public sealed class Simulation
         }
 
         foreach (HeaterControl heater in _controls.Heaters) moved |= heater.Sense(Now.Air_K);
-        OpenValves();
+
+        // Heaters share what the breaker leaves, which changes with the battery's charge.
+        if (moved || _controls.Heaters.Length > 0) OpenValves();
         return moved;
     }
 

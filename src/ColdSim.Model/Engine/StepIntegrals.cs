@@ -25,40 +25,73 @@ internal sealed class StepIntegrals
     public Span<double> Taken_kg => Values.AsSpan(FirstPlace, _places);
 
     /// <summary>Vapour drawn from the cylinders.</summary>
-    public double Drawn_kg { get => Values[0]; set => Values[0] = value; }
+    public double Drawn_kg => Values[0];
 
     /// <summary>Heat into the cylinders.</summary>
-    public double CylinderHeat_J { get => Values[1]; set => Values[1] = value; }
+    public double CylinderHeat_J => Values[1];
 
     /// <summary>Enthalpy that left with the vapour.</summary>
-    public double VapourEnthalpy_J { get => Values[2]; set => Values[2] = value; }
+    public double VapourEnthalpy_J => Values[2];
 
     /// <summary>Gas burnt.</summary>
-    public double Burnt_kg { get => Values[3]; set => Values[3] = value; }
+    public double Burnt_kg => Values[3];
 
     /// <summary>Gas that passed an open valve without a flame.</summary>
-    public double Unburnt_kg { get => Values[4]; set => Values[4] = value; }
+    public double Unburnt_kg => Values[4];
 
     /// <summary>Its heat of combustion beyond that of as much propane; 0 for propane.</summary>
-    public double UnburntBeyondPropane_J { get => Values[5]; set => Values[5] = value; }
+    public double UnburntBeyondPropane_J => Values[5];
 
     /// <summary>Burners' heat into the coach.</summary>
-    public double Useful_J { get => Values[6]; set => Values[6] = value; }
+    public double Useful_J => Values[6];
 
     /// <summary>Burners' heat up the flue.</summary>
-    public double Flue_J { get => Values[7]; set => Values[7] = value; }
+    public double Flue_J => Values[7];
 
     /// <summary>Sun, people and things.</summary>
-    public double Gains_J { get => Values[8]; set => Values[8] = value; }
+    public double Gains_J => Values[8];
 
     /// <summary>Heat to outside air.</summary>
-    public double Loss_J { get => Values[9]; set => Values[9] = value; }
+    public double Loss_J => Values[9];
 
     /// <summary>Heat to the ground.</summary>
-    public double Ground_J { get => Values[10]; set => Values[10] = value; }
+    public double Ground_J => Values[10];
 
     /// <summary>Gas that flows, per mass of propane that would, over time. [s]</summary>
-    public double MassFactor_s { get => Values[11]; set => Values[11] = value; }
+    public double MassFactor_s => Values[11];
+
+    /// <summary>Sets all but what each appliance took, in the order above; as flows, of heat in watts.</summary>
+    /// <param name="drawn">Vapour drawn.</param>
+    /// <param name="cylinderHeat">Heat into the cylinders.</param>
+    /// <param name="vapourEnthalpy">Enthalpy that leaves with the vapour.</param>
+    /// <param name="burnt">Gas burnt.</param>
+    /// <param name="unburnt">Gas that passes without a flame.</param>
+    /// <param name="unburntBeyondPropane">Its heat of combustion beyond that of as much propane.</param>
+    /// <param name="useful">Burners' heat into the coach.</param>
+    /// <param name="flue">Burners' heat up the flue.</param>
+    /// <param name="gains">Sun, people and things.</param>
+    /// <param name="loss">Heat to outside air.</param>
+    /// <param name="ground">Heat to the ground.</param>
+    /// <param name="massFactor">Gas that flows, per mass of propane that would.</param>
+    public void Set(
+        double drawn, double cylinderHeat, double vapourEnthalpy, double burnt, double unburnt, double unburntBeyondPropane, double useful, double flue, double gains,
+        double loss, double ground, double massFactor)
+    {
+        // From the last place down, so that one check of the row's length does for all.
+        Span<double> row = Values;
+        row[11] = massFactor;
+        row[10] = ground;
+        row[9] = loss;
+        row[8] = gains;
+        row[7] = flue;
+        row[6] = useful;
+        row[5] = unburntBeyondPropane;
+        row[4] = unburnt;
+        row[3] = burnt;
+        row[2] = vapourEnthalpy;
+        row[1] = cylinderHeat;
+        row[0] = drawn;
+    }
 }
 
 /// <summary>One integral by name.</summary>

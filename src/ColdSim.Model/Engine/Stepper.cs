@@ -237,6 +237,12 @@ internal sealed class Stepper
     {
         public double At(double part_s)
         {
+            if (function.Kind == EventFunctionKind.Thermostat)
+            {
+                stepper._trial.Sensor_K = stepper._plant.SensorWithin_K(stepper.State, stepper.Tried_s, part_s / stepper.Tried_s);
+                return stepper._functions.EventValue(function, stepper._trial, stepper._trialAlgebraicState, stepper._inputs.HasLiquid, stepper._stop_s);
+            }
+
             stepper._plant.Within(stepper.State, stepper.Tried_s, part_s / stepper.Tried_s, stepper._trial);
             if (!function.IsOfCoach) stepper._plant.Evaluate(stepper._trial, stepper._inputs, stepper._trialAlgebraicState);
             return stepper._functions.EventValue(function, stepper._trial, stepper._trialAlgebraicState, stepper._inputs.HasLiquid, stepper._stop_s);
