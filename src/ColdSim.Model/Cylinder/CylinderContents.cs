@@ -50,13 +50,16 @@ public readonly record struct CylinderContents(
     /// </remarks>
     public static void In(bool withLiquid, double mass_kg, double volume_m3, double t_K, out CylinderContents contents)
     {
-        // Vapour alone may be hotter than the saturation line goes; what is missing to saturate it is then counted from the line's end.
-        TwoPhaseContents two = new(mass_kg, volume_m3, withLiquid ? t_K : Math.Min(t_K, SaturationTable.Highest_K));
-        contents = withLiquid
-            ? new CylinderContents(
-                two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
-                two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J, two.VapourVolume_m3_kg, 0)
-            : VapourAlone(two, mass_kg, volume_m3, t_K);
+        if (!withLiquid)
+        {
+            contents = VapourAlone(mass_kg, volume_m3, t_K);
+            return;
+        }
+
+        TwoPhaseContents two = new(mass_kg, volume_m3, t_K);
+        contents = new CylinderContents(
+            two.Pressure_Pa, two.LiquidMass_kg, two.LiquidVolume_m3, two.VapourEnthalpy_J_kg,
+            two.DrawHeat_J_kg, two.HeatCapacity_J_K, two.InternalEnergy_J, two.VapourVolume_m3_kg, 0);
     }
 
     /// <summary>The contents of a volume of mixed gas.</summary>
@@ -66,8 +69,10 @@ public readonly record struct CylinderContents(
         mixed.HeatCapacity_J_K, mixed.InternalEnergy_J, 1 / mixed.VapourDensity_kg_m3, mixed.PressureByMass_Pa_kg);
 
     // The same equation of state, so pressure and energy go on without a jump where the last liquid went.
-    private static CylinderContents VapourAlone(in TwoPhaseContents two, double mass_kg, double volume_m3, double t_K)
+    private static CylinderContents VapourAlone(double mass_kg, double volume_m3, double t_K)
     {
+        // It may be hotter than the saturation line goes; what is missing to saturate it is then counted from the line's end.
+        TwoPhaseContents two = new(mass_kg, volume_m3, Math.Min(t_K, SaturationTable.Highest_K));
         FluidState v = ReferenceEquation.EnergyAt(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
         return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
             t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg,

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Physics.Fluids;
 
 namespace ColdSim.Physics.Propane;
@@ -16,16 +17,12 @@ public readonly struct TwoPhaseContents
     /// <param name="mass_kg">Propane, liquid and vapour. [kg]</param>
     /// <param name="volume_m3">Inside volume. [m³]</param>
     /// <param name="t_K">Temperature. [K]</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public TwoPhaseContents(double mass_kg, double volume_m3, double t_K)
-        : this(mass_kg, volume_m3, SaturationTable.At(t_K))
     {
-    }
-
-    private TwoPhaseContents(double mass_kg, double volume_m3, in SaturatedPhases sat)
-    {
-        _sat = sat;
-        _perGap_kg_m3 = 1 / (sat.VapourVolume_m3_kg - sat.LiquidVolume_m3_kg);
-        VapourMass_kg = (volume_m3 - mass_kg * sat.LiquidVolume_m3_kg) * _perGap_kg_m3;
+        _sat = SaturationTable.At(t_K);
+        _perGap_kg_m3 = 1 / (_sat.VapourVolume_m3_kg - _sat.LiquidVolume_m3_kg);
+        VapourMass_kg = (volume_m3 - mass_kg * _sat.LiquidVolume_m3_kg) * _perGap_kg_m3;
         LiquidMass_kg = mass_kg - VapourMass_kg;
     }
 
