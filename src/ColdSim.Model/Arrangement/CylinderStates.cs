@@ -47,6 +47,17 @@ internal sealed class CylinderStates
     /// <summary>Whether one gives gas and has no liquid.</summary>
     public bool IsGivingVapourAlone(int i) => Out_kg_s[i] > 0 && !Contents[i].HasLiquid;
 
+    /// <summary>Whether any has no liquid.</summary>
+    public bool IsAnyWithoutLiquid()
+    {
+        foreach (ref readonly CylinderContents contents in Contents.AsSpan())
+        {
+            if (!contents.HasLiquid) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Whether any gives gas and has no liquid: it is drawn down in minutes.</summary>
     public bool IsAnyGivingVapourAlone()
     {

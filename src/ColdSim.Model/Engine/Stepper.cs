@@ -49,6 +49,7 @@ internal sealed class Stepper
     private readonly PlantState _trial;
     private AlgebraicState _nextAlgebraicState;
     private double _stop_s;
+    private double _exchangeStep_s = double.NaN;
     private double _followedStep_s = FirstFollowedStep_s;
     private bool _isShort;
     private RungeKuttaMethod _method = RungeKuttaMethod.DormandPrince;
@@ -98,8 +99,10 @@ internal sealed class Stepper
     /// <param name="most_s">Upper limit by everything else. [s]</param>
     public double Longest_s(double most_s)
     {
+        // Contents with liquid change too slowly to matter while the inputs are held.
+        if (double.IsNaN(_exchangeStep_s) || AlgebraicState.Cylinders.IsAnyWithoutLiquid()) _exchangeStep_s = _plant.LongestStep_s(_inputs, AlgebraicState, State.Air_K);
         double longest_s = IsFast(AlgebraicState) ? Math.Min(most_s, _followedStep_s) : most_s;
-        double ofExchange_s = Math.Min(_plant.LongestStep_s(_inputs, AlgebraicState, State.Air_K), _plant.Manifold.LongestStep_s(AlgebraicState.Cylinders));
+        double ofExchange_s = Math.Min(_exchangeStep_s, _plant.Manifold.LongestStep_s(AlgebraicState.Cylinders));
         _isShort = most_s <= ShortPart * Math.Min(ofExchange_s, _longestOfNodes_s);
         longest_s = Math.Min(longest_s, ofExchange_s);
         double fastest_K_s = 0;
@@ -110,9 +113,10 @@ internal sealed class Stepper
 
     /// <summary>The state some time ahead by its present rate, for inputs that are held from now to twice that time; overwritten by the next call.</summary>
     /// <param name="ahead_s">How far ahead. [s]</param>
-    /// <remarks>Half of the gas may be gone by then but no more: vapour alone is drawn down within less than a step of the grid.</remarks>
+    /// <remarks>The inputs are about to change. Half of the gas may be gone by then but no more: vapour alone is drawn down within less than a step of the grid.</remarks>
     public PlantState Predict(double ahead_s)
     {
+        _exchangeStep_s = double.NaN;
         _plant.Rate(State, AlgebraicState, _inputs, _rate);
         WeightedSum.Set(_trial.Values, State.Values, _rateRow, [1], ahead_s);
         for (int i = 0; i < _plant.Cylinders.Length; i++)
