@@ -51,7 +51,7 @@ internal sealed class Stepper
     private double _stop_s;
     private double _exchangeStep_s = double.NaN;
     private double _followedStep_s = FirstFollowedStep_s;
-    private bool _isShort;
+    private double _short_s;
     private RungeKuttaMethod _method = RungeKuttaMethod.DormandPrince;
 
     /// <summary>A stepper for a rig.</summary>
@@ -103,7 +103,7 @@ internal sealed class Stepper
         if (double.IsNaN(_exchangeStep_s) || AlgebraicState.Cylinders.IsAnyWithoutLiquid()) _exchangeStep_s = _plant.LongestStep_s(_inputs, AlgebraicState, State.Air_K);
         double longest_s = IsFast(AlgebraicState) ? Math.Min(most_s, _followedStep_s) : most_s;
         double ofExchange_s = Math.Min(_exchangeStep_s, _plant.Manifold.LongestStep_s(AlgebraicState.Cylinders));
-        _isShort = most_s <= ShortPart * Math.Min(ofExchange_s, _longestOfNodes_s);
+        _short_s = ShortPart * Math.Min(ofExchange_s, _longestOfNodes_s);
         longest_s = Math.Min(longest_s, ofExchange_s);
         double fastest_K_s = 0;
         for (int i = 0; i < AlgebraicState.Cylinders.Count; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(AlgebraicState.Cylinders.Warming_K_s(i)));
@@ -133,7 +133,7 @@ internal sealed class Stepper
     /// <param name="step_s">Length of the step. [s]</param>
     public void Try(double step_s)
     {
-        _method = _isShort && !IsFast(AlgebraicState) ? RungeKuttaMethod.BogackiShampine : RungeKuttaMethod.DormandPrince;
+        _method = step_s <= _short_s && !IsFast(AlgebraicState) ? RungeKuttaMethod.BogackiShampine : RungeKuttaMethod.DormandPrince;
         Step(step_s);
         if (_method == RungeKuttaMethod.BogackiShampine && (IsFast(_nextAlgebraicState) || !EnergyResidualIsSmall() || FlowsBeyondDemand()))
         {
