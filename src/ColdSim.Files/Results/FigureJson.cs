@@ -13,6 +13,9 @@ internal static class FigureJson
     // Laid out for people too.
     private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = Encoder() };
 
+    // The writer keeps what it was given until it is told to pass it on, and a document of many nights is long.
+    private const int MostPending = 8192;
+
     /// <summary>Writes a document of one row.</summary>
     /// <param name="figures">The row's figures.</param>
     /// <param name="row">The row.</param>
@@ -68,6 +71,9 @@ internal static class FigureJson
             case IEnumerable<double> numbers: Values(json, figure, numbers.Cast<object?>()); break;
             default: throw new ArgumentException($"'{figure.Key}' has a value of {value.GetType().Name}, which no document can hold");
         }
+
+        if (json.BytesPending > MostPending)
+            json.Flush();
     }
 
     private static void Values(Utf8JsonWriter json, IFigure figure, IEnumerable<object?> values)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ColdSim.Files.Results;
+using ColdSim.Files.Scenarios;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
@@ -16,6 +17,28 @@ namespace ColdSim.Tests.Files;
 
 public class ResultsTests
 {
+    [Fact]
+    public void A_long_document_goes_out_in_parts()
+    {
+        using Parts parts = new();
+        JsonReport.Write(NightRun.Of(ScenarioReader.Read(Path.Combine(DocPage.Scenarios, "cold-snap.toml")).Scenario!), parts);
+        Assert.InRange(parts.Longest, 1, 16_384);
+        Assert.True(parts.Length > 4 * parts.Longest);
+    }
+
+    private sealed class Parts : MemoryStream
+    {
+        public int Longest { get; private set; }
+
+        public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
+
+        public override void Write(ReadOnlySpan<byte> buffer)
+        {
+            Longest = Math.Max(Longest, buffer.Length);
+            base.Write(buffer);
+        }
+    }
+
     [Fact]
     public void Json_has_numbers_times_and_words_under_their_keys()
     {
