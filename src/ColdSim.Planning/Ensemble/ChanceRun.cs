@@ -1,5 +1,4 @@
 using System.Runtime.ExceptionServices;
-using ColdSim.Model.Engine;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
@@ -158,7 +157,7 @@ public static class ChanceRun
                     LeanRun run = NightRun.Lean(worker.Own.Of(i, _table.Room(i)), worker.Watch, cancel);
                     _table.Put(i, run);
                     for (int o = 0; o < worker.Others.Length; o++)
-                        _table.PutOption(i, o, NightRun.Lean(worker.Others[o].Of(i, worker.Unused), worker.Nobody, cancel));
+                        _table.PutOption(i, o, NightRun.Lean(worker.Others[o].Of(i, worker.Unused), UnwatchedRun.Only, cancel));
                     _fan.Add(worker.Watch);
                     _table.Finish(i);
                     finished?.Report(Interlocked.Increment(ref _finished));
@@ -186,19 +185,6 @@ public static class ChanceRun
 
         public FanWatch Watch { get; } = new(fan);
 
-        public Unwatched Nobody { get; } = new();
-
         public double[] Unused { get; } = new double[Enum.GetValues<Uncertainty>().Length];
-    }
-
-    private sealed class Unwatched : IRunObserver
-    {
-        public void Stepped(StepRecord record)
-        {
-        }
-
-        public void Happened(in SimulationEvent happened, in Snapshot moment)
-        {
-        }
     }
 }

@@ -86,10 +86,20 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
     private static LimitSensitivity Ease(
         Relaxation relaxation, Scenario scenario, DateTimeOffset firstShort, double part_frac, Action? finished, CancellationToken cancel)
     {
+        // By whole hundredths: the search comes back to the one before that with which it is gone.
+        Dictionary<double, (double Delay_s, DateTimeOffset? Then)> known = [];
         double Delay_s(double by_frac, out DateTimeOffset? then)
         {
+            double hundredths = Math.Round(by_frac / Hundredth);
+            if (!known.TryGetValue(hundredths, out (double Delay_s, DateTimeOffset? Then) delay)) known[hundredths] = delay = Eased(by_frac);
+            then = delay.Then;
+            return delay.Delay_s;
+        }
+
+        (double Delay_s, DateTimeOffset? Then) Eased(double by_frac)
+        {
             double best_s = double.NegativeInfinity;
-            then = null;
+            DateTimeOffset? then = null;
             foreach (Scenario eased in relaxation.Eased(scenario, by_frac))
             {
                 TrialOutcome run = TrialOutcome.Of(eased, cancel);
@@ -101,7 +111,7 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
                 (best_s, then) = (delay_s, run.FirstShort);
             }
 
-            return best_s;
+            return (best_s, then);
         }
 
         if (relaxation.Eased(scenario, part_frac).Count == 0)
@@ -113,7 +123,7 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
             return new LimitSensitivity(relaxation.Limit, true, first, delay_s);
 
         double gone_frac = SmallestThatHolds.Find(
-            0, part_frac, Hundredth, by => by > 0 && double.IsPositiveInfinity(by == part_frac ? delay_s : Delay_s(by, out _)))!.Value;
+            0, part_frac, Hundredth, by => by > 0 && double.IsPositiveInfinity(Delay_s(by, out _)))!.Value;
         double before_s = gone_frac > 1.5 * Hundredth ? Delay_s(gone_frac - Hundredth, out _) : 0;
         return new LimitSensitivity(relaxation.Limit, true, null, delay_s, gone_frac, before_s);
     }

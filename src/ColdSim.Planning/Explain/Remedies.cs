@@ -66,27 +66,28 @@ public static class Remedies
 
     private static Remedy Try(RemedyRange range, Scenario scenario, Scenario toNight, Action? finished, CancellationToken cancel)
     {
+        Dictionary<double, TrialOutcome> known = [];
         TrialOutcome Run(Scenario tried)
         {
-            TrialOutcome run = TrialOutcome.Of(tried, cancel);
+            TrialOutcome run = TrialOutcome.WhileItHolds(tried, cancel);
             finished?.Invoke();
             return run;
         }
 
         // The unchanged scenario does not hold; otherwise there would be nothing to explain.
         LeastFound? found = SmallestThatHolds.Find(
-            range.From, range.To, range.Tolerance, v => v != range.From && Run(range.Build(toNight, v)).Holds);
+            range.From, range.To, range.Tolerance, v => v != range.From && (known[v] = Run(range.Build(toNight, v))).Holds);
         Remedy remedy = new(range.Kind, found?.Value, range.Tolerance, range.To) { Name = range.Name?.Invoke(found?.Value ?? range.To) };
         if (found is null) return remedy;
-        Scenario whole = range.Build(scenario, found.Value), part = range.Build(toNight, found.Value);
-        TrialOutcome at = Run(part);
+        Scenario whole = range.Build(scenario, found.Value);
+        TrialOutcome at = known[found.Value];
         return remedy with
         {
             Scenario = whole,
-            HoldsAllNights = part.Nights == whole.Nights ? at.Holds : Run(whole).Holds,
+            HoldsAllNights = toNight.Nights == whole.Nights ? at.Holds : Run(whole).Holds,
             IsOnGround = new ComparedOption("", whole).IsOnGround,
             Contents_kg = whole.Rig.Cylinders.Sum(c => c.Contents_kg),
-            Electricity_J = at.Summary!.BlanketEnergy.Joules,
+            Electricity_J = at.Blanket_J,
         };
     }
 

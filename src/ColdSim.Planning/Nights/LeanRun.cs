@@ -9,7 +9,19 @@ namespace ColdSim.Planning.Nights;
 /// <param name="Short_s">Undersupply in all. [s]</param>
 /// <param name="Dry_s">When it was dry, since the run's start; NaN where it was not. [s]</param>
 /// <param name="VoltageGone_s">Without voltage in all; 0 without a battery. [s]</param>
-internal sealed record LeanNight(Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, double Short_s, double Dry_s, double VoltageGone_s);
+/// <param name="FirstFailure_s">When gas or voltage was first gone, whichever failed it, since the run's start; NaN where it holds. [s]</param>
+/// <param name="Blanket_J">Electricity of the blankets. [J]</param>
+internal sealed record LeanNight(
+    Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, double Short_s, double Dry_s, double VoltageGone_s, double FirstFailure_s, double Blanket_J)
+{
+    /// <summary>The night of a tally.</summary>
+    public static LeanNight Of(NightTally t, NightCriteria criteria)
+    {
+        (Verdict verdict, FirstOut first) = NightJudgement.Of(t, criteria);
+        double failure_s = verdict == Verdict.Holds ? double.NaN : first == FirstOut.Battery ? t.Flat_s : t.FirstShort_s;
+        return new LeanNight(verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s, t.VoltageGone_s, failure_s, t.Blanket_J);
+    }
+}
 
 /// <summary>A run without curves and events.</summary>
 /// <param name="Nights">Night by night; none where a cylinder cannot start.</param>

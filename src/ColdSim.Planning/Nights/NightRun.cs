@@ -65,13 +65,37 @@ public static class NightRun
     internal static LeanRun Lean(Scenario scenario, IRunObserver watcher, CancellationToken cancel = default)
     {
         NightCalendar calendar = new(scenario);
-        NightWatch watch = new(scenario, calendar, watcher, listEvents: false);
+        return Lean(scenario, calendar, new NightWatch(scenario, calendar, watcher, listEvents: false), cancel);
+    }
+
+    /// <summary>The same, run on only until a night is known not to hold.</summary>
+    /// <param name="scenario">The scenario to run.</param>
+    /// <param name="cancel">Stops the run.</param>
+    /// <returns>The run; null where a night does not hold.</returns>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    internal static LeanRun? LeanWhileItHolds(Scenario scenario, CancellationToken cancel = default)
+    {
+        NightCalendar calendar = new(scenario);
+        using CancellationTokenSource failed = CancellationTokenSource.CreateLinkedTokenSource(cancel);
+        NightWatch watch = new(scenario, calendar, UnwatchedRun.Only, listEvents: false) { Failed = failed };
+        try
+        {
+            LeanRun run = Lean(scenario, calendar, watch, failed.Token);
+            return run.Nights.All(n => n.Verdict == Verdict.Holds) ? run : null;
+        }
+        catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
+        {
+            return null;
+        }
+    }
+
+    private static LeanRun Lean(Scenario scenario, NightCalendar calendar, NightWatch watch, CancellationToken cancel)
+    {
         LegRun run = Through(scenario, LegsOf(scenario, calendar), watch, cancel);
         List<LeanNight> nights = new(watch.Nights.Count);
         foreach (NightTally t in watch.Nights)
         {
-            if (!double.IsNaN(t.PropaneAtStart_kg))
-                nights.Add(new LeanNight(NightJudgement.Of(t, scenario.Criteria).Verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s, t.VoltageGone_s));
+            if (!double.IsNaN(t.PropaneAtStart_kg)) nights.Add(LeanNight.Of(t, scenario.Criteria));
         }
 
         return new LeanRun(nights, run.End, run.Ledger);

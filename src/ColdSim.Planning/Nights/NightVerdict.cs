@@ -40,9 +40,7 @@ internal static class NightJudgement
 
     public static (Verdict Verdict, FirstOut First) Of(NightTally t, NightCriteria criteria)
     {
-        bool dry = !double.IsNaN(t.Dry_s);
-        bool isShort = t.Short_s > criteria.ShortAllowance.Seconds || t.BelowSetPoint_K > criteria.BelowSetPoint.Kelvins;
-        bool flat = t.VoltageGone_s > criteria.ShortAllowance.Seconds;
+        bool dry = IsDry(t), isShort = IsShort(t, criteria), flat = IsFlat(t, criteria);
         double short_s = double.IsNaN(t.FirstShort_s) ? t.From_s : t.FirstShort_s;
         (FirstOut gas, double gasOut_s) = dry && !(short_s < t.Dry_s - SameTime_s) ? (FirstOut.Gas, t.Dry_s)
             : dry || isShort ? (FirstOut.GasSupply, short_s)
@@ -50,4 +48,14 @@ internal static class NightJudgement
         if (flat && t.Flat_s <= gasOut_s) return (Verdict.RunsFlat, FirstOut.Battery);
         return (dry ? Verdict.RunsDry : isShort ? Verdict.RunsShort : Verdict.Holds, gas);
     }
+
+    /// <summary>Whether a night that is not over may still hold: nothing that fails one goes away.</summary>
+    public static bool MayHold(NightTally t, NightCriteria criteria) => !IsDry(t) && !IsShort(t, criteria) && !IsFlat(t, criteria);
+
+    private static bool IsDry(NightTally t) => !double.IsNaN(t.Dry_s);
+
+    private static bool IsShort(NightTally t, NightCriteria criteria)
+        => t.Short_s > criteria.ShortAllowance.Seconds || t.BelowSetPoint_K > criteria.BelowSetPoint.Kelvins;
+
+    private static bool IsFlat(NightTally t, NightCriteria criteria) => t.VoltageGone_s > criteria.ShortAllowance.Seconds;
 }

@@ -28,6 +28,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     /// <summary>When the leg that is running began. [s]</summary>
     public double Offset_s { get; set; }
 
+    /// <summary>Cancelled as soon as a night is known not to hold; null where the run goes on.</summary>
+    public CancellationTokenSource? Failed { get; init; }
+
     public IReadOnlyList<NightTally> Nights => _nights;
 
     public IReadOnlyList<ReportedEvent> Events => _events;
@@ -147,6 +150,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         WatchFifty(record);
         night.Add(record);
         night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _shortfall.Below_K(record));
+        if (Failed is not null && !NightJudgement.MayHold(night, scenario.Criteria)) Failed.Cancel();
     }
 
     // Once a night, so that a thermostat's swing about 50 °F does not fill the list.
