@@ -50,7 +50,7 @@ public sealed record Forecast
         int n = factors.Estimated.Count;
         Matrix<double>? root = n == 0 ? null : Root(Matrix<double>.Build.Dense(n, n, (i, j) => factors.Covariance[i * n + j]));
         double[][] drawn = LatinHypercube(n + moved.Rig.Cylinders.Count);
-        RunReport[] runs = new RunReport[Members];
+        LeanRun[] runs = new LeanRun[Members];
         Parallel.For(0, Members, new ParallelOptions { CancellationToken = cancel }, m =>
         {
             FittedFactors member = factors;
@@ -63,9 +63,9 @@ public sealed record Forecast
 
             Rig rig = moved.Fit is { } fit ? member.Over(fit.Before) : moved.Rig;
             double Drawn(int cylinder) => drawn[cylinder == 0 ? 0 : n + cylinder][m];
-            runs[m] = NightRun.Of(start.With(rig, Drawn), cancel);
+            runs[m] = Run(start.With(rig, Drawn), cancel);
         });
-        DateTimeOffset?[] dry = [.. runs.Select(r => r.Summary.DryAt).OrderBy(d => d ?? DateTimeOffset.MaxValue)];
+        DateTimeOffset?[] dry = [.. runs.Select(r => DryAt(moved, r)).OrderBy(d => d ?? DateTimeOffset.MaxValue)];
         return new()
         {
             From = start.Newest.Reading,
@@ -75,10 +75,21 @@ public sealed record Forecast
         };
     }
 
-    private static Spread<Mass>? Dawn(RunReport[] runs, int night)
+    private static LeanRun Run(Scenario scenario, CancellationToken cancel)
     {
-        Mass[] left = [.. runs.Select(r => night < r.Nights.Count ? r.Nights[night].LeftAtDawn : null).OfType<Mass>().OrderBy(m => m.Kilograms)];
-        return left.Length < Members ? null : new(left[Members / 10], left[Members / 2], left[Members - 1 - Members / 10]);
+        LeanRun run = NightRun.Lean(scenario, UnwatchedRun.Only, cancel);
+        return run.Nights.Count > 0 ? run : throw new CannotRunException(new CannotStart(run.End).Message);
+    }
+
+    private static DateTimeOffset? DryAt(Scenario scenario, LeanRun run)
+        => run.Nights.Select(n => n.Dry_s).FirstOrDefault(double.IsFinite, double.NaN) is var dry_s && double.IsNaN(dry_s) ? null : scenario.Start.AddSeconds(dry_s);
+
+    private static Spread<Mass>? Dawn(LeanRun[] runs, int night)
+    {
+        double[] left_kg = [.. runs.Where(r => night < r.Nights.Count).Select(r => r.Nights[night].LeftAtDawn_kg).Where(double.IsFinite).Order()];
+        return left_kg.Length < Members
+            ? null
+            : new(Mass.FromKilograms(left_kg[Members / 10]), Mass.FromKilograms(left_kg[Members / 2]), Mass.FromKilograms(left_kg[Members - 1 - Members / 10]));
     }
 
     // Rounded correlations may make a covariance that is not quite one; its negative parts are noise.
