@@ -13,24 +13,20 @@ public sealed class HelmholtzEquation
     private readonly EinsteinTerm[] _einstein;
     private readonly PowerTerm[] _power;
     private readonly GaussTerm[] _gauss;
+    private readonly HelmholtzTerms _terms;
 
     internal HelmholtzEquation(
         double tc_K, double rhoc_kg_m3, double r_J_kgK, IdealTerm ideal, EinsteinTerm[] einstein, PowerTerm[] power, GaussTerm[] gauss)
-        => (_tc_K, _rhoc_kg_m3, _r_J_kgK, _ideal, _einstein, _power, _gauss) = (tc_K, rhoc_kg_m3, r_J_kgK, ideal, einstein, power, gauss);
+    {
+        (_tc_K, _rhoc_kg_m3, _r_J_kgK, _ideal, _einstein, _power, _gauss) = (tc_K, rhoc_kg_m3, r_J_kgK, ideal, einstein, power, gauss);
+        _terms = new HelmholtzTerms(einstein, power, gauss);
+    }
 
     /// <summary>The state at a temperature and a density.</summary>
     /// <param name="t_K">Temperature. [K]</param>
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     /// <returns>Properties of the single phase at that point; inside the two-phase dome those of the metastable phase.</returns>
-    public FluidState At(double t_K, double rho_kg_m3) => At(t_K, rho_kg_m3, isWhole: true);
-
-    /// <summary>The state at a temperature and a density without its entropy and Gibbs energy, which are then not a number: cheaper.</summary>
-    /// <param name="t_K">Temperature. [K]</param>
-    /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
-    /// <returns>Properties of the single phase at that point.</returns>
-    public FluidState EnergyAt(double t_K, double rho_kg_m3) => At(t_K, rho_kg_m3, isWhole: false);
-
-    private FluidState At(double t_K, double rho_kg_m3, bool isWhole)
+    public FluidState At(double t_K, double rho_kg_m3)
     {
         double tau = _tc_K / t_K;
         double delta = rho_kg_m3 / _rhoc_kg_m3;
@@ -68,17 +64,30 @@ public sealed class HelmholtzEquation
         }
 
         // Ideal part.
-        double ideal = isWhole ? Math.Log(delta) + _ideal.LogTau * logTau + _ideal.A1 + _ideal.A2 * tau : double.NaN;
+        double ideal = Math.Log(delta) + _ideal.LogTau * logTau + _ideal.A1 + _ideal.A2 * tau;
         double idealT = _ideal.LogTau + _ideal.A2 * tau, idealTt = -_ideal.LogTau;
         foreach (ref readonly EinsteinTerm k in _einstein.AsSpan())
         {
             double ut = k.U * tau, e = Math.Exp(-ut);
-            if (isWhole) ideal += k.V * Math.Log(1 - e);
+            ideal += k.V * Math.Log(1 - e);
             idealT += k.V * ut * e / (1 - e);
             idealTt -= k.V * ut * ut * e / ((1 - e) * (1 - e));
         }
 
         return new FluidState(_r_J_kgK, t_K, rho_kg_m3, ideal + a, ad, add, idealT + at, idealTt + att, adt);
+    }
+
+    /// <summary>The state at a temperature and a density without its entropy and Gibbs energy, which are then not a number: cheaper.</summary>
+    /// <param name="t_K">Temperature. [K]</param>
+    /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
+    /// <returns>Properties of the single phase at that point.</returns>
+    public FluidState EnergyAt(double t_K, double rho_kg_m3)
+    {
+        double tau = _tc_K / t_K, delta = rho_kg_m3 / _rhoc_kg_m3;
+        _terms.Sum(tau, delta, out double ad, out double add, out double at, out double att, out double adt);
+        double idealT = _ideal.LogTau + _ideal.A2 * tau, idealTt = -_ideal.LogTau;
+        _terms.SumVibrations(tau, ref idealT, ref idealTt);
+        return new FluidState(_r_J_kgK, t_K, rho_kg_m3, double.NaN, ad, add, idealT + at, idealTt + att, adt);
     }
 
     private static double IntegerPower(double x, int n)

@@ -1,5 +1,6 @@
 using ColdSim.Physics.Fluids;
 using ColdSim.Physics.Propane;
+using CsCheck;
 using Xunit;
 
 namespace ColdSim.Tests.Physics.Propane;
@@ -20,6 +21,18 @@ public class ReferenceEquationTests
         Assert.Equal(1, s.Cp_J_kgK * ReferenceEquation.MolarMass_kg_mol / cp, 2e-7);
         Assert.Equal(1, s.SpeedOfSound_m_s / w_m_s, 2e-7);
     }
+
+    [Fact]
+    public void Energy_alone_is_the_same_as_with_entropy()
+        => Gen.Select(Gen.Double[180, 900], Gen.Double[-9, 2.7]).Sample((t_K, log) =>
+        {
+            FluidState whole = ReferenceEquation.At(t_K, Math.Pow(10, log)), energy = ReferenceEquation.EnergyAt(t_K, Math.Pow(10, log));
+            Assert.Equal(whole.InternalEnergy_J_kg, energy.InternalEnergy_J_kg, 1e-11 * 1e6);
+            Assert.Equal(1, energy.Cv_J_kgK / whole.Cv_J_kgK, 1e-11);
+            Assert.Equal(whole.Pressure_Pa, energy.Pressure_Pa, 1e-11 * (1e6 + Math.Abs(whole.Pressure_Pa)));
+            Assert.Equal(whole.PressureByDensity, energy.PressureByDensity, 1e-10 * (1e5 + Math.Abs(whole.PressureByDensity)));
+            Assert.Equal(whole.PressureByTemperature_Pa_K, energy.PressureByTemperature_Pa_K, 1e-10 * (1e4 + Math.Abs(whole.PressureByTemperature_Pa_K)));
+        });
 
     [Fact, Outside("CoolPropFluids", Field.Propane)]
     public void Matches_the_state_stored_with_an_open_property_library()
