@@ -24,8 +24,14 @@ public readonly record struct CoachCoupling(
 }
 
 /// <summary>The coach as two nodes, made once from its specification.</summary>
+/// <remarks>
+/// What would follow within two seconds is not told apart, for no visible difference and steps of a sensible length: furnishings that follow
+/// the air so fast are air, and air counts with at least the capacity with which it follows in two seconds.
+/// </remarks>
 public sealed class CoachBody
 {
+    private const double ShortestTimeConstant_s = 2;
+
     /// <summary>Adds up the conductances.</summary>
     /// <param name="specification">Specification of the coach.</param>
     /// <exception cref="ArgumentOutOfRangeException">An air node without heat capacity.</exception>
@@ -35,7 +41,11 @@ public sealed class CoachBody
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(specification.AirCapacity_J_K);
         Specification = specification;
         foreach (HeatLossItem item in specification.HeatLoss) Envelope_W_K += item.Conductance_W_K;
-        HasFurnishings = specification is { FurnishingsCapacity_J_K: > 0, Coupling_W_K: > 0 };
+        bool coupled = specification is { FurnishingsCapacity_J_K: > 0, Coupling_W_K: > 0 };
+        HasFurnishings = coupled && specification.FurnishingsCapacity_J_K >= ShortestTimeConstant_s * specification.Coupling_W_K;
+        double joined_J_K = coupled && !HasFurnishings ? specification.FurnishingsCapacity_J_K : 0;
+        double conductance_W_K = (HasFurnishings ? specification.Coupling_W_K : 0) + Envelope_W_K + specification.GroundConductance_W_K;
+        AirCapacity_J_K = Math.Max(specification.AirCapacity_J_K + joined_J_K, ShortestTimeConstant_s * conductance_W_K);
     }
 
     /// <summary>Specification of the coach.</summary>
@@ -43,6 +53,9 @@ public sealed class CoachBody
 
     /// <summary>Sum of the breakdown, infiltration left out. [W/K]</summary>
     public double Envelope_W_K { get; }
+
+    /// <summary>Heat capacity of the fast node. [J/K]</summary>
+    public double AirCapacity_J_K { get; }
 
     /// <summary>Whether the slow node exists.</summary>
     public bool HasFurnishings { get; }
@@ -75,5 +88,5 @@ public sealed class CoachBody
     /// <param name="air_K">Inside air. [K]</param>
     /// <param name="furnishings_K">Furnishings. [K]</param>
     public double StoredEnergy_J(double air_K, double furnishings_K)
-        => Specification.AirCapacity_J_K * air_K + (HasFurnishings ? Specification.FurnishingsCapacity_J_K * furnishings_K : 0);
+        => AirCapacity_J_K * air_K + (HasFurnishings ? Specification.FurnishingsCapacity_J_K * furnishings_K : 0);
 }

@@ -72,7 +72,7 @@ internal sealed class Plant
         Coach = rig.Coach is null ? null : new CoachBody(rig.Coach);
         if (Coach is { Specification: { } coach, HasFurnishings: var slow })
         {
-            (_ground_K, _perAirCapacity_K_J) = (coach.GroundTemperature_K, 1 / coach.AirCapacity_J_K);
+            (_ground_K, _perAirCapacity_K_J) = (coach.GroundTemperature_K, 1 / Coach.AirCapacity_J_K);
             if (slow) (_coupling_W_K, _perFurnishingsCapacity_K_J) = (coach.Coupling_W_K, 1 / coach.FurnishingsCapacity_J_K);
         }
 
@@ -138,7 +138,7 @@ internal sealed class Plant
             // Twice the envelope's conductance leaves room for infiltration.
             double conductance_W_K = (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0) + 2 * Coach.Envelope_W_K
                 + Coach.Specification.GroundConductance_W_K;
-            fastest_s = Math.Min(fastest_s, Coach.Specification.AirCapacity_J_K / conductance_W_K);
+            fastest_s = Math.Min(fastest_s, Coach.AirCapacity_J_K / conductance_W_K);
             if (Coach.HasFurnishings)
                 fastest_s = Math.Min(fastest_s, Coach.Specification.FurnishingsCapacity_J_K / Coach.Specification.Coupling_W_K);
         }
@@ -163,7 +163,7 @@ internal sealed class Plant
         if (Coach is not null)
         {
             double coach_W_K = c.Coach.Loss_W_K(air_K - c.Outside_K) + c.Coach.Ground_W_K + (Coach.HasFurnishings ? Coach.Specification.Coupling_W_K : 0);
-            fastest_s = Math.Min(fastest_s, Coach.Specification.AirCapacity_J_K / coach_W_K);
+            fastest_s = Math.Min(fastest_s, Coach.AirCapacity_J_K / coach_W_K);
         }
 
         if (Damp is not null) fastest_s = Math.Min(fastest_s, Damp.TimeConstant_s(c.Coach.Air_m3_s(air_K - c.Outside_K), c.Outside_K, c.AirPressure_Pa));

@@ -17,7 +17,7 @@ internal static class CoachSection
     private const double Good_W_mK = 15, Ordinary_W_mK = 20, Leaky_W_mK = 26;
 
     // What is stored per floor area: about five times the air alone; a light interior; the middle of 9 to 25 W/(m²·K).
-    private const double Air_J_m2K = 15e3, Furnishings_J_m2K = 80e3, Coupling_W_m2K = 16;
+    private const double Air_J_m2K = 15e3, LowestAir_J_K = 10e3, Furnishings_J_m2K = 80e3, Coupling_W_m2K = 16;
 
     private static readonly QuantityKey HeatLoss = new(
         "heat_loss", Dimension.Conductance, "5 W/K", "2,000 W/K", KeyDefault.None,
@@ -61,7 +61,7 @@ internal static class CoachSection
     };
 
     private static readonly QuantityKey AirCapacity = new(
-        "air_capacity", Dimension.HeatCapacity, "10 kJ/K", "20 MJ/K", KeyDefault.Of($"{NumberShown.Of(Air_J_m2K, Dimension.HeatCapacity, "kJ/K")} per m² of floor"),
+        "air_capacity", Dimension.HeatCapacity, "10 kJ/K", "20 MJ/K", KeyDefault.Of($"{NumberShown.Of(Air_J_m2K, Dimension.HeatCapacity, "kJ/K")} per m² of floor, at least 10 kJ/K"),
         "air and what follows it at once");
 
     private static readonly QuantityKey FurnishingsCapacity = new(
@@ -203,7 +203,7 @@ internal static class CoachSection
         return new CoachSpecification
         {
             HeatLoss = [],
-            AirCapacity_J_K = air ?? (Air_J_m2K * floor_m2),
+            AirCapacity_J_K = air ?? Math.Max(Air_J_m2K * floor_m2, LowestAir_J_K),
             FurnishingsCapacity_J_K = furnishings ?? (Furnishings_J_m2K * floor_m2),
             Coupling_W_K = coupling ?? (Coupling_W_m2K * floor_m2),
         };
