@@ -11,7 +11,7 @@ namespace ColdSim.Tests.Planning.Fits;
 
 public class FitTests(ITestOutputHelper output)
 {
-    private const int Logs = 50;
+    private const int Logs = 200;
     private const int FirstSeed = 5_000;
 
     [Fact]
