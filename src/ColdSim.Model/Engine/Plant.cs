@@ -252,6 +252,7 @@ internal sealed class Plant
         }
 
         WeightedSum.Set(next.Values, s.Values, _rateRows, method.Weights, step_s);
+        CarryRounding(s, method.Weights, step_s, next);
         WeightedSum.Set(flowed.Values, [], _flowRows, method.Weights, step_s);
         Evaluate(next, c, nextAlgebraic);
         Rates(next, nextAlgebraic, c, _rates[method.Stages], _flows[method.Stages]);
@@ -285,6 +286,17 @@ internal sealed class Plant
         state.Sensor_K = SensorWithin_K(s, step_s, part);
     }
 
+    /// <summary>A part of the step that was made last as the state that is gone on from: with what rounding keeps out of it carried on.</summary>
+    /// <param name="s">State before the step.</param>
+    /// <param name="step_s">Length of the whole step. [s]</param>
+    /// <param name="part">Part of it, 0 to 1.</param>
+    /// <param name="state">Receives the state after the part.</param>
+    public void EndWithin(PlantState s, double step_s, double part, PlantState state)
+    {
+        Within(s, step_s, part, state);
+        CarryRounding(s, Weights(part), step_s, state);
+    }
+
     /// <summary>Integrals of the flows over a part of the step that was made last.</summary>
     /// <param name="step_s">Length of the whole step. [s]</param>
     /// <param name="part">Part of it, 0 to 1.</param>
@@ -292,6 +304,20 @@ internal sealed class Plant
     public void FlowedWithin(double step_s, double part, StepIntegrals flowed)
     {
         WeightedSum.Set(flowed.Values, [], _flowRows, Weights(part), step_s);
+    }
+
+    // Summed with compensation: of a large tank's gas a small flow takes, in each short step, little more than the last digit.
+    private void CarryRounding(PlantState s, ReadOnlySpan<double> weights, double step_s, PlantState next)
+    {
+        Span<double> before_kg = s.Propane_kg, after_kg = next.Propane_kg;
+        for (int i = 0; i < after_kg.Length; i++)
+        {
+            double change_kg = 0;
+            for (int k = 0; k < weights.Length; k++) change_kg += weights[k] * _rates[k].Propane_kg[i];
+            double left_kg = s.Rounded_kg[i] + (step_s * change_kg - (after_kg[i] - before_kg[i])), sum_kg = after_kg[i] + left_kg;
+            next.Rounded_kg[i] = left_kg - (sum_kg - after_kg[i]);
+            after_kg[i] = sum_kg;
+        }
     }
 
     private ReadOnlySpan<double> Weights(double part)

@@ -22,10 +22,14 @@ internal sealed class PlantState
         _firstButane = FirstCylinder + 2 * cylinders;
         _firstNode = _firstButane + (mixed ? 2 * cylinders : 0);
         _values = new double[WeightedSum.Padded(_firstNode + nodes)];
+        Rounded_kg = new double[cylinders];
     }
 
     /// <summary>Gas in each cylinder: propane, or all species together. [kg]</summary>
     public Span<double> Propane_kg => _values.AsSpan(FirstCylinder, _cylinders);
+
+    /// <summary>What rounding has kept out of each cylinder's gas so far; less than its last digit. [kg]</summary>
+    public double[] Rounded_kg { get; }
 
     /// <summary>Liquid and shell of each. [K]</summary>
     public Span<double> Cylinder_K => _values.AsSpan(FirstCylinder + _cylinders, _cylinders);

@@ -194,7 +194,7 @@ internal sealed class Stepper
     public void CutTo(double step_s)
     {
         double part = step_s / Tried_s;
-        _plant.Within(State, Tried_s, part, Next);
+        _plant.EndWithin(State, Tried_s, part, Next);
         _plant.FlowedWithin(Tried_s, part, Flowed);
         _plant.Evaluate(Next, _inputs, _nextAlgebraicState);
         AirWithin_K = _plant.AirWithin_K.Over(0, part);

@@ -43,6 +43,16 @@ public class LedgerTests
             return (rig, Changing(h => mean_C + swing_K * Math.Sin(h / 4), 16, sun_W_m2: sun_W_m2, wind_m_s: wind_m_s, site: site));
         });
 
+    // A pilot light takes from a large tank, in each second, no more than a hundred thousand times the last digit of what is in it.
+    [Fact]
+    public void A_tiny_flow_from_a_large_tank_in_short_steps_keeps_the_books_of_its_mass()
+    {
+        CylinderSpecification tank = Bottle("100 lb", 0) with { Volume_m3 = 3.78, OutsideDiameter_m = 1.71, LegalFill_kg = 1587, MetalMass_kg = 950, Contents_kg = 1170 };
+        Trace run = Run(new Rig { Cylinders = [tank], Appliances = [Draw(1 / Btu_h)] }, Steady(-20), 24, 1);
+        Assert.InRange(Math.Abs(run.Result.Ledger.Mass_frac), 0, 1e-9);
+        Assert.InRange(Math.Abs(run.Result.Ledger.FuelEnergy_frac), 0, 1e-9);
+    }
+
     [Fact]
     [Trait("Category", "Slow")]
     public void Ledger_closes_and_values_stay_physical_on_random_rigs()
