@@ -52,8 +52,15 @@ internal static class Growth
         Scenario scenario = FourteenNights.Of(nights);
         CylinderSpecification tank = scenario.Rig.Cylinders[0] with
         {
-            Name = "tank", Orientation = Orientation.Horizontal, Volume_m3 = 4, OutsideDiameter_m = 1.2, WallThickness_m = 0.007, MetalMass_kg = 800,
-            Tare_kg = 850, LegalFill_kg = 1_680, Contents_kg = 1_680,
+            Name = "tank",
+            Orientation = Orientation.Horizontal,
+            Volume_m3 = 4,
+            OutsideDiameter_m = 1.2,
+            WallThickness_m = 0.007,
+            MetalMass_kg = 800,
+            Tare_kg = 850,
+            LegalFill_kg = 1_680,
+            Contents_kg = 1_680,
         };
         Rig rig = scenario.Rig with
         {

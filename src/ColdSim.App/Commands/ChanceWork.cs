@@ -1,10 +1,10 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
+using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
 using ColdSim.Files.Weather;
-using ColdSim.Files;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
-using ColdSim.Files.Weather;
 using ColdSim.Files;
+using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
-using ColdSim.Files;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;

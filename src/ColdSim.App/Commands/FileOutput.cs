@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Text;
-using ColdSim.Files.Disk;
 using ColdSim.Files;
+using ColdSim.Files.Disk;
 
 namespace ColdSim.App.Commands;
 

@@ -1,10 +1,10 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.Files;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
-using ColdSim.Files;
 using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using ColdSim.Files.Quantities;
 using ColdSim.Files;
+using ColdSim.Files.Quantities;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Geometry;
 using ColdSim.Physics.MoistAir;

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
-using ColdSim.Files.Results;
 using ColdSim.Files;
+using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 

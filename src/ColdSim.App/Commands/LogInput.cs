@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
+using ColdSim.Files;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Weather;
-using ColdSim.Files;
 using ColdSim.Planning;
 
 namespace ColdSim.App.Commands;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using ColdSim.Files.Quantities;
 using ColdSim.Files;
+using ColdSim.Files.Quantities;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Units;
 using ColdSim.Planning.Quick;

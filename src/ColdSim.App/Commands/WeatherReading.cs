@@ -1,7 +1,7 @@
+using ColdSim.Files;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Weather;
 using ColdSim.Files.Weather.Formats;
-using ColdSim.Files;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Climate;
 

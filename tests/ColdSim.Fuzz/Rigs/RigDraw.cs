@@ -22,8 +22,16 @@ internal sealed class RigDraw
 
     private static readonly Dictionary<string, double> Presence = new()
     {
-        ["place"] = 0.9, ["gas"] = 0.25, ["regulator"] = 0.4, ["arrangement"] = 0.9, ["people"] = 0.5, ["draw"] = 0.5, ["heater"] = 0.2,
-        ["surroundings"] = 0.7, ["blanket"] = 0.4, ["fit"] = 0.05,
+        ["place"] = 0.9,
+        ["gas"] = 0.25,
+        ["regulator"] = 0.4,
+        ["arrangement"] = 0.9,
+        ["people"] = 0.5,
+        ["draw"] = 0.5,
+        ["heater"] = 0.2,
+        ["surroundings"] = 0.7,
+        ["blanket"] = 0.4,
+        ["fit"] = 0.05,
     };
 
     private readonly Random _random;

@@ -1,6 +1,6 @@
-using ColdSim.Model.Engine;
-using ColdSim.Model.Cylinder;
 using ColdSim.Model;
+using ColdSim.Model.Cylinder;
+using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.Freezing;
