@@ -107,10 +107,22 @@ public sealed class LogFileTests : IDisposable
     public void A_limit_on_the_size_of_files_leaves_the_log_byte_for_byte_as_it_was()
     {
         Starter.Write(Scenario);
-        LogFile.Append(Log, [.. Enumerable.Range(0, 12).Select(i => Entry($"reading {i}") with { Cylinder = Cylinder().Name })]);
+
+        // A limit of 1 MiB, which is more than the runtime and a collector of coverage write for themselves.
+        const int Limit = 1024 * 1024;
+        string note = new('n', 1000);
+        LogFile.Append(Log, [Entry(note) with { Cylinder = Cylinder().Name }]);
+        int one = (int)new FileInfo(Log).Length;
+        LogFile.Append(Log, [.. Enumerable.Repeat(Entry(note) with { Cylinder = Cylinder().Name }, (Limit - one) / one)]);
         byte[] before = File.ReadAllBytes(Log);
-        Assert.InRange(before.Length, 0, 1000);
-        (int code, string error) = Real.Shell($"ulimit -f 1; {Real.Program} log add {Scenario} --weight '31.2 lb' --at 2025-01-14T20:00-07:00 --note {new string('n', 1000)} 2>&1 | cat; exit ${{PIPESTATUS[0]}}");
+        while (before.Length + 1100 < Limit)
+        {
+            LogFile.Append(Log, [Entry(note) with { Cylinder = Cylinder().Name }]);
+            before = File.ReadAllBytes(Log);
+        }
+
+        Assert.InRange(before.Length, Limit - 1100, Limit);
+        (int code, string error) = Real.Shell($"ulimit -f 1024; {Real.Program} log add {Scenario} --weight '31.2 lb' --at 2025-01-14T20:00-07:00 --note {new string('n', 1100)} 2>&1 | cat; exit ${{PIPESTATUS[0]}}");
         Assert.Equal(2, code);
         Assert.Contains($"'{Log}' cannot be written: it would be larger than a file may be here", error, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(Log));
