@@ -1,7 +1,7 @@
 // What a step costs at the least: a fourth-order Runge-Kutta step of ten states, each stage reading a table of five columns by cubic Hermite
 // polynomials, as the step loop does for propane. No events, no films, no records.
 //
-//     g++ -O3 -march=native -o /tmp/floor tests/ColdSim.Benchmarks/beside/floor.cpp && /tmp/floor
+//     g++ -O3 -march=native -o floor tests/ColdSim.Benchmarks/beside/floor.cpp && ./floor
 //
 // Prints nanoseconds a step: one rig at a time, and eight rigs side by side in the lanes of a vector.
 #include <algorithm>
