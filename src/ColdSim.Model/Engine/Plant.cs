@@ -280,30 +280,29 @@ internal sealed class Plant
     /// <param name="step_s">Length of the whole step. [s]</param>
     /// <param name="part">Part of it, 0 to 1.</param>
     /// <param name="state">Receives the state after the part.</param>
-    public void Within(PlantState s, double step_s, double part, PlantState state)
-    {
-        WeightedSum.Set(state.Values, s.Values, _rateRows, Weights(part), step_s);
-        state.Sensor_K = SensorWithin_K(s, step_s, part);
-    }
+    public void Within(PlantState s, double step_s, double part, PlantState state) => SetWithin(s, step_s, part, Weights(part), state);
 
-    /// <summary>A part of the step that was made last as the state that is gone on from: with what rounding keeps out of it carried on.</summary>
+    /// <summary>
+    /// A part of the step that was made last as the state that is gone on from, with what rounding keeps out of it carried on, and the integrals
+    /// of the flows over it.
+    /// </summary>
     /// <param name="s">State before the step.</param>
     /// <param name="step_s">Length of the whole step. [s]</param>
     /// <param name="part">Part of it, 0 to 1.</param>
     /// <param name="state">Receives the state after the part.</param>
-    public void EndWithin(PlantState s, double step_s, double part, PlantState state)
+    /// <param name="flowed">Receives the integrals.</param>
+    public void EndWithin(PlantState s, double step_s, double part, PlantState state, StepIntegrals flowed)
     {
-        Within(s, step_s, part, state);
-        CarryRounding(s, Weights(part), step_s, state);
+        ReadOnlySpan<double> weights = Weights(part);
+        SetWithin(s, step_s, part, weights, state);
+        CarryRounding(s, weights, step_s, state);
+        WeightedSum.Set(flowed.Values, [], _flowRows, weights, step_s);
     }
 
-    /// <summary>Integrals of the flows over a part of the step that was made last.</summary>
-    /// <param name="step_s">Length of the whole step. [s]</param>
-    /// <param name="part">Part of it, 0 to 1.</param>
-    /// <param name="flowed">Receives the integrals.</param>
-    public void FlowedWithin(double step_s, double part, StepIntegrals flowed)
+    private void SetWithin(PlantState s, double step_s, double part, ReadOnlySpan<double> weights, PlantState state)
     {
-        WeightedSum.Set(flowed.Values, [], _flowRows, Weights(part), step_s);
+        WeightedSum.Set(state.Values, s.Values, _rateRows, weights, step_s);
+        state.Sensor_K = SensorWithin_K(s, step_s, part);
     }
 
     // Summed with compensation: of a large tank's gas a small flow takes, in each short step, little more than the last digit.

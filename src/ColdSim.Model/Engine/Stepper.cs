@@ -194,8 +194,7 @@ internal sealed class Stepper
     public void CutTo(double step_s)
     {
         double part = step_s / Tried_s;
-        _plant.EndWithin(State, Tried_s, part, Next);
-        _plant.FlowedWithin(Tried_s, part, Flowed);
+        _plant.EndWithin(State, Tried_s, part, Next, Flowed);
         _plant.Evaluate(Next, _inputs, _nextAlgebraicState);
         AirWithin_K = _plant.AirWithin_K.Over(0, part);
         if (IsFast(AlgebraicState) || !EnergyResidualIsSmall() || FlowsBeyondDemand()) Step(step_s);
