@@ -21,24 +21,8 @@ internal static class StandardStreams
         return TextWriter.Synchronized(error);
     }
 
-    private sealed class LossyStream(Stream inner) : Stream
+    private sealed class LossyStream(Stream inner) : ForwardWriteStream
     {
-        public override bool CanRead => false;
-
-        public override bool CanSeek => false;
-
-        public override bool CanWrite => true;
-
-        public override long Length => throw new NotSupportedException();
-
-        public override long Position
-        {
-            get => throw new NotSupportedException();
-            set => throw new NotSupportedException();
-        }
-
-        public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
-
         public override void Write(ReadOnlySpan<byte> buffer)
         {
             try
@@ -54,11 +38,5 @@ internal static class StandardStreams
         public override void Flush()
         {
         }
-
-        public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-
-        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-        public override void SetLength(long value) => throw new NotSupportedException();
     }
 }

@@ -11,51 +11,18 @@ internal sealed class EndlessFileException(string how) : IOException(how)
 /// <summary>A stream that is read as far as a weather file may go, so that one without an end comes to an end.</summary>
 /// <param name="rest">What is read.</param>
 /// <param name="most">The most bytes of it.</param>
-internal sealed class BoundedStream(Stream rest, long most = BoundedStream.Longest) : Stream
+internal sealed class BoundedStream(Stream rest, long most = BoundedStream.Longest) : ForwardReadStream(rest)
 {
     // Some sixty million rows.
     private const long Longest = 2L << 30;
 
     private long _read;
 
-    public override bool CanRead => true;
-
-    public override bool CanSeek => false;
-
-    public override bool CanWrite => false;
-
-    public override long Length => throw new NotSupportedException();
-
-    public override long Position
-    {
-        get => throw new NotSupportedException();
-        set => throw new NotSupportedException();
-    }
-
-    public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
-
     public override int Read(Span<byte> buffer)
     {
-        int length = rest.Read(buffer);
+        int length = Rest.Read(buffer);
         if ((_read += length) > most)
             throw new EndlessFileException("longer than 2 GB");
         return length;
-    }
-
-    public override void Flush()
-    {
-    }
-
-    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-    public override void SetLength(long value) => throw new NotSupportedException();
-
-    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-
-    protected override void Dispose(bool disposing)
-    {
-        if (disposing)
-            rest.Dispose();
-        base.Dispose(disposing);
     }
 }
