@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
 using ColdSim.Files;
+using ColdSim.Files.Quantities;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
@@ -31,15 +32,28 @@ internal static class CommonOptions
     /// <summary>The nights to run, instead of the scenario's.</summary>
     public static Option<double?> Nights() => Number("--nights", "N", "Nights to run, instead of the scenario's.", 1, MostNights, whole: true);
 
-    /// <summary>A time given as <c>--at</c>, by the scenario's clock where it has no offset.</summary>
+    /// <summary>
+    /// A time given as <c>--at</c>, by the scenario's clock where it has no offset; a clock time alone, such as 04:00, is the first one after the run starts.
+    /// </summary>
     /// <param name="text">As it was given.</param>
     /// <param name="scenario">Whose clock holds.</param>
     /// <param name="command">The command whose help says more.</param>
     /// <exception cref="CommandFault">Not a time.</exception>
     public static DateTimeOffset At(string text, Scenario scenario, string command)
-        => InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read
-            ? time.ToOffset(scenario.Start.Offset)
-            : throw CommandFault.Input($"coldsim: --at: '{Quote.Of(text)}' is not a time; {InstantText.Accepted}", $"See 'coldsim {command} --help'.");
+        => ClockTime(text) is { } clock ? Coming(clock, scenario.Start)
+            : InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read ? time.ToOffset(scenario.Start.Offset)
+            : throw CommandFault.Input($"coldsim: --at: '{Quote.Of(text)}' is not a time; {InstantText.Accepted}, or a clock time such as 04:00", $"See 'coldsim {command} --help'.");
+
+    /// <summary>A clock time alone, such as 04:00; null where a text is none.</summary>
+    public static TimeOnly? ClockTime(string text)
+        => TimeOnly.TryParseExact(text.Trim(), ["H:mm", "HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly clock) ? clock : null;
+
+    /// <summary>The first time at or after <paramref name="from"/> at which its clock shows <paramref name="clock"/>.</summary>
+    public static DateTimeOffset Coming(TimeOnly clock, DateTimeOffset from)
+    {
+        DateTimeOffset sameDay = new(from.Date + clock.ToTimeSpan(), from.Offset);
+        return sameDay < from ? sameDay.AddDays(1) : sameDay;
+    }
 
     /// <summary>What is said of a time given as <c>--at</c> that the run does not reach.</summary>
     public static CommandFault OutsideRun(DateTimeOffset at, Scenario scenario)
@@ -49,7 +63,10 @@ internal static class CommonOptions
     public static StandardSize? Size(string name, string option, out string fault)
     {
         StandardSize? size = StandardSize.Find(name);
-        fault = size is null ? $"{option}: '{Quote.Of(name)}' is not a common size; there are {string.Join(", ", StandardSize.All.Select(s => s.Name))}" : "";
+        fault = size is not null ? ""
+            : CountedSize.Find(name) is { } counted
+                ? string.Create(CultureInfo.InvariantCulture, $"{option}: '{Quote.Of(name)}' is {counted.Count} cylinders; give one size, such as {option} \"{Quote.Of(counted.Size)}\", or write a scenario with a [[cylinder]] for each")
+                : $"{option}: '{Quote.Of(name)}' is not a common size; there are {string.Join(", ", StandardSize.All.Select(s => s.Name))}";
         return size;
     }
 
@@ -88,7 +105,8 @@ internal static class CommonOptions
             if (read && value >= min && value <= max && (!whole || Math.Floor(value) == value))
                 return value;
             r.AddError(string.Create(
-                CultureInfo.InvariantCulture, $"{name} takes a {(whole ? "whole " : "")}number from {min} to {max}, not '{Quote.Of(word)}'"));
+                CultureInfo.InvariantCulture,
+                $"{name} takes a {(whole ? "whole " : "")}number from {min} to {max}, not '{Quote.Of(word)}'{(!NumberText.TryRead(word, out _, out _, out string fault) && NumberText.IsDecimalComma(fault) ? ": " + fault : "")}"));
             return null;
         },
     };

@@ -55,6 +55,8 @@ internal static class Dispatcher
 
     private static Task<int> InvokeAsync(IReadOnlyList<string> words, Host host, CancellationToken cancel)
     {
+        if (words.Count > 0 && words[0] == "help")
+            words = [.. words.Skip(1), "--help"];
         RootCommand root = CommandTree.Of(host, words.Count > 0 ? words[0] : null);
         ParseResult parsed = root.Parse(words, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         bool lost = parsed.Action is HelpWithExamples && parsed.UnmatchedTokens.Count > 0;

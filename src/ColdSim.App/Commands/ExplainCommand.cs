@@ -16,7 +16,7 @@ internal static class ExplainCommand
         Option<string?> at = new("--at")
         {
             HelpName = "TIME",
-            Description = "Tell how things stand at this time instead, such as 2027-01-15T03:00.",
+            Description = "Say what limits the gas at this time instead, such as 2027-01-15T03:00; 03:00 alone is the first one of the run.",
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
@@ -26,7 +26,7 @@ internal static class ExplainCommand
             "explain",
             "Say why gas first runs short, which limit binds, and what would have held.",
             "coldsim explain trip.toml",
-            "coldsim explain trip.toml --at 2027-01-15T03:00",
+            "coldsim explain trip.toml --at 03:00",
             "coldsim explain trip.toml --json > why.json")
         { file, at, units, json, noLog, skip };
         command.SetWork(host, Question, units, json);

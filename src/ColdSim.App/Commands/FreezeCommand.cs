@@ -16,7 +16,7 @@ internal static class FreezeCommand
         Option<string[]> at = new("--at")
         {
             HelpName = "TIME",
-            Description = "When the furnace stops, such as 2027-01-15T03:00; several may be given. Four times a night unless given.",
+            Description = "When the furnace stops, such as 2027-01-15T03:00; 03:00 alone is the first one of the run. Several may be given. Four times a night unless given.",
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
@@ -26,7 +26,7 @@ internal static class FreezeCommand
             "freeze",
             "Say how long is left once the furnace stops: until 50 °F inside, until freezing, until each pipe and tank begins to freeze.",
             "coldsim freeze trip.toml",
-            "coldsim freeze trip.toml --at 2027-01-15T03:00",
+            "coldsim freeze trip.toml --at 03:00",
             "coldsim freeze trip.toml --json > left.json")
         { file, at, units, json, noLog, skip };
         command.SetWork(host, Question, units, json);

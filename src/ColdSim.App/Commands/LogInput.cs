@@ -96,9 +96,12 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         if (parsed.GetValue(o.At) is not { } text)
             return LogEntry.Now(clock, scenario.Start.Offset);
 
+        // A reading lies behind, so a clock time alone is the latest one.
+        if (CommonOptions.ClockTime(text) is { } clockTime)
+            return CommonOptions.Coming(clockTime, LogEntry.Now(clock, scenario.Start.Offset).AddDays(-1));
         if (InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read)
             return time;
-        _faults.Add(string.Create(CultureInfo.InvariantCulture, $"--at: '{Quote.Of(text)}' is not a time; {InstantText.Accepted}"));
+        _faults.Add(string.Create(CultureInfo.InvariantCulture, $"--at: '{Quote.Of(text)}' is not a time; {InstantText.Accepted}, or a clock time such as 07:00"));
         return default;
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ColdSim.Files;
+using ColdSim.Files.Quantities;
 
 namespace ColdSim.App.Commands;
 
@@ -13,9 +14,9 @@ internal static class UsageFault
         string path = Path(command);
         List<string> lines = [];
         if (SwallowedOption(parsed) is { } swallowed)
-            lines.Add(Unknown(swallowed, command, files));
+            lines.Add(Unknown(swallowed, parsed, files));
         foreach (string word in parsed.UnmatchedTokens.Where(_ => lines.Count == 0))
-            lines.Add(Unknown(word, command, files));
+            lines.Add(Unknown(word, parsed, files));
         if (lines.Count == 0)
             lines.AddRange(parsed.Errors.Select(e => $"coldsim: {Plain(e)}"));
         lines.Add($"See '{path} --help'.");
@@ -41,8 +42,24 @@ internal static class UsageFault
     private static bool LooksLikeOption(string word)
         => word.Length > 1 && word[0] == '-' && (char.IsAsciiLetter(word[1]) || (word[1] == '-' && word.Length > 2));
 
-    private static string Unknown(string word, Command command, IFiles files)
+    // A unit that the shell took for a word of its own, with the number before it.
+    private static string? NumberBefore(string word, ParseResult parsed)
     {
+        if (!SpellingTable.IsUnit(word))
+            return null;
+        for (int i = 1; i < parsed.Tokens.Count; i++)
+        {
+            string before = parsed.Tokens[i - 1].Value;
+            if (parsed.Tokens[i].Value == word && NumberText.TryRead(before, out _, out string rest, out _) && rest.Length == 0)
+                return $"{before} {word}";
+        }
+
+        return null;
+    }
+
+    private static string Unknown(string word, ParseResult parsed, IFiles files)
+    {
+        Command command = parsed.CommandResult.Command;
         bool option = word.StartsWith('-');
         string bare = word.Split('=')[0];
         IEnumerable<string> known = option
@@ -50,6 +67,8 @@ internal static class UsageFault
             : command.Subcommands.Select(c => c.Name);
         string what = option ? "option" : command.Subcommands.Count > 0 ? "command" : "argument";
         string line = $"coldsim: unknown {what} '{Quote.Of(bare)}'";
+        if (!option && NumberBefore(word, parsed) is { } quantity)
+            return $"{line}; a number and its unit go in one pair of quotes: \"{Quote.Of(quantity)}\"";
         if (NearestName.Of(bare, known) is { } nearest)
             return $"{line}; did you mean '{nearest}'?";
         return !option && command.Subcommands.Count > 0 && files.Exists(word)

@@ -9,6 +9,8 @@ namespace ColdSim.Files.Quantities;
 /// </remarks>
 internal static class NumberText
 {
+    private const string DecimalComma = "a decimal comma; write";
+
     /// <summary>Reads a number and returns what follows it.</summary>
     /// <param name="text">The whole text, without outer spaces.</param>
     /// <param name="value">The number.</param>
@@ -42,7 +44,7 @@ internal static class NumberText
         if (digits.Contains(',') && !CommasGroup(digits))
         {
             fault = digits.Count(c => c == ',') == 1 && !digits.Contains('.')
-                ? $"a decimal comma; write {Quote.Of(text.Replace(',', '.'))}"
+                ? $"{DecimalComma} {Quote.Of(text.Replace(',', '.'))}"
                 : $"the commas of '{Quote.Of(text)}' do not stand between groups of three digits before the point";
             return false;
         }
@@ -64,6 +66,9 @@ internal static class NumberText
         rest = text[i..].Trim();
         return true;
     }
+
+    /// <summary>Whether a fault is a comma where a point is wanted; it says then what to write.</summary>
+    public static bool IsDecimalComma(string fault) => fault.StartsWith(DecimalComma, StringComparison.Ordinal);
 
     private static bool CommasGroup(string digits)
     {

@@ -25,12 +25,18 @@ internal static class SiText
     {
         si = double.NaN;
         text = text.Trim();
+        if (dimension == Dimension.Ratio && RatioWords.Find(text) is { } part)
+        {
+            si = part;
+            return null;
+        }
+
         if (!NumberText.TryRead(text, out double value, out string unit, out string fault))
-            return new QuantityFault(fault, fault.StartsWith("a decimal", StringComparison.Ordinal) ? null : Expected(dimension));
+            return new QuantityFault(fault, NumberText.IsDecimalComma(fault) ? null : Expected(dimension));
         if (unit.Length == 0)
         {
             if (dimension != Dimension.Ratio)
-                return new QuantityFault($"'{Quote.Of(text)}' has no unit", Expected(dimension));
+                return new QuantityFault($"'{Quote.Of(text)}' has no unit", $"write {QuantityExample.WithUnit(dimension, text, value, _ => true, QuantityExample.Of(dimension))}; {Expected(dimension)}");
             si = value;
             return null;
         }
@@ -39,10 +45,24 @@ internal static class SiText
             si = spelling.ToSi(value);
             return double.IsFinite(si) ? null : new QuantityFault($"'{Quote.Of(text)}' is too large to be read");
         }
+        if (dimension == Dimension.Power && PowerMeant(text, unit) is { } meant)
+            return meant;
         if (SpellingTable.IsUnit(unit))
             return new QuantityFault($"'{Quote.Of(unit)}' is not a unit of {dimension.Name()}", Expected(dimension));
         string? nearest = NearestName.Of(unit, SpellingTable.All.Where(u => u.Dimension == dimension).SelectMany(u => u.Spellings));
         return new QuantityFault($"unknown unit '{Quote.Of(unit)}'", Expected(dimension), nearest);
+    }
+
+    // How people say a furnace's plate: "30k", "30,000 BTU".
+    private static QuantityFault? PowerMeant(string text, string unit)
+    {
+        string number = Quote.Of(text[..^unit.Length].TrimEnd());
+        if (unit is "k" or "K")
+            return new QuantityFault($"'{Quote.Of(text)}' has no unit", $"write \"{number} kBTU/h\"; {Expected(Dimension.Power)}");
+        bool thousands = unit.Equals("kBTU", StringComparison.OrdinalIgnoreCase);
+        return thousands || unit.Equals("BTU", StringComparison.OrdinalIgnoreCase)
+            ? new QuantityFault($"'{Quote.Of(unit)}' is an amount of heat, and a rate is needed", $"write \"{number} {(thousands ? "kBTU/h" : "BTU/h")}\"")
+            : null;
     }
 
     private static string Expected(Dimension dimension) => dimension == Dimension.Ratio

@@ -8,9 +8,10 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>A scenario's tables with an option's keys in them; the scenario's own stay as they are.</summary>
 internal static class OptionTree
 {
-    public static TomlTable Of(TomlTable root, IReadOnlyList<OptionKey> keys, Reading reading)
+    public static TomlTable Of(TomlTable root, IReadOnlyList<OptionKey> written, Reading reading)
     {
         TomlTable changed = Copy(root);
+        IReadOnlyList<OptionKey> keys = IsOneCylinder(root) && written.Any(IsOfNumberedCylinder) ? [.. written.Select(OfTheFirst)] : written;
         if (keys.Any(k => k.Path is ["cylinder", var last] && CylinderShell.IsAnother(last)))
             ForgetCylinder(changed);
         foreach (OptionKey key in keys)
@@ -22,6 +23,17 @@ internal static class OptionTree
         }
         return changed;
     }
+
+    private static bool IsOneCylinder(TomlTable root)
+        => root.Entries.GetValueOrDefault("cylinder")?.Value is TomlTable or TomlTables { Items.Count: 1 };
+
+    private static bool IsOfNumberedCylinder(OptionKey key) => key.Path is ["cylinder", var number, _, ..] && IsNumber(number);
+
+    // Beside "cylinder.2.size" a plain "cylinder.size" is that of the cylinder that there is.
+    private static OptionKey OfTheFirst(OptionKey key)
+        => key.Path is ["cylinder", var next, ..] && !IsNumber(next) ? new OptionKey("cylinder.1" + key.Name["cylinder".Length..], key.Entry) : key;
+
+    private static bool IsNumber(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out _);
 
     private static void ForgetCylinder(TomlTable root)
     {
@@ -119,7 +131,8 @@ internal static class OptionTree
         string[] names = [.. tables.Items.Select(NameOf).OfType<string>()];
         string byName = names.Length == 0 ? "" : ", or by name: " + string.Join(", ", names);
         int count = tables.Items.Count;
-        FormattableString accepted = count == 1 ? $"accepted: '{name}.1.key'{byName}" : (FormattableString)$"accepted: '{name}.1.key' to '{name}.{count}.key'{byName}";
+        string last = key.Path[^1];
+        FormattableString accepted = count == 1 ? $"write \"{name}.1.{last}\"{byName}" : (FormattableString)$"write \"{name}.1.{last}\" to \"{name}.{count}.{last}\"{byName}";
 
         // A cylinder may be added.
         bool past = name != "cylinder" && int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out _);

@@ -6,7 +6,7 @@ using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios;
 
-/// <summary>Prices such as "1.20 per lb", "4.35 per gal" or "24 per exchange".</summary>
+/// <summary>Prices such as "1.20 per lb", "$4.35/gal" or "24 per exchange".</summary>
 internal static class PriceText
 {
     /// <summary>A price; null where it is absent or faulty.</summary>
@@ -14,13 +14,17 @@ internal static class PriceText
     /// <param name="key">The key.</param>
     public static Price? Get(this SectionReader section, PriceKey key)
     {
-        string accepted = "accepted: a price such as \"1.20 per lb\", \"2.60 per kg\" or \"4.35 per gal\"" + (key.Each ? ", or \"24 per exchange\"" : "");
+        string accepted = "accepted: a price such as \"1.20 per lb\", \"2.60 per kg\" or \"$4.35/gal\"" + (key.Each ? ", or \"24 per exchange\"" : "");
         switch (section.Value(key))
         {
             case null: return null;
             case TomlText text when Read(text.Value, key.Each) is { } price: return price;
             case TomlText text:
-                section.Reading.Report(text.Place, $"'{key.Name}' is \"{Quote.Of(text.Value)}\"", accepted);
+                section.Reading.Report(
+                    text.Place, $"'{key.Name}' is \"{Quote.Of(text.Value)}\"" + (DecimalComma(text.Value) is { } comma ? $": {comma}" : ""), accepted);
+                return null;
+            case TomlNumber number:
+                section.Reading.Report(number.Place, $"'{key.Name}' is {number.Written}, which does not say for how much gas", $"write \"{number.Written} per gal\" or \"{number.Written} per kg\"; {accepted}");
                 return null;
             case { } other:
                 section.Reading.Report(other.Place, $"'{key.Name}' is {other.Kind}", accepted);
@@ -39,10 +43,11 @@ internal static class PriceText
         return null;
     }
 
+    // The sign of money may be written before or behind the sum; what it stands for is said by 'currency'.
     private static Price? Read(string text, bool each)
     {
-        string[] parts = text.Split(" per ", StringSplitOptions.TrimEntries);
-        if (parts.Length != 2 || !NumberText.TryRead(parts[0], out double money, out string rest, out _) || rest.Length > 0 || money is < 0 or > PriceKey.Most)
+        string[] parts = text.Split(text.Contains(" per ", StringComparison.OrdinalIgnoreCase) ? " per " : "/", StringSplitOptions.TrimEntries);
+        if (parts.Length != 2 || !NumberText.TryRead(WithoutSign(parts[0]), out double money, out string rest, out _) || rest.Length > 0 || money is < 0 or > PriceKey.Most)
             return null;
         if (each && parts[1].Equals("exchange", StringComparison.OrdinalIgnoreCase))
             return Price.PerExchange(money);
@@ -50,5 +55,20 @@ internal static class PriceText
         if (SiText.Read(one, Dimension.Mass, out double mass_kg) is null)
             return Price.PerMass(money, mass_kg);
         return SiText.Read(one, Dimension.Volume, out double volume_m3) is null ? Price.PerVolume(money, volume_m3) : null;
+    }
+
+    private static string WithoutSign(string money)
+    {
+        if (money.Length > 0 && IsSign(money[0]))
+            return money[1..].TrimStart();
+        return money.Length > 0 && IsSign(money[^1]) ? money[..^1].TrimEnd() : money;
+    }
+
+    private static bool IsSign(char c) => char.GetUnicodeCategory(c) == UnicodeCategory.CurrencySymbol;
+
+    private static string? DecimalComma(string text)
+    {
+        string money = WithoutSign(text.Split(text.Contains(" per ", StringComparison.OrdinalIgnoreCase) ? " per " : "/")[0].Trim());
+        return !NumberText.TryRead(money, out _, out _, out string fault) && NumberText.IsDecimalComma(fault) ? fault : null;
     }
 }

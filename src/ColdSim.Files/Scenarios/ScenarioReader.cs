@@ -63,7 +63,7 @@ public static class ScenarioReader
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(weather);
-        TomlTree tree = TomlTree.Read(text, name);
+        TomlTree tree = TomlTree.Read(text, name, CylinderSection.Declared.Name);
         if (tree.IsBeyondBounds)
             return new ReadResult { Scenario = null, Problems = tree.Problems, Warnings = [] };
         Reading reading = new(name, tree.HasSyntaxErrors);

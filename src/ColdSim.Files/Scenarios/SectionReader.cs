@@ -105,7 +105,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
             case null: return null;
             case TomlNumber number when range.Dimension == Dimension.Ratio: return Within(key, range, number.Place, number.Written, number.Value);
             case TomlNumber number:
-                ReportOutside(key, number, key.Accepted, " without a unit");
+                ReportOutside(key, number, $"write {range.WithUnit(number.Value)}; {key.Accepted}", " without a unit");
                 return null;
             case TomlText text when IsWord(key, text): return null;
             case TomlText text:
@@ -147,6 +147,11 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
             case null: return null;
             case TomlText text:
                 foreach ((string word, T value) in key.Choices)
+                {
+                    if (string.Equals(word, text.Value.Trim(), StringComparison.OrdinalIgnoreCase))
+                        return value;
+                }
+                foreach ((string word, T value) in key.OtherWords)
                 {
                     if (string.Equals(word, text.Value.Trim(), StringComparison.OrdinalIgnoreCase))
                         return value;
@@ -281,7 +286,9 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
             return Math.Clamp(si, range.LowSi, range.HighSi);
         }
 
-        Reading.Report(place, $"'{key.Name}' is {Quote.Of(written)}", range.Accepted);
+        bool bare = range.Dimension == Dimension.Ratio && key.Ranges.Count > 1 && si >= 2 && NumberText.TryRead(written, out _, out string unit, out _) && unit.Length == 0;
+        string accepted = bare ? $"write {key.Ranges[1].WithUnit(si)}; {range.Accepted}" : range.Accepted;
+        Reading.Report(place, $"'{key.Name}' is {Quote.Of(written)}", accepted);
         return null;
     }
 

@@ -31,6 +31,8 @@ internal static partial class BrokenLine
         string value = line[(equals + 1)..].Trim();
         if (Date().IsMatch(value))
             return "accepted: a date such as 2025-01-14, with its time and offset where they are needed: 2025-01-14T16:00:00-07:00; " + CalendarYears.Years;
+        if (DecimalComma().Match(value) is { Success: true } comma)
+            return $"a decimal comma; write {comma.Value.Replace(',', '.')}";
         bool bare = value.Length > 0 && value[0] is not ('"' or '\'' or '[' or '{');
         return bare ? $"a value with a unit, and any other text, stands in quotes: \"{Quote.Of(Uncommented(value))}\"" : null;
     }
@@ -53,6 +55,9 @@ internal static partial class BrokenLine
 
     [GeneratedRegex(@"^\d{4}-\d\d-\d\d", RegexOptions.CultureInvariant)]
     private static partial Regex Date();
+
+    [GeneratedRegex(@"^[-+]?\d+,\d+(?=\s*(#|$))", RegexOptions.CultureInvariant)]
+    private static partial Regex DecimalComma();
 
     [GeneratedRegex(@"^\s*(?<open>\[{1,2})\s*(?<name>[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*)[^=]*$", RegexOptions.CultureInvariant)]
     private static partial Regex Header();

@@ -16,9 +16,12 @@ internal sealed class TomlTree
 
     private const int MostBrokenLines = 20;
 
-    private TomlTree(string text, string file)
+    // The table of which there may be several, each written with two brackets.
+    private readonly string? _many;
+
+    private TomlTree(string text, string file, string? many = null)
     {
-        _file = file;
+        (_file, _many) = (file, many);
         _lines = text.Split('\n');
         Root = new TomlTable(new TextPlace(1, 1), "");
     }
@@ -36,11 +39,14 @@ internal sealed class TomlTree
     public bool IsBeyondBounds { get; private init; }
 
     /// <summary>Reads a text; never throws for its content.</summary>
-    public static TomlTree Read(string text, string file)
+    /// <param name="text">The text.</param>
+    /// <param name="file">Its name in messages.</param>
+    /// <param name="many">A table that may be written once, or several times with two brackets each; null for none.</param>
+    public static TomlTree Read(string text, string file, string? many = null)
     {
         if (TomlBounds.Fault(text) is { } beyond)
             return Beyond(beyond, file);
-        TomlTree tree = new(text, file);
+        TomlTree tree = new(text, file, many);
         DocumentSyntax document = tree.Parse();
         foreach (KeyValueSyntax pair in document.KeyValues)
             tree.AddPair(tree.Root, pair);
@@ -135,7 +141,12 @@ internal sealed class TomlTree
             parent.Entries[name] = new TomlEntry(place, headed);
             return headed;
         }
-        Twice(place, $"[{Quote.Of(Join(parent, name))}]", there.KeyPlace);
+        if (there.Value is TomlTables)
+            OneBesideMany(place, Join(parent, name), there.KeyPlace.Line, place.Line);
+        else if (_many == Join(parent, name))
+            Add(place, $"[{name}] is given twice", FormattableString.Invariant($"for several write [[{name}]], in line {there.KeyPlace.Line} and here"));
+        else
+            Twice(place, $"[{Quote.Of(Join(parent, name))}]", there.KeyPlace);
         return there.Value as TomlTable;
     }
 
@@ -152,7 +163,10 @@ internal sealed class TomlTree
             tables.Items.Add(made);
             return made;
         }
-        Twice(place, $"[[{Quote.Of(Join(parent, name))}]]", there.KeyPlace);
+        if (there.Value is TomlTable { HasHeader: true })
+            OneBesideMany(place, Join(parent, name), place.Line, there.KeyPlace.Line);
+        else
+            Twice(place, $"[[{Quote.Of(Join(parent, name))}]]", there.KeyPlace);
         return null;
     }
 
@@ -262,6 +276,10 @@ internal sealed class TomlTree
                 path.Add((name, Place(part.Span)));
         }
     }
+
+    private void OneBesideMany(TextPlace place, string name, int many, int one)
+        => Add(place, FormattableString.Invariant($"[[{Quote.Of(name)}]] in line {many} and [{Quote.Of(name)}] in line {one}"),
+            FormattableString.Invariant($"of several each is [[{Quote.Of(name)}]]: write [[{Quote.Of(name)}]] in line {one}"));
 
     private void Twice(TextPlace place, string what, TextPlace first)
         => Add(place, $"{what} is given twice", FormattableString.Invariant($"it stands first in line {first.Line}"));

@@ -110,13 +110,13 @@ public class OptionReaderTests
     [InlineData("\"cylinder.size\" = \"31 kb\"", "s.toml:19:19: option 'x': no common size is called \"31 kb\"; accepted: 5 lb, 10 lb, 20 lb, 30 lb, 40 lb, 100 lb, 5.9 gal, 10 gal, 15 gal, 20 gal, 25 gal, 30 gal, 41 gal, or water_capacity with diameter")]
     [InlineData("\"cylinder.size\" = \"10 lb\"", "s.toml:19:1: option 'x': 6.8 kg of propane does not fit a water capacity of 10.8 kg; accepted: up to 5.94 kg, legally 4.53 kg")]
     [InlineData("\"thermostat.night\" = \"60 psi\"", "s.toml:19:22: option 'x': 'night': 'psi' is not a unit of temperature; accepted for temperature: °C, °F, K")]
-    [InlineData("\"thermostat.night\" = 60", "s.toml:19:22: option 'x': 'night' is 60 without a unit; accepted: \"0 °C\" to \"35 °C\"")]
+    [InlineData("\"thermostat.night\" = 60", "s.toml:19:22: option 'x': 'night' is 60 without a unit; write \"60 °F\"; accepted: \"0 °C\" to \"35 °C\"")]
     [InlineData("\"coach.grade\" = \"good\"", "s.toml:19:1: option 'x': [coach] says in more than one way how it loses heat; accepted: one of heat_loss (measured), [[coach.surface]], or length with grade")]
     [InlineData("\"coach.skirting.area\" = \"9 m²\"", "s.toml:19:1: option 'x': skirting without a floor; accepted: a [[coach.surface]] of kind = \"floor\"", "s.toml:19:1: option 'x': skirting needs the floor as a [[coach.surface]]; another heat loss already holds it")]
     [InlineData("\"regulator.droop\" = \"14 inH2O\"\n\"people.awake\" = [\"25:00-26:00\"]", "s.toml:19:21: option 'x': 'droop' is 14 inH2O; accepted: \"10 Pa\" to \"2 kPa\"", "s.toml:20:19: option 'x': 'awake' is \"25:00-26:00\"; accepted: a span such as \"22:00-06:30\"")]
-    [InlineData("\"draw.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.rate' does not say which [[draw]] is meant; accepted: 'draw.1.key', or by name: lamp")]
-    [InlineData("\"draw.lump.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.lump.rate' does not say which [[draw]] is meant; accepted: 'draw.1.key', or by name: lamp; did you mean 'lamp'?")]
-    [InlineData("\"draw.2.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.2.rate': the scenario has 1 [[draw]], and an option adds none; accepted: 'draw.1.key', or by name: lamp")]
+    [InlineData("\"draw.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.rate' does not say which [[draw]] is meant; write \"draw.1.rate\", or by name: lamp")]
+    [InlineData("\"draw.lump.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.lump.rate' does not say which [[draw]] is meant; write \"draw.1.rate\", or by name: lamp; did you mean 'lamp'?")]
+    [InlineData("\"draw.2.rate\" = \"1 kW\"", "s.toml:19:1: option 'x': 'draw.2.rate': the scenario has 1 [[draw]], and an option adds none; write \"draw.1.rate\", or by name: lamp")]
     [InlineData("\"cylinder.left.part\" = 1", "s.toml:19:1: option 'x': 'cylinder.left.part': 'cylinder.left' is no table in the scenario")]
     [InlineData("\"cylinder\" = \"40 lb\"", "s.toml:19:1: option 'x': the scenario has no [cylinder]", "s.toml:19:14: option 'x': 'cylinder' is a text; accepted: a table [cylinder]")]
     [InlineData("\"run.nights\" = 3", "s.toml:19:1: an option may not change 'run'; all options have the scenario's own nights, weather file and verdict")]
@@ -144,7 +144,7 @@ public class OptionReaderTests
                 "s.toml:7:9: 'input': 'mph' is not a unit of power; accepted for power: W, kW, BTU/h, kBTU/h",
                 "s.toml:19:1: option 'a': unknown key 'lefft' in [cylinder]; did you mean 'left'?",
                 "s.toml:21:8: 'name' is \"A\", and another option is called so; it stands first in line 17",
-                "s.toml:23:19: option 'without a name': 'left' is 3; accepted: 0 % to 130 %",
+                "s.toml:23:19: option 'without a name': 'left' is 3; write \"3 lb\" or \"3 kg\"; accepted: 0 % to 130 %",
             ],
             Fixtures.Faults(Rig.Replace("4 kW", "4 mph", StringComparison.Ordinal)
                 + "\n[[option]]\nname = \"a\"\n[option.set]\n\"cylinder.lefft\" = 1\n[[option]]\nname = \"A\"\n[option.set]\n\"cylinder.left\" = 3"));

@@ -94,7 +94,7 @@ public class QuantityTextTests
     }
 
     [Theory]
-    [InlineData("20", "'20' has no unit; accepted for mass: kg, g, lb, oz")]
+    [InlineData("20", "'20' has no unit; write \"20 lb\" or \"20 kg\"; accepted for mass: kg, g, lb, oz")]
     [InlineData("20 lbx", "unknown unit 'lbx'; accepted for mass: kg, g, lb, oz; did you mean 'lb'?")]
     [InlineData("20 psi", "'psi' is not a unit of mass; accepted for mass: kg, g, lb, oz")]
     [InlineData("12,5 lb", "a decimal comma; write 12.5 lb")]

@@ -105,6 +105,9 @@ internal sealed class ChoiceKey<T>(string name, KeyDefault otherwise, string mea
 
     public ReadOnlySpan<(string Word, T Value)> Choices => choices;
 
+    /// <summary>Other words that people have for the choices; understood, and not shown.</summary>
+    public (string Word, T Value)[] OtherWords { get; init; } = [];
+
     /// <summary>The value where nothing is chosen; null where there is no single one.</summary>
     public T? Otherwise { get; }
 

@@ -30,39 +30,14 @@ internal sealed record QuantityRange
     {
         get
         {
-            string usual = Dimension switch
-            {
-                Dimension.Mass => "20 lb",
-                Dimension.Temperature => "20 °C",
-                Dimension.TemperatureDifference => "2 °F",
-                Dimension.Power => "25,000 BTU/h",
-                Dimension.Energy => "3 kWh",
-                Dimension.Pressure => "11 inH2O",
-                Dimension.Length => "24 ft",
-                Dimension.Area => "32 m²",
-                Dimension.Volume => "6 gal",
-                Dimension.Speed => "5 mph",
-                Dimension.Duration => "5 min",
-                Dimension.Ratio => "80 %",
-                Dimension.MassFlow => "0.1 lb/h",
-                Dimension.VolumeFlow => "1 gal/min",
-                Dimension.Conductance => "110 W/K",
-                Dimension.HeatCapacity => "60 kJ/K",
-                Dimension.HeatTransferCoefficient => "1.3 W/m²K",
-                Dimension.Conductivity => "0.4 W/mK",
-                Dimension.SpecificHeat => "460 J/kgK",
-                Dimension.HeatingValue => "50.33 MJ/kg",
-                Dimension.Irradiance => "400 W/m²",
-                Dimension.ThermalInsulance => "0.25 m²K/W",
-                Dimension.Current => "5 A",
-                Dimension.Charge => "200 Ah",
-                Dimension.Angle => "45 °",
-                _ => High,
-            };
+            string usual = QuantityExample.Of(Dimension);
             double si = Si(usual);
             return si >= LowSi && si <= HighSi ? usual : High;
         }
     }
+
+    /// <summary>What to write instead of a bare number.</summary>
+    public string WithUnit(double value) => QuantityExample.WithUnit(Dimension, value, si => si >= LowSi && si <= HighSi, Example);
 
     /// <summary>A text of this kind in SI units.</summary>
     public double Si(string text)

@@ -13,9 +13,17 @@ internal static class BatterySection
     private static readonly BatterySpecification Lithium = BatterySpecification.Of(BatteryChemistry.LithiumIronPhosphate, 0);
 
     private static readonly ChoiceKey<BatteryChemistry> Chemistry = new(
-        "chemistry", KeyDefault.Needed, "what it is made of",
+        "chemistry", KeyDefault.Needed, "what it is made of; \"lithium\", \"LiFePO4\" and \"LFP\" are lithium iron phosphate, \"wet\" is flooded",
         ("flooded", BatteryChemistry.Flooded), ("agm", BatteryChemistry.Agm), ("gel", BatteryChemistry.Gel),
-        ("lithium iron phosphate", BatteryChemistry.LithiumIronPhosphate));
+        ("lithium iron phosphate", BatteryChemistry.LithiumIronPhosphate))
+    {
+        OtherWords =
+        [
+            ("lithium", BatteryChemistry.LithiumIronPhosphate), ("LiFePO4", BatteryChemistry.LithiumIronPhosphate),
+            ("LFP", BatteryChemistry.LithiumIronPhosphate), ("lithium iron", BatteryChemistry.LithiumIronPhosphate),
+            ("wet", BatteryChemistry.Flooded), ("absorbed glass mat", BatteryChemistry.Agm),
+        ],
+    };
 
     private static readonly QuantityKey Capacity = new(
         "capacity", Dimension.Charge, "1 Ah", "5,000 Ah", KeyDefault.Needed, "of the whole bank, at the twenty-hour rate");

@@ -117,6 +117,13 @@ internal sealed record CylinderShell(
     {
         if (StandardSize.Find(size) is not { } standard)
         {
+            if (CountedSize.Find(size) is { } counted)
+            {
+                section.Reading.Report(section.ValuePlace(Size), FormattableString.Invariant($"\"{Quote.Of(size)}\" is {counted.Count} cylinders in one table"),
+                    $"write a table [[cylinder]] with size = \"{Quote.Of(counted.Size)}\" for each");
+                return null;
+            }
+
             section.Reading.Report(section.ValuePlace(Size), $"no common size is called \"{Quote.Of(size)}\"",
                 "accepted: " + string.Join(", ", Size.Words) + ", or water_capacity with diameter");
             return null;

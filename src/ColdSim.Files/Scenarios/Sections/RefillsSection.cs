@@ -221,7 +221,7 @@ internal static class RefillsSection
             else if (item is TomlText text && Weekday(text.Value.Trim()) is { } weekday)
                 weekly.Add(weekday);
             else
-                section.Reading.Report(item.Place, $"'closed' is {(item is TomlText bad ? $"\"{Quote.Of(bad.Value)}\"" : item.Kind)}", "accepted: days such as \"Sunday\", and dates such as 2027-01-18");
+                section.Reading.Report(item.Place, $"'closed' is {(item is TomlText bad ? $"\"{Quote.Of(bad.Value)}\"" : item.Kind)}", "accepted: days such as \"Sunday\" or \"Sun\", and dates such as 2027-01-18");
         }
         return new ClosedDays { Weekly = weekly, Days = days };
     }
@@ -230,7 +230,9 @@ internal static class RefillsSection
     {
         for (DayOfWeek day = DayOfWeek.Sunday; day <= DayOfWeek.Saturday; day++)
         {
-            if (CultureInfo.InvariantCulture.DateTimeFormat.GetDayName(day).Equals(word, StringComparison.OrdinalIgnoreCase))
+            string name = CultureInfo.InvariantCulture.DateTimeFormat.GetDayName(day);
+            string given = word.TrimEnd('.');
+            if (given.Length >= 3 && (name.StartsWith(given, StringComparison.OrdinalIgnoreCase) || (name + "s").Equals(given, StringComparison.OrdinalIgnoreCase)))
                 return day;
         }
         return null;
