@@ -31,6 +31,12 @@ public sealed record Scenario
     /// </summary>
     public IReadOnlyList<Leg> Legs { get; init; } = [];
 
+    /// <summary>Place in its file of each of the rig's cylinders, from 0; empty where the rig has them in the file's order.</summary>
+    public IReadOnlyList<int> FilePlaces { get; init; } = [];
+
+    /// <summary>The log's reading that the run starts from; null where it starts as the file says.</summary>
+    public LogStart? StartedFrom { get; init; }
+
     /// <summary>The stops and refills that <see cref="Legs"/> were made of; null for a run in one place without refills.</summary>
     public Trip? Trip { get; init; }
 
@@ -63,6 +69,10 @@ public sealed record Scenario
             return Legs.Count == 0 && Weather.Last < asked ? Weather.Last : asked;
         }
     }
+
+    /// <summary>Place in its file of one of the rig's cylinders, from 0.</summary>
+    /// <param name="cylinder">Its place in the rig, from 0.</param>
+    public int FilePlaceOf(int cylinder) => FilePlaces.Count > cylinder ? FilePlaces[cylinder] : cylinder;
 
     /// <summary>The step unless another is requested. [s]</summary>
     public const double DefaultStep_s = 300;

@@ -3,7 +3,6 @@ using System.Globalization;
 using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Results;
-using ColdSim.Files.Scenarios;
 using ColdSim.Files.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -62,16 +61,13 @@ internal sealed class ChanceWork
 
     /// <summary>The work of a scenario's chance.</summary>
     /// <param name="parsed">The command line.</param>
-    /// <param name="read">The scenario's file.</param>
-    /// <param name="scenario">Its scenario, perhaps moved to the log's latest reading.</param>
-    /// <param name="latest">That reading, or null.</param>
+    /// <param name="scenario">The scenario, perhaps moved to the log's latest reading.</param>
+    /// <param name="written">Its options, moved likewise.</param>
     /// <param name="failIfShort">Whether a chance below the one that the scenario asks for is a failure.</param>
     /// <param name="host">Where the command runs.</param>
-    public CommandWork<ChanceReport> Work(ParseResult parsed, ReadResult read, Scenario scenario, LatestReading? latest, bool failIfShort, Host host)
+    public CommandWork<ChanceReport> Work(ParseResult parsed, Scenario scenario, IReadOnlyList<ComparedOption> written, bool failIfShort, Host host)
     {
-        IReadOnlyList<ComparedOption> options = latest is null ? OptionsBeside(scenario, read.Options) : [];
-        if (latest is not null)
-            scenario = scenario with { Errors = scenario.Errors with { Reading = new(latest.Start.Newest.Contents.StandardUncertainty.Kilograms, "the log's latest reading") } };
+        IReadOnlyList<ComparedOption> options = OptionsBeside(scenario, written);
         bool auto = parsed.GetValue(Members) is Auto;
         int members = auto ? 0 : (int)(parsed.GetValue(Members) ?? 0), seed = (int)(parsed.GetValue(Seed) ?? UsualSeed);
         string? record = parsed.GetValue(Years);
@@ -95,7 +91,7 @@ internal sealed class ChanceWork
         };
     }
 
-    // The options start as the file says, so they are not comparable with a scenario that starts from a reading.
+    // Other nights than the scenario's may have been asked for.
     private static IReadOnlyList<ComparedOption> OptionsBeside(Scenario scenario, IReadOnlyList<ComparedOption> options)
         => [.. options.Select(o => scenario.Trip is null && scenario.Nights is { } n && o.Scenario.Trip is null
             ? o with { Scenario = o.Scenario with { Nights = n, Step_s = scenario.Step_s } } : o)];

@@ -2,7 +2,6 @@ using System.CommandLine;
 using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Results;
-using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -26,8 +25,7 @@ internal static class CompareCommand
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the table, a row an option, to this file.");
         Option<bool> fail = new("--fail-if-short") { Description = "End with exit code 1 if nothing compared holds all nights." };
-        Option<bool> noLog = ScenarioLog.NoLog();
-        Option<bool> skip = ScenarioLog.SkipDamaged();
+        LogStartOptions log = new();
         ExampleCommand command = new(
             "compare",
             "Run a scenario as it is and with each of its options, and rank them.",
@@ -35,17 +33,17 @@ internal static class CompareCommand
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, sizes, nights, units, json, csv.Path, csv.Force, fail, noLog, skip };
+        { file, sizes, nights, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged };
         command.SetWork(host, Question, units, json);
         return command;
 
         CommandWork<Comparison> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            ReadResult read = ScenarioFile.ReadWithOptions(path, host);
-            Scenario scenario = read.Scenario!;
+            StartedScenario started = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host);
+            Scenario scenario = started.Scenario;
             bool swept = parsed.GetValue(sizes) is not null;
-            IReadOnlyList<ComparedOption> options = parsed.GetValue(sizes) is { } list ? SizeSweep.Of(scenario, Sizes(list)) : read.Options;
+            IReadOnlyList<ComparedOption> options = parsed.GetValue(sizes) is { } list ? SizeSweep.Of(scenario, Sizes(list)) : started.Options;
             if (options.Count == 0)
                 throw CommandFault.Input(Nothing(path, parsed.GetValue(sizes)));
             if (parsed.GetValue(nights) is { } n)
@@ -54,8 +52,6 @@ internal static class CompareCommand
                 options = [.. options.Select(o => o with { Scenario = ScenarioFile.WithNights(o.Scenario, (int)n) })];
             }
 
-            if (!parsed.GetValue(noLog))
-                ScenarioLog.NotUsed(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             bool failIfShort = parsed.GetValue(fail);
             return new()
             {

@@ -20,25 +20,22 @@ internal static class ExplainCommand
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<bool> noLog = ScenarioLog.NoLog();
-        Option<bool> skip = ScenarioLog.SkipDamaged();
+        LogStartOptions log = new();
         ExampleCommand command = new(
             "explain",
             "Say why gas first runs short, which limit binds, and what would have held.",
             "coldsim explain trip.toml",
             "coldsim explain trip.toml --at 03:00",
             "coldsim explain trip.toml --json > why.json")
-        { file, at, units, json, noLog, skip };
+        { file, at, units, json, log.NoLog, log.SkipDamaged };
         command.SetWork(host, Question, units, json);
         return command;
 
         CommandWork<Explanation> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            Scenario scenario = ScenarioFile.Read(path, host);
+            Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
             DateTimeOffset? time = parsed.GetValue(at) is { } text ? CommonOptions.At(text, scenario, "explain") : null;
-            if (!parsed.GetValue(noLog))
-                ScenarioLog.NotUsed(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             return new()
             {
                 Answer = (done, cancel) => Explain(scenario, time, done, cancel),

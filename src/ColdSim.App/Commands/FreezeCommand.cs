@@ -20,25 +20,22 @@ internal static class FreezeCommand
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        Option<bool> noLog = ScenarioLog.NoLog();
-        Option<bool> skip = ScenarioLog.SkipDamaged();
+        LogStartOptions log = new();
         ExampleCommand command = new(
             "freeze",
             "Say how long is left once the furnace stops: until 50 °F inside, until freezing, until each pipe and tank begins to freeze.",
             "coldsim freeze trip.toml",
             "coldsim freeze trip.toml --at 03:00",
             "coldsim freeze trip.toml --json > left.json")
-        { file, at, units, json, noLog, skip };
+        { file, at, units, json, log.NoLog, log.SkipDamaged };
         command.SetWork(host, Question, units, json);
         return command;
 
         CommandWork<FreezeOutlook> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            Scenario scenario = ScenarioFile.Read(path, host);
+            Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
             IReadOnlyList<DateTimeOffset> instants = Instants(parsed.GetValue(at) ?? [], scenario);
-            if (!parsed.GetValue(noLog))
-                ScenarioLog.NotUsed(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             return new()
             {
                 Answer = (_, cancel) => Outlook(scenario, instants, cancel),

@@ -25,8 +25,7 @@ internal static class LimitsCommand
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the limits, a row a cell, to this file.");
-        Option<bool> noLog = ScenarioLog.NoLog();
-        Option<bool> skip = ScenarioLog.SkipDamaged();
+        LogStartOptions log = new();
         ExampleCommand command = new(
             "limits",
             "Find the coldest night through which this rig's furnace is fed, by fill, blanket and cylinders.",
@@ -34,7 +33,7 @@ internal static class LimitsCommand
             "coldsim limits trip.toml --fills 25,50,75,100 --units si",
             "coldsim limits trip.toml --one-page > door.txt",
             "coldsim limits trip.toml --csv limits.csv")
-        { file, fills, page, units, json, csv.Path, csv.Force, noLog, skip };
+        { file, fills, page, units, json, csv.Path, csv.Force, log.NoLog, log.SkipDamaged };
         command.SetWork(host, Question, units, json);
         return command;
 
@@ -45,12 +44,9 @@ internal static class LimitsCommand
             bool onePage = parsed.GetValue(page);
             if (parsed.GetValue(json) && onePage)
                 throw CommandFault.Input("coldsim: --json and --one-page do not go together", "See 'coldsim limits --help'.");
-            Scenario scenario = ScenarioFile.Read(path, host);
+            Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
             if (scenario.Rig.Furnace is null)
                 throw CommandFault.Input($"coldsim: '{path}' has no [furnace]; limits are the nights through which one is fed");
-
-            if (!parsed.GetValue(noLog))
-                ScenarioLog.NotUsed(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
 
             // What is printed is run at whole degrees of the person's own unit.
             LimitAxis axis = parsed.UnitStyle(units).IsUs ? LimitAxis.Fahrenheit : LimitAxis.Celsius;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ColdSim.Files.Results;
-using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
 using ColdSim.Planning.Ensemble;
 
@@ -21,8 +20,7 @@ internal static class RunCommand
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the curves, a row a minute, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
-        Option<bool> noLog = ScenarioLog.NoLog();
-        Option<bool> skip = ScenarioLog.SkipDamaged();
+        LogStartOptions log = new();
         ChanceWork chance = new();
         ExampleCommand command = new(
             "run",
@@ -35,14 +33,14 @@ internal static class RunCommand
             "coldsim run trip.toml --members 1000",
             "coldsim run trip.toml --members auto --fail-if-short",
             "coldsim run trip.toml --years record.epw")
-        { file, nights, step, units, json, csv.Path, csv.Force, fail, noLog, skip, chance.Members, chance.Seed, chance.Years };
+        { file, nights, step, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, chance.Members, chance.Seed, chance.Years };
         command.SetAction((parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
-            ReadResult read = ScenarioFile.ReadWithOptions(path, host);
-            Scenario scenario = read.Scenario!;
-            LatestReading? latest = parsed.GetValue(noLog) ? null : ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
-            scenario = latest?.Start.Scenario ?? scenario;
+            StartedScenario started = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host);
+            Scenario scenario = started.Scenario;
+            if (started.Latest is { } latest)
+                ScenarioLog.SayBeforeWeather(path, latest, host);
             if (parsed.GetValue(nights) is { } n)
                 scenario = ScenarioFile.WithNights(scenario, (int)n);
             if (parsed.GetValue(step) is { } s)
@@ -51,7 +49,7 @@ internal static class RunCommand
             bool failIfShort = parsed.GetValue(fail);
             if (!chance.IsAsked(parsed))
             {
-                CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, latest) with
+                CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, started.Latest) with
                 {
                     Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to)),
                 };
@@ -60,7 +58,7 @@ internal static class RunCommand
 
             if (csv.IsGiven(parsed))
                 throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
-            CommandWork<ChanceReport> many = chance.Work(parsed, read, scenario, latest, failIfShort, host);
+            CommandWork<ChanceReport> many = chance.Work(parsed, scenario, started.Options, failIfShort, host);
             return CommandRunner.RunAsync(many, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel);
         });
         return command;

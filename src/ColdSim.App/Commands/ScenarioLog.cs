@@ -26,11 +26,9 @@ internal sealed record ReadLog(UseLog Use, IReadOnlyList<string> LeftOut, IReadO
 /// </summary>
 internal static class ScenarioLog
 {
-    public static Option<bool> NoLog() => new("--no-log") { Description = "Do not read the log: start as the scenario says." };
-
     public static Option<bool> SkipDamaged() => new("--skip-damaged") { Description = "Leave damaged lines out instead of stopping at them." };
 
-    /// <summary>The log's latest reading, to which the run is moved, which is said; null where there is no log, or its readings are older than the start, which is said too.</summary>
+    /// <summary>The log's latest reading, to which the run is moved; null where there is no log or no run can start from it, which is said.</summary>
     /// <exception cref="CommandFault">The latest reading lies outside the weather, or a line is damaged.</exception>
     public static LatestReading? Latest(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
     {
@@ -44,32 +42,10 @@ internal static class ScenarioLog
             return null;
         }
 
-        if (ForecastStart.Of(scenario, log) is not { } start)
-        {
-            host.Error.WriteLine($"not started from {Reading(log.Rows[^1], path, scenario)}, which is before the run starts; the run starts as the scenario says");
-            return null;
-        }
-
-        SayBeforeWeather(log, path, scenario, host);
-        string road = start.Scenario.Start == start.Newest.Reading.Time ? "" : $", read on the road: from {ClockText.DayClock(start.Scenario.Start)}";
-        host.Error.WriteLine(
-            $"started from the log's latest reading, line {start.Newest.Reading.Line}, {ClockText.DayClock(start.Newest.Reading.Time.ToOffset(scenario.Start.Offset))}{road}; --no-log starts as the scenario says");
-        return new(scenario, log, start);
-    }
-
-    /// <summary>Says that a command starts as the scenario says although there is a log, and gives the line; null where there is no log or it has no reading.</summary>
-    /// <exception cref="CommandFault">The latest reading lies outside the weather, or a line is damaged.</exception>
-    public static string? NotUsed(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
-    {
-        string path = LogFile.PathOf(scenarioPath);
-        if (!host.Files.Exists(path))
-            return null;
-        UseLog log = Use(scenarioPath, scenario, skipDamaged, units, host);
-        if (log.Rows.Count == 0)
-            return null;
-        string line = $"not started from {Reading(log.Rows[^1], path, scenario)}, {units.Mass(log.Rows[^1].Contents.Mass.Kilograms)} left: this starts as the scenario says";
-        host.Error.WriteLine(line);
-        return line;
+        if (ForecastStart.Of(scenario, log) is { } start)
+            return new(scenario, log, start);
+        host.Error.WriteLine($"not started from {Reading(log.Rows[^1], path, scenario)}: it cannot be run on to the start; the run starts as the scenario says");
+        return null;
     }
 
     /// <summary>The log as it is written, without what cannot be right.</summary>
@@ -153,9 +129,10 @@ internal static class ScenarioLog
         throw CommandFault.Input(lines);
     }
 
-    // A log that is kept for weeks is longer than a forecast; what lies before it is not compared with the simulator.
-    private static void SayBeforeWeather(UseLog log, string path, Scenario scenario, Host host)
+    /// <summary>Says how many readings are older than the weather: a log that is kept for weeks is longer than a forecast.</summary>
+    public static void SayBeforeWeather(string scenarioPath, LatestReading latest, Host host)
     {
+        (UseLog log, string path, Scenario scenario) = (latest.Log, LogFile.PathOf(scenarioPath), latest.Before);
         int before = log.Rows.Count(r => r.Reading.Time < scenario.Weather.First);
         if (before > 0)
             host.Error.WriteLine($"{(before == 1 ? "1 reading" : FormattableString.Invariant($"{before} readings"))} of {path} from before the weather begins, {Day(scenario.Weather.First, scenario)}, {(before == 1 ? "is" : "are")} not compared with it");

@@ -17,24 +17,21 @@ internal static class TripCommand
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the nights, a row each, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
-        Option<bool> noLog = ScenarioLog.NoLog();
-        Option<bool> skip = ScenarioLog.SkipDamaged();
+        LogStartOptions log = new();
         ExampleCommand command = new(
             "trip",
             "Run a trip of several stops with its refills: nights, money, and how long each refill can wait.",
             "coldsim trip trip.toml",
             "coldsim trip trip.toml --units si --csv nights.csv",
             "coldsim trip trip.toml --json > trip.json")
-        { file, units, json, csv.Path, csv.Force, fail, noLog, skip };
+        { file, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged };
         command.SetWork(host, Question, units, json);
         return command;
 
         CommandWork<TripReport> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            Scenario scenario = ScenarioFile.Read(path, host);
-            if (!parsed.GetValue(noLog) && ScenarioLog.Latest(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host) is { } latest)
-                scenario = latest.Start.Scenario;
+            Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
             bool failIfShort = parsed.GetValue(fail);
             return new()
             {

@@ -12,37 +12,42 @@ internal static class ViewCommand
     {
         Argument<string> file = CommonOptions.File("Scenario file.");
         Option<string> units = CommonOptions.Units();
-        Option<bool> noLog = ScenarioLog.NoLog();
-        Option<bool> skip = ScenarioLog.SkipDamaged();
+        LogStartOptions log = new();
         ExampleCommand command = new(
             "view",
             "Run a scenario and open the screen on it.",
             "coldsim view trip.toml",
             "NO_COLOR=1 coldsim view trip.toml --units si")
-        { file, units, noLog, skip };
+        { file, units, log.NoLog, log.SkipDamaged };
         command.SetAction((parsed, cancel) => ShowAsync(() => Read(parsed), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
         return command;
 
         // What is said before the screen opens is hidden by it, so it is among what was assumed too.
-        ReadResult Read(ParseResult parsed)
+        StartedScenario Read(ParseResult parsed)
         {
-            string path = parsed.GetRequiredValue(file);
-            ReadResult read = ScenarioFile.ReadWithOptions(path, host);
-            return parsed.GetValue(noLog) || ScenarioLog.NotUsed(path, read.Scenario!, parsed.GetValue(skip), parsed.UnitStyle(units), host) is not { } line
-                ? read : read with { Scenario = read.Scenario! with { Assumptions = [line, .. read.Scenario.Assumptions] } };
+            UnitStyle style = parsed.UnitStyle(units);
+            StartedScenario started = StartedScenario.Read(parsed.GetRequiredValue(file), parsed, log, style, host);
+            return started.Scenario.StartedFrom is not { } from ? started
+                : started with { Scenario = started.Scenario with { Assumptions = [LogStartLine.Of(from, style), .. started.Scenario.Assumptions] } };
         }
     }
 
     /// <summary>Makes the program without a command open on the demo.</summary>
     public static void OpenDemoFrom(RootCommand root, Host host)
-        => root.SetAction((_, cancel) => ShowAsync(() => ScenarioFile.Demo(host), null, UnitStyle.Us, host, cancel));
+        => root.SetAction((_, cancel) => ShowAsync(() => Demo(host), null, UnitStyle.Us, host, cancel));
 
-    private static async Task<int> ShowAsync(Func<ReadResult> read, string? file, UnitStyle units, Host host, CancellationToken cancel)
+    private static StartedScenario Demo(Host host)
+    {
+        ReadResult demo = ScenarioFile.Demo(host);
+        return new(demo.Scenario!, demo.Options, null);
+    }
+
+    private static async Task<int> ShowAsync(Func<StartedScenario> read, string? file, UnitStyle units, Host host, CancellationToken cancel)
     {
         if (host.Screen is not { } show)
             throw CommandFault.Input("coldsim: the screen needs a terminal; 'coldsim run FILE' prints the same, and 'coldsim --help' tells more");
-        ReadResult scenario = read();
-        RunAnswer answer = await CommandRunner.AnswerAsync(RunWork.Of(scenario.Scenario!), host, cancel).ConfigureAwait(false);
-        return show(new Opening(answer.Report, scenario.Options, host.Clock, file) { Reads = host.Files.Reads }, units, host.Color);
+        StartedScenario started = read();
+        RunAnswer answer = await CommandRunner.AnswerAsync(RunWork.Of(started.Scenario), host, cancel).ConfigureAwait(false);
+        return show(new Opening(answer.Report, started.Options, host.Clock, file) { Reads = host.Files.Reads, AsWritten = started.Latest?.Before }, units, host.Color);
     }
 }

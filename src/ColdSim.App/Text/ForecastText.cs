@@ -1,3 +1,4 @@
+using ColdSim.Planning;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Nights;
 
@@ -14,7 +15,7 @@ internal static class ForecastText
         string fit = report.Scenario.Fit is null ? "the scenario has no [fit], so the coach's doubt is left out" : "the fit's doubt is in it";
         IEnumerable<string> sentences =
         [
-            $"Started from the reading in line {forecast.From.Line} of the log, {ClockText.DayClock(report.Scenario.Start)}, with {units.Mass(report.Summary.LeftAtStart.Kilograms)}. "
+            $"Started from the reading in line {forecast.From.Line} of the log, {RunOn(report.Scenario)}{ClockText.DayClock(report.Scenario.Start)}, with {units.Mass(report.Summary.LeftAtStart.Kilograms)}. "
                 + $"{Forecast.Members} runs (Latin hypercube, fixed seed); {fit}; the weather is taken as written.",
             .. start.Older.Select(i => $"{report.Scenario.Rig.NameOf(i)} was last read {ClockText.DayClock(start.Latest[i]!.Reading.Time.ToOffset(report.Scenario.Start.Offset))} and is taken to hold that still."),
             .. start.Unread.Select(i => $"{report.Scenario.Rig.NameOf(i)} was never read and holds what the scenario says."),
@@ -30,6 +31,8 @@ internal static class ForecastText
         }
     }
 
+    private static string RunOn(Scenario scenario)
+        => scenario.StartedFrom is { Simulated: true } from ? $"{ClockText.DayClock(from.Read)}, and run on from it to " : "";
 
     private static string At(DateTimeOffset? time) => time is { } t ? ClockText.DayClock(t) : "past the end";
 }

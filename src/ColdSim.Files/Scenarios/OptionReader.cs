@@ -1,4 +1,5 @@
 using ColdSim.Files.Scenarios.Keys;
+using ColdSim.Files.Scenarios.Sections;
 using ColdSim.Files.Toml;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
@@ -38,7 +39,7 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
             List<OptionKey> keys = ReadSet(section);
             section.Finish();
             if (keys.Count > 0 && ReadChanged(name ?? "without a name", keys) is { } scenario && name is not null)
-                options.Add(new ComparedOption(name, scenario));
+                options.Add(new ComparedOption(name, scenario) { OwnCylinders = OwnCylinders(keys) });
         }
         return options;
     }
@@ -86,6 +87,14 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         }
         return reading.Problems.Count == faults ? keys : [];
     }
+
+    private int[] OwnCylinders(List<OptionKey> keys)
+        => [.. keys.Select(key => key.Path switch
+        {
+            ["cylinder", var last] when CylinderSection.IsSizeOrContents(last) => 0,
+            ["cylinder", var which, var last] when CylinderSection.IsSizeOrContents(last) => OptionTree.CylinderPlace(root, which),
+            _ => null,
+        }).OfType<int>().Distinct()];
 
     // What of a key is not for an option to change; of a stop, which is meant by number or name, the whole key.
     private static string? Fixed(OptionKey key)

@@ -35,6 +35,11 @@ internal static class OptionTree
 
     private static bool IsNumber(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out _);
 
+    /// <summary>Place of a cylinder, from 0, by its number from 1 or by its name; null where there is none of that name.</summary>
+    public static int? CylinderPlace(TomlTable root, string which)
+        => int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number - 1
+            : root.Entries.GetValueOrDefault("cylinder")?.Value is TomlTables many ? Find(many, which) : null;
+
     private static void ForgetCylinder(TomlTable root)
     {
         if (!root.Entries.TryGetValue("cylinder", out TomlEntry? entry) || entry.Value is not TomlTable table)

@@ -142,6 +142,7 @@ public static class ScenarioReader
             Fit = fitted is null ? null : new ScenarioFit(fitted, rig),
             Weather = new WeatherSeries(first.Rows, first.Defaults, ReferenceEquals(first, weather) ? site : rig.Site),
             WeatherDefaults = first.Defaults,
+            FilePlaces = PlacesInFile(cylinders, written),
             Start = run.Start,
             Nights = run.Nights,
             Step_s = run.Step_s,
@@ -158,6 +159,18 @@ public static class ScenarioReader
         if (reading.Problems.Count == 0)
             WarnOfUnusual(scenario, root);
         return reading.Problems.Count > 0 ? null : scenario with { Assumptions = [.. reading.Assumptions] };
+    }
+
+    private static int[] PlacesInFile(IReadOnlyList<CylinderSpecification> ordered, IReadOnlyList<CylinderSpecification> written)
+    {
+        int[] places = new int[ordered.Count];
+        for (int i = 0; i < places.Length; i++)
+        {
+            while (!ReferenceEquals(ordered[i], written[places[i]]))
+                places[i]++;
+        }
+
+        return places;
     }
 
     private static void WarnOfUnusual(Scenario scenario, SectionReader root)

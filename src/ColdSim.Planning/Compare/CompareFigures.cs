@@ -43,6 +43,7 @@ public static class CompareFigures
         Document.Text("rule", _ => Ranking.Rule, "the rule of the ranking, in words"),
         Document.Flag("any_holds", c => c.AnyHolds, "whether anything compared holds all nights"),
         Document.Rows("options", c => c.Rows, Options, "the scenario as it is and its options, the best first"),
+        LogStartFigures.In<Comparison>(c => c.Base),
         Document.Texts("assumptions", c => c.Base.Assumptions, "what was assumed because the scenario as it is does not say it"),
     ];
 

@@ -89,6 +89,9 @@ public sealed record ComparedOption(string Name, Scenario Scenario)
 
     private const double CarriedWater_kg = 105 * ConversionFactors.Pound_kg;
 
+    /// <summary>Places in the file of the cylinders whose size or contents it sets; they keep them where a run starts from a reading of the log.</summary>
+    public IReadOnlyList<int> OwnCylinders { get; init; } = [];
+
     /// <summary>Whether some upright cylinder is too large to be carried: over 105 lb of water, after 24 CFR 3280.704.</summary>
     public bool IsOnGround => Scenario.Rig.Cylinders.Any(
         c => c.Orientation == Orientation.Upright && c.Volume_m3 * 1000 > CarriedWater_kg * (1 + 1e-9));

@@ -140,6 +140,7 @@ public static class ChanceReportFigures
         Document.Text("cheapest_as_wanted", r => r.Cheapest?.Option.Name, "the cheapest option with the wanted chance", canBeAbsent: true),
         Document.Rows("errors", r => StatedSizes(r.Scenario.Errors), Errors, "what may be off"),
         Document.Rows("fan", r => r.Fan.Select(p => new FanRow(r.Scenario.Start, p)), FanPoints, "hour by hour, at most 400 points"),
+        LogStartFigures.In<ChanceReport>(r => r.Scenario),
         Document.Texts("assumptions", r => r.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
     ];
 

@@ -124,6 +124,7 @@ public static class ExplainFigures
         Document.Group("chain", e => e.Chain, Chain, "how the cylinder came to that state"),
         Document.Rows("remedies", e => e.Remedies, Remedies, "what would have held to the end of that night"),
         Document.Rows("look_alikes", _ => SimilarFaults.All, Faults, "what looks the same from inside"),
+        LogStartFigures.In<Explanation>(e => e.Report.Scenario),
         Document.Texts("assumptions", e => e.Report.Scenario.Assumptions, Assumed),
     ];
 

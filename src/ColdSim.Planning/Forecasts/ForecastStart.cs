@@ -26,6 +26,7 @@ public enum LatestTime
 
 /// <summary>A scenario moved to its log's latest reading.</summary>
 /// <remarks>
+/// A reading before the run's start is run on to it, so that the contents there are the simulated ones.
 /// A cylinder that was read earlier than the latest reading is assumed to hold what it held then: it was shut, or somebody would have read it.
 /// One that was never read holds what the scenario says. Both are reported.
 /// </remarks>
@@ -42,6 +43,9 @@ public sealed record ForecastStart
     /// <summary>Each cylinder's latest reading; null where there is none.</summary>
     public required IReadOnlyList<LogRow?> Latest { get; init; }
 
+    /// <summary>What each cylinder holds when the run starts. [kg]</summary>
+    public required IReadOnlyList<double> AtStart_kg { get; init; }
+
     /// <summary>The latest reading of all.</summary>
     public required LogRow Newest { get; init; }
 
@@ -54,24 +58,50 @@ public sealed record ForecastStart
     private IEnumerable<int> Places => Enumerable.Range(0, Latest.Count);
 
     /// <summary>Moves a scenario to its log's latest reading.</summary>
-    /// <returns>Null where the latest reading is not <see cref="LatestTime.InRun"/>.</returns>
-    public static ForecastStart? Of(Scenario scenario, UseLog log)
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="log">Its log.</param>
+    /// <param name="cancel">Stops the run from the reading to a later start.</param>
+    /// <returns>Null where no run can start from the latest reading, or cannot be run from it to a later start.</returns>
+    public static ForecastStart? Of(Scenario scenario, UseLog log, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(log);
-        if (TimeOf(scenario, log) != LatestTime.InRun)
+        LatestTime time = TimeOf(scenario, log);
+        if (time is not (LatestTime.InRun or LatestTime.BeforeStart))
             return null;
         LogRow newest = log.Rows[^1];
         DateTimeOffset at = newest.Reading.Time.ToOffset(scenario.Start.Offset);
-        if ((scenario.Legs.Count > 0 ? OnTrip(scenario, at) : InPlace(scenario, at)) is not { } moved)
+        LogRow?[] latest = [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(log.LatestOf)];
+        bool before = time == LatestTime.BeforeStart;
+        if ((before ? scenario : MovedTo(scenario, at)) is not { } moved
+            || (before ? SimulatedTo(scenario, at, latest, cancel) : AsRead(scenario, latest)) is not { } contents_kg)
             return null;
         ForecastStart start = new()
         {
-            Scenario = moved,
+            Scenario = moved with { StartedFrom = new LogStart(newest.Reading.Line, at, contents_kg.Sum(), before, !before && moved.Start != at) },
             Newest = newest,
-            Latest = [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(log.LatestOf)],
+            Latest = latest,
+            AtStart_kg = contents_kg,
         };
         return start with { Scenario = start.With(moved.Rig, _ => 0) };
+    }
+
+    /// <summary>Another scenario of the same nights, such as an option's, from the same reading.</summary>
+    /// <param name="option">The scenario, as it is written.</param>
+    /// <param name="own">Places in the file of the cylinders that keep the contents that it gives them.</param>
+    public Scenario Applied(Scenario option, IReadOnlyList<int> own)
+    {
+        ArgumentNullException.ThrowIfNull(option);
+        ArgumentNullException.ThrowIfNull(own);
+        Scenario moved = Scenario.StartedFrom is { Simulated: true } ? option : MovedTo(option, Scenario.StartedFrom!.Read) ?? option;
+        CylinderSpecification[] cylinders = [.. moved.Rig.Cylinders];
+        for (int i = 0; i < cylinders.Length; i++)
+        {
+            if (!own.Contains(option.FilePlaceOf(i)) && PlaceOf(option.FilePlaceOf(i)) is { } here)
+                cylinders[i] = cylinders[i] with { Contents_kg = Scenario.Rig.Cylinders[here].Contents_kg };
+        }
+
+        return moved with { StartedFrom = Scenario.StartedFrom, Rig = moved.Rig with { Cylinders = cylinders } };
     }
 
     /// <summary>When the latest reading was made.</summary>
@@ -104,10 +134,48 @@ public sealed record ForecastStart
     {
         Rig = rig with
         {
-            Cylinders = [.. rig.Cylinders.Select((c, i) => Latest[i] is not { } row ? c
-                : c with { Contents_kg = Math.Max(Least_kg, row.Contents.Mass_kg + off(i) * row.Contents.Uncertainty_kg) })],
+            Cylinders = [.. rig.Cylinders.Select((c, i) => c with
+            {
+                Contents_kg = Latest[i] is not { } row ? AtStart_kg[i] : Math.Max(Least_kg, AtStart_kg[i] + off(i) * row.Contents.Uncertainty_kg),
+            })],
         },
     };
+
+    private static double[] AsRead(Scenario scenario, LogRow?[] latest)
+        => [.. scenario.Rig.Cylinders.Select((c, i) => latest[i] is { } row ? Math.Max(Least_kg, row.Contents.Mass_kg) : c.Contents_kg)];
+
+    // What is left of the readings at a later start; null where the run between them does not reach it.
+    private static double[]? SimulatedTo(Scenario scenario, DateTimeOffset at, LogRow?[] latest, CancellationToken cancel)
+    {
+        LogReplay replay = new(scenario);
+        double[] contents_kg = AsRead(scenario, latest);
+        for (int i = 0; i < latest.Length; i++)
+        {
+            if (latest[i] is not null)
+                replay.Set(i, contents_kg[i]);
+        }
+
+        if (replay.Run(at, scenario.Start, cancel).Used_kg is not { } used_kg)
+            return null;
+        for (int i = 0; i < contents_kg.Length; i++)
+            contents_kg[i] = Math.Max(latest[i] is null ? 0 : Least_kg, contents_kg[i] - used_kg[i]);
+        return contents_kg;
+    }
+
+    private static Scenario? MovedTo(Scenario scenario, DateTimeOffset at)
+        => (scenario.Legs.Count > 0 ? OnTrip(scenario, at) : InPlace(scenario, at)) is not { } moved ? null
+            : moved.HeatStops < moved.Start ? moved with { HeatStops = moved.Start } : moved;
+
+    private int? PlaceOf(int filePlace)
+    {
+        for (int i = 0; i < Scenario.Rig.Cylinders.Count; i++)
+        {
+            if (Scenario.FilePlaceOf(i) == filePlace)
+                return i;
+        }
+
+        return null;
+    }
 
     // A scenario that says how many nights keeps its last one.
     private static Scenario InPlace(Scenario scenario, DateTimeOffset at) => scenario with

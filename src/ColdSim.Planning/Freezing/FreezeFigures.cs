@@ -40,6 +40,7 @@ public static class FreezeFigures
     [
         Document.Text("title", o => o.Scenario.Title, "the scenario's title"),
         Document.Rows("stops", o => o.Stops, Stops, "one for each instant, in order"),
+        LogStartFigures.In<FreezeOutlook>(o => o.Scenario),
         Document.Texts("assumptions", o => o.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
     ];
 

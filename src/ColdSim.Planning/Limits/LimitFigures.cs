@@ -72,6 +72,7 @@ public static class LimitFigures
         Document.Number("tolerance_k", c => c.Axis.Step_K, "step between lows: one step colder than a limit does not hold"),
         Document.Group("night", c => c.Night, StandardNights, "the standard night"),
         Document.Rows("set_ups", c => c.Columns, Columns, "column by column"),
+        LogStartFigures.In<LimitChart>(c => c.Scenario),
         Document.Texts("assumptions", c => c.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
     ];
 

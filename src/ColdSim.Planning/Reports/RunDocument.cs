@@ -26,6 +26,7 @@ public sealed record RunDocument(RunReport Run, ForecastReport? Forecast)
         Document.Rows("events", d => d.Run.Events, EventFigures.All, "what happened, in order"),
         Document.Group("ledger", d => new LedgerReport(d.Run.Ledger), RunFigures.Ledger, "what is left over when energy and mass are added up"),
         Document.Group("forecast", d => d.Forecast, ForecastFigures.All, "what the log's latest reading makes of the days ahead; null where the run does not start from it", canBeAbsent: true),
+        LogStartFigures.In<RunDocument>(d => d.Run.Scenario),
         Document.Texts("assumptions", d => d.Run.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
     ];
 }

@@ -120,6 +120,7 @@ public static class TripFigures
         Document.Rows("nights", TripNightRow.Of, Nights, "night by night, each from noon to noon"),
         Document.Rows("refills", TripRefillRow.Of, Refills, "the refills in order of time"),
         Document.Group("totals", t => t, Totals, "the whole trip"),
+        LogStartFigures.In<TripReport>(t => t.Run.Scenario),
         Document.Texts("assumptions", t => t.Run.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
     ];
 }

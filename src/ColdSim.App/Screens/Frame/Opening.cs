@@ -3,6 +3,7 @@ using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Readings;
 using ColdSim.App.Text;
 using ColdSim.Files.Disk;
+using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
 
@@ -18,6 +19,9 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
     /// <summary>The files that were read for it, which the log may not be.</summary>
     public FilesRead? Reads { get; init; }
 
+    /// <summary>The scenario as its file says, with which the log is compared; null where the run is of it.</summary>
+    public Scenario? AsWritten { get; init; }
+
     /// <summary>The pages there are, the nights open.</summary>
     public FrameView Frame(UnitStyle units) => new(
         [
@@ -26,7 +30,7 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
             OptionsPage.Of(Report, Options, units),
             WhyPage.Of(Report, units),
             LimitsPage.Of(Report.Scenario, units),
-            ReadingsPage.Of(Report.Scenario, File, units, Clock) with { Reads = Reads },
+            ReadingsPage.Of(AsWritten ?? Report.Scenario, File, units, Clock) with { Reads = Reads },
             ChancePage.Of(Report, units),
             .. GasPage.Of(Report, units),
             .. PowerPage.Of(Report, units),

@@ -50,6 +50,9 @@ internal static class CylinderSection
     public static readonly UnusualValue LeftIsOne = new(
         "cylinder.left", "the number 1 without a unit, which is all of the legal filling", "\"full\", or a mass with its unit, such as \"1 lb\"", UnusualValue.OurChoice);
 
+    /// <summary>Whether a key that an option sets means another cylinder or other contents.</summary>
+    public static bool IsSizeOrContents(string key) => key == Left.Name || CylinderShell.IsAnother(key);
+
     private static readonly QuantityKey Temperature = new(
         "temperature", Dimension.Temperature, "-60 °C", "50 °C", KeyDefault.Of("the outside air's"), "at the start")
     {

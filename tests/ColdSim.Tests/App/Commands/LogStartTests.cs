@@ -127,11 +127,11 @@ public sealed partial class LogStartTests : IDisposable
     }
 
     [Fact]
-    public void A_latest_reading_between_the_weathers_begin_and_the_start_is_said()
+    public void A_latest_reading_between_the_weathers_begin_and_the_start_is_run_on_to_the_start()
     {
         string[] lines = File.ReadAllLines(Log);
         File.WriteAllLines(Log, [lines[0], lines[1].Replace("T16:05", "T13:05", StringComparison.Ordinal)]);
-        Assert.Contains("log.csv:2, Tue 12 Jan 2027 13:05, which is before the run starts; the run starts as the scenario says", Run(0, "run", Scenario).Error, StringComparison.Ordinal);
+        Assert.StartsWith("From line 2 of the log, run on to the start: 39.", Run(0, "run", Scenario).Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -142,25 +142,13 @@ public sealed partial class LogStartTests : IDisposable
         Assert.Contains("with 20.0 lb", Run(0, "run", Scenario).Out, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("compare", "--sizes", "30 lb")]
-    [InlineData("explain")]
-    [InlineData("limits", "--fills", "50")]
-    [InlineData("freeze")]
-    public void A_command_that_starts_as_the_scenario_says_names_the_reading_that_it_does_not_use(string command, params string[] more)
-    {
-        const string Said = "log.csv:8, Fri 15 Jan 2027 16:15, 15.6 lb left: this starts as the scenario says";
-        Assert.Contains(Said, Run(0, [command, Scenario, .. more]).Error, StringComparison.Ordinal);
-        Assert.DoesNotContain(Said, Run(0, [command, Scenario, .. more, "--no-log"]).Error, StringComparison.Ordinal);
-    }
-
     [Fact]
-    public void The_screen_shows_the_reading_that_it_does_not_use()
+    public void The_screen_shows_the_reading_that_it_starts_from()
     {
         IReadOnlyList<string> assumed = [];
         Shell shell = new() { Terminal = true, Screen = (opening, _, _) => { assumed = opening.Report.Scenario.Assumptions; return 0; } };
         Assert.Equal(0, shell.Run("view", Scenario));
-        Assert.Contains("log.csv:8, Fri 15 Jan 2027 16:15", assumed[0], StringComparison.Ordinal);
+        Assert.Contains("15.6 lb left Fri 15 Jan 16:15 (line 8)", assumed[0], StringComparison.Ordinal);
         Append("2027-01-18T16:15-07:00", "40.0 lb");
         Assert.Equal(2, shell.Run("view", Scenario));
         Assert.Equal(0, shell.Run("view", Scenario, "--no-log"));

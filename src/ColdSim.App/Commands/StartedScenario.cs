@@ -1,0 +1,45 @@
+using System.CommandLine;
+using ColdSim.App.Text;
+using ColdSim.Files.Scenarios;
+using ColdSim.Planning;
+using ColdSim.Planning.Compare;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>A scenario as every command starts it: from the latest reading of its log where it has one.</summary>
+/// <param name="Scenario">The scenario, moved to the reading.</param>
+/// <param name="Options">Its options, moved likewise; those that set a cylinder's size or contents keep their own.</param>
+/// <param name="Latest">The reading; null where it starts as the scenario says.</param>
+internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<ComparedOption> Options, LatestReading? Latest)
+{
+    /// <summary>Reads a scenario and its log, and says first from which reading it starts.</summary>
+    /// <param name="path">The scenario's file.</param>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="options">The command's options for the log.</param>
+    /// <param name="units">The person's units.</param>
+    /// <param name="host">Where the command runs.</param>
+    /// <exception cref="CommandFault">The file or the log is faulty, or no run can start from the latest reading.</exception>
+    public static StartedScenario Read(string path, ParseResult parsed, LogStartOptions options, UnitStyle units, Host host)
+    {
+        ReadResult read = ScenarioFile.ReadWithOptions(path, host);
+        Scenario scenario = read.Scenario!;
+        if (parsed.GetValue(options.NoLog) || ScenarioLog.Latest(path, scenario, parsed.GetValue(options.SkipDamaged), units, host) is not { } latest)
+            return new(scenario, read.Options, null);
+        host.Error.WriteLine(LogStartLine.Of(latest.Start.Scenario.StartedFrom!, units));
+        ErrorSizes errors = scenario.Errors with { Reading = new(latest.Start.Newest.Contents.StandardUncertainty.Kilograms, "the log's latest reading") };
+        return new(
+            latest.Start.Scenario with { Errors = errors },
+            [.. read.Options.Select(o => o with { Scenario = latest.Start.Applied(o.Scenario, o.OwnCylinders) })],
+            latest);
+    }
+}
+
+/// <summary>The options of a command that starts from the log.</summary>
+internal sealed class LogStartOptions
+{
+    /// <summary>Starts as the scenario says.</summary>
+    public Option<bool> NoLog { get; } = new("--no-log") { Description = "Do not read the log: start as the scenario says." };
+
+    /// <summary>Leaves damaged lines of the log out.</summary>
+    public Option<bool> SkipDamaged { get; } = ScenarioLog.SkipDamaged();
+}
