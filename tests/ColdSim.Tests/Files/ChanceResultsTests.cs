@@ -14,7 +14,7 @@ public class ChanceResultsTests
     {
         using MemoryStream stream = new();
         JsonReport.Write(
-            HandChances.Report with { Years = [2020], YearsLeftOut = [new(2021, WhyLeftOut.Gap)], Decision = new(ChanceSide.Below, 0.36, 0.47, 10_000) }, stream);
+            HandChances.Report with { Scenario = HandChances.Report.Scenario with { StartedFrom = Reports.LogStart }, Years = [2020], YearsLeftOut = [new(2021, WhyLeftOut.Gap)], Decision = new(ChanceSide.Below, 0.36, 0.47, 10_000) }, stream);
         using JsonDocument document = JsonDocument.Parse(stream.ToArray());
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(document.RootElement, "", written);

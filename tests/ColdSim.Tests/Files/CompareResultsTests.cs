@@ -30,7 +30,7 @@ public class CompareResultsTests
     public void The_document_has_the_keys_of_its_figures()
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
-        ResultsTests.Collect(Json().RootElement, "", written);
+        ResultsTests.Collect(Json(HandRows.Several with { Base = HandRows.Several.Base with { StartedFrom = Reports.LogStart } }).RootElement, "", written);
         ResultsTests.AssertKeys("compare", written);
     }
 
@@ -51,10 +51,10 @@ public class CompareResultsTests
         Assert.Equal(7, lines.Length);
     }
 
-    private static JsonDocument Json()
+    private static JsonDocument Json(ColdSim.Planning.Compare.Comparison? comparison = null)
     {
         using MemoryStream stream = new();
-        JsonReport.Write(HandRows.Several, stream);
+        JsonReport.Write(comparison ?? HandRows.Several, stream);
         return JsonDocument.Parse(stream.ToArray());
     }
 }

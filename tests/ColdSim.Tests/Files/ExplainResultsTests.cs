@@ -14,6 +14,9 @@ public class ExplainResultsTests
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(Json(Explained.Of(Limit.Regulator)), "", written);
         ResultsTests.Collect(Json(Blended), "", written);
+        Explanation plain = Explained.Of(Limit.Regulator);
+        ResultsTests.Collect(
+            Json(plain with { Report = plain.Report with { Scenario = plain.Report.Scenario with { StartedFrom = Reports.LogStart } } }), "", written);
         ResultsTests.AssertKeys("explain", written);
     }
 

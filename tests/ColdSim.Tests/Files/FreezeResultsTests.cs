@@ -11,7 +11,7 @@ public class FreezeResultsTests
     public void The_document_has_the_keys_of_its_figures()
     {
         using MemoryStream stream = new();
-        JsonReport.Write(new FreezeOutlook(Reports.Short().Scenario, [Reports.Stop]), stream);
+        JsonReport.Write(new FreezeOutlook(Reports.Short().Scenario with { StartedFrom = Reports.LogStart }, [Reports.Stop]), stream);
         using JsonDocument document = JsonDocument.Parse(stream.ToArray());
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(document.RootElement, "", written);

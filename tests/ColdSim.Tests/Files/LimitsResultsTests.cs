@@ -11,7 +11,7 @@ public class LimitsResultsTests
     public void The_document_has_the_keys_of_its_figures()
     {
         using MemoryStream stream = new();
-        JsonReport.Write(HandLimits.Chart, stream);
+        JsonReport.Write(HandLimits.Chart with { Scenario = HandLimits.Chart.Scenario with { StartedFrom = Reports.LogStart } }, stream);
         using JsonDocument document = JsonDocument.Parse(stream.ToArray());
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(document.RootElement, "", written);

@@ -105,6 +105,9 @@ internal static class Reports
         ],
     };
 
+    /// <summary>A reading that a run starts from, made up.</summary>
+    public static LogStart LogStart { get; } = new(8, Start, 7.25, Simulated: false, OnTheRoad: false);
+
     /// <summary>A furnace that stops, made up.</summary>
     public static CoolDown Stop { get; } = new()
     {
