@@ -48,8 +48,8 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
     /// <param name="outlet">Follows it from call to call where both sides give; null where there was no call before.</param>
     public double Outlet_Pa(double flow_kg_s, in FeedPressures feed, double air_Pa, FollowedRoot? outlet = null)
     {
-        double alone_Pa = service.Outlet_Pa(flow_kg_s, feed.Service_Pa, air_Pa, feed.Gas_K);
-        if (reserve is null || feed.Reserve_Pa <= air_Pa || alone_Pa >= ReserveShutAbove_Pa) return alone_Pa;
+        if (reserve is null || feed.Reserve_Pa <= air_Pa || service.Flow_kg_s(feed.Service_Pa, air_Pa + ReserveShutAbove_Pa, air_Pa, feed.Gas_K) >= flow_kg_s)
+            return service.Outlet_Pa(flow_kg_s, feed.Service_Pa, air_Pa, feed.Gas_K);
         double highest_Pa = Highest_Pa(feed, air_Pa);
         OutletOf excess = new(this, flow_kg_s, feed, air_Pa);
         if (outlet is not null && highest_Pa > air_Pa && excess.At(air_Pa) >= 0) return outlet.Root(ref excess, air_Pa, highest_Pa) - air_Pa;

@@ -61,6 +61,8 @@ internal readonly struct SpringOrifice
     {
         double regulated_Pa = RegulatedOutlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K);
         if (!double.IsNaN(regulated_Pa)) return regulated_Pa;
+        double wideOpen_Pa = WideOpenOutlet_Pa(flow_kg_s, inlet_Pa, gas_K) - air_Pa;
+        if (wideOpen_Pa >= 0 && wideOpen_Pa <= _wideOpen_Pa) return wideOpen_Pa;
         double highest_Pa = Math.Min(inlet_Pa, air_Pa + _lockUp_Pa);
         OutletOf excess = new(this, flow_kg_s, inlet_Pa, air_Pa, gas_K);
         double atAir = excess.At(air_Pa);
@@ -82,6 +84,13 @@ internal readonly struct SpringOrifice
         return atHighest < 0
             ? double.PositiveInfinity
             : BracketedRoot.Root(ref excess, outlet_Pa, -flow_kg_s, highest_Pa, atHighest, 1e-12 * highest_Pa);
+    }
+
+    // Outlet at which it passes a flow wide open; NaN where the flow is sonic, because then many do. [Pa absolute]
+    private double WideOpenOutlet_Pa(double flow_kg_s, double inlet_Pa, double gas_K)
+    {
+        double value = flow_kg_s / (_area_m2 * Orifice.Scale_kg_m2s(inlet_Pa, gas_K));
+        return value < Orifice.ChokedFlowFunction ? inlet_Pa * Orifice.PressureRatio(value) : double.NaN;
     }
 
     // While the stage regulates: the spring's band is narrow against the pressures, so the orifice hardly feels it and two or three

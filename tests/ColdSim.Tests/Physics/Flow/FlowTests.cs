@@ -76,6 +76,23 @@ public class FlowTests
     }
 
     [Fact]
+    public void The_flow_function_is_the_isentropic_law_to_a_part_in_ten_to_the_fourteenth()
+        => Gen.Double[Orifice.CriticalRatio, 0.9].Sample(r =>
+        {
+            const double g = Orifice.Gamma;
+            double law = Math.Sqrt(2 * g / (g - 1) * (Math.Pow(r, 2 / g) - Math.Pow(r, (g + 1) / g)));
+            Assert.Equal(1, Orifice.FlowFunction(r) / law, 1e-14);
+        });
+
+    [Fact]
+    public void The_pressure_ratio_is_the_inverse_of_the_flow_function()
+    {
+        Gen.Double[Orifice.CriticalRatio + 1e-3, 1].Sample(r => Assert.Equal(1 - r, 1 - Orifice.PressureRatio(Orifice.FlowFunction(r)), 1e-11));
+        Assert.Equal(1, Orifice.PressureRatio(0));
+        Assert.Equal(Orifice.CriticalRatio, Orifice.PressureRatio(Orifice.ChokedFlowFunction), 1e-11);
+    }
+
+    [Fact]
     public void Choked_flow_moves_at_the_speed_of_sound_in_the_throat()
     {
         const double p = 4e5, t = 260, g = Orifice.Gamma, r = Orifice.GasConstant_J_kgK;
