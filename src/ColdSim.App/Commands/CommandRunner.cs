@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
@@ -18,20 +19,29 @@ internal static class CommandRunner
     /// <param name="question">Reads the command line, and the files it names, into the work; throws a <see cref="CommandFault"/> for what is wrong.</param>
     /// <param name="units">The option that says the units; null for a command without it.</param>
     /// <param name="json">The option that asks for JSON; null for a command without it.</param>
+    /// <param name="length">The options that say how long the answer is wanted; null for a command whose text is short.</param>
     /// <typeparam name="T">The answer.</typeparam>
-    public static void SetWork<T>(this Command command, Host host, Func<ParseResult, CommandWork<T>> question, Option<string>? units = null, Option<bool>? json = null)
+    public static void SetWork<T>(
+        this Command command, Host host, Func<ParseResult, CommandWork<T>> question, Option<string>? units = null, Option<bool>? json = null,
+        AnswerOptions? length = null)
         where T : class
-        => command.SetAction((parsed, cancel) => RunAsync(
-            question(parsed),
-            host,
-            units is null ? UnitStyle.Us : parsed.UnitStyle(units),
-            json is not null && parsed.GetValue(json),
-            cancel));
+        => command.SetAction((parsed, cancel) =>
+        {
+            AnswerLength wanted = length?.Of(parsed) ?? AnswerLength.Screen;
+            return RunAsync(
+                question(parsed),
+                host,
+                units is null ? UnitStyle.Us : parsed.UnitStyle(units),
+                json is not null && parsed.GetValue(json),
+                wanted,
+                cancel);
+        });
 
     /// <summary>Finds the answer, writes it and gives the exit code.</summary>
-    public static async Task<int> RunAsync<T>(CommandWork<T> work, Host host, UnitStyle units, bool json, CancellationToken cancel)
+    public static async Task<int> RunAsync<T>(CommandWork<T> work, Host host, UnitStyle units, bool json, AnswerLength length, CancellationToken cancel)
         where T : class
     {
+        host.Notices.Say(json ? AnswerLength.Full : length);
         T answer = await AnswerAsync(work, host, cancel).ConfigureAwait(false);
         if (json)
         {
@@ -42,7 +52,7 @@ internal static class CommandRunner
         }
         else
         {
-            work.Text(answer, new TextOutput(host, units));
+            Write(work, answer, length, new TextOutput(host, units), AnswerLayout.Rows - host.ErrorRows - work.Files.Count);
         }
 
         await host.Out.FlushAsync(work.OutlivesInterrupt ? CancellationToken.None : cancel).ConfigureAwait(false);
@@ -55,6 +65,31 @@ internal static class CommandRunner
         }
 
         return work.Fails(answer) ? ExitCode.ShortOrDry : ExitCode.Done;
+    }
+
+    private static void Write<T>(CommandWork<T> work, T answer, AnswerLength length, TextOutput to, int rows)
+        where T : class
+    {
+        if (work.OnScreen?.Invoke(answer, to.Units) is not { } screen)
+        {
+            work.Text(answer, to);
+            return;
+        }
+
+        switch (length)
+        {
+            case AnswerLength.Brief:
+                to.Write([screen.Brief]);
+                break;
+            case AnswerLength.Screen:
+                to.Write(AnswerLayout.Fit(screen, rows));
+                break;
+            default:
+                to.Write(AnswerLayout.Whole(screen));
+                to.Write([""]);
+                work.Text(answer, to);
+                break;
+        }
     }
 
     /// <summary>Finds the answer only.</summary>

@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Model.Engine;
 
@@ -12,8 +13,11 @@ internal sealed record CommandWork<T>
     /// <summary>Finds the answer on another thread; reports each part that is done, and stops when asked to.</summary>
     public required Func<IProgress<int>, CancellationToken, T> Answer { get; init; }
 
-    /// <summary>Writes the answer as text.</summary>
+    /// <summary>Writes the answer as text, everything of it.</summary>
     public required Action<T, TextOutput> Text { get; init; }
+
+    /// <summary>The answer for one screen, which also begins the full text; null for a command whose text is short.</summary>
+    public Func<T, UnitStyle, Answer>? OnScreen { get; init; }
 
     /// <summary>Writes the answer as one JSON document; null for a command without one.</summary>
     public Action<T, Stream>? Json { get; init; }
@@ -48,6 +52,16 @@ internal sealed class TextOutput(Host host, UnitStyle units)
     public bool IsTerminal => host.OutIsTerminal;
 
     public void Write(IReadOnlyList<TextSection> sections) => RunText.Write(host.Out, sections, host.OutIsTerminal && host.Color);
+
+    public void Write(IEnumerable<AnswerLine> lines)
+    {
+        bool bold = host.OutIsTerminal && host.Color;
+        foreach (AnswerLine line in lines)
+        {
+            string text = VisibleText.Of(line.Text);
+            host.Out.WriteLine(line.Stressed && bold ? $"\e[1m{text}\e[0m" : text);
+        }
+    }
 
     public void Write(IEnumerable<string> lines)
     {

@@ -20,6 +20,7 @@ internal static class Dispatcher
         }
         catch (CommandFault fault)
         {
+            host.Notices.SayAll();
             foreach (string line in fault.Lines)
                 host.Error.WriteLine(line);
             return fault.Code;
@@ -50,6 +51,10 @@ internal static class Dispatcher
         {
             host.Complain($"internal error: {OneLine(e.Message)} ({e.GetType().Name})");
             return ExitCode.Internal;
+        }
+        finally
+        {
+            host.Notices.SayAll();
         }
     }
 

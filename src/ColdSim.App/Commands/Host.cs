@@ -10,11 +10,14 @@ internal sealed class Host : IDisposable
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
+    private readonly VisibleWriter _error;
+
     public Host(Stream output, TextWriter error)
     {
         Output = output;
         Out = new StreamWriter(output, Utf8, leaveOpen: true) { NewLine = "\n" };
-        Error = new VisibleWriter(error);
+        Error = _error = new VisibleWriter(error);
+        Notices = new Notices(Error);
     }
 
     /// <summary>Standard output as bytes; flush <see cref="Out"/> before writing here.</summary>
@@ -25,6 +28,12 @@ internal sealed class Host : IDisposable
 
     /// <summary>Standard error; foreign text in a line that is written to it is made visible.</summary>
     public TextWriter Error { get; }
+
+    /// <summary>Warnings about the input that are still to be said.</summary>
+    public Notices Notices { get; }
+
+    /// <summary>Rows of a terminal of 80 columns that standard error has taken so far.</summary>
+    public int ErrorRows => _error.Rows;
 
     public IFiles Files { get; init; } = new DiskFiles();
 

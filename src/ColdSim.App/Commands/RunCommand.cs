@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Ensemble;
@@ -21,6 +22,7 @@ internal static class RunCommand
         OutputOption csv = OutputOption.Csv("Also write the curves, a row a minute, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
         LogStartOptions log = new();
+        AnswerOptions length = new();
         ChanceWork chance = new();
         ExampleCommand command = new(
             "run",
@@ -33,7 +35,7 @@ internal static class RunCommand
             "coldsim run trip.toml --members 1000",
             "coldsim run trip.toml --members auto --fail-if-short",
             "coldsim run trip.toml --years record.epw")
-        { file, nights, step, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, chance.Members, chance.Seed, chance.Years };
+        { file, nights, step, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief, chance.Members, chance.Seed, chance.Years };
         command.SetAction((parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
@@ -46,20 +48,21 @@ internal static class RunCommand
             if (parsed.GetValue(step) is { } s)
                 scenario = scenario with { Step_s = s };
 
-            bool failIfShort = parsed.GetValue(fail);
+            bool failIfShort = parsed.GetValue(fail), asJson = parsed.GetValue(json);
+            AnswerLength wanted = length.Of(parsed);
             if (!chance.IsAsked(parsed))
             {
-                CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, started.Latest) with
+                CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, started.Latest, withAdvice: !asJson && wanted != AnswerLength.Brief) with
                 {
                     Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to)),
                 };
-                return CommandRunner.RunAsync(run, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel);
+                return CommandRunner.RunAsync(run, host, parsed.UnitStyle(units), asJson, wanted, cancel);
             }
 
             if (csv.IsGiven(parsed))
                 throw CommandFault.Input("coldsim: --csv writes the curves of one run; it does not go with --members or --years");
             CommandWork<ChanceReport> many = chance.Work(parsed, scenario, started.Options, failIfShort, host);
-            return CommandRunner.RunAsync(many, host, parsed.UnitStyle(units), parsed.GetValue(json), cancel);
+            return CommandRunner.RunAsync(many, host, parsed.UnitStyle(units), asJson, wanted, cancel);
         });
         return command;
     }

@@ -1,6 +1,8 @@
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
+using ColdSim.Planning.Advice;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
@@ -11,7 +13,8 @@ namespace ColdSim.App.Commands;
 /// <param name="Report">The run.</param>
 /// <param name="Forecast">From the reading on; null where there is none.</param>
 /// <param name="Log">The log beside the simulator; null likewise.</param>
-internal sealed record RunAnswer(RunReport Report, Forecast? Forecast = null, LogPrediction? Log = null);
+/// <param name="Advice">Why it fails, what to do and what it hangs on; null where that was not asked for.</param>
+internal sealed record RunAnswer(RunReport Report, Forecast? Forecast = null, LogPrediction? Log = null, RunAdvice? Advice = null);
 
 /// <summary>One run of a scenario: the work of <c>run</c>, <c>tonight</c> and <c>view</c>.</summary>
 internal static class RunWork
@@ -20,9 +23,12 @@ internal static class RunWork
     /// <param name="scenario">What is run.</param>
     /// <param name="failIfShort">Whether a night that does not hold is a failure.</param>
     /// <param name="latest">The reading that it starts from; null for none.</param>
-    public static CommandWork<RunAnswer> Of(Scenario scenario, bool failIfShort = false, LatestReading? latest = null) => new()
+    /// <param name="withAdvice">Whether to find out why it fails, what to do and what it hangs on, which takes further runs.</param>
+    public static CommandWork<RunAnswer> Of(Scenario scenario, bool failIfShort = false, LatestReading? latest = null, bool withAdvice = false) => new()
     {
-        Answer = (_, cancel) => Answer(scenario, latest, cancel),
+        Answer = (done, cancel) => Answer(scenario, latest, withAdvice, done, cancel),
+        Progress = done => done == 0 ? "" : $", {done} runs done",
+        OnScreen = (a, units) => NightsAnswer.Of(a.Report, a.Advice, units),
         Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
         Text = (a, to) => to.Write(Sections(a, latest, to.Units)),
         BesideJson = a => ScenarioFile.Assumed(a.Report.Scenario),
@@ -36,15 +42,18 @@ internal static class RunWork
         Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
     };
 
-    private static RunAnswer Answer(Scenario scenario, LatestReading? latest, CancellationToken cancel)
+    private static RunAnswer Answer(Scenario scenario, LatestReading? latest, bool withAdvice, IProgress<int> done, CancellationToken cancel)
     {
         RunReport report = NightRun.Of(scenario, cancel);
-        if (latest is null || !report.Ledger.Closes)
+        if (!report.Ledger.Closes)
             return new(report);
+        RunAdvice? advice = withAdvice ? RunAdvice.Of(report, () => done.Report(1), cancel: cancel) : null;
+        if (latest is null)
+            return new(report, Advice: advice);
 
         // Other nights than the scenario's may have been asked for.
         Forecast forecast = Forecast.Of(latest.Start with { Scenario = report.Scenario }, cancel);
-        return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel));
+        return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel), advice);
     }
 
     private static IReadOnlyList<TextSection> Sections(RunAnswer answer, LatestReading? latest, UnitStyle units)

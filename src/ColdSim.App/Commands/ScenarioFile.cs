@@ -45,7 +45,7 @@ internal static class ScenarioFile
     private static ReadResult Checked(ReadResult read, Host host)
     {
         foreach (string warning in read.Warnings)
-            host.Error.WriteLine($"warning: {warning}");
+            host.Notices.Add($"warning: {warning}");
         if (read.Problems.Count == 0 && read.Scenario is not null)
             return read;
         string count = read.Problems.Count switch

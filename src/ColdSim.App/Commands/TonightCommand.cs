@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ColdSim.App.Text.Answers;
 using ColdSim.Planning.Quick;
 
 namespace ColdSim.App.Commands;
@@ -19,15 +20,22 @@ internal static class TonightCommand
             "    --furnace \"25000 BTU/h\"",
             "coldsim tonight --low -22C --cylinder 30lb --left \"9 kg\" --furnace \"7 kW\" \\",
             "    --length \"7 m\" --grade good --units si");
+        AnswerOptions length = new();
         options.AddTo(command);
         command.Options.Add(units);
         command.Options.Add(json);
         command.Options.Add(fail);
+        command.Options.Add(length.Full);
+        command.Options.Add(length.Brief);
         command.SetWork(
             host,
-            parsed => RunWork.Of(QuickScenario.Of(new TonightInput(parsed, options).Question(host.Clock)), parsed.GetValue(fail)),
+            parsed => RunWork.Of(
+                QuickScenario.Of(new TonightInput(parsed, options).Question(host.Clock)),
+                parsed.GetValue(fail),
+                withAdvice: !parsed.GetValue(json) && length.Of(parsed) != AnswerLength.Brief),
             units,
-            json);
+            json,
+            length);
         return command;
     }
 }

@@ -34,6 +34,9 @@ internal static class ClockText
     /// <summary>Such as "Fri 15 Jan 03:12".</summary>
     public static string DayClock(DateTimeOffset time) => time.ToString("ddd dd MMM HH:mm", Words);
 
+    /// <summary>Such as "Fri 03:12", where the days are few.</summary>
+    public static string ShortDayClock(DateTimeOffset time) => time.ToString("ddd HH:mm", Words);
+
     /// <summary>Such as "Fri 15 Jan 2027 03:12", where the year is in question.</summary>
     public static string DayOfYear(DateTimeOffset time) => time.ToString("ddd d MMM yyyy HH:mm", Words);
 

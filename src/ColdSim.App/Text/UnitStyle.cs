@@ -59,6 +59,20 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public string Difference(double kelvin) => $"{Number(DifferenceIn(kelvin), 1)} {TemperatureUnit}";
 
+    /// <summary>A difference of temperature in whole degrees.</summary>
+    public string WholeDifference(double kelvin) => $"{Number(DifferenceIn(kelvin), 0)} {TemperatureUnit}";
+
+    /// <summary>A temperature in whole degrees.</summary>
+    public string WholeTemperature(double kelvin) => $"{Number(TemperatureIn(kelvin), 0)} {TemperatureUnit}";
+
+    /// <summary>A mass as finely as it is known: whole pounds or half kilograms from ten pounds on, tenths below.</summary>
+    public string RoundMass(double kg)
+    {
+        double mass = MassIn(kg);
+        return IsUs ? $"{Number(mass, mass >= 10 ? 0 : 1)} lb"
+            : mass >= 5 ? $"{Number(Math.Round(mass * 2) / 2, 1)} kg" : $"{Number(mass, 1)} kg";
+    }
+
     public string Mass(double kg) => $"{MassNumber(kg)} {MassUnit}";
 
     /// <summary>A mass for a row that names its unit once.</summary>

@@ -2,6 +2,7 @@ using ColdSim.Model.Engine;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 using MathNet.Numerics.Statistics;
 
 namespace ColdSim.Planning.Ensemble;
@@ -152,28 +153,3 @@ public sealed record Influence(Uncertainty Of, double Correlation, double Share_
 /// <param name="AllNights">Members in which all nights hold.</param>
 /// <param name="Cost">What it costs in the run without errors, as in a comparison; null where nothing has a price.</param>
 public sealed record OptionChance(ComparedOption Option, Proportion AllNights, double? Cost);
-
-/// <summary>What is not known for certain; one number a member.</summary>
-public enum Uncertainty
-{
-    /// <summary>The forecast's temperature: its error, mean of the run.</summary>
-    Temperature,
-
-    /// <summary>The forecast's wind: the logarithm of its factor, mean of the run.</summary>
-    Wind,
-
-    /// <summary>The factor on the coach's conductances.</summary>
-    HeatLoss,
-
-    /// <summary>The factor on the leakage area.</summary>
-    Infiltration,
-
-    /// <summary>What is in the cylinders, all together.</summary>
-    Contents,
-
-    /// <summary>The set points.</summary>
-    SetPoint,
-
-    /// <summary>The openings of the door.</summary>
-    DoorOpenings,
-}

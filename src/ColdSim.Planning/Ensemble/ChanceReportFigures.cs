@@ -1,6 +1,7 @@
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 using UnitsNet.Units;
 using Chance = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Ensemble.Proportion>;
 using Decided = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Ensemble.SequentialDecision>;

@@ -1,6 +1,7 @@
 using System.Runtime.ExceptionServices;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.Planning.Ensemble;

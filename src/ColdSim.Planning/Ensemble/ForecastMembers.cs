@@ -3,6 +3,7 @@ using ColdSim.Model.Coach;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
+using ColdSim.Planning.Sensitivity;
 using ColdSim.Planning.Trips;
 using static ColdSim.Planning.Ensemble.CounterRandom;
 
@@ -23,9 +24,6 @@ internal sealed class ForecastMembers : IMemberMaker
     // Half the air of a coach of 30 m³ goes out and as much comes in: 15 m³ of 1.3 kg/m³ and 1006 J/(kg·K). An assumption.
     private const double DoorOpening_J_K = 15 * 1.3 * 1006;
     private const double Day_s = 86_400;
-
-    // Less than this is an empty cylinder, which the engine does not start with.
-    private const double Least_kg = 0.02;
 
     private readonly Scenario _scenario;
     private readonly ErrorSizes _errors;
@@ -95,7 +93,7 @@ internal sealed class ForecastMembers : IMemberMaker
         {
             double off_kg = _errors.Reading.Value * numbers.Normal(Purpose.Contents, i);
             more_kg += off_kg;
-            cylinders[i] = Holding(cylinders[i], off_kg);
+            cylinders[i] = InputErrors.Holding(cylinders[i], off_kg);
         }
 
         drawn[(int)Uncertainty.Contents] = more_kg;
@@ -107,23 +105,10 @@ internal sealed class ForecastMembers : IMemberMaker
         };
     }
 
-    // Nobody fills a cylinder over its legal filling unawares; one that the scenario overfills stays so at most.
-    private static CylinderSpecification Holding(CylinderSpecification cylinder, double off_kg) => cylinder with
-    {
-        Contents_kg = Math.Clamp(
-            cylinder.Contents_kg + off_kg, Math.Min(Least_kg, cylinder.Contents_kg), Math.Max(cylinder.LegalFill_kg, cylinder.Contents_kg)),
-    };
-
     private static CoachSpecification Leaking(CoachSpecification coach, double loss, double leakage, double openings)
     {
-        List<HeatLossItem> items = [.. coach.HeatLoss.Select(i => i with { Conductance_W_K = loss * i.Conductance_W_K })];
-        if (openings > 0) items.Add(new HeatLossItem("door openings", openings * DoorOpening_J_K / Day_s));
-        return coach with
-        {
-            HeatLoss = items,
-            GroundConductance_W_K = loss * coach.GroundConductance_W_K,
-            LeakageArea_cm2 = leakage * coach.LeakageArea_cm2,
-        };
+        CoachSpecification off = InputErrors.Leaking(coach, loss, leakage);
+        return openings > 0 ? off with { HeatLoss = [.. off.HeatLoss, new HeatLossItem("door openings", openings * DoorOpening_J_K / Day_s)] } : off;
     }
 
     private static ThermostatSpecification Warmer(ThermostatSpecification thermostat, double warmer_K) => thermostat with

@@ -1,5 +1,6 @@
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 
 namespace ColdSim.Planning.Ensemble;
 

@@ -6,6 +6,9 @@ public enum ReportTable
     /// <summary>The nights of a run.</summary>
     Nights,
 
+    /// <summary>The nights of a run in an answer that fits a terminal.</summary>
+    NightsOnScreen,
+
     /// <summary>What is in each of several cylinders, night by night.</summary>
     EachCylinder,
 

@@ -97,6 +97,7 @@ public static class NightFigures
     [
         Night.Count("number", n => n.Number, "1 for the first")
             .InTable(ReportTable.Nights, "Night", left: true, value: n => n.Evening, order: -2)
+            .AlsoIn(ReportTable.NightsOnScreen)
             .AlsoIn(ReportTable.EachCylinder)
             .AlsoIn(ReportTable.Power)
             .AlsoIn(ReportTable.Trip)
@@ -109,28 +110,33 @@ public static class NightFigures
             .InCsv(CsvTable.Trip, "verdict", order: -1),
         Night.Quantity("outside_low_c", n => n.OutsideLow, TemperatureUnit.DegreeCelsius, "lowest outside air")
             .InTable(ReportTable.Nights, "Out|low|{unit}")
+            .AlsoIn(ReportTable.NightsOnScreen)
             .AlsoIn(ReportTable.Trip)
             .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "outside low", 2),
         Night.Quantity("inside_low_c", n => n.InsideLow, TemperatureUnit.DegreeCelsius, "lowest inside air", canBeAbsent: true)
             .InTable(ReportTable.Nights, "In|low|{unit}")
+            .AlsoIn(ReportTable.NightsOnScreen)
             .AlsoIn(ReportTable.Trip)
             .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "inside low", 2),
         Night.Time("inside_low_at", n => n.InsideLowAt, "when that was", canBeAbsent: true)
             .InTable(ReportTable.Nights, "In|low|at")
             .InCsv(CsvTable.Trip, "inside low at", order: 99),
-        Night.Quantity("burner_time_s", n => n.BurnerTime, DurationUnit.Second, "time with the furnace lit").InTable(ReportTable.Nights, "Lit|h", Display.Hours),
+        Night.Quantity("burner_time_s", n => n.BurnerTime, DurationUnit.Second, "time with the furnace lit").InTable(ReportTable.Nights, "Lit|h", Display.Hours)
+            .AlsoIn(ReportTable.NightsOnScreen),
         Night.Count("burner_starts", n => n.BurnerStarts, "times it lit"),
         Night.Quantity("gas_used_kg", n => n.GasUsed, MassUnit.Kilogram, "gas drawn")
             .InTable(ReportTable.Nights, "Gas|used|{unit}")
+            .AlsoIn(ReportTable.NightsOnScreen)
             .AlsoIn(ReportTable.Trip)
             .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "gas used", 3),
         Night.Quantity("gas_heat_mj", n => n.GasHeat, EnergyUnit.Megajoule, "the same as heat").InTable(ReportTable.Nights, "Gas|used|{unit}"),
         Night.Rows("gas_by_appliance", n => n.GasByAppliance, Appliances, "who drew what gas in the night")
             .InCsv(CsvTable.Trip, "{name} gas", 3, MassUnit.Kilogram, n => n.GasByAppliance.Select(a => (object?)a.Gas).ToArray(), c => c.GasConsumers, c => c.GasConsumers.Count > 1, order: 6),
-        Night.Quantity("left_at_dawn_kg", n => n.LeftAtDawn, MassUnit.Kilogram, "propane left at dawn; null where the run does not reach it", canBeAbsent: true).InTable(ReportTable.Nights, "Left|{dawn}|{unit}"),
+        Night.Quantity("left_at_dawn_kg", n => n.LeftAtDawn, MassUnit.Kilogram, "propane left at dawn; null where the run does not reach it", canBeAbsent: true).InTable(ReportTable.Nights, "Left|{dawn}|{unit}")
+            .AlsoIn(ReportTable.NightsOnScreen),
         Night.Quantity("left_at_end_kg", n => n.LeftAtEnd, MassUnit.Kilogram, "propane left at the last instant counted"),
         Night.Quantities("each_left_at_dawn_kg", n => n.EachLeftAtDawn.Cast<UnitsNet.IQuantity>(), MassUnit.Kilogram, "the same in each cylinder, in their order; empty where the run does not reach it")
             .InTable(ReportTable.EachCylinder, "{name}|left|{unit}", value: n => n.EachLeft.Select(m => (object?)m).ToArray(), names: c => c.Cylinders)

@@ -4,6 +4,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 using ColdSim.Tests.Model;
 using ColdSim.Tests.Planning.Trips;
 using Xunit;

@@ -2,6 +2,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Forecasts;
+using ColdSim.Planning.Sensitivity;
 using ColdSim.Tests.App.Text;
 
 namespace ColdSim.Tests.Planning.Ensemble;

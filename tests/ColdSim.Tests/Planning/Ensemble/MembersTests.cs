@@ -1,6 +1,7 @@
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Sensitivity;
 using ColdSim.Tests.Model;
 using Xunit;
 

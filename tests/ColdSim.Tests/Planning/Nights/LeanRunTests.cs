@@ -2,6 +2,7 @@ using ColdSim.Model.Engine;
 using ColdSim.Planning;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 using ColdSim.Tests.Model;
 using Xunit;
 
