@@ -29,7 +29,12 @@ public class DocsOutputTests
         List<string[]> blocks = Blocks(DocPage.Lines(page));
         HashSet<string> printed = [];
         foreach (string command in commands.Concat(blocks.Select(Command).OfType<string>()))
+        {
             printed.UnionWith(await PrintedAsync(command));
+            if (HasLengths(command))
+                printed.UnionWith(await PrintedAsync(command + " --full"));
+        }
+
         int shown = 0;
         foreach (string[] block in blocks)
         {
@@ -98,6 +103,11 @@ public class DocsOutputTests
             Assert.Equal(0, await Dispatcher.RunAsync(Words(command), host, CancellationToken.None));
         return Encoding.UTF8.GetString(output.ToArray()).Split('\n').Select(l => l.TrimEnd());
     }
+
+    private static bool HasLengths(string command)
+        => !command.Contains("--full", StringComparison.Ordinal) && !command.Contains("--json", StringComparison.Ordinal)
+            && CommandTree.Of(new Host(Stream.Null, TextWriter.Null), command.Split(' ')[0]).Subcommands.Single(c => c.Name == command.Split(' ')[0])
+                .Options.Any(o => o.Name == "--full");
 
     private static string[] Words(string command)
     {

@@ -22,14 +22,16 @@ internal static class NightOutcome
         };
     }
 
-    /// <summary>The same in two or three words for a table, such as "gas short 03:19".</summary>
-    public static string Short(NightReport night) => night.Verdict switch
+    /// <summary>How a night went in two or three words for a table, such as "FAILS: gas short 03:19".</summary>
+    public static string Short(NightReport night) => night.Verdict == Verdict.Holds ? "holds" : $"FAILS: {ShortFailure(night)}";
+
+    /// <summary>What fails in two or three words, such as "gas short 03:19".</summary>
+    public static string ShortFailure(NightReport night) => night.Verdict switch
     {
-        Verdict.Holds => "holds",
-        Verdict.RunsFlat => $"FAILS: battery flat{At(night.Power?.FlatAt)}",
-        Verdict.RunsDry when night.FirstShort is { } first && night.DryAt is { } dry && dry - first > Same => $"FAILS: gas short{At(first)}, out{At(dry)}",
-        Verdict.RunsDry => $"FAILS: gas out{At(night.DryAt)}",
-        _ => $"FAILS: gas short{At(night.FirstShort)}",
+        Verdict.RunsFlat => $"battery flat{At(night.Power?.FlatAt)}",
+        Verdict.RunsDry when night.FirstShort is { } first && night.DryAt is { } dry && dry - first > Same => $"gas short{At(first)}, out{At(dry)}",
+        Verdict.RunsDry => $"gas out{At(night.DryAt)}",
+        _ => $"gas short{At(night.FirstShort)}",
     };
 
     /// <summary>The instant of the failure, where one is known.</summary>

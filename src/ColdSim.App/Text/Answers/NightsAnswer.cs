@@ -93,8 +93,8 @@ internal static class NightsAnswer
                 : $"HOLDS {(run.Nights.Count == 1 ? ClockText.NightShort(run.Nights[0]) : $"{run.Nights.Count} nights")}: {LeftAtEnd(run, units)}{InsideNever(run, units)}";
         }
 
-        string inside = failing.InsideLow is { } low ? $"; inside {units.WholeTemperature(low.Kelvins)}" : "";
-        return $"FAILS {ClockText.NightShort(failing)}: {NightOutcome.Failure(failing, run, units)}{inside}";
+        string inside = failing.InsideLow is { } low ? $", inside down to {units.WholeTemperature(low.Kelvins)}" : "";
+        return $"FAILS {ClockText.NightShort(failing)}: {NightOutcome.ShortFailure(failing)}{inside}";
     }
 
     private static string Setting(RunReport run, UnitStyle units)

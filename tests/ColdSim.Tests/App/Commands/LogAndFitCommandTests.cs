@@ -96,14 +96,14 @@ public sealed class LogAndFitCommandTests : IDisposable
     [Fact]
     public void A_run_starts_from_the_latest_reading_and_gives_ranges()
     {
-        Shell log = Run(0, "run", Scenario);
+        Shell log = Run(0, "run", Scenario, "--full");
         Assert.Contains("Without it: --no-log", log.Error, StringComparison.Ordinal);
         Assert.Contains("from Friday 15 January 2027, 16:15", log.Out, StringComparison.Ordinal);
         Assert.Contains("with 15.6 lb", log.Out, StringComparison.Ordinal);
         Assert.Contains("four times in five", log.Out, StringComparison.Ordinal);
         Assert.All(log.Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
-        Assert.Equal(log.Out, Run(0, "run", Scenario).Out);
-        Assert.Contains("from Tuesday 12 January 2027, 16:00", Run(0, "run", Scenario, "--no-log").Out, StringComparison.Ordinal);
+        Assert.Equal(log.Out, Run(0, "run", Scenario, "--full").Out);
+        Assert.Contains("from Tuesday 12 January 2027, 16:00", Run(0, "run", Scenario, "--no-log", "--full").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -115,7 +115,7 @@ public sealed class LogAndFitCommandTests : IDisposable
         Assert.Contains("Day by day so far", show.Out, StringComparison.Ordinal);
         Assert.Contains("97.60", show.Out, StringComparison.Ordinal);
         Assert.All(show.Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
-        Assert.Contains("Day by day so far", Run(0, "run", Scenario).Out, StringComparison.Ordinal);
+        Assert.Contains("Day by day so far", Run(0, "run", Scenario, "--full").Out, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(Run(0, "run", Scenario, "--json").Out);
         Assert.Equal(8, json.RootElement.GetProperty("forecast").GetProperty("from_line").GetInt32());
         Assert.Equal(4, json.RootElement.GetProperty("forecast").GetProperty("days").GetArrayLength());
@@ -145,7 +145,7 @@ public sealed class LogAndFitCommandTests : IDisposable
             Assert.Contains(name, Run(0, "log", "add", two, "--cylinder", name, "--weight", "38 lb", "--tare", "25 lb", "--at", at).Out, StringComparison.Ordinal);
         Assert.Contains(LogCylinders.NameOf(scenario.Rig, 1), Run(0, "log", "show", two).Out, StringComparison.Ordinal);
         Assert.Contains("a fit needs one", Run(2, "fit", two).Error, StringComparison.Ordinal);
-        Assert.Contains("with 26.0 lb", Run(0, "run", two).Out, StringComparison.Ordinal);
+        Assert.Contains("with 26.0 lb", Run(0, "run", two, "--full").Out, StringComparison.Ordinal);
     }
 
     [Fact]

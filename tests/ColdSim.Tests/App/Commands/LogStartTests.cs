@@ -59,7 +59,7 @@ public sealed partial class LogStartTests : IDisposable
         string line = Run(2, "run", Scenario, "--units", units).Error.TrimEnd().Split('\n')[^1].Trim();
         string[] words = [.. Words().Matches(line).Select(m => m.Value.Trim('"'))];
         Assert.Equal("coldsim", words[0]);
-        Assert.Contains(units == "us" ? "with\n11.0 lb of propane" : "with\n4.90 kg of propane", Run(0, words[1..]).Out.Replace(" with ", " with\n", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains(units == "us" ? "with\n11.0 lb of propane" : "with\n4.90 kg of propane", Run(0, [.. words[1..], "--full"]).Out.Replace(" with ", " with\n", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Contains("--cylinder \"40 lb\"", line, StringComparison.Ordinal);
         Assert.Contains("--grade good", line, StringComparison.Ordinal);
     }
@@ -120,7 +120,7 @@ public sealed partial class LogStartTests : IDisposable
         File.WriteAllLines(Log, [lines[0], lines[1].Replace("2027-01-12", "2027-01-10", StringComparison.Ordinal)]);
         Assert.Contains("is earlier than the weather, which begins Tue 12 Jan 2027 12:00", Run(2, "run", Scenario).Error, StringComparison.Ordinal);
         File.WriteAllLines(Log, [lines[0], lines[1].Replace("2027-01-12", "2027-01-10", StringComparison.Ordinal), .. lines[2..]]);
-        Shell run = Run(0, "run", Scenario);
+        Shell run = Run(0, "run", Scenario, "--full");
         Assert.Contains("1 reading of ", run.Error, StringComparison.Ordinal);
         Assert.Contains("from before the weather begins, Tue 12 Jan 2027 12:00, is not compared with it", run.Error, StringComparison.Ordinal);
         Assert.Contains("with 15.6 lb", run.Out, StringComparison.Ordinal);
@@ -139,7 +139,7 @@ public sealed partial class LogStartTests : IDisposable
     {
         string[] lines = File.ReadAllLines(Log);
         File.WriteAllLines(Log, [lines[0], lines[1].Replace("T16:05", "T16:00", StringComparison.Ordinal).Replace("69.0 lb", "49.0 lb", StringComparison.Ordinal)]);
-        Assert.Contains("with 20.0 lb", Run(0, "run", Scenario).Out, StringComparison.Ordinal);
+        Assert.Contains("with 20.0 lb", Run(0, "run", Scenario, "--full").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -158,13 +158,13 @@ public sealed partial class LogStartTests : IDisposable
     public void A_reading_that_cannot_be_right_is_left_out_with_its_line_and_why()
     {
         Append("2027-01-15T18:00-07:00", "60.0 lb");
-        Shell run = Run(0, "run", Scenario);
+        Shell run = Run(0, "run", Scenario, "--full");
         Assert.Contains("log.csv:9:1: 31.0 lb left is 15.4 lb more than at the reading before it, line 8, Fri 15 Jan 16:15, and no filling is noted between them", run.Error, StringComparison.Ordinal);
         Assert.Contains("with 15.6 lb", run.Out, StringComparison.Ordinal);
         Assert.Contains("left out: ", Run(0, "fit", Scenario).Error, StringComparison.Ordinal);
         Assert.Contains("used, but it looks wrong: ", Run(0, "fit", Scenario, "--keep-outliers").Error, StringComparison.Ordinal);
         File.WriteAllText(Log, File.ReadAllText(Log).TrimEnd('\n').TrimEnd(',') + "; checked,\n");
-        Assert.Contains("with 31.0 lb", Run(0, "run", Scenario).Out, StringComparison.Ordinal);
+        Assert.Contains("with 31.0 lb", Run(0, "run", Scenario, "--full").Out, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -20,7 +20,7 @@ public sealed class RunCommandTests : IDisposable
     public void Run_prints_the_sentences_the_table_and_the_ledger()
     {
         Shell shell = new();
-        Assert.Equal(0, shell.Run("run", Shell.ColdSnap));
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap, "--full"));
         Assert.Contains("runs short at 03:19 with 11.2 lb", shell.Out, StringComparison.Ordinal);
         Assert.Contains("Night by night", shell.Out, StringComparison.Ordinal);
         Assert.Contains("Energy closes to ", shell.Out, StringComparison.Ordinal);
@@ -33,7 +33,7 @@ public sealed class RunCommandTests : IDisposable
     public void Run_prints_si_units_when_asked()
     {
         Shell shell = new();
-        Assert.Equal(0, shell.Run("run", Shell.ColdSnap, "--units", "si"));
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap, "--units", "si", "--full"));
         Assert.Contains("with 5.06 kg", shell.Out, StringComparison.Ordinal);
     }
 
@@ -169,7 +169,7 @@ public sealed class RunCommandTests : IDisposable
     public void Titles_are_bold_on_a_terminal()
     {
         Shell shell = new() { Terminal = true };
-        Assert.Equal(0, shell.Run("run", Shell.ColdSnap));
+        Assert.Equal(0, shell.Run("run", Shell.ColdSnap, "--full"));
         Assert.Contains("\e[1mNight by night\e[0m", shell.Out, StringComparison.Ordinal);
     }
 

@@ -2,6 +2,7 @@ using System.Text;
 using ColdSim.App.Commands;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Tests.Files;
 
 namespace ColdSim.Tests.App.Commands;
@@ -62,7 +63,7 @@ internal sealed class Shell
         try
         {
             using Host host = On(output, error);
-            return await CommandRunner.RunAsync(work, host, UnitStyle.Us, json, cancel);
+            return await CommandRunner.RunAsync(work, host, UnitStyle.Us, json, AnswerLength.Full, cancel);
         }
         finally
         {

@@ -21,7 +21,7 @@ public class TonightCommandTests
         DateTimeOffset now = new(2027, 1, 14, 17, 30, 0, TimeSpan.FromHours(-7));
         Scenario run = Asked(now, Least);
         Shell shell = new() { Clock = new FixedClock(now) };
-        Assert.Equal(0, shell.Run(Least));
+        Assert.Equal(0, shell.Run([.. Least, "--full"]));
         Assert.Equal(new DateTimeOffset(2027, 1, 14, 18, 0, 0, TimeSpan.FromHours(-7)), run.Start);
         Assert.Equal(1, run.Nights);
         Assert.Equal(Full_kg / 3, run.Rig.Cylinders[0].Contents_kg, 1e-9);
@@ -43,7 +43,7 @@ public class TonightCommandTests
         ];
         Scenario run = Asked(now, words);
         Shell shell = new() { Clock = new FixedClock(now) };
-        Assert.Equal(0, shell.Run(words));
+        Assert.Equal(0, shell.Run([.. words, "--full"]));
         Assert.Equal(new DateTimeOffset(2027, 1, 15, 0, 30, 0, TimeSpan.Zero), run.Start);
         Assert.Equal(26 * 7, run.Rig.Coach!.HeatLoss[0].Conductance_W_K, 1e-9);
         Assert.Equal(7 * 2.4 * 80_000, run.Rig.Coach.FurnishingsCapacity_J_K, 1e-6);

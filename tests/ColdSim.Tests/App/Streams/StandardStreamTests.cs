@@ -10,7 +10,7 @@ public sealed class StandardStreamTests : IDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory().FullName;
 
     // Something is said on standard error, an answer goes to standard output, a file is written, and nothing is wrong.
-    private string Good => $"run {Shell.Demo("three-days.toml")} --csv {Path.Combine(_folder, "c.csv")}";
+    private string Good => $"run {Shell.Demo("three-days.toml")} --full --csv {Path.Combine(_folder, "c.csv")}";
 
     [Theory]
     [InlineData("2>&-")]
