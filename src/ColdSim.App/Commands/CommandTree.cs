@@ -32,7 +32,7 @@ internal static class CommandTree
     {
         RootCommand root = new(
             "Tells whether a propane cylinder carries a coach's furnace through cold nights: when it runs short with gas "
-            + "still in it, when it runs dry, and how cold it gets inside. Without a command, opens the screen on the demo.");
+            + "still in it, when it runs dry, and how cold it gets inside. Without a command, opens the screen on your own rig (coldsim new --mine), or on a demo.");
         bool one = IsCommand(asked);
         foreach ((string name, Func<Host, Command> make) in Commands)
         {
@@ -41,7 +41,7 @@ internal static class CommandTree
         }
 
         root.HelpName = "coldsim";
-        ViewCommand.OpenDemoFrom(root, host);
+        ViewCommand.OpenFrom(root, host);
         foreach (Option option in root.Options)
         {
             if (option is HelpOption)

@@ -29,5 +29,7 @@ internal class DiskFiles(DiskCalls? calls = null) : IFiles
         AtomicFile.Write(file.Path, write, _calls);
     }
 
+    public void MakeFolder(string path) => UserFolder.Make(path);
+
     public void Append(string log, IReadOnlyList<LogEntry> entries) => LogFile.Append(log, entries, Reads, _calls);
 }

@@ -16,7 +16,7 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
 {
     private static readonly string[] RootExamples =
     [
-        "coldsim                                   the screen, on the demo",
+        "coldsim                                   the screen, on your rig or a demo",
         "coldsim tonight --low \"-8 °F\" --cylinder \"20 lb\" --left 1/3 \\",
         "    --furnace \"25000 BTU/h\"               tonight, without a file",
         "coldsim new trip.toml                     a scenario to fill in",

@@ -37,6 +37,9 @@ internal sealed class Host : IDisposable
 
     public IFiles Files { get; init; } = new DiskFiles();
 
+    /// <summary>The folder of the person's settings; null where there is none.</summary>
+    public Func<string?> Settings { get; init; } = () => null;
+
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     /// <summary>Whether a person looks at standard output.</summary>
@@ -62,6 +65,7 @@ internal sealed class Host : IDisposable
         bool terminal = !Console.IsOutputRedirected;
         return new(StandardStreams.Output(), StandardStreams.Error())
         {
+            Settings = UserFolder.Settings,
             OutIsTerminal = terminal,
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Answer = Console.IsInputRedirected || Console.IsErrorRedirected ? null : Console.ReadLine,

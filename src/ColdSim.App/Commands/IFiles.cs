@@ -25,6 +25,10 @@ internal interface IFiles
     /// <exception cref="FileFaultException">It is read, it is not ours to replace, or it cannot be written.</exception>
     void Write(OutputFile file, Action<Stream> write);
 
+    /// <summary>Makes a folder and those above it; one that is there already is left alone.</summary>
+    /// <exception cref="FileFaultException">It cannot be made.</exception>
+    void MakeFolder(string path);
+
     /// <summary>Appends readings to a log; where that fails, the log is as it was.</summary>
     /// <exception cref="FileFaultException">It is read as something else, or it cannot be written.</exception>
     void Append(string log, IReadOnlyList<LogEntry> entries);

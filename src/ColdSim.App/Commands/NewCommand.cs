@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using ColdSim.Files;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Scenarios;
 
@@ -10,11 +11,28 @@ internal static class NewCommand
 {
     public static Command Of(Host host)
     {
-        Argument<string> file = CommonOptions.File("File to write; one that is there already is replaced only if nothing was changed in it since.");
+        Argument<string?> file = new("FILE")
+        {
+            Description = "File to write; one that is there already is replaced only if nothing was changed in it since.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        Option<bool> mine = new("--mine") { Description = "Write it where coldsim keeps your own rig, which 'coldsim tonight' and 'coldsim' alone use." };
         Option<bool> force = CommonOptions.Force();
-        ExampleCommand command = new("new", "Write a commented scenario to start from, with weather beside it.", "coldsim new trip.toml") { file, force };
-        command.SetWork(host, parsed => Work(parsed.GetRequiredValue(file), parsed.GetValue(force), host));
+        ExampleCommand command = new(
+            "new", "Write a commented scenario to start from, with weather beside it.", "coldsim new trip.toml", "coldsim new --mine") { file, mine, force };
+        command.SetWork(host, parsed => Work(Target(parsed.GetValue(file), parsed.GetValue(mine), host), parsed.GetValue(force), host));
         return command;
+    }
+
+    private static string Target(string? file, bool mine, Host host)
+    {
+        if (!mine)
+            return file ?? throw CommandFault.Input("coldsim: FILE is missing; or give --mine", "See 'coldsim new --help'.");
+        if (file is not null)
+            throw CommandFault.Input($"coldsim: --mine says where the file goes; drop '{Quote.OfPath(file)}' or --mine", "See 'coldsim new --help'.");
+        string path = KeptRig.PathIn(host) ?? throw CommandFault.Input("coldsim: --mine: there is no folder for your settings; set HOME or XDG_CONFIG_HOME, or name a file");
+        host.Files.MakeFolder(Path.GetDirectoryName(path)!);
+        return path;
     }
 
     private static CommandWork<string> Work(string path, bool force, Host host)

@@ -20,10 +20,20 @@ internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<Compared
     /// <param name="host">Where the command runs.</param>
     /// <exception cref="CommandFault">The file or the log is faulty, or no run can start from the latest reading.</exception>
     public static StartedScenario Read(string path, ParseResult parsed, LogStartOptions options, UnitStyle units, Host host)
+        => Read(path, !parsed.GetValue(options.NoLog), parsed.GetValue(options.SkipDamaged), units, host);
+
+    /// <summary>The same without a command line.</summary>
+    /// <param name="path">The scenario's file.</param>
+    /// <param name="withLog">Whether its log is read.</param>
+    /// <param name="skipDamaged">Whether damaged lines of the log are left out instead of refused.</param>
+    /// <param name="units">The person's units.</param>
+    /// <param name="host">Where the command runs.</param>
+    /// <exception cref="CommandFault">As above.</exception>
+    public static StartedScenario Read(string path, bool withLog, bool skipDamaged, UnitStyle units, Host host)
     {
         ReadResult read = ScenarioFile.ReadWithOptions(path, host);
         Scenario scenario = read.Scenario!;
-        if (parsed.GetValue(options.NoLog) || ScenarioLog.Latest(path, scenario, parsed.GetValue(options.SkipDamaged), units, host) is not { } latest)
+        if (!withLog || ScenarioLog.Latest(path, scenario, skipDamaged, units, host) is not { } latest)
             return new(scenario, read.Options, null);
         host.Error.WriteLine(LogStartLine.Of(latest.Start.Scenario.StartedFrom!, units));
         ErrorSizes errors = scenario.Errors with { Reading = new(latest.Start.Newest.Contents.StandardUncertainty.Kilograms, "the log's latest reading") };

@@ -22,24 +22,23 @@ internal static class ViewCommand
         command.SetAction((parsed, cancel) => ShowAsync(() => Read(parsed), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
         return command;
 
-        // What is said before the screen opens is hidden by it, so it is among what was assumed too.
-        StartedScenario Read(ParseResult parsed)
-        {
-            UnitStyle style = parsed.UnitStyle(units);
-            StartedScenario started = StartedScenario.Read(parsed.GetRequiredValue(file), parsed, log, style, host);
-            return started.Scenario.StartedFrom is not { } from ? started
-                : started with { Scenario = started.Scenario with { Assumptions = [LogStartLine.Of(from, style), .. started.Scenario.Assumptions] } };
-        }
+        StartedScenario Read(ParseResult parsed) => Shown(StartedScenario.Read(parsed.GetRequiredValue(file), parsed, log, parsed.UnitStyle(units), host), parsed.UnitStyle(units));
     }
 
-    /// <summary>Makes the program without a command open on the demo.</summary>
-    public static void OpenDemoFrom(RootCommand root, Host host)
-        => root.SetAction((_, cancel) => ShowAsync(() => Demo(host), null, UnitStyle.Us, host, cancel));
+    /// <summary>Makes the program without a command open on the kept rig, or on the demo where none is kept.</summary>
+    public static void OpenFrom(RootCommand root, Host host)
+        => root.SetAction((_, cancel) => KeptRig.Find(host) is { } kept
+            ? ShowAsync(() => Shown(StartedScenario.Read(kept, withLog: true, skipDamaged: false, UnitStyle.Us, host), UnitStyle.Us), kept, UnitStyle.Us, host, cancel)
+            : ShowAsync(() => Demo(host), null, UnitStyle.Us, host, cancel));
+
+    // What is said before the screen opens is hidden by it, so it is among what was assumed too.
+    private static StartedScenario Shown(StartedScenario started, UnitStyle units) => started.Scenario.StartedFrom is not { } from ? started
+        : started with { Scenario = started.Scenario with { Assumptions = [LogStartLine.Of(from, units), .. started.Scenario.Assumptions] } };
 
     private static StartedScenario Demo(Host host)
     {
         ReadResult demo = ScenarioFile.Demo(host);
-        return new(demo.Scenario!, demo.Options, null);
+        return new(demo.Scenario! with { Title = $"DEMO, INVENTED: {demo.Scenario.Title}" }, demo.Options, null);
     }
 
     private static async Task<int> ShowAsync(Func<StartedScenario> read, string? file, UnitStyle units, Host host, CancellationToken cancel)

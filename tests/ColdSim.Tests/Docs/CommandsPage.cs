@@ -20,7 +20,7 @@ internal static class CommandsPage
         [
             command.Description!, "",
             "| argument, option | meaning | default |", "| --- | --- | --- |",
-            .. command.Arguments.Select(a => Row(a.HelpName ?? a.Name, a.Description!, "required")),
+            .. command.Arguments.Select(a => Row(a.HelpName ?? a.Name, a.Description!, a.Arity.MinimumNumberOfValues > 0 ? "required" : "")),
             .. command.Options.Where(o => !o.Hidden && o is not System.CommandLine.Help.HelpOption).Select(Row), "",
             "```", .. ((ExampleCommand)command).Examples, "```",
         ];

@@ -100,7 +100,7 @@ public class OtherCommandTests
         shell.Terminal = true;
         Assert.Equal(0, shell.Run("view", Shell.Demo("lockout-at-three.toml"), "--units", "si"));
         Assert.Equal(0, shell.Run());
-        Assert.Equal(["Lockout at Cinder Creek si True lockout-at-three.toml", "Cold snap at Juniper Shelf us True "], shown);
+        Assert.Equal(["Lockout at Cinder Creek si True lockout-at-three.toml", "DEMO, INVENTED: Cold snap at Juniper Shelf us True "], shown);
     }
 
     [Theory]

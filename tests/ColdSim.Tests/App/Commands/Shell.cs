@@ -18,6 +18,9 @@ internal sealed class Shell
 
     public IFiles Files { get; set; } = new DiskFiles();
 
+    /// <summary>The folder of the person's settings; null where there is none.</summary>
+    public string? Settings { get; set; }
+
     public TimeProvider Clock { get; set; } = TimeProvider.System;
 
     public bool Terminal { get; set; }
@@ -92,6 +95,7 @@ internal sealed class Shell
     {
         Files = Files,
         Answer = Answer,
+        Settings = () => Settings,
         Clock = Clock,
         OutIsTerminal = Terminal,
         ErrorIsTerminal = Terminal,
