@@ -22,4 +22,7 @@ internal sealed class AnswerOptions
             throw CommandFault.Input("coldsim: give --full or --brief, not both");
         return full ? AnswerLength.Full : brief ? AnswerLength.Brief : AnswerLength.Screen;
     }
+
+    /// <summary>Whether the answer is for a person who wants to know what it hangs on, which takes further runs.</summary>
+    public bool WantsAdvice(ParseResult parsed, Option<bool> json) => !parsed.GetValue(json) && Of(parsed) != AnswerLength.Brief;
 }

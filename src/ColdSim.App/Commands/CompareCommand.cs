@@ -1,10 +1,12 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Sensitivity;
 using Comparison = ColdSim.Planning.Compare.Comparison;
 
 namespace ColdSim.App.Commands;
@@ -26,6 +28,7 @@ internal static class CompareCommand
         OutputOption csv = OutputOption.Csv("Also write the table, a row an option, to this file.");
         Option<bool> fail = new("--fail-if-short") { Description = "End with exit code 1 if nothing compared holds all nights." };
         LogStartOptions log = new();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "compare",
             "Run a scenario as it is and with each of its options, and rank them.",
@@ -33,11 +36,11 @@ internal static class CompareCommand
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, sizes, nights, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged };
-        command.SetWork(host, Question, units, json);
+        { file, sizes, nights, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        command.SetWork(host, Question, units, json, length);
         return command;
 
-        CommandWork<Comparison> Question(ParseResult parsed)
+        CommandWork<Advised<Comparison>> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
             StartedScenario started = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host);
@@ -52,20 +55,24 @@ internal static class CompareCommand
                 options = [.. options.Select(o => o with { Scenario = ScenarioFile.WithNights(o.Scenario, (int)n) })];
             }
 
-            bool failIfShort = parsed.GetValue(fail);
+            bool failIfShort = parsed.GetValue(fail), advise = length.WantsAdvice(parsed, json);
             return new()
             {
-                Answer = (done, cancel) => Comparison.Of(scenario, options, done, cancel: cancel),
+                Answer = (done, cancel) => Advised(Comparison.Of(scenario, options, done, cancel: cancel), advise, cancel),
                 Progress = done => $", {done} of {options.Count + 1} done",
-                Ledgers = new("this comparison", c => c.Rows.SelectMany(r => LedgerLine.IfOpen(r.Ledger, r.Option.Name))),
-                Text = (c, to) => to.Write(CompareText.Sections(c, to.Units, Cautions.Short, swept)),
-                BesideJson = c => ScenarioFile.Assumed(c.Base),
-                Json = JsonReport.Write,
-                Files = csv.Of<Comparison>(parsed, host, CsvReport.CompareKind, _ => "table", CsvReport.Write),
-                Fails = c => failIfShort && !c.AnyHolds,
+                Ledgers = new("this comparison", c => c.Of.Rows.SelectMany(r => LedgerLine.IfOpen(r.Ledger, r.Option.Name))),
+                OnScreen = (c, to) => CompareAnswer.Of(c.Of, c.Guesses, to),
+                Text = (c, to) => to.Write(CompareText.Sections(c.Of, to.Units, Cautions.Short, swept)),
+                BesideJson = c => ScenarioFile.Assumed(c.Of.Base),
+                Json = (c, stream) => JsonReport.Write(c.Of, stream),
+                Files = csv.Of<Advised<Comparison>>(parsed, host, CsvReport.CompareKind, _ => "table", (c, to) => CsvReport.Write(c.Of, to)),
+                Fails = c => failIfShort && !c.Of.AnyHolds,
             };
         }
     }
+
+    private static Advised<Comparison> Advised(Comparison comparison, bool advise, CancellationToken cancel)
+        => new(comparison, advise && !comparison.Best.StoppedByCylinder ? InputSensitivity.Of(comparison.Best.Option.Scenario, comparison.Best.Summary, cancel: cancel) : []);
 
     private static string Nothing(string path, string? sizes) => sizes is null
         ? $"coldsim: '{path}' has no [[option]] to compare with; write one, or give --sizes"

@@ -1,9 +1,11 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 
 namespace ColdSim.App.Commands;
 
@@ -21,32 +23,38 @@ internal static class ExplainCommand
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
         LogStartOptions log = new();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "explain",
             "Say why gas first runs short, which limit binds, and what would have held.",
             "coldsim explain trip.toml",
             "coldsim explain trip.toml --at 03:00",
             "coldsim explain trip.toml --json > why.json")
-        { file, at, units, json, log.NoLog, log.SkipDamaged };
-        command.SetWork(host, Question, units, json);
+        { file, at, units, json, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        command.SetWork(host, Question, units, json, length);
         return command;
 
-        CommandWork<Explanation> Question(ParseResult parsed)
+        CommandWork<Advised<Explanation>> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
             DateTimeOffset? time = parsed.GetValue(at) is { } text ? CommonOptions.At(text, scenario, "explain") : null;
+            bool advise = length.WantsAdvice(parsed, json) && time is null;
             return new()
             {
-                Answer = (done, cancel) => Explain(scenario, time, done, cancel),
+                Answer = (done, cancel) => Advised(Explain(scenario, time, done, cancel), advise, cancel),
                 Progress = done => $", {done} runs done",
                 Ledgers = new("this explanation", _ => []),
-                Text = (e, to) => to.Write(ExplainText.Sections(e, to.Units, Cautions.Short)),
-                BesideJson = e => ScenarioFile.Assumed(e.Report.Scenario),
-                Json = JsonReport.Write,
+                OnScreen = (e, to) => ExplainAnswer.Of(e.Of, e.Guesses, to),
+                Text = (e, to) => to.Write(ExplainText.Sections(e.Of, to.Units, Cautions.Short)),
+                BesideJson = e => ScenarioFile.Assumed(e.Of.Report.Scenario),
+                Json = (e, stream) => JsonReport.Write(e.Of, stream),
             };
         }
     }
+
+    private static Advised<Explanation> Advised(Explanation explanation, bool advise, CancellationToken cancel)
+        => new(explanation, advise ? InputSensitivity.Of(explanation.Report.Scenario, explanation.Report.Summary, cancel: cancel) : []);
 
     private static Explanation Explain(Scenario scenario, DateTimeOffset? at, IProgress<int> done, CancellationToken cancel)
     {

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ColdSim.App.Text.Answers;
 using ColdSim.Planning.Quick;
 
 namespace ColdSim.App.Commands;
@@ -32,7 +31,7 @@ internal static class TonightCommand
             parsed => RunWork.Of(
                 QuickScenario.Of(new TonightInput(parsed, options).Question(host.Clock)),
                 parsed.GetValue(fail),
-                withAdvice: !parsed.GetValue(json) && length.Of(parsed) != AnswerLength.Brief),
+                withAdvice: length.WantsAdvice(parsed, json)),
             units,
             json,
             length);

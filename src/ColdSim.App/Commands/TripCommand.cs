@@ -1,8 +1,10 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Commands;
@@ -18,32 +20,37 @@ internal static class TripCommand
         OutputOption csv = OutputOption.Csv("Also write the nights, a row each, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
         LogStartOptions log = new();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "trip",
             "Run a trip of several stops with its refills: nights, money, and how long each refill can wait.",
             "coldsim trip trip.toml",
             "coldsim trip trip.toml --units si --csv nights.csv",
             "coldsim trip trip.toml --json > trip.json")
-        { file, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged };
-        command.SetWork(host, Question, units, json);
+        { file, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        command.SetWork(host, Question, units, json, length);
         return command;
 
-        CommandWork<TripReport> Question(ParseResult parsed)
+        CommandWork<Advised<TripReport>> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
-            bool failIfShort = parsed.GetValue(fail);
+            bool failIfShort = parsed.GetValue(fail), advise = length.WantsAdvice(parsed, json);
             return new()
             {
-                Answer = (done, cancel) => TripRun.Of(scenario, done, cancel: cancel),
+                Answer = (done, cancel) => Advised(TripRun.Of(scenario, done, cancel: cancel), advise, cancel),
                 Progress = done => $", {done} other days tried",
-                Ledgers = new("this trip", t => LedgerLine.IfOpen(t.Run.Ledger)) { With = "the scenario and its weather files" },
-                Text = (t, to) => to.Write(TripText.Sections(t, to.Units, Cautions.Short)),
-                BesideJson = t => ScenarioFile.Assumed(t.Run.Scenario),
-                Json = JsonReport.Write,
-                Files = csv.Of<TripReport>(parsed, host, CsvReport.TripKind, _ => "nights", CsvReport.Write),
-                Fails = t => failIfShort && t.Run.Summary.Verdict != Verdict.Holds,
+                Ledgers = new("this trip", t => LedgerLine.IfOpen(t.Of.Run.Ledger)) { With = "the scenario and its weather files" },
+                OnScreen = (t, to) => TripAnswer.Of(t.Of, t.Guesses, to),
+                Text = (t, to) => to.Write(TripText.Sections(t.Of, to.Units, Cautions.Short)),
+                BesideJson = t => ScenarioFile.Assumed(t.Of.Run.Scenario),
+                Json = (t, stream) => JsonReport.Write(t.Of, stream),
+                Files = csv.Of<Advised<TripReport>>(parsed, host, CsvReport.TripKind, _ => "nights", (t, to) => CsvReport.Write(t.Of, to)),
+                Fails = t => failIfShort && t.Of.Run.Summary.Verdict != Verdict.Holds,
             };
         }
     }
+
+    private static Advised<TripReport> Advised(TripReport trip, bool advise, CancellationToken cancel)
+        => new(trip, advise ? InputSensitivity.Of(trip.Run.Scenario, trip.Run.Summary, cancel: cancel) : []);
 }

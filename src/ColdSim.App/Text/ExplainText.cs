@@ -168,7 +168,7 @@ internal static class ExplainText
     };
 
     /// <summary>What easing each limit does to the first shortage.</summary>
-    private static IReadOnlyList<string> Sensitivities(BindingLimit limit) => TextTable.Lines(
+    internal static IReadOnlyList<string> Sensitivities(BindingLimit limit) => TextTable.Lines(
         [new(["Eased"], Left: true), new(["The first shortage then"], Left: true)],
         [.. limit.Eased.Select(e => (IReadOnlyList<string>)[Name(e.Limit), Does(e)])],
         gap: 2);

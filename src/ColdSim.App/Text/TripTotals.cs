@@ -26,11 +26,15 @@ internal static class TripTotals
             + $"{units.Mass(summary.GasUsed.Kilograms)} used, {units.Mass(summary.LeftAtEnd.Kilograms)} left.";
     }
 
+    /// <summary>A sum of money.</summary>
+    public static string Sum(double value, string currency)
+        => $"{(value < -0.005 ? "-" : "")}{currency}{(currency.Length > 1 ? " " : "")}{UnitStyle.Number(Math.Abs(value), 2)}";
+
     private static string? Money(TripReport report)
     {
         TripMoney money = report.Money;
         string currency = report.Run.Scenario.Prices.Currency;
-        string Sum(double value) => $"{(value < -0.005 ? "-" : "")}{currency}{(currency.Length > 1 ? " " : "")}{UnitStyle.Number(Math.Abs(value), 2)}";
+        string Sum(double value) => TripTotals.Sum(value, currency);
         return money switch
         {
             { Paid: { } paid, FromStock: { } stock } when stock < 0 =>

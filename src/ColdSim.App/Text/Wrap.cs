@@ -33,6 +33,9 @@ internal static class Wrap
         return lines;
     }
 
+    /// <summary>A text in at most so many characters, its end marked where it is cut.</summary>
+    public static string Cut(string text, int width) => text.Length <= width ? text : $"{text[..(width - 3)]}...";
+
     private static IEnumerable<string> Words(string text)
     {
         string? number = null;

@@ -19,6 +19,6 @@ public sealed record RunAdvice(Explanation? Explanation, IReadOnlyList<InputEffe
     {
         ArgumentNullException.ThrowIfNull(report);
         Explanation? why = report.Summary.Verdict == Verdict.Holds ? null : Explanation.Of(report.Scenario, null, finished, workers, cancel);
-        return new RunAdvice(why, InputSensitivity.Of(report, workers, cancel));
+        return new RunAdvice(why, InputSensitivity.Of(report.Scenario, report.Summary, workers, cancel));
     }
 }

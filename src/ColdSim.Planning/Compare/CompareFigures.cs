@@ -15,6 +15,7 @@ public static class CompareFigures
         Option.Count("rank", r => r.Rank, "1 for the best; the same where the rule cannot tell them apart")
             .InTable(ReportTable.Compare, "", order: -2)
             .AlsoIn(ReportTable.CompareCosts)
+            .AlsoIn(ReportTable.CompareOnScreen)
             .AlsoIn(ReportTable.OptionsPage)
             .InCsv(CsvTable.Compare, "rank", order: 0),
         Option.Text("name", r => r.Option.Name, "the option's name; `as it is` for the scenario without changes").InCsv(CsvTable.Compare, "option", order: 1),
@@ -27,6 +28,7 @@ public static class CompareFigures
         .. RunFigures.Summaries.Select(OfOption),
         Option.Number("cost", r => r.Cost, "money paid at refills, and the gas that the cylinders hold less at the end than at the start at the price of `[gas]`; null where nothing has a price", canBeAbsent: true)
             .InTable(ReportTable.CompareCosts, "Cost|{currency}", Display.Money, shown: HasCost, order: 1)
+            .InTable(ReportTable.CompareOnScreen, "Cost|{currency}", Display.Money, shown: HasCost, order: 8)
             .InTable(ReportTable.OptionsPage, "Cost|{currency}", Display.Money, shown: HasCost, order: 8)
             .InCsv(CsvTable.Compare, "cost", 2, order: 18),
         Option.Quantity("left_behind_kg", r => r.LeftBehind, MassUnit.Kilogram, "of a mixed gas, the liquid in all cylinders that would stay in them at the last night's coldest air; null for propane alone and where the regulator never passes what all appliances ask together", canBeAbsent: true)

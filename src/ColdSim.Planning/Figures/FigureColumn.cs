@@ -38,6 +38,9 @@ public enum ReportTable
     /// <summary>The options of a comparison.</summary>
     Compare,
 
+    /// <summary>The options of a comparison in an answer that fits a terminal.</summary>
+    CompareOnScreen,
+
     /// <summary>What the options of a comparison cost and leave.</summary>
     CompareCosts,
 

@@ -41,11 +41,13 @@ public static class RunFigures
             .InCsv(CsvTable.Compare, "charge low", 1, RatioUnit.Percent, order: 22),
         Summary.Quantity("outside_low_c", s => s.OutsideLow, TemperatureUnit.DegreeCelsius, "lowest outside air"),
         Summary.Quantity("inside_low_c", s => s.InsideLow, TemperatureUnit.DegreeCelsius, "lowest inside air; null without a coach", canBeAbsent: true)
+            .InTable(ReportTable.CompareOnScreen, "In low|{unit}", order: 5)
             .InTable(ReportTable.Compare, "In|low|{unit}", order: 5)
             .AlsoIn(ReportTable.OptionsPage)
             .InCsv(CsvTable.Compare, "inside low", 2, order: 11),
         Summary.Time("water_freezes_at", s => s.WaterFreezesAt, "when the first of the rig's water began to freeze", canBeAbsent: true).InCsv(CsvTable.Compare, "water freezes at", order: 23),
         Summary.Quantity("gas_used_kg", s => s.GasUsed, MassUnit.Kilogram, "gas drawn")
+            .InTable(ReportTable.CompareOnScreen, "Used|{unit}", order: 6)
             .InTable(ReportTable.Compare, "Gas|used|{unit}", order: 6)
             .AlsoIn(ReportTable.OptionsPage)
             .InTable(ReportTable.CompareCosts, "Gas|used|{unit}")
@@ -54,6 +56,7 @@ public static class RunFigures
         Summary.Rows("gas_by_appliance", s => s.GasByAppliance, NightFigures.Appliances, "who drew what gas: the furnace, then the other appliances in their order"),
         Summary.Quantity("left_at_start_kg", s => s.LeftAtStart, MassUnit.Kilogram, "propane at the start").InCsv(CsvTable.Compare, "left at start", 3, order: 16),
         Summary.Quantity("left_at_end_kg", s => s.LeftAtEnd, MassUnit.Kilogram, "propane at the end")
+            .InTable(ReportTable.CompareOnScreen, "Left|{unit}", order: 7)
             .InTable(ReportTable.Compare, "Left|end|{unit}", order: 7)
             .AlsoIn(ReportTable.OptionsPage)
             .InCsv(CsvTable.Compare, "left at end", 3, order: 17),

@@ -27,30 +27,31 @@ public static class InputSensitivity
         [Uncertainty.HeatLoss, Uncertainty.Contents, Uncertainty.Temperature, Uncertainty.Wind, Uncertainty.Infiltration];
 
     /// <summary>Runs the scenario again for each input that it has.</summary>
-    /// <param name="report">The run whose answer is in question.</param>
+    /// <param name="scenario">The scenario whose answer is in question.</param>
+    /// <param name="summary">What it came to.</param>
     /// <param name="workers">How many runs at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     /// <returns>Those that move the answer, the first most.</returns>
-    public static IReadOnlyList<InputEffect> Of(RunReport report, int? workers = null, CancellationToken cancel = default)
+    public static IReadOnlyList<InputEffect> Of(Scenario scenario, RunSummary summary, int? workers = null, CancellationToken cancel = default)
     {
-        ArgumentNullException.ThrowIfNull(report);
-        Scenario scenario = report.Scenario;
-        bool holds = report.Summary.Verdict == Verdict.Holds;
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(summary);
+        bool holds = summary.Verdict == Verdict.Holds;
         Uncertainty[] inputs = [.. Inputs.Where(i => Applies(i, scenario))];
-        InputEffect[] effects = ParallelMap.Of(inputs.Length, i => Effect(inputs[i], report, holds, cancel), workers, cancel);
+        InputEffect[] effects = ParallelMap.Of(inputs.Length, i => Effect(inputs[i], scenario, summary, cancel), workers, cancel);
         return [.. effects.Where(e => e.Holds != holds || e.Moved >= (holds ? LeastGas_kg : LeastDelay_s))
             .OrderByDescending(e => e.Holds != holds).ThenByDescending(e => e.Moved)];
     }
 
-    private static InputEffect Effect(Uncertainty input, RunReport report, bool holds, CancellationToken cancel)
+    private static InputEffect Effect(Uncertainty input, Scenario scenario, RunSummary summary, CancellationToken cancel)
     {
-        Scenario scenario = report.Scenario;
+        bool holds = summary.Verdict == Verdict.Holds;
         LeanRun run = NightRun.Lean(Moved(input, scenario, worse: holds), UnwatchedRun.Only, cancel);
         double left_kg = run.Nights.Count == 0 ? 0 : run.Nights[^1].LeftAtEnd_kg;
         double failure_s = run.Nights.FirstOrDefault(n => !double.IsNaN(n.FirstFailure_s))?.FirstFailure_s ?? double.NaN;
         DateTimeOffset? failsAt = double.IsNaN(failure_s) ? null : scenario.Start.AddSeconds(failure_s);
-        double moved = holds ? report.Summary.LeftAtEnd.Kilograms - left_kg
-            : failsAt is { } then && report.Summary.FirstFailure is { } now ? (then - now).TotalSeconds : 0;
+        double moved = holds ? summary.LeftAtEnd.Kilograms - left_kg
+            : failsAt is { } then && summary.FirstFailure is { } now ? (then - now).TotalSeconds : 0;
         return new InputEffect(input, Size(input, scenario.Errors), holds, run.Holds, failsAt, moved, left_kg);
     }
 

@@ -1,4 +1,4 @@
-using ColdSim.Planning.Nights;
+using ColdSim.Planning;
 using ColdSim.Planning.Sensitivity;
 
 namespace ColdSim.App.Text.Answers;
@@ -13,27 +13,28 @@ internal static class GuessText
 
     /// <summary>The inputs that move the answer most, a line each.</summary>
     /// <param name="effects">The effects, the first most.</param>
-    /// <param name="run">The run whose answer it is.</param>
+    /// <param name="scenario">The scenario whose answer it is.</param>
+    /// <param name="holds">Whether it holds.</param>
     /// <param name="units">The units to print.</param>
-    public static IReadOnlyList<string> Lines(IReadOnlyList<InputEffect> effects, RunReport run, UnitStyle units)
-        => [.. effects.Take(Most).Select(e => $"{Off(e, run, units)}: {Does(e, run, units)}. {Measure(e)}")];
+    public static IReadOnlyList<string> Lines(IReadOnlyList<InputEffect> effects, Scenario scenario, bool holds, UnitStyle units)
+        => [.. effects.Take(Most).Select(e => $"{Off(e, scenario, units)}: {Does(e, holds, units)}. {Measure(e)}")];
 
-    private static string Off(InputEffect effect, RunReport run, UnitStyle units) => effect.Input switch
+    private static string Off(InputEffect effect, Scenario scenario, UnitStyle units) => effect.Input switch
     {
-        Uncertainty.Temperature => $"forecast, {units.WholeDifference(effect.Size)} {(effect.Worse ? "colder" : "warmer")}",
-        Uncertainty.Contents => $"contents, {units.Mass(effect.Size)} {(effect.Worse ? "less" : "more")}{(run.Scenario.Rig.Cylinders.Count > 1 ? " in each" : "")}",
-        Uncertainty.Wind => $"wind, {Part(effect)} {(effect.Worse ? "more" : "less")}",
-        Uncertainty.Infiltration => $"air leaks, {Part(effect)} {(effect.Worse ? "more" : "less")}",
-        _ => $"coach's heat loss, {Part(effect)} {(effect.Worse ? "more" : "less")}",
+        Uncertainty.Temperature => $"forecast {units.WholeDifference(effect.Size)} {(effect.Worse ? "colder" : "warmer")}",
+        Uncertainty.Contents => $"contents {units.Mass(effect.Size)} {(effect.Worse ? "less" : "more")}{(scenario.Rig.Cylinders.Count > 1 ? " in each" : "")}",
+        Uncertainty.Wind => $"wind {Part(effect)} {(effect.Worse ? "more" : "less")}",
+        Uncertainty.Infiltration => $"air leaks {Part(effect)} {(effect.Worse ? "more" : "less")}",
+        _ => $"coach's heat loss {Part(effect)} {(effect.Worse ? "more" : "less")}",
     };
 
     // As a percentage of what it is: half as much again one way is a third less the other way.
     private static string Part(InputEffect effect)
         => $"{UnitStyle.Number(100 * (effect.Worse ? effect.Size : effect.Size / (1 + effect.Size)), 0)} %";
 
-    private static string Does(InputEffect effect, RunReport run, UnitStyle units)
+    private static string Does(InputEffect effect, bool holds, UnitStyle units)
     {
-        if (run.Summary.Verdict == Verdict.Holds)
+        if (holds)
         {
             return effect.Holds ? $"holds, {units.RoundMass(effect.Left_kg)} left"
                 : effect.FailsAt is { } at ? $"fails {ClockText.ShortDayClock(at)}" : "fails";
@@ -49,8 +50,8 @@ internal static class GuessText
     private static string Measure(InputEffect effect) => effect.Input switch
     {
         Uncertainty.Temperature => "Ask again with a newer forecast.",
-        Uncertainty.Contents => "Weigh it: coldsim gauge weight.",
+        Uncertainty.Contents => "Weigh it: coldsim gauge.",
         Uncertainty.Wind => "See wind_shelter.",
-        _ => "Log 5 days, then coldsim fit.",
+        _ => "Log 5 days, coldsim fit.",
     };
 }

@@ -47,6 +47,8 @@ internal static class NightOutcome
     {
         if (night.InsideLow is not { } low || night.InsideLowAt is not { } at)
             return "";
+        if (FailsAt(night) is { } fails && at < fails && night.FreezingAt is null)
+            return $"Inside stays at {units.WholeTemperature(low.Kelvins)} or above.";
         string lowest = $"{units.WholeTemperature(low.Kelvins)} about {ClockText.Clock(Rounded(at))}";
         return night.FreezingAt is not { } freezing ? $"Inside falls to {lowest}."
             : freezing - night.From < Same ? $"Inside is below freezing from the start and falls to {lowest}."

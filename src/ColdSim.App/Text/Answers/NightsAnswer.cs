@@ -26,7 +26,7 @@ internal static class NightsAnswer
             Actions = actions,
             Table = NightRows(run, units),
             AboutGuesses = GuessText.About,
-            Guesses = advice is null ? [] : GuessText.Lines(advice.Guesses, run, units),
+            Guesses = advice is null ? [] : GuessText.Lines(advice.Guesses, run.Scenario, failing is null, units),
             Caution = CautionLine.Of(run, advice),
         };
     }
@@ -52,7 +52,7 @@ internal static class NightsAnswer
             return $"FAILS {ClockText.NightName(failing)}: {NightOutcome.Failure(failing, run, units)}.";
         if (NightSentence.WhyItEnds(run) is { } ends)
             return $"DOES NOT HOLD. {ends}";
-        string which = run.Nights.Count == 1 ? ClockText.NightName(run.Nights[0]) : $"all {run.Nights.Count} nights";
+        string which = run.Nights.Count switch { 1 => ClockText.NightName(run.Nights[0]), 2 => "both nights", var n => $"all {n} nights" };
         return $"HOLDS {which}: {LeftAtEnd(run, units)}{InsideNever(run, units)}.";
     }
 

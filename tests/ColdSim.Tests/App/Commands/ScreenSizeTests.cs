@@ -14,7 +14,16 @@ public class ScreenSizeTests
         {
             TheoryData<string, string> all = [];
             foreach (string path in Directory.EnumerateFiles(DocPage.Scenarios, "*.toml").Order(StringComparer.Ordinal))
-                all.Add("run", Path.GetFileName(path));
+            {
+                string demo = Path.GetFileName(path), text = File.ReadAllText(path);
+                all.Add("run", demo);
+                all.Add("explain", demo);
+                if (text.Contains("[[option]]", StringComparison.Ordinal))
+                    all.Add("compare", demo);
+                if (text.Contains("[[stop]]", StringComparison.Ordinal))
+                    all.Add("trip", demo);
+            }
+
             return all;
         }
     }
