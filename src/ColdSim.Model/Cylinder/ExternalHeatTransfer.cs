@@ -28,9 +28,9 @@ internal readonly struct ExternalHeatTransfer
         Surface_K = weather.Air_K + part_frac * (t_K - weather.Air_K);
         Convection_W_m2K = convection.At_W_m2K(part_frac);
         _radiation_W_m2K = Radiation_W_m2K(Surface_K);
-        _sun_W_m2 = _around.FixedSun_W is null
-            ? _around.SolarAbsorptance_frac * _around.SunExposure_frac * weather.CylinderSun_W_m2
-            : 0;
+        _sun_W_m2 = _around.FixedSun_W is double fixed_W
+            ? fixed_W / body.Vessel.OutsideArea_m2
+            : _around.SolarAbsorptance_frac * _around.SunExposure_frac * weather.CylinderSun_W_m2;
     }
 
     /// <summary>Temperature of the outer surface. [K]</summary>

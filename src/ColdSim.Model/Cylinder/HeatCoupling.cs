@@ -14,10 +14,9 @@ namespace ColdSim.Model.Cylinder;
 /// <param name="FrostFlux_kg_m2s">Frost deposited, or sublimed and melted if negative. [kg/(m²·s)]</param>
 /// <param name="FrostDensity_kg_m3">Density at which it is laid down. [kg/m³]</param>
 /// <param name="BlanketShare_frac">Part of a blanket's heat that goes into liquid and shell; the rest goes out through its insulation.</param>
-/// <param name="FixedSun_W">Sun of a fixed power, which comes in also where nothing conducts. [W]</param>
 public readonly record struct HeatCoupling(
     double Conductance_W_K, double Environment_K, double FrostFlux_kg_m2s = 0, double FrostDensity_kg_m3 = 0,
-    double BlanketShare_frac = 0, double FixedSun_W = 0)
+    double BlanketShare_frac = 0)
 {
     // Vapour missing to saturation, as part of the legal filling, at which the whole shell counts; an assumption.
     private const double Unsaturated_frac = 0.005;
@@ -26,11 +25,11 @@ public readonly record struct HeatCoupling(
     private const double FixedFrostDensity_kg_m3 = 150;
 
     /// <summary>Heat into liquid and shell at a temperature, without a blanket's. [W]</summary>
-    public double Heat_W(double temperature_K) => Conductance_W_K * (Environment_K - temperature_K) + FixedSun_W;
+    public double Heat_W(double temperature_K) => Conductance_W_K * (Environment_K - temperature_K);
 
     /// <summary>Heat into liquid and shell at a temperature, while a blanket makes some. [W]</summary>
     public double Heat_W(double temperature_K, double blanket_W)
-        => Conductance_W_K * (Environment_K - temperature_K) + FixedSun_W + BlanketShare_frac * blanket_W;
+        => Conductance_W_K * (Environment_K - temperature_K) + BlanketShare_frac * blanket_W;
 
     /// <summary>The coupling between liquid and surroundings at a state.</summary>
     /// <param name="body">The cylinder.</param>
@@ -80,7 +79,7 @@ public readonly record struct HeatCoupling(
         double factor = body.Specification.Surroundings.HeatGain_factor;
         return factor == 1
             ? coupling
-            : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K, FixedSun_W = factor * coupling.FixedSun_W };
+            : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K };
     }
 
     private static HeatCoupling BareWall(
@@ -98,8 +97,7 @@ public readonly record struct HeatCoupling(
             : default;
         double environment_K = film.Environment_K(exchange.Heat_W_m2);
         double conductance_W_K = WallConductance_W_K(body, liquid_m3, wholeShell_frac, film.Total_W_m2K, layer_m2K_W);
-        return new HeatCoupling(
-            conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3, FixedSun_W: around.FixedSun_W ?? 0);
+        return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3);
     }
 
     // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
@@ -131,7 +129,7 @@ public readonly record struct HeatCoupling(
         double sum_W_K = bare_W_K + covered_W_K;
         double mixed_K = sum_W_K > 0 ? (bare_W_K * bare.Environment_K + covered_W_K * environment_K) / sum_W_K : weather.Air_K;
         return covered < 1
-            ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostDensity_kg_m3, share_frac, (1 - covered) * bare.FixedSun_W)
+            ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostDensity_kg_m3, share_frac)
             : new HeatCoupling(sum_W_K, mixed_K, BlanketShare_frac: share_frac);
     }
 

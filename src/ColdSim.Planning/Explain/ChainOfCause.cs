@@ -168,6 +168,8 @@ public sealed record ChainOfCause
         Scenario scenario = report.Scenario;
         RunSeries series = report.Series;
         CylinderBody[] bodies = [.. scenario.Rig.Cylinders.Select(c => new CylinderBody(c))];
+        CylinderBody[] shaded =
+            [.. scenario.Rig.Cylinders.Select(c => new CylinderBody(c with { Surroundings = c.Surroundings with { FixedSun_W = 0 } }))];
         double into_J = 0, evaporation_J = 0, sun_J = 0, blanket_J = 0;
         for (int i = from + 1; i <= to; i++)
         {
@@ -182,7 +184,7 @@ public sealed record ChainOfCause
                 CylinderContents contents = cylinder.Contents(bodies[c], i);
                 evaporation_J += (cylinder.Propane_kg[i - 1] - cylinder.Propane_kg[i]) * contents.DrawHeat_J_kg;
                 FrostLayer frost = new(cylinder.FrostMass_kg_m2[i], cylinder.FrostThickness_m[i]);
-                sun_J += Sun_W(bodies[c], weather, contents, t_K, frost) * RunSeries.Spacing_s;
+                sun_J += Sun_W(bodies[c], shaded[c], weather, contents, t_K, frost) * RunSeries.Spacing_s;
                 if (its.Blanket is not { Power_W: > 0 } blanket) continue;
                 share_frac += blanket.Power_W * HeatCoupling.At(bodies[c], weather, contents, t_K, frost).BlanketShare_frac;
                 power_W += blanket.Power_W;
@@ -194,14 +196,13 @@ public sealed record ChainOfCause
         return new HeatSums(into_J, evaporation_J, sun_J, blanket_J);
     }
 
-    private static double Sun_W(CylinderBody body, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
+    private static double Sun_W(CylinderBody body, CylinderBody shaded, in WeatherSample weather, in CylinderContents contents, double t_K, in FrostLayer frost)
     {
         CylinderSurroundings around = body.Specification.Surroundings;
         if (around.FixedConductance_W_K is not null) return 0;
-        if (around.FixedSun_W is { } fixed_W) return fixed_W;
-        if (weather.CylinderSun_W_m2 <= 0 || around.SunExposure_frac <= 0) return 0;
-        return HeatCoupling.At(body, weather, contents, t_K, frost).Heat_W(t_K)
-            - HeatCoupling.At(body, weather with { CylinderSun_W_m2 = 0 }, contents, t_K, frost).Heat_W(t_K);
+        bool shines = around.FixedSun_W is { } fixed_W ? fixed_W > 0 : weather.CylinderSun_W_m2 > 0 && around.SunExposure_frac > 0;
+        return !shines ? 0
+            : HeatCoupling.At(body, weather, contents, t_K, frost).Heat_W(t_K) - HeatCoupling.At(shaded, weather, contents, t_K, frost).Heat_W(t_K);
     }
 
     private static WeatherSample WeatherAt(Scenario scenario, double time_s)

@@ -58,7 +58,7 @@ internal static class SurroundingsSection
 
     private static readonly QuantityKey Frost = new("frost", Dimension.Length, "0 mm", "50 mm", Computed, "thickness of frost, if fixed");
 
-    private static readonly QuantityKey Sun = new("sun", Dimension.Power, "0 W", "2 kW", Computed, "sun absorbed, if fixed");
+    private static readonly QuantityKey Sun = new("sun", Dimension.Power, "0 W", "2 kW", Computed, "sun absorbed by the whole outside wall, if fixed");
 
     public static readonly ScenarioSection Declared = new(
         "surroundings", TableForm.One, "what reaches the cylinder of wind, sky and sun",

@@ -108,15 +108,15 @@ public class BoilingDryTests
         Assert.Equal(run.Last.Cylinders[2].Pressure_Pa, run.Last.Cylinders[0].Pressure_Pa, 500.0);
     }
 
-    // Both sides of the last liquid see the same heat only if the sun does not need a conductance to come in by.
+    // The sun warms the wall, and its heat comes in by the wetted wall as that of the air does.
     [Fact]
-    public void Fixed_sun_shines_on_a_cylinder_whose_last_drop_wets_nothing()
+    public void Fixed_sun_brings_no_heat_into_a_cylinder_whose_last_drop_wets_nothing()
     {
         CylinderSpecification cylinder = Bottle("15 gal", 0);
         CylinderBody body = new(cylinder with { Surroundings = cylinder.Surroundings with { FixedFin_m = 0, FixedSun_W = 300 } });
         HeatCoupling coupling = HeatCoupling.At(body, Steady(-20).First(), 0, wholeShell_frac: 0, 250, default);
         Assert.Equal(0, coupling.Conductance_W_K, 1e-9);
-        Assert.Equal(300, coupling.Heat_W(250), 1e-6);
+        Assert.Equal(0, coupling.Heat_W(250), 1e-6);
     }
 
     // A relief valve may be set higher than propane's pressure at the end of its saturation line.
