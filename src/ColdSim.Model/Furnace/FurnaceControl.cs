@@ -78,6 +78,7 @@ public sealed class FurnaceControl
     private int _tries;
     private double _litAt_s;
     private bool _resetByHand;
+    private bool _locksOut;
 
     /// <summary>A furnace at rest.</summary>
     /// <param name="specification">Its ignition board.</param>
@@ -114,6 +115,12 @@ public sealed class FurnaceControl
     public FurnaceChange Update(bool calls, double delivery_Pa, double time_s, ILockoutReset reset)
     {
         ArgumentNullException.ThrowIfNull(reset);
+        if (_locksOut)
+        {
+            _locksOut = false;
+            return FurnaceChange.LockedOut;
+        }
+
         bool due = time_s >= PhaseEnds_s;
         switch (Phase)
         {
@@ -172,6 +179,7 @@ public sealed class FurnaceControl
     public void Cut()
     {
         WantsGas = false;
+        _locksOut = false;
         Go(FurnacePhase.Idle);
     }
 
@@ -187,7 +195,10 @@ public sealed class FurnaceControl
         double byItself_s = time_s + _specification.Lockout_s, resetAt_s = reset.At_s(time_s);
         _resetByHand = resetAt_s < byItself_s;
         Go(FurnacePhase.Lockout, Math.Min(byItself_s, resetAt_s));
-        return FurnaceChange.LockedOut;
+
+        // The last try failed like the ones before it, and that is a change of its own; the lockout is the next.
+        _locksOut = true;
+        return how;
     }
 
     private FurnaceChange Go(FurnacePhase phase, double until_s = double.PositiveInfinity)
