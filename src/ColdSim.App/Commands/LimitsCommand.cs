@@ -50,7 +50,7 @@ internal static class LimitsCommand
 
             // What is printed is run at whole degrees of the person's own unit.
             LimitAxis axis = parsed.UnitStyle(units).IsUs ? LimitAxis.Fahrenheit : LimitAxis.Celsius;
-            int cells = asked.Count * RigVariant.Of(scenario.Rig).Count;
+            int cells = (asked.Count + 1) * RigVariant.Of(scenario.Rig).Count;
             return new()
             {
                 Answer = (done, cancel) => LimitChart.Of(scenario, axis, asked, done, cancel: cancel),

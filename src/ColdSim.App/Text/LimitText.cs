@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Planning.Limits;
 using static ColdSim.Physics.Units.ConversionFactors;
 
@@ -39,33 +40,29 @@ internal static class LimitText
         return most_Wh < 1 ? null : $"At these limits the blankets take up to {UnitStyle.Number(most_Wh, 0)} Wh a night ({UnitStyle.Number(most_Wh / 12, 0)} Ah at 12 V).";
     }
 
-    /// <summary>One sentence on the fill that is nearest to what is there now.</summary>
+    /// <summary>What the rig can do with what is in its cylinders now, as it is first.</summary>
     private static string Sentence(LimitChart chart, UnitStyle units)
     {
-        int fill = chart.NearestFill();
-        bool one = chart.Scenario.Rig.Cylinders.Count == 1;
-        List<string> parts = [];
-        foreach (LimitColumn column in chart.Columns)
-        {
-            string with = column.RigVariant.Kind switch
-            {
-                RigVariantKind.Bare => "",
-                RigVariantKind.Blanket => column.RigVariant.Powered ? "with a blanket " : "with a blanket that has no power ",
-                RigVariantKind.SecondCylinder => one ? "with a second cylinder alike " : "with one more cylinder alike ",
-                _ => "with both ",
-            };
-            parts.Add(with + Down(column.Cells[fill], chart, units));
-        }
-
-        string start = $"With {(one ? "the cylinder" : "every cylinder")} {LimitWords.Percent(chart.Fills[fill])} full, of these nearest to what is in "
-            + $"{(one ? "it" : "them")} now, and bare, this rig is ";
-        return $"{start}{string.Join("; ", parts)}.";
+        Rig rig = chart.Scenario.Rig;
+        LimitColumn first = chart.Columns.FirstOrDefault(c => c.RigVariant.AsItIs) ?? chart.Columns[0];
+        string bare = first.RigVariant.AsItIs ? "" : ", but bare";
+        string left = string.Join(" and ", rig.Cylinders.Select(c => units.Mass(c.Contents_kg)));
+        IEnumerable<string> others = chart.Columns.Where(c => c != first).Select(c => $"{With(c.RigVariant, rig)}, {Down(c.Now, chart, units)}");
+        return string.Join("; ", others.Prepend($"As it is now ({left}{bare}), this rig gets all its gas {Down(first.Now, chart, units)}")) + ".";
     }
+
+    private static string With(RigVariant setUp, Rig rig) => setUp.Kind switch
+    {
+        RigVariantKind.Bare => "without a blanket",
+        RigVariantKind.Blanket => setUp.Powered ? "with a blanket" : "with a blanket that has no power",
+        RigVariantKind.SecondCylinder => $"with {(rig.Cylinders.Count == 1 ? "a second" : "one more")} cylinder like the first",
+        _ => "with both",
+    };
 
     private static string Down(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
     {
-        LimitKind.HoldsAtColdest => $"fed through any night down to {units.Temperature(chart.Axis.Coldest_K)}, the coldest tried",
-        LimitKind.NotAtWarmest => $"not fed even through a night of {units.Temperature(chart.Axis.Warmest_K)}, the warmest tried",
-        _ => $"fed through a night down to {units.Temperature(cell.Low_K)}",
+        LimitKind.HoldsAtColdest => $"down to {units.Temperature(chart.Axis.Coldest_K)}, the coldest tried, and perhaps below",
+        LimitKind.NotAtWarmest => $"not even in a night of {units.Temperature(chart.Axis.Warmest_K)}, the warmest tried",
+        _ => $"down to a low of {units.Temperature(cell.Low_K)}",
     };
 }

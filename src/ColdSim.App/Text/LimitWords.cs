@@ -62,11 +62,16 @@ internal static class LimitWords
     public static string Night(LimitChart chart, UnitStyle units)
     {
         StandardNight night = chart.Night;
-        return $"{night.From:HH:mm} to {night.To:HH:mm}. The high at 15:00 is {units.Difference(StandardNight.Swing_K)} above the low at 07:00, "
+        return $"{ClockText.Clock(night.From)} to {ClockText.Clock(night.To)}. The high at 15:00 is {units.Difference(StandardNight.Swing_K)} above the low at 07:00, "
             + $"half a cosine between; {units.Speed(night.Air.Wind_m_s)} of wind at mast height all night, "
             + $"{Percent(night.Air.RelativeHumidity_frac)} humidity, {Percent(night.Air.Cloud_frac)} cloud, no sun. Cylinders start as cold as the "
-            + "air at 16:00, the coach at its set point. Thermostat, other appliances, people, wind shelter and altitude are the scenario's.";
+            + "air at 16:00, the coach at its set point. Thermostat, other appliances, people, wind shelter and altitude are the scenario's." + Drawn(chart, units);
     }
+
+    // Butane stays while propane boils off, so how a cylinder came to its fill matters.
+    private static string Drawn(LimitChart chart, UnitStyle units) => !chart.Scenario.Rig.Gas.IsMixed ? ""
+        : $" At each fill the {chart.Scenario.Rig.Gas.Name} is what is left of a full cylinder drawn down at {units.Temperature(Planning.Limits.RigVariant.DrawnAt_K)}; "
+            + "\"as it is\" it is the gas that the scenario names.";
 
     /// <summary>What counts as fed.</summary>
     public static string Fed(LimitChart chart, UnitStyle units)

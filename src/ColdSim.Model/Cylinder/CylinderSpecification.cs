@@ -1,4 +1,5 @@
 using ColdSim.Model.Blanket;
+using ColdSim.Physics.Mixtures;
 using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Model.Cylinder;
@@ -59,6 +60,9 @@ public sealed record CylinderSpecification
     /// <summary>Gauge pressure at which the relief valve starts to discharge. [Pa gauge]</summary>
     public double ReliefPressure_Pa { get; init; } = 375 * Psi_Pa;
 
+    /// <summary>What a mixed gas in it is made of at the start, parts by mass; null for the gas as it is filled.</summary>
+    public GasMasses? InitialComposition { get; init; }
+
     /// <summary>Last day on which it may be filled before it has to be requalified; null where nothing is said.</summary>
     public DateOnly? RequalifyBy { get; init; }
 
@@ -105,7 +109,7 @@ public sealed record CylinderSurroundings
     /// <summary>Frost thickness, if fixed; then nothing is deposited. [m]</summary>
     public double? FixedFrost_m { get; init; }
 
-    /// <summary>Sun absorbed, if fixed. [W]</summary>
+    /// <summary>Sun absorbed by the whole outside wall, if fixed; spread evenly over it. [W]</summary>
     public double? FixedSun_W { get; init; }
 
     /// <summary>What the whole conductance is multiplied by at the end, for the sensitivity to heat gain; 1 by default.</summary>

@@ -22,7 +22,8 @@ internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecificatio
     public void Begin(PlantState s, int cylinder, CylinderState? from)
     {
         s.Propane_kg[cylinder] = Math.Max(s.Propane_kg[cylinder], Trace_kg);
-        s.SetButanes(cylinder, (from?.Composition ?? gas.Composition) * s.Propane_kg[cylinder]);
+        GasMasses composition = from?.Composition ?? bodies[cylinder].Specification.InitialComposition ?? gas.Composition;
+        s.SetButanes(cylinder, composition * s.Propane_kg[cylinder]);
     }
 
     /// <inheritdoc/>

@@ -28,6 +28,7 @@ public readonly record struct MixedContents(
     double PressureByMass_Pa_kg)
 {
     private const int LeftBehindSteps = 400;
+    private const int DrawSteps = 200;
 
     /// <summary>The contents of a volume, with or without liquid as it comes out.</summary>
     /// <param name="gas">Masses of all species, liquid and vapour. [kg]</param>
@@ -60,6 +61,25 @@ public readonly record struct MixedContents(
         }
 
         return sum / moles;
+    }
+
+    /// <summary>What is left of a gas once vapour was drawn at one temperature. [kg]</summary>
+    /// <param name="gas">What was in the cylinder. [kg]</param>
+    /// <param name="volume_m3">Its inside volume. [m³]</param>
+    /// <param name="t_K">Temperature of the liquid, held still. [K]</param>
+    /// <param name="left_kg">Mass that is left. [kg]</param>
+    public static GasMasses Drawn(in GasMasses gas, double volume_m3, double t_K, double left_kg)
+    {
+        GasMasses left = gas;
+        double step_kg = (gas.Sum - left_kg) / DrawSteps;
+        for (int i = 0; i < DrawSteps && step_kg > 0; i++)
+        {
+            // Middle of the step; the vapour's composition changes slowly against it.
+            GasMasses middle = left - Of(left, volume_m3, t_K).Vapour * (0.5 * step_kg);
+            left -= Of(middle, volume_m3, t_K).Vapour * step_kg;
+        }
+
+        return left;
     }
 
     /// <summary>Liquid left once vapour drawn at one temperature has brought the pressure down to what is needed. [kg]</summary>

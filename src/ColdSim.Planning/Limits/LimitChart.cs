@@ -26,14 +26,7 @@ public sealed record LimitChart
     public required IReadOnlyList<LimitColumn> Columns { get; init; }
 
     /// <summary>All cells.</summary>
-    public IEnumerable<LimitCell> Cells => Columns.SelectMany(c => c.Cells);
-
-    /// <summary>Which of the fills is nearest to what the scenario's cylinders hold.</summary>
-    public int NearestFill()
-    {
-        double now_frac = Scenario.Rig.Cylinders.Sum(c => c.Contents_kg) / Scenario.Rig.Cylinders.Sum(c => c.LegalFill_kg);
-        return Enumerable.Range(0, Fills.Count).MinBy(i => Math.Abs(Fills[i] - now_frac));
-    }
+    public IEnumerable<LimitCell> Cells => Columns.SelectMany(c => c.Cells.Append(c.Now));
 
     /// <summary>Finds every cell with the whole engine, set-ups side by side; what comes out does not depend on how many at once.</summary>
     /// <param name="scenario">The rig, with a furnace.</param>
@@ -103,7 +96,7 @@ public enum LimitKind
 /// <summary>The coldest standard night through which one set-up at one fill is fed.</summary>
 public sealed record LimitCell
 {
-    /// <summary>Part of the legal filling.</summary>
+    /// <summary>Part of the legal filling, of all cylinders together.</summary>
     public required double Fill_frac { get; init; }
 
     /// <summary>Whether there is a limit on the axis, and if not, why.</summary>
@@ -140,4 +133,5 @@ public sealed record LimitCell
 /// <summary>A set-up with its limit at every fill.</summary>
 /// <param name="RigVariant">The set-up.</param>
 /// <param name="Cells">Its cells, in the order of the fills.</param>
-public sealed record LimitColumn(RigVariant RigVariant, IReadOnlyList<LimitCell> Cells);
+/// <param name="Now">Its cell with what the scenario has in each cylinder, which may be differently full.</param>
+public sealed record LimitColumn(RigVariant RigVariant, IReadOnlyList<LimitCell> Cells, LimitCell Now);

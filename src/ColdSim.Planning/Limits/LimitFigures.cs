@@ -28,7 +28,9 @@ public static class LimitFigures
     [
         Cell.Word("set_up", c => c.Column.RigVariant.Kind, SetUps, "its column's set-up").InCsv(CsvTable.Limits, "set-up").OutsideDocuments(),
         Cell.Flag("as_it_is", c => c.Column.RigVariant.AsItIs, "whether that is the scenario's own rig").InCsv(CsvTable.Limits, "as it is").OutsideDocuments(),
-        Cell.Quantity("fill", c => SiQuantity.Ratio(c.Cell.Fill_frac), RatioUnit.DecimalFraction, "part of the legal filling").InCsv(CsvTable.Limits, "fill", 1, RatioUnit.Percent),
+        Cell.Flag("contents_as_now", c => ReferenceEquals(c.Cell, c.Column.Now), "whether each cylinder holds what the scenario says, and not the same part of its legal filling")
+            .InCsv(CsvTable.Limits, "contents as now"),
+        Cell.Quantity("fill", c => SiQuantity.Ratio(c.Cell.Fill_frac), RatioUnit.DecimalFraction, "part of the legal filling, of all cylinders together").InCsv(CsvTable.Limits, "fill", 1, RatioUnit.Percent),
         Cell.Quantity("contents_kg", c => SiQuantity.Mass(c.Cell.Contents_kg), MassUnit.Kilogram, "propane in all cylinders at dusk").InCsv(CsvTable.Limits, "contents", 3),
         Cell.Word("kind", c => c.Cell.Kind, Kinds, "what was found").InCsv(CsvTable.Limits, "kind"),
         Cell.Quantity("limit_c", c => SiQuantity.Temperature(c.Cell.Low_K), TemperatureUnit.DegreeCelsius, "the coldest low that holds", canBeAbsent: true)
@@ -61,6 +63,7 @@ public static class LimitFigures
         Column.Quantity("blanket_w", c => SiQuantity.Power(c.RigVariant.Blanket?.Power_W), PowerUnit.Watt, "power of its blanket", canBeAbsent: true),
         Column.Flag("blanket_powered", c => c.RigVariant.Powered, "whether that has power"),
         Column.Rows("cells", c => c.Cells.Select(cell => new ChartCell(c, cell)), Cells, "by rising fill"),
+        Column.Group("now", c => new ChartCell(c, c.Now), Cells, "the same with what the scenario has in each cylinder"),
     ];
 
     /// <summary>The whole document.</summary>
@@ -80,7 +83,7 @@ public static class LimitFigures
     public static IEnumerable<ChartCell> CellsOf(LimitChart chart)
     {
         ArgumentNullException.ThrowIfNull(chart);
-        return chart.Columns.SelectMany(column => column.Cells.Select(cell => new ChartCell(column, cell)));
+        return chart.Columns.SelectMany(column => column.Cells.Append(column.Now).Select(cell => new ChartCell(column, cell)));
     }
 }
 

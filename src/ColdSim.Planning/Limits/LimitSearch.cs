@@ -24,11 +24,15 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
         LimitCell[] cells = new LimitCell[fills.Count];
         for (int i = fills.Count - 1; i >= 0; i--)
         {
-            cells[i] = Cell(fills[i], Guess(cells, i, fills[i]));
+            cells[i] = Cell(setUp.DrawnDown(fills[i]), fills[i], Guess(cells, i, fills[i]));
             finished();
         }
 
-        return new LimitColumn(setUp, cells);
+        Rig rig = setUp.AsItIsNow();
+        double now_frac = rig.Cylinders.Sum(c => c.Contents_kg) / rig.Cylinders.Sum(c => c.LegalFill_kg);
+        LimitCell now = Cell(rig, now_frac, Nearest(cells, now_frac).Step);
+        finished();
+        return new LimitColumn(setUp, cells, now);
     }
 
     // Limits of rising fills lie nearly on a straight line over the logarithm of the fill. A step on the warm side is wanted anyhow.
@@ -43,9 +47,19 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
         return fuller.Step - 1 - (int)Math.Round(fall * Math.Log(fuller.Fill_frac / fill_frac));
     }
 
-    private LimitCell Cell(double fill_frac, int guess)
+    private static LimitCell Nearest(LimitCell[] cells, double fill_frac)
     {
-        Rig rig = setUp.Filled(fill_frac);
+        LimitCell nearest = cells[0];
+        foreach (LimitCell cell in cells)
+        {
+            if (Math.Abs(cell.Fill_frac - fill_frac) < Math.Abs(nearest.Fill_frac - fill_frac)) nearest = cell;
+        }
+
+        return nearest;
+    }
+
+    private LimitCell Cell(Rig rig, double fill_frac, int guess)
+    {
         Dictionary<int, NightTrial> tried = [];
         StepTrial Try(int step)
         {

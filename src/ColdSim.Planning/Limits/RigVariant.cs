@@ -1,6 +1,9 @@
 using ColdSim.Model;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
+using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Mixtures;
+using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Limits;
 
@@ -27,6 +30,9 @@ public enum RigVariantKind
 /// <param name="AsItIs">Whether it is the scenario's own.</param>
 public sealed record RigVariant(RigVariantKind Kind, Rig Rig, bool AsItIs)
 {
+    /// <summary>Temperature of the liquid while a mixed gas was drawn down, an assumption: that of a cold night, -15 °C. [K]</summary>
+    public const double DrawnAt_K = ConversionFactors.ZeroCelsius_K - 15;
+
     /// <summary>The blanket of the set-up; null where it is bare.</summary>
     public BlanketSpecification? Blanket => Rig.Cylinders[0].Blanket;
 
@@ -59,12 +65,27 @@ public sealed record RigVariant(RigVariantKind Kind, Rig Rig, bool AsItIs)
         return setUps;
     }
 
-    /// <summary>The rig with every cylinder as full.</summary>
+    /// <summary>The rig with every cylinder drawn down from its legal filling to the same part of it.</summary>
+    /// <remarks>
+    /// A mixed gas boils its propane off first, so a cylinder that was drawn down to a fill holds more butane than one filled to it. It is taken as
+    /// drawn with its liquid at <see cref="DrawnAt_K"/>.
+    /// </remarks>
     /// <param name="fill_frac">Part of the legal filling.</param>
-    public Rig Filled(double fill_frac) => Rig with
+    public Rig DrawnDown(double fill_frac) => Rig with
     {
-        Cylinders = [.. Rig.Cylinders.Select(c => c with { Contents_kg = fill_frac * c.LegalFill_kg, InitialTemperature_K = null })],
+        Cylinders = [.. Rig.Cylinders.Select(c => c with
+        {
+            Contents_kg = fill_frac * c.LegalFill_kg,
+            InitialTemperature_K = null,
+            InitialComposition = Rig.Gas.IsMixed && fill_frac < 1 ? Drawn(c, fill_frac) : null,
+        })],
     };
+
+    /// <summary>The rig with what the scenario has in its cylinders, as cold as the air.</summary>
+    public Rig AsItIsNow() => Rig with { Cylinders = [.. Rig.Cylinders.Select(c => c with { InitialTemperature_K = null })] };
+
+    private GasMasses Drawn(CylinderSpecification c, double fill_frac)
+        => MixedContents.Drawn(Rig.Gas.Composition * c.LegalFill_kg, c.Volume_m3, DrawnAt_K, fill_frac * c.LegalFill_kg).Parts();
 
     // A blanket of a cylinder's own is kept.
     private static Rig With(Rig rig, BlanketSpecification? blanket)

@@ -23,6 +23,6 @@ public class LimitsResultsTests
     {
         using StringWriter text = new();
         CsvReport.Write(HandLimits.Chart, text);
-        Assert.Equal(1 + 20 + 1, text.ToString().Split('\n').Length);
+        Assert.Equal(1 + 20 + 4 + 1, text.ToString().Split('\n').Length);
     }
 }

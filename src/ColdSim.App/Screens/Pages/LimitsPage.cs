@@ -61,7 +61,7 @@ internal sealed record LimitsPage(string Title, UnitStyle Units, Pending<LimitCh
         })
     {
         StepName = "limits",
-        StepCount = LimitChart.UsualFills.Count * RigVariant.Of(scenario.Rig).Count,
+        StepCount = (LimitChart.UsualFills.Count + 1) * RigVariant.Of(scenario.Rig).Count,
     };
 
     private IReadOnlyList<TextLine> Lines() => Own.Value is { } chart ? TextLine.Of(LimitText.Sections(chart, Units, Cautions.Short)) : [];

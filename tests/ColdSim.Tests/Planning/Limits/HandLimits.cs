@@ -17,7 +17,7 @@ internal static class HandLimits
         Night = new StandardNight(InventedRuns.Scenario),
         Axis = LimitAxis.Fahrenheit,
         Fills = Fills,
-        Columns = [.. RigVariant.Of(InventedRuns.Rig).Select(s => new LimitColumn(s, [.. Fills.Select((f, i) => Cell(f, Steps(s.Kind)[i]))]))],
+        Columns = [.. RigVariant.Of(InventedRuns.Rig).Select(s => new LimitColumn(s, [.. Fills.Select((f, i) => Cell(f, Steps(s.Kind)[i]))], Cell(0.717, Steps(s.Kind)[3] - 1)))],
     };
 
     private static int[] Steps(RigVariantKind kind) => kind switch

@@ -1,7 +1,11 @@
 using System.Runtime.CompilerServices;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model;
+using ColdSim.Model.Arrangement;
+using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Weather;
+using ColdSim.Physics.Mixtures;
 using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
@@ -32,7 +36,7 @@ public class LimitChartTests
         => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", ".."));
 
     private static Verdict Run(RigVariant setUp, double fill_frac, int step)
-        => NightRun.Of(Chart.Value.Night.Over(setUp.Filled(fill_frac), Chart.Value.Axis.Low_K(step))).Summary.Verdict;
+        => NightRun.Of(Chart.Value.Night.Over(setUp.DrawnDown(fill_frac), Chart.Value.Axis.Low_K(step))).Summary.Verdict;
 
     [Fact]
     public void Every_limit_holds_when_it_is_run_alone_and_one_step_colder_does_not()
@@ -46,6 +50,51 @@ public class LimitChartTests
                 Assert.NotEqual(Verdict.Holds, Run(column.RigVariant, cell.Fill_frac, cell.Step + 1));
             }
         }
+    }
+
+    // Two cylinders of one size, one nearly full and one nearly empty, on a changeover: no fill that both have is this rig.
+    [Fact]
+    public void A_rig_with_cylinders_differently_full_is_run_as_it_is()
+    {
+        CylinderSpecification like = Base.Value.Rig.Cylinders[0];
+        Rig rig = Base.Value.Rig with
+        {
+            Cylinders = [like with { Contents_kg = 0.95 * like.LegalFill_kg }, like with { Contents_kg = 0.05 * like.LegalFill_kg }],
+            Arrangement = new AutomaticChangeover(),
+        };
+        LimitChart chart = LimitChart.Of(Base.Value with { Rig = rig }, LimitAxis.Fahrenheit, [0.5]);
+        LimitCell now = chart.Columns[0].Now, equal = chart.Columns[0].Cells[0];
+        Verdict At(Rig asItIs, int step) => NightRun.Of(chart.Night.Over(asItIs, chart.Axis.Low_K(step))).Summary.Verdict;
+        Assert.Equal(0.5, now.Fill_frac, 1e-12);
+        Assert.NotEqual(equal.Step, now.Step);
+        Assert.Equal(Verdict.Holds, At(rig, now.Step));
+        Assert.NotEqual(Verdict.Holds, At(rig, now.Step + 1));
+    }
+
+    // Drawn down by the whole engine at a steady rate in cold air, night after night without an end.
+    [Fact]
+    public void A_fill_of_a_blend_is_what_is_left_of_a_full_cylinder_and_not_filled_to_it()
+    {
+        Scenario scenario = ScenarioReader.Read(Path.Combine(Root(), "scenarios", "mixed-gas.toml")).Scenario!;
+        RigVariant bare = RigVariant.Of(scenario.Rig)[0];
+        CylinderSpecification full = bare.DrawnDown(1).Cylinders[0];
+        Rig drawing = new() { Cylinders = [full], Gas = scenario.Rig.Gas, Site = scenario.Rig.Site, Appliances = [Rigs.Draw(4000)] };
+        WeatherSeries cold = Rigs.Steady(-12, 400);
+        Simulation simulation = new(drawing, cold, new SimulationSettings { Start = cold.First, Duration_s = 40 * 3600, Step_s = 60, Undersupplied_frac = 0.95 });
+        simulation.Run(new Trace());
+        CylinderState left = simulation.State().Cylinders[0];
+        double fill_frac = left.Propane_kg / full.LegalFill_kg;
+        Assert.InRange(fill_frac, 0.2, 0.8);
+        CylinderSpecification drawn = bare.DrawnDown(fill_frac).Cylinders[0];
+        Assert.Equal(left.Composition!.Value.Propane, drawn.InitialComposition!.Value.Propane, 0.02);
+
+        LimitChart chart = LimitChart.Of(scenario, LimitAxis.Celsius, [fill_frac]);
+        Verdict At(GasMasses? composition, double low_K) => NightRun.Of(chart.Night.Over(
+            bare.Rig with { Cylinders = [full with { Contents_kg = left.Propane_kg, InitialComposition = composition }] }, low_K)).Summary.Verdict;
+        double limit_K = chart.Columns[0].Cells[0].Low_K;
+        Assert.Equal(Verdict.Holds, At(left.Composition, limit_K + 1));
+        Assert.NotEqual(Verdict.Holds, At(left.Composition, limit_K - 1));
+        Assert.Equal(Verdict.Holds, At(null, limit_K - 3));
     }
 
     [Fact]
@@ -77,7 +126,7 @@ public class LimitChartTests
     public void A_night_that_boils_blanketed_cylinders_dry_together_ends_in_few_steps(double fill_frac)
     {
         RigVariant both = Chart.Value.Columns.Single(c => c.RigVariant.Kind == RigVariantKind.Both).RigVariant;
-        Scenario night = Chart.Value.Night.Over(both.Filled(fill_frac), 273.15 + (-45 - 32) / 1.8);
+        Scenario night = Chart.Value.Night.Over(both.DrawnDown(fill_frac), 273.15 + (-45 - 32) / 1.8);
         Leg leg = night.Legs[0];
         Trace trace = Rigs.Run(night.Rig, night.Weather, (leg.To - leg.From).TotalHours, night.Step_s, start: leg.From);
         Assert.Equal(RunEnd.Complete, trace.Result.End);
@@ -170,7 +219,7 @@ public class LimitChartTests
         {
             LimitSearch search = new(night, LimitAxis.Fahrenheit, setUp, default);
             search.Column(LimitChart.UsualFills, () => { });
-            Assert.InRange(search.Nights, 3 * LimitChart.UsualFills.Count, 6 * LimitChart.UsualFills.Count - 1);
+            Assert.InRange(search.Nights, 3 * LimitChart.UsualFills.Count, 6 * (LimitChart.UsualFills.Count + 1) - 1);
         }
     }
 
@@ -181,7 +230,7 @@ public class LimitChartTests
         {
             foreach (LimitCell cell in column.Cells.Where(c => c.Kind != LimitKind.NotAtWarmest))
             {
-                RunReport whole = NightRun.Of(Chart.Value.Night.Over(column.RigVariant.Filled(cell.Fill_frac), cell.Low_K));
+                RunReport whole = NightRun.Of(Chart.Value.Night.Over(column.RigVariant.DrawnDown(cell.Fill_frac), cell.Low_K));
                 NightReport night = whole.Nights[0];
                 Assert.Equal(
                     (night.GasUsed.Kilograms, night.BlanketEnergy.Joules, night.InsideLow!.Value.Kelvins, whole.Ledger),
