@@ -130,7 +130,7 @@ internal sealed class ChanceWork
         }
 
         return result.Problems.Count == 0
-            ? rows.Finish()
+            ? rows.Finish() with { IsTypicalYear = result.IsTypicalYear }
             : throw CommandFault.Input([.. result.Problems.Select(p => p.ToString()), "coldsim: nothing was run"]);
     }
 }

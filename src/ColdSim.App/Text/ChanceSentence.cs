@@ -44,6 +44,14 @@ internal static class ChanceSentence
         };
     }
 
+    /// <summary>Why the years say little of the chance; null where they are several years that were.</summary>
+    public static string? LittleKnown(ChanceReport report)
+        => report.IsTypicalYear
+            ? "CAUTION: this is a typical year, put together from months picked for being usual. It has no rare cold in it, and one year says little of "
+                + "a chance. Use a record of many years that were."
+            : report.Years.Count == 1 ? "CAUTION: one year says little of a chance. Use a record of many years."
+            : null;
+
     public static string Matters(ChanceReport report)
     {
         if (report.Influences.Count == 0)

@@ -13,7 +13,8 @@ internal static class ChanceText
         List<TextSection> sections =
         [
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Wrap.Lines(ChanceSentence.Of(report), rest: "  "),
-                .. report.Decision is { } decision ? Wrap.Lines(ChanceSentence.Decided(report, decision), rest: "  ") : []]),
+                .. report.Decision is { } decision ? Wrap.Lines(ChanceSentence.Decided(report, decision), rest: "  ") : [],
+                .. ChanceSentence.LittleKnown(report) is { } little ? Wrap.Lines(little, rest: "  ") : []]),
             new("Night by night", [.. ChanceTable.Nights(report, units), .. Wrap.Lines(Legend(report))]),
         ];
         if (report.Seed is not null)
@@ -67,7 +68,7 @@ internal static class ChanceText
 
     private static string Legend(ChanceReport report)
     {
-        string dawn = report.Scenario.Criteria.Dawn.ToString("HH:mm", CultureInfo.InvariantCulture);
+        string dawn = ClockText.Clock(report.Scenario.Criteria.Dawn);
         return $"\"Within\": where the chance lies with this many {ChanceSentence.Member(report)}s, 95 times in 100. Left at {dawn}: a tenth of them have at "
             + "most the first, half the second, nine tenths the third. Dry at: a tenth are dry by the first, and so on; shown at the night "
             + $"in which that is. Dry in {ChanceSentence.Count(report.RunsDry.Count)} of {ChanceSentence.Count(report.Done)}.";

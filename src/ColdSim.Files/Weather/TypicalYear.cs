@@ -52,6 +52,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
         bool leapDay = _stamps.Any(s => s is { Month: 2, Day: 29, Minute: > 0 });
         bool mixed = Mixed();
         int year = request.Year ?? Nominal(mixed, leapDay);
+        rows.IsTypicalYear = mixed;
         if (mixed)
         {
             int low = _stamps.Min(s => s.Year), high = _stamps.Max(s => s.Year);

@@ -43,4 +43,7 @@ public sealed record WeatherResult
 
     /// <summary>Rows outside the requested window.</summary>
     public long Outside { get; init; }
+
+    /// <summary>Whether it is a typical year, whose months come from different years.</summary>
+    public bool IsTypicalYear { get; init; }
 }

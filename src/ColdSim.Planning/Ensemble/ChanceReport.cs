@@ -34,6 +34,9 @@ public sealed record ChanceReport
     /// <summary>The years of the record that could not be run, in order; empty for an ensemble of errors.</summary>
     public IReadOnlyList<YearLeftOut> YearsLeftOut { get; init; } = [];
 
+    /// <summary>Whether the record is a typical year, its months picked from several years for being usual.</summary>
+    public bool IsTypicalYear { get; init; }
+
     /// <summary>Members that hold all nights.</summary>
     public required Proportion AllNights { get; init; }
 

@@ -89,7 +89,7 @@ public static class ChanceRun
         if (record.Years.Count == 0)
             throw new CannotRunException("No year of the record covers these days without a gap of over 3 h.");
         Work work = new(scenario with { Nights = nights }, options, record.Years.Count, s => new YearMembers(s, nights, record), finished, cancel);
-        return work.Report(plain, workers) with { Years = [.. record.Years.Select(y => y.Year)], YearsLeftOut = record.LeftOut };
+        return work.Report(plain, workers) with { Years = [.. record.Years.Select(y => y.Year)], YearsLeftOut = record.LeftOut, IsTypicalYear = record.IsTypicalYear };
     }
 
     private sealed class Work(

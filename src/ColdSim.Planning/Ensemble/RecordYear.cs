@@ -36,7 +36,11 @@ public sealed record YearLeftOut(int Year, WhyLeftOut Why);
 /// <param name="Years">The years that can be run, in order.</param>
 /// <param name="Rows">Their rows, in order of time; a row that two years need is there once.</param>
 /// <param name="LeftOut">The years that cannot, in order.</param>
-public sealed record RecordYears(IReadOnlyList<RecordYear> Years, IReadOnlyList<WeatherRow> Rows, IReadOnlyList<YearLeftOut> LeftOut);
+public sealed record RecordYears(IReadOnlyList<RecordYear> Years, IReadOnlyList<WeatherRow> Rows, IReadOnlyList<YearLeftOut> LeftOut)
+{
+    /// <summary>Whether its months were picked from several years for being usual, so that it is no year that was.</summary>
+    public bool IsTypicalYear { get; init; }
+}
 
 /// <summary>The same days of every year in a record.</summary>
 internal sealed class YearMembers(Scenario scenario, int nights, RecordYears record) : IMemberMaker

@@ -109,5 +109,6 @@ public static class WeatherFile
         Gaps = rows.Gaps,
         AllGaps = rows.AllGaps,
         Outside = rows.Outside,
+        IsTypicalYear = rows.IsTypicalYear,
     };
 }

@@ -4,6 +4,7 @@ using ColdSim.App.Commands;
 using ColdSim.App.Text;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Tests.Files.Weather;
 using ColdSim.Tests.Planning.Ensemble;
 using Snapshooter.Xunit;
 using Xunit;
@@ -28,6 +29,31 @@ public class ChanceCommandTests
         string printed = Printed(one);
         Assert.Contains("1 year of a record, 2027.", printed, StringComparison.Ordinal);
         Assert.Contains("in 0 of 1 year: ", printed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chance_by_one_year_or_a_typical_one_warns_that_it_says_little()
+    {
+        string Text(ChanceReport report) => string.Join(' ', Printed(report).Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        ChanceReport one = HandChances.ByYears with { Asked = 1, Done = 1, Years = [2027], AllNights = new Proportion(0, 1) };
+        Assert.Contains("CAUTION: one year says little of a chance.", Text(one), StringComparison.Ordinal);
+        Assert.Contains("CAUTION: this is a typical year, put together from months picked for being usual.", Text(one with { IsTypicalYear = true }), StringComparison.Ordinal);
+        Assert.DoesNotContain("CAUTION", Text(HandChances.ByYears), StringComparison.Ordinal);
+        Assert.DoesNotContain("CAUTION", Text(HandChances.Report), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Years_are_read_with_whether_they_are_a_typical_one()
+    {
+        RecordYears Read(string name, string text)
+        {
+            using Host host = new(Stream.Null, TextWriter.Null) { Files = new HeldFiles { Texts = { [name] = text } } };
+            return ChanceWork.ReadYears(name, Days, TimeSpan.FromHours(-7), host, CancellationToken.None);
+        }
+
+        Assert.True(Read("a.epw", Samples.Epw).IsTypicalYear);
+        string csv = "time,air [°C]\n" + string.Concat(Enumerable.Range(0, 500).Select(i => First.AddHours(3 * i).ToString("yyyy-MM-dd'T'HH:mmzzz", CultureInfo.InvariantCulture) + ",-5\n"));
+        Assert.False(Read("own.csv", csv).IsTypicalYear);
     }
 
     [Fact]
