@@ -12,11 +12,15 @@ internal sealed class Host : IDisposable
 
     private readonly VisibleWriter _error;
 
-    public Host(Stream output, TextWriter error)
+    /// <summary>A host of two streams.</summary>
+    /// <param name="output">Standard output.</param>
+    /// <param name="error">Standard error.</param>
+    /// <param name="columns">The width at which a line on standard error is broken.</param>
+    public Host(Stream output, TextWriter error, int columns = Wrap.Columns)
     {
         Output = output;
         Out = new StreamWriter(output, Utf8, leaveOpen: true) { NewLine = "\n" };
-        Error = _error = new VisibleWriter(error);
+        Error = _error = new VisibleWriter(error, columns);
         Notices = new Notices(Error);
     }
 

@@ -7,10 +7,11 @@ namespace ColdSim.App.Text;
 internal static class EventList
 {
     private const int Longest = 40;
+    private const int Narrowest = 12;
 
     public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
     {
-        IReadOnlyList<EventRow> rows = EventRows.Of(report.Events, report.Scenario.Rig, units);
+        IReadOnlyList<EventRow> rows = EventRows.Of(report, units);
         List<string> lines = [];
         if (rows.Count == 0)
             lines.Add("Nothing out of the ordinary.");
@@ -22,12 +23,15 @@ internal static class EventList
         if (starts > 0)
         {
             double hours = report.Nights.Sum(n => n.BurnerTime.Hours);
-            lines.Add($"The burner lights {starts} times, {UnitStyle.Number(hours, 1)} h in all; --json has every time.");
+            lines.Add($"The burner lights {(starts == 1 ? "once" : $"{starts} times")}, {UnitStyle.Number(hours, 1)} h in all; --json has every time.");
         }
 
         return lines;
     }
 
-    private static IReadOnlyList<string> Table(IReadOnlyList<EventRow> rows, UnitStyle units) => new FigureTable(ReportTable.Events, units).Lines(
-        EventFigures.All, [.. rows.Select(r => r.Event)], new FigureTable.Cells<ReportedEvent>(new(["What"], Left: true), -1, (_, place) => rows[place].What));
+    // What happened goes on in the next line where a long name in it would make the table wider than the terminal.
+    private static IReadOnlyList<string> Table(IReadOnlyList<EventRow> rows, UnitStyle units) => TextTable.Fit(rows.Max(r => r.What.Length), Narrowest, width =>
+        new FigureTable(ReportTable.Events, units).Lines(
+            EventFigures.All, [.. rows.Select(r => r.Event)],
+            new FigureTable.Cells<ReportedEvent>(new(["What"], Left: true), -1, (_, place) => string.Join('\n', Wrap.Lines(rows[place].What, width)))));
 }

@@ -25,6 +25,9 @@ internal sealed class Shell
 
     public bool Terminal { get; set; }
 
+    /// <summary>Where lines on standard error are broken; so far out, unless a test says otherwise, that each message is one line.</summary>
+    public int Columns { get; set; } = 10_000;
+
     /// <summary>What the person types when asked; null where nobody is there.</summary>
     public Func<string?>? Answer { get; set; }
 
@@ -91,7 +94,7 @@ internal sealed class Shell
         return text.ToString();
     }
 
-    private Host On(Stream output, TextWriter error) => new(output, error)
+    private Host On(Stream output, TextWriter error) => new(output, error, Columns)
     {
         Files = Files,
         Answer = Answer,

@@ -40,7 +40,7 @@ public sealed class StandardStreamTests : IDisposable
         string line = string.Format(System.Globalization.CultureInfo.InvariantCulture, words, Shell.ColdSnap);
         (int code, string error) = Real.Shell($"{Real.Program} {line} 2>&1 >/dev/full");
         Assert.Equal(2, code);
-        Assert.EndsWith("coldsim: standard output cannot be written: the disk is full; the answer is not complete\n", error, StringComparison.Ordinal);
+        Assert.EndsWith("coldsim: standard output cannot be written: the disk is full; the answer is not complete\n", Joined(error), StringComparison.Ordinal);
         Assert.Equal(2, Real.Shell($"{Real.Program} {line} >/dev/full 2>&-").Code);
     }
 
@@ -92,15 +92,18 @@ public sealed class StandardStreamTests : IDisposable
         {
             (int code, string error) = Real.Shell($"timeout 60 {Real.Program} {words} {scenario} 2>&1 >/dev/null");
             Assert.Equal(2, code);
-            Assert.Contains($"{log}:1:1: the log cannot be opened: it is a pipe, not a file", error, StringComparison.Ordinal);
+            Assert.Contains($"{log}:1:1: the log cannot be opened: it is a pipe, not a file", Joined(error), StringComparison.Ordinal);
             Assert.DoesNotContain("damaged line", error, StringComparison.Ordinal);
         }
 
         (int added, string said) = Real.Shell($"timeout 60 {Real.Program} log add {scenario} --weight '31 lb' 2>&1 >/dev/null");
         Assert.Equal(2, added);
-        Assert.Contains($"coldsim: '{log}' cannot be written: it is a pipe, not a file\n", said, StringComparison.Ordinal);
+        Assert.Contains($"coldsim: '{log}' cannot be written: it is a pipe, not a file\n", Joined(said), StringComparison.Ordinal);
         Assert.Equal(0, Real.Shell($"timeout 60 {Real.Program} run {scenario} --no-log 2>&1 >/dev/null").Code);
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    // A message that was broken at the terminal's width, on one line again.
+    private static string Joined(string error) => error.Replace("\n  ", " ", StringComparison.Ordinal);
 }
