@@ -10,10 +10,12 @@ internal sealed class NightCalendar
     private const double Day_s = 86_400;
     private const double HalfDay_s = 43_200;
 
+    private readonly DateTimeOffset _start;
     private readonly double _firstEnd_s;
 
     public NightCalendar(Scenario scenario)
     {
+        _start = scenario.Start;
         double clock_s = scenario.Start.TimeOfDay.TotalSeconds;
         double wait_s = (NightCriteria.NightBoundary.ToTimeSpan().TotalSeconds - clock_s + Day_s) % Day_s;
 
@@ -33,6 +35,9 @@ internal sealed class NightCalendar
 
     /// <summary>When a night ends. [s]</summary>
     public double End_s(int night) => _firstEnd_s + night * Day_s;
+
+    /// <summary>The calendar day on whose evening a night begins: that of the last noon before its end.</summary>
+    public DateOnly Evening(int night) => DateOnly.FromDateTime(_start.AddSeconds(End_s(night) - Day_s).DateTime);
 
     /// <summary>The night a time belongs to; a boundary belongs to the night that begins there.</summary>
     public int NightOf(double time_s) => time_s < _firstEnd_s ? 0 : 1 + (int)Math.Floor((time_s - _firstEnd_s) / Day_s);

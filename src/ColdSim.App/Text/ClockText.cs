@@ -1,23 +1,19 @@
 using System.Globalization;
-using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
 namespace ColdSim.App.Text;
 
 /// <summary>Days, clock times and spans in words; a night is named after its evening.</summary>
+/// <remarks>Nothing else in the program writes a clock time for a person. Instants are rounded to the nearest minute, as spans are.</remarks>
 internal static class ClockText
 {
     private static readonly CultureInfo Words = CultureInfo.InvariantCulture;
 
-    /// <summary>The calendar day on whose evening the night begins.</summary>
-    public static DateOnly Evening(NightReport night)
-        => DateOnly.FromDateTime((night.From - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
-
     /// <summary>Such as "Thursday night, 14 to 15 January".</summary>
     public static string NightName(NightReport night)
     {
-        DateOnly evening = Evening(night), morning = evening.AddDays(1);
+        DateOnly evening = night.Evening, morning = evening.AddDays(1);
         string from = evening.Year != morning.Year ? evening.ToString("d MMMM yyyy", Words)
             : evening.Month != morning.Month ? evening.ToString("d MMMM", Words)
             : evening.ToString("%d", Words);
@@ -26,22 +22,43 @@ internal static class ClockText
     }
 
     /// <summary>Such as "Thu 14 Jan".</summary>
-    public static string NightShort(NightReport night) => Evening(night).ToString("ddd dd MMM", Words);
+    public static string NightShort(NightReport night) => night.Evening.ToString("ddd dd MMM", Words);
 
     /// <summary>Such as "03:12".</summary>
-    public static string Clock(DateTimeOffset time) => time.ToString("HH:mm", Words);
+    public static string Clock(DateTimeOffset time) => Text(time, "HH:mm");
+
+    /// <summary>The same of a time of day.</summary>
+    public static string Clock(TimeOnly time) => time.ToString("HH:mm", Words);
+
+    /// <summary>Such as "Fri 03:12".</summary>
+    public static string WeekdayClock(DateTimeOffset time) => Text(time, "ddd HH:mm");
+
+    /// <summary>Such as "Fri 5 Jan 03:12".</summary>
+    public static string WeekdayDateClock(DateTimeOffset time) => Text(time, "ddd d MMM HH:mm");
+
+    /// <summary>Such as "5 Jan 03:12".</summary>
+    public static string DateClock(DateTimeOffset time) => Text(time, "d MMM HH:mm");
+
+    /// <summary>Such as "2027-01-15 03:12".</summary>
+    public static string NumberedDateClock(DateTimeOffset time) => Text(time, "yyyy-MM-dd HH:mm");
+
+    /// <summary>Such as "Fri 2027-01-15 03:12 -07:00".</summary>
+    public static string WithOffset(DateTimeOffset time) => Text(time, "ddd yyyy-MM-dd HH:mm zzz");
+
+    /// <summary>As it can be typed: "2027-01-15T03:12".</summary>
+    public static string Typed(DateTimeOffset time) => Text(time, "yyyy-MM-dd'T'HH:mm");
 
     /// <summary>Such as "Fri 15 Jan 03:12".</summary>
-    public static string DayClock(DateTimeOffset time) => time.ToString("ddd dd MMM HH:mm", Words);
+    public static string DayClock(DateTimeOffset time) => Text(time, "ddd dd MMM HH:mm");
 
     /// <summary>Such as "Fri 03:12", where the days are few.</summary>
     public static string ShortDayClock(DateTimeOffset time) => time.ToString("ddd HH:mm", Words);
 
     /// <summary>Such as "Fri 15 Jan 2027 03:12", where the year is in question.</summary>
-    public static string DayOfYear(DateTimeOffset time) => time.ToString("ddd d MMM yyyy HH:mm", Words);
+    public static string DayOfYear(DateTimeOffset time) => Text(time, "ddd d MMM yyyy HH:mm");
 
     /// <summary>Such as "Thursday 14 January 2027, 16:00 (UTC-07:00)".</summary>
-    public static string Start(DateTimeOffset time) => time.ToString("dddd d MMMM yyyy, HH:mm '(UTC'zzz')'", Words);
+    public static string Start(DateTimeOffset time) => Text(time, "dddd d MMMM yyyy, HH:mm '(UTC'zzz')'");
 
     /// <summary>Such as "2 h 5 min", "28 min" or "40 s".</summary>
     public static string Span(Duration span)
@@ -59,5 +76,13 @@ internal static class ClockText
     {
         int minutes = (int)Math.Round(span.Minutes);
         return minutes == 0 && span.Seconds > 0 ? "<0:01" : $"{minutes / 60}:{minutes % 60:00}";
+    }
+
+    private static string Text(DateTimeOffset time, string format) => Rounded(time).ToString(format, Words);
+
+    private static DateTimeOffset Rounded(DateTimeOffset time)
+    {
+        long past = time.Ticks % TimeSpan.TicksPerMinute;
+        return time.AddTicks(past < TimeSpan.TicksPerMinute / 2 ? -past : TimeSpan.TicksPerMinute - past);
     }
 }

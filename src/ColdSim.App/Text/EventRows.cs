@@ -1,5 +1,4 @@
 using ColdSim.Model;
-using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -17,17 +16,24 @@ internal sealed class EventRows
 
     private EventRows(Rig rig, UnitStyle units) => (_rig, _units) = (rig, units);
 
-    public static IReadOnlyList<EventRow> Of(IReadOnlyList<ReportedEvent> events, Rig rig, UnitStyle units)
+    public static IReadOnlyList<EventRow> Of(RunReport report, UnitStyle units)
     {
-        EventRows all = new(rig, units);
-        foreach (IGrouping<DateOnly, ReportedEvent> night in events.Where(e => FoldOf(e) != EventFold.OnlyCounted).GroupBy(Night))
+        EventRows all = new(report.Scenario.Rig, units);
+        foreach (IGrouping<int, ReportedEvent> night in report.Events.Where(e => FoldOf(e) != EventFold.OnlyCounted).GroupBy(e => Night(e, report.Nights)))
             all.Add([.. night]);
         return all._rows;
     }
 
     private static EventFold FoldOf(ReportedEvent e) => EventKinds.Of(e.Kind).Fold;
 
-    private static DateOnly Night(ReportedEvent e) => DateOnly.FromDateTime((e.Time - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
+    // Place of the night in which it happens.
+    private static int Night(ReportedEvent e, IReadOnlyList<NightReport> nights)
+    {
+        int night = nights.Count - 1;
+        while (night > 0 && e.Time < nights[night].From)
+            night--;
+        return night;
+    }
 
     private void Add(ReportedEvent[] night)
     {

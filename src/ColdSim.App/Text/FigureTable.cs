@@ -81,7 +81,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         DateTimeOffset t => display switch
         {
             Display.DayClock => ClockText.DayClock(t),
-            Display.DateClock => t.ToString("d MMM HH:mm", CultureInfo.InvariantCulture),
+            Display.DateClock => ClockText.DateClock(t),
             _ => ClockText.Clock(t),
         },
         DateOnly day => day.ToString("ddd dd MMM", CultureInfo.InvariantCulture),

@@ -1,5 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Thermostat;
+using ColdSim.Physics.Units;
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -35,7 +37,7 @@ internal static class NightSentence
 
     /// <summary>Such as "8.1 lb is left at 07:00".</summary>
     private static string Left(NightReport night, RunReport run, UnitStyle units) => night.LeftAtDawn is { } left
-        ? $"{Mass(left, units)} is left at {run.Scenario.Criteria.Dawn:HH:mm}"
+        ? $"{Mass(left, units)} is left at {ClockText.Clock(run.Scenario.Criteria.Dawn)}"
         : $"{Mass(night.LeftAtEnd, units)} is left at {ClockText.Clock(night.To)}, where the run ends";
 
     private static string Mass(Mass mass, UnitStyle units) => units.Mass(mass.Kilograms);
@@ -58,10 +60,28 @@ internal static class NightSentence
         if (night.InsideLow is not { } low || night.InsideLowAt is not { } at)
             return outside;
         string inside = Temperature(low, units);
+        if (RoadAt(at, night, run) is { } road)
+        {
+            return $"{outside}; the coach is on the road from {ClockText.Clock(road.From)} to {ClockText.Clock(road.To)} with its gas shut off, "
+                + $"and inside is down to {inside} at {ClockText.Clock(at)}";
+        }
+
         return IsBelowThermostat(low, run.Scenario.Rig.Thermostat)
             ? $"{outside}, every appliance gets its gas, yet inside is down to {inside} at {ClockText.Clock(at)}, "
                 + "colder than the thermostat asks"
             : $"{outside}, inside stays at {inside} or above";
+    }
+
+    // The drive in which an instant lies, as far as it belongs to the night; its end is the coldest of a coach that cools.
+    private static (DateTimeOffset From, DateTimeOffset To)? RoadAt(DateTimeOffset at, NightReport night, RunReport run)
+    {
+        foreach (Leg leg in run.Scenario.Legs)
+        {
+            if (leg.OnTheRoad && at >= leg.From && at <= leg.To)
+                return (leg.From > night.From ? leg.From : night.From, leg.To < night.To ? leg.To : night.To);
+        }
+
+        return null;
     }
 
     private static bool IsBelowThermostat(Temperature low, ThermostatSpecification? thermostat)
@@ -164,6 +184,7 @@ internal static class NightSentence
         string lowest = $"{Temperature(low, units)} at {ClockText.Clock(at)}";
         yield return night.FreezingAt is not { } freezing ? $"inside falls to {lowest}"
             : freezing - night.From < Same ? $"inside is freezing from its start and falls to {lowest}"
+            : Temperature(low, units) == units.Temperature(ConversionFactors.ZeroCelsius_K) ? $"inside falls to freezing, {Temperature(low, units)}, at {ClockText.Clock(freezing)}"
             : $"inside falls to freezing at {ClockText.Clock(freezing)} and to {lowest}";
     }
 

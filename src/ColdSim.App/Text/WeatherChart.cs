@@ -79,5 +79,5 @@ internal static class WeatherChart
         }
     }
 
-    private static string Edge(DateTimeOffset time) => time.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    private static string Edge(DateTimeOffset time) => ClockText.NumberedDateClock(time);
 }

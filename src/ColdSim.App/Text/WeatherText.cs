@@ -121,5 +121,5 @@ internal static class WeatherText
     private static string Length(TimeSpan span) => span.TotalDays >= 2
         ? string.Create(Words, $"{span.TotalDays:0.0} d") : ClockText.Span(Duration.FromSeconds(span.TotalSeconds));
 
-    private static string Moment(DateTimeOffset time) => time.ToString("ddd yyyy-MM-dd HH:mm zzz", Words);
+    private static string Moment(DateTimeOffset time) => ClockText.WithOffset(time);
 }

@@ -15,7 +15,7 @@ public sealed record NightReport
     public required DateTimeOffset To { get; init; }
 
     /// <summary>The calendar day on whose evening it begins, after which it is named.</summary>
-    public DateOnly Evening => DateOnly.FromDateTime((From - NightCriteria.NightBoundary.ToTimeSpan()).DateTime);
+    public required DateOnly Evening { get; init; }
 
     /// <summary>Whether gas and electricity lasted, and what failed if not.</summary>
     public required Verdict Verdict { get; init; }

@@ -37,7 +37,7 @@ public static class NightRun
         foreach (NightTally tally in watch.Nights)
         {
             // A boundary reached exactly opens a night in which nothing was run.
-            if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, series));
+            if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, calendar.Evening(nights.Count), series));
         }
 
         // The engine checks the cylinders before its first step.
@@ -129,7 +129,7 @@ public static class NightRun
         Weather = scenario.Weather,
     };
 
-    private static NightReport Report(int number, NightTally t, Scenario scenario, RunSeries series)
+    private static NightReport Report(int number, NightTally t, Scenario scenario, DateOnly evening, RunSeries series)
     {
         DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
         (Verdict verdict, FirstOut first) = NightJudgement.Of(t, scenario.Criteria);
@@ -142,6 +142,7 @@ public static class NightRun
         return new NightReport
         {
             Number = number,
+            Evening = evening,
             From = scenario.Start.AddSeconds(t.From_s),
             To = scenario.Start.AddSeconds(t.To_s),
             Verdict = verdict,

@@ -41,7 +41,7 @@ public static class TripRun
     // A night belongs to the stop where the coach is at its midnight; what was run of it may begin or end before.
     private static TripNight Night(NightReport night, RunReport run, Trip trip)
     {
-        DateTimeOffset midnight = new(night.From.AddHours(-12).Date.AddDays(1), night.From.Offset);
+        DateTimeOffset midnight = new(night.Evening.AddDays(1).ToDateTime(TimeOnly.MinValue), night.From.Offset);
         DateTimeOffset at = midnight < night.From ? night.From : midnight >= night.To ? night.To.AddTicks(-1) : midnight;
         TripSegment? segment = TripSegment.Of(trip).FirstOrDefault(s => s.Has(at));
         return new TripNight

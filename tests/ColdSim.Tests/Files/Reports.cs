@@ -50,6 +50,7 @@ internal static class Reports
     private static NightReport Night() => new()
     {
         Number = 1,
+        Evening = DateOnly.FromDateTime(Start.DateTime),
         From = Start,
         To = Start.AddHours(20),
         Verdict = Verdict.RunsShort,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Drawing;
@@ -68,14 +69,14 @@ internal static class TimeAxis
             end = x + 2;
         }
 
-        sheet.Put(at, y, start.AddMinutes(minute).ToString("HH:mm", CultureInfo.InvariantCulture), CellStyle.Pointer);
+        sheet.Put(at, y, ClockText.Clock(start.AddMinutes(minute)), CellStyle.Pointer);
     }
 
     /// <summary>Draws the date at each midnight, and over it the cursor's time.</summary>
     public static void DrawDays(Sheet sheet, PlotArea plot, int y, MinuteRange span, int minute, DateTimeOffset start)
     {
         sheet.PutBefore(plot.Left - 1, y, "midnights");
-        string pointed = start.AddMinutes(minute).ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+        string pointed = ClockText.WeekdayClock(start.AddMinutes(minute));
         int at = Math.Max(plot.Left, Math.Min(plot.Left + span.Column(minute, plot.Columns) - pointed.Length / 2, plot.Right - pointed.Length));
         int end = plot.Left - 1, first = (int)(start.Date.AddDays(1) - start.DateTime).TotalMinutes;
         for (int m = first; m < span.To; m += 24 * 60)

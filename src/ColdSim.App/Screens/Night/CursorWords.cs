@@ -1,14 +1,14 @@
-using System.Globalization;
 using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Text;
 
 namespace ColdSim.App.Screens.Night;
 
 /// <summary>The cursor's time and the event nearest to it, in words.</summary>
 internal static class CursorWords
 {
-    public static string Time(NightView view) => view.Time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
+    public static string Time(NightView view) => ClockText.WeekdayDateClock(view.Time);
 
-    public static string Clock(DateTimeOffset time) => time.ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+    public static string Clock(DateTimeOffset time) => ClockText.WeekdayClock(time);
 
     /// <summary>The answer to the last key if there is one, else the nearest event of the night.</summary>
     public static string NearestEvent(NightView view)
@@ -18,7 +18,7 @@ internal static class CursorWords
         EventMark? nearest = view.Marks
             .OrderBy(m => Math.Abs(m.Minute - view.Minute)).ThenByDescending(m => m.Words.Rank).FirstOrDefault();
         return nearest is null ? "no event this night"
-            : $"{nearest.Words.Letter} {nearest.Event.Time.ToString("HH:mm", CultureInfo.InvariantCulture)} {Sentence(nearest)}, {Away(nearest.Minute - view.Minute)}";
+            : $"{nearest.Words.Letter} {ClockText.Clock(nearest.Event.Time)} {Sentence(nearest)}, {Away(nearest.Minute - view.Minute)}";
     }
 
     /// <summary>What happened, and to which pipe or tank where it is one.</summary>

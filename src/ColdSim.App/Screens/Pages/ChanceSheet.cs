@@ -1,4 +1,3 @@
-using System.Globalization;
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Ensemble;
@@ -128,7 +127,7 @@ internal static class ChanceSheet
     {
         UnitStyle u = page.Units;
         FanPoint? point = chance.Fan.LastOrDefault(p => p.Time_s <= page.Minute * Minute_s);
-        yield return page.Report.Scenario.Start.AddMinutes(page.Minute).ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+        yield return ClockText.WeekdayClock(page.Report.Scenario.Start.AddMinutes(page.Minute));
         if (point is null)
             yield break;
         yield return $"left {Three(point.Left_kg, u.Mass)}";

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Compare;
@@ -110,7 +109,7 @@ internal static class OptionsSheet
             return b is null ? $"{name} A {One(a)}" : $"{name} A {One(a).Split(' ')[0]} B {One(b)}";
         }
 
-        string time = page.Report.Scenario.Start.AddMinutes(i).ToString("ddd HH:mm", CultureInfo.InvariantCulture);
+        string time = ClockText.WeekdayClock(page.Report.Scenario.Start.AddMinutes(i));
         return $"{time}  {Pair("inside", c => c.Inside_K, u.Temperature)}  {Pair("liquid", c => c.Liquid_K, u.Temperature)}  {Pair("left", c => c.Left_kg, u.Mass)}";
     }
 

@@ -67,7 +67,7 @@ internal static class EntrySheet
         FormField.Reading => $"what was read, such as {page.Form.Sample}",
         FormField.Temperature => "of the liquid, such as 10 °F",
         FormField.Tare => $"as stamped; empty takes the scenario's, {page.Units.Mass(page.Scenario.Rig.Cylinders[page.Form.Cylinder].Tare_kg)}",
-        FormField.At => $"now, {ClockText.DayClock(page.Now)}; or such as {page.Now:yyyy-MM-dd'T'HH:mm}",
+        FormField.At => $"now, {ClockText.DayClock(page.Now)}; or such as {ClockText.Typed(page.Now)}",
         _ => "a few words, or none",
     };
 

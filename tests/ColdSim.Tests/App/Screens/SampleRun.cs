@@ -118,6 +118,7 @@ internal static class SampleRun
         return new NightReport
         {
             Number = index + 1,
+            Evening = DateOnly.FromDateTime(noon.DateTime),
             From = from,
             To = noon.AddDays(1),
             Verdict = dry is not null ? Verdict.RunsDry : shortMinutes > 5 ? Verdict.RunsShort : Verdict.Holds,

@@ -14,6 +14,22 @@ public class EventListTests
     }
 
     [Fact]
+    public void A_burner_that_lights_one_time_lights_once()
+    {
+        NightReport one = InventedRuns.Holds with { BurnerStarts = 1 };
+        Assert.Equal("The burner lights once, 6.4 h in all; --json has every time.", EventList.Lines(InventedRuns.Report([one], []), UnitStyle.Us)[^1]);
+    }
+
+    [Fact]
+    public void A_row_that_would_be_wider_than_the_terminal_goes_on_in_the_next()
+    {
+        ReportedEvent freezes = InventedRuns.Events[2] with { Kind = ReportedKind.WaterFreezes, Node = "the pipe behind the shower, along the outside wall" };
+        IReadOnlyList<string> lines = EventList.Lines(InventedRuns.Report([InventedRuns.Short], [freezes]), UnitStyle.Us);
+        Assert.All(lines, l => Assert.InRange(l.Length, 0, 80));
+        Assert.Equal(2, lines.Count(l => l.Contains("shower", StringComparison.Ordinal) || l.Contains("freeze", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Repeats_fold_into_one_row() => Assert.Equal(
         [
             "gas runs short",
@@ -24,11 +40,11 @@ public class EventListTests
             "gas is enough again",
             "gas is short 2 times, 53 min",
         ],
-        EventRows.Of(InventedRuns.Events, InventedRuns.Rig, UnitStyle.Us).Select(r => r.What));
+        EventRows.Of(InventedRuns.HoldsThenShort, UnitStyle.Us).Select(r => r.What));
 
     [Fact]
     public void A_short_spell_without_an_end_has_no_length()
-        => Assert.Equal("gas runs short", Assert.Single(EventRows.Of([InventedRuns.Events[2]], InventedRuns.Rig, UnitStyle.Us)).What);
+        => Assert.Equal("gas runs short", Assert.Single(EventRows.Of(InventedRuns.Report([InventedRuns.Short], [InventedRuns.Events[2]]), UnitStyle.Us)).What);
 
     [Fact]
     public void A_round_of_lockouts_is_listed_once_and_then_counted()
@@ -47,7 +63,7 @@ public class EventListTests
                 "gas runs short", "flame lost", "ignition fails, 2 tries", "furnace locks out",
                 "inside falls to freezing", "furnace locks out 4 times more", "gas is enough again",
             ],
-            EventRows.Of(events, InventedRuns.Rig, UnitStyle.Us).Select(r => r.What));
+            EventRows.Of(InventedRuns.Report([InventedRuns.Short], events), UnitStyle.Us).Select(r => r.What));
     }
 
     [Fact]

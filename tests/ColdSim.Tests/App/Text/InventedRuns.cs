@@ -55,6 +55,7 @@ internal static class InventedRuns
     public static NightReport Holds { get; } = new()
     {
         Number = 1,
+        Evening = new(2027, 1, 14),
         From = Noon.AddHours(4),
         To = Noon.AddDays(1),
         Verdict = Verdict.Holds,
@@ -84,6 +85,7 @@ internal static class InventedRuns
     public static NightReport Short { get; } = Holds with
     {
         Number = 2,
+        Evening = new(2027, 1, 15),
         From = Noon.AddDays(1),
         To = Noon.AddDays(2),
         Verdict = Verdict.RunsShort,

@@ -55,13 +55,13 @@ public class NightSentenceTests
     [Fact]
     public void A_short_night_says_what_fails_when_and_how_cold_it_gets() => Assert.Equal(
         "Friday night, 15 to 16 January, runs short at 03:12 with 4.4 lb of propane still in the cylinder: "
-        + "the liquid is at -37 °F and gives 3.1 psi, too little for what is asked; the furnace locks out at 03:22, "
+        + "the liquid is at -37 °F and gives 3.1 psi, too little for what is asked; the furnace locks out at 03:23, "
         + "inside falls to 44 °F at 07:12, and gas is short for 2 h 5 min in all.",
         Sentence(InventedRuns.Short));
 
     [Fact]
     public void A_short_night_without_a_coach_leaves_inside_out() => Assert.EndsWith(
-        "too little for what is asked; the furnace locks out at 03:22, and gas is short for 2 h 5 min in all.",
+        "too little for what is asked; the furnace locks out at 03:23, and gas is short for 2 h 5 min in all.",
         Sentence(InventedRuns.Short with { InsideLow = null, InsideLowAt = null }), StringComparison.Ordinal);
 
     [Fact]
@@ -76,14 +76,36 @@ public class NightSentenceTests
         Sentence(DryOfUnknownLiquid));
 
     [Fact]
+    public void A_night_that_is_at_its_coldest_as_it_freezes_says_that_once() => Assert.Contains(
+        "inside falls to freezing, 32 °F, at 05:54, and gas is short",
+        Sentence(InventedRuns.Dry with { InsideLow = Temperature.FromDegreesFahrenheit(31.9), InsideLowAt = InventedRuns.Dry.FreezingAt }), StringComparison.Ordinal);
+
+    // The thermostat asks for nothing on the road, and the gas is shut off.
+    [Fact]
+    public void A_night_on_the_road_says_that_it_is_and_when()
+    {
+        NightReport cold = InventedRuns.Holds with { InsideLow = Temperature.FromDegreesFahrenheit(21) };
+        RunReport run = InventedRuns.Report([cold], []);
+        DateTimeOffset noon = InventedRuns.Noon;
+        Leg Part(double from_h, double to_h, bool road = false)
+            => new() { From = noon.AddHours(from_h), To = noon.AddHours(to_h), Site = run.Scenario.Rig.Site, Weather = run.Scenario.Weather, OnTheRoad = road };
+        string Of(params Leg[] legs) => NightSentence.Of(cold, run with { Scenario = run.Scenario with { Legs = legs } }, UnitStyle.Us);
+        Assert.Contains(
+            "outside falls to 14 °F; the coach is on the road from 21:00 to 08:30 with its gas shut off, and inside is down to 21 °F at 07:00, and 9.1 lb is left",
+            Of(Part(4, 9), Part(9, 20.5, road: true), Part(20.5, 24)), StringComparison.Ordinal);
+        Assert.DoesNotContain("thermostat", Of(Part(4, 9), Part(9, 20.5, road: true), Part(20.5, 24)), StringComparison.Ordinal);
+        Assert.Contains("colder than the thermostat asks", Of(Part(4, 9), Part(9, 10, road: true), Part(10, 24)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_night_short_long_before_it_is_dry_says_why_it_is_short() => Assert.Contains(
         "and dry at 04:30: the liquid is at -37 °F and gives 3.1 psi, too little for what is asked, "
-        + "and the last of it boils off at 04:24; inside",
+        + "and the last of it boils off at 04:25; inside",
         NightSentence.Of(InventedRuns.Dry, InventedRuns.HoldsThenDry, UnitStyle.Us), StringComparison.Ordinal);
 
     [Fact]
     public void A_night_dry_at_once_says_when_the_liquid_is_gone() => Assert.StartsWith(
-        "Friday night, 15 to 16 January, runs dry at 04:30: the last liquid boils off at 04:24; inside",
+        "Friday night, 15 to 16 January, runs dry at 04:30: the last liquid boils off at 04:25; inside",
         NightSentence.Of(
             InventedRuns.Dry with { FirstShort = InventedRuns.Dry.DryAt }, InventedRuns.HoldsThenDry, UnitStyle.Us), StringComparison.Ordinal);
 
@@ -101,8 +123,8 @@ public class NightSentenceTests
     [Fact]
     public void A_short_night_counts_its_further_lockouts()
     {
-        Assert.Contains("the furnace locks out at 03:22 and 2 times more,", Sentence(InventedRuns.Short with { Lockouts = 3 }), StringComparison.Ordinal);
-        Assert.Contains("the furnace locks out at 03:22 and once more,", Sentence(InventedRuns.Short with { Lockouts = 2 }), StringComparison.Ordinal);
+        Assert.Contains("the furnace locks out at 03:23 and 2 times more,", Sentence(InventedRuns.Short with { Lockouts = 3 }), StringComparison.Ordinal);
+        Assert.Contains("the furnace locks out at 03:23 and once more,", Sentence(InventedRuns.Short with { Lockouts = 2 }), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -112,14 +134,11 @@ public class NightSentenceTests
         Sentence(InventedRuns.Holds with { LeftAtDawn = null, To = InventedRuns.Noon.AddHours(15) }), StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("2027-01-31T16:00-07:00", "Sunday night, 31 January to 1 February,")]
-    [InlineData("2026-12-31T16:00-07:00", "Thursday night, 31 December 2026 to 1 January 2027,")]
-    [InlineData("2027-02-01T02:00-07:00", "Sunday night, 31 January to 1 February,")]
-    public void A_night_is_named_after_its_evening(string from, string name)
-    {
-        DateTimeOffset start = DateTimeOffset.Parse(from, System.Globalization.CultureInfo.InvariantCulture);
-        Assert.StartsWith(name, Sentence(InventedRuns.Holds with { From = start, To = start.AddHours(20) }), StringComparison.Ordinal);
-    }
+    [InlineData("2027-01-31", "Sunday night, 31 January to 1 February,")]
+    [InlineData("2026-12-31", "Thursday night, 31 December 2026 to 1 January 2027,")]
+    public void A_night_is_named_after_its_evening(string evening, string name)
+        => Assert.StartsWith(
+            name, Sentence(InventedRuns.Holds with { Evening = DateOnly.Parse(evening, System.Globalization.CultureInfo.InvariantCulture) }), StringComparison.Ordinal);
 
     [Theory]
     [InlineData(RunEnd.Complete, null)]

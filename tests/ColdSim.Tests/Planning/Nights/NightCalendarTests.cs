@@ -1,6 +1,8 @@
 using ColdSim.Model;
+using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 using ColdSim.Tests.Model;
 using Xunit;
 using static ColdSim.Tests.Model.Rigs;
@@ -33,6 +35,34 @@ public class NightCalendarTests
         Assert.Equal(spans.Split(','), Spans(report));
         Assert.Equal(Enumerable.Range(1, nights), report.Nights.Select(n => n.Number));
         Assert.Equal(nights, report.Summary.Nights);
+    }
+
+    [Theory]
+    [InlineData(16, "12 13")]
+    [InlineData(12, "12 13")]
+    [InlineData(10, "12 13")]
+    [InlineData(7, "12 13")]
+    [InlineData(6, "11 12")]
+    [InlineData(0, "11 12")]
+    public void Every_night_is_named_after_the_day_on_whose_evening_it_begins(int startHour, string evenings)
+        => Assert.Equal(evenings, string.Join(' ', Idle(startHour, 96, 2).Nights.Select(n => $"{n.Evening:dd}")));
+
+    [Fact]
+    public void A_morning_belongs_to_the_stop_of_the_night_that_it_comes_before()
+    {
+        DateTimeOffset start = new(2027, 1, 12, 8, 0, 0, TimeSpan.FromHours(-7));
+        Rig rig = new() { Cylinders = [Bottle()], Appliances = [Draw(100)] };
+        WeatherSeries weather = Changing(_ => -5, 96, first: start);
+        Trip trip = new()
+        {
+            Stops =
+            [
+                new() { From = start, To = start.AddHours(2), Site = rig.Site, Weather = weather },
+                new() { From = start.AddHours(4), To = start.AddHours(28), Site = rig.Site, Weather = weather },
+            ],
+        };
+        Scenario scenario = new() { Title = "", Rig = rig, Weather = weather, Start = start, Trip = trip, Legs = TripLegs.Of(trip, rig.Cylinders) };
+        Assert.Equal(1, Assert.Single(TripRun.Of(scenario).Nights).Stop);
     }
 
     [Theory]
