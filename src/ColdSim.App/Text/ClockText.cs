@@ -30,9 +30,6 @@ internal static class ClockText
     /// <summary>The same of a time of day.</summary>
     public static string Clock(TimeOnly time) => time.ToString("HH:mm", Words);
 
-    /// <summary>Such as "Fri 03:12".</summary>
-    public static string WeekdayClock(DateTimeOffset time) => Text(time, "ddd HH:mm");
-
     /// <summary>Such as "Fri 5 Jan 03:12".</summary>
     public static string WeekdayDateClock(DateTimeOffset time) => Text(time, "ddd d MMM HH:mm");
 
@@ -52,7 +49,7 @@ internal static class ClockText
     public static string DayClock(DateTimeOffset time) => Text(time, "ddd dd MMM HH:mm");
 
     /// <summary>Such as "Fri 03:12", where the days are few.</summary>
-    public static string ShortDayClock(DateTimeOffset time) => time.ToString("ddd HH:mm", Words);
+    public static string ShortDayClock(DateTimeOffset time) => Text(time, "ddd HH:mm");
 
     /// <summary>Such as "Fri 15 Jan 2027 03:12", where the year is in question.</summary>
     public static string DayOfYear(DateTimeOffset time) => Text(time, "ddd d MMM yyyy HH:mm");

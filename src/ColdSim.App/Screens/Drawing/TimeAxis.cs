@@ -76,7 +76,7 @@ internal static class TimeAxis
     public static void DrawDays(Sheet sheet, PlotArea plot, int y, MinuteRange span, int minute, DateTimeOffset start)
     {
         sheet.PutBefore(plot.Left - 1, y, "midnights");
-        string pointed = ClockText.WeekdayClock(start.AddMinutes(minute));
+        string pointed = ClockText.ShortDayClock(start.AddMinutes(minute));
         int at = Math.Max(plot.Left, Math.Min(plot.Left + span.Column(minute, plot.Columns) - pointed.Length / 2, plot.Right - pointed.Length));
         int end = plot.Left - 1, first = (int)(start.Date.AddDays(1) - start.DateTime).TotalMinutes;
         for (int m = first; m < span.To; m += 24 * 60)

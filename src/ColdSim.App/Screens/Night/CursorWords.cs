@@ -8,7 +8,7 @@ internal static class CursorWords
 {
     public static string Time(NightView view) => ClockText.WeekdayDateClock(view.Time);
 
-    public static string Clock(DateTimeOffset time) => ClockText.WeekdayClock(time);
+    public static string Clock(DateTimeOffset time) => ClockText.ShortDayClock(time);
 
     /// <summary>The answer to the last key if there is one, else the nearest event of the night.</summary>
     public static string NearestEvent(NightView view)

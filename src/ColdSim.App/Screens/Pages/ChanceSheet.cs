@@ -127,7 +127,7 @@ internal static class ChanceSheet
     {
         UnitStyle u = page.Units;
         FanPoint? point = chance.Fan.LastOrDefault(p => p.Time_s <= page.Minute * Minute_s);
-        yield return ClockText.WeekdayClock(page.Report.Scenario.Start.AddMinutes(page.Minute));
+        yield return ClockText.ShortDayClock(page.Report.Scenario.Start.AddMinutes(page.Minute));
         if (point is null)
             yield break;
         yield return $"left {Three(point.Left_kg, u.Mass)}";

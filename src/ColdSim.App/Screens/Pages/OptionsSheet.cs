@@ -109,7 +109,7 @@ internal static class OptionsSheet
             return b is null ? $"{name} A {One(a)}" : $"{name} A {One(a).Split(' ')[0]} B {One(b)}";
         }
 
-        string time = ClockText.WeekdayClock(page.Report.Scenario.Start.AddMinutes(i));
+        string time = ClockText.ShortDayClock(page.Report.Scenario.Start.AddMinutes(i));
         return $"{time}  {Pair("inside", c => c.Inside_K, u.Temperature)}  {Pair("liquid", c => c.Liquid_K, u.Temperature)}  {Pair("left", c => c.Left_kg, u.Mass)}";
     }
 

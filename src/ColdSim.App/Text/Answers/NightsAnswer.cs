@@ -60,7 +60,7 @@ internal static class NightsAnswer
     {
         NightReport last = run.Nights[^1];
         return last.LeftAtDawn is { } dawn
-            ? $"{units.RoundMass(dawn.Kilograms)} left at {run.Scenario.Criteria.Dawn:HH:mm}{(run.Nights.Count == 1 ? "" : " of the last")}"
+            ? $"{units.RoundMass(dawn.Kilograms)} left at {ClockText.Clock(run.Scenario.Criteria.Dawn)}{(run.Nights.Count == 1 ? "" : " of the last")}"
             : $"{units.RoundMass(last.LeftAtEnd.Kilograms)} left at {ClockText.Clock(last.To)}, where the run ends";
     }
 
