@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Electrical;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using Xunit;
 
@@ -24,8 +25,7 @@ public class BatteryStoryTests
     public void The_first_night_holds_and_the_second_runs_flat()
     {
         Assert.Empty(File.Value.Problems);
-        Assert.Equal([Verdict.Holds, Verdict.RunsFlat], Story.Value.Nights.Select(n => n.Verdict));
-        Assert.Equal([FirstOut.Nothing, FirstOut.Battery], Story.Value.Nights.Select(n => n.FirstOut));
+        Assert.Equal([Verdict.Holds, Verdict.BatteryFlat], Story.Value.Nights.Select(n => n.Verdict));
         Assert.True(Story.Value.Ledger.Closes);
     }
 
@@ -56,6 +56,6 @@ public class BatteryStoryTests
     public void A_generator_on_the_same_cold_cylinders_is_short_of_gas_in_its_turn()
     {
         RunSummary with = Row("generator by day").Summary;
-        Assert.Equal((Verdict.RunsShort, FirstOut.GasSupply), (with.Verdict, with.FirstOut));
+        Assert.Equal(Verdict.GasShort, with.Verdict);
     }
 }

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 using Xunit;
@@ -43,7 +44,7 @@ public class FortnightStoryTests
         Assert.Equal(WaitKind.CannotWait, wait.Kind);
         Assert.Equal(DayOfWeek.Saturday, Story.Value.Refills[1].Refill.At.DayOfWeek);
         Assert.Equal(DayOfWeek.Monday, wait.Next!.Value.DayOfWeek);
-        Assert.Equal((Verdict.RunsDry, new DateTime(2027, 1, 17, 12, 0, 0)), (wait.Worse!.Verdict, wait.Worse.From.DateTime));
+        Assert.Equal((Verdict.GasGone, new DateTime(2027, 1, 17, 12, 0, 0)), (wait.Worse!.Verdict, wait.Worse.From.DateTime));
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Advice;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using ColdSim.Planning.Ensemble;
-using ColdSim.Planning.Nights;
+using ColdSim.Planning.Harms;
 
 namespace ColdSim.App.Text;
 
@@ -13,17 +13,9 @@ internal static class ChanceSentence
     {
         bool one = report.Nights.Count == 1;
         string subject = report.Nights.Count switch { 1 => "the night", 2 => "both nights", var n => $"all {n} nights" };
-        string nights = report.Scenario.HeatStops is null
-            ? $"{Capital(subject)} {(one ? "holds" : "hold")}"
-            : $"Without {(one ? "its" : "the")} furnace from some time on, {subject} {(one ? "has" : "have")} gas enough";
+        string nights = $"{Capital(subject)} {(one ? "holds" : "hold")}";
         string partial = report.IsPartial ? $"Interrupted after {Count(report.Done)} of {Count(report.Asked)} {Members(report, report.Asked)}, so only of these: " : "";
-        string plain = report.Plain.Summary.Verdict switch
-        {
-            Verdict.Holds => "they hold",
-            Verdict.RunsShort => "gas runs short",
-            Verdict.RunsFlat => "the battery runs flat",
-            _ => "it runs dry",
-        };
+        string plain = report.Plain.Summary.Verdict == Verdict.Holds ? "they hold" : VerdictWords.Clause(report.Plain.Summary.Verdict);
         string without = report.Seed is not null ? "With everything just as the scenario says" : "In the scenario's own weather";
         return $"{partial}{(partial.Length > 0 ? char.ToLowerInvariant(nights[0]) + nights[1..] : nights)} in {Count(report.AllNights.Count)} of {Count(report.Done)} "
             + $"{Members(report, report.Done)}: a chance of {Percent(report.AllNights)}, {Words(report.AllNights)}. {without}, "

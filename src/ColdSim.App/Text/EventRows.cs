@@ -91,7 +91,7 @@ internal sealed class EventRows
     {
         int end = i, times = 0;
         TimeSpan total = TimeSpan.Zero;
-        while (end + 1 < kept.Length && kept[end].Kind == ReportedKind.ShortBegins && kept[end + 1].Kind == ReportedKind.ShortEnds)
+        while (end + 1 < kept.Length && kept[end].Kind == ReportedKind.ShortBegins && EventKinds.EndsShortage(kept[end + 1].Kind))
         {
             total += kept[end + 1].Time - kept[end].Time;
             times++;

@@ -1,6 +1,8 @@
 using System.Globalization;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Harms;
+using ColdSim.Planning.Nights;
 using UnitsNet;
 using static ColdSim.Physics.Units.ConversionFactors;
 
@@ -19,6 +21,9 @@ internal static class ExplainText
         "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. Further panels lie like "
         + "those there are, or flat, and a generator burns the gas of the same cylinders. Batteries are fused and vented as their maker says.";
 
+    private const string AboutSetPoint =
+        "Found by running everything again: it holds with this value, and a step of \"within\" short of it does not.";
+
     public static IReadOnlyList<TextSection> Sections(Explanation explanation, UnitStyle units, IReadOnlyList<string> cautions)
     {
         List<TextSection> sections =
@@ -34,10 +39,10 @@ internal static class ExplainText
             sections.Add(new("What looks the same from inside", RunText.Points(SimilarFaults.All.Select(SameSigns))));
         }
 
-        else if (explanation.Flat is not null)
+        else if (explanation.Remedies.Count > 0)
         {
             sections.Add(new($"What would have held to the end of night {explanation.Night}",
-                [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutElectrical)]));
+                [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(explanation.Failed?.Verdict == Verdict.BatteryFlat ? AboutElectrical : AboutSetPoint)]));
         }
 
         if (explanation.Report.Scenario.Assumptions.Count > 0)
@@ -57,18 +62,32 @@ internal static class ExplainText
             return $"At {ClockText.DayClock(chain.To)} the cylinder stands at {units.Pressure(chain.Pressure_Pa)} with its liquid at "
                 + $"{units.Temperature(chain.LiquidTo_K)}, {Could(chain, units)}{Inside(chain, units)}.";
         if (explanation.Limit is { } limit && explanation.Shortage is { } shortage)
-            return $"Gas runs short on {ClockText.DayClock(shortage)}{Because(limit, chain)}";
-        if (explanation.Flat is { Power: { FlatAt: { } flat } power })
+            return $"Gas runs short on {ClockText.DayClock(shortage)}{Because(limit, chain)}{BatteryToo(explanation.Failed)}";
+        if (explanation.Failed is { Verdict: Verdict.BatteryFlat, Power: { FlatAt: { } flat } power })
             return $"It is not the gas that fails first: the battery is flat on {ClockText.DayClock(flat)} and voltage is gone for {ClockText.Span(power.VoltageGone)}; "
                 + $"until then the night drew {UnitStyle.Number(power.DrawnInAll.WattHours, 0)} Wh, and solar, shore and generator gave "
                 + $"{UnitStyle.Number(power.Solar.WattHours + power.Shore.WattHours + power.Generator.WattHours, 0)} Wh. At that time {Could(chain, units)}."
                 + $" {Remedies(explanation)}";
+        if (explanation.Failed is { FirstFailure: { } failure } failed)
+            return $"{Cause(failed, failure)} At that time {Could(chain, units)}.{(explanation.Remedies.Count == 0 ? "" : $" {Remedies(explanation)}")}";
         string stopped = explanation.Report.End is RunEnd.LiquidFull or RunEnd.ReliefPressure
             ? ", but the cylinder itself ends the run, too full of liquid or too hot" : "";
         return chain.Asked_W <= 0
             ? $"Nothing is short: nothing asks for gas{stopped}."
             : $"Nothing is short{stopped}: at its tightest, {ClockText.DayClock(chain.To)}, {Could(chain, units)}.";
     }
+
+    private static string BatteryToo(NightReport? night)
+        => night?.Power is { FlatAt: { } flat, VoltageGone: { Minutes: >= 1 } gone }
+            ? $" The battery is flat as well, from {ClockText.DayClock(flat)}, for {ClockText.Span(gone)} in all." : "";
+
+    private static string Cause(NightReport night, DateTimeOffset at) => night.Verdict switch
+    {
+        Verdict.FurnaceStopped => $"The furnace has stopped, and from {ClockText.DayClock(at)} the thermostat calls in vain; neither gas nor battery is the cause.",
+        Verdict.FurnaceTooSmall => $"The furnace is too small: from {ClockText.DayClock(at)} inside stays below the set point, though the furnace burns without a "
+            + "pause and gets all its gas.",
+        _ => $"Water freezes on {ClockText.DayClock(at)}, with gas, battery and furnace still in order.",
+    };
 
     private static string Because(BindingLimit limit, ChainOfCause chain)
     {

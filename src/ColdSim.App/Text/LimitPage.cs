@@ -41,7 +41,7 @@ internal static class LimitPage
         lines.Add("");
         lines.AddRange(Paragraph("The coldest night's low at which the furnace is fed until dawn:"));
         lines.AddRange(LimitTable.Lines(chart, units, withNow: false));
-        lines.AddRange(Points([.. LimitWords.SetUps(chart, units).Skip(1).Take(2), .. LimitWords.Signs(chart, units)]));
+        lines.AddRange(Points([.. LimitWords.SetUps(chart, units).Skip(1).Take(2), .. LimitWords.Signs(chart)]));
         lines.AddRange(Paragraph($"Night: {ClockText.Clock(chart.Night.From)} to {ClockText.Clock(chart.Night.To)}, day {units.Difference(StandardNight.Swing_K)} warmer, wind "
             + $"{units.Speed(chart.Night.Air.Wind_m_s)}, to {LimitWords.Tolerance(chart, units)}. Stay {units.Difference(5)} or more on the warm side; more in wind."));
         lines.Add("");

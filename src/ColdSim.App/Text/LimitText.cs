@@ -12,7 +12,7 @@ internal static class LimitText
         List<TextSection> sections =
         [
             new(chart.Scenario.Title, [.. Wrap.Lines(Sentence(chart, units), rest: "  ")]),
-            new("The coldest night's low at which all gas asked for is given", [.. LimitTable.Lines(chart, units), "", .. Under(chart, units)]),
+            new("The coldest night's low that this rig holds", [.. LimitTable.Lines(chart, units), "", .. Under(chart, units)]),
             new("The same drawn", LimitPlot.Lines(chart, units)),
             new("The standard night", [.. Wrap.Lines(LimitWords.Night(chart, units)), .. Wrap.Lines(LimitWords.Fed(chart, units))]),
         ];
@@ -29,7 +29,7 @@ internal static class LimitText
 
     private static IEnumerable<string> Under(LimitChart chart, UnitStyle units)
     {
-        IEnumerable<string> lines = LimitWords.SetUps(chart, units).Concat(LimitWords.Signs(chart, units));
+        IEnumerable<string> lines = LimitWords.SetUps(chart, units).Concat(LimitWords.Signs(chart));
         if (Electricity(chart) is { } electricity) lines = lines.Append(electricity);
         return lines.SelectMany(l => Wrap.Lines(l, rest: "  "));
     }

@@ -1,5 +1,6 @@
 using ColdSim.Model;
 using ColdSim.Model.Blanket;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Limits;
 
 namespace ColdSim.App.Text;
@@ -42,12 +43,12 @@ internal static class LimitWords
         _ => units.Temperature(cell.Low_K),
     };
 
-    /// <summary>The same without its unit; a star where the furnace is too small, a d where the demand is higher.</summary>
+    /// <summary>The same without its unit; a mark where it is not the supply of gas that sets the limit.</summary>
     public static string Cell(LimitCell cell, LimitChart chart, UnitStyle units) => cell.Kind switch
     {
-        LimitKind.HoldsAtColdest => $"below {units.TemperatureNumber(chart.Axis.Coldest_K)}{(cell.FurnaceTooSmall ? "*" : "")} ",
-        LimitKind.NotAtWarmest => $"not at {units.TemperatureNumber(chart.Axis.Warmest_K)}{Dry(cell)} ",
-        _ => $"{units.TemperatureNumber(cell.Low_K)}{(cell.FurnaceTooSmall ? "*" : "")}{Dry(cell)} ",
+        LimitKind.HoldsAtColdest => $"below {units.TemperatureNumber(chart.Axis.Coldest_K)} ",
+        LimitKind.NotAtWarmest => $"not at {units.TemperatureNumber(chart.Axis.Warmest_K)}{Sign(cell)} ",
+        _ => $"{units.TemperatureNumber(cell.Low_K)}{Sign(cell)} ",
     };
 
     public static string Tolerance(LimitChart chart, UnitStyle units)
@@ -77,25 +78,33 @@ internal static class LimitWords
     public static string Fed(LimitChart chart, UnitStyle units)
     {
         Planning.NightCriteria criteria = chart.Scenario.Criteria;
-        return $"Fed: appliances are short of gas for at most {ClockText.Span(criteria.ShortAllowance)} in all, and inside falls at most "
-            + $"{units.Difference(criteria.BelowSetPoint.Kelvins)} for want of gas. Each number was run and holds, as do the two next warmer "
-            + $"ones; one {Tolerance(chart, units)} colder was run and does not.";
+        string allowed = ClockText.Span(criteria.ShortAllowance);
+        return $"Holds: gas and battery fail for at most {allowed} in all, inside falls at most {units.Difference(criteria.BelowSetPoint.Kelvins)} below the set "
+            + "point for lack of gas or because the furnace is too small, and no declared water freezes. Each number was run and holds, as do the two next "
+            + $"warmer ones; one {Tolerance(chart, units)} colder was run and does not.";
     }
 
     /// <summary>What the stars and letters in this chart mean; empty where there are none.</summary>
-    public static IEnumerable<string> Signs(LimitChart chart, UnitStyle units)
+    public static IEnumerable<string> Signs(LimitChart chart)
     {
-        if (chart.Cells.Any(c => c.Kind != LimitKind.NotAtWarmest && c.FurnaceTooSmall))
-        {
-            yield return "* The furnace itself is too small for that night: it gets its gas, burns without a stop, and inside falls all the same, "
-                + $"to {units.Temperature(chart.Cells.Where(c => c.FurnaceTooSmall).Min(c => c.InsideLow_K))} at the worst. A limit of the gas, not of comfort.";
-        }
-
-        if (chart.Cells.Any(c => c.Emptied && c.Kind != LimitKind.HoldsAtColdest))
+        string[] used = [.. chart.Cells.Select(Sign).Distinct()];
+        if (used.Contains("*"))
+            yield return "* One step colder the furnace is too small: it burns without a pause with all its gas, and inside stays below the set point.";
+        if (used.Contains("b"))
+            yield return "b One step colder the battery goes flat first.";
+        if (used.Contains("w"))
+            yield return "w One step colder the water of a pipe or tank freezes first.";
+        if (used.Contains("d"))
             yield return "d One step colder at most 5 % is left when gas falls short: more gas is wanted there, not more warmth.";
     }
 
-    private static string Dry(LimitCell cell) => cell.Emptied ? "d" : "";
+    private static string Sign(LimitCell cell) => cell.Kind == LimitKind.HoldsAtColdest ? "" : cell.FailsColder switch
+    {
+        Verdict.FurnaceTooSmall => "*",
+        Verdict.BatteryFlat => "b",
+        Verdict.WaterFreezes => "w",
+        _ => cell.Emptied ? "d" : "",
+    };
 
     private static string OneMore(Rig rig) => rig.Cylinders.Count == 1 ? "second cylinder" : "one more cylinder";
 

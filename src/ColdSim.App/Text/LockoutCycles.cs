@@ -20,7 +20,7 @@ internal sealed record LockoutCycles(ReportedEvent[] Kept, int MoreLockoutsAt, i
             return new(night, -1, 0);
         int first = Array.FindIndex(night, e => e.Kind == ReportedKind.Lockout);
         int second = Array.FindIndex(night, first + 1, e => e.Kind == ReportedKind.Lockout);
-        int lastShort = Array.FindLastIndex(night, e => e.Kind is ReportedKind.ShortBegins or ReportedKind.ShortEnds);
+        int lastShort = Array.FindLastIndex(night, e => e.Kind == ReportedKind.ShortBegins || EventKinds.EndsShortage(e.Kind));
         int firstFreezing = Array.FindIndex(night, e => e.Kind == ReportedKind.InsideFreezing);
         List<ReportedEvent> kept = [];
         int place = -1;
@@ -29,7 +29,7 @@ internal sealed record LockoutCycles(ReportedEvent[] Kept, int MoreLockoutsAt, i
             if (i == second)
                 place = kept.Count;
             bool stays = i <= first || i == second || i == firstFreezing
-                || (i == lastShort && night[i].Kind == ReportedKind.ShortEnds)
+                || (i == lastShort && EventKinds.EndsShortage(night[i].Kind))
                 || EventKinds.Of(night[i].Kind).StaysInRounds;
             if (stays)
                 kept.Add(night[i]);

@@ -1,7 +1,6 @@
 using ColdSim.Model;
-using ColdSim.Model.Thermostat;
-using ColdSim.Physics.Units;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -10,13 +9,15 @@ namespace ColdSim.App.Text;
 /// <summary>One plain sentence a night: what happens, when, how much is left and how cold it gets.</summary>
 internal static class NightSentence
 {
-    private const double NoticeablyBelow_K = 2;
     private static readonly TimeSpan Same = TimeSpan.FromMinutes(1);
 
     public static string Of(NightReport night, RunReport run, UnitStyle units) => $"{Subject(night)} " + (night.Verdict switch
     {
         Verdict.Holds => Holds(night, run, units),
-        Verdict.RunsFlat => IsFlat(night, run, units),
+        Verdict.BatteryFlat => IsFlat(night, run, units),
+        Verdict.FurnaceStopped => $"has no furnace from {ClockText.Clock(Stopped(night, run))}: {Then(night, units)}",
+        Verdict.FurnaceTooSmall => IsTooSmall(night, units),
+        Verdict.WaterFreezes => $"{WaterWords(night)}: {Then(night, units, Left(night, run, units))}",
         _ => Fails(night, run, units),
     }) + ".";
 
@@ -46,13 +47,7 @@ internal static class NightSentence
 
     /// <summary>Of a night that holds: the coldest, what is left, and by how much it holds.</summary>
     private static string Holds(NightReport night, RunReport run, UnitStyle units)
-        => $"{HoldsWords(night, run)}: {LowestInside(night, run, units)}, and {Left(night, run, units)}{Margin(night, units)}{Dip(night, run)}";
-
-    // In a coach without its furnace the gas holds out, but the night does not hold.
-    private static string HoldsWords(NightReport night, RunReport run)
-        => run.Scenario.HeatStops is not { } stops || stops >= night.To ? "holds"
-            : stops > night.From ? $"has gas enough, but no furnace from {ClockText.Clock(stops)}"
-            : "has gas enough, but no furnace";
+        => $"holds: {LowestInside(night, run, units)}, and {Left(night, run, units)}{Margin(night, units)}{Dip(night, run)}";
 
     private static string LowestInside(NightReport night, RunReport run, UnitStyle units)
     {
@@ -66,10 +61,7 @@ internal static class NightSentence
                 + $"and inside is down to {inside} at {ClockText.Clock(at)}";
         }
 
-        return IsBelowThermostat(low, run.Scenario.Rig.Thermostat)
-            ? $"{outside}, every appliance gets its gas, yet inside is down to {inside} at {ClockText.Clock(at)}, "
-                + "colder than the thermostat asks"
-            : $"{outside}, inside stays at {inside} or above";
+        return $"{outside}, inside stays at {inside} or above";
     }
 
     // The drive in which an instant lies, as far as it belongs to the night; its end is the coldest of a coach that cools.
@@ -83,10 +75,6 @@ internal static class NightSentence
 
         return null;
     }
-
-    private static bool IsBelowThermostat(Temperature low, ThermostatSpecification? thermostat)
-        => thermostat is not null
-            && low.Kelvins < Math.Min(thermostat.DaySetPoint_K, thermostat.NightSetPoint_K) - NoticeablyBelow_K;
 
     /// <summary>A steady supply is given only with the liquid temperature that it allows.</summary>
     private static string Margin(NightReport night, UnitStyle units)
@@ -114,7 +102,7 @@ internal static class NightSentence
     /// <summary>Of a night that runs short or dry: what fails, when, with how much left, and how cold it gets.</summary>
     private static string Fails(NightReport night, RunReport run, UnitStyle units)
     {
-        List<string> then = [.. Starves(night, run), .. Lockouts(night), .. Inside(night, units), .. ShortTime(night)];
+        List<string> then = [.. Starves(night, run), .. Lockouts(night), .. Inside(night, units), .. ShortTime(night), .. BatteryToo(night), .. WaterToo(night)];
         string after = then.Count switch
         {
             0 => Left(night, run, units),
@@ -127,7 +115,7 @@ internal static class NightSentence
     private static string What(NightReport night, RunReport run, UnitStyle units)
     {
         string left = night.LeftAtFirstShort is { } kg ? $" with {Mass(kg, units)}" : "";
-        if (night.Verdict == Verdict.RunsShort)
+        if (night.DryAt is null)
         {
             return night.FirstShort is not { } at ? "runs short"
                 : at - night.From < Same ? $"is short from its start at {ClockText.Clock(at)}{StillIn(left, run)}"
@@ -149,7 +137,7 @@ internal static class NightSentence
         string? tooLittle = night is { LiquidAtFirstShort: { } liquid, CylinderPressureAtFirstShort: { } pressure }
             ? $"the liquid is at {Temperature(liquid, units)} and gives {units.Pressure(pressure.Pascals)}, too little for what is asked"
             : null;
-        if (night.Verdict == Verdict.RunsShort)
+        if (night.DryAt is null)
             return tooLittle is null ? "" : tooLittle + "; ";
 
         string? gone = night.LiquidGoneAt is { } at ? ClockText.Clock(at) : null;
@@ -202,8 +190,49 @@ internal static class NightSentence
         string begins = at - night.From < Same ? "is without voltage from its start" : $"has its battery flat at {ClockText.Clock(at)}";
         string gas = $"with {Mass(power.GasLeftAtFlat!.Value, units)} of {CylinderWords.Gas(run.Scenario.Rig)} left";
         string stops = run.Scenario.Rig.Furnace is null ? "what draws on it stands still" : "the furnace's board is dead";
-        List<string> then = [$"{stops} for {ClockText.Span(power.VoltageGone)} in all", .. Inside(night, units), .. GasToo(night)];
-        return $"{begins} {gas}: {(then.Count == 1 ? then[0] : string.Join(", ", then.Take(then.Count - 1)) + ", and " + then[^1])}";
+        return $"{begins} {gas}: {Then(night, units, $"{stops} for {ClockText.Span(power.VoltageGone)} in all")}";
+    }
+
+    /// <summary>Of a night whose furnace is too small: since when, and how cold it gets.</summary>
+    private static string IsTooSmall(NightReport night, UnitStyle units)
+        => $"has too small a furnace: it burns without a pause with all the gas it needs, and from {ClockText.Clock(night.FirstFailure ?? night.From)} on "
+            + $"inside stays below the set point; {Then(night, units)}";
+
+    // What else happens in a night whose cause is named already.
+    private static string Then(NightReport night, UnitStyle units, string? first = null)
+    {
+        List<string> then = [.. first is null ? [] : (string[])[first], .. NoHeat(night), .. Inside(night, units), .. GasToo(night)];
+        if (night.Verdict != Verdict.BatteryFlat) then.AddRange(BatteryToo(night));
+        if (night.Verdict != Verdict.WaterFreezes) then.AddRange(WaterToo(night));
+        return then.Count switch { 0 => "nothing else fails", 1 => then[0], _ => string.Join(", ", then.Take(then.Count - 1)) + ", and " + then[^1] };
+    }
+
+    private static IEnumerable<string> NoHeat(NightReport night)
+    {
+        if (night.Verdict == Verdict.FurnaceStopped)
+            yield return $"there is no heat for {ClockText.Span(night.NoHeatTime)} in all";
+    }
+
+    private static DateTimeOffset Stopped(NightReport night, RunReport run)
+        => run.Scenario.HeatStops is { } stops && stops > night.From ? stops : night.FirstFailure ?? night.From;
+
+    private static WaterReport? FirstWater(NightReport night)
+        => night.Water.Where(w => w.HoldsWater && w.FreezesAt is not null).MinBy(w => w.FreezesAt);
+
+    private static string WaterWords(NightReport night) => FirstWater(night) is { FreezesAt: { } at } water
+        ? $"does not hold, for water freezes in {water.Name} at {ClockText.Clock(at)}"
+        : "does not hold, for water is still frozen";
+
+    private static IEnumerable<string> WaterToo(NightReport night)
+    {
+        if (FirstWater(night) is { FreezesAt: { } at } water)
+            yield return $"water freezes in {water.Name} at {ClockText.Clock(at)}";
+    }
+
+    private static IEnumerable<string> BatteryToo(NightReport night)
+    {
+        if (night.Power is { FlatAt: { } at, VoltageGone: { Minutes: >= 1 } gone })
+            yield return $"the battery is flat from {ClockText.Clock(at)} as well, for {ClockText.Span(gone)} in all";
     }
 
     private static IEnumerable<string> GasToo(NightReport night)

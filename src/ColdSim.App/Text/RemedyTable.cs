@@ -1,5 +1,7 @@
 using ColdSim.Model.Electrical;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Harms;
+using UnitsNet;
 
 namespace ColdSim.App.Text;
 
@@ -80,6 +82,16 @@ internal static class RemedyTable
     private static string Hours(Remedy remedy, Explanation explanation)
         => UnitStyle.Number(remedy.Electricity_J / remedy.Value!.Value / explanation.Report.Scenario.Rig.Cylinders.Count / 3600, 0);
 
+    // Why a remedy does not hold with the furthest value tried.
+    private static string? Fails(Remedy remedy)
+    {
+        if (remedy.FailsBy == Verdict.Holds || remedy.FailsAt is not { } at)
+            return null;
+        string length = remedy.FailsBy is Verdict.GasShort or Verdict.GasGone && remedy.Harm.ShortMinutes >= 1
+            ? $", for {ClockText.Span(Duration.FromMinutes(remedy.Harm.ShortMinutes))} in all" : "";
+        return $"{VerdictWords.Clause(remedy.FailsBy)} {ClockText.DayClock(at)}{length}";
+    }
+
     private static IEnumerable<string> Notes(Remedy remedy, Explanation explanation, UnitStyle units)
     {
         bool several = explanation.Report.Scenario.Rig.Cylinders.Count > 1;
@@ -94,10 +106,12 @@ internal static class RemedyTable
                 RemedyKind.Regulator => $"up to {units.Power(remedy.Reach)}",
                 RemedyKind.Battery => $"up to {AmpereHours(remedy.Reach)}",
                 RemedyKind.MorePanels => $"up to {Watts(remedy.Reach)} beside what is there",
-                RemedyKind.Generator => "on the same cylinders; does not hold",
+                RemedyKind.Generator => "on the same cylinders",
                 RemedyKind.PurePropane or RemedyKind.ApplianceOff or RemedyKind.PanelsClear or RemedyKind.LoadOff or RemedyKind.ShorePower => "does not hold",
-                _ => "same size, as full; does not hold",
+                _ => "same size, as full",
             };
+            if (Fails(remedy) is { } fails)
+                yield return fails;
             yield break;
         }
 

@@ -1,4 +1,5 @@
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 
@@ -14,16 +15,14 @@ internal static class TripSentence
         if (summary.Verdict == Verdict.Holds)
             return $"{(summary.Nights == 1 ? "The one night holds" : $"All {summary.Nights} nights hold")}, on {takes}.";
         NightReport first = report.Run.Nights.First(n => n.Verdict != Verdict.Holds);
-        return $"{summary.NightsHeld} of {summary.Nights} nights hold, on {takes}; the first that does not is {ClockText.NightName(first)}, which "
+        return $"{summary.NightsHeld} of {summary.Nights} nights hold, on {takes}; the first that does not is {ClockText.NightName(first)}: "
             + $"{Fails(first)}.";
     }
 
     private static string Fails(NightReport night) => night switch
     {
-        { Verdict: Verdict.RunsFlat, Power.FlatAt: { } flat } => $"has its battery flat at {ClockText.Clock(flat)}",
-        { Verdict: Verdict.RunsDry, DryAt: { } dry } => $"runs dry at {ClockText.Clock(dry)}",
-        { FirstShort: { } at } => $"runs short at {ClockText.Clock(at)}",
-        _ => "runs short",
+        { FirstFailure: { } at } => $"{VerdictWords.Clause(night.Verdict)} at {ClockText.Clock(at)}",
+        _ => VerdictWords.Clause(night.Verdict),
     };
 
     private static string Refills(TripReport report)
@@ -67,7 +66,7 @@ internal static class TripSentence
     };
 
     private static string Worse(NightReport night)
-        => $"{ClockText.NightName(night)}, {(night.Verdict switch { Verdict.RunsDry => "runs dry", Verdict.RunsShort => "runs short", Verdict.RunsFlat => "runs flat", _ => "ends early" })}";
+        => $"{ClockText.NightName(night)}, {(night.Verdict == Verdict.Holds ? "ends early" : VerdictWords.Clause(night.Verdict))}";
 
     private static string LastDay(TripRefill refill, TripReport report)
         => report.Run.Scenario.Rig.Cylinders[refill.Refill.Cylinder].RequalifyBy?.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture) ?? "its date";

@@ -255,6 +255,8 @@ public sealed class Simulation
         _record.HeatIntoCylinder_W = _stepper.Flowed.CylinderHeat_J * perSecond;
         _record.Blanket_W = _inputs.BlanketPower_W();
         _record.OtherHeat_W = _inputs.OtherHeat_W;
+        _record.HeatCalled = _controls.Thermostat?.Calls ?? false;
+        _record.Furnace = _controls.Furnace?.Phase ?? FurnacePhase.Idle;
         _record.BurnerLit = _inputs.FurnaceLit;
         _record.Undersupplied = _controls.Supply.Undersupplied;
         _record.DampSettles = _plant.Damp is not null && _controls.Damp.IsHigh;

@@ -1,3 +1,4 @@
+using ColdSim.Model.Furnace;
 using ColdSim.Model.Numerics;
 
 namespace ColdSim.Model.Engine;
@@ -74,6 +75,12 @@ public sealed class StepRecord
     /// <summary>Heat of the heaters beside the furnace. [W]</summary>
     public double OtherHeat_W { get; set; }
 
+    /// <summary>Whether the thermostat called for heat.</summary>
+    public bool HeatCalled { get; set; }
+
+    /// <summary>Phase of the furnace's ignition board; idle without a furnace.</summary>
+    public FurnacePhase Furnace { get; set; }
+
     /// <summary>Whether the furnace burnt.</summary>
     public bool BurnerLit { get; set; }
 
@@ -113,7 +120,7 @@ public sealed class StepRecord
             : whole.InsideWithin_K.Over((from.Time_s - whole.From.Time_s) / length_s, (to.Time_s - from.Time_s) / length_s);
         (_ends[_from], _ends[1 - _from]) = (from, to);
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
-        OtherHeat_W = whole.OtherHeat_W;
+        (OtherHeat_W, HeatCalled, Furnace) = (whole.OtherHeat_W, whole.HeatCalled, whole.Furnace);
         (BurnerLit, Undersupplied, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.DampSettles);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
         whole.IsShort.AsSpan().CopyTo(IsShort);

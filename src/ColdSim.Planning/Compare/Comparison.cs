@@ -1,6 +1,7 @@
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Physics.Units;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Search;
 using ColdSim.Planning.Trips;
@@ -129,6 +130,10 @@ public sealed record ComparedRow
 
     /// <summary>Whether the cylinder itself ended the run, too full of liquid or too hot.</summary>
     public bool StoppedByCylinder => End is RunEnd.LiquidFull or RunEnd.ReliefPressure;
+
+    /// <summary>For how many more nights like these what is left at the end would last; infinite where none was used.</summary>
+    public double NightsOfGasLeft => Summary.LeftAtEnd.Kilograms / Summary.GasUsed.Kilograms * Summary.Nights is var nights && double.IsNaN(nights)
+        ? double.PositiveInfinity : nights;
 
     /// <summary>Whether all nights hold.</summary>
     public bool Holds => Summary.Verdict == Verdict.Holds && !StoppedByCylinder;

@@ -1,47 +1,68 @@
+using ColdSim.Planning.Harms;
+
 namespace ColdSim.Planning.Compare;
 
-/// <summary>What sets two options apart.</summary>
+/// <summary>What decides between two options.</summary>
 public enum Criterion
 {
     /// <summary>Nothing that the rule looks at.</summary>
     None,
 
-    /// <summary>One holds all nights and the other does not, or its run was stopped by the cylinder.</summary>
+    /// <summary>The cylinder of one, too full or too hot, ended its run.</summary>
+    StoppedByCylinder,
+
+    /// <summary>Hours with frozen water, or with inside below freezing.</summary>
+    FreezingHours,
+
+    /// <summary>The lowest temperature below freezing.</summary>
+    Lowest,
+
+    /// <summary>Hours without heat while the thermostat calls.</summary>
+    NoHeatHours,
+
+    /// <summary>Kelvin-hours below the set point.</summary>
+    ColdKelvinHours,
+
+    /// <summary>Minutes short of gas.</summary>
+    ShortMinutes,
+
+    /// <summary>One holds all nights and the other does not.</summary>
     Holds,
 
-    /// <summary>Minutes of undersupply, and without voltage, in all.</summary>
-    ShortTime,
+    /// <summary>For how many more nights the gas would last.</summary>
+    Margin,
 
-    /// <summary>When gas is first short or voltage first gone.</summary>
-    FirstShort,
+    /// <summary>What it costs.</summary>
+    Cost,
 
-    /// <summary>The lowest inside temperature.</summary>
-    InsideLow,
+    /// <summary>Walks outside to change cylinders.</summary>
+    Work,
 
     /// <summary>Gas used.</summary>
     Gas,
 }
 
-/// <summary>The rule by which options are put in order.</summary>
-/// <remarks>
-/// Values are compared to the minute, a tenth of a degree and ten grams: what lies below is noise of the model, and no reason to
-/// call one option better.
-/// </remarks>
+/// <summary>The rule by which options are put in order: the scale of harm, then margin, money and work.</summary>
+/// <remarks>Every value is rounded before it is compared, so that no rank rests on what the model cannot know.</remarks>
 public static class Ranking
 {
-    private static readonly (Criterion What, Func<ComparedRow, double> Badness)[] Steps =
+    // Gas for more than another night is no reason to pay or carry more. Our decision; no source gives one.
+    private const double MarginStep = 0.5, EnoughMargin = 1, GasStep_kg = 0.1;
+
+    private static readonly (Criterion What, Func<ComparedRow, double> Badness)[] AfterHarm =
     [
-        (Criterion.Holds, r => r.Holds ? 0 : r.StoppedByCylinder ? 2 : 1),
-        (Criterion.ShortTime, r => Math.Round(r.Summary.UnservedTime.Minutes)),
-        (Criterion.FirstShort, r => r.Summary.FirstFailure is { } at ? -Math.Floor((at - DateTimeOffset.UnixEpoch).TotalMinutes) : double.NegativeInfinity),
-        (Criterion.InsideLow, r => r.Summary.InsideLow is { } low ? -Math.Round(low.DegreesCelsius * 10) : double.PositiveInfinity),
-        (Criterion.Gas, r => Math.Round(r.Summary.GasUsed.Kilograms * 100)),
+        (Criterion.Holds, r => r.Holds ? 0 : 1),
+        (Criterion.Margin, r => -Math.Round(Math.Min(r.NightsOfGasLeft, EnoughMargin) / MarginStep)),
+        (Criterion.Cost, r => r.Cost is { } cost ? Math.Round(cost) : double.PositiveInfinity),
+        (Criterion.Work, r => r.Summary.CylinderChanges),
+        (Criterion.Gas, r => Math.Round(r.Summary.GasUsed.Kilograms / GasStep_kg)),
     ];
 
     /// <summary>The rule in words.</summary>
     public const string Rule =
-        "what holds all nights comes first; then fewer minutes short; then short later; then warmer inside at its coldest; "
-        + "then less gas; then as in the file";
+        "least harm first: fewer hours with frozen water or below freezing inside, then less far below freezing, then fewer hours without "
+        + "heat, then less cold below the set point, then fewer minutes short of gas. If the harm is the same: what holds, then gas left for "
+        + "another night, lower cost, fewer cylinder changes, less gas, and last the order in the file";
 
     /// <summary>The first step of the rule at which two options differ.</summary>
     public static Criterion Between(ComparedRow a, ComparedRow b) => Compare(a, b).What;
@@ -66,7 +87,10 @@ public static class Ranking
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
-        foreach ((Criterion what, Func<ComparedRow, double> badness) in Steps)
+        if (a.StoppedByCylinder != b.StoppedByCylinder) return (Criterion.StoppedByCylinder, a.StoppedByCylinder ? 1 : -1);
+        (HarmTerm term, int harm) = HarmOrder.Decide(a.Summary.Harm, b.Summary.Harm);
+        if (harm != 0) return (Of(term), harm);
+        foreach ((Criterion what, Func<ComparedRow, double> badness) in AfterHarm)
         {
             if (badness(a).CompareTo(badness(b)) is not 0 and int sign)
                 return (what, sign);
@@ -74,4 +98,14 @@ public static class Ranking
 
         return (Criterion.None, 0);
     }
+
+    private static Criterion Of(HarmTerm term) => term switch
+    {
+        HarmTerm.FreezingHours => Criterion.FreezingHours,
+        HarmTerm.Lowest => Criterion.Lowest,
+        HarmTerm.NoHeatHours => Criterion.NoHeatHours,
+        HarmTerm.ColdKelvinHours => Criterion.ColdKelvinHours,
+        HarmTerm.ShortMinutes => Criterion.ShortMinutes,
+        _ => Criterion.None,
+    };
 }

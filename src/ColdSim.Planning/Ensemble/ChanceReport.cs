@@ -1,6 +1,7 @@
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Forecasts;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Sensitivity;
 using MathNet.Numerics.Statistics;
@@ -116,7 +117,7 @@ public sealed record ChanceReport
 
     private static IReadOnlyList<Influence> InfluencesOf(LeanRun[] runs, MemberTable table, IReadOnlyList<int> done)
     {
-        double[] went = [.. runs.Select(Went)];
+        double[] went = Went(runs);
         (Uncertainty Of, double Correlation)[] all =
         [
             .. Enum.GetValues<Uncertainty>()
@@ -129,9 +130,21 @@ public sealed record ChanceReport
             : [];
     }
 
-    // How well a member went: by what is left where it holds, by the time without gas or voltage where it does not.
-    private static double Went(LeanRun run)
-        => run.Holds ? run.Nights[^1].LeftAtEnd_kg : Failing - run.Nights.Sum(n => n.Short_s + n.VoltageGone_s);
+    // How well each member went: by what is left where it holds, by its place on the scale of harm where it does not.
+    private static double[] Went(LeanRun[] runs)
+    {
+        Harm[] harms = [.. runs.Select(r => r.Nights.Aggregate(Harm.None, (sum, night) => sum + night.Harm))];
+        int[] failed = [.. Enumerable.Range(0, runs.Length).Where(i => !runs[i].Holds)];
+        Array.Sort(failed, (a, b) => HarmOrder.Only.Compare(harms[a], harms[b]));
+        double[] went = [.. runs.Select(r => r.Holds ? r.Nights[^1].LeftAtEnd_kg : Failing)];
+        for (int i = 1, place = 0; i < failed.Length; i++)
+        {
+            if (HarmOrder.Only.Compare(harms[failed[i]], harms[failed[i - 1]]) != 0) place = i;
+            went[failed[i]] = Failing - place;
+        }
+
+        return went;
+    }
 
     /// <summary>The smallest of the sorted values that at least a fraction of all do not exceed; NaN without values.</summary>
     internal static double Percentile(double[] sorted, double part_frac) => sorted.Length == 0

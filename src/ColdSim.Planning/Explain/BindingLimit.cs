@@ -104,11 +104,11 @@ public sealed record BindingLimit(Limit? Binds, IReadOnlyList<Limit> Ties, doubl
             {
                 TrialOutcome run = TrialOutcome.Of(eased, cancel);
                 finished?.Invoke();
-                double delay_s = run.Holds ? double.PositiveInfinity
-                    : run.FirstShort is { } at ? (at - firstShort).TotalSeconds
-                    : double.NegativeInfinity;
+                double delay_s = run.IsCutShort ? double.NegativeInfinity
+                    : run.SupplyFails is { } at ? (at - firstShort).TotalSeconds
+                    : double.PositiveInfinity;
                 if (delay_s <= best_s) continue;
-                (best_s, then) = (delay_s, run.FirstShort);
+                (best_s, then) = (delay_s, run.SupplyFails);
             }
 
             return (best_s, then);

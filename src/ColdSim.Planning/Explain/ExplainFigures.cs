@@ -1,4 +1,5 @@
 using ColdSim.Planning.Figures;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using UnitsNet.Units;
 using Chained = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.ChainOfCause>;
@@ -98,6 +99,8 @@ public static class ExplainFigures
             canBeAbsent: true),
         Remedied.Number("tolerance", r => r.Kind == RemedyKind.Battery ? SiQuantity.Energy(r.Tolerance)!.As(EnergyUnit.WattHour) : r.Tolerance, "a step of this less does not hold"),
         Remedied.Number("reach", r => InUnit(r.Kind, r.Reach), "the furthest that was tried", canBeAbsent: true),
+        Remedied.Word("fails_by", r => r.Value is null ? r.FailsBy : null, ReportWords.Verdicts, "what fails with the furthest that was tried, where nothing within reach holds", canBeAbsent: true),
+        Remedied.Time("fails_at", r => r.FailsAt, "when that begins", canBeAbsent: true),
         Remedied.Flag("holds_all_nights", r => r.HoldsAllNights, "whether the later nights hold too"),
         Remedied.Flag("on_ground", r => r.IsOnGround, "whether it is too large to be carried"),
         Remedied.Quantity("contents_kg", r => r.Value is null ? null : SiQuantity.Mass(r.Contents_kg), MassUnit.Kilogram, "propane in all cylinders at the start", canBeAbsent: true),
@@ -118,7 +121,8 @@ public static class ExplainFigures
         Document.Word("verdict", e => e.Report.Summary.Verdict, ReportWords.Verdicts, "of the whole run"),
         Document.Flag("at_time", e => e.AtTime, "whether a time was asked for; then there is a chain only"),
         Document.Time("shortage", e => e.Shortage, "the shortage that is explained", canBeAbsent: true),
-        Document.Time("flat_at", e => e.Flat?.Power?.FlatAt, "when voltage was gone, where the battery and not the gas failed the first night that does not hold", canBeAbsent: true),
+        Document.Time("first_failure", e => e.Failed?.FirstFailure, "when the cause began that failed the first night that does not hold", canBeAbsent: true),
+        Document.Time("flat_at", e => e.Failed is { Verdict: Verdict.BatteryFlat } n ? n.FirstFailure : null, "the same, where it is the battery", canBeAbsent: true),
         Document.Count("night", e => e.Night > 0 ? e.Night : null, "the night it is in", canBeAbsent: true),
         Document.Group("limit", e => e.Limit, Binding, "which limit binds", canBeAbsent: true),
         Document.Group("chain", e => e.Chain, Chain, "how the cylinder came to that state"),

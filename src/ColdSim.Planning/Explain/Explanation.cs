@@ -1,4 +1,5 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Explain;
@@ -24,8 +25,8 @@ public sealed record Explanation
     /// <summary>Which limit binds; null without a shortage.</summary>
     public BindingLimit? Limit { get; init; }
 
-    /// <summary>The first night that does not hold, where it is the battery that failed it; null otherwise.</summary>
-    public NightReport? Flat { get; init; }
+    /// <summary>The first night that does not hold, which is explained; null where all hold, or an instant was requested.</summary>
+    public NightReport? Failed { get; init; }
 
     /// <summary>What would have held.</summary>
     public IReadOnlyList<Remedy> Remedies { get; init; } = [];
@@ -53,28 +54,19 @@ public sealed record Explanation
             return new Explanation { Report = report, Chain = ChainOfCause.Before(report, time), AtTime = true };
         }
 
-        if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is { Verdict: Verdict.RunsFlat, Power.FlatAt: { } flatAt } flat)
-        {
-            return new Explanation
-            {
-                Report = report,
-                Chain = ChainOfCause.Before(report, flatAt),
-                Night = flat.Number,
-                Flat = flat,
-                Remedies = Explain.Remedies.Of(scenario, flat.Number, FirstOut.Battery, finished, workers, cancel),
-            };
-        }
-
-        if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is not { FirstShort: { } shortage } night)
+        if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is not { FirstFailure: { } failure } night)
             return new Explanation { Report = report, Chain = ChainOfCause.Before(report, Closest(report)) };
+        bool ofGas = night.Verdict is Verdict.GasShort or Verdict.GasGone;
+        DateTimeOffset begins = ofGas ? night.FirstShort ?? failure : failure;
         return new Explanation
         {
             Report = report,
-            Chain = ChainOfCause.Before(report, shortage),
-            Shortage = shortage,
+            Chain = ChainOfCause.Before(report, begins),
+            Failed = night,
+            Shortage = ofGas ? begins : null,
             Night = night.Number,
-            Limit = BindingLimit.Of(scenario, shortage, finished, workers, cancel),
-            Remedies = Explain.Remedies.Of(scenario, night.Number, night.FirstOut, finished, workers, cancel),
+            Limit = ofGas ? BindingLimit.Of(scenario, begins, finished, workers, cancel) : null,
+            Remedies = Explain.Remedies.Of(scenario, night.Number, night.Verdict, finished, workers, cancel),
         };
     }
 

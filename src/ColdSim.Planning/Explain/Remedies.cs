@@ -5,7 +5,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Gas;
 using ColdSim.Physics.Units;
 using ColdSim.Planning.Compare;
-using ColdSim.Planning.Nights;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Search;
 
 namespace ColdSim.Planning.Explain;
@@ -32,16 +32,16 @@ public static class Remedies
     /// <summary>Tries all that the rig has room for.</summary>
     /// <param name="scenario">A scenario that does not hold.</param>
     /// <param name="night">The night explained, from 1.</param>
-    /// <param name="firstOut">What ran out first in it: the battery has remedies of its own.</param>
+    /// <param name="cause">What failed it: gas, battery and furnace have remedies of their own.</param>
     /// <param name="finished">Called after every run; may be called from several threads at once.</param>
     /// <param name="workers">How many at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     public static IReadOnlyList<Remedy> Of(
-        Scenario scenario, int night, FirstOut firstOut, Action? finished = null, int? workers = null, CancellationToken cancel = default)
+        Scenario scenario, int night, Verdict cause, Action? finished = null, int? workers = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         Scenario toNight = ToNight(scenario, night);
-        RemedyRange[] ranges = [.. firstOut == FirstOut.Battery ? OfBattery(scenario) : OfGas(scenario)];
+        RemedyRange[] ranges = [.. Against(cause, scenario)];
         return ParallelMap.Of(ranges.Length, i => Try(ranges[i], scenario, toNight, finished, cancel), workers, cancel);
     }
 
@@ -67,18 +67,23 @@ public static class Remedies
     private static Remedy Try(RemedyRange range, Scenario scenario, Scenario toNight, Action? finished, CancellationToken cancel)
     {
         Dictionary<double, TrialOutcome> known = [];
-        TrialOutcome Run(Scenario tried)
+        TrialOutcome Run(Scenario tried, bool toTheEnd = false)
         {
-            TrialOutcome run = TrialOutcome.WhileItHolds(tried, cancel);
+            TrialOutcome run = toTheEnd ? TrialOutcome.Of(tried, cancel) : TrialOutcome.WhileItHolds(tried, cancel);
             finished?.Invoke();
             return run;
         }
 
-        // The unchanged scenario does not hold; otherwise there would be nothing to explain.
+        // The end of reach is run to its end, so that a remedy that fails can say from what. The unchanged scenario does not hold; otherwise there would be nothing to explain.
         LeastFound? found = SmallestThatHolds.Find(
-            range.From, range.To, range.Tolerance, v => v != range.From && (known[v] = Run(range.Build(toNight, v))).Holds);
+            range.From, range.To, range.Tolerance, v => v != range.From && (known[v] = Run(range.Build(toNight, v), v == range.To)).Holds);
         Remedy remedy = new(range.Kind, found?.Value, range.Tolerance, range.To) { Name = range.Name?.Invoke(found?.Value ?? range.To) };
-        if (found is null) return remedy;
+        if (found is null)
+        {
+            TrialOutcome last = known[range.To];
+            return remedy with { FailsBy = last.Verdict, FailsAt = last.FirstFailure, Harm = last.Harm };
+        }
+
         Scenario whole = range.Build(scenario, found.Value);
         TrialOutcome at = known[found.Value];
         return remedy with
@@ -91,9 +96,14 @@ public static class Remedies
         };
     }
 
-    // The furnace's fan draws less in a cooler night.
-    private static IEnumerable<RemedyRange> OfBattery(Scenario scenario)
-        => ElectricalRemedies.Ranges(scenario).Concat(OfGas(scenario).Where(r => r.Kind == RemedyKind.NightSetPoint));
+    // The furnace's fan draws less in a cooler night. Nothing here mends a furnace that stopped, or warms a pipe that nothing heats.
+    private static IEnumerable<RemedyRange> Against(Verdict cause, Scenario scenario) => cause switch
+    {
+        Verdict.BatteryFlat => ElectricalRemedies.Ranges(scenario).Concat(OfGas(scenario).Where(r => r.Kind == RemedyKind.NightSetPoint)),
+        Verdict.FurnaceTooSmall => OfGas(scenario).Where(r => r.Kind == RemedyKind.NightSetPoint),
+        Verdict.FurnaceStopped or Verdict.WaterFreezes => [],
+        _ => OfGas(scenario),
+    };
 
     private static IEnumerable<RemedyRange> OfGas(Scenario scenario)
     {

@@ -1,3 +1,5 @@
+using ColdSim.Planning.Harms;
+
 namespace ColdSim.Planning.Explain;
 
 /// <summary>What somebody could have done before dark.</summary>
@@ -61,6 +63,15 @@ public sealed record Remedy(RemedyKind Kind, double? Value, double Tolerance, do
 
     /// <summary>Name of the size, of the appliance or of the load, or null.</summary>
     public string? Name { get; init; }
+
+    /// <summary>Of a remedy that does not hold: what fails with the furthest value tried; holds where that was not found.</summary>
+    public Verdict FailsBy { get; init; }
+
+    /// <summary>When that begins; null where it was not found.</summary>
+    public DateTimeOffset? FailsAt { get; init; }
+
+    /// <summary>How badly the nights go then.</summary>
+    public Harm Harm { get; init; } = Harm.None;
 
     /// <summary>Whether the scenario's whole run holds with it, not only to the night explained.</summary>
     public bool HoldsAllNights { get; init; }

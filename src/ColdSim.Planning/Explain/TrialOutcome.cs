@@ -1,15 +1,26 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Explain;
 
 /// <summary>The part of a trial run that a search needs.</summary>
 /// <param name="Holds">Whether every night holds and no cylinder ended the run.</param>
-/// <param name="FirstShort">When gas was first short, or voltage gone, in a night that does not hold; null where all hold, and of a trial that stopped there.</param>
+/// <param name="Verdict">What fails the first night that does not hold; holds where none fails.</param>
+/// <param name="FirstFailure">When that began; null where all hold, and of a trial that stopped there.</param>
 /// <param name="Blanket_J">Electricity of the blankets. [J]</param>
-internal sealed record TrialOutcome(bool Holds, DateTimeOffset? FirstShort, double Blanket_J)
+internal sealed record TrialOutcome(bool Holds, Verdict Verdict, DateTimeOffset? FirstFailure, double Blanket_J)
 {
-    private static TrialOutcome Fails { get; } = new(false, null, double.NaN);
+    /// <summary>When gas was first short, or voltage gone, so that a night fails; null where neither fails one, and of a trial that stopped there.</summary>
+    public DateTimeOffset? SupplyFails { get; init; }
+
+    /// <summary>Whether the trial says nothing of the supply: it stopped early, or a cylinder ended it.</summary>
+    public bool IsCutShort { get; init; }
+
+    /// <summary>How badly the nights went that were run.</summary>
+    public Harm Harm { get; init; } = Harm.None;
+
+    private static TrialOutcome Fails { get; } = new(false, Verdict.Holds, null, double.NaN) { IsCutShort = true };
 
     /// <summary>Runs a scenario to its end, without curves.</summary>
     /// <exception cref="LedgerOpenException">Its ledger does not close.</exception>
@@ -27,13 +38,22 @@ internal sealed record TrialOutcome(bool Holds, DateTimeOffset? FirstShort, doub
         if (run.Nights.Count == 0) return Fails;
         if (!run.Ledger.Closes) throw new LedgerOpenException(run.Ledger);
         if (run.End is RunEnd.LiquidFull or RunEnd.ReliefPressure) return Fails;
-        double failure_s = double.NaN, blanket_J = 0;
+        double supply_s = double.PositiveInfinity, blanket_J = 0;
+        LeanNight? failed = null;
+        Harm harm = Harm.None;
         foreach (LeanNight night in run.Nights)
         {
             blanket_J += night.Blanket_J;
-            if (double.IsNaN(failure_s)) failure_s = night.FirstFailure_s;
+            harm += night.Harm;
+            supply_s = Math.Min(supply_s, night.SupplyFails_s);
+            if (night.Verdict != Verdict.Holds) failed ??= night;
         }
 
-        return new TrialOutcome(run.Holds, double.IsNaN(failure_s) ? null : scenario.Start.AddSeconds(failure_s), blanket_J);
+        DateTimeOffset? At(double time_s) => double.IsFinite(time_s) ? scenario.Start.AddSeconds(time_s) : null;
+        return new TrialOutcome(run.Holds, failed?.Verdict ?? Verdict.Holds, At(failed?.FirstFailure_s ?? double.NaN), blanket_J)
+        {
+            SupplyFails = At(supply_s),
+            Harm = harm,
+        };
     }
 }

@@ -1,5 +1,6 @@
 using ColdSim.Model.Engine;
 using ColdSim.Physics.Units;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Search;
 
 namespace ColdSim.Planning.Limits;
@@ -120,8 +121,11 @@ public sealed record LimitCell
     /// <summary>Lowest inside air in that night; NaN where none holds. [K]</summary>
     public double InsideLow_K { get; init; } = double.NaN;
 
-    /// <summary>Whether inside falls in that night though every appliance gets its gas: the furnace is too small, not the cylinder.</summary>
-    public bool FurnaceTooSmall { get; init; }
+    /// <summary>What fails the night that is one step colder; holds where that was not run.</summary>
+    public Verdict FailsColder { get; init; }
+
+    /// <summary>Whether the furnace is too small for the night that is one step colder, although it gets its gas.</summary>
+    public bool FurnaceTooSmall => FailsColder == Verdict.FurnaceTooSmall;
 
     /// <summary>Whether at most a twentieth of the legal filling is left when gas falls short one step colder: then more gas would help.</summary>
     public bool Emptied { get; init; }

@@ -1,4 +1,5 @@
 using ColdSim.Planning.Figures;
+using ColdSim.Planning.Nights;
 using UnitsNet.Units;
 using Cell = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.ChartCell>;
 using Column = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.LimitColumn>;
@@ -37,7 +38,9 @@ public static class LimitFigures
             .InCsv(CsvTable.Limits, "limit", 2),
         Cell.Flag("emptied_one_step_colder", c => c.Cell.Emptied, "whether at most 5 % of the legal filling is left when gas falls short one step colder")
             .InCsv(CsvTable.Limits, "emptied one step colder"),
-        Cell.Flag("furnace_too_small", c => c.Cell.FurnaceTooSmall, "whether inside falls in that night with all the gas that is asked").InCsv(CsvTable.Limits, "furnace too small"),
+        Cell.Word("fails_one_step_colder", c => c.Cell.FailsColder, ReportWords.Verdicts, "what fails the night one step colder; `holds` where that was not run")
+            .InCsv(CsvTable.Limits, "fails one step colder"),
+        Cell.Flag("furnace_too_small", c => c.Cell.FurnaceTooSmall, "whether that is the furnace, too small with all its gas").InCsv(CsvTable.Limits, "furnace too small"),
         Cell.Quantity("inside_low_c", c => SiQuantity.Temperature(c.Cell.InsideLow_K), TemperatureUnit.DegreeCelsius, "lowest inside air in that night", canBeAbsent: true)
             .InCsv(CsvTable.Limits, "inside low", 2),
         Cell.Quantity("gas_used_kg", c => SiQuantity.Mass(c.Cell.Used_kg), MassUnit.Kilogram, "gas used in it", canBeAbsent: true).InCsv(CsvTable.Limits, "gas used", 3),

@@ -1,5 +1,5 @@
 using ColdSim.Model;
-using ColdSim.Model.Thermostat;
+using ColdSim.Planning.Harms;
 
 namespace ColdSim.Planning.Limits;
 
@@ -11,7 +11,6 @@ namespace ColdSim.Planning.Limits;
 internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVariant setUp, CancellationToken cancel)
 {
     private const double FirstGuess_frac = 0.6;
-    private const double Empty_frac = 0.05;
 
     // What is expected of a night before there are two to compare: only where to look next hangs on these.
     private const double PressureAtLimit_Pa = 4000, PressureFall_Pa_K = 6500, GasAtLimit_frac = 0.01, EarlierPerKelvin_s = 2700, LimitFall_K = 9;
@@ -76,7 +75,8 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
             Step = found,
             Low_K = found < 0 ? double.NaN : axis.Low_K(found),
             Contents_kg = rig.Cylinders.Sum(c => c.Contents_kg),
-            Emptied = tried.TryGetValue(found + 1, out NightTrial? colder) && colder.Left_kg <= Empty_frac * rig.Cylinders.Sum(c => c.LegalFill_kg),
+            FailsColder = tried.TryGetValue(found + 1, out NightTrial? colder) ? colder.Verdict : Verdict.Holds,
+            Emptied = colder is { Verdict: Verdict.GasShort or Verdict.GasGone } && colder.Left_kg <= NightCriteria.LastOfGas.DecimalFractions * rig.Cylinders.Sum(c => c.LegalFill_kg),
         };
         if (found < 0) return cell;
         NightTrial at = tried[found];
@@ -86,7 +86,6 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
             Used_kg = at.Used_kg,
             Blanket_J = at.Blanket_J,
             InsideLow_K = at.InsideLow_K,
-            FurnaceTooSmall = at.InsideLow_K < Asked_K(),
         };
     }
 
@@ -99,13 +98,5 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
         double difference_K = Math.Max(1, rig.Thermostat!.DaySetPoint_K - low_K - StandardNight.Swing_K / 2);
         double steps = Math.Min(pressure_Pa / PressureFall_Pa_K, gas_kg / (trial.Used_kg / difference_K)) / axis.Step_K;
         return new StepTrial(true, pressure_Pa, gas_kg, steps);
-    }
-
-    // Where inside may be with the thermostat served: at the lower set point less its band and what the criteria leave.
-    private double Asked_K()
-    {
-        ThermostatSpecification thermostat = setUp.Rig.Thermostat!;
-        double criteria_K = night.Over(setUp.Rig, axis.Warmest_K).Criteria.BelowSetPoint.Kelvins;
-        return Math.Min(thermostat.DaySetPoint_K, thermostat.NightSetPoint_K) - thermostat.Differential_K - criteria_K;
     }
 }

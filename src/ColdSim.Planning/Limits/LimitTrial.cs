@@ -1,10 +1,10 @@
 using ColdSim.Model.Engine;
-using ColdSim.Planning.Nights;
+using ColdSim.Planning.Harms;
 
 namespace ColdSim.Planning.Limits;
 
 /// <summary>One standard night by the whole engine. SI units.</summary>
-/// <param name="Holds">Whether it holds, by the same criteria as a night's verdict.</param>
+/// <param name="Verdict">Whether it holds, by the same criteria as any night, and what failed it first where it does not.</param>
 /// <param name="Left_kg">Propane left at its end, or when it is known that it does not hold. [kg]</param>
 /// <param name="Used_kg">Gas used until then. [kg]</param>
 /// <param name="Blanket_J">Electricity of the blankets until then. [J]</param>
@@ -13,19 +13,20 @@ namespace ColdSim.Planning.Limits;
 /// <param name="NotRun_s">What was not run because it was known that the night does not hold. [s]</param>
 /// <param name="Ledger">How well energy and mass close; null where it does not hold.</param>
 internal sealed record NightTrial(
-    bool Holds, double Left_kg, double Used_kg, double Blanket_J, double InsideLow_K, double PressureLow_Pa, double NotRun_s, LedgerBalance? Ledger);
+    Verdict Verdict, double Left_kg, double Used_kg, double Blanket_J, double InsideLow_K, double PressureLow_Pa, double NotRun_s, LedgerBalance? Ledger)
+{
+    /// <summary>Whether it holds.</summary>
+    public bool Holds { get; init; }
+}
 
 /// <summary>Runs a standard night with the whole engine, without curves, and only until it is known that it does not hold.</summary>
 internal sealed class LimitTrial : IRunObserver
 {
     private readonly NightCriteria _criteria;
-    private readonly bool[] _liquidGone;
-    private readonly SetPointShortfall _shortfall = new();
+    private readonly HarmWatch _watch;
+    private readonly HarmTally _tally = new();
     private readonly CancellationTokenSource _decided;
     private double _time_s;
-    private double _short_s;
-    private double _voltageGone_s;
-    private double _below_K;
     private double _left_kg;
     private double _used_kg;
     private double _blanket_J;
@@ -36,7 +37,7 @@ internal sealed class LimitTrial : IRunObserver
     private LimitTrial(Scenario night, CancellationTokenSource decided)
     {
         _criteria = night.Criteria;
-        _liquidGone = new bool[night.Rig.Cylinders.Count];
+        _watch = new HarmWatch(night.Rig, night.Criteria);
         _decided = decided;
     }
 
@@ -74,21 +75,14 @@ internal sealed class LimitTrial : IRunObserver
         _blanket_J += record.Blanket_W * step_s;
         _insideLow_K = Math.Min(_insideLow_K, record.To.Inside_K);
         if (record.Asked_W > 0) _pressureLow_Pa = Math.Min(_pressureLow_Pa, record.To.CylinderPressure_Pa);
-        if (record.Undersupplied) _short_s += step_s;
-        _below_K = Math.Max(_below_K, _shortfall.Below_K(record));
-        if (record.Power is { Live: false }) _voltageGone_s += step_s;
-        bool dry = record.Undersupplied && Array.TrueForAll(_liquidGone, gone => gone);
-        if (dry || Math.Max(_short_s, _voltageGone_s) > _criteria.ShortAllowance.Seconds || _below_K > _criteria.BelowSetPoint.Kelvins) Fail();
+        _watch.Add(record, _tally);
+        if (_tally.Judge(_criteria).Verdict != Verdict.Holds) Fail();
     }
 
-    public void Happened(in SimulationEvent happened, in Snapshot moment)
-    {
-        if (happened.Kind is EventKind.LiquidGone or EventKind.LiquidAgain)
-            _liquidGone[happened.Cylinder] = happened.Kind == EventKind.LiquidGone;
-    }
+    public void Happened(in SimulationEvent happened, in Snapshot moment) => _watch.Happened(happened, moment.Time_s, _tally);
 
     private NightTrial Outcome(bool holds, double duration_s, LedgerBalance? ledger)
-        => new(holds, _left_kg, _used_kg, _blanket_J, _insideLow_K, _pressureLow_Pa, Math.Max(0, duration_s - _time_s), holds ? ledger : null);
+        => new(_tally.Judge(_criteria).Verdict, _left_kg, _used_kg, _blanket_J, _insideLow_K, _pressureLow_Pa, Math.Max(0, duration_s - _time_s), holds ? ledger : null) { Holds = holds };
 
     private void Fail()
     {

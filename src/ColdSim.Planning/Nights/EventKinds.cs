@@ -97,6 +97,9 @@ public enum ReportedKind
 
     /// <summary>Inside first falls to 50 °F in a night.</summary>
     InsideFifty,
+
+    /// <summary>A shortage of gas ends because voltage is gone, so that nothing asks for gas any more.</summary>
+    ShortStops,
 }
 
 /// <summary>How a list of events folds repeats of a kind.</summary>
@@ -175,16 +178,17 @@ public static class EventKinds
         {
             TextOfSeveral = "{name} passes 125 °F (52 °C)",
         },
-        new(ReportedKind.WaterFreezes, "water_freezes", "{node}: water begins to freeze", 'w', "water freezes", "water begins to freeze", 9),
-        new(ReportedKind.WaterSolid, "water_solid", "{node}: water is all ice", 'I', "all ice", "water is all ice", 10),
+        new(ReportedKind.WaterFreezes, "water_freezes", "{node}: water begins to freeze", 'w', "water freezes", "water begins to freeze", 9) { StaysInRounds = true },
+        new(ReportedKind.WaterSolid, "water_solid", "{node}: water is all ice", 'I', "all ice", "water is all ice", 10) { StaysInRounds = true },
         new(ReportedKind.WaterThawed, "water_thawed", "{node}: the last ice has thawed", 'm', "ice thawed", "the last ice has thawed", 2),
         new(ReportedKind.DampSettles, "damp_settles", "damp settles on the coldest surface", 'd', "damp", "damp settles on the coldest surface", 1) { Fold = EventFold.OnceANight },
-        new(ReportedKind.VoltageGone, "voltage_gone", "battery flat, voltage gone", 'B', "battery flat", "the battery is flat, voltage is gone", 11),
-        new(ReportedKind.VoltageBack, "voltage_back", "voltage is back", 'b', "voltage back", "voltage is back", 3),
+        new(ReportedKind.VoltageGone, "voltage_gone", "battery flat, voltage gone", 'B', "battery flat", "the battery is flat, voltage is gone", 11) { StaysInRounds = true },
+        new(ReportedKind.VoltageBack, "voltage_back", "voltage is back", 'b', "voltage back", "voltage is back", 3) { StaysInRounds = true },
         new(ReportedKind.GeneratorStarts, "generator_starts", "generator starts", 'E', "generator", "the generator starts", 3),
         new(ReportedKind.GeneratorStops, "generator_stops", "generator stops", 'e', "gen. stops", "the generator stops", 2),
         new(ReportedKind.GeneratorStarved, "generator_starved", "generator dies for want of gas", 'X', "gen. starved", "the generator dies for want of gas", 6),
         new(ReportedKind.InsideFifty, "inside_fifty_fahrenheit", "inside falls to 50 °F (10 °C)", 'k', "50 °F inside", "inside falls to 50 °F (10 °C)", 4) { StaysInRounds = true },
+        new(ReportedKind.ShortStops, "short_stops", "no gas asked for: no voltage", 'z', "no demand", "no gas is asked for, without voltage", 3),
     ];
 
     /// <summary>Their keys.</summary>
@@ -192,6 +196,9 @@ public static class EventKinds
 
     /// <summary>The kinds that lists and the screen's event row show; the burner has its own count and strip.</summary>
     public static IReadOnlyList<EventKindWords> Listed { get; } = [.. All.Where(k => k.Fold != EventFold.OnlyCounted)];
+
+    /// <summary>Whether a shortage of gas ends with it.</summary>
+    public static bool EndsShortage(ReportedKind kind) => kind is ReportedKind.ShortEnds or ReportedKind.ShortStops;
 
     /// <summary>The row of a kind.</summary>
     public static EventKindWords Of(ReportedKind kind) => All[(int)kind];

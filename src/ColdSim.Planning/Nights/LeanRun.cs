@@ -1,4 +1,5 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 
 namespace ColdSim.Planning.Nights;
 
@@ -6,20 +7,21 @@ namespace ColdSim.Planning.Nights;
 /// <param name="Verdict">How it went.</param>
 /// <param name="LeftAtDawn_kg">Propane left at dawn; NaN where the run does not reach it. [kg]</param>
 /// <param name="LeftAtEnd_kg">Propane left at the last instant counted. [kg]</param>
-/// <param name="Short_s">Undersupply in all. [s]</param>
+/// <param name="Harm">How badly it went.</param>
 /// <param name="Dry_s">When it was dry, since the run's start; NaN where it was not. [s]</param>
-/// <param name="VoltageGone_s">Without voltage in all; 0 without a battery. [s]</param>
-/// <param name="FirstFailure_s">When gas or voltage was first gone, whichever failed it, since the run's start; NaN where it holds. [s]</param>
+/// <param name="FirstFailure_s">When the cause that names its verdict began, since the run's start; NaN where it holds. [s]</param>
+/// <param name="SupplyFails_s">When the first lack of gas or voltage began that fails it; infinite where neither does. [s]</param>
 /// <param name="Blanket_J">Electricity of the blankets. [J]</param>
 internal sealed record LeanNight(
-    Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, double Short_s, double Dry_s, double VoltageGone_s, double FirstFailure_s, double Blanket_J)
+    Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, Harm Harm, double Dry_s, double FirstFailure_s, double SupplyFails_s,
+    double Blanket_J)
 {
     /// <summary>The night of a tally.</summary>
     public static LeanNight Of(NightTally t, NightCriteria criteria)
     {
-        (Verdict verdict, FirstOut first) = NightJudgement.Of(t, criteria);
-        double failure_s = verdict == Verdict.Holds ? double.NaN : first == FirstOut.Battery ? t.Flat_s : t.FirstShort_s;
-        return new LeanNight(verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Short_s, t.Dry_s, t.VoltageGone_s, failure_s, t.Blanket_J);
+        (Verdict verdict, double failure_s) = t.Harm.Judge(criteria);
+        return new LeanNight(
+            verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Harm.Harm, t.Harm.Dry_s, failure_s, t.Harm.SupplyFails_s(criteria), t.Blanket_J);
     }
 }
 

@@ -43,7 +43,7 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
             From = _state,
         };
         Simulation simulation = new(rig, leg.Weather, settings);
-        watch.Offset_s = (leg.From - scenario.Start).TotalSeconds;
+        watch.Begin(leg);
         SimulationResult result = simulation.Run(watch, cancel);
         _state = simulation.State();
         End = result.End;

@@ -104,10 +104,20 @@ public static class NightFigures
             .AlsoIn(ReportTable.TripPage),
         Night.Time("from", n => n.From, "first instant counted").InCsv(CsvTable.Trip, "night from", order: -3),
         Night.Time("to", n => n.To, "last instant counted").InCsv(CsvTable.Trip, "night to", order: -3),
-        Night.Word("verdict", n => n.Verdict, ReportWords.Verdicts, "how it went")
+        Night.Word("verdict", n => n.Verdict, ReportWords.Verdicts, "whether it holds, and the cause that came first where it does not")
             .InTable(ReportTable.Trip, "", left: true, order: 2)
             .AlsoIn(ReportTable.TripPage)
             .InCsv(CsvTable.Trip, "verdict", order: -1),
+        Night.Time("first_failure", n => n.FirstFailure, "when that cause began; null where the night holds", canBeAbsent: true).InCsv(CsvTable.Trip, "first failure", order: 100),
+        Night.Quantity("freezing_time_s", n => n.FreezingTime, DurationUnit.Second, "time with frozen water in a declared pipe or tank, or with inside below freezing")
+            .InCsv(CsvTable.Trip, "freezing", 2, DurationUnit.Hour, order: 100),
+        Night.Quantity("lowest_c", n => n.Lowest, TemperatureUnit.DegreeCelsius, "lowest temperature of inside and of declared water; null where there is neither", canBeAbsent: true)
+            .InCsv(CsvTable.Trip, "lowest of water and inside", 2, order: 100),
+        Night.Flag("inside_for_water", n => n.InsideForWater, "whether inside is used in place of water, because no pipe or tank is declared"),
+        Night.Quantity("no_heat_time_s", n => n.NoHeatTime, DurationUnit.Second, "time in which the thermostat called and the furnace gave no heat, its own starts left out")
+            .InCsv(CsvTable.Trip, "no heat", 2, DurationUnit.Hour, order: 100),
+        Night.Number("cold_kelvin_hours", n => n.ColdKelvinHours, "inside below the set point beyond the thermostat's own swing, kelvin times hours")
+            .InCsv(CsvTable.Trip, "cold kelvin-hours", 1, order: 100),
         Night.Quantity("outside_low_c", n => n.OutsideLow, TemperatureUnit.DegreeCelsius, "lowest outside air")
             .InTable(ReportTable.Nights, "Out|low|{unit}")
             .AlsoIn(ReportTable.NightsOnScreen)
@@ -183,9 +193,6 @@ public static class NightFigures
         Night.Rows("blends", n => n.Blends, Blends, "what became of a mixed gas, cylinder by cylinder; empty for propane alone"),
         Night.Quantity("damp_time_s", n => n.DampTime, DurationUnit.Second, "how long damp settled on the coach's coldest surface"),
         Night.Group("power", n => n.Power, Power, "the 12 V side; null without a battery", canBeAbsent: true),
-        Night.Word("first_out", n => n.FirstOut, ReportWords.FirstOuts, "what ran out first")
-            .InTable(ReportTable.Power, "Out|first", left: true)
-            .InCsv(CsvTable.Trip, "first out", shown: c => c.HasBattery, order: 7),
     ];
 
     private static object? Changes(NightReport night) => night.CylinderChanges + night.ReserveStarts;

@@ -1,3 +1,4 @@
+using ColdSim.Planning.Harms;
 using UnitsNet;
 
 namespace ColdSim.Planning.Nights;
@@ -17,8 +18,30 @@ public sealed record NightReport
     /// <summary>The calendar day on whose evening it begins, after which it is named.</summary>
     public required DateOnly Evening { get; init; }
 
-    /// <summary>Whether gas and electricity lasted, and what failed if not.</summary>
+    /// <summary>Whether the night holds, and the cause that came first where it does not.</summary>
     public required Verdict Verdict { get; init; }
+
+    /// <summary>When that cause began; null where the night holds.</summary>
+    public DateTimeOffset? FirstFailure { get; init; }
+
+    /// <summary>Time with frozen water in a declared pipe or tank, or with inside below freezing.</summary>
+    public Duration FreezingTime { get; init; }
+
+    /// <summary>Lowest temperature of inside and of the water in declared pipes and tanks; null where there is neither.</summary>
+    public Temperature? Lowest { get; init; }
+
+    /// <summary>Time in which the thermostat called and the furnace gave no heat, its own starts left out.</summary>
+    public Duration NoHeatTime { get; init; }
+
+    /// <summary>Kelvin-hours of inside below the set point, beyond the thermostat's own swing. [K h]</summary>
+    public double ColdKelvinHours { get; init; }
+
+    /// <summary>Whether the temperature inside is used in place of water, because no pipe or tank is declared.</summary>
+    public bool InsideForWater => InsideLow is not null && !Water.Any(w => w.HoldsWater);
+
+    /// <summary>How badly the night went.</summary>
+    public Harm Harm => new(
+        FreezingTime.Hours, Lowest?.Kelvins ?? double.PositiveInfinity, NoHeatTime.Hours, ColdKelvinHours, ShortTime.Minutes);
 
     /// <summary>Lowest outside air.</summary>
     public required Temperature OutsideLow { get; init; }
@@ -134,9 +157,6 @@ public sealed record NightReport
     /// <summary>Deepest fall of inside air below the set point for lack of gas; zero where there was none.</summary>
     public required TemperatureDelta BelowSetPoint { get; init; }
 
-    /// <summary>What ran out first.</summary>
-    public FirstOut FirstOut { get; init; }
-
     /// <summary>The 12 V side; null without a battery.</summary>
     public NightPower? Power { get; init; }
 
@@ -159,8 +179,27 @@ public sealed record NightReport
 /// <summary>The whole run in one row.</summary>
 public sealed record RunSummary
 {
-    /// <summary>The worst night's verdict.</summary>
+    /// <summary>The verdict of the first night that does not hold.</summary>
     public required Verdict Verdict { get; init; }
+
+    /// <summary>When the cause of that verdict began; null where all nights hold.</summary>
+    public DateTimeOffset? FirstFailure { get; init; }
+
+    /// <summary>Time with frozen water in a declared pipe or tank, or with inside below freezing.</summary>
+    public Duration FreezingTime { get; init; }
+
+    /// <summary>Lowest temperature of inside and of the water in declared pipes and tanks; null where there is neither.</summary>
+    public Temperature? Lowest { get; init; }
+
+    /// <summary>Time in which the thermostat called and the furnace gave no heat, its own starts left out.</summary>
+    public Duration NoHeatTime { get; init; }
+
+    /// <summary>Kelvin-hours of inside below the set point, beyond the thermostat's own swing. [K h]</summary>
+    public double ColdKelvinHours { get; init; }
+
+    /// <summary>How badly the run went.</summary>
+    public Harm Harm => new(
+        FreezingTime.Hours, Lowest?.Kelvins ?? double.PositiveInfinity, NoHeatTime.Hours, ColdKelvinHours, ShortTime.Minutes);
 
     /// <summary>Nights counted.</summary>
     public required int Nights { get; init; }
@@ -204,10 +243,7 @@ public sealed record RunSummary
     /// <summary>Undersupply in all.</summary>
     public required Duration ShortTime { get; init; }
 
-    /// <summary>What ran out first in the first night that did not hold.</summary>
-    public FirstOut FirstOut { get; init; }
-
-    /// <summary>When voltage was first gone in a night that ran flat; null where none did.</summary>
+    /// <summary>When voltage was first gone in a night that does not hold; null where it never was.</summary>
     public DateTimeOffset? FlatAt { get; init; }
 
     /// <summary>Time without voltage in all.</summary>
@@ -218,10 +254,4 @@ public sealed record RunSummary
 
     /// <summary>When the first of the water began to freeze; null where none did.</summary>
     public DateTimeOffset? WaterFreezesAt { get; init; }
-
-    /// <summary>Undersupply and time without voltage together.</summary>
-    public Duration UnservedTime => ShortTime + VoltageGone;
-
-    /// <summary>When the first night that does not hold first lacked gas or voltage; null where all hold.</summary>
-    public DateTimeOffset? FirstFailure => FirstOut == FirstOut.Battery ? FlatAt : FirstShort;
 }

@@ -1,4 +1,5 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 using UnitsNet;
 
 namespace ColdSim.Planning.Nights;
@@ -132,11 +133,11 @@ public static class NightRun
     private static NightReport Report(int number, NightTally t, Scenario scenario, DateOnly evening, RunSeries series)
     {
         DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
-        (Verdict verdict, FirstOut first) = NightJudgement.Of(t, scenario.Criteria);
+        (Verdict verdict, double failure_s) = t.Harm.Judge(scenario.Criteria);
         bool coach = double.IsFinite(t.InsideLow_K);
         double used_kg = t.Used_kg;
         int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
-        bool isShort = !double.IsNaN(t.FirstShort_s);
+        bool isShort = !double.IsNaN(t.Harm.FirstShort_s);
         double allowed_K = series.Outlook!.AllowedLiquid_K(series, low);
         IReadOnlyList<BlendReport> blends = scenario.Rig.Gas.IsMixed ? BlendReport.Of(t, scenario, series) : [];
         return new NightReport
@@ -146,7 +147,11 @@ public static class NightRun
             From = scenario.Start.AddSeconds(t.From_s),
             To = scenario.Start.AddSeconds(t.To_s),
             Verdict = verdict,
-            FirstOut = first,
+            FirstFailure = At(failure_s),
+            FreezingTime = Duration.FromSeconds(t.Harm.Freezing_s),
+            Lowest = double.IsFinite(t.Harm.Lowest_K) ? Temperature.FromKelvins(t.Harm.Lowest_K) : null,
+            NoHeatTime = Duration.FromSeconds(t.Harm.NoHeat_s),
+            ColdKelvinHours = t.Harm.ColdKelvinSeconds / 3600,
             Power = t.Power?.Report(scenario.Start),
             OutsideLow = Temperature.FromKelvins(t.OutsideLow_K),
             InsideLow = coach ? Temperature.FromKelvins(t.InsideLow_K) : null,
@@ -174,16 +179,16 @@ public static class NightRun
             CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
             LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
-            FirstShort = At(t.FirstShort_s),
-            ShortTime = Duration.FromSeconds(t.Short_s),
+            FirstShort = At(t.Harm.FirstShort_s),
+            ShortTime = Duration.FromSeconds(t.Harm.Short_s),
             LeftAtFirstShort = isShort ? Mass.FromKilograms(t.PropaneAtFirstShort_kg) : null,
             LiquidAtFirstShort = isShort ? Temperature.FromKelvins(t.LiquidAtFirstShort_K) : null,
             CylinderPressureAtFirstShort = isShort ? Pressure.FromPascals(t.CylinderPressureAtFirstShort_Pa) : null,
             FirstLockout = At(t.FirstLockout_s),
             Lockouts = t.Lockouts,
             LiquidGoneAt = At(t.LiquidGone_s),
-            DryAt = At(t.Dry_s),
-            BelowSetPoint = TemperatureDelta.FromKelvins(t.BelowSetPoint_K),
+            DryAt = At(t.Harm.Dry_s),
+            BelowSetPoint = TemperatureDelta.FromKelvins(t.Harm.BelowSetPoint_K),
             FreezingAt = At(t.Freezing_s),
             SteadySupplyAtLow = Power.FromWatts(series.Outlook.CanKeepGiving_W(series, low)),
             AllowedLiquid = double.IsFinite(allowed_K) ? Temperature.FromKelvins(allowed_K) : null,
@@ -207,15 +212,22 @@ public static class NightRun
     private static RunSummary Summarise(List<NightReport> nights, Scenario scenario)
     {
         double used_kg = nights.Sum(n => n.GasUsed.Kilograms);
+        NightReport? failed = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds);
+        Harm harm = Harm.None;
+        foreach (NightReport night in nights) harm += night.Harm;
         return new RunSummary
         {
-            Verdict = nights.Max(n => n.Verdict),
+            Verdict = failed?.Verdict ?? Verdict.Holds,
+            FirstFailure = failed?.FirstFailure,
+            FreezingTime = Duration.FromHours(harm.FreezingHours),
+            Lowest = double.IsFinite(harm.Lowest_K) ? Temperature.FromKelvins(harm.Lowest_K) : null,
+            NoHeatTime = Duration.FromHours(harm.NoHeatHours),
+            ColdKelvinHours = harm.ColdKelvinHours,
             Nights = nights.Count,
             NightsHeld = nights.Count(n => n.Verdict == Verdict.Holds),
-            FirstShort = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort,
+            FirstShort = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds && n.FirstShort is not null)?.FirstShort,
             DryAt = nights.FirstOrDefault(n => n.DryAt is not null)?.DryAt,
-            FirstOut = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstOut ?? FirstOut.Nothing,
-            FlatAt = nights.FirstOrDefault(n => n.Verdict == Verdict.RunsFlat)?.Power?.FlatAt,
+            FlatAt = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds && n.Power?.FlatAt is not null)?.Power?.FlatAt,
             VoltageGone = Duration.FromSeconds(nights.Sum(n => n.Power?.VoltageGone.Seconds ?? 0)),
             ChargeLow = nights[0].Power is null ? null : Ratio.FromDecimalFractions(nights.Min(n => n.Power!.ChargeLow.DecimalFractions)),
             WaterFreezesAt = nights.SelectMany(n => n.Water).Where(w => w.HoldsWater).Min(w => w.FreezesAt),

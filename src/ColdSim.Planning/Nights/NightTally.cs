@@ -1,5 +1,6 @@
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 
 namespace ColdSim.Planning.Nights;
 
@@ -7,22 +8,21 @@ namespace ColdSim.Planning.Nights;
 /// <param name="cylinders">How many cylinders.</param>
 /// <param name="consumers">Counts who drew what gas, and how cold the water became.</param>
 /// <param name="power">The 12 V side, or null.</param>
-internal sealed class NightTally(int cylinders, GasConsumerTally consumers, PowerSpecification? power)
+/// <param name="from_s">When the night begins. [s]</param>
+internal sealed class NightTally(int cylinders, GasConsumerTally consumers, PowerSpecification? power, double from_s)
 {
     private CylinderReadings _eachAtEnd;
+    private bool _wasShort;
 
     public GasConsumerTally Consumers { get; } = consumers;
 
     /// <summary>The 12 V side; null without a battery.</summary>
     public PowerTally? Power { get; } = power is null ? null : new PowerTally(power);
 
-    /// <summary>When voltage was first gone; NaN where it never was. [s]</summary>
-    public double Flat_s => Power?.Flat_s ?? double.NaN;
+    /// <summary>What harms the people and the water.</summary>
+    public HarmTally Harm { get; } = new() { From_s = from_s };
 
-    /// <summary>How long it was gone. [s]</summary>
-    public double VoltageGone_s => Power?.VoltageGone_s ?? 0;
-
-    public double From_s { get; init; }
+    public double From_s { get; } = from_s;
 
     public double To_s { get; set; }
 
@@ -71,10 +71,6 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
 
     public int ReserveStarts { get; private set; }
 
-    public double Short_s { get; private set; }
-
-    public double FirstShort_s { get; private set; } = double.NaN;
-
     public double PropaneAtFirstShort_kg { get; private set; }
 
     public double LiquidAtFirstShort_K { get; private set; }
@@ -90,10 +86,6 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
     public double CylinderHot_s { get; private set; } = double.NaN;
 
     public int HotCylinder { get; private set; }
-
-    public double Dry_s { get; set; } = double.NaN;
-
-    public double BelowSetPoint_K { get; set; }
 
     public double Freezing_s { get; private set; } = double.NaN;
 
@@ -119,10 +111,8 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
         if (record.DampSettles) Damp_s += step_s;
         if (record.Power is { } use) Power?.Add(use, record.From, record.To.Time_s);
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
-        if (!record.Undersupplied) return;
-        Short_s += step_s;
-        if (!double.IsNaN(FirstShort_s)) return;
-        FirstShort_s = record.From.Time_s;
+        if (!record.Undersupplied || _wasShort) return;
+        _wasShort = true;
         PropaneAtFirstShort_kg = record.From.Propane_kg;
         LiquidAtFirstShort_K = record.From.Liquid_K;
         CylinderPressureAtFirstShort_Pa = record.From.CylinderPressure_Pa;

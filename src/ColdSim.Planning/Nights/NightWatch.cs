@@ -1,4 +1,5 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 
 namespace ColdSim.Planning.Nights;
 
@@ -14,19 +15,19 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private readonly List<NightTally> _nights = [];
     private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
-    private readonly SetPointShortfall _shortfall = new();
-    private readonly bool[] _liquidGone = new bool[scenario.Rig.Cylinders.Count];
+    private readonly HarmWatch _harm = new(scenario.Rig, scenario.Criteria);
     private readonly StepRecord _shifted = StepRecord.For(scenario.Rig);
     private readonly StepRecord _part = StepRecord.For(scenario.Rig);
     private readonly string[] _nodes = [.. scenario.Rig.Nodes().Select(n => n.Name)];
-    private NightTally _night = new(scenario.Rig.Cylinders.Count, new GasConsumerTally(scenario.Rig), scenario.Rig.Power);
+    private NightTally _night = Tally(scenario, 0);
     private double _end_s = double.NegativeInfinity;
     private double _dawn_s;
     private bool _dryPublished;
     private bool _fiftyPublished;
+    private bool _voltageGone;
 
     /// <summary>When the leg that is running began. [s]</summary>
-    public double Offset_s { get; set; }
+    public double Offset_s { get; private set; }
 
     /// <summary>Cancelled as soon as a night is known not to hold; null where the run goes on.</summary>
     public CancellationTokenSource? Failed { get; init; }
@@ -34,6 +35,13 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     public IReadOnlyList<NightTally> Nights => _nights;
 
     public IReadOnlyList<ReportedEvent> Events => _events;
+
+    /// <summary>Notes that a leg begins.</summary>
+    public void Begin(Leg leg)
+    {
+        Offset_s = (leg.From - scenario.Start).TotalSeconds;
+        (_harm.FurnaceOut, _harm.OnTheRoad) = (leg.FurnaceOut, leg.OnTheRoad);
+    }
 
     public void Stepped(StepRecord record)
     {
@@ -87,7 +95,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         _dryPublished = false;
         foreach (int i in cylinders)
         {
-            _liquidGone[i] = false;
+            _harm.Filled(i);
             if (!listEvents) continue;
             CylinderState cylinder = after.Cylinders[i];
             _events.Add(new ReportedEvent(
@@ -101,13 +109,11 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     {
         NightTally night = At(calendar.NightOf(snapshot.Time_s));
         night.Count(happened, snapshot.Time_s);
+        _harm.Happened(happened, snapshot.Time_s, night.Harm);
+        if (happened.Kind is EventKind.VoltageGone or EventKind.VoltageBack) _voltageGone = happened.Kind == EventKind.VoltageGone;
         switch (happened.Kind)
         {
-            case EventKind.LiquidGone:
-                _liquidGone[happened.Cylinder] = true;
-                break;
             case EventKind.LiquidAgain:
-                _liquidGone[happened.Cylinder] = false;
                 _dryPublished = false;
                 return;
             case EventKind.WaterFreezes or EventKind.WaterSolid or EventKind.WaterThawed:
@@ -119,7 +125,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
                 return;
         }
 
-        Report(Kind(happened.Kind), snapshot, happened.Cylinder, happened.Value);
+        Report(_voltageGone && happened.Kind == EventKind.ShortEnds ? ReportedKind.ShortStops : Kind(happened.Kind), snapshot, happened.Cylinder, happened.Value);
     }
 
     private void Turn(int number)
@@ -133,13 +139,6 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private void Count(StepRecord record)
     {
         NightTally night = _night;
-        if (AllGone() && record.Undersupplied && double.IsNaN(night.Dry_s))
-        {
-            night.Dry_s = record.From.Time_s;
-            if (!_dryPublished) Report(ReportedKind.Dry, record.From, record.From.InUse, record.From.Propane_kg);
-            _dryPublished = true;
-        }
-
         if (_dawn_s >= record.From.Time_s && _dawn_s <= record.To.Time_s)
         {
             double x = (_dawn_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
@@ -149,8 +148,16 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
         WatchFifty(record);
         night.Add(record);
-        night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _shortfall.Below_K(record));
-        if (Failed is not null && !NightJudgement.MayHold(night, scenario.Criteria)) Failed.Cancel();
+        bool wasDry = !double.IsNaN(night.Harm.Dry_s);
+        _harm.Add(record, night.Harm);
+        if (!wasDry && !double.IsNaN(night.Harm.Dry_s))
+        {
+            if (!_dryPublished) Report(ReportedKind.Dry, record.From, record.From.InUse, record.From.Propane_kg);
+            _dryPublished = true;
+        }
+
+        // Nothing that fails a night goes away again.
+        if (Failed is not null && night.Harm.Judge(scenario.Criteria).Verdict != Verdict.Holds) Failed.Cancel();
     }
 
     // Once a night, so that a thermostat's swing about 50 °F does not fill the list.
@@ -173,20 +180,10 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         _fiftyPublished = true;
     }
 
-    private bool AllGone()
-    {
-        foreach (bool gone in _liquidGone)
-        {
-            if (!gone) return false;
-        }
-
-        return true;
-    }
-
     private CylinderReadings Between(StepRecord record, double x)
     {
         CylinderReadings readings = record.To.Cylinders;
-        for (int i = 0; i < _liquidGone.Length; i++)
+        for (int i = 0; i < scenario.Rig.Cylinders.Count; i++)
         {
             CylinderReading from = record.From.Cylinder(i), to = readings[i];
             readings[i] = to with
@@ -202,9 +199,12 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private NightTally At(int number)
     {
-        while (_nights.Count <= number) _nights.Add(new NightTally(_liquidGone.Length, new GasConsumerTally(scenario.Rig), scenario.Rig.Power) { From_s = calendar.Begin_s(_nights.Count) });
+        while (_nights.Count <= number) _nights.Add(Tally(scenario, calendar.Begin_s(_nights.Count)));
         return _nights[number];
     }
+
+    private static NightTally Tally(Scenario scenario, double from_s)
+        => new(scenario.Rig.Cylinders.Count, new GasConsumerTally(scenario.Rig), scenario.Rig.Power, from_s);
 
     private void Report(ReportedKind kind, in Snapshot m, int cylinder, double value, string? node = null)
     {

@@ -1,5 +1,6 @@
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Figures;
+using ColdSim.Planning.Harms;
 
 namespace ColdSim.Planning.Nights;
 
@@ -8,16 +9,12 @@ public static class ReportWords
 {
     public static WordTable<Verdict> Verdicts { get; } = new WordTable<Verdict>()
         .With(Verdict.Holds, "holds")
-        .With(Verdict.RunsShort, "runs_short", "short")
-        .With(Verdict.RunsFlat, "runs_flat", "flat")
-        .With(Verdict.RunsDry, "runs_dry", "dry");
-
-    /// <summary>What ran out first.</summary>
-    public static WordTable<FirstOut> FirstOuts { get; } = new WordTable<FirstOut>()
-        .With(FirstOut.Nothing, "nothing", "-")
-        .With(FirstOut.GasSupply, "gas_supply", "supply")
-        .With(FirstOut.Gas, "gas")
-        .With(FirstOut.Battery, "battery");
+        .With(Verdict.GasShort, "gas short", "short")
+        .With(Verdict.GasGone, "gas gone", "gone")
+        .With(Verdict.BatteryFlat, "battery flat", "flat")
+        .With(Verdict.FurnaceStopped, "furnace stopped", "stopped")
+        .With(Verdict.FurnaceTooSmall, "furnace too small", "small")
+        .With(Verdict.WaterFreezes, "water freezes", "freezes");
 
     /// <summary>Why a run ended.</summary>
     public static WordTable<RunEnd> Ends { get; } = new WordTable<RunEnd>()

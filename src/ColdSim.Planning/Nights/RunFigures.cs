@@ -12,27 +12,37 @@ public static class RunFigures
     /// <summary>The run in one row; the same of a run, a trip and an option.</summary>
     public static IReadOnlyList<Summary> Summaries { get; } =
     [
-        Summary.Word("verdict", s => s.Verdict, ReportWords.Verdicts, "the worst night's").InCsv(CsvTable.Compare, "verdict", order: 4),
+        Summary.Word("verdict", s => s.Verdict, ReportWords.Verdicts, "of the first night that does not hold").InCsv(CsvTable.Compare, "verdict", order: 4),
         Summary.Count("nights", s => s.Nights, "nights counted").InCsv(CsvTable.Compare, "nights", order: 6),
         Summary.Count("nights_held", s => s.NightsHeld, "nights that held")
             .InTable(ReportTable.Compare, "Held", value: s => $"{s.NightsHeld}/{s.Nights}")
             .AlsoIn(ReportTable.OptionsPage)
             .InCsv(CsvTable.Compare, "nights held", order: 7),
-        Summary.Time("first_short", s => s.FirstShort, "first undersupply of a night that did not hold", canBeAbsent: true)
-            .InTable(ReportTable.Compare, "Short|first", Display.DateClock, value: s => s.FirstFailure, order: 2)
+        Summary.Time("first_failure", s => s.FirstFailure, "when the cause of that verdict began; null where all nights hold", canBeAbsent: true)
+            .InTable(ReportTable.Compare, "Fails|first", Display.DateClock, order: 2)
             .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "first failure", order: 30),
+        Summary.Quantity("freezing_time_s", s => s.FreezingTime, DurationUnit.Second, "time with frozen water in a declared pipe or tank, or with inside below freezing")
+            .InTable(ReportTable.Compare, "Freez-|ing|{unit}", Display.HoursMinutes, value: s => s.FreezingTime.Seconds > 0 ? s.FreezingTime : null, order: 3)
+            .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "freezing", 2, DurationUnit.Hour, order: 31),
+        Summary.Quantity("lowest_c", s => s.Lowest, TemperatureUnit.DegreeCelsius, "lowest temperature of inside and of declared water; null where there is neither", canBeAbsent: true)
+            .InCsv(CsvTable.Compare, "lowest of water and inside", 2, order: 32),
+        Summary.Quantity("no_heat_time_s", s => s.NoHeatTime, DurationUnit.Second, "time in which the thermostat called and the furnace gave no heat, its own starts left out")
+            .InTable(ReportTable.Compare, "No|heat|{unit}", Display.HoursMinutes, value: s => s.NoHeatTime.Seconds > 0 ? s.NoHeatTime : null, order: 4)
+            .AlsoIn(ReportTable.OptionsPage)
+            .InCsv(CsvTable.Compare, "no heat", 2, DurationUnit.Hour, order: 33),
+        Summary.Number("cold_kelvin_hours", s => s.ColdKelvinHours, "inside below the set point beyond the thermostat's own swing, kelvin times hours")
+            .InCsv(CsvTable.Compare, "cold kelvin-hours", 1, order: 34),
+        Summary.Time("first_short", s => s.FirstShort, "first undersupply of a night that did not hold", canBeAbsent: true)
             .InCsv(CsvTable.Compare, "first short", order: 8),
         Summary.Quantity("short_time_s", s => s.ShortTime, DurationUnit.Second, "undersupply in all")
-            .InTable(ReportTable.Compare, "Short|{unit}", Display.HoursMinutes, value: s => s.UnservedTime.Seconds > 0 ? s.UnservedTime : null, order: 3)
+            .InTable(ReportTable.Compare, "Short|{unit}", Display.HoursMinutes, value: s => s.ShortTime.Seconds > 0 ? s.ShortTime : null, order: 4)
             .AlsoIn(ReportTable.OptionsPage)
             .InCsv(CsvTable.Compare, "short", 1, DurationUnit.Minute, order: 9),
         Summary.Time("dry_at", s => s.DryAt, "when the last cylinder was dry", canBeAbsent: true)
-            .InTable(ReportTable.Compare, "Dry|at", Display.DateClock, order: 4)
             .InCsv(CsvTable.Compare, "dry at", order: 10),
-        Summary.Word("first_out", s => s.FirstOut, ReportWords.FirstOuts, "what ran out first in the first night that did not hold")
-            .InTable(ReportTable.CompareCosts, "Out|first", left: true, shown: HasBattery, order: 8)
-            .InCsv(CsvTable.Compare, "first out", order: 19),
-        Summary.Time("flat_at", s => s.FlatAt, "when voltage was first gone in a night that ran flat", canBeAbsent: true).InCsv(CsvTable.Compare, "flat at", order: 20),
+        Summary.Time("flat_at", s => s.FlatAt, "when voltage was first gone in a night that does not hold", canBeAbsent: true).InCsv(CsvTable.Compare, "flat at", order: 20),
         Summary.Quantity("voltage_gone_s", s => s.VoltageGone, DurationUnit.Second, "time without voltage in all")
             .InTable(ReportTable.CompareCosts, "No 12 V|{unit}", Display.HoursMinutes, value: s => s.VoltageGone.Seconds > 0 ? s.VoltageGone : null, shown: HasBattery, order: 6)
             .InCsv(CsvTable.Compare, "voltage gone", 1, DurationUnit.Minute, s => s.ChargeLow is null ? null : s.VoltageGone, order: 21),

@@ -1,4 +1,5 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Trips;
@@ -34,8 +35,8 @@ public sealed record RefillWait(WaitKind Kind, DateTimeOffset? Latest = null, Da
 
 /// <summary>Finds how long a refill can wait, with the whole engine.</summary>
 /// <remarks>
-/// A day is late enough if no night of the trip goes worse than planned: a night that holds must hold, one that runs short must not
-/// run dry. Days are tried one after the other, so that every day up to the latest is good, too.
+/// A day is early enough if no night of the trip goes worse than planned: a night that holds must hold, and one that fails must not do
+/// more harm. Days are tried one after the other, so that every day up to the latest is good, too.
 /// </remarks>
 internal sealed class RefillWaitSearch(
     Scenario scenario, RunWithRefills planned, IProgress<int>? finished, Func<Scenario, CancellationToken, RunReport>? run = null)
@@ -95,10 +96,13 @@ internal sealed class RefillWaitSearch(
         IReadOnlyList<NightReport> nights = planned.Report.Nights;
         for (int i = 0; i < Math.Min(nights.Count, report.Nights.Count); i++)
         {
-            if (report.Nights[i].Verdict > nights[i].Verdict) return report.Nights[i];
+            if (IsWorse(report.Nights[i], nights[i])) return report.Nights[i];
         }
 
         bool cutShort = report.End != RunEnd.Complete && report.Nights.Count < nights.Count;
         return cutShort ? report.Nights[^1] : null;
     }
+
+    private static bool IsWorse(NightReport night, NightReport planned)
+        => night.Verdict != Verdict.Holds && (planned.Verdict == Verdict.Holds || HarmOrder.Only.Compare(night.Harm, planned.Harm) > 0);
 }

@@ -21,7 +21,7 @@ public class CompareResultsTests
         Assert.Equal([false, true, false, false, false], rows.Select(r => r.GetProperty("on_ground").GetBoolean()));
         Assert.Equal("2027-01-16T04:06:00-07:00", rows[3].GetProperty("first_short").GetString());
         Assert.Equal(697 * 60, rows[3].GetProperty("short_time_s").GetDouble());
-        Assert.Equal("runs_dry", rows[3].GetProperty("verdict").GetString());
+        Assert.Equal("gas gone", rows[3].GetProperty("verdict").GetString());
         Assert.False(rows[4].GetProperty("holds").GetBoolean());
         Assert.Equal("liquid_full", rows[4].GetProperty("end").GetString());
     }
@@ -43,11 +43,12 @@ public class CompareResultsTests
         Assert.Equal(
             "rank,option,cylinders,holds,verdict,end,nights,nights held,first short,short [min],dry at,inside low [°C],gas used [kg],gas used [MJ],"
             + "cylinder changes,blanket [Wh],left at start [kg],left at end [kg],cost,"
-            + "first out,flat at,voltage gone [min],charge low [%],water freezes at,left behind [kg]",
+            + "flat at,voltage gone [min],charge low [%],water freezes at,left behind [kg],first failure,freezing [h],lowest of water and inside [°C],"
+            + "no heat [h],cold kelvin-hours",
             lines[0]);
-        Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,0.0,,13.10,10.430,524.9,0,0.0,12.000,1.570,,nothing,,,,,", lines[1]);
+        Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,0.0,,13.10,10.430,524.9,0,0.0,12.000,1.570,,,,,,,,0.00,,0.00,0.0", lines[1]);
         Assert.StartsWith("3,\"a skirt all round, with film over every window\",", lines[3], StringComparison.Ordinal);
-        Assert.Equal("4,as it is,20 lb,no,runs_dry,complete,3,1,2027-01-16T04:06:00-07:00,697.0,2027-01-17T04:12:00-07:00,-1.00,9.030,454.5,0,0.0,12.000,2.970,,nothing,,,,,", lines[4]);
+        Assert.Equal("4,as it is,20 lb,no,gas gone,complete,3,1,2027-01-16T04:06:00-07:00,697.0,2027-01-17T04:12:00-07:00,-1.00,9.030,454.5,0,0.0,12.000,2.970,,,,,,,2027-01-16T04:06:00-07:00,3.20,-1.00,11.20,96.0", lines[4]);
         Assert.Equal(7, lines.Length);
     }
 

@@ -1,6 +1,7 @@
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -20,9 +21,14 @@ internal static class Reports
             Scenario = scenario with { Assumptions = ["wind: not in the weather file, taken as 2.0 m/s"] },
             Summary = new RunSummary
             {
-                Verdict = Verdict.RunsShort,
+                Verdict = Verdict.GasShort,
                 Nights = 1,
                 NightsHeld = 0,
+                FirstFailure = Start.AddHours(9),
+                FreezingTime = Duration.FromHours(17),
+                Lowest = Temperature.FromDegreesCelsius(-3),
+                NoHeatTime = Duration.FromMinutes(40),
+                ColdKelvinHours = 6.5,
                 FirstShort = Start.AddHours(9),
                 DryAt = null,
                 GasUsed = Mass.FromKilograms(3.25),
@@ -53,7 +59,12 @@ internal static class Reports
         Evening = DateOnly.FromDateTime(Start.DateTime),
         From = Start,
         To = Start.AddHours(20),
-        Verdict = Verdict.RunsShort,
+        Verdict = Verdict.GasShort,
+        FirstFailure = Start.AddHours(9),
+        FreezingTime = Duration.FromHours(17),
+        Lowest = Temperature.FromDegreesCelsius(-3),
+        NoHeatTime = Duration.FromMinutes(40),
+        ColdKelvinHours = 6.5,
         OutsideLow = Temperature.FromDegreesCelsius(-22),
         InsideLow = Temperature.FromDegreesCelsius(11.5),
         InsideLowAt = Start.AddHours(15),
@@ -78,7 +89,6 @@ internal static class Reports
         SteadySupplyAtLow = Power.FromWatts(2600),
         AllowedLiquid = Temperature.FromDegreesCelsius(-36),
         DemandAtLow = Power.FromWatts(4100),
-        FirstOut = FirstOut.GasSupply,
         Power = new NightPower
         {
             Drawn = [new NightDraw("furnace fan", Energy.FromWattHours(410)), new NightDraw("blankets", Energy.Zero), new NightDraw("lights", Energy.FromWattHours(66))],

@@ -42,7 +42,7 @@ public class ResultsTests
     public void Json_has_numbers_times_and_words_under_their_keys()
     {
         JsonElement root = Json().RootElement;
-        Assert.Equal("runs_short", root.GetProperty("summary").GetProperty("verdict").GetString());
+        Assert.Equal("gas short", root.GetProperty("summary").GetProperty("verdict").GetString());
         Assert.Equal("2025-01-15T01:00:00-07:00", root.GetProperty("summary").GetProperty("first_short").GetString());
         Assert.Equal(JsonValueKind.Null, root.GetProperty("summary").GetProperty("dry_at").ValueKind);
         JsonElement night = root.GetProperty("nights")[0];

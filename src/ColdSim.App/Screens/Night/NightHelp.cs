@@ -43,7 +43,7 @@ internal static class NightHelp
         "LETTERS OF WATER, COLD AND THE 12 V SIDE",
         "  w I m  water begins to freeze, is all ice, has thawed",
         "  d k    damp settles on a cold surface, 50 °F inside",
-        "  B b    battery flat, voltage back",
+        "  B b z  battery flat, voltage back, so no gas is asked for",
         "  E e X  generator starts, stops, dies for want of gas",
         "",
     ];
@@ -52,7 +52,7 @@ internal static class NightHelp
     private static readonly ReportedKind[] SharedLines =
     [
         ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.DampSettles, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
-        ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved, ReportedKind.InsideFifty,
+        ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved, ReportedKind.InsideFifty, ReportedKind.ShortStops,
     ];
 
     private static readonly string[] Letters =

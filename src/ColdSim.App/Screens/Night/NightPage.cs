@@ -3,6 +3,7 @@ using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Night;
@@ -118,11 +119,13 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
         UnitStyle units = view.Units;
         if (!view.Report.Ledger.Closes)
             yield return "THE SUMS DO NOT CLOSE: do not trust this run";
-        yield return VerdictWords(night);
+        yield return Heading(night);
         if (view.Night == view.Report.Nights.Count - 1 && Stop(view.Report.End) is string stop)
             yield return $"{stop} at {CursorWords.Clock(night.To)}";
-        if (night.Verdict == Verdict.RunsDry && night.FirstShort is DateTimeOffset first)
-            yield return $"first short {CursorWords.Clock(first)}";
+        if (night.Verdict != Verdict.GasGone && night.DryAt is DateTimeOffset dry)
+            yield return $"gas gone {CursorWords.Clock(dry)}";
+        if (night.Verdict != Verdict.BatteryFlat && night.Power is { FlatAt: { } flat, VoltageGone.Minutes: >= 1 })
+            yield return $"battery flat {CursorWords.Clock(flat)}";
         if (night.Power is { } power)
             yield return $"battery {power.ChargeLow.Percent.ToString("0", CultureInfo.InvariantCulture)} % at its lowest";
         if (night.ShortTime.Minutes > 0)
@@ -139,13 +142,9 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
             yield return $"inside low {units.Temperature(inside.Kelvins)}";
     }
 
-    private static string VerdictWords(NightReport night) => night.Verdict switch
-    {
-        Verdict.Holds => night.ShortTime.Minutes > 0 ? "HOLDS" : "HOLDS: all gas asked for is given",
-        Verdict.RunsFlat => night.Power?.FlatAt is DateTimeOffset flat ? $"BATTERY FLAT at {CursorWords.Clock(flat)}" : "BATTERY FLAT",
-        Verdict.RunsDry => night.DryAt is DateTimeOffset dry ? $"RUNS DRY at {CursorWords.Clock(dry)}" : "RUNS DRY",
-        _ => night.FirstShort is DateTimeOffset first ? $"RUNS SHORT from {CursorWords.Clock(first)}" : "RUNS SHORT",
-    };
+    private static string Heading(NightReport night) => night.Verdict == Verdict.Holds
+        ? night.ShortTime.Minutes > 0 ? "HOLDS" : "HOLDS: all gas asked for is given"
+        : $"{VerdictWords.Heading(night.Verdict)} {CursorWords.Clock(night.FirstFailure ?? night.From)}";
 
     private static string? Stop(RunEnd end) => end switch
     {

@@ -48,11 +48,11 @@ internal sealed record NightView(
 
     public NightView WithUnits(UnitStyle units) => this with { Units = units, Strips = NightCurves.Strips(Report, units) };
 
-    /// <summary>Opens on the first night, where it first ran short or else where it was coldest outside.</summary>
+    /// <summary>Opens on the first night, where it first failed or ran short, or else where it was coldest outside.</summary>
     public static NightView Open(RunReport report, UnitStyle units)
     {
         MinuteRange span = MinuteRange.Of(report, 0);
-        int minute = report.Nights[0].FirstShort is DateTimeOffset first
+        int minute = (report.Nights[0].FirstFailure ?? report.Nights[0].FirstShort) is DateTimeOffset first
             ? MinuteRange.MinuteAt(report, first)
             : Enumerable.Range(span.From, span.Length).MinBy(m => report.Series.Outside_K[m]);
         return new(report, units, EventMark.AllOf(report), NightCurves.Strips(report, units), 0, span.Clamp(minute));

@@ -1,7 +1,7 @@
-using System.Diagnostics;
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -28,10 +28,10 @@ internal static class PowerSheet
     public static IReadOnlyList<string> Nights(IReadOnlyList<NightReport> nights, int chosen, int first, int rows, int width)
     {
         IReadOnlyList<string> figures = TextTable.Lines(
-            [new(["  Night"], Left: true), new(["Out first"], Left: true), new(["Drawn Wh"])],
+            [new(["  Night"], Left: true), new(["Verdict"], Left: true), new(["Drawn Wh"])],
             [.. nights.Select((n, i) => (IReadOnlyList<string>)
             [
-                $"{(i == chosen ? '>' : ' ')} {ClockText.NightShort(n)}", ReportWords.FirstOuts[n.FirstOut].Text, UnitStyle.Number(n.Power!.DrawnInAll.WattHours, 0),
+                $"{(i == chosen ? '>' : ' ')} {ClockText.NightShort(n)}", ReportWords.Verdicts[n.Verdict].Text, UnitStyle.Number(n.Power!.DrawnInAll.WattHours, 0),
             ])]);
         int columns = Math.Max(1, width - figures.Max(f => f.Length) - 2);
         double most_J = nights.Max(n => n.Power!.DrawnInAll.Joules);
@@ -75,20 +75,14 @@ internal static class PowerSheet
     public static IReadOnlyList<string> Words(NightReport night)
     {
         NightPower power = night.Power!;
-        return [$"Out first: {First(night)}.", Charge(power), Voltage(power), Given(power)];
+        return [$"Fails first: {First(night)}.", Charge(power), Voltage(power), Given(power)];
     }
 
     /// <summary>Watt-hours, with their unit.</summary>
     private static string WattHours(Energy energy) => $"{UnitStyle.Number(energy.WattHours, 0)} Wh";
 
-    private static string First(NightReport night) => night.FirstOut switch
-    {
-        FirstOut.Nothing => "nothing",
-        FirstOut.GasSupply => $"the gas supply{On(night.FirstShort)}, with liquid left",
-        FirstOut.Gas => $"the gas{On(night.DryAt)}",
-        FirstOut.Battery => $"the battery{On(night.Power!.FlatAt)}",
-        _ => throw new UnreachableException(),
-    };
+    private static string First(NightReport night)
+        => night.Verdict == Verdict.Holds ? "nothing" : $"{VerdictWords.Clause(night.Verdict)}{On(night.FirstFailure)}";
 
     private static string Charge(NightPower power)
         => $"Charge: lowest {Percent(power.ChargeLow)} on {ClockText.DayClock(power.ChargeLowAt)}, {Percent(power.ChargeAtEnd)} at the end.";

@@ -1,6 +1,7 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Pages;
@@ -69,8 +70,9 @@ internal sealed record WhyPage(
     }
 
     private static PageJob CreateJob(RunReport report, DateTimeOffset? at) => new(
-        at is { } time ? $"Explaining how it stands on {ClockText.DayClock(time)}"
-            : FirstShortage(report) is { } first ? $"Finding why gas runs short on {ClockText.DayClock(first)}, and what would have held" : "Finding how close it comes",
+        at is { } time ? $"Explaining the state on {ClockText.DayClock(time)}"
+            : report.Summary.FirstFailure is { } first
+                ? $"Finding why {VerdictWords.Clause(report.Summary.Verdict)} on {ClockText.DayClock(first)}, and what would have held" : "Finding how close it comes",
         (finished, cancel) =>
         {
             try
@@ -84,7 +86,7 @@ internal sealed record WhyPage(
         });
 
     private string Which() => At is { } at ? $"the shortage of {ClockText.DayClock(at)}"
-        : FirstShortage(Report) is null ? (Report.Summary.FlatAt is null ? "nothing is short" : "no gas is short; the battery goes flat") : IsUnderCursor ? "the first shortage, under the cursor" : "the first shortage; none near the cursor";
+        : FirstShortage(Report) is null ? (Report.Summary.Verdict == Verdict.Holds ? "nothing is short" : $"no gas is short first; {VerdictWords.Clause(Report.Summary.Verdict)}") : IsUnderCursor ? "the first shortage, under the cursor" : "the first shortage; none near the cursor";
 
     private IReadOnlyList<TextLine> Lines() => Shown.Value is { } explanation ? TextLine.Of(ExplainText.Sections(explanation, Units, Cautions.Short)) : [];
 
@@ -103,8 +105,9 @@ internal sealed record WhyPage(
         return least <= Near ? nearest : null;
     }
 
-    /// <summary>The shortage that is explained in full: the first of a night that does not hold; null where all hold.</summary>
-    internal static DateTimeOffset? FirstShortage(RunReport report) => report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort;
+    /// <summary>The shortage that is explained in full: that of the first night that does not hold; null where gas is not what failed it.</summary>
+    internal static DateTimeOffset? FirstShortage(RunReport report) 
+        => report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is { Verdict: Verdict.GasShort or Verdict.GasGone } night ? night.FirstShort : null;
 
     private static IEnumerable<(DateTimeOffset From, DateTimeOffset To)> Shortages(RunReport report)
     {
@@ -115,7 +118,7 @@ internal sealed record WhyPage(
             {
                 from ??= e.Time;
             }
-            else if (e.Kind == ReportedKind.ShortEnds && from is { } begun)
+            else if (EventKinds.EndsShortage(e.Kind) && from is { } begun)
             {
                 yield return (begun, e.Time);
                 from = null;

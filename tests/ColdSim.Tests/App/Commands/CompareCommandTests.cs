@@ -3,6 +3,7 @@ using ColdSim.App.Text;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.App.Text;
 using ColdSim.Tests.Model.Appliances;
@@ -26,7 +27,7 @@ public class CompareCommandTests
     [Fact]
     public void Nothing_is_wider_than_eighty_columns_however_wide_the_numbers()
     {
-        ComparedRow wide = Row(new string('n', 60), 1, Verdict.RunsDry, 60 * 345, 100.5, 123.4, -41.5, 123.4);
+        ComparedRow wide = Row(new string('n', 60), 1, Verdict.GasGone, 60 * 345, 100.5, 123.4, -41.5, 123.4, harm: new(123.4, 231.65, 234.5, 9000, 20_700));
         Comparison comparison = HandRows.Of([Row(ComparedOption.AsItIs, 0), .. Enumerable.Repeat(wide, 12)]);
         foreach (UnitStyle units in (UnitStyle[])[UnitStyle.Us, UnitStyle.Si])
         {
@@ -50,7 +51,7 @@ public class CompareCommandTests
     public void Battery_and_water_are_in_the_second_table_and_within_eighty_columns()
     {
         ComparedRow dry = Row(ComparedOption.AsItIs, 0, scenario: InventedRuns.Scenario with { Rig = Everything.Rig });
-        ComparedRow flat = Row(new string('n', 60), 1, Verdict.RunsFlat);
+        ComparedRow flat = Row(new string('n', 60), 1, Verdict.BatteryFlat);
         flat = flat with
         {
             Cost = 1234.5,
@@ -58,7 +59,6 @@ public class CompareCommandTests
             {
                 ChargeLow = Ratio.FromPercent(48),
                 VoltageGone = Duration.FromMinutes(8 * 60 + 28),
-                FirstOut = FirstOut.Battery,
                 FlatAt = InventedRuns.Scenario.Start,
                 WaterFreezesAt = new(2027, 1, 14, 5, 6, 0, TimeSpan.FromHours(-7)),
                 BlanketEnergy = Energy.FromWattHours(12345),
@@ -67,56 +67,61 @@ public class CompareCommandTests
         };
         IReadOnlyList<string> lines = CompareText.Costs(HandRows.Of(dry, flat), UnitStyle.Us);
         Assert.All(lines, l => Assert.InRange(l.Length, 0, 80));
-        Assert.EndsWith("48    8:28 14 Jan 05:06 battery", lines.Single(l => l.Contains("nnn", StringComparison.Ordinal)), StringComparison.Ordinal);
-        Assert.EndsWith("-       -            - -", lines.Single(l => l.Contains("as it is", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith("48    8:28 14 Jan 05:06", lines.Single(l => l.Contains("nnn", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.EndsWith("-       -            -", lines.Single(l => l.Contains("as it is", StringComparison.Ordinal)), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Without_battery_and_water_neither_has_a_column()
         => Assert.Empty(CompareText.Costs(HandRows.Several, UnitStyle.Us));
 
-    [Theory]
-    [InlineData(Verdict.Holds, 14, 9, "\"b\" is best: it holds all 3 nights with 3.00 kg left at the end and inside never below 14.0 °C, and the rig as it is, next, runs short on Fri 15 Jan 07:00, short for 1 h 40 min in all and inside down to 9.0 °C.")]
-    [InlineData(Verdict.RunsShort, 9, 9, "Nothing here holds all nights. \"b\" does least badly: gas is short for 50 min in all, against 1 h 40 min with the rig as it is; inside falls to 9.0 °C, against 9.0 °C.")]
-    public void The_sentence_says_why_in_the_numbers_of_the_runs(Verdict verdict, double inside_C, double gas_kg, string sentence)
+    private static ComparedRow Short(string name, int order, double short_min, double noHeat_h = 0, double inside_C = 9)
+        => Row(name, order, Verdict.GasShort, firstShort_h: 15, inside_C: inside_C, harm: new(0, inside_C + 273.15, noHeat_h, 0, short_min));
+
+    [Fact]
+    public void The_sentence_says_why_in_the_numbers_of_the_runs()
     {
-        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0, Verdict.RunsShort, 100, 15, inside_C: 9);
-        ComparedRow b = Row("b", 1, verdict, verdict == Verdict.Holds ? 0 : 50, verdict == Verdict.Holds ? null : 16, inside_C: inside_C, gas_kg: gas_kg);
-        Assert.Equal(sentence, CompareSentence.Of(HandRows.Of(asItIs, b), UnitStyle.Si));
+        Assert.Equal(
+            "\"b\" is best: all 3 nights hold with 3.00 kg left at the end and inside never below 14 °C; with the rig as it is, next, gas runs short on "
+            + "Fri 15 Jan 07:00, no heat for 1 h 30 min, gas short for 1 h 40 min, inside down to 9 °C.",
+            CompareSentence.Of(HandRows.Of(Short(ComparedOption.AsItIs, 0, 100, 1.5), Row("b")), UnitStyle.Si));
+        Assert.Equal(
+            "Nothing here holds all nights. \"b\" does the least harm: gas is short for 50 min, against 1 h 40 min with the rig as it is; inside falls to "
+            + "9 °C, against 9 °C.",
+            CompareSentence.Of(HandRows.Of(Short(ComparedOption.AsItIs, 0, 100), Short("b", 1, 50)), UnitStyle.Si));
     }
 
     [Fact]
     public void The_sentence_is_honest_about_ties_and_small_differences()
     {
-        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0);
+        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0, cost: 20);
         Assert.Equal(
-            "Both hold, with inside never below 14.0 °C: what was changed makes no difference that counts in these nights.",
-            CompareSentence.Of(HandRows.Of(asItIs, Row("b")), UnitStyle.Si));
+            "Both come out the same: with each, all 3 nights hold, with inside never below 14 °C. What was changed makes no difference that counts in these "
+            + "nights.",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b", cost: 20)), UnitStyle.Si));
         Assert.Equal(
-            "The rig as it is and \"b\" tie: each holds all 3 nights, with inside never below 14.0 °C, the same to the minute, a tenth of a degree "
-            + "and ten grams; so nothing has to be changed.",
-            CompareSentence.Of(HandRows.Of(asItIs, Row("b"), Row("c", 2, inside_C: 12)), UnitStyle.Si));
+            "The rig as it is and \"b\" come out the same: with each, all 3 nights hold, with inside never below 14 °C. Nothing has to be changed.",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("b", cost: 20), Row("c", 2, cost: 30)), UnitStyle.Si));
         Assert.Equal(
-            "The rig as it is is best: all nights hold with it and with the next, and inside stays at 14.0 °C or above, against 12.0 °C with \"c\".",
-            CompareSentence.Of(HandRows.Of(asItIs, Row("c", inside_C: 12)), UnitStyle.Si));
+            "The rig as it is is best: all nights hold with it and with the next, and it costs 20, against 30 with \"c\".",
+            CompareSentence.Of(HandRows.Of(asItIs, Row("c", cost: 30)), UnitStyle.Si));
         Assert.Equal(
-            "\"c\" is best: all nights hold with it and with the next, inside is as warm, and it takes 8.00 kg of gas, against 9.00 kg with the rig as it is.",
-            CompareSentence.Of(HandRows.Of(asItIs, Row("c", gas_kg: 8)), UnitStyle.Si));
-        Assert.Equal(
-            "Nothing here holds all nights. \"c\" does least badly: gas runs short first on Fri 15 Jan 08:00, with \"b\" on Fri 15 Jan 07:00 already.",
-            CompareSentence.Of(HandRows.Of(Row("b", 1, Verdict.RunsShort, 60, 15), Row("c", 2, Verdict.RunsShort, 60, 16)), UnitStyle.Si));
+            "\"c\" is best: all nights hold with it and with the next, and the gas left lasts 3.0 more nights, against 0.6 more nights with the rig as it is.",
+            CompareSentence.Of(HandRows.Of(Row(ComparedOption.AsItIs, 0, gas_kg: 10), Row("c", gas_kg: 6)), UnitStyle.Si));
     }
 
     [Fact]
-    public void Where_nothing_holds_that_is_said_first_also_of_what_is_left_as_it_is()
+    public void Where_nothing_holds_that_is_said_first_and_never_that_nothing_has_to_be_changed()
     {
-        ComparedRow asItIs = Row(ComparedOption.AsItIs, 0, Verdict.RunsDry, 60, 15, 20, inside_C: null);
+        ComparedRow Flat(string name, int order) => Row(name, order, Verdict.BatteryFlat, firstShort_h: 15, inside_C: -13.3, harm: new(6, 259.85, 9, 80, 0));
         Assert.Equal(
-            "Nothing here holds all nights. The rig as it is does least badly: gas is short for 1 h in all, against 2 h with \"b\".",
-            CompareSentence.Of(HandRows.Of(asItIs, Row("b", 1, Verdict.RunsDry, 120, 15, 20, inside_C: null)), UnitStyle.Us));
+            "Nothing here holds all nights. The rig as it is and \"b\" come out the same: with each, the battery goes flat on Fri 15 Jan 07:00, no heat for "
+            + "9 h, inside down to 8 °F. None of them is enough.",
+            CompareSentence.Of(HandRows.Of(Flat(ComparedOption.AsItIs, 0), Flat("b", 1), Short("c", 2, 10) with { End = RunEnd.LiquidFull }), UnitStyle.Us));
         Assert.Equal(
-            "Both fall short alike, for 1 h in all: what was changed makes no difference that counts in these nights.",
-            CompareSentence.Of(HandRows.Of(asItIs, Row("b", 1, Verdict.RunsDry, 60, 15, 20, inside_C: null)), UnitStyle.Us));
+            "Both come out the same: with each, the battery goes flat on Fri 15 Jan 07:00, no heat for 9 h, inside down to 8 °F. What was changed makes no "
+            + "difference that counts in these nights.",
+            CompareSentence.Of(HandRows.Of(Flat(ComparedOption.AsItIs, 0), Flat("b", 1)), UnitStyle.Us));
     }
 
     [Theory]

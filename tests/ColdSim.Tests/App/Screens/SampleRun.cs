@@ -7,6 +7,7 @@ using ColdSim.Model.Site;
 using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -121,7 +122,7 @@ internal static class SampleRun
             Evening = DateOnly.FromDateTime(noon.DateTime),
             From = from,
             To = noon.AddDays(1),
-            Verdict = dry is not null ? Verdict.RunsDry : shortMinutes > 5 ? Verdict.RunsShort : Verdict.Holds,
+            Verdict = dry is not null ? Verdict.GasGone : shortMinutes > 5 ? Verdict.GasShort : Verdict.Holds,
             OutsideLow = Temperature.FromKelvins(s.Outside_K[first..last].Min()),
             InsideLow = double.IsNaN(s.Inside_K[first]) ? null : Temperature.FromKelvins(s.Inside_K[first..last].Min()),
             InsideLowAt = null,
@@ -134,6 +135,7 @@ internal static class SampleRun
             CylinderPressureLow = Pressure.FromPascals(s.CylinderPressure_Pa[first..last].Min()),
             LiquidLow = Temperature.FromKelvins(s.Liquid_K[first..last].Min()),
             DeliveryPressureLow = null,
+            FirstFailure = dry is not null || shortMinutes > 5 ? firstShort : null,
             FirstShort = firstShort,
             ShortTime = Duration.FromMinutes(shortMinutes),
             LeftAtFirstShort = null,

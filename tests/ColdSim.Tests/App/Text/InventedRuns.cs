@@ -6,6 +6,7 @@ using ColdSim.Model.Furnace;
 using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -88,7 +89,7 @@ internal static class InventedRuns
         Evening = new(2027, 1, 15),
         From = Noon.AddDays(1),
         To = Noon.AddDays(2),
-        Verdict = Verdict.RunsShort,
+        Verdict = Verdict.GasShort,
         OutsideLow = Temperature.FromDegreesFahrenheit(-22),
         InsideLow = Temperature.FromDegreesFahrenheit(44.2),
         InsideLowAt = Noon.AddHours(43.2),
@@ -96,6 +97,7 @@ internal static class InventedRuns
         LeftAtEnd = Mass.FromPounds(3.1),
         CylinderPressureLow = Pressure.FromPascals(2.4 * Psi_Pa),
         LiquidLow = Temperature.FromDegreesFahrenheit(-38),
+        FirstFailure = Noon.AddHours(39.2),
         FirstShort = Noon.AddHours(39.2),
         ShortTime = Duration.FromMinutes(125),
         LeftAtFirstShort = Mass.FromPounds(4.4),
@@ -111,7 +113,7 @@ internal static class InventedRuns
 
     public static NightReport Dry { get; } = Short with
     {
-        Verdict = Verdict.RunsDry,
+        Verdict = Verdict.GasGone,
         InsideLow = Temperature.FromDegreesFahrenheit(21),
         DryAt = Noon.AddHours(40.5),
         FreezingAt = Noon.AddMinutes(2514),
@@ -162,7 +164,8 @@ internal static class InventedRuns
         Ledger = new(0.02, 3e-10, -0.1, -2e-10, 0, 0, 1e-14, 1.2e-15),
         Summary = new()
         {
-            Verdict = nights.Max(n => n.Verdict),
+            Verdict = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.Verdict ?? Verdict.Holds,
+            FirstFailure = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstFailure,
             Nights = nights.Count,
             NightsHeld = nights.Count(n => n.Verdict == Verdict.Holds),
             FirstShort = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds)?.FirstShort,

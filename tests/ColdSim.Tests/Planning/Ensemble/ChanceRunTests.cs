@@ -41,7 +41,7 @@ public class ChanceRunTests
             Assert.Equal(plain.Select(n => n.Verdict), run.Nights.Select(n => n.Verdict));
             Assert.Equal(plain.Select(n => n.LeftAtDawn?.Kilograms ?? double.NaN), run.Nights.Select(n => n.LeftAtDawn_kg));
             Assert.Equal(plain.Select(n => n.LeftAtEnd.Kilograms), run.Nights.Select(n => n.LeftAtEnd_kg));
-            Assert.Equal(plain.Select(n => n.ShortTime.Seconds), run.Nights.Select(n => n.Short_s));
+            Assert.Equal(plain.Select(n => n.Harm.ToString()), run.Nights.Select(n => n.Harm.ToString()));
             Assert.Equal(plain.Select(n => n.DryAt), run.Nights.Select(n => double.IsNaN(n.Dry_s) ? (DateTimeOffset?)null : scenario.Start.AddSeconds(n.Dry_s)));
         }
 

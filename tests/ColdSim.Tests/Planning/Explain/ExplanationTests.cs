@@ -5,6 +5,7 @@ using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;
 using Snapshooter.Xunit;

@@ -36,7 +36,7 @@ public class AfterFailureTests
     {
         RunReport run = Failed.Value;
         DateTimeOffset late = run.Nights[0].FreezingAt!.Value.AddHours(1);
-        CoolDown after = AfterFailure.Of(run with { Summary = run.Summary with { FirstShort = late } })!;
+        CoolDown after = AfterFailure.Of(run with { Summary = run.Summary with { FirstFailure = late } })!;
         Assert.Equal(Duration.Zero, after.FiftyAfter);
         Assert.Equal(Duration.Zero, after.FreezingAfter);
     }

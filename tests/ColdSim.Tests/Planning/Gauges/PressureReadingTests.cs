@@ -1,5 +1,6 @@
 using ColdSim.Physics.Propane;
 using ColdSim.Planning.Gauges;
+using ColdSim.Planning.Harms;
 using Xunit;
 
 namespace ColdSim.Tests.Planning.Gauges;

@@ -1,5 +1,6 @@
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Limits;
 using ColdSim.Tests.App.Text;
 
@@ -36,7 +37,7 @@ internal static class HandLimits
         Low_K = step < 0 ? double.NaN : LimitAxis.Fahrenheit.Low_K(step),
         Contents_kg = fill_frac * 9.07,
         Emptied = step < 25,
-        FurnaceTooSmall = step > 80,
+        FailsColder = step > 80 && step < LimitAxis.Fahrenheit.Steps ? Verdict.FurnaceTooSmall : Verdict.GasShort,
         Ledger = step < 0 ? null : new LedgerBalance(0.02, 3e-10, -0.1, -2e-10, 0, 0, 1e-14, 1.2e-15),
         InsideLow_K = step < 0 ? double.NaN : step > 80 ? 281 : 289.5,
         Used_kg = step < 0 ? double.NaN : 2.5,

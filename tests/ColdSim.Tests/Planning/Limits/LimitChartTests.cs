@@ -7,6 +7,7 @@ using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.Mixtures;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;

@@ -4,6 +4,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;
 using UnitsNet;
@@ -15,7 +16,7 @@ namespace ColdSim.Tests.Planning.Nights;
 public class NightVerdictTests
 {
     // A small cylinder in deep cold with plenty of liquid: the furnace outruns what boils.
-    private static Rig Starved => Heated(30_000, 160) with { Cylinders = [Bottle("20 lb", 0.9)] };
+    private static Rig Starved => Heated(30_000, 130) with { Cylinders = [Bottle("20 lb", 0.9)] };
 
     private static RunReport ShortNight(NightCriteria? criteria = null) => Rigs.Nights(Starved, Steady(-28, 30), 1, criteria);
 
@@ -23,7 +24,7 @@ public class NightVerdictTests
     public void Cold_liquid_makes_a_night_short_with_propane_left()
     {
         NightReport night = ShortNight().Nights[0];
-        Assert.Equal(Verdict.RunsShort, night.Verdict);
+        Assert.Equal(Verdict.GasShort, night.Verdict);
         Assert.True(night.LeftAtFirstShort!.Value.Kilograms > 1);
         Assert.Null(night.DryAt);
         Assert.True(night.FirstShort > night.From && night.FirstShort < night.To);
@@ -99,7 +100,7 @@ public class NightVerdictTests
     {
         Rig rig = new() { Cylinders = [Bottle("5 lb", 0.1)], Appliances = [Draw(9000)] };
         RunReport report = Rigs.Nights(rig, Steady(-5, 60), 2);
-        Assert.All(report.Nights, n => Assert.Equal(Verdict.RunsDry, n.Verdict));
+        Assert.All(report.Nights, n => Assert.Equal(Verdict.GasGone, n.Verdict));
         Assert.Single(report.Events, e => e.Kind == ReportedKind.Dry);
         ReportedEvent gone = Assert.Single(report.Events, e => e.Kind == ReportedKind.LiquidGone);
         Assert.True(report.Nights[0].DryAt >= gone.Time);
@@ -126,10 +127,10 @@ public class NightVerdictTests
         Duration ever = Duration.FromHours(100);
         Assert.True(below.Kelvins > 1);
         Assert.Equal(Verdict.Holds, ShortNight(new() { ShortAllowance = allowed, BelowSetPoint = plenty }).Nights[0].Verdict);
-        Assert.Equal(Verdict.RunsShort,
+        Assert.Equal(Verdict.GasShort,
             ShortNight(new() { ShortAllowance = Duration.FromSeconds(Math.BitDecrement(allowed.Seconds)), BelowSetPoint = plenty }).Nights[0].Verdict);
         Assert.Equal(Verdict.Holds, ShortNight(new() { ShortAllowance = ever, BelowSetPoint = below }).Nights[0].Verdict);
-        Assert.Equal(Verdict.RunsShort,
+        Assert.Equal(Verdict.GasShort,
             ShortNight(new() { ShortAllowance = ever, BelowSetPoint = TemperatureDelta.FromKelvins(Math.BitDecrement(below.Kelvins)) }).Nights[0].Verdict);
     }
 
@@ -143,12 +144,12 @@ public class NightVerdictTests
     }
 
     [Fact]
-    public void Fall_below_set_point_of_a_furnace_that_is_too_small_is_not_counted()
+    public void Fall_below_set_point_of_a_furnace_that_is_too_small_is_not_counted_as_a_lack_of_gas()
     {
         NightReport night = Rigs.Nights(Heated(8000, 200) with { Cylinders = [BigTank()] }, Steady(-25, 30), 1).Nights[0];
         Assert.True(night.InsideLow!.Value.DegreesCelsius < 5);
         Assert.Equal(0, night.BelowSetPoint.Kelvins);
-        Assert.Equal(Verdict.Holds, night.Verdict);
+        Assert.Equal(Verdict.FurnaceTooSmall, night.Verdict);
     }
 
     [Fact]
@@ -201,7 +202,7 @@ public class NightVerdictTests
         // A heater on a constant draw, starved: the night is short or dry, and its numbers are numbers.
         Rig rig = new() { Cylinders = [Bottle("5 lb", 0.2)], Coach = OneNode(60), Appliances = [Draw(9000, 0.9)] };
         NightReport night = Rigs.Nights(rig, Steady(-15, 30), 1).Nights[0];
-        Assert.Equal(Verdict.RunsDry, night.Verdict);
+        Assert.Equal(Verdict.GasShort, night.Verdict);
         Assert.True(double.IsFinite(night.BelowSetPoint.Kelvins), "The fall below the set point is not a number.");
     }
 

@@ -1,5 +1,6 @@
 using ColdSim.App.Text;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 using Xunit;

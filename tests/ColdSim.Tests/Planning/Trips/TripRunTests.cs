@@ -2,6 +2,7 @@ using ColdSim.Model;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 using ColdSim.Tests.Model;

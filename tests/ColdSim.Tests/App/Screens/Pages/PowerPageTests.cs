@@ -35,7 +35,7 @@ public class PowerPageTests
         foreach (UnitStyle units in (UnitStyle[])[UnitStyle.Us, UnitStyle.Si])
         {
             string text = FrameSheet.Draw(Frame(units), width, height).ToString();
-            foreach (string words in (string[])["> Wed 13 Jan battery", "Out first: the battery on ", "Charge: lowest ", "Voltage: gone from ", "generator 0 Wh.", "A furnace fan", "B blankets", "C boards and detectors", "D lights", "9 pages"])
+            foreach (string words in (string[])["> Wed 13 Jan flat", "the battery goes flat on ", "Charge: lowest ", "Voltage: gone from ", "generator 0 Wh.", "A furnace fan", "B blankets", "C boards and detectors", "D lights", "9 pages"])
                 Assert.Contains(words, text, StringComparison.Ordinal);
             Assert.DoesNotContain("…", text, StringComparison.Ordinal);
         }

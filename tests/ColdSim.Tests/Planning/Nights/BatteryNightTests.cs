@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Furnace;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Model;
 using Xunit;
@@ -8,7 +9,7 @@ using static ColdSim.Tests.Model.Rigs;
 
 namespace ColdSim.Tests.Planning.Nights;
 
-public class FirstOutTests
+public class BatteryNightTests
 {
     private static Rig With(double capacity_Ah, double left) => Heated() with
     {
@@ -22,27 +23,27 @@ public class FirstOutTests
     public void Night_with_enough_gas_and_charge_holds()
     {
         NightReport night = Night(400, 0.9);
-        Assert.Equal((Verdict.Holds, FirstOut.Nothing), (night.Verdict, night.FirstOut));
+        Assert.Equal(Verdict.Holds, night.Verdict);
         Assert.Null(night.Power!.FlatAt);
     }
 
     [Fact]
-    public void Night_with_a_flat_battery_runs_flat()
+    public void A_flat_battery_names_the_verdict_of_its_night()
     {
         NightReport night = Night(20, 0.9);
-        Assert.Equal((Verdict.RunsFlat, FirstOut.Battery), (night.Verdict, night.FirstOut));
-        Assert.NotNull(night.Power!.FlatAt);
+        Assert.Equal(Verdict.BatteryFlat, night.Verdict);
+        Assert.Equal(night.Power!.FlatAt, night.FirstFailure);
+        Assert.NotNull(night.Power.FlatAt);
         Assert.InRange(night.Power.GasLeftAtFlat!.Value.Kilograms, night.LeftAtEnd.Kilograms, night.LeftAtEnd.Kilograms + night.GasUsed.Kilograms);
         Assert.True(night.InsideLow < UnitsNet.Temperature.FromDegreesCelsius(5));
         Assert.Null(night.FirstShort);
     }
 
     [Fact]
-    public void Night_whose_gas_is_gone_before_the_battery_runs_dry()
+    public void Gas_that_is_gone_before_the_battery_names_the_verdict()
     {
         NightReport night = Night(400, 0.05);
-        Assert.Equal(Verdict.RunsDry, night.Verdict);
-        Assert.NotEqual(FirstOut.Battery, night.FirstOut);
+        Assert.Equal(Verdict.GasGone, night.Verdict);
     }
 
     [Fact]
