@@ -4,7 +4,6 @@ using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Harms;
-using ColdSim.Planning.Nights;
 using ColdSim.Planning.Sensitivity;
 using ColdSim.Planning.Trips;
 

@@ -1,4 +1,5 @@
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Sensitivity;
 

@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Search;
 

@@ -21,7 +21,7 @@ internal static class CompareAnswer
         ComparedRow best = comparison.Best;
         return new()
         {
-            Brief = Wrap.Cut($"{(best.Holds ? "HOLDS with" : "FAILS with all; least harm:")} {Name(best)}, {Outcome(best, units)}", Wrap.Columns),
+            Brief = Wrap.Cut($"{(best.Holds ? "HOLDS with" : comparison.AnyHolds ? "Least harm:" : "FAILS with all; least harm:")} {Name(best)}, {Outcome(best, units)}", Wrap.Columns),
             Verdict = Verdict(comparison, units),
             Consequences = [.. Consequences(comparison, units)],
             Table = Options(comparison, units),
@@ -37,7 +37,7 @@ internal static class CompareAnswer
         ComparedRow[] tied = [.. comparison.Rows.TakeWhile(r => r.Rank == 1)];
         string which = tied.Length == 1 ? Name(best) : $"{string.Join(", ", tied.SkipLast(1).Select(Name))} and {Name(tied[^1])} alike";
         return best.Holds ? $"HOLDS with {which}: {Outcome(best, units)}."
-            : $"FAILS with all {comparison.Rows.Count}. {which} {(tied.Length == 1 ? "does" : "do")} the least harm: {Outcome(best, units)}.";
+            : $"{(comparison.AnyHolds ? "" : $"FAILS with all {comparison.Rows.Count}. ")}{which} {(tied.Length == 1 ? "does" : "do")} the least harm: {Outcome(best, units)}.";
     }
 
     private static IEnumerable<string> Consequences(Comparison comparison, UnitStyle units)

@@ -14,7 +14,7 @@ internal static class ExplainAnswer
     public static Answer Of(Explanation explanation, IReadOnlyList<InputEffect> guesses, UnitStyle units)
     {
         string state = ExplainText.Sentence(explanation, units);
-        bool fails = explanation.Limit is not null || explanation.Flat is not null;
+        bool fails = explanation.Failed is not null;
         Answer nights = NightsAnswer.Of(explanation.Report, new RunAdvice(fails && !explanation.AtTime ? explanation : null, guesses), units);
         if (!fails || explanation.AtTime)
         {

@@ -1,3 +1,4 @@
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -11,14 +12,13 @@ internal static class NightOutcome
     /// <summary>What fails in a night that does not hold, such as "gas is short from 03:19"; with the gas that is left then.</summary>
     public static string Failure(NightReport night, RunReport run, UnitStyle units)
     {
-        string left = Left(night, run, units);
+        string left = Left(night, run, units), from = From(night.FirstFailure, night);
         return night.Verdict switch
         {
-            Verdict.RunsFlat => $"the battery is flat {From(night.Power?.FlatAt, night)}{left}",
-            Verdict.RunsDry when night.FirstShort is { } first && night.DryAt is { } dry && dry - first > Same
+            Verdict.GasGone when night.FirstShort is { } first && night.DryAt is { } dry && dry - first > Same
                 => $"gas is short {From(first, night)}{left}, and out at {ClockText.Clock(dry)}",
-            Verdict.RunsDry => $"the gas is out {From(night.DryAt, night)}",
-            _ => $"gas is short {From(night.FirstShort, night)}{left}",
+            Verdict.WaterFreezes => FrozenFirst(night) is { } water ? $"water in {water} freezes {from}" : $"water is frozen {from}",
+            _ => $"{Verb(night.Verdict)} {from}{left}{(night.Verdict == Verdict.GasShort && night.DryAt is { } gone ? $", and out at {ClockText.Clock(gone)}" : "")}",
         };
     }
 
@@ -26,21 +26,44 @@ internal static class NightOutcome
     public static string Short(NightReport night) => night.Verdict == Verdict.Holds ? "holds" : $"FAILS: {ShortFailure(night)}";
 
     /// <summary>What fails in two or three words, such as "gas short 03:19".</summary>
-    public static string ShortFailure(NightReport night) => night.Verdict switch
+    public static string ShortFailure(NightReport night) => $"{Noun(night.Verdict)}{At(night.FirstFailure)}";
+
+    /// <summary>The cause of a failure as a clause, such as "gas is short".</summary>
+    public static string Verb(Verdict verdict) => verdict switch
     {
-        Verdict.RunsFlat => $"battery flat{At(night.Power?.FlatAt)}",
-        Verdict.RunsDry when night.FirstShort is { } first && night.DryAt is { } dry && dry - first > Same => $"gas short{At(first)}, out{At(dry)}",
-        Verdict.RunsDry => $"gas out{At(night.DryAt)}",
-        _ => $"gas short{At(night.FirstShort)}",
+        Verdict.BatteryFlat => "the battery is flat",
+        Verdict.GasGone => "the gas is out",
+        Verdict.FurnaceStopped => "the furnace is out",
+        Verdict.FurnaceTooSmall => "the furnace is too small",
+        Verdict.WaterFreezes => "water freezes",
+        _ => "gas is short",
     };
 
-    /// <summary>The instant of the failure, where one is known.</summary>
-    public static DateTimeOffset? FailsAt(NightReport night) => night.Verdict switch
+    /// <summary>The same in two or three words.</summary>
+    public static string Noun(Verdict verdict) => verdict switch
     {
-        Verdict.Holds => null,
-        Verdict.RunsFlat => night.Power?.FlatAt,
-        _ => night.FirstShort ?? night.DryAt,
+        Verdict.BatteryFlat => "battery flat",
+        Verdict.GasGone => "gas out",
+        Verdict.FurnaceStopped => "furnace out",
+        Verdict.FurnaceTooSmall => "furnace small",
+        Verdict.WaterFreezes => "water freezes",
+        _ => "gas short",
     };
+
+    /// <summary>What else fails in a night that fails, a sentence; empty where nothing does.</summary>
+    public static string Also(NightReport night)
+    {
+        if (night.Verdict != Verdict.BatteryFlat && night.Power is { FlatAt: { } flat, VoltageGone: { Minutes: >= 1 } gone })
+            return $"The battery is flat as well, from {ClockText.Clock(flat)}, for {ClockText.Span(gone)} in all.";
+        return night.Verdict is not (Verdict.GasShort or Verdict.GasGone) && night.ShortTime.Minutes >= 1 && night.FirstShort is { } first
+            ? $"Gas is short as well, from {ClockText.Clock(first)}, for {ClockText.Span(night.ShortTime)} in all." : "";
+    }
+
+    /// <summary>The instant of the failure, where one is known.</summary>
+    public static DateTimeOffset? FailsAt(NightReport night) => night.FirstFailure;
+
+    private static string? FrozenFirst(NightReport night)
+        => night.Water.Where(w => w.HoldsWater && w.FreezesAt is not null).MinBy(w => w.FreezesAt)?.Name;
 
     /// <summary>How cold it gets inside in a night that fails, a sentence; empty without a coach.</summary>
     public static string Inside(NightReport night, UnitStyle units)
@@ -59,6 +82,8 @@ internal static class NightOutcome
     /// <summary>Water that begins to freeze in a night, a sentence; empty where none does.</summary>
     public static string Water(NightReport night)
     {
+        if (night.Verdict == Verdict.WaterFreezes)
+            return "";
         string[] frozen = [.. night.Water.Where(w => w.HoldsWater && w.FreezesAt is not null).OrderBy(w => w.FreezesAt)
             .Select(w => $"{w.Name} about {ClockText.Clock(Rounded(w.FreezesAt!.Value))}")];
         return frozen.Length == 0 ? "" : $"Water begins to freeze: {string.Join(", ", frozen)}.";
@@ -78,8 +103,13 @@ internal static class NightOutcome
 
     private static string Left(NightReport night, RunReport run, UnitStyle units)
     {
-        Mass? left = night.Verdict == Verdict.RunsFlat ? night.Power?.GasLeftAtFlat : night.LeftAtFirstShort;
-        string of = night.Verdict == Verdict.RunsFlat ? $" of {CylinderWords.Gas(run.Scenario.Rig)}" : "";
+        Mass? left = night.Verdict switch
+        {
+            Verdict.BatteryFlat => night.Power?.GasLeftAtFlat,
+            Verdict.GasShort or Verdict.GasGone => night.LeftAtFirstShort,
+            _ => null,
+        };
+        string of = night.Verdict == Verdict.BatteryFlat ? $" of {CylinderWords.Gas(run.Scenario.Rig)}" : "";
         return left is { } mass ? $", {units.RoundMass(mass.Kilograms)}{of} left" : "";
     }
 }

@@ -44,7 +44,7 @@ internal static class NightsAnswer
         };
     }
 
-    private static NightReport? FirstFailing(RunReport run) => run.Nights.FirstOrDefault(n => n.Verdict != Planning.Nights.Verdict.Holds);
+    private static NightReport? FirstFailing(RunReport run) => run.Nights.FirstOrDefault(n => n.Verdict != Planning.Harms.Verdict.Holds);
 
     private static string Verdict(RunReport run, NightReport? failing, UnitStyle units)
     {
@@ -74,15 +74,15 @@ internal static class NightsAnswer
             all.Add(hot);
         if (failing is null)
             return all;
-        int others = run.Nights.Count(n => n.Verdict != Planning.Nights.Verdict.Holds) - 1;
+        int others = run.Nights.Count(n => n.Verdict != Planning.Harms.Verdict.Holds) - 1;
         string also = others switch
         {
             0 => "",
-            1 => $"{ClockText.NightShort(run.Nights.Last(n => n.Verdict != Planning.Nights.Verdict.Holds))} fails too.",
+            1 => $"{ClockText.NightShort(run.Nights.Last(n => n.Verdict != Planning.Harms.Verdict.Holds))} fails too.",
             _ when others + 1 == run.Nights.Count => $"All {run.Nights.Count} nights fail.",
             _ => $"{others} more of the {run.Nights.Count} nights fail.",
         };
-        return [.. all.Concat([NightOutcome.Inside(failing, units), NightOutcome.Water(failing), also]).Where(s => s.Length > 0)];
+        return [.. all.Concat([NightOutcome.Inside(failing, units), NightOutcome.Water(failing), NightOutcome.Also(failing), also]).Where(s => s.Length > 0)];
     }
 
     private static string Brief(RunReport run, NightReport? failing, UnitStyle units)
@@ -107,7 +107,7 @@ internal static class NightsAnswer
     private static double Importance(RunReport run, int place)
     {
         NightReport night = run.Nights[place];
-        if (night.Verdict != Planning.Nights.Verdict.Holds)
+        if (night.Verdict != Planning.Harms.Verdict.Holds)
             return 2e9 - place;
         double asked_W = (double)night.DemandAtLow.Watts, given_W = (double)night.SteadySupplyAtLow.Watts;
         return asked_W > 0 ? Math.Min(1e9, 1e6 * asked_W / Math.Max(given_W, 1)) : 0;
@@ -115,7 +115,7 @@ internal static class NightsAnswer
 
     private static string More(RunReport run, IReadOnlyList<int> hidden)
     {
-        int fail = hidden.Count(i => run.Nights[i].Verdict != Planning.Nights.Verdict.Holds), hold = hidden.Count - fail;
+        int fail = hidden.Count(i => run.Nights[i].Verdict != Planning.Harms.Verdict.Holds), hold = hidden.Count - fail;
         return (fail, hold) switch
         {
             (0, _) => $"{hold} more {(hold == 1 ? "holds" : "hold")}.",

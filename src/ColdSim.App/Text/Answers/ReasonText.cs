@@ -1,4 +1,5 @@
 using ColdSim.Planning.Explain;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text.Answers;
@@ -10,8 +11,10 @@ internal static class ReasonText
     public static string Of(Explanation why, UnitStyle units)
     {
         ChainOfCause chain = why.Chain;
-        if (why.Flat is { Power: { } power })
+        if (why.Failed is { Verdict: Verdict.BatteryFlat, Power: { } power })
             return Battery(power);
+        if (why.Failed?.Verdict == Verdict.FurnaceTooSmall)
+            return "the furnace burns without a pause and gets all its gas, and the coach still loses more heat than it gives.";
         return why.Limit?.Binds is { } limit ? Limited(limit, chain, units) : "";
     }
 

@@ -1,3 +1,4 @@
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Sensitivity;
 using ColdSim.Planning.Trips;
