@@ -1,4 +1,5 @@
 using ColdSim.Model;
+using ColdSim.Physics.Units;
 using ColdSim.Planning;
 using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
