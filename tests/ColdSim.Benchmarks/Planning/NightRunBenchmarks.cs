@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using ColdSim.Planning;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Benchmarks.Planning;
