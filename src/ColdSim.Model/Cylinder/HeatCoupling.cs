@@ -21,6 +21,14 @@ public readonly record struct HeatCoupling(
     // Vapour missing to saturation, as part of the legal filling, at which the whole shell counts; an assumption.
     private const double Unsaturated_frac = 0.005;
 
+    // Shortest time constant with which a shell goes over to counting whole, and how a saturated vapour's density grows with temperature; for a time scale.
+    private const double ShortestChange_s = 10;
+    private const double Saturating_1_K = 0.03;
+
+    // Liquid, as part of the inside volume, down to which the wall it wets shrinks; an assumption. By the level in the vessel's foot that wall shrinks with a
+    // root of the liquid, in the end so fast that heat held over a step would boil each drop that condenses away within milliseconds.
+    private const double Puddle_frac = 0.0003;
+
     // A thickness given by the scenario counts as settled frost.
     private const double FixedFrostDensity_kg_m3 = 150;
 
@@ -59,7 +67,23 @@ public readonly record struct HeatCoupling(
     /// <param name="body">The cylinder.</param>
     /// <param name="contents">What is in it.</param>
     internal static double WholeShell_frac(CylinderBody body, in CylinderContents contents)
-        => Math.Clamp(-contents.LiquidMass_kg / (Unsaturated_frac * body.Specification.LegalFill_kg), 0, 1);
+        => WholeShell_frac(contents, Unsaturated_frac * body.Specification.LegalFill_kg);
+
+    /// <summary>How far the whole shell counts, where it does by a known shortage.</summary>
+    /// <param name="contents">What is in the cylinder.</param>
+    /// <param name="unsaturated_kg">Vapour missing to saturation at which all of it counts. [kg]</param>
+    internal static double WholeShell_frac(in CylinderContents contents, double unsaturated_kg) => Math.Clamp(-contents.LiquidMass_kg / unsaturated_kg, 0, 1);
+
+    /// <summary>Vapour missing to saturation at which the whole shell counts: enough for the heat to change no faster than within seconds. [kg]</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="contents">What is in it, without liquid.</param>
+    /// <param name="capacity_J_K">Heat capacity of contents and shell. [J/K]</param>
+    /// <param name="apart_W">Heat by which the whole shell and what a last drop wets differ. [W]</param>
+    internal static double Unsaturated_kg(CylinderBody body, in CylinderContents contents, double capacity_J_K, double apart_W)
+    {
+        double saturated_kg = body.Specification.Volume_m3 / contents.VapourVolume_m3_kg - contents.LiquidMass_kg;
+        return Math.Max(Unsaturated_frac * body.Specification.LegalFill_kg, ShortestChange_s * Math.Abs(apart_W) / capacity_J_K * Saturating_1_K * saturated_kg);
+    }
 
     /// <summary>The coupling for a volume of liquid, or of the shell without any.</summary>
     /// <param name="body">The cylinder.</param>
@@ -141,7 +165,7 @@ public readonly record struct HeatCoupling(
         double dry_W_m2K = 1 / (1 / outside_W_m2K + layer_m2K_W);
         double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
         CylinderSurroundings around = body.Specification.Surroundings;
-        double wetting_m3 = liquid_m3 * around.WettingLiquid_factor + around.WettingExtra_m3;
+        double wetting_m3 = Math.Max(liquid_m3, Puddle_frac * body.Vessel.Volume_m3) * around.WettingLiquid_factor + around.WettingExtra_m3;
         double level_m = body.Vessel.LiquidLevel_m(Math.Min(wetting_m3, body.Vessel.Volume_m3));
         double dry_m = body.Vessel.DryFinLength_m(level_m);
         double fin_m = around.FixedFin_m is double fixed_m

@@ -15,6 +15,9 @@ internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
     /// <summary>The same with the whole shell, of a cylinder without liquid: heat goes over from the one to the other as its vapour leaves saturation.</summary>
     public HeatCoupling[] WholeShells { get; } = new HeatCoupling[cylinders];
 
+    /// <summary>Vapour missing to saturation at which the whole shell counts, of a cylinder without liquid. [kg]</summary>
+    public double[] Unsaturated_kg { get; } = new double[cylinders];
+
     /// <summary>Which cylinders have liquid.</summary>
     public bool[] HasLiquid { get; } = new bool[cylinders];
 

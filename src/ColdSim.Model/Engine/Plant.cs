@@ -211,7 +211,7 @@ internal sealed class Plant
             double t_K = cylinders.Temperature_K[i], heat_W = c.Cylinders[i].Heat_W(t_K, c.Blanket_W[i]);
             cylinders.Heat_W[i] = c.HasLiquid[i]
                 ? heat_W
-                : heat_W + HeatCoupling.WholeShell_frac(Cylinders[i], cylinders.Contents[i]) * (c.WholeShells[i].Heat_W(t_K) - c.Cylinders[i].Heat_W(t_K));
+                : heat_W + HeatCoupling.WholeShell_frac(cylinders.Contents[i], c.Unsaturated_kg[i]) * (c.WholeShells[i].Heat_W(t_K) - c.Cylinders[i].Heat_W(t_K));
         }
 
         FeedPressures feed = Manifold.Feed(cylinders);

@@ -16,6 +16,9 @@ namespace ColdSim.Model.Engine;
 /// </remarks>
 public sealed class Simulation
 {
+    // Within this time what the inputs hold does not change by as much as their equations are good for.
+    private const double ShortestHold_s = 10;
+
     private const int StepsBetweenCancelChecks = 256;
 
     // A board or valve may move a few times at one instant; more means that two controls trigger each other without end.
@@ -31,9 +34,9 @@ public sealed class Simulation
     private readonly Ledger _ledger;
     private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
-    private readonly bool[] _isAtLastLiquid;
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
+    private readonly double _hold_s;
 
     private readonly Stepper _stepper;
     private readonly StepRecord _record;
@@ -90,11 +93,11 @@ public sealed class Simulation
         _inputs = new HeldInputs(n, rig.Appliances.Count, k);
         _stepper = new Stepper(rig, _plant, _controls, _inputs);
         _frost = new FrostLayer[n];
-        _isAtLastLiquid = new bool[n];
         _record = StepRecord.For(rig);
         _publisher = new EventPublisher(_plant, _controls, _stepper, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
+        _hold_s = settings.Step_s * Math.Max(1, Math.Floor(ShortestHold_s / settings.Step_s));
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
     }
 
@@ -262,12 +265,12 @@ public sealed class Simulation
         _record.DampSettles = _plant.Damp is not null && _controls.Damp.IsHigh;
     }
 
-    // Inputs are evaluated once for each cell of the step grid, at its middle, where their error over the cell is of second order.
-    // Steps that events cut shorter within the cell keep them.
+    // Inputs are evaluated once for each cell of the step grid, or for as many as take ten seconds, at its middle, where their error over the cell is of
+    // second order. Steps that events cut shorter within the cell keep them.
     private void UpdateInputs()
     {
         _inputsHeldUntil_s = Math.Min(
-            (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s,
+            (Math.Floor(_time_s / _hold_s + 1e-9) + 1) * _hold_s,
             _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         double half_s = 0.5 * (_inputsHeldUntil_s - _time_s);
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
@@ -279,16 +282,17 @@ public sealed class Simulation
             double liquid_K = from.Cylinder_K[i];
             FrostLayer frost = _frost[i].After(_inputs.Cylinders[i], _phaseChanged ? 0 : half_s);
             CylinderBody body = _plant.Cylinders[i];
-            if (_inputs.HasLiquid[i] && !_isAtLastLiquid[i])
+            if (_inputs.HasLiquid[i])
             {
                 _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.LiquidVolume_m3(from, i, liquid_K), 0, liquid_K, frost);
                 continue;
             }
 
-            // The wall that a first drop wets grows with the fourth root of it, so that even the located instant would be too late for an even heat.
-            _isAtLastLiquid[i] = false;
             _inputs.Cylinders[i] = HeatCoupling.At(body, middle, 0, 0, liquid_K, frost);
             _inputs.WholeShells[i] = HeatCoupling.At(body, middle, 0, 1, liquid_K, frost);
+            double apart_W = _inputs.WholeShells[i].Heat_W(liquid_K) - _inputs.Cylinders[i].Heat_W(liquid_K);
+            CylinderStates cylinders = AlgebraicState.Cylinders;
+            _inputs.Unsaturated_kg[i] = HeatCoupling.Unsaturated_kg(body, cylinders.Contents[i], cylinders.Capacity_J_K[i], apart_W);
         }
 
         _phaseChanged = false;
@@ -535,7 +539,7 @@ public sealed class Simulation
             if (AlgebraicState.Cylinders.Contents[i].HasLiquid != _inputs.HasLiquid[i])
             {
                 _inputs.HasLiquid[i] = !_inputs.HasLiquid[i];
-                _phaseChanged = _isAtLastLiquid[i] = true;
+                _phaseChanged = true;
                 _inputsHeldUntil_s = _time_s;
                 Evaluate();
                 Publish(_inputs.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);

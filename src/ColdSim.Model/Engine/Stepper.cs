@@ -24,7 +24,7 @@ internal sealed class Stepper
     // where supply begins to starve or a reserve side opens.
     private const double EnergyResidual_frac = 3e-9;
     private const double EnergyResidual_J = 1e-5;
-    private const double ShortestStep_s = 0.05;
+    private const double ShortestStep_s = 0.005;
 
     // Nothing flows beyond the demand: where the weighted stages say so the step crossed the kink at which supply begins to starve.
     private const double BeyondDemand_frac = 1e-9;
@@ -34,6 +34,9 @@ internal sealed class Stepper
 
     // Over a hundredth of the shortest time constant a rule of third order errs by a few parts in a hundred million, for half the work.
     private const double ShortPart = 0.01;
+
+    // Where the step follows the embedded error, that says whether it does for a longer part.
+    private const double ShortPartWhereFollowed = 0.1;
 
     // How far ahead a cylinder's temperature is predicted; a nearly empty one under a strong blanket would go much further.
     private const double FarthestAhead_K = 5;
@@ -101,9 +104,12 @@ internal sealed class Stepper
     {
         // Contents with liquid change too slowly to matter while the inputs are held.
         if (double.IsNaN(_exchangeStep_s) || AlgebraicState.Cylinders.IsAnyWithoutLiquid()) _exchangeStep_s = _plant.LongestStep_s(_inputs, AlgebraicState, State.Air_K);
-        double longest_s = IsFast(AlgebraicState) ? Math.Min(most_s, _followedStep_s) : most_s;
+        bool isFast = IsFast(AlgebraicState);
+        double longest_s = isFast ? Math.Min(most_s, _followedStep_s) : most_s;
         double ofExchange_s = Math.Min(_exchangeStep_s, _plant.Manifold.LongestStep_s(AlgebraicState.Cylinders));
-        _short_s = ShortPart * Math.Min(ofExchange_s, _longestOfNodes_s);
+        _short_s = isFast
+            ? Math.Min(ShortPart * _longestOfNodes_s, ShortPartWhereFollowed * Math.Min(ofExchange_s, _followedStep_s))
+            : ShortPart * Math.Min(ofExchange_s, _longestOfNodes_s);
         longest_s = Math.Min(longest_s, ofExchange_s);
         double fastest_K_s = 0;
         for (int i = 0; i < AlgebraicState.Cylinders.Count; i++) fastest_K_s = Math.Max(fastest_K_s, Math.Abs(AlgebraicState.Cylinders.Warming_K_s(i)));
@@ -133,9 +139,11 @@ internal sealed class Stepper
     /// <param name="step_s">Length of the step. [s]</param>
     public void Try(double step_s)
     {
-        _method = step_s <= _short_s && !IsFast(AlgebraicState) ? RungeKuttaMethod.BogackiShampine : RungeKuttaMethod.DormandPrince;
+        bool isFast = IsFast(AlgebraicState);
+        _method = step_s <= _short_s ? RungeKuttaMethod.BogackiShampine : RungeKuttaMethod.DormandPrince;
         Step(step_s);
-        if (_method == RungeKuttaMethod.BogackiShampine && (IsFast(_nextAlgebraicState) || !EnergyResidualIsSmall() || FlowsBeyondDemand()))
+        if (_method == RungeKuttaMethod.BogackiShampine
+            && (isFast != IsFast(_nextAlgebraicState) || ErrorWhereFast_K() > FollowedError_K || !EnergyResidualIsSmall() || FlowsBeyondDemand()))
         {
             _method = RungeKuttaMethod.DormandPrince;
             Step(step_s);

@@ -3,6 +3,8 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Site;
+using ColdSim.Model.Weather;
 using Xunit;
 using static ColdSim.Tests.Model.Rigs;
 
@@ -15,9 +17,12 @@ public class BoilingDryTests
 
     // More steps and events than any of these runs needs: one that goes back and forth at one instant gets there at once.
     private static Trace RunWithin(int records, Rig rig, double air_C, double hours, double step_s = ColdSim.Planning.Scenario.DefaultStep_s)
+        => RunWithin(records, rig, Steady(air_C), hours, step_s);
+
+    private static Trace RunWithin(int records, Rig rig, WeatherSeries weather, double hours, double step_s = ColdSim.Planning.Scenario.DefaultStep_s)
     {
         BoundedTrace trace = new(records);
-        trace.Result = new Simulation(rig, Steady(air_C), Settings(hours, step_s), new Ledger()).Run(trace);
+        trace.Result = new Simulation(rig, weather, Settings(hours, step_s), new Ledger()).Run(trace);
         return trace.Kept;
     }
 
@@ -78,6 +83,34 @@ public class BoilingDryTests
         Assert.InRange(run.Events.Count(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain), 2, 12);
     }
 
+    // The dry one in the sun warms on and sends vapour; in each of the others so little liquid stays that what comes in condenses and boils off again.
+    [Fact]
+    public void Vapour_that_comes_into_cylinders_at_their_last_liquid_does_not_boil_them_dry_within_milliseconds()
+    {
+        (double Air_C, double Wind_m_s, double Sun_W_m2)[] tenMinutes =
+        [
+            (-34.9, 6.5, 844.7), (-31.5, 5, 228.7), (-31.7, 1.4, 745.3), (-31.9, 6.3, 462.2), (-30.5, 1, 877.5), (-31.2, 6.6, 107.8), (-30.9, 0.4,
+            92.5), (-27.7, 5.5, 192.1), (-30.2, 6.2, 846.9), (-30.2, 7.1, 98.7), (-30.4, 4.4, 518.3), (-30.4, 1.7, 824.5), (-26.8, 5.5, 554.8), (-23.2,
+            6.6, 826.3), (-23.8, 4.9, 560.8),
+        ];
+        WeatherRow[] rows = [.. tenMinutes.Select((w, i) => new WeatherRow(Start.AddMinutes(10 * i), w.Air_C + Zero_K, w.Wind_m_s, Sun_W_m2: w.Sun_W_m2))];
+        CylinderSpecification small = Bottle("20 lb", 0), dry = Bottle("20 gal", 0);
+        Rig rig = new()
+        {
+            Cylinders =
+            [
+                dry with { Contents_kg = 0.1811, InitialTemperature_K = 234.897, Surroundings = dry.Surroundings with { FixedFin_m = 1.66 } },
+                small with { Volume_m3 = 9.963e-3, OutsideDiameter_m = 0.2115, LegalFill_kg = 4.18, MetalMass_kg = 3.9, Contents_kg = 0.024250, InitialTemperature_K = 231.21 },
+                small with { Volume_m3 = 4.759e-3, OutsideDiameter_m = 0.1192, LegalFill_kg = 2, MetalMass_kg = 2.7, Contents_kg = 0.011591, InitialTemperature_K = 231.21 },
+                small with { Contents_kg = 0.0525379, InitialTemperature_K = 231.21 },
+            ],
+            Arrangement = new OpenTogether(),
+        };
+        Trace run = RunWithin(4000, rig, new WeatherSeries(rows, new WeatherDefaults(), new SiteSpecification()), (rows.Length - 1) / 6.0);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 1e-8);
+        Assert.InRange(run.Events.Count(e => e.Kind is EventKind.LiquidGone or EventKind.LiquidAgain), 0, 20);
+    }
+
     // Each time the last liquid goes or comes back the equations change: a place that is off by a hundredth of a second would show in the energy.
     [Theory]
     [InlineData(0.078, 770, 100)]
@@ -110,10 +143,10 @@ public class BoilingDryTests
 
     // The sun warms the wall, and its heat comes in by the wetted wall as that of the air does.
     [Fact]
-    public void Fixed_sun_brings_no_heat_into_a_cylinder_whose_last_drop_wets_nothing()
+    public void Fixed_sun_brings_no_heat_into_a_cylinder_whose_wall_conducts_nothing()
     {
         CylinderSpecification cylinder = Bottle("15 gal", 0);
-        CylinderBody body = new(cylinder with { Surroundings = cylinder.Surroundings with { FixedFin_m = 0, FixedSun_W = 300 } });
+        CylinderBody body = new(cylinder with { Surroundings = cylinder.Surroundings with { InsideFilm_W_m2K = 0, FixedSun_W = 300 } });
         HeatCoupling coupling = HeatCoupling.At(body, Steady(-20).First(), 0, wholeShell_frac: 0, 250, default);
         Assert.Equal(0, coupling.Conductance_W_K, 1e-9);
         Assert.Equal(0, coupling.Heat_W(250), 1e-6);
