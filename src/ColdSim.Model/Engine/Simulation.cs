@@ -16,7 +16,7 @@ namespace ColdSim.Model.Engine;
 /// </remarks>
 public sealed class Simulation
 {
-    // Within this time what the inputs hold does not change by as much as their equations are good for.
+    // Over so short a time the inputs change by less than their equations are good for.
     private const double ShortestHold_s = 10;
 
     private const int StepsBetweenCancelChecks = 256;

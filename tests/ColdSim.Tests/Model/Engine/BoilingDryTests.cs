@@ -141,6 +141,43 @@ public class BoilingDryTests
         Assert.Equal(run.Last.Cylinders[2].Pressure_Pa, run.Last.Cylinders[0].Pressure_Pa, 500.0);
     }
 
+    // The vapour is a little unsaturated, so that a tenth of a kelvin changes how much of the shell counts by a fifth.
+    [Fact]
+    public void A_dry_shell_under_a_blanket_in_strong_convection_comes_to_rest_in_few_steps()
+    {
+        CylinderSpecification dry = Bottle("20 gal", 0);
+        dry = dry with
+        {
+            LegalFill_kg = 5.458689,
+            Contents_kg = 1.98308,
+            Surroundings = dry.Surroundings with { FixedConvection_W_m2K = 182.7151, FixedRadiation_W_m2K = 1.581292 },
+            Blanket = Stuck(2000) with { Coverage_frac = 0.01 },
+        };
+        Trace run = RunWithin(12_000, new Rig { Cylinders = [dry], Gas = Blends.Winter }, -52, 24);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 2e-8);
+        Assert.Equal(0, run.Steps[^1].HeatIntoCylinder_W, 5.0);
+    }
+
+    // Where the saturation line ends the shortage of vapour stops to grow with temperature, and so does the heat: a kink that is crossed at 1.5 K/s.
+    [Fact]
+    public void A_small_dry_cylinder_that_a_strong_blanket_heats_past_the_end_of_the_saturation_line_keeps_the_books()
+    {
+        CylinderSpecification small = Bottle("20 lb", 0) with
+        {
+            Volume_m3 = 2.179811e-3,
+            OutsideDiameter_m = 0.1183268,
+            MetalMass_kg = 1.6,
+            LegalFill_kg = 0.9155,
+            Contents_kg = 0.1158,
+            InitialTemperature_K = 226.66,
+            Blanket = Stuck(1608.8),
+        };
+        Trace run = RunWithin(4000, new Rig { Cylinders = [small] }, -46, 1);
+        Assert.Equal(RunEnd.ReliefPressure, run.Result.End);
+        Assert.InRange(run.Last.Liquid_K, ColdSim.Physics.Propane.SaturationTable.Highest_K + 5, 500);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 2e-8);
+    }
+
     // The sun warms the wall, and its heat comes in by the wetted wall as that of the air does.
     [Fact]
     public void Fixed_sun_brings_no_heat_into_a_cylinder_whose_wall_conducts_nothing()
