@@ -3,8 +3,10 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Gas;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
+using ColdSim.Physics.Mixtures;
 using Xunit;
 using static ColdSim.Tests.Model.Rigs;
 
@@ -166,16 +168,21 @@ public class BoilingDryTests
         {
             Volume_m3 = 2.179811e-3,
             OutsideDiameter_m = 0.1183268,
-            MetalMass_kg = 1.6,
+            MetalMass_kg = 1.5,
             LegalFill_kg = 0.9155,
             Contents_kg = 0.1158,
             InitialTemperature_K = 226.66,
             Blanket = Stuck(1608.8),
         };
-        Trace run = RunWithin(4000, new Rig { Cylinders = [small] }, -46, 1);
+        GasSpecification gas = Blends.Winter with
+        {
+            Composition = GasGrade.SpecialDuty.Composition,
+            HeatingValue_J_kg = GasBlend.Heat_J(GasGrade.SpecialDuty.Composition),
+        };
+        Trace run = RunWithin(4000, new Rig { Cylinders = [small], Gas = gas }, 0, 1);
         Assert.Equal(RunEnd.ReliefPressure, run.Result.End);
         Assert.InRange(run.Last.Liquid_K, ColdSim.Physics.Propane.SaturationTable.Highest_K + 5, 500);
-        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 2e-8);
+        Assert.InRange(run.Result.Ledger.WorstEnergy_frac, 0, 5e-8);
     }
 
     // The sun warms the wall, and its heat comes in by the wetted wall as that of the air does.
