@@ -72,6 +72,8 @@ internal sealed class TomlTree
         {
             if (TryParse() is not { } document)
                 return new DocumentSyntax();
+            if (document.Diagnostics.Count == 0)
+                return document;
             DiagnosticMessage? first = document.Diagnostics.OrderBy(m => m.Span.Start.Line).ThenBy(m => m.Span.Start.Column).FirstOrDefault();
             if (first is null)
                 return document;
@@ -114,8 +116,8 @@ internal sealed class TomlTree
         if (path.Count == 0)
             return;
         TomlTable? parent = Root;
-        foreach ((string name, TextPlace namePlace) in path.Take(path.Count - 1))
-            parent = parent is null ? null : Step(parent, name, namePlace);
+        for (int i = 0; i < path.Count - 1 && parent is not null; i++)
+            parent = Step(parent, path[i].Name, path[i].Place);
         if (parent is null)
             return;
         TomlTable? table = syntax is TableArraySyntax ? Append(parent, path[^1].Name, place) : Open(parent, path[^1].Name, place);
@@ -197,8 +199,8 @@ internal sealed class TomlTree
         if (path.Count == 0)
             return;
         TomlTable? owner = table;
-        foreach ((string name, TextPlace place) in path.Take(path.Count - 1))
-            owner = owner is null ? null : Step(owner, name, place);
+        for (int i = 0; i < path.Count - 1 && owner is not null; i++)
+            owner = Step(owner, path[i].Name, path[i].Place);
         if (owner is null)
             return;
         (string key, TextPlace keyPlace) = path[^1];
@@ -222,10 +224,18 @@ internal sealed class TomlTree
             FloatValueSyntax number => new TomlNumber(place, number.Value, false, number.Value.ToString(CultureInfo.InvariantCulture)),
             BooleanValueSyntax flag => new TomlFlag(place, flag.Value),
             DateTimeValueSyntax time => DateOrTime(place, time.Value),
-            ArraySyntax list => new TomlList(place, [.. list.Items.Select(i => Value(i.Value, place, name))]),
+            ArraySyntax list => new TomlList(place, Values(list, place, name)),
             InlineTableSyntax table => Inline(table, place, name),
             _ => new TomlBroken(place),
         };
+    }
+
+    private TomlValue[] Values(ArraySyntax syntax, TextPlace place, string name)
+    {
+        TomlValue[] values = new TomlValue[syntax.Items.ChildrenCount];
+        for (int i = 0; i < values.Length; i++)
+            values[i] = Value(syntax.Items.GetChild(i)!.Value, place, name);
+        return values;
     }
 
     // The calendar's first and last years have no room for offsets, nights and trips that go beyond them.

@@ -112,7 +112,7 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         sink.Take(row);
     }
 
-    private IEnumerable<MissingColumn> MayBeMissing()
+    private List<MissingColumn> MayBeMissing()
     {
         (MissingColumn Column, WeatherColumn[] From)[] all =
         [
@@ -122,7 +122,14 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
             (new("cloud", r => r.Cloud_frac, (r, v) => r with { Cloud_frac = v }), [WeatherColumn.Cloud]),
             (new("pressure", r => r.Pressure_Pa, (r, v) => r with { Pressure_Pa = v }), [WeatherColumn.Pressure]),
         ];
-        return all.Where(c => c.From.Any(_columns.Contains)).Select(c => c.Column);
+        List<MissingColumn> may = [];
+        foreach ((MissingColumn column, WeatherColumn[] from) in all)
+        {
+            if (Array.Exists(from, _columns.Contains))
+                may.Add(column);
+        }
+
+        return may;
     }
 
     private void TooFew(int line)

@@ -77,7 +77,18 @@ internal sealed class Plant
         }
 
         Damp = rig.Coach?.Moisture is { } moisture ? new DampAir(moisture) : null;
-        _isUnvented = [.. rig.Appliances.Select(a => a.IsUnvented)];
+        int appliances = rig.Appliances.Count;
+        (_isUnvented, _warmsCoach_frac) = (new bool[appliances], new double[appliances]);
+        (_warmsNode_frac, _electricWarmsNode_frac) = (new double[appliances], new double[appliances]);
+        for (int i = 0; i < appliances; i++)
+        {
+            GasAppliance appliance = rig.Appliances[i];
+            _isUnvented[i] = appliance.IsUnvented;
+            _warmsCoach_frac[i] = Coach is null ? 0 : appliance.WarmsCoach_frac;
+            _warmsNode_frac[i] = appliance.WarmsNode_frac;
+            _electricWarmsNode_frac[i] = appliance.ElectricWarmsNode_frac;
+        }
+
         _hasSensor = rig.Thermostat is not null && Coach is not null;
         _sensorLag_s = rig.Thermostat?.SensorLag_s is double lag_s and >= ShortestLag_s ? lag_s : 0;
         _furnaceEfficiency_frac = rig.Furnace?.Efficiency_frac ?? 0;
@@ -95,9 +106,6 @@ internal sealed class Plant
         }
 
         Loads = loads;
-        _warmsCoach_frac = [.. rig.Appliances.Select(a => Coach is null ? 0 : a.WarmsCoach_frac)];
-        _warmsNode_frac = [.. rig.Appliances.Select(a => a.WarmsNode_frac)];
-        _electricWarmsNode_frac = [.. rig.Appliances.Select(a => a.ElectricWarmsNode_frac)];
         Regulator = new TwoStageRegulator(
             rig.Regulator, _heatingValue_J_kg, rig.Arrangement is AutomaticChangeover c ? (c.ReserveSetting_Pa, c.ReserveDroop_Pa) : null);
         Supply = new GasSupply(Regulator, loads);

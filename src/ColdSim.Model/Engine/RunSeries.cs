@@ -41,10 +41,19 @@ public sealed class RunSeries
         Burner_frac = new double[n];
         Blanket_W = new double[n];
         InUse = new byte[n];
-        Gas_W = [.. Enumerable.Range(0, gasPlaces).Select(_ => new double[n])];
-        Node_K = [.. Enumerable.Range(0, nodes).Select(_ => new double[n])];
-        Cylinders = [.. Enumerable.Range(0, cylinders).Select(_ => new CylinderSeries(n, mixed ? n : 0))];
+        Gas_W = Curves(gasPlaces, n);
+        Node_K = Curves(nodes, n);
+        CylinderSeries[] each = new CylinderSeries[cylinders];
+        for (int i = 0; i < each.Length; i++) each[i] = new CylinderSeries(n, mixed ? n : 0);
+        Cylinders = each;
         Power = power ? new PowerSeries(n) : null;
+    }
+
+    private static double[][] Curves(int count, int samples)
+    {
+        double[][] curves = new double[count][];
+        for (int i = 0; i < count; i++) curves[i] = new double[samples];
+        return curves;
     }
 
     /// <summary>Samples filled so far.</summary>

@@ -15,7 +15,7 @@ internal sealed class DiluteSeries
     private const double Spacing_K = 2;
 
     private static readonly int Rows = Orders / Vector256<double>.Count;
-    private static readonly Vector256<double>[] Order = [.. Enumerable.Range(0, Rows).Select(r => Vector256.Create(0.0, 1, 2, 3) + Vector256.Create(4.0 * r))];
+    private static readonly Vector256<double>[] Order = OrdersByRow();
 
     private readonly double _lowest_K, _tc_K, _rhoc_kg_m3, _r_J_kgK;
 
@@ -28,7 +28,8 @@ internal sealed class DiluteSeries
     {
         (_tc_K, _rhoc_kg_m3, _r_J_kgK, _lowest_K) = (tc_K, rhoc_kg_m3, r_J_kgK, lowest_K);
         int intervals = (int)Math.Round((highest_K - lowest_K) / Spacing_K);
-        double[][] densities = [.. power.Select(OfDensity), .. gauss.Select(OfDensity)];
+        double[][] densities = new double[power.Length + gauss.Length][];
+        for (int i = 0; i < densities.Length; i++) densities[i] = i < power.Length ? OfDensity(power[i]) : OfDensity(gauss[i - power.Length]);
         double[,] from = new double[3, Orders], to = new double[3, Orders];
         _coefficients = new Vector256<double>[intervals * (Degree + 1) * Rows];
         SetNode(lowest_K, ideal, einstein, power, gauss, densities, to);
@@ -72,6 +73,13 @@ internal sealed class DiluteSeries
         return new FluidState(
             _r_J_kgK, t_K, rho_kg_m3, double.NaN, Vector256.Sum(sumK), Vector256.Sum(sumKk), at, perSpacing * perSpacing * Vector256.Sum(bend) - 2 * at,
             -perSpacing * Vector256.Sum(slopeK));
+    }
+
+    private static Vector256<double>[] OrdersByRow()
+    {
+        Vector256<double>[] orders = new Vector256<double>[Rows];
+        for (int r = 0; r < Rows; r++) orders[r] = Vector256.Create(0.0, 1, 2, 3) + Vector256.Create(4.0 * r);
+        return orders;
     }
 
     // Coefficients of the powers of density in δ^D exp(−δ^L): of the exponential e, (k + 1) e[k + 1] = −L e[k + 1 − L].

@@ -15,13 +15,22 @@ public sealed record ApplianceGas(string Name, Mass Gas, Ratio Share)
     {
         ArgumentNullException.ThrowIfNull(nights);
         if (nights.Count == 0) return [];
-        double[] each_kg = [.. nights[0].Select((_, i) => nights.Sum(n => n[i].Gas.Kilograms))];
-        double whole_kg = each_kg.Sum();
-        return new SameGas([.. nights[0].Select((a, i) => a with
+        double[] each_kg = new double[nights[0].Count];
+        double whole_kg = 0;
+        for (int i = 0; i < each_kg.Length; i++)
         {
-            Gas = Mass.FromKilograms(each_kg[i]),
-            Share = Ratio.FromDecimalFractions(whole_kg > 0 ? each_kg[i] / whole_kg : 0),
-        })]);
+            for (int night = 0; night < nights.Count; night++) each_kg[i] += nights[night][i].Gas.Kilograms;
+            whole_kg += each_kg[i];
+        }
+
+        ApplianceGas[] each = new ApplianceGas[each_kg.Length];
+        for (int i = 0; i < each.Length; i++)
+        {
+            Ratio share = Ratio.FromDecimalFractions(whole_kg > 0 ? each_kg[i] / whole_kg : 0);
+            each[i] = nights[0][i] with { Gas = Mass.FromKilograms(each_kg[i]), Share = share };
+        }
+
+        return new SameGas(each);
     }
 }
 

@@ -42,12 +42,18 @@ internal sealed class GasConsumerTally(Rig rig)
     /// <summary>What each that can take gas took; empty where nothing can.</summary>
     public IReadOnlyList<ApplianceGas> Gas()
     {
-        double whole_J = _gas_J.Sum();
-        return
-        [
-            .. Enumerable.Range(rig.Furnace is null ? 1 : 0, rig.Furnace is null ? rig.GasPlaces - 1 : rig.GasPlaces).Select(i => new ApplianceGas(
-                rig.GasConsumerOf(i), Mass.FromKilograms(_gas_J[i] / rig.Gas.HeatingValue_J_kg), Ratio.FromDecimalFractions(whole_J > 0 ? _gas_J[i] / whole_J : 0))),
-        ];
+        double whole_J = 0;
+        foreach (double gas_J in _gas_J) whole_J += gas_J;
+        int first = rig.Furnace is null ? 1 : 0;
+        ApplianceGas[] each = new ApplianceGas[rig.GasPlaces - first];
+        for (int i = 0; i < each.Length; i++)
+        {
+            double gas_J = _gas_J[first + i];
+            each[i] = new ApplianceGas(
+                rig.GasConsumerOf(first + i), Mass.FromKilograms(gas_J / rig.Gas.HeatingValue_J_kg), Ratio.FromDecimalFractions(whole_J > 0 ? gas_J / whole_J : 0));
+        }
+
+        return each;
     }
 
     /// <summary>Of those that were short, the one whose flame needs the highest pressure; null where none was.</summary>

@@ -196,8 +196,12 @@ public static class NightRun
         };
     }
 
-    private static IReadOnlyList<Mass> Each(CylinderReadings readings, Scenario scenario)
-        => [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(i => Mass.FromKilograms(readings[i].Propane_kg))];
+    private static Mass[] Each(CylinderReadings readings, Scenario scenario)
+    {
+        Mass[] each = new Mass[scenario.Rig.Cylinders.Count];
+        for (int i = 0; i < each.Length; i++) each[i] = Mass.FromKilograms(readings[i].Propane_kg);
+        return each;
+    }
 
     // Over the hour around a sample, so that a burner's cycles even out.
     private static double MeanAsked_W(RunSeries series, int sample)

@@ -61,13 +61,22 @@ internal static class FitSection
         ];
         if (errors[^1].Error is not null && shelter is null)
             section.Report(WindShelterError, "'wind_shelter_error' without wind_shelter");
-        (FitKind Kind, double Error)[] known = [.. errors.Where(e => e.Error is not null).Select(e => (e.Kind, e.Error!.Value))];
-        double[] correlations = Correlations(section, known.Length * (known.Length - 1) / 2);
+        List<FitKind> kinds = [];
+        List<double> known = [];
+        foreach ((FitKind kind, double? error) in errors)
+        {
+            if (error is not double value)
+                continue;
+            kinds.Add(kind);
+            known.Add(value);
+        }
+
+        double[] correlations = Correlations(section, known.Count * (known.Count - 1) / 2);
         section.Finish();
         if (!section.Present)
             return null;
         section.Reading.Assume($"coach: heat loss, infiltration and base use as [fit] has them: times {factors.HeatLoss:0.##}, times {factors.Infiltration:0.##}, {factors.BaseUse_W:0} W");
-        return factors with { Estimated = [.. known.Select(k => k.Kind)], Covariance = Covariance([.. known.Select(k => k.Error)], correlations) };
+        return factors with { Estimated = [.. kinds], Covariance = Covariance([.. known], correlations) };
     }
 
     private static QuantityKey Error(string name, Dimension dimension, string low, string high, params IReadOnlyList<string> with)

@@ -103,7 +103,7 @@ internal static class RefillsSection
             if (Read(sections[i], FormattableString.Invariant($"refill {i + 1}"), written, cylinders, offset) is { } refill)
                 refills.Add(refill);
         }
-        return [.. refills.OrderBy(r => r.Refill.At)];
+        return refills.Count < 2 ? refills : [.. refills.OrderBy(r => r.Refill.At)];
     }
 
     private static ReadRefill? Read(
