@@ -73,8 +73,9 @@ internal sealed class ApplianceControl
     /// <summary>Loses or regains the flame.</summary>
     /// <param name="delivery_Pa">Delivery pressure with the valve in its present position. [Pa gauge]</param>
     /// <param name="time_s">Now. [s]</param>
+    /// <param name="feed_Pa">Pressure before the regulator. [Pa gauge]</param>
     /// <returns>Whether the valve moved.</returns>
-    public bool Update(double delivery_Pa, double time_s)
+    public bool Update(double delivery_Pa, double time_s, double feed_Pa = double.PositiveInfinity)
     {
         if (ValveOpen && delivery_Pa < _appliance.MinimumPressure_Pa)
         {
@@ -85,12 +86,23 @@ internal sealed class ApplianceControl
 
         if (WantsGas && time_s >= RetryAt_s)
         {
+            if (CannotLight(feed_Pa))
+            {
+                // The minutes go on from the flame's loss, also over retries that nobody waited for.
+                RetryAt_s += RetryAfter_s * (Math.Floor((time_s - RetryAt_s) / RetryAfter_s) + 1);
+                return false;
+            }
+
             Rest();
             return true;
         }
 
         return false;
     }
+
+    /// <summary>Whether a retry fails for certain: no regulator delivers more than it is fed with.</summary>
+    /// <param name="feed_Pa">Pressure before the regulator. [Pa gauge]</param>
+    public bool CannotLight(double feed_Pa) => feed_Pa < _appliance.MinimumPressure_Pa;
 
     private void Rest()
     {

@@ -118,7 +118,11 @@ internal sealed class Controls
     }
 
     /// <summary>The next time that something here waits for; infinite where nothing does. [s]</summary>
-    public double NextTimer_s(double time_s, PlantState s)
+    /// <param name="time_s">Now. [s]</param>
+    /// <param name="s">The state.</param>
+    /// <param name="at">Its algebraic part.</param>
+    /// <param name="stop_s">The end of the step without it. [s]</param>
+    public double NextTimer_s(double time_s, PlantState s, AlgebraicState at, double stop_s)
     {
         // The end of the fan after the flame changes nothing but the fan, which counts only where it draws on a battery.
         double next_s = Furnace is null || (Power is null && Furnace.Phase == FurnacePhase.PostPurge) ? double.PositiveInfinity : Furnace.PhaseEnds_s;
@@ -126,7 +130,12 @@ internal sealed class Controls
         // The thermostat is past its dead band and only its shortest time keeps it from switching.
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.EventValue_K(s.Sensor_K) >= 0)
             next_s = Math.Min(next_s, Thermostat.MayChangeFrom_s);
-        foreach (ApplianceControl appliance in Appliances) next_s = Math.Min(next_s, appliance.RetryAt_s);
+        foreach (ApplianceControl appliance in Appliances)
+        {
+            if (appliance.RetryAt_s < Math.Min(next_s, stop_s) && !appliance.CannotLight(at.HighestFeedWithin_Pa(stop_s - time_s)))
+                next_s = appliance.RetryAt_s;
+        }
+
         if (Power is not null) next_s = Math.Min(next_s, Power.NextTimer_s(time_s));
         return Change is null ? next_s : Math.Min(next_s, Change.At_s);
     }

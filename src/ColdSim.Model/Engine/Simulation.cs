@@ -199,7 +199,7 @@ public sealed class Simulation
         double cell_s = grid_s - _time_s;
         double stop_s = Math.Min(_time_s + cell_s / Math.Ceiling(cell_s / _stepper.Longest_s(_longestStep_s)), Math.Min(_nextClockEdge_s, end_s));
         stop_s = Math.Min(stop_s, _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
-        return Math.Min(stop_s, _controls.NextTimer_s(_time_s, Now));
+        return Math.Min(stop_s, _controls.NextTimer_s(_time_s, Now, AlgebraicState, stop_s));
     }
 
     private void Advance(double stop_s)
@@ -423,7 +423,7 @@ public sealed class Simulation
         for (int i = 0; i < _controls.Appliances.Length; i++)
         {
             moved |= _controls.Appliances[i].Sense(_plant.Sensed_K(i, Now));
-            moved |= _controls.Appliances[i].Update(FlameDelivery_Pa(), _time_s);
+            moved |= _controls.Appliances[i].Update(FlameDelivery_Pa(), _time_s, AlgebraicState.HighestFeed_Pa);
         }
 
         foreach (HeaterControl heater in _controls.Heaters) moved |= heater.Sense(Now.Air_K);

@@ -48,6 +48,20 @@ public class ApplianceControlTests
     }
 
     [Fact]
+    public void A_retry_that_cannot_light_leaves_the_valve_shut_and_the_minutes_go_on_from_the_flames_loss()
+    {
+        ApplianceControl control = InHours();
+        Assert.True(control.Update(Low_Pa, 10));
+        Assert.False(control.Update(double.PositiveInfinity, 70, feed_Pa: Low_Pa));
+        Assert.True(control is { ValveOpen: false, WantsGas: true, RetryAt_s: 130 });
+        Assert.False(control.Update(double.PositiveInfinity, 300, feed_Pa: Low_Pa));
+        Assert.Equal(310, control.RetryAt_s);
+        Assert.False(control.Update(double.PositiveInfinity, 309.9, feed_Pa: Good_Pa));
+        Assert.True(control.Update(double.PositiveInfinity, 310, feed_Pa: Good_Pa));
+        Assert.True(control.ValveOpen);
+    }
+
+    [Fact]
     public void The_end_of_its_hours_ends_its_demand()
     {
         ApplianceControl control = InHours(new ClockWindow(11 * 3600, 13 * 3600));
