@@ -281,7 +281,7 @@ public class SimulationTests
             least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
         }
 
-        Assert.True(observer.Steps > 12_000 && observer.Lockouts > 5 && observer.Dry > 1);
+        Assert.True(observer.Steps > 4_000 && observer.Lockouts > 5 && observer.Dry > 1);
         Assert.Equal(0, least);
     }
 
