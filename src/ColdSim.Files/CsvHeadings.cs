@@ -26,15 +26,14 @@ internal static class CsvHeadings
     // More columns than any of our files has.
     private const int Most = 500;
 
-    private static readonly CsvReaderOptions Reading = new() { Separator = ',', HasHeader = false };
-
     /// <summary>Whether the first line has the headings, in their order and no other.</summary>
     /// <param name="text">A file's beginning.</param>
+    /// <param name="separator">What parts the fields.</param>
     /// <param name="patterns">The headings it may have.</param>
-    public static bool Match(string text, IReadOnlyList<HeadingPattern> patterns)
+    public static bool Match(string text, char separator, IReadOnlyList<HeadingPattern> patterns)
     {
         int end = text.IndexOf('\n', StringComparison.Ordinal);
-        return end > 0 && Fields(text[..end].TrimEnd('\r')) is { Count: > 0 and <= Most } fields && Match(fields, 0, patterns, 0);
+        return end > 0 && Fields(text[..end].TrimEnd('\r'), separator) is { Count: > 0 and <= Most } fields && Match(fields, 0, patterns, 0);
     }
 
     private static bool Match(List<string> fields, int field, IReadOnlyList<HeadingPattern> patterns, int at)
@@ -48,11 +47,11 @@ internal static class CsvHeadings
             && (Match(fields, field + 1, patterns, at + 1) || (pattern.IsRepeated && Match(fields, field + 1, patterns, at)));
     }
 
-    private static List<string>? Fields(string line)
+    private static List<string>? Fields(string line, char separator)
     {
         try
         {
-            using CsvReader csv = CsvReader.Create(Encoding.UTF8.GetBytes(line), Reading);
+            using CsvReader csv = CsvReader.Create(Encoding.UTF8.GetBytes(line), new CsvReaderOptions { Separator = separator, HasHeader = false });
             List<string> fields = [];
             for (int i = 0, count = csv.Read() ? csv.FieldCount : 0; i < count; i++)
                 fields.Add(csv.GetString(i));

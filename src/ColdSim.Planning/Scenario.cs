@@ -10,6 +10,9 @@ public sealed record Scenario
 
     public required Rig Rig { get; init; }
 
+    /// <summary>In which country the coach is, as two letters of ISO 3166; null where nothing is said. Rules are quoted by it.</summary>
+    public string? Country { get; init; }
+
     /// <summary>The fit that is applied to the rig, or null.</summary>
     public ScenarioFit? Fit { get; init; }
 

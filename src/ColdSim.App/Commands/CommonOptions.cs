@@ -17,7 +17,7 @@ internal static class CommonOptions
     public static Argument<string> File(string description) => new("FILE") { Description = description };
 
     public static Option<string> Units()
-        => Choice("--units", "Units to print: us (°F, lb, psi, BTU) or si (°C, kg, kPa, kW).", ["us", "si"], "us");
+        => Choice("--units", "Units to print: us (°F, lb, psi, BTU) or si (°C, kg, mbar, kW).", ["us", "si"], "us");
 
     public static Option<bool> Json() => new("--json") { Description = "Print one JSON document, in SI units, and nothing else." };
 

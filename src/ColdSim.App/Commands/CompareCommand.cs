@@ -36,7 +36,7 @@ internal static class CompareCommand
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, sizes, nights, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, sizes, nights, units, json, csv.Path, csv.Separator, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 
@@ -65,7 +65,7 @@ internal static class CompareCommand
                 Text = (c, to) => to.Write(CompareText.Sections(c.Of, to.Units, Cautions.Short, swept)),
                 BesideJson = c => ScenarioFile.Assumed(c.Of.Base),
                 Json = (c, stream) => JsonReport.Write(c.Of, stream),
-                Files = csv.Of<Advised<Comparison>>(parsed, host, CsvReport.CompareKind, _ => "table", (c, to) => CsvReport.Write(c.Of, to)),
+                Files = csv.Of<Advised<Comparison>>(parsed, host, CsvReport.CompareKind, _ => "table", (c, to) => CsvReport.Write(c.Of, to, csv.Form(parsed, units))),
                 Fails = c => failIfShort && !c.Of.AnyHolds,
             };
         }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using ColdSim.Files;
 using ColdSim.Files.Disk;
+using ColdSim.Files.Results;
 
 namespace ColdSim.App.Commands;
 
@@ -41,7 +42,16 @@ internal sealed class OutputOption(Option<string?> option, Option<bool> force)
 {
     /// <summary>A CSV beside the answer.</summary>
     /// <param name="description">What is written.</param>
-    public static OutputOption Csv(string description) => new(new("--csv") { HelpName = "PATH", Description = description }, CommonOptions.Force());
+    public static OutputOption Csv(string description)
+        => new(new("--csv") { HelpName = "PATH", Description = description + " In the units of --units." }, CommonOptions.Force());
+
+    /// <summary>What parts the fields of a CSV, and so which sign parts its decimals.</summary>
+    public Option<string> Separator { get; } = CommonOptions.Choice("--csv-separator", "Between fields: , with decimal points, or ; with decimal commas.", [",", ";"], ",");
+
+    /// <summary>How a CSV is written.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="units">The option that says the units.</param>
+    public CsvForm Form(ParseResult parsed, Option<string> units) => new(parsed.UnitStyle(units).IsUs, parsed.GetValue(Separator) == ";" ? ';' : ',');
 
     /// <summary>Names the file.</summary>
     public Option<string?> Path { get; } = option;

@@ -24,6 +24,7 @@ internal static class FitCommand
         Option<bool> inPlace = new("--in-place") { Description = "Write the fit into the scenario itself; what was there is kept as FILE.bak." };
         Option<bool> keep = new("--keep-outliers") { Description = "Use grossly wrong readings too; they are named either way." };
         Option<bool> skip = ScenarioLog.SkipDamaged();
+        Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
         ExampleCommand command = new(
             "fit",
@@ -31,8 +32,8 @@ internal static class FitCommand
             "coldsim fit trip.toml",
             "coldsim fit trip.toml --out learned.toml",
             "coldsim fit trip.toml --in-place")
-        { file, target, inPlace, force, keep, skip, json };
-        command.SetWork(host, Question, json: json);
+        { file, target, inPlace, force, keep, skip, units, json };
+        command.SetWork(host, Question, units, json);
         return command;
 
         CommandWork<FitReport> Question(ParseResult parsed)
@@ -45,7 +46,7 @@ internal static class FitCommand
             if (scenario.Rig.Cylinders.Count > 1)
                 throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
             bool leaveOut = !parsed.GetValue(keep);
-            ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), UnitStyle.Us, host, keepInconsistent: !leaveOut);
+            ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host, keepInconsistent: !leaveOut);
             string before = Text(path, host);
             OutputKind copied = new("this scenario with a fit", there => FitText.DiffersInFitOnly(there, before));
             OutputFile? copy = edit ? new(path + Backup, copied, parsed.GetValue(force)) : output.Target(parsed, host, copied);
@@ -56,7 +57,7 @@ internal static class FitCommand
             return new()
             {
                 Answer = (_, cancel) => Fit(scenario, log, leaveOut, path, cancel),
-                Text = (fit, to) => to.Write(FitWords.Sections(fit, Table(fit), Cautions.Short)),
+                Text = (fit, to) => to.Write(FitWords.Sections(fit, Table(fit), to.Units, Cautions.Short)),
                 Json = JsonReport.Write,
                 Files = copy is null ? [] : edit ? InPlace(path, copy, before, Table) : [Copy(copy, before, Table)],
             };

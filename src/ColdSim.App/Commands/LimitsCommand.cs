@@ -33,7 +33,7 @@ internal static class LimitsCommand
             "coldsim limits trip.toml --fills 25,50,75,100 --units si",
             "coldsim limits trip.toml --one-page > door.txt",
             "coldsim limits trip.toml --csv limits.csv")
-        { file, fills, page, units, json, csv.Path, csv.Force, log.NoLog, log.SkipDamaged };
+        { file, fills, page, units, json, csv.Path, csv.Separator, csv.Force, log.NoLog, log.SkipDamaged };
         command.SetWork(host, Question, units, json);
         return command;
 
@@ -65,7 +65,7 @@ internal static class LimitsCommand
                 },
                 BesideJson = c => ScenarioFile.Assumed(c.Scenario),
                 Json = JsonReport.Write,
-                Files = csv.Of<LimitChart>(parsed, host, CsvReport.LimitsKind, _ => "limits", CsvReport.Write),
+                Files = csv.Of<LimitChart>(parsed, host, CsvReport.LimitsKind, _ => "limits", (a, to) => CsvReport.Write(a, to, csv.Form(parsed, units))),
             };
         }
     }

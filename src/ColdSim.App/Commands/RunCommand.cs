@@ -35,7 +35,7 @@ internal static class RunCommand
             "coldsim run trip.toml --members 1000",
             "coldsim run trip.toml --members auto --fail-if-short",
             "coldsim run trip.toml --years record.epw")
-        { file, nights, step, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief, chance.Members, chance.Seed, chance.Years };
+        { file, nights, step, units, json, csv.Path, csv.Separator, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief, chance.Members, chance.Seed, chance.Years };
         command.SetAction((parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);
@@ -54,7 +54,7 @@ internal static class RunCommand
             {
                 CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, started.Latest, withAdvice: length.WantsAdvice(parsed, json)) with
                 {
-                    Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to)),
+                    Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to, csv.Form(parsed, units))),
                 };
                 return CommandRunner.RunAsync(run, host, parsed.UnitStyle(units), asJson, wanted, cancel);
             }

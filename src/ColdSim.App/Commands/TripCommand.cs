@@ -27,7 +27,7 @@ internal static class TripCommand
             "coldsim trip trip.toml",
             "coldsim trip trip.toml --units si --csv nights.csv",
             "coldsim trip trip.toml --json > trip.json")
-        { file, units, json, csv.Path, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, units, json, csv.Path, csv.Separator, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 
@@ -45,7 +45,7 @@ internal static class TripCommand
                 Text = (t, to) => to.Write(TripText.Sections(t.Of, to.Units, Cautions.Short)),
                 BesideJson = t => ScenarioFile.Assumed(t.Of.Run.Scenario),
                 Json = (t, stream) => JsonReport.Write(t.Of, stream),
-                Files = csv.Of<Advised<TripReport>>(parsed, host, CsvReport.TripKind, _ => "nights", (t, to) => CsvReport.Write(t.Of, to)),
+                Files = csv.Of<Advised<TripReport>>(parsed, host, CsvReport.TripKind, _ => "nights", (t, to) => CsvReport.Write(t.Of, to, csv.Form(parsed, units))),
                 Fails = t => failIfShort && t.Of.Run.Summary.Verdict != Verdict.Holds,
             };
         }

@@ -22,9 +22,9 @@ internal static class ChanceText
         if (report.Options.Count > 0)
             sections.Add(new("What would lift it", [.. Wrap.Lines(ChanceSentence.Lifts(report)), .. ChanceTable.Options(report)]));
         sections.Add(new("Ledger", [$"Of the worst {ChanceSentence.Member(report)}: {RunText.Ledger(report.Ledger)}"]));
-        sections.Add(new("Assumed", RunText.Points(Errors(report, units).Concat(report.Scenario.Assumptions))));
+        sections.Add(new("Assumed", RunText.Points(Errors(report, units).Concat(report.Scenario.Assumptions), units)));
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", RunText.Points(cautions)));
+            sections.Add(new("Cautions", RunText.Points(cautions, units)));
         return sections;
     }
 

@@ -21,7 +21,7 @@ internal static class CheckText
             new("Heat loss", HeatLoss(HeatLossBreakdown.Of(scenario), units)),
         ];
         if (scenario.Assumptions.Count > 0)
-            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions, units)));
         sections.Add(new("Nothing is wrong with it", ["Run it with 'coldsim run'."]));
         return sections;
     }

@@ -10,10 +10,6 @@ internal static class CompareText
     private const int NarrowestName = 8;
     private const int RankAndGas = 2;
 
-    private const string OnTheGround =
-        "\"On the ground\": a cylinder of over 105 lb of water is not one to carry. 24 CFR 3280.704, a rule for manufactured homes, "
-        + "allows on board at most two, each of at most 105 lb of water; local code decides where a larger one may stand.";
-
     /// <param name="comparison">What was run.</param>
     /// <param name="units">The units to print.</param>
     /// <param name="cautions">Under the answer.</param>
@@ -28,16 +24,16 @@ internal static class CompareText
         if (comparison.Rows.Any(r => r.StoppedByCylinder))
             under.AddRange(Wrap.Lines("\"Stops\": its cylinder ends the run early, full of liquid or at its relief pressure, a danger in itself; it comes last."));
         if (comparison.Rows.Any(r => r.Option.IsOnGround))
-            under.AddRange(Wrap.Lines(OnTheGround));
+            under.AddRange(Wrap.Lines(BoardRule.OnTheGround(scenario, units)));
         List<TextSection> sections =
         [
             new(scenario.Title, [.. Wrap.Lines(Setting(comparison)), "", .. Wrap.Lines(CompareSentence.Of(comparison, units), rest: "  ")]),
             new("The options side by side", [.. Options(comparison, units), "", .. Costs(comparison, units), .. under]),
         ];
         if (scenario.Assumptions.Count > 0)
-            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions, units)));
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", RunText.Points(cautions)));
+            sections.Add(new("Cautions", RunText.Points(cautions, units)));
         return sections;
     }
 

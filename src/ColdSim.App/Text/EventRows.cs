@@ -109,6 +109,7 @@ internal sealed class EventRows
     {
         EventKindWords kind = EventKinds.Of(e.Kind);
         string text = _rig.Cylinders.Count > 1 ? kind.TextOfSeveral ?? kind.Text : kind.Text;
+        text = _units.InOwn(text);
         return text.Contains('{', StringComparison.Ordinal)
             ? text.Replace("{name}", _rig.NameOf(Math.Min(e.Cylinder, _rig.Cylinders.Count - 1)), StringComparison.Ordinal)
                 .Replace("{left}", _units.Mass(e.Value), StringComparison.Ordinal)

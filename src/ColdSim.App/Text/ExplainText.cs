@@ -12,9 +12,8 @@ namespace ColdSim.App.Text;
 internal static class ExplainText
 {
     private const string AboutRemedies =
-        "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. On board "
-        + "at most two cylinders of at most 105 lb of water each (24 CFR 3280.704, a rule for manufactured homes; local code decides); a larger "
-        + "one stands on the ground. Only equipment listed for its purpose, and a blanket listed for that cylinder. A battery is taken to give 600 Wh a "
+        "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. {board} "
+        + "Only equipment listed for its purpose, and a blanket listed for that cylinder. A battery is taken to give 600 Wh a "
         + "night (common practice, no source).";
 
     private const string AboutElectrical =
@@ -35,7 +34,7 @@ internal static class ExplainText
         {
             sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", Sensitivities(limit)));
             sections.Add(new($"What would have held to the end of night {explanation.Night}",
-                [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies)]));
+                [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies.Replace("{board}", BoardRule.Remedies(explanation.Report.Scenario, units), StringComparison.Ordinal))]));
             sections.Add(new("What looks the same from inside", RunText.Points(SimilarFaults.All.Select(SameSigns))));
         }
 
@@ -46,9 +45,9 @@ internal static class ExplainText
         }
 
         if (explanation.Report.Scenario.Assumptions.Count > 0)
-            sections.Add(new("Assumed", RunText.Points(explanation.Report.Scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(explanation.Report.Scenario.Assumptions, units)));
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", RunText.Points(cautions)));
+            sections.Add(new("Cautions", RunText.Points(cautions, units)));
         return sections;
     }
 

@@ -9,24 +9,24 @@ namespace ColdSim.App.Text;
 /// <summary>A fit as text: what was learned, what was not, and reading by reading.</summary>
 internal static class FitWords
 {
-    public static IReadOnlyList<TextSection> Sections(FitReport fit, string table, IReadOnlyList<string> cautions) =>
+    public static IReadOnlyList<TextSection> Sections(FitReport fit, string table, UnitStyle units, IReadOnlyList<string> cautions) =>
     [
-        new(fit.Scenario.Title, [.. Answer(fit).SelectMany(s => Wrap.Lines(s))]),
+        new(fit.Scenario.Title, [.. Answer(fit, units).SelectMany(s => Wrap.Lines(s))]),
         new("What was learned, with 80 % intervals", Table(fit)),
         new("What the readings cannot tell", RunText.Points(Cannot(fit))),
-        new("Reading by reading, lb", Readings(fit)),
+        new($"Reading by reading, {units.MassUnit}", Readings(fit, units)),
         new("To be laid over the scenario", [.. table.TrimEnd().Split('\n').SelectMany(l => l.StartsWith('#') ? Wrap.Lines(l[2..], first: "# ", rest: "# ") : [l])]),
         new("Taken", RunText.Points(
         [
             "the simulator run through the log's weather and set points; reading errors as coldsim log show has them",
             $"unknown to the model: {Number(100 * LogPrediction.Day_frac, 0)} % of a day's use from day to day, {Number(100 * LogPrediction.Lasting_frac, 0)} % of it always, "
-                + $"half a burner cycle ({Number(fit.Cycle.Pounds / 2, 2)} lb) in a mass",
+                + $"half a burner cycle ({Number(units.MassIn(fit.Cycle.Kilograms / 2), units.IsUs ? 2 : 3)} {units.MassUnit}) in a mass",
             "before any reading: heat loss within 30 %; infiltration a tenth more than stated, within 40 %; base use 150 W, within 100 W",
         ])),
-        new("Cautions", RunText.Points(cautions)),
+        new("Cautions", RunText.Points(cautions, units)),
     ];
 
-    private static IEnumerable<string> Answer(FitReport fit)
+    private static IEnumerable<string> Answer(FitReport fit, UnitStyle units)
     {
         int gross = fit.Residuals.Count(r => r.Gross);
         yield return $"From {fit.Residuals.Count - gross} readings, {ClockText.DayClock(fit.From)} to {ClockText.DayClock(fit.To)}:";
@@ -38,7 +38,7 @@ internal static class FitWords
 
         foreach (FitResidual r in fit.Residuals.Where(r => r.Gross))
         {
-            yield return $"The reading in line {r.Row.Reading.Line}, {ClockText.DayClock(r.Row.Reading.Time)}, is grossly off: {Number(Math.Abs(r.Off.Pounds), 1)} lb "
+            yield return $"The reading in line {r.Row.Reading.Line}, {ClockText.DayClock(r.Row.Reading.Time)}, is grossly off: {units.Mass(Math.Abs(r.Off.Kilograms))} "
                 + $"{(r.Off.Pounds > 0 ? "more" : "less")} than the rest says, {Number(Math.Abs(r.Times), 0)} standard uncertainties. Look at it again.";
         }
 
@@ -78,7 +78,7 @@ internal static class FitWords
     }
 
     // By the scenario's clock, which may not be the log's.
-    private static IReadOnlyList<string> Readings(FitReport fit) => new FigureTable(ReportTable.Fit, UnitStyle.Us) { Gap = 2, Offset = fit.Scenario.Start.Offset }.Lines(FitFigures.Residuals, fit.Residuals);
+    private static IReadOnlyList<string> Readings(FitReport fit, UnitStyle units) => new FigureTable(ReportTable.Fit, units) { Gap = 2, Offset = fit.Scenario.Start.Offset }.Lines(FitFigures.Residuals, fit.Residuals);
 
     internal static string Name(FitKind kind) => FitFigures.Kinds[kind].Text;
 

@@ -25,8 +25,8 @@ internal static class GaugeText
             sections.Add(new("Where the uncertainty comes from", Shares(estimate, units)));
         if (report.Contents is { } held && report.Pressure is null)
             sections.Add(new("The same mass at other temperatures", Drift(report, held, units)));
-        sections.Add(new("Taken", RunText.Points(report.Assumptions)));
-        sections.Add(new("Cautions", RunText.Points([.. report.Cautions, .. cautions])));
+        sections.Add(new("Taken", RunText.Points(report.Assumptions, units)));
+        sections.Add(new("Cautions", RunText.Points([.. report.Cautions, .. cautions], units)));
         return sections;
     }
 
@@ -74,11 +74,12 @@ internal static class GaugeText
         int finer = u.Mass.Pounds < 0.05 ? 1 : 0;
         List<IReadOnlyList<string>> rows =
         [
-            ["mass", Number(c.Mass.Pounds, 1 + finer), "±", Number(u.Mass.Pounds, 1 + finer), "lb"],
-            ["", Number(c.Mass.Kilograms, 2 + finer), "±", Number(u.Mass.Kilograms, 2 + finer), "kg"],
             units.IsUs
-                ? ["liquid at 60 °F (16 °C)", Number(c.Volume.UsGallons, 2 + finer), "±", Number(u.Volume.UsGallons, 2 + finer), "gal"]
-                : ["liquid at 60 °F (16 °C)", Number(c.Volume.Liters, 1 + finer), "±", Number(u.Volume.Liters, 1 + finer), "L"],
+                ? ["mass", Number(c.Mass.Pounds, 1 + finer), "±", Number(u.Mass.Pounds, 1 + finer), "lb"]
+                : ["mass", Number(c.Mass.Kilograms, 2 + finer), "±", Number(u.Mass.Kilograms, 2 + finer), "kg"],
+            units.IsUs
+                ? ["liquid at 60 °F", Number(c.Volume.UsGallons, 2 + finer), "±", Number(u.Volume.UsGallons, 2 + finer), "gal"]
+                : ["liquid at 16 °C", Number(c.Volume.Liters, 1 + finer), "±", Number(u.Volume.Liters, 1 + finer), "L"],
             ["of the legal fill", Number(c.OfLegalFill.Percent, finer), "±", Number(u.OfLegalFill.Percent, finer), "%"],
             units.IsUs
                 ? ["gross heat", Thousands(c.Energy, finer), "±", Thousands(u.Energy, finer), "BTU"]

@@ -28,7 +28,7 @@ internal static class LimitPage
 
     private static readonly string[] Warnings =
     [
-        "No flame, torch or unlisted heater on a cylinder. Cylinders outside, upright, below 125 °F.",
+        "No flame, torch or unlisted heater on a cylinder. Cylinders outside, upright, below 125 °F (52 °C).",
         "CO or propane alarm, or smell of gas: everybody out, gas off from outside, call for help.",
         "No ventless heater, stove or oven for heat while anybody sleeps.",
     ];
@@ -50,7 +50,7 @@ internal static class LimitPage
         lines.Add("WHEN SHORT");
         lines.AddRange(Points(WhenShort));
         lines.Add("ALWAYS");
-        lines.AddRange(Points(Warnings));
+        lines.AddRange(Points(units.InOwn(Warnings)));
         lines.AddRange(Paragraph("The code in force, the makers' plates and a licensed technician decide."));
         return lines;
     }

@@ -17,9 +17,9 @@ internal static class LimitText
             new("The standard night", [.. Wrap.Lines(LimitWords.Night(chart, units)), .. Wrap.Lines(LimitWords.Fed(chart, units))]),
         ];
         if (chart.Scenario.Assumptions.Count > 0)
-            sections.Add(new("Assumed", RunText.Points(chart.Scenario.Assumptions)));
+            sections.Add(new("Assumed", RunText.Points(chart.Scenario.Assumptions, units)));
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", RunText.Points([Margin(units), .. cautions])));
+            sections.Add(new("Cautions", RunText.Points([Margin(units), .. cautions], units)));
         return sections;
     }
 

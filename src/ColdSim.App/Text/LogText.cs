@@ -26,7 +26,7 @@ internal static class LogText
             ])),
         ];
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", RunText.Points(cautions)));
+            sections.Add(new("Cautions", RunText.Points(cautions, units)));
         return sections;
     }
 

@@ -253,7 +253,7 @@ internal static class NightSentence
         string which = rig.Cylinders.Count > 1 ? $"{rig.NameOf(cylinder)} cylinder" : "cylinder";
         double hottest_K = report.Nights.Max(n => n.HottestCylinder.Kelvins);
         string why = rig.Cylinders[cylinder].Blanket is { StuckOn: true } ? " under the stuck thermostat" : "";
-        return $"DANGER: the {which} passes 125 °F (52 °C) on {ClockText.DayClock(at)}{why} and reaches {units.Temperature(hottest_K)}; no cylinder "
+        return $"DANGER: the {which} passes {units.InOwn("125 °F (52 °C)")} on {ClockText.DayClock(at)}{why} and reaches {units.Temperature(hottest_K)}; no cylinder "
             + "may get so hot. Cut the blanket's power and do not use it again until its maker or a licensed technician has seen to it.";
     }
 }

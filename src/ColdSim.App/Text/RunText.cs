@@ -27,9 +27,9 @@ internal static class RunText
             new("Ledger", [Ledger(report.Ledger)]),
         ];
         if (report.Scenario.Assumptions.Count > 0)
-            sections.Add(new("Assumed", Points(report.Scenario.Assumptions)));
+            sections.Add(new("Assumed", Points(report.Scenario.Assumptions, units)));
         if (cautions.Count > 0)
-            sections.Add(new("Cautions", Points([.. Cautions.Of(report), .. cautions])));
+            sections.Add(new("Cautions", Points([.. Cautions.Of(report), .. cautions], units)));
         return sections;
     }
 
@@ -48,8 +48,11 @@ internal static class RunText
         }
     }
 
-    public static IReadOnlyList<string> Points(IEnumerable<string> texts)
-        => [.. texts.SelectMany(t => Wrap.Lines(t, first: "- ", rest: "  "))];
+    /// <summary>Texts as points of a list.</summary>
+    /// <param name="texts">The texts.</param>
+    /// <param name="units">The reader's units, for texts that name quantities in fixed ones; null where they do not.</param>
+    public static IReadOnlyList<string> Points(IEnumerable<string> texts, UnitStyle? units = null)
+        => [.. (units?.InOwn(texts) ?? texts).SelectMany(t => Wrap.Lines(t, first: "- ", rest: "  "))];
 
     /// <summary>How well the ledger closes, in one line.</summary>
     public static string Ledger(LedgerBalance ledger)

@@ -25,8 +25,8 @@ internal static class TripText
         sections.AddRange(RigSections.Of(report.Run, units));
         sections.Add(new("In all", TripTotals.Lines(report, units)));
         if (scenario.Assumptions.Count > 0)
-            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions)));
-        sections.Add(new("Cautions", RunText.Points([.. TripCautions(report, units), .. Cautions.Of(report.Run), .. cautions])));
+            sections.Add(new("Assumed", RunText.Points(scenario.Assumptions, units)));
+        sections.Add(new("Cautions", RunText.Points([.. TripCautions(report, units), .. Cautions.Of(report.Run), .. cautions], units)));
         return sections;
     }
 

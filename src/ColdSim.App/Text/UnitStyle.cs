@@ -9,7 +9,7 @@ internal enum UnitSystem
     /// <summary>Degrees Fahrenheit, pounds, pounds per square inch, BTU.</summary>
     Us,
 
-    /// <summary>Degrees Celsius, kilograms, kilopascals, kilowatts.</summary>
+    /// <summary>Degrees Celsius, kilograms, millibars, kilowatts.</summary>
     Si,
 }
 
@@ -26,7 +26,7 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public string MassUnit => IsUs ? "lb" : "kg";
 
-    public string PressureUnit => IsUs ? "psi" : "kPa";
+    public string PressureUnit => IsUs ? "psi" : "mbar";
 
     public string DeliveryUnit => IsUs ? "inH2O" : "mbar";
 
@@ -42,7 +42,7 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public double MassIn(double kg) => IsUs ? kg / Pound_kg : kg;
 
-    public double PressureIn(double pa) => IsUs ? pa / Psi_Pa : pa / 1000;
+    public double PressureIn(double pa) => IsUs ? pa / Psi_Pa : pa / 100;
 
     public double DeliveryIn(double pa) => IsUs ? pa / InchOfWater_Pa : pa / 100;
 

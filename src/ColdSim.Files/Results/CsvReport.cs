@@ -21,22 +21,23 @@ public static class CsvReport
     /// <summary>Writes a trip, a row a night.</summary>
     /// <param name="report">What is reported.</param>
     /// <param name="output">Takes the text; stays open.</param>
-    public static void Write(TripReport report, TextWriter output)
+    /// <param name="form">The units and the separator; metric and a comma unless given.</param>
+    public static void Write(TripReport report, TextWriter output, CsvForm? form = null)
     {
         ArgumentNullException.ThrowIfNull(report);
-        FigureCsv.Write(CsvTable.Trip, TripFigures.Nights, TripNightRow.Of(report), FigureContext.Of(report.Run.Scenario), output);
+        FigureCsv.Write(CsvTable.Trip, TripFigures.Nights, TripNightRow.Of(report), FigureContext.Of(report.Run.Scenario), output, form ?? CsvForm.Metric);
     }
 
     /// <summary>Writes a comparison, a row an option, the best first.</summary>
-    /// <inheritdoc cref="Write(TripReport, TextWriter)"/>
-    public static void Write(Comparison report, TextWriter output)
+    /// <inheritdoc cref="Write(TripReport, TextWriter, CsvForm)"/>
+    public static void Write(Comparison report, TextWriter output, CsvForm? form = null)
     {
         ArgumentNullException.ThrowIfNull(report);
-        FigureCsv.Write(CsvTable.Compare, CompareFigures.Options, report.Rows, FigureContext.Of(report.Base), output);
+        FigureCsv.Write(CsvTable.Compare, CompareFigures.Options, report.Rows, FigureContext.Of(report.Base), output, form ?? CsvForm.Metric);
     }
 
     /// <summary>Writes a limits chart, a row a cell.</summary>
-    /// <inheritdoc cref="Write(TripReport, TextWriter)"/>
-    public static void Write(LimitChart report, TextWriter output)
-        => FigureCsv.Write(CsvTable.Limits, LimitFigures.Cells, LimitFigures.CellsOf(report), FigureContext.None, output);
+    /// <inheritdoc cref="Write(TripReport, TextWriter, CsvForm)"/>
+    public static void Write(LimitChart report, TextWriter output, CsvForm? form = null)
+        => FigureCsv.Write(CsvTable.Limits, LimitFigures.Cells, LimitFigures.CellsOf(report), FigureContext.None, output, form ?? CsvForm.Metric);
 }

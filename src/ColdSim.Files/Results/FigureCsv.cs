@@ -2,7 +2,6 @@ using System.Globalization;
 using ColdSim.Planning.Figures;
 using CsvHelper;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace ColdSim.Files.Results;
 
@@ -15,67 +14,79 @@ internal static class FigureCsv
     /// <param name="rows">The rows.</param>
     /// <param name="context">What headings need to know.</param>
     /// <param name="output">Takes the text; stays open.</param>
+    /// <param name="form">The units and the separator.</param>
     public static void Write<TRow>(
-        CsvTable table, IReadOnlyList<Figure<TRow>> figures, IEnumerable<TRow> rows, FigureContext context, TextWriter output)
+        CsvTable table, IReadOnlyList<Figure<TRow>> figures, IEnumerable<TRow> rows, FigureContext context, TextWriter output, CsvForm form)
     {
-        using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = ',', NewLine = "\n" }, leaveOpen: true);
-        (CsvColumn<TRow> Column, int Place, string Heading)[] columns = [.. figures.ColumnsIn(table).Where(c => c.Shown?.Invoke(context) ?? true).SelectMany(c => Each(c, context))];
-        foreach ((_, _, string heading) in columns)
-            csv.WriteField(CsvText.Of(heading));
-        csv.EndRecord();
-        foreach (TRow row in rows)
+        using CsvWriter csv = CsvWriter.Create(output, new CsvWriterOptions { Separator = form.Separator, NewLine = "\n" }, leaveOpen: true);
+        (CsvColumn<TRow> Column, int Place, string Heading)[] columns =
+            [.. figures.ColumnsIn(table).Where(c => c.Shown?.Invoke(context) ?? true).SelectMany(c => Each(c, context, form))];
+        TRow[] all = [.. rows];
+        int firstTime = Array.FindIndex(columns, c => IsTime(figures, c.Column));
+        for (int i = 0; i < columns.Length; i++)
         {
-            foreach ((CsvColumn<TRow> column, int place, _) in columns)
-                csv.WriteField(Cell(column.Value(row), column, place));
+            csv.WriteField(CsvText.Of(columns[i].Heading));
+            if (i == firstTime)
+                csv.WriteField(CsvForm.OffsetHeading);
+        }
+
+        csv.EndRecord();
+        foreach (TRow row in all)
+        {
+            object?[] values = [.. columns.Select(c => c.Column.Value(row))];
+            DateTimeOffset? first = values.OfType<DateTimeOffset>().Select(t => (DateTimeOffset?)t).FirstOrDefault();
+            for (int i = 0; i < columns.Length; i++)
+            {
+                // One offset holds for all times of a row.
+                object? value = values[i] is DateTimeOffset time && first is { } clock ? time.ToOffset(clock.Offset) : values[i];
+                csv.WriteField(Cell(value, columns[i].Column, columns[i].Place, form));
+                if (i == firstTime)
+                    csv.WriteField(first is { } shown ? CsvForm.Offset(shown) : "");
+            }
+
             csv.EndRecord();
         }
     }
 
-    /// <summary>Whether a text's first line is the headings of a file.</summary>
+    /// <summary>Whether a text's first line is the headings of a file, in any of its forms.</summary>
     public static bool HasHeadings<TRow>(string text, CsvTable table, IReadOnlyList<Figure<TRow>> figures)
-        => CsvHeadings.Match(text, [.. figures.ColumnsIn(table).Select(c => new HeadingPattern(c.Heading + UnitOf(c), c.Shown is not null || c.Names is not null, c.Names is not null))]);
-
-    private static string UnitOf<TRow>(CsvColumn<TRow> column) => column.Unit is null ? "" : $" [{Symbol(column.Unit)}]";
-
-    private static IEnumerable<(CsvColumn<TRow> Column, int Place, string Heading)> Each<TRow>(CsvColumn<TRow> column, FigureContext context)
     {
-        string unit = UnitOf(column);
+        CsvColumn<TRow>[] columns = [.. figures.ColumnsIn(table)];
+        int firstTime = Array.FindIndex(columns, c => IsTime(figures, c));
+        return CsvForm.All.Any(form =>
+        {
+            List<HeadingPattern> patterns = [.. columns.Select(c => new HeadingPattern(c.Heading + UnitOf(c, form), c.Shown is not null || c.Names is not null, c.Names is not null))];
+            if (firstTime >= 0)
+                patterns.Insert(firstTime + 1, new(CsvForm.OffsetHeading));
+            return CsvHeadings.Match(text, form.Separator, patterns);
+        });
+    }
+
+    private static bool IsTime<TRow>(IReadOnlyList<Figure<TRow>> figures, CsvColumn<TRow> column)
+        => figures.Any(f => f.Kind == FigureKind.Time && f.Csv.Contains(column));
+
+    private static string UnitOf<TRow>(CsvColumn<TRow> column, CsvForm form) => column.Unit is null ? "" : $" [{form.Symbol(column.Unit)}]";
+
+    private static IEnumerable<(CsvColumn<TRow> Column, int Place, string Heading)> Each<TRow>(CsvColumn<TRow> column, FigureContext context, CsvForm form)
+    {
+        string unit = UnitOf(column, form);
         return column.Names is null
             ? [(column, 0, column.Heading + unit)]
             : column.Names(context).Select((name, i) => (column, i, column.Heading.Replace("{name}", name, StringComparison.Ordinal) + unit));
     }
 
-    private static string Cell<TRow>(object? value, CsvColumn<TRow> column, int place) => value switch
+    private static string Cell<TRow>(object? value, CsvColumn<TRow> column, int place, CsvForm form) => value switch
     {
         null => "",
         string text => CsvText.Of(text),
         Word word => word.Key,
         bool flag => flag ? "yes" : "no",
         int count => count.ToString(CultureInfo.InvariantCulture),
-        double number => Number(number, column.Digits),
-        IQuantity quantity => Number(quantity.As(column.Unit!), column.Digits),
-        DateTimeOffset time => FigureJson.Instant(time),
+        double number => form.Number(number, column.Digits),
+        IQuantity quantity => form.Cell(quantity, column.Unit!, column.Digits),
+        DateTimeOffset time => CsvForm.Time(time),
         DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        IReadOnlyList<object?> all => place < all.Count ? Cell(all[place], column, 0) : "",
+        IReadOnlyList<object?> all => place < all.Count ? Cell(all[place], column, 0, form) : "",
         _ => throw new ArgumentException($"'{column.Heading}' has a value of {value.GetType().Name}, which no cell can hold"),
-    };
-
-    /// <summary>A number with fixed decimals; empty where it is not finite. Rounded first, so that a hair below zero gets no minus.</summary>
-    public static string Number(double value, int digits) => !double.IsFinite(value) ? ""
-        : (Math.Round(value, digits) + 0.0).ToString("F" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-
-    private static string Symbol(Enum unit) => unit switch
-    {
-        MassUnit.Kilogram => "kg",
-        TemperatureUnit.DegreeCelsius => "°C",
-        TemperatureDeltaUnit.Kelvin => "K",
-        PowerUnit.Watt => "W",
-        EnergyUnit.WattHour => "Wh",
-        EnergyUnit.Megajoule => "MJ",
-        DurationUnit.Minute => "min",
-        DurationUnit.Hour => "h",
-        RatioUnit.Percent => "%",
-        PressureUnit.Kilopascal => "kPa",
-        _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "no symbol"),
     };
 }

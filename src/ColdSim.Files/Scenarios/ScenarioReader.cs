@@ -88,6 +88,7 @@ public static class ScenarioReader
         Reading reading = root.Reading;
         string title = root.Get(ScenarioKeys.Title) ?? "Untitled";
         SiteSpecification site = PlaceSection.Read(root.Section(PlaceSection.Declared), assume: !root.Has(StopsSection.Declared));
+        string? country = PlaceSection.Country(root.Section(PlaceSection.Declared));
         WeatherSection weather = WeatherSection.Read(root.Section(WeatherSection.Declared), source, site, panels: root.Has(SolarSection.Declared), needed: !StopsSection.HaveTheirOwnWeather(root));
         IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
         WeatherSection first = stops.Count > 0 && !root.Has(WeatherSection.Declared) ? stops[0].Weather : weather;
@@ -138,6 +139,7 @@ public static class ScenarioReader
         Scenario scenario = new()
         {
             Title = title,
+            Country = country,
             Rig = fitted?.Over(rig) ?? rig,
             Fit = fitted is null ? null : new ScenarioFit(fitted, rig),
             Weather = new WeatherSeries(first.Rows, first.Defaults, ReferenceEquals(first, weather) ? site : rig.Site),

@@ -77,7 +77,7 @@ public sealed class WeatherCsvWriter : IDisposable
                 return false;
         }
 
-        return CsvHeadings.Match(text[headings..], [new("time"), .. All.Select(c => new HeadingPattern(c.Column.Example, IsOptional: true))]);
+        return CsvHeadings.Match(text[headings..], ',', [new("time"), .. All.Select(c => new HeadingPattern(c.Column.Example, IsOptional: true))]);
     }
 
     /// <summary>Writes the next row.</summary>

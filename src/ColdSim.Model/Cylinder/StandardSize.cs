@@ -3,7 +3,7 @@ using static ColdSim.Physics.Units.ConversionFactors;
 namespace ColdSim.Model.Cylinder;
 
 /// <summary>A size of cylinder or tank that is sold everywhere, in steel. SI units.</summary>
-/// <param name="Name">What people call it: the nominal charge in lb, or the gross gallons of a frame tank.</param>
+/// <param name="Name">What people call it: the nominal charge in lb or kg, or the gross gallons of a frame tank.</param>
 /// <param name="Orientation">Orientation of its axis.</param>
 /// <param name="Volume_m3">Water capacity. [m³]</param>
 /// <param name="OutsideDiameter_m">Outside diameter. [m]</param>
@@ -15,6 +15,10 @@ namespace ColdSim.Model.Cylinder;
 /// Uprights: water capacities as stamped, 47.6 lb on the 20 lb size and in proportion; outside diameters and tares are those
 /// usual in the trade and vary by an inch and a tenth between makers. Shell masses follow from 2:1 ellipsoidal heads, the wall
 /// given and 7,850 kg/m³, and leave 1 to 6 kg of the tare to collar, foot ring and valve.
+/// </para>
+/// <para>
+/// Bottles by the kilogram: water capacities of 1 L for each 0.42 kg, diameters and tares usual in Europe (common practice, no source); shell masses
+/// follow as with the uprights.
 /// </para>
 /// <para>
 /// Horizontal frame tanks: usual pairs of gross gallons and diameter; walls from the ASME VIII formula for 312 psig, 20,000 psi
@@ -30,7 +34,7 @@ public sealed record StandardSize(
     double ShellMass_kg,
     double Tare_kg)
 {
-    /// <summary>Propane per water capacity, by mass, that a cylinder may hold under the United States' filling rule.</summary>
+    /// <summary>Propane per water capacity, by mass, that a cylinder may hold under the United States' filling rule, and in Europe.</summary>
     public const double LegalFill_frac = 0.42;
 
     private const double Water_kg_m3 = 1000;
@@ -52,7 +56,14 @@ public sealed record StandardSize(
         Contents_kg = LegalFill_kg,
     };
 
-    /// <summary>Every size, uprights first, small to large.</summary>
+    /// <summary>Whether it is one of the sizes that are sold by the kilogram.</summary>
+    public bool IsMetric => Name.EndsWith(" kg", StringComparison.Ordinal);
+
+    /// <summary>The upright sizes of its series, small to large: whoever buys by the pound is offered no bottle of 11 kg.</summary>
+    /// <param name="metric">Whether by the kilogram.</param>
+    public static IReadOnlyList<StandardSize> Uprights(bool metric) => metric ? MetricUprights : UsUprights;
+
+    /// <summary>Every size, uprights first, by series, small to large.</summary>
     public static IReadOnlyList<StandardSize> All { get; } =
     [
         Upright("5 lb", water_lb: 12.0, diameter_in: 8.0, wall_mm: 2.1, shell_kg: 2.6, tare_lb: 6.5),
@@ -61,6 +72,11 @@ public sealed record StandardSize(
         Upright("30 lb", water_lb: 71.4, diameter_in: 12.2, wall_mm: 2.1, shell_kg: 8.9, tare_lb: 25),
         Upright("40 lb", water_lb: 95.2, diameter_in: 12.2, wall_mm: 2.1, shell_kg: 11.3, tare_lb: 30),
         Upright("100 lb", water_lb: 238.1, diameter_in: 14.6, wall_mm: 2.4, shell_kg: 25.6, tare_lb: 68),
+        Bottle("5 kg", water_L: 11.9, diameter_mm: 230, wall_mm: 2.0, shell_kg: 4.3, tare_kg: 6),
+        Bottle("6 kg", water_L: 14.3, diameter_mm: 256, wall_mm: 2.0, shell_kg: 4.7, tare_kg: 7),
+        Bottle("10 kg", water_L: 23.8, diameter_mm: 300, wall_mm: 2.2, shell_kg: 7.2, tare_kg: 10.5),
+        Bottle("11 kg", water_L: 26.2, diameter_mm: 300, wall_mm: 2.2, shell_kg: 7.8, tare_kg: 11.5),
+        Bottle("33 kg", water_L: 78.6, diameter_mm: 318, wall_mm: 2.9, shell_kg: 25, tare_kg: 32),
         Horizontal("5.9 gal", gross_gal: 5.9, diameter_in: 10, wall_mm: 2.4, shell_kg: 8.3),
         Horizontal("10 gal", gross_gal: 10, diameter_in: 12, wall_mm: 2.9, shell_kg: 14.2),
         Horizontal("15 gal", gross_gal: 15, diameter_in: 14, wall_mm: 3.3, shell_kg: 20.9),
@@ -69,6 +85,10 @@ public sealed record StandardSize(
         Horizontal("30 gal", gross_gal: 30, diameter_in: 16, wall_mm: 3.8, shell_kg: 40.2),
         Horizontal("41 gal", gross_gal: 41, diameter_in: 18, wall_mm: 4.3, shell_kg: 55.7),
     ];
+
+    private static StandardSize[] UsUprights { get; } = [.. All.Where(s => s.Orientation == Orientation.Upright && !s.IsMetric)];
+
+    private static StandardSize[] MetricUprights { get; } = [.. All.Where(s => s.Orientation == Orientation.Upright && s.IsMetric)];
 
     /// <summary>The size of that name, spaces and capitals aside; null where there is none.</summary>
     /// <param name="name">Such as "20 lb".</param>
@@ -83,6 +103,9 @@ public sealed record StandardSize(
 
     private static StandardSize Upright(string name, double water_lb, double diameter_in, double wall_mm, double shell_kg, double tare_lb)
         => new(name, Orientation.Upright, water_lb * Pound_kg / 1000, diameter_in * Inch_m, wall_mm / 1000, shell_kg, tare_lb * Pound_kg);
+
+    private static StandardSize Bottle(string name, double water_L, double diameter_mm, double wall_mm, double shell_kg, double tare_kg)
+        => new(name, Orientation.Upright, water_L / 1000, diameter_mm / 1000, wall_mm / 1000, shell_kg, tare_kg);
 
     private static StandardSize Horizontal(string name, double gross_gal, double diameter_in, double wall_mm, double shell_kg)
         => new(name, Orientation.Horizontal, gross_gal * Gallon_m3, diameter_in * Inch_m, wall_mm / 1000, shell_kg, shell_kg + 3);

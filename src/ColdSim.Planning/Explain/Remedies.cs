@@ -26,8 +26,12 @@ public static class Remedies
     // Colder than this inside, pipes and people are the matter, not gas.
     private const double LowestSetPoint_K = 278.15, SetPointStep_K = 0.5;
 
-    /// <summary>The upright standard sizes, small to large.</summary>
-    public static IReadOnlyList<StandardSize> Sizes { get; } = [.. StandardSize.All.Where(s => s.Orientation == Orientation.Upright)];
+    /// <summary>The upright standard sizes that are sold where this rig's cylinders are, small to large.</summary>
+    public static IReadOnlyList<StandardSize> SizesFor(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return StandardSize.Uprights(metric: rig.Cylinders.All(c => c.Name.EndsWith(" kg", StringComparison.Ordinal)));
+    }
 
     /// <summary>Tries all that the rig has room for.</summary>
     /// <param name="scenario">A scenario that does not hold.</param>
@@ -121,12 +125,13 @@ public static class Remedies
         // Frame tanks are built in, and no size or second one takes their place.
         bool portable = rig.Cylinders.All(c => c.Orientation == Orientation.Upright);
         double largest_m3 = rig.Cylinders.Max(c => c.Volume_m3);
-        int smaller = Sizes.Count(s => s.Volume_m3 <= largest_m3 * 1.001);
-        if (portable && smaller < Sizes.Count)
+        IReadOnlyList<StandardSize> sizes = SizesFor(rig);
+        int smaller = sizes.Count(s => s.Volume_m3 <= largest_m3 * 1.001);
+        if (portable && smaller < sizes.Count)
         {
-            yield return new(RemedyKind.Size, smaller, Sizes.Count, 1, (s, v) => Each(s, c => SizeSweep.Resized(c, Full(Sizes[(int)Math.Round(v) - 1]))))
+            yield return new(RemedyKind.Size, smaller, sizes.Count, 1, (s, v) => Each(s, c => SizeSweep.Resized(c, Full(sizes[(int)Math.Round(v) - 1]))))
             {
-                Name = v => Sizes[(int)Math.Round(v) - 1].Name,
+                Name = v => sizes[(int)Math.Round(v) - 1].Name,
             };
         }
 

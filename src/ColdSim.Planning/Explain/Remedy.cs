@@ -14,7 +14,7 @@ public enum RemedyKind
     /// <summary>Propane alone in place of a mixed gas, the same mass of it, up to the legal filling.</summary>
     PurePropane,
 
-    /// <summary>Another standard size in every place; its place among <see cref="Remedies.Sizes"/> counted from 1.</summary>
+    /// <summary>Another standard size in every place; its place among <see cref="Remedies.SizesFor"/> counted from 1.</summary>
     Size,
 
     /// <summary>A second cylinder of the same kind, both open.</summary>

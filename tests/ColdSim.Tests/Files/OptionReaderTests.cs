@@ -107,7 +107,7 @@ public class OptionReaderTests
     [Theory]
     [InlineData("\"cylinder.sise\" = \"30 lb\"", "s.toml:19:1: option 'x': unknown key 'sise' in [cylinder]; did you mean 'size'?")]
     [InlineData("\"cilinder.size\" = \"30 lb\"", "s.toml:19:1: option 'x': unknown table [cilinder]; did you mean 'cylinder'?")]
-    [InlineData("\"cylinder.size\" = \"31 kb\"", "s.toml:19:19: option 'x': no common size is called \"31 kb\"; accepted: 5 lb, 10 lb, 20 lb, 30 lb, 40 lb, 100 lb, 5.9 gal, 10 gal, 15 gal, 20 gal, 25 gal, 30 gal, 41 gal, or water_capacity with diameter")]
+    [InlineData("\"cylinder.size\" = \"31 kb\"", "s.toml:19:19: option 'x': no common size is called \"31 kb\"; accepted: 5 lb, 10 lb, 20 lb, 30 lb, 40 lb, 100 lb, 5 kg, 6 kg, 10 kg, 11 kg, 33 kg, 5.9 gal, 10 gal, 15 gal, 20 gal, 25 gal, 30 gal, 41 gal, or water_capacity with diameter")]
     [InlineData("\"cylinder.size\" = \"10 lb\"", "s.toml:19:1: option 'x': 6.8 kg of propane does not fit a water capacity of 10.8 kg; accepted: up to 5.94 kg, legally 4.53 kg")]
     [InlineData("\"thermostat.night\" = \"60 psi\"", "s.toml:19:22: option 'x': 'night': 'psi' is not a unit of temperature; accepted for temperature: °C, °F, K")]
     [InlineData("\"thermostat.night\" = 60", "s.toml:19:22: option 'x': 'night' is 60 without a unit; write \"60 °F\"; accepted: \"0 °C\" to \"35 °C\"")]

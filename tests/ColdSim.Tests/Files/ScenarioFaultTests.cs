@@ -9,7 +9,7 @@ namespace ColdSim.Tests.Files;
 /// <summary>Each kind of fault, with its place and its words.</summary>
 public class ScenarioFaultTests
 {
-    private const string Sizes = "accepted: 5 lb, 10 lb, 20 lb, 30 lb, 40 lb, 100 lb, 5.9 gal, 10 gal, 15 gal, 20 gal, 25 gal, 30 gal, 41 gal, or water_capacity with diameter";
+    private const string Sizes = "accepted: 5 lb, 10 lb, 20 lb, 30 lb, 40 lb, 100 lb, 5 kg, 6 kg, 10 kg, 11 kg, 33 kg, 5.9 gal, 10 gal, 15 gal, 20 gal, 25 gal, 30 gal, 41 gal, or water_capacity with diameter";
 
     [Theory]
     [InlineData("left = \"80 %\"\nlefft = 1", "s.toml:6:1: unknown key 'lefft' in [cylinder]; did you mean 'left'?")]

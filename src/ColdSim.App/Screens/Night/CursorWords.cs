@@ -18,11 +18,15 @@ internal static class CursorWords
         EventMark? nearest = view.Marks
             .OrderBy(m => Math.Abs(m.Minute - view.Minute)).ThenByDescending(m => m.Words.Rank).FirstOrDefault();
         return nearest is null ? "no event this night"
-            : $"{nearest.Words.Letter} {ClockText.Clock(nearest.Event.Time)} {Sentence(nearest)}, {Away(nearest.Minute - view.Minute)}";
+            : $"{nearest.Words.Letter} {ClockText.Clock(nearest.Event.Time)} {Sentence(nearest, view.Units)}, {Away(nearest.Minute - view.Minute)}";
     }
 
     /// <summary>What happened, and to which pipe or tank where it is one.</summary>
-    public static string Sentence(EventMark mark) => mark.Event.Node is { } node ? $"{mark.Words.Sentence}: {CellText.SingleWidth(node)}" : mark.Words.Sentence;
+    public static string Sentence(EventMark mark, UnitStyle units)
+    {
+        string sentence = units.InOwn(mark.Words.Sentence);
+        return mark.Event.Node is { } node ? $"{sentence}: {CellText.SingleWidth(node)}" : sentence;
+    }
 
     /// <summary>A number of minutes in hours and minutes.</summary>
     public static string Minutes(double minutes)

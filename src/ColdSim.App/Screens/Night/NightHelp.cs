@@ -55,36 +55,39 @@ internal static class NightHelp
         ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved, ReportedKind.InsideFifty, ReportedKind.ShortStops,
     ];
 
-    private static readonly string[] Letters =
+    private static string[] LettersIn(UnitStyle units) =>
     [
         "EVENT LETTERS",
-        .. EventKinds.Listed.Where(k => !SharedLines.Contains(k.Kind)).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {w.Sentence}"),
+        .. EventKinds.Listed.Where(k => !SharedLines.Contains(k.Kind)).OrderByDescending(w => w.Rank).Select(w => $"  {w.Letter}  {units.InOwn(w.Sentence)}"),
         "",
         "CAUTIONS",
-        .. Cautions.Lines.SelectMany(c => CellText.Wrap(c, LineWidth - 4).Select((line, i) => (i == 0 ? "  - " : "    ") + line)),
+        .. units.InOwn(Cautions.Lines).SelectMany(c => CellText.Wrap(c, LineWidth - 4).Select((line, i) => (i == 0 ? "  - " : "    ") + line)),
     ];
 
-    public static IReadOnlyList<string> Lines { get; } = [.. Keys, .. Letters];
+    /// <summary>All of it.</summary>
+    public static IReadOnlyList<string> Lines(UnitStyle units) => [.. units.InOwn(Keys), .. LettersIn(units)];
 
-    public static void Draw(Sheet sheet, int row)
+    public static void Draw(Sheet sheet, int row, UnitStyle units)
     {
+        string[] keys = [.. units.InOwn(Keys)], letters = LettersIn(units);
+        string[] all = [.. keys, .. letters];
         int rows = sheet.Height - 4;
-        if (sheet.Width >= 2 * LineWidth && rows >= Math.Max(Keys.Length, Letters.Length))
+        if (sheet.Width >= 2 * LineWidth && rows >= Math.Max(keys.Length, letters.Length))
         {
-            Column(sheet, 0, Keys, 0, rows);
-            Column(sheet, sheet.Width / 2, Letters, 0, rows);
+            Column(sheet, 0, keys, 0, rows);
+            Column(sheet, sheet.Width / 2, letters, 0, rows);
             Footer(sheet, "end of help");
             return;
         }
 
-        int first = Math.Min(row, Math.Max(0, Lines.Count - rows));
-        Column(sheet, 0, Lines, first, rows);
-        Footer(sheet, first + rows < Lines.Count ? "↓ more below, cautions at the end" : "end of help");
+        int first = Math.Min(row, Math.Max(0, all.Length - rows));
+        Column(sheet, 0, all, first, rows);
+        Footer(sheet, first + rows < all.Length ? "↓ more below, cautions at the end" : "end of help");
     }
 
-    private static void Column(Sheet sheet, int x, IReadOnlyList<string> lines, int first, int rows)
+    private static void Column(Sheet sheet, int x, string[] lines, int first, int rows)
     {
-        for (int i = first; i < Math.Min(lines.Count, first + rows); i++)
+        for (int i = first; i < Math.Min(lines.Length, first + rows); i++)
             sheet.Put(x, 3 + i - first, lines[i], lines[i].StartsWith(' ') ? CellStyle.Plain : CellStyle.Strong);
     }
 

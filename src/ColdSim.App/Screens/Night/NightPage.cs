@@ -39,7 +39,7 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
         switch (View.Panel)
         {
             case NightPanel.Help:
-                NightHelp.Draw(sheet, View.Row);
+                NightHelp.Draw(sheet, View.Row, View.Units);
                 break;
             case NightPanel.Events:
                 Events(sheet, View);
@@ -175,6 +175,6 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
         string inside = double.IsNaN(mark.Event.Inside_K) ? "none" : view.Units.Temperature(mark.Event.Inside_K);
         return $"{(chosen ? '>' : ' ')} {mark.Words.Letter} {CursorWords.Clock(mark.Event.Time),-9}{inside,9}"
             + $"{view.Units.Temperature(mark.Event.Liquid_K),9}{view.Units.Pressure(mark.Event.CylinderPressure_Pa),10}"
-            + $"{view.Units.Mass(mark.Event.Left_kg),9}  {CursorWords.Sentence(mark)}";
+            + $"{view.Units.Mass(mark.Event.Left_kg),9}  {CursorWords.Sentence(mark, view.Units)}";
     }
 }

@@ -96,12 +96,12 @@ internal sealed record NightView(
         PageMessage.Rows rows => Scrolled(view, view.Row + rows.Count),
         PageMessage.Pages pages => Scrolled(view, view.Row + pages.Count * RowsOfAPage),
         PageMessage.First => Scrolled(view, 0),
-        PageMessage.Last => Scrolled(view, NightHelp.Lines.Count),
+        PageMessage.Last => Scrolled(view, NightHelp.Lines(view.Units).Count),
         _ => view,
     };
 
     private static NightView Scrolled(NightView view, int row)
-        => view with { Row = Math.Clamp(row, 0, NightHelp.Lines.Count - 1) };
+        => view with { Row = Math.Clamp(row, 0, NightHelp.Lines(view.Units).Count - 1) };
 
     private static NightView OnEvents(NightView view, PageMessage message)
     {

@@ -164,7 +164,7 @@ internal static class Readout
             [CellText.Cut($"{c.Name}{(c.State.Length > 0 ? ": " : "")}{c.State}", width), $" {c.Left,9} {c.Liquid,9} {c.Pressure,10}"])) + (each.Count > 0 ? 1 : 0);
         y = Lines(sheet, left, y, CellText.Wrap(CursorWords.NearestEvent(view), width)) + 1;
         y = Lines(sheet, left, y, Legend(view));
-        string[] cautions = [.. Cautions.Short.SelectMany(c => CellText.Wrap(c, width))];
+        string[] cautions = [.. view.Units.InOwn(Cautions.Short).SelectMany(c => CellText.Wrap(c, width))];
         if (y + 1 + cautions.Length < sheet.Height - 1)
             Lines(sheet, left, sheet.Height - 1 - cautions.Length, cautions);
     }
@@ -179,6 +179,6 @@ internal static class Readout
     private static IEnumerable<string> Legend(NightView view)
     {
         EventKindWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
-        return present.Length == 0 ? ["no events this night"] : ["events this night", .. present.Select(w => $"{w.Letter} {w.Sentence}")];
+        return present.Length == 0 ? ["no events this night"] : ["events this night", .. present.Select(w => view.Units.InOwn($"{w.Letter} {w.Sentence}"))];
     }
 }

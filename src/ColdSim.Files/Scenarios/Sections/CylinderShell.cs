@@ -1,5 +1,6 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
+using ColdSim.Files.Toml;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Units;
 
@@ -11,7 +12,7 @@ internal sealed record CylinderShell(
 {
     private const string UsualWall = "2 mm";
 
-    private static readonly TextKey Size = new("size", KeyDefault.None, "a common size: upright ones by nominal charge, frame tanks by gross gallons")
+    private static readonly TextKey Size = new("size", KeyDefault.None, "a common size: upright ones by nominal charge in pounds or kilograms, frame tanks by gross gallons")
     {
         Words = [.. StandardSize.All.Select(s => s.Name)],
         Such = "20 lb",
@@ -110,7 +111,7 @@ internal sealed record CylinderShell(
             section.Lacks(WaterCapacity, WaterCapacity.Accepted);
         if (!section.Has(Diameter))
             section.Lacks(Diameter, Diameter.Accepted);
-        return volume is null || diameter is null ? null : FromPlate(section, volume.Value, diameter.Value, wall, called);
+        return volume is null || diameter is null ? null : FromPlate(section, volume.Value, diameter.Value, wall, called, IsInPounds(section));
     }
 
     private static CylinderShell? FromSize(SectionReader section, string size, double? diameter, double? wall)
@@ -134,7 +135,7 @@ internal sealed record CylinderShell(
             wall ?? standard.WallThickness_m, standard.ShellMass_kg, standard.Tare_kg, standard.LegalFill_kg);
     }
 
-    private static CylinderShell? FromPlate(SectionReader section, double volume_m3, double diameter_m, double? wall, string called)
+    private static CylinderShell? FromPlate(SectionReader section, double volume_m3, double diameter_m, double? wall, string called, bool pounds)
     {
         double wall_m = wall ?? Wall.Ranges[0].Si(UsualWall);
         section.Assume(Wall, called, $"{UsualWall}");
@@ -144,9 +145,14 @@ internal sealed record CylinderShell(
         section.Assume(MetalMass, called, $"{metal_kg:0.#} kg");
         section.Assume(Tare, called, $"{ShellGeometry.Fittings_kg:0.#} kg");
         double fill_kg = StandardSize.LegalFill_frac * volume_m3 * 1000;
-        string name = FormattableString.Invariant($"{fill_kg / ConversionFactors.Pound_kg:0.#} lb");
+        string name = pounds ? FormattableString.Invariant($"{fill_kg / ConversionFactors.Pound_kg:0.#} lb") : FormattableString.Invariant($"{fill_kg:0.#} kg");
         return new CylinderShell(name, Orientation.Upright, volume_m3, diameter_m, wall_m, metal_kg, metal_kg + ShellGeometry.Fittings_kg, fill_kg);
     }
+
+    // A cylinder without a name is called by its filling, in the units of its plate.
+    private static bool IsInPounds(SectionReader section)
+        => section.Value(WaterCapacity) is TomlText text && NumberText.TryRead(text.Value.Trim(), out _, out string unit, out _)
+            && unit.Trim().ToUpperInvariant() is "LB" or "LBS" or "OZ" or "GAL" or "FT³" or "FT3" or "CUFT";
 
     private static bool Possible(SectionReader section, double volume_m3, double diameter_m, double wall_m)
     {

@@ -11,6 +11,13 @@ internal static class PlaceSection
 
     private static readonly TextKey Name = new("name", KeyDefault.None, "what the place is called, for the report") { Such = "Trailhead" };
 
+    private static readonly TextKey CountryKey = new("country", KeyDefault.Of("by the units of the answer"), "two letters, such as DE: rules of the United States are quoted in US only")
+    {
+        Accepts = "two letters of ISO 3166",
+        Such = "US",
+        FixedForOptions = true,
+    };
+
     private static readonly UsualRange HabitableHeight = new(null, "3,700 m", UnusualValue.FromMemory) { Hint = " (12,000 ft); feet are written ft" };
 
     private static readonly QuantityKey Elevation = new(
@@ -46,7 +53,7 @@ internal static class PlaceSection
         "ground_albedo", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.GroundAlbedo_frac, "", "snow"), "part of the sun that the ground throws back");
 
     public static readonly ScenarioSection Declared = new(
-        "place", TableForm.One, "where the coach is", [Name, Elevation, Latitude, Longitude, Hookup, Breaker, GroundAlbedo]);
+        "place", TableForm.One, "where the coach is", [Name, CountryKey, Elevation, Latitude, Longitude, Hookup, Breaker, GroundAlbedo]);
 
     /// <summary>The keys of a place that a stop has too, with the place's values where the stop does not say them.</summary>
     public static class OfStop
@@ -99,6 +106,17 @@ internal static class PlaceSection
             section.Assume(Elevation, "place");
         section.Finish();
         return site;
+    }
+
+    /// <summary>The country as two capital letters; null where it is absent or faulty.</summary>
+    public static string? Country(SectionReader section)
+    {
+        if (section.Get(CountryKey)?.Trim() is not { } country)
+            return null;
+        if (country.Length == 2 && country.All(char.IsAsciiLetter))
+            return country.ToUpperInvariant();
+        section.Reading.Report(section.ValuePlace(CountryKey), $"'{CountryKey.Name}' is \"{Quote.Of(country)}\"", "accepted: two letters, such as \"US\", \"CA\" or \"DE\"");
+        return null;
     }
 
     /// <summary>Latitude and longitude, which go together.</summary>

@@ -1,5 +1,6 @@
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
+using ColdSim.Model.Gas;
 using ColdSim.Model.Supply;
 using ColdSim.Physics.Units;
 
@@ -9,12 +10,14 @@ namespace ColdSim.Files.Scenarios.Sections;
 internal static class RegulatorSection
 {
     private static readonly RegulatorSpecification Usual = new();
+    private static readonly double PropaneHeat_J_kg = new GasSpecification().HeatingValue_J_kg;
 
     private static readonly QuantityKey RatedInlet = new(
         "rated_inlet", Dimension.Pressure, "20 kPa", "2 MPa", KeyDefault.Of(Usual.RatedInlet_Pa, "psi"), "inlet pressure at which it gives that flow");
 
     private static readonly QuantityKey RatedFlow = new(
-        "rated_flow", Dimension.Power, "1 kW", "500 kW", KeyDefault.Of(Usual.RatedFlow_W, "BTU/h"), "flow on the plate")
+        "rated_flow", [new(Dimension.Power, "1 kW", "500 kW"), new(Dimension.MassFlow, "0.08 kg/h", "35 kg/h")], KeyDefault.Of(Usual.RatedFlow_W, "BTU/h"),
+        "flow on the plate, as heat or as mass of propane")
     {
         Assumed = "regulator: rated_flow not given, taken as {value}",
     };
@@ -35,12 +38,18 @@ internal static class RegulatorSection
         "regulator", TableForm.One, "a two-stage regulator by its plate",
         [RatedFlow, RatedInlet, SetPoint, Droop, Intermediate, IntermediateDroop]);
 
+    // A plate's mass is of propane, whatever flows through it.
+    private static double Flow_W(SectionReader section)
+        => section.Get(RatedFlow, out QuantityRange range) is { } flow
+            ? range.Dimension == Dimension.MassFlow ? flow * PropaneHeat_J_kg : flow
+            : Usual.RatedFlow_W;
+
     public static RegulatorSpecification Read(SectionReader section)
     {
         section.Assume(RatedFlow, "regulator", $"{Usual.RatedFlow_W / ConversionFactors.BtuPerHour_W:0} BTU/h at {RatedInlet.DefaultShown}");
         RegulatorSpecification regulator = new()
         {
-            RatedFlow_W = section.GetOrDefault(RatedFlow),
+            RatedFlow_W = Flow_W(section),
             RatedInlet_Pa = section.GetOrDefault(RatedInlet),
             SetPoint_Pa = section.GetOrDefault(SetPoint),
             Droop_Pa = section.GetOrDefault(Droop),

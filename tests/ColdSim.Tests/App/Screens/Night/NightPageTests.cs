@@ -146,8 +146,8 @@ public class NightPageTests
     [Fact]
     public void Help_holds_every_caution_and_fits_the_least_width()
     {
-        string help = string.Join(' ', NightHelp.Lines.Select(l => l.Trim()));
+        string help = string.Join(' ', NightHelp.Lines(UnitStyle.Us).Select(l => l.Trim()));
         Assert.All(Cautions.Lines, c => Assert.Contains(c, help, StringComparison.Ordinal));
-        Assert.All(NightHelp.Lines, l => Assert.InRange(l.Length, 0, Sheet.MinWidth));
+        Assert.All(NightHelp.Lines(UnitStyle.Us), l => Assert.InRange(l.Length, 0, Sheet.MinWidth));
     }
 }
