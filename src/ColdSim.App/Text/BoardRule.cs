@@ -10,14 +10,14 @@ internal static class BoardRule
     /// <summary>Below a comparison with a cylinder that is too large to be carried.</summary>
     public static string OnTheGround(Scenario scenario, UnitStyle units) => HoldsIn(scenario, units)
         ? units.InOwn("\"On the ground\": a cylinder of over 105 lb of water is not one to carry. 24 CFR 3280.704, a rule for manufactured homes, "
-            + "allows on board at most two, each of at most 105 lb of water; local code decides where a larger one may be.")
+            + "allows on board at most two, each of at most 105 lb of water; local code decides where a larger one may stand.")
         : units.InOwn("\"On the ground\": a cylinder of over 105 lb of water is not one to carry. Your country's rules and the coach's papers say how many "
-            + "of which size may be on board, and where a larger one may be.");
+            + "of which size may be on board, and where a larger one may stand.");
 
     /// <summary>Below a list of what would have held.</summary>
     public static string Remedies(Scenario scenario, UnitStyle units) => HoldsIn(scenario, units)
-        ? units.InOwn("On board at most two cylinders of at most 105 lb of water each (24 CFR 3280.704, a rule for manufactured homes; local code decides); a larger one goes on the ground.")
-        : "Your country's rules and the coach's papers say how many cylinders of which size may be on board; a larger one goes on the ground.";
+        ? units.InOwn("On board at most two cylinders of at most 105 lb of water each (24 CFR 3280.704, a rule for manufactured homes; local code decides); a larger one stands on the ground.")
+        : "Your country's rules and the coach's papers say how many cylinders of which size may be on board; a larger one stands on the ground.";
 
     // Without a country, who reads US units is taken to be under its rules.
     private static bool HoldsIn(Scenario scenario, UnitStyle units) => scenario.Country is { } country ? country == UnitedStates : units.IsUs;

@@ -7,12 +7,12 @@ namespace ColdSim.App.Text;
 /// <summary>Sentences that name quantities in fixed units, in the units that the reader asked for.</summary>
 /// <remarks>
 /// What is assumed is worded where a file is read, in the unit of the key's declaration, and cautions name a limit in both systems. Here "125 °F (52 °C)"
-/// becomes one of the two, and a quantity of the other system is converted to three figures. What a person named, such as "20 lb" for a cylinder,
+/// becomes one of the two, and a quantity of the other system is converted to as many figures as it has, two at least. What a person named, such as "20 lb" for a cylinder,
 /// does not come here.
 /// </remarks>
 internal static class OwnUnits
 {
-    private const int Figures = 3;
+    private const int LeastFigures = 2, MostFigures = 4;
     private const double FootSquared_m2 = Foot_m * Foot_m, FootCubed_m3 = Foot_m * Foot_m * Foot_m;
 
     // A unit of one system, how many of the other's make one of it, and from where both scales count.
@@ -79,7 +79,8 @@ internal static class OwnUnits
         foreach ((int begin, int end) in quantity.Numbers)
         {
             double value = double.Parse(text.AsSpan(begin, end - begin).ToString().Replace('−', '-'), NumberStyles.Number, CultureInfo.InvariantCulture);
-            own.Append(Rounded(quantity.Unit.Of(value), quantity.Unit.IsTemperature));
+            int figures = Math.Clamp(FiguresOf(text.AsSpan(begin, end - begin)), LeastFigures, MostFigures);
+            own.Append(Rounded(quantity.Unit.Of(value), quantity.Unit.IsTemperature, figures));
             if (end != quantity.Numbers[^1].End)
                 own.Append(" to ");
         }
@@ -89,16 +90,27 @@ internal static class OwnUnits
         own.Append(quantity.Unit.Other);
     }
 
-    private static string Rounded(double value, bool temperature)
+    // Zeros at the end of a whole number are no figures.
+    private static int FiguresOf(ReadOnlySpan<char> number)
+    {
+        if (!number.Contains('.'))
+            number = number.TrimEnd("0,");
+        int figures = 0;
+        foreach (char c in number.TrimStart("-−0."))
+            figures += char.IsAsciiDigit(c) ? 1 : 0;
+        return figures;
+    }
+
+    private static string Rounded(double value, bool temperature, int figures)
     {
         if (temperature)
             return UnitStyle.Number(Math.Round(value, MidpointRounding.AwayFromZero), 0);
         if (value == 0)
             return "0";
         int before = (int)Math.Floor(Math.Log10(Math.Abs(value))) + 1;
-        double unit = Math.Pow(10, before - Figures);
+        double unit = Math.Pow(10, before - figures);
         double rounded = Math.Round(value / unit) * unit;
-        return rounded.ToString(before >= Figures ? "#,0" : "0." + new string('#', Figures - before), CultureInfo.InvariantCulture);
+        return rounded.ToString(before >= figures ? "#,0" : "0." + new string('#', figures - before), CultureInfo.InvariantCulture);
     }
 
     private static bool BeginsNumber(string text, int at)
@@ -157,15 +169,15 @@ internal static class OwnUnits
         return longest;
     }
 
-    private sealed record Pair(string Si, string Us, double UsPerSi, double Zero_us = 0);
+    private sealed record Pair(string Si, string Us, double UsPerSi, double ZeroInUs = 0);
 
     private readonly record struct OtherUnit(Pair Pair, bool IsUs)
     {
         public string Other => IsUs ? Pair.Si : Pair.Us;
 
-        public bool IsTemperature => Pair.Zero_us != 0;
+        public bool IsTemperature => Pair.ZeroInUs != 0;
 
-        public double Of(double value) => IsUs ? (value - Pair.Zero_us) / Pair.UsPerSi : value * Pair.UsPerSi + Pair.Zero_us;
+        public double Of(double value) => IsUs ? (value - Pair.ZeroInUs) / Pair.UsPerSi : value * Pair.UsPerSi + Pair.ZeroInUs;
     }
 
     private readonly record struct Quantified(int Begin, int End, (int Begin, int End)[] Numbers, OtherUnit Unit);

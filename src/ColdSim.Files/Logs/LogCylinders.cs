@@ -1,3 +1,4 @@
+using ColdSim.Files.Quantities;
 using ColdSim.Model;
 
 namespace ColdSim.Files.Logs;
@@ -30,11 +31,19 @@ public static class LogCylinders
         int[] called = [.. Enumerable.Range(0, rig.Cylinders.Count).Where(i => Same(NameOf(rig, i), name) || Same(rig.NameOf(i), name))];
         if (called.Length != 1)
             called = [.. Enumerable.Range(0, rig.Cylinders.Count).Where(i => Same(rig.Cylinders[i].Name, name))];
+
+        // A cylinder by its plate was called in pounds before it was called in the plate's own units.
+        if (called.Length == 0)
+            called = [.. Enumerable.Range(0, rig.Cylinders.Count).Where(i => SameMass(rig.Cylinders[i].Name, name))];
         return called.Length == 1 ? called[0] : null;
     }
 
     /// <summary>What is accepted, in words.</summary>
     public static string Accepted(Rig rig) => $"accepted: the scenario's, {string.Join(", ", NamesOf(rig).Select(n => $"'{Quote.Of(n)}'"))}";
+
+    private static bool SameMass(string one, string other)
+        => SiText.Read(one, Dimension.Mass, out double one_kg) is null && SiText.Read(other, Dimension.Mass, out double other_kg) is null
+            && Math.Abs(one_kg - other_kg) < 0.005 * one_kg;
 
     private static bool Same(string one, string other) => VisibleText.Of(one.Trim()).Equals(VisibleText.Of(other.Trim()), StringComparison.OrdinalIgnoreCase);
 }

@@ -42,6 +42,7 @@ public sealed record CsvForm(bool IsUs, char Separator = CsvForm.Comma)
         MassUnit.Kilogram => IsUs ? "lb" : "kg",
         TemperatureUnit.DegreeCelsius => IsUs ? "°F" : "°C",
         TemperatureDeltaUnit.Kelvin => IsUs ? "°F" : "K",
+        PowerUnit.Watt => IsUs ? "BTU/h" : "kW",
         EnergyUnit.WattHour => "Wh",
         EnergyUnit.Megajoule => IsUs ? "BTU" : "MJ",
         DurationUnit.Minute => "min",
@@ -59,6 +60,7 @@ public sealed record CsvForm(bool IsUs, char Separator = CsvForm.Comma)
             MassUnit.Kilogram when IsUs => Number(value / Pound_kg, digits),
             TemperatureUnit.DegreeCelsius when IsUs => Number(value * 1.8 + 32, digits),
             TemperatureDeltaUnit.Kelvin when IsUs => Number(value * 1.8, digits),
+            PowerUnit.Watt => IsUs ? Number(value / BtuPerHour_W, digits) : Number(value / 1000, digits + 3),
             EnergyUnit.Megajoule when IsUs => Number(value * 1e6 / Btu_J, 0),
             _ => Number(value, digits),
         };

@@ -22,7 +22,7 @@ internal static class FigureCsv
         (CsvColumn<TRow> Column, int Place, string Heading)[] columns =
             [.. figures.ColumnsIn(table).Where(c => c.Shown?.Invoke(context) ?? true).SelectMany(c => Each(c, context, form))];
         TRow[] all = [.. rows];
-        int firstTime = Array.FindIndex(columns, c => IsTime(figures, c.Column));
+        int firstTime = Array.FindIndex(columns, c => figures.IsTime(c.Column));
         for (int i = 0; i < columns.Length; i++)
         {
             csv.WriteField(CsvText.Of(columns[i].Heading));
@@ -52,7 +52,7 @@ internal static class FigureCsv
     public static bool HasHeadings<TRow>(string text, CsvTable table, IReadOnlyList<Figure<TRow>> figures)
     {
         CsvColumn<TRow>[] columns = [.. figures.ColumnsIn(table)];
-        int firstTime = Array.FindIndex(columns, c => IsTime(figures, c));
+        int firstTime = Array.FindIndex(columns, c => figures.IsTime(c));
         return CsvForm.All.Any(form =>
         {
             List<HeadingPattern> patterns = [.. columns.Select(c => new HeadingPattern(c.Heading + UnitOf(c, form), c.Shown is not null || c.Names is not null, c.Names is not null))];
@@ -61,9 +61,6 @@ internal static class FigureCsv
             return CsvHeadings.Match(text, form.Separator, patterns);
         });
     }
-
-    private static bool IsTime<TRow>(IReadOnlyList<Figure<TRow>> figures, CsvColumn<TRow> column)
-        => figures.Any(f => f.Kind == FigureKind.Time && f.Csv.Contains(column));
 
     private static string UnitOf<TRow>(CsvColumn<TRow> column, CsvForm form) => column.Unit is null ? "" : $" [{form.Symbol(column.Unit)}]";
 

@@ -72,11 +72,11 @@ public sealed record StandardSize(
         Upright("30 lb", water_lb: 71.4, diameter_in: 12.2, wall_mm: 2.1, shell_kg: 8.9, tare_lb: 25),
         Upright("40 lb", water_lb: 95.2, diameter_in: 12.2, wall_mm: 2.1, shell_kg: 11.3, tare_lb: 30),
         Upright("100 lb", water_lb: 238.1, diameter_in: 14.6, wall_mm: 2.4, shell_kg: 25.6, tare_lb: 68),
-        Bottle("5 kg", water_L: 11.9, diameter_mm: 230, wall_mm: 2.0, shell_kg: 4.3, tare_kg: 6),
-        Bottle("6 kg", water_L: 14.3, diameter_mm: 256, wall_mm: 2.0, shell_kg: 4.7, tare_kg: 7),
-        Bottle("10 kg", water_L: 23.8, diameter_mm: 300, wall_mm: 2.2, shell_kg: 7.2, tare_kg: 10.5),
-        Bottle("11 kg", water_L: 26.2, diameter_mm: 300, wall_mm: 2.2, shell_kg: 7.8, tare_kg: 11.5),
-        Bottle("33 kg", water_L: 78.6, diameter_mm: 318, wall_mm: 2.9, shell_kg: 25, tare_kg: 32),
+        Bottle("5 kg", litres: 11.9, diameter_mm: 230, wall_mm: 2.0, shell_kg: 4.3, tare_kg: 6),
+        Bottle("6 kg", litres: 14.3, diameter_mm: 256, wall_mm: 2.0, shell_kg: 4.7, tare_kg: 7),
+        Bottle("10 kg", litres: 23.8, diameter_mm: 300, wall_mm: 2.2, shell_kg: 7.4, tare_kg: 10.5),
+        Bottle("11 kg", litres: 26.2, diameter_mm: 300, wall_mm: 2.2, shell_kg: 8.0, tare_kg: 11.5),
+        Bottle("33 kg", litres: 78.6, diameter_mm: 318, wall_mm: 2.9, shell_kg: 26, tare_kg: 33),
         Horizontal("5.9 gal", gross_gal: 5.9, diameter_in: 10, wall_mm: 2.4, shell_kg: 8.3),
         Horizontal("10 gal", gross_gal: 10, diameter_in: 12, wall_mm: 2.9, shell_kg: 14.2),
         Horizontal("15 gal", gross_gal: 15, diameter_in: 14, wall_mm: 3.3, shell_kg: 20.9),
@@ -104,8 +104,8 @@ public sealed record StandardSize(
     private static StandardSize Upright(string name, double water_lb, double diameter_in, double wall_mm, double shell_kg, double tare_lb)
         => new(name, Orientation.Upright, water_lb * Pound_kg / 1000, diameter_in * Inch_m, wall_mm / 1000, shell_kg, tare_lb * Pound_kg);
 
-    private static StandardSize Bottle(string name, double water_L, double diameter_mm, double wall_mm, double shell_kg, double tare_kg)
-        => new(name, Orientation.Upright, water_L / 1000, diameter_mm / 1000, wall_mm / 1000, shell_kg, tare_kg);
+    private static StandardSize Bottle(string name, double litres, double diameter_mm, double wall_mm, double shell_kg, double tare_kg)
+        => new(name, Orientation.Upright, litres / 1000, diameter_mm / 1000, wall_mm / 1000, shell_kg, tare_kg);
 
     private static StandardSize Horizontal(string name, double gross_gal, double diameter_in, double wall_mm, double shell_kg)
         => new(name, Orientation.Horizontal, gross_gal * Gallon_m3, diameter_in * Inch_m, wall_mm / 1000, shell_kg, shell_kg + 3);

@@ -15,6 +15,12 @@ public static class FigureLists
     public static IReadOnlyList<CsvColumn<TRow>> ColumnsIn<TRow>(this IEnumerable<Figure<TRow>> figures, CsvTable file)
         => [.. figures.WithParts().SelectMany(f => f.Csv).Where(c => c.File == file).OrderBy(c => c.Order)];
 
+    /// <summary>Whether a column of a CSV file holds instants.</summary>
+    /// <param name="figures">The row's figures.</param>
+    /// <param name="column">One of their columns.</param>
+    public static bool IsTime<TRow>(this IEnumerable<Figure<TRow>> figures, CsvColumn<TRow> column)
+        => figures.WithParts().Any(f => f.Kind == FigureKind.Time && f.Csv.Contains(column));
+
     private static IEnumerable<Figure<TRow>> WithParts<TRow>(this IEnumerable<Figure<TRow>> figures)
         => figures.SelectMany(f => f.Projected.WithParts().Prepend(f));
 }

@@ -43,10 +43,10 @@ public class TripResultsTests
         CsvReport.Write(FortnightStoryTests.Story.Value, text);
         string[] lines = text.ToString().Split('\n');
         Assert.Equal(
-            "night from,night to,stop,verdict,outside low [°C],inside low [°C],gas used [kg],margin [W],changes,blankets [Wh],refills,"
+            "night from,UTC offset,night to,stop,verdict,outside low [°C],inside low [°C],gas used [kg],margin [kW],changes,blankets [Wh],refills,"
             + "left left at dawn [kg],right left at dawn [kg],furnace gas [kg],refrigerator gas [kg],inside low at,first failure,freezing [h],lowest of water and inside [°C],no heat [h],cold kelvin-hours",
             lines[0]);
-        Assert.StartsWith("2027-01-08T16:00:00-07:00,2027-01-09T12:00:00-07:00,Osprey Bench,holds,", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith("2027-01-08 16:00:00,-07:00,2027-01-09 12:00:00,Osprey Bench,holds,", lines[1], StringComparison.Ordinal);
         Assert.Equal(16, lines.Length);
     }
 
@@ -55,22 +55,22 @@ public class TripResultsTests
     {
         TripReport report = TwoNights(Powered with { Appliances = [Rigs.Draw(1_500) with { Name = "fridge" }] });
         string[][] cells = Cells(report);
-        Assert.Equal(["furnace gas [kg]", "fridge gas [kg]", "voltage gone [min]", "charge low [%]", "inside low at"], cells[0][12..17]);
+        Assert.Equal(["furnace gas [kg]", "fridge gas [kg]", "voltage gone [min]", "charge low [%]", "inside low at"], cells[0][13..18]);
         for (int i = 0; i < 2; i++)
         {
             NightReport night = report.Nights[i].Night;
-            Assert.Equal(night.GasByAppliance.Select(g => g.Gas.Kilograms.ToString("F3", CultureInfo.InvariantCulture)), cells[i + 1][12..14]);
+            Assert.Equal(night.GasByAppliance.Select(g => g.Gas.Kilograms.ToString("F3", CultureInfo.InvariantCulture)), cells[i + 1][13..15]);
             Assert.Equal(
                 [night.Power!.VoltageGone.Minutes.ToString("F1", CultureInfo.InvariantCulture), night.Power.ChargeLow.Percent.ToString("F1", CultureInfo.InvariantCulture)],
-                cells[i + 1][14..16]);
-            Assert.Equal(night.InsideLowAt, DateTimeOffset.Parse(cells[i + 1][16], CultureInfo.InvariantCulture));
-            double[] gas_kg = [.. cells[i + 1].Where((_, c) => c is 6 or 12 or 13).Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
+                cells[i + 1][15..17]);
+            Assert.Equal(night.InsideLowAt, DateTimeOffset.Parse(cells[i + 1][17] + cells[i + 1][1], CultureInfo.InvariantCulture));
+            double[] gas_kg = [.. cells[i + 1].Where((_, c) => c is 7 or 13 or 14).Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
             Assert.Equal(gas_kg[0], gas_kg[1] + gas_kg[2], 0.0015);
             Assert.True(gas_kg[2] > 0.1);
         }
 
         // The fan empties so small a battery in the first night.
-        Assert.Equal("battery flat", cells[1][3]);
+        Assert.Equal("battery flat", cells[1][4]);
         Assert.True(report.Nights[0].Night.Power!.VoltageGone.Minutes > 1);
     }
 
@@ -85,8 +85,8 @@ public class TripResultsTests
         Assert.Equal(
             ["furnace gas [kg]", "generator gas [kg]", .. power], More(Powered with { Power = Powered.Power! with { Generator = new GeneratorSpecification { Rated_W = 1_000 } } }));
 
-        // Eleven of every trip first, then one for the cylinder; six of every trip last.
-        static string[] More(Rig rig) => Cells(TwoNights(rig))[0][12..^6];
+        // Twelve of every trip first, then one for the cylinder; six of every trip last.
+        static string[] More(Rig rig) => Cells(TwoNights(rig))[0][13..^6];
     }
 
     [Fact]

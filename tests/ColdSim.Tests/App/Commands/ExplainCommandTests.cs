@@ -5,8 +5,8 @@ namespace ColdSim.Tests.App.Commands;
 public class ExplainCommandTests
 {
     [Theory]
-    [InlineData("soon", "coldsim: --at: 'soon' is not a time; accepted: such as 2025-01-14T17:00-07:00 or 2025-01-15T00:00Z\nSee 'coldsim explain --help'.\n")]
-    [InlineData("2027-02-30T03:00", "coldsim: --at: '2027-02-30T03:00' is not a time; accepted: such as 2025-01-14T17:00-07:00 or 2025-01-15T00:00Z\nSee 'coldsim explain --help'.\n")]
+    [InlineData("soon", "coldsim: --at: 'soon' is not a time; accepted: such as 2025-01-14T17:00-07:00 or 2025-01-15T00:00Z, or a clock time such as 04:00\nSee 'coldsim explain --help'.\n")]
+    [InlineData("2027-02-30T03:00", "coldsim: --at: '2027-02-30T03:00' is not a time; accepted: such as 2025-01-14T17:00-07:00 or 2025-01-15T00:00Z, or a clock time such as 04:00\nSee 'coldsim explain --help'.\n")]
     [InlineData("2027-01-12T15:59", "coldsim: --at: Tuesday 12 January 2027, 15:59 (UTC-07:00) is outside the run, which starts Tuesday 12 January 2027, 16:00 (UTC-07:00)\n")]
     public void A_time_that_is_none_or_outside_is_refused(string at, string words)
     {

@@ -23,7 +23,7 @@ public sealed class StandardStreamTests : IDisposable
     {
         (int code, string output) = Real.Shell($"{Real.Program} {Good} {streams}");
         Assert.Equal(0, code);
-        Assert.StartsWith("time,outside [°C]", File.ReadAllText(Path.Combine(_folder, "c.csv")), StringComparison.Ordinal);
+        Assert.StartsWith("time,UTC offset,outside [°F]", File.ReadAllText(Path.Combine(_folder, "c.csv")), StringComparison.Ordinal);
         if (!streams.Contains(" >", StringComparison.Ordinal) && !streams.StartsWith('>'))
             Assert.Contains("Night by night", output, StringComparison.Ordinal);
         foreach (string wrong in (string[])["run nosuch.toml", "bogus", "run"])
@@ -62,8 +62,8 @@ public sealed class StandardStreamTests : IDisposable
         Assert.Equal(0, Real.Shell($"{{ echo first; {Real.Program} run {Shell.ColdSnap} --csv /dev/stdout; echo last; }} >{all} 2>/dev/null").Code);
         string[] lines = File.ReadAllLines(all);
         Assert.Equal(("first", "last"), (lines[0], lines[^1]));
-        Assert.Contains(lines, l => l.StartsWith("time,outside [°C]", StringComparison.Ordinal));
-        Assert.StartsWith("2027-01-15T12:00", lines[^2], StringComparison.Ordinal);
+        Assert.Contains(lines, l => l.StartsWith("time,UTC offset,outside [°F]", StringComparison.Ordinal));
+        Assert.StartsWith("2027-01-15 12:00:00,-07:00", lines[^2], StringComparison.Ordinal);
     }
 
     [Theory]
@@ -78,7 +78,7 @@ public sealed class StandardStreamTests : IDisposable
     {
         string all = Path.Combine(_folder, "all.txt");
         Assert.Equal(0, Real.Shell($"{Real.Program} run {Shell.ColdSnap} --csv /dev/fd/7 7>{all} 2>/dev/null").Code);
-        Assert.StartsWith("time,outside [°C]", File.ReadAllText(all), StringComparison.Ordinal);
+        Assert.StartsWith("time,UTC offset,outside [°F]", File.ReadAllText(all), StringComparison.Ordinal);
     }
 
     [Fact]

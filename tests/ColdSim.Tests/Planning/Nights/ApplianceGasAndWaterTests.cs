@@ -84,7 +84,7 @@ public class ApplianceGasAndWaterTests
         SeriesCsv.Write(Cold.Value, text);
         string heading = text.ToString().Split('\n')[0];
         Assert.EndsWith(
-            ",furnace gas [W],draw gas [W],refrigerator gas [W],water heater gas [W],shower gas [W],stove gas [W],panel gas [W]"
+            ",furnace gas [kW],draw gas [kW],refrigerator gas [kW],water heater gas [kW],shower gas [kW],stove gas [kW],panel gas [kW]"
             + ",refrigerator [°C],water heater [°C],belly [°C],pipe [°C],outside [°C],tank [°C]",
             heading, StringComparison.Ordinal);
     }

@@ -59,7 +59,7 @@ public partial class FrameScreenTests
         Assert.Contains("night 3 of 3", host.Text, StringComparison.Ordinal);
         host.Press(Key.P, Key.P, Key.U);
         Assert.Contains("night 1 of 3", host.Text, StringComparison.Ordinal);
-        Assert.Contains("kPa", host.Text, StringComparison.Ordinal);
+        Assert.Contains("mbar", host.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -147,7 +147,7 @@ public class NightPageTests
     public void Help_holds_every_caution_and_fits_the_least_width()
     {
         string help = string.Join(' ', NightHelp.Lines(UnitStyle.Us).Select(l => l.Trim()));
-        Assert.All(Cautions.Lines, c => Assert.Contains(c, help, StringComparison.Ordinal));
+        Assert.All(UnitStyle.Us.InOwn(Cautions.Lines), c => Assert.Contains(c, help, StringComparison.Ordinal));
         Assert.All(NightHelp.Lines(UnitStyle.Us), l => Assert.InRange(l.Length, 0, Sheet.MinWidth));
     }
 }

@@ -1,0 +1,56 @@
+using System.CommandLine;
+using ColdSim.Files;
+using ColdSim.Files.Scenarios.Starters;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>The options of <c>new</c> that answer its questions.</summary>
+internal sealed class StarterOptions
+{
+    private readonly Option<string?>[] _answers =
+    [
+        Answer("--place", "PLACE", "Place and height, such as \"Trailhead, 5,300 ft\"."),
+        Answer("--coach", "COACH", "Length and build, such as \"24 ft, leaky\"."),
+        Answer("--cylinders", "LIST", "Such as \"30 lb 1/3 + 30 lb full, changeover\"."),
+        Answer("--furnace", "POWER", "Input on its plate, such as \"25,000 BTU/h\"."),
+        Answer("--thermostat", "T", "By day and by night, such as \"68 °F, 61 °F\"."),
+        Answer("--battery", "BATTERY", "Kind and capacity, such as \"lithium 200 Ah\", or none."),
+        Answer("--people", "WHO", "How many, and when somebody is up: \"2, 06:30-22:30\"."),
+        Answer("--weather", "WEATHER", "A file, or the coming nights' lows: \"-8 °F, 2 °F\"."),
+    ];
+
+    private readonly Option<string?> _kind = new("--kind") { HelpName = string.Join('|', StarterRig.Kinds), Description = "A rig to begin with; nothing is asked." };
+
+    /// <summary>All of them.</summary>
+    public IEnumerable<Option> All => [_kind, .. _answers];
+
+    /// <summary>Whether one is given, so that nothing is asked.</summary>
+    public bool AreGiven(ParseResult parsed) => All.Any(o => parsed.GetResult(o) is not null);
+
+    /// <summary>The rig that they say.</summary>
+    /// <exception cref="CommandFault">One is not understood.</exception>
+    public StarterRig Rig(ParseResult parsed, string path, Host host)
+    {
+        StarterRig rig = new();
+        if (parsed.GetValue(_kind) is { } kind)
+        {
+            rig = StarterRig.Kinds.Contains(kind, StringComparer.Ordinal) ? StarterRig.OfKind(kind)
+                : throw CommandFault.Input($"coldsim: --kind takes {string.Join(", ", StarterRig.Kinds)}, not '{Quote.Of(kind)}'", "See 'coldsim new --help'.");
+        }
+
+        List<string> faults = [];
+        for (int i = 0; i < _answers.Length; i++)
+        {
+            if (parsed.GetValue(_answers[i]) is not { } answer || StarterQuestion.IsUnknown(answer))
+                continue;
+            StarterRig told = StarterQuestion.All[i].Put(rig, answer.Trim());
+            IReadOnlyList<string> wrong = StarterFiles.Faults(told, path, host.Clock.GetLocalNow(), host.Files.Open);
+            faults.AddRange(wrong.Select(w => $"coldsim: {_answers[i].Name}: {w}"));
+            rig = wrong.Count == 0 ? told : rig;
+        }
+
+        return faults.Count == 0 ? rig : throw CommandFault.Input([.. faults, "See 'coldsim new --help'."]);
+    }
+
+    private static Option<string?> Answer(string name, string helpName, string description) => CommonOptions.Quantity(name, helpName, description);
+}
