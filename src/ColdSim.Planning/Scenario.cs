@@ -25,6 +25,9 @@ public sealed record Scenario
     /// <summary>When the run starts; its offset is the clock of the run.</summary>
     public required DateTimeOffset Start { get; init; }
 
+    /// <summary>Whether the start is the present moment, so that the next hour is what is asked for.</summary>
+    public bool StartsNow { get; init; }
+
     /// <summary>How many nights to run, each ending at noon; null runs to the end of the weather.</summary>
     public int? Nights { get; init; }
 

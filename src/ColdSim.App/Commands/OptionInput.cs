@@ -15,6 +15,9 @@ internal abstract class OptionInput(ParseResult parsed)
     /// <summary>What is wrong, in the order of reading.</summary>
     protected List<string> Faults { get; } = [];
 
+    /// <summary>What was found wrong.</summary>
+    public IReadOnlyList<string> Found => Faults;
+
     /// <summary>How far outside its limits a value may be, for the rounding of its unit.</summary>
     protected virtual double Rounding => 0;
 
@@ -40,6 +43,9 @@ internal abstract class OptionInput(ParseResult parsed)
 
     /// <summary>What is said of a value outside its limits.</summary>
     protected virtual string OutOfRange(string text, string range) => $"'{Quote.Of(text)}' must be {range}";
+
+    /// <summary>Whether an option was given, not its default.</summary>
+    protected bool IsGiven(Option option) => parsed.GetResult(option) is { Implicit: false };
 
     /// <summary>What was given; null also for an option that this command does not have.</summary>
     protected string? Text(Option<string?> option) => parsed.GetResult(option) is null ? null : parsed.GetValue(option);

@@ -4,6 +4,7 @@ using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Advice;
 using ColdSim.Planning.Forecasts;
+using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
@@ -27,9 +28,9 @@ internal static class RunWork
     /// <param name="withAdvice">Whether to find out why it fails, what to do and what it hangs on, which takes further runs.</param>
     public static CommandWork<RunAnswer> Of(Scenario scenario, bool failIfShort = false, LatestReading? latest = null, bool withAdvice = false) => new()
     {
-        Answer = (done, cancel) => Answer(scenario, latest, withAdvice, done, cancel),
+        Answer = (done, cancel) => Find(scenario, latest, withAdvice, done, cancel),
         Progress = done => done == 0 ? "" : $", {done} runs done",
-        OnScreen = (a, units) => NightsAnswer.Of(a.Report, a.Advice, units),
+        OnScreen = (a, units) => WithNextHour(NightsAnswer.Of(a.Report, a.Advice, units), a.Report, units),
         Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
         Text = (a, to) => to.Write(Sections(a, latest, to.Units)),
         BesideJson = a => ScenarioFile.Assumed(a.Report.Scenario),
@@ -43,7 +44,7 @@ internal static class RunWork
         Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
     };
 
-    private static RunAnswer Answer(Scenario scenario, LatestReading? latest, bool withAdvice, IProgress<int> done, CancellationToken cancel)
+    private static RunAnswer Find(Scenario scenario, LatestReading? latest, bool withAdvice, IProgress<int> done, CancellationToken cancel)
     {
         RunReport report = NightRun.Of(scenario, cancel);
         if (!report.Ledger.Closes)
@@ -56,6 +57,10 @@ internal static class RunWork
         Forecast forecast = Forecast.Of(latest.Start with { Scenario = report.Scenario }, cancel);
         return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel), advice);
     }
+
+    // Who asks in the night wants the next hour first.
+    private static Answer WithNextHour(Answer answer, RunReport report, UnitStyle units) => NextHour.Of(report) is not { } hour ? answer
+        : answer with { Consequences = [.. NextHourText.Sentences(hour, units), .. answer.Consequences] };
 
     private static IReadOnlyList<TextSection> Sections(RunAnswer answer, LatestReading? latest, UnitStyle units)
     {

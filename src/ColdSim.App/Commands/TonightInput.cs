@@ -1,108 +1,139 @@
 using System.CommandLine;
-using System.Globalization;
+using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Quantities;
+using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
-using ColdSim.Physics.Units;
+using ColdSim.Model.Gas;
+using ColdSim.Planning;
 using ColdSim.Planning.Quick;
 
 namespace ColdSim.App.Commands;
 
 /// <summary>Reads the options of <c>tonight</c>; all faults are reported together.</summary>
-internal sealed class TonightInput(ParseResult parsed, TonightOptions o) : OptionInput(parsed)
+internal sealed class TonightInput(ParseResult parsed, TonightOptions o, UnitStyle units, Host host) : OptionInput(parsed)
 {
-    public QuickQuestion Question(TimeProvider clock)
+    /// <summary>The scenario that is asked for: of a rig's file, or of what the options say.</summary>
+    /// <exception cref="CommandFault">Something is wrong.</exception>
+    public Scenario Scenario()
     {
-        double? low_K = Temperature(o.Low, -60, 40);
-        double? high_K = Temperature(o.High, -60, 50);
-        if (high_K < low_K)
-            Faults.Add("--high is below --low");
-        CylinderSpecification? cylinder = Cylinder();
+        Option[] ofRig = [.. o.OfRig.Where(IsGiven)];
+        string? rig = Parsed.GetValue(o.Rig);
+        if (rig is not null && ofRig.Length > 0)
+        {
+            string names = string.Join(", ", ofRig.Select(r => r.Name));
+            throw Wrong([$"--rig and {names} both say what the rig is; drop {names} to run the file, or drop --rig to run without it"]);
+        }
+
+        rig ??= ofRig.Length == 0 ? KeptRig.Find(host) : null;
+        TonightNight night = new(Parsed, o, host);
+        return rig is null ? WithoutFile(night) : OfRig(rig, night);
+    }
+
+    private Scenario WithoutFile(TonightNight reader)
+    {
+        QuickNight night = reader.Read();
+        Faults.AddRange(reader.Found);
+        bool noLow = double.IsNaN(night.Low_K) && Parsed.GetValue(o.Weather) is null;
+        foreach ((string name, bool missing) in new[]
+        {
+            ("--low", noLow && Parsed.GetValue(o.Low) is null), ("--cylinder", !IsGiven(o.Cylinder)), ("--left", !IsGiven(o.Left)), ("--furnace", !IsGiven(o.Furnace)),
+        })
+        {
+            if (missing)
+                Faults.Add($"{name} is missing");
+        }
+
+        TonightCylinders cylinders = new(Parsed, o);
+        IReadOnlyList<CylinderSpecification> sizes = cylinders.Read();
+        Faults.AddRange(cylinders.Found);
+        GasGrade gas = Gas();
+        CylinderArrangement arrangement = Joined(sizes.Count, gas);
         QuickQuestion question = new()
         {
-            Noon = NoonBefore(clock),
-            Start = Clock(o.Start) ?? new TimeOnly(18, 0),
-            Low_K = low_K ?? double.NaN,
-            High_K = high_K,
-            Cylinder = cylinder!,
-            Furnace_W = Power(o.Furnace, 500, 60_000) ?? double.NaN,
+            Night = night,
+            Cylinders = sizes,
+            Arrangement = arrangement,
+            Gas = gas,
+            Blanket_W = Read<UnitsNet.Power>(o.Blanket, QuantityText.TryParsePower, p => (double)p.Watts, 1, 2000, "1 W to 2 kW"),
+            Furnace_W = Read<UnitsNet.Power>(o.Furnace, QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000, "0.5 to 60 kW (1,700 to 205,000 BTU/h)") ?? double.NaN,
             CoachLength_m = Length(o.Length, 2, 20, "2 to 20 m (7 to 65 ft)"),
-            Grade = Parsed.GetResult(o.Grade) is { Implicit: false }
-                ? Enum.Parse<CoachGrade>(Parsed.GetValue(o.Grade)!, ignoreCase: true) : null,
-            SetPoint_K = Temperature(o.Inside, 0, 35),
-            MastWind_m_s = Speed(o.Wind),
-            WindShelter_frac = Part(o.WindShelter),
+            Grade = IsGiven(o.Grade) ? Enum.Parse<CoachGrade>(Parsed.GetValue(o.Grade)!, ignoreCase: true) : null,
+            WindShelter_frac = Read<UnitsNet.Ratio>(o.WindShelter, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 1"),
             Elevation_m = Length(o.Elevation, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)"),
         };
-        return Faults.Count == 0 ? question : throw CommandFault.Input([.. Faults.Select(f => $"coldsim: {f}"), "See 'coldsim tonight --help'."]);
+        if (Faults.Count > 0)
+            throw Wrong(IsGiven(o.Cylinder) ? Faults : [.. Faults, "or name your rig with --rig FILE; 'coldsim new --mine' keeps one for every night"]);
+        return QuickScenario.Of(question with { Night = reader.WithWeather(night) });
     }
 
-    /// <summary>Before six in the morning, tonight is the night that is going on.</summary>
-    private static DateTimeOffset NoonBefore(TimeProvider clock)
+    private Scenario OfRig(string path, TonightNight reader)
     {
-        DateTimeOffset now = clock.GetLocalNow();
-        return new DateTimeOffset(now.Date.AddDays(now.Hour < 6 ? -1 : 0).AddHours(12), now.Offset);
-    }
-
-    private CylinderSpecification? Cylinder()
-    {
-        if (Parsed.GetValue(o.Cylinder) is not { } name)
-            return null;
-        if (CommonOptions.Size(name, "--cylinder", out string fault) is not { } size)
+        Scenario scenario = ScenarioFile.Read(path, host);
+        QuickNight night = reader.Read();
+        Faults.AddRange(reader.Found);
+        TonightCylinders cylinders = new(Parsed, o);
+        IReadOnlyList<double>? left_kg = cylinders.ReadLeft(scenario);
+        Faults.AddRange(cylinders.Found);
+        bool ownWeather = Parsed.GetValue(o.Low) is null && Parsed.GetValue(o.Weather) is null;
+        if (ownWeather && !RigTonight.HasWeatherFor(scenario, night))
         {
-            Faults.Add(fault);
-            return null;
+            Faults.Add($"--low is missing: the weather of '{Quote.OfPath(path)}' goes from {ClockText.DayOfYear(scenario.Weather.First)} to "
+                + $"{ClockText.DayOfYear(scenario.Weather.Last)} and does not cover tonight; give --low \"-8 °F\" or --weather FILE");
         }
 
-        CylinderSpecification cylinder = size.Full();
-        return Contents_kg(cylinder.LegalFill_kg) is { } kg ? cylinder with { Contents_kg = kg } : cylinder;
+        if (Faults.Count > 0)
+            throw Wrong(Faults);
+        bool log = left_kg is null && !Parsed.GetValue(o.Log.NoLog);
+        scenario = left_kg is not null ? RigTonight.WithLeft(scenario, left_kg)
+            : log ? TonightLog.Latest(path, scenario, Parsed.GetValue(o.Log.SkipDamaged), units, host) : scenario;
+        night = reader.WithWeather(night);
+        Scenario tonight = RigTonight.Of(scenario, night);
+        return ownWeather ? tonight : tonight with { Assumptions = [.. tonight.Assumptions.Where(a => !IsOfWeather(a)), .. QuickScenario.AssumedOfAir(night)] };
     }
 
-    private double? Contents_kg(double full_kg)
+    // What was assumed of the weather in the file holds for that weather alone.
+    private static bool IsOfWeather(string assumption)
+        => assumption.StartsWith("run:", StringComparison.Ordinal) || assumption.Contains("not in the weather file", StringComparison.Ordinal);
+
+    private GasGrade Gas()
     {
-        if (Parsed.GetValue(o.Left) is not { } text)
-            return null;
-        if (text.Trim().Equals("full", StringComparison.OrdinalIgnoreCase))
-            return full_kg;
-        bool part = QuantityText.TryParseRatio(text, out UnitsNet.Ratio ratio, out _);
-        if (!part && !QuantityText.TryParseMass(text, out _, out _))
+        if (Parsed.GetValue(o.Gas) is not { } text)
+            return GasGrade.Propane;
+        for (int i = 0; i < GasGrade.Names.Count; i++)
         {
-            Faults.Add($"--left: '{Quote.Of(text)}' is neither a part of a full one, such as 1/3 or \"40 %\", nor a mass, such as \"7 lb\"");
-            return null;
+            if (GasGrade.Names[i].Equals(text.Trim(), StringComparison.OrdinalIgnoreCase))
+                return GasGrade.Of(i);
         }
 
-        double kg = part ? ratio.DecimalFractions * full_kg
-            : QuantityText.TryParseMass(text, out UnitsNet.Mass mass, out _) ? mass.Kilograms : double.NaN;
-        if (kg > 0 && kg <= full_kg * (1 + 1e-9))
-            return kg;
-        Faults.Add(string.Create(CultureInfo.InvariantCulture,
-            $"--left: '{Quote.Of(text)}' must be more than nothing and no more than full, {full_kg / ConversionFactors.Pound_kg:0.0} lb ({full_kg:0.00} kg)"));
-        return null;
+        Faults.Add($"--gas: '{Quote.Of(text)}' is not a gas that is sold here; accepted: {string.Join(", ", GasGrade.Names.Select(n => $"\"{n}\""))}");
+        return GasGrade.Propane;
     }
 
-    private double? Temperature(Option<string?> option, double min_C, double max_C)
-        => Read<UnitsNet.Temperature>(option, QuantityText.TryParseTemperature, t => t.Kelvins, min_C + ConversionFactors.ZeroCelsius_K, max_C + ConversionFactors.ZeroCelsius_K,
-            FormattableString.Invariant($"{min_C} to {max_C} °C ({min_C * 1.8 + 32:0} to {max_C * 1.8 + 32:0} °F)"));
-
-    private double? Power(Option<string?> option, double min_W, double max_W)
-        => Read<UnitsNet.Power>(option, QuantityText.TryParsePower, p => (double)p.Watts, min_W, max_W, "0.5 to 60 kW (1,700 to 205,000 BTU/h)");
+    private CylinderArrangement Joined(int cylinders, GasGrade gas)
+    {
+        if (Parsed.GetValue(o.Joined) is not { } text)
+            return new OneAtATime();
+        CylinderArrangement? arrangement = text.Trim().Replace('-', ' ').ToLowerInvariant() switch
+        {
+            "by hand" => new OneAtATime(),
+            "changeover" => new AutomaticChangeover(),
+            "together" => new OpenTogether(),
+            _ => null,
+        };
+        if (arrangement is null)
+            Faults.Add($"--joined: '{Quote.Of(text)}' is not a way to join cylinders; accepted: together, changeover, by-hand");
+        else if (cylinders == 1)
+            Faults.Add("--joined: there is one cylinder; give several with --cylinder, such as --cylinder \"20 lb,30 lb\"");
+        else if (arrangement is AutomaticChangeover && cylinders > 2)
+            Faults.Add($"--joined: a changeover takes two cylinders, not {UnitStyle.Number(cylinders, 0)}; accepted: together, by-hand");
+        else if (arrangement is OpenTogether && gas.Composition != GasGrade.Propane.Composition)
+            Faults.Add($"--joined: cylinders of {gas.Name} open together cannot be simulated; accepted: changeover, by-hand");
+        return arrangement ?? new OneAtATime();
+    }
 
     private double? Length(Option<string?> option, double min_m, double max_m, string range)
         => Read<UnitsNet.Length>(option, QuantityText.TryParseLength, l => l.Meters, min_m, max_m, range);
 
-    private double? Speed(Option<string?> option)
-        => Read<UnitsNet.Speed>(option, QuantityText.TryParseSpeed, s => s.MetersPerSecond, 0, 50, "0 to 50 m/s (110 mph)");
-
-    private double? Part(Option<string?> option)
-        => Read<UnitsNet.Ratio>(option, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 1");
-
-    private TimeOnly? Clock(Option<string?> option)
-    {
-        if (Parsed.GetValue(option) is not { } text)
-            return null;
-        if (TimeOnly.TryParseExact(text, ["H:mm", "HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time))
-            return time;
-        Faults.Add($"{option.Name}: '{Quote.Of(text)}' is not a clock time such as 18:00");
-        return null;
-    }
+    private static CommandFault Wrong(IEnumerable<string> faults) => CommandFault.Input([.. faults.Select(f => $"coldsim: {f}"), "See 'coldsim tonight --help'."]);
 }

@@ -19,6 +19,7 @@ internal static class RunText
     {
         List<TextSection> sections =
         [
+            .. NextHour.Of(report) is { } hour ? [NextHourText.Section(hour, units)] : Array.Empty<TextSection>(),
             new(report.Scenario.Title, [.. Wrap.Lines(Setting(report, units)), "", .. Stops(report, units), .. Sentences(report, units), .. Follows(report, units)]),
             new("Night by night", Nights(report, units)),
             .. HasEachCylinder(report.Scenario.Rig) ? [new TextSection("Each cylinder", EachCylinder(report, units))] : Array.Empty<TextSection>(),

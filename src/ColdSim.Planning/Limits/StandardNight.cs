@@ -37,7 +37,7 @@ public sealed record StandardNight
     public DateTimeOffset To { get; }
 
     /// <summary>The afternoon's high above the low. [K]</summary>
-    public const double Swing_K = QuickQuestion.Swing_K;
+    public const double Swing_K = QuickNight.Swing_K;
 
     /// <summary>Wind, humidity and cloud.</summary>
     public WeatherDefaults Air { get; }

@@ -19,6 +19,7 @@ public sealed record RunDocument(RunReport Run, ForecastReport? Forecast)
         Document.Word("end", d => d.Run.End, ReportWords.Ends, "why it ended"),
         Document.Group("furnace_stops", d => d.Run.CoolDown, FreezeFigures.Stops, "what happens after `furnace.stops_at`; null where the furnace does not stop", canBeAbsent: true),
         Document.Group("after_failure", d => AfterFailure.Of(d.Run), FreezeFigures.Stops, "what followed when gas first ran short or the voltage was first gone, to the end of that night; null where all nights hold, without a coach or with `furnace_stops`", canBeAbsent: true),
+        Document.Group("next_hour", d => NextHour.Of(d.Run), NextHourFigures.All, "of `tonight --now`: the next hour; else null", canBeAbsent: true),
         Document.Group("summary", d => d.Run.Summary, RunFigures.Summaries, "the whole run"),
         Document.Texts("cylinders", d => FigureContext.Of(d.Run.Scenario).Cylinders, "the cylinders' names, in the order in which they are used"),
         Document.Text("gas", d => d.Run.Scenario.Rig.Gas.Name, "the gas: `propane`, a grade's name, or `mixed gas`"),

@@ -73,7 +73,7 @@ public class ResultsTests
         // The furnace of the first is made to stop; this one's goes short by itself.
         RunReport failed = Reports.Short() with { CoolDown = null };
         Rig wet = failed.Scenario.Rig with { Water = [new ThermalNode { Name = "tank", Capacity_J_K = 50e3, Water_kg = 10 }] };
-        Collect(Json(failed with { Scenario = failed.Scenario with { Rig = wet, StartedFrom = Reports.LogStart } }).RootElement, "", written);
+        Collect(Json(failed with { Scenario = failed.Scenario with { Rig = wet, StartedFrom = Reports.LogStart, StartsNow = true } }).RootElement, "", written);
         AssertKeys("run", written);
     }
 

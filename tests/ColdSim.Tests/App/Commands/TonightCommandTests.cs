@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using ColdSim.App.Commands;
+using ColdSim.App.Text;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
 using ColdSim.Planning.Quick;
@@ -127,7 +128,8 @@ public class TonightCommandTests
         Assert.Equal(2, shell.Run("tonight"));
         Assert.Equal(
             "coldsim: --low is missing\ncoldsim: --cylinder is missing\ncoldsim: --left is missing\n"
-            + "coldsim: --furnace is missing\nSee 'coldsim tonight --help'.\n",
+            + "coldsim: --furnace is missing\n"
+            + "coldsim: or name your rig with --rig FILE; 'coldsim new --mine' keeps one for every night\nSee 'coldsim tonight --help'.\n",
             shell.Error);
     }
 
@@ -166,7 +168,8 @@ public class TonightCommandTests
         TonightOptions options = new();
         Command command = new("tonight");
         options.AddTo(command);
-        return QuickScenario.Of(new TonightInput(command.Parse(words[1..]), options).Question(new FixedClock(now)));
+        using Host host = new(Stream.Null, TextWriter.Null) { Clock = new FixedClock(now) };
+        return new TonightInput(command.Parse(words[1..]), options, UnitStyle.Us, host).Scenario();
     }
 
     private sealed class FixedClock(DateTimeOffset now) : TimeProvider

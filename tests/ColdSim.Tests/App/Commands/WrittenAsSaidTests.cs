@@ -30,7 +30,7 @@ public class WrittenAsSaidTests
     [Theory]
     [InlineData("--furnace: '30k' has no unit; write \"30 kBTU/h\"", "--low", "-8F", "--cylinder", "20 lb", "--left", "1/3", "--furnace", "30k")]
     [InlineData("--low: '-8' has no unit; write \"-8 °F\" or \"-8 °C\"", "--low", "-8", "--cylinder", "20 lb", "--left", "half", "--furnace", "30 kBTU/h")]
-    [InlineData("--cylinder: '2x20 lb' is 2 cylinders; give one size, such as --cylinder \"20 lb\"", "--low", "-8F", "--cylinder", "2x20 lb", "--left", "half", "--furnace", "30 kBTU/h")]
+    [InlineData("--left has 1 value for 2 cylinders; give one for each, such as --left 1/3,full", "--low", "-8F", "--cylinder", "2x20 lb", "--left", "half", "--furnace", "30 kBTU/h")]
     [InlineData("unknown argument 'BTU/h'; a number and its unit go in one pair of quotes: \"25000 BTU/h\"", "--low", "-8F", "--cylinder", "20 lb", "--left", "half", "--furnace", "25000", "BTU/h")]
     public void What_tonight_cannot_read_is_answered_with_what_to_type(string expected, params string[] options)
     {
