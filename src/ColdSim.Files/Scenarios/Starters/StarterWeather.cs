@@ -28,7 +28,7 @@ public static class StarterWeather
             bool rising = clock_h is > 7 and < 15;
             int low = rising && clock_h < 12 ? night : rising ? Math.Max(0, night - 1) : night;
             int high = rising && clock_h < 12 ? next : night;
-            rows.Add(new(noon.AddHours(h), NightShape.Air_K(clock_h, lows_K[low], lows_K[high] + QuickQuestion.Swing_K)));
+            rows.Add(new(noon.AddHours(h), NightShape.Air_K(clock_h, lows_K[low], lows_K[high] + QuickNight.Swing_K)));
         }
 
         using StringWriter text = new(CultureInfo.InvariantCulture);
