@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Text;
+using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Scenarios;
@@ -30,14 +32,26 @@ internal static class NewCommand
             "    --furnace \"4 kW\" --weather \"-12 °C, -9 °C\"") { file, mine, force };
         foreach (Option option in options.All)
             command.Options.Add(option);
-        command.SetWork(host, parsed =>
+        command.SetAction(async (parsed, cancel) =>
         {
             string path = Target(parsed.GetValue(file), parsed.GetValue(mine), host);
-            StarterRig? rig = options.AreGiven(parsed) ? options.Rig(parsed, path, host)
-                : host is { Answer: not null, OutIsTerminal: true } ? StarterInterview.Ask(path, host) : null;
-            return Work(path, rig, parsed.GetValue(force), host);
+            bool replace = parsed.GetValue(force);
+            StarterRig? rig = null;
+            if (options.AreGiven(parsed))
+                rig = options.Rig(parsed, path, host);
+            else if (host is { Answer: not null, OutIsTerminal: true })
+                rig = await AskAsync(path, replace, host, cancel).ConfigureAwait(false);
+            return await CommandRunner.RunAsync(Work(path, rig, replace, host), host, UnitStyle.Us, json: false, AnswerLength.Screen, cancel).ConfigureAwait(false);
         });
         return command;
+    }
+
+    // On a thread of its own, which an interrupt does not wait for: it may be waiting for a person.
+    private static Task<StarterRig> AskAsync(string path, bool force, Host host, CancellationToken cancel)
+    {
+        foreach ((string there, string text) in StarterScenario.FilesOf(path))
+            OutputOption.Check(new OutputFile(there, Unchanged(text), force), host);
+        return Task.Run(() => StarterInterview.Ask(path, host), cancel).WaitAsync(cancel);
     }
 
     private static string Target(string? file, bool mine, Host host)
@@ -55,7 +69,7 @@ internal static class NewCommand
         if (path == KeptRig.PathIn(host))
             host.Files.MakeFolder(Path.GetDirectoryName(path)!);
         IReadOnlyList<(string Path, string Text)> starters = rig is null ? StarterScenario.FilesOf(path) : StarterFiles.Of(rig, path, host.Clock.GetLocalNow());
-        (OutputFile File, string Text)[] files = [.. starters.Select(f => (new OutputFile(f.Path, Unchanged(f.Text), force), f.Text))];
+        (OutputFile File, string Text)[] files = [.. starters.Select(f => (new OutputFile(f.Path, Unchanged(f.Text, Starter(f.Path, path)), force), f.Text))];
         foreach ((OutputFile starter, _) in files)
             OutputOption.Check(starter, host);
         string weather = rig?.WeatherFile is { } named ? $", with the weather of {named}" : rig?.Lows.Count > 0 ? $", with weather of those lows in {files[0].File.Path}" : $", with invented weather in {files[0].File.Path}";
@@ -74,5 +88,8 @@ internal static class NewCommand
     }
 
     // Whatever a person changed in a starter is theirs.
-    private static OutputKind Unchanged(string text) => new("an unchanged starter file", there => there == text);
+    private static OutputKind Unchanged(string text, string? other = null) => new("an unchanged starter file", there => there == text || there == other);
+
+    // What is written without questions at one of a starter's paths; null where nothing is.
+    private static string? Starter(string path, string scenario) => StarterScenario.FilesOf(scenario).Where(f => f.Path == path).Select(f => f.Text).FirstOrDefault();
 }
