@@ -10,7 +10,7 @@ internal static class CompareAnswer
 {
     private const int MostRows = 6, WidestName = 28, NarrowestName = 8;
 
-    private const string Ground = "Over 105 lb of water: not to be carried; it has to be set on the ground.";
+    private const string Ground = "Over 105 lb of water, not to be carried; it has to be set on the ground.";
 
     /// <summary>The answer.</summary>
     /// <param name="comparison">What was run.</param>
@@ -73,7 +73,7 @@ internal static class CompareAnswer
         int head = lines.Count - comparison.Rows.Count;
         return new([.. lines.Take(head)], [.. lines.Skip(head).Select((line, i) => new AnswerRow(line, Importance(comparison.Rows, i)))], hidden => $"{hidden.Count} more.")
         {
-            Title = $"{comparison.Base.Title}, {Nights(comparison)} from {ClockText.ShortDayClock(comparison.Base.Start)}:{(comparison.Rows.Any(r => r.Option.IsOnGround) ? $" * {Ground}" : "")}",
+            Title = $"{comparison.Base.Title}, {Nights(comparison)} from {ClockText.ShortDayClock(comparison.Base.Start)}:{(comparison.Rows.Any(r => r.Option.IsOnGround) ? $" * {units.InOwn(Ground)}" : "")}",
             Most = MostRows + 1,
         };
     }

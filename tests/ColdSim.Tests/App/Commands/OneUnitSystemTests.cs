@@ -12,6 +12,9 @@ public partial class OneUnitSystemTests
 {
     private static readonly string[] Commands = ["run", "trip", "compare", "limits", "freeze", "explain", "check"];
 
+    // Commands whose answer fits a screen unless more is asked for.
+    private static readonly string[] WithMore = ["run", "trip", "compare", "explain"];
+
     public static TheoryData<string, bool> Demos()
     {
         TheoryData<string, bool> demos = [];
@@ -32,6 +35,7 @@ public partial class OneUnitSystemTests
         string path = Shell.Demo(demo);
         string[] names = [.. ScenarioReader.Read(path).Options.Select(o => o.Name)];
         Assert.All(Commands, command => Check(us, names, command, path));
+        Assert.All(WithMore, command => Check(us, names, command, path, "--full"));
     }
 
     [Theory]
@@ -40,8 +44,9 @@ public partial class OneUnitSystemTests
     public void An_answer_has_one_system_of_units(bool us)
     {
         Check(us, [], "run", Shell.ColdSnap);
+        Check(us, [], "run", Shell.ColdSnap, "--full");
         Check(us, [], "check", Shell.Demo("breakfast-overload.toml"));
-        Check(us, [], "tonight", "--low", "-8F", "--cylinder", "20 lb", "--left", "1/3", "--furnace", "25000 BTU/h");
+        Check(us, [], "tonight", "--low", "-8F", "--cylinder", "20 lb", "--left", "1/3", "--furnace", "25000 BTU/h", "--full");
         Check(us, [], "gauge", "weight", "--cylinder", "20 lb", "--scale", "31.2 lb", "--tare", "17.6 lb", "--furnace", "25000 BTU/h");
         Check(us, [], "gauge", "pressure", "--cylinder", "20 lb", "--pressure", "12 psi", "--temperature", "20 °F", "--rested");
         Check(us, [], "gauge", "combine", "--cylinder", "20 lb", "--tare", "17.6 lb", "--temperature", "10 °F", "--weight", "31.2 lb", "--line", "5.1 in");
