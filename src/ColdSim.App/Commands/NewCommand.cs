@@ -22,6 +22,7 @@ internal static class NewCommand
         Option<bool> mine = new("--mine") { Description = "Write it where coldsim keeps your own rig, which 'coldsim tonight' and 'coldsim' alone use." };
         Option<bool> force = CommonOptions.Force();
         StarterOptions options = new();
+        Option<string> units = CommonOptions.Choice("--units", "Units of examples and of what is not known: us or si.", ["us", "si"], "us");
         ExampleCommand command = new(
             "new",
             "Write a commented scenario to start from, with weather beside it. At a terminal it asks eight questions; with an option that answers one, none.",
@@ -29,29 +30,32 @@ internal static class NewCommand
             "coldsim new --mine",
             "coldsim new trip.toml --kind changeover",
             "coldsim new trip.toml --cylinders \"11 kg half\" --coach \"6 m, good\" \\",
-            "    --furnace \"4 kW\" --weather \"-12 °C, -9 °C\"") { file, mine, force };
+            "    --furnace \"4 kW\" --weather \"-12 °C, -9 °C\"") { file, mine, units, force };
         foreach (Option option in options.All)
             command.Options.Add(option);
         command.SetAction(async (parsed, cancel) =>
         {
             string path = Target(parsed.GetValue(file), parsed.GetValue(mine), host);
             bool replace = parsed.GetValue(force);
+            bool metric = parsed.GetValue(units) == "si";
             StarterRig? rig = null;
             if (options.AreGiven(parsed))
-                rig = options.Rig(parsed, path, host);
+                rig = options.Rig(parsed, path, metric, host);
             else if (host is { Answer: not null, OutIsTerminal: true })
-                rig = await AskAsync(path, replace, host, cancel).ConfigureAwait(false);
+                rig = await AskAsync(path, metric, replace, host, cancel).ConfigureAwait(false);
+            else if (metric)
+                rig = StarterRig.Unknown(metric);
             return await CommandRunner.RunAsync(Work(path, rig, replace, host), host, UnitStyle.Us, json: false, AnswerLength.Screen, cancel).ConfigureAwait(false);
         });
         return command;
     }
 
     // On a thread of its own, which an interrupt does not wait for: it may be waiting for a person.
-    private static Task<StarterRig> AskAsync(string path, bool force, Host host, CancellationToken cancel)
+    private static Task<StarterRig> AskAsync(string path, bool metric, bool force, Host host, CancellationToken cancel)
     {
         foreach ((string there, string text) in StarterScenario.FilesOf(path))
             OutputOption.Check(new OutputFile(there, Unchanged(text), force), host);
-        return Task.Run(() => StarterInterview.Ask(path, host), cancel).WaitAsync(cancel);
+        return Task.Run(() => StarterInterview.Ask(path, metric, host), cancel).WaitAsync(cancel);
     }
 
     private static string Target(string? file, bool mine, Host host)

@@ -10,14 +10,16 @@ internal static class StarterInterview
 
     /// <summary>The rig as it was told.</summary>
     /// <param name="path">Where the scenario goes.</param>
+    /// <param name="metric">Whether examples and defaults are metric.</param>
     /// <param name="host">Where a person answers.</param>
     /// <exception cref="CommandFault">The person ended the questions; nothing is written.</exception>
-    public static StarterRig Ask(string path, Host host)
+    public static StarterRig Ask(string path, bool metric, Host host)
     {
         host.Error.WriteLine("Eight questions. Enter takes what is in brackets; ? is \"don't know\"; Ctrl-C ends it and writes nothing.");
-        StarterRig rig = new();
-        for (int i = 0; i < StarterQuestion.All.Count; i++)
-            rig = Ask(StarterQuestion.All[i], i + 1, rig, path, host);
+        StarterRig rig = StarterRig.Unknown(metric);
+        IReadOnlyList<StarterQuestion> questions = StarterQuestion.All(metric);
+        for (int i = 0; i < questions.Count; i++)
+            rig = Ask(questions[i], i + 1, rig, path, host);
         return rig;
     }
 

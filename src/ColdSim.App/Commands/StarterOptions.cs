@@ -28,13 +28,18 @@ internal sealed class StarterOptions
     public bool AreGiven(ParseResult parsed) => All.Any(o => parsed.GetResult(o) is not null);
 
     /// <summary>The rig that they say.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="path">Where the scenario goes.</param>
+    /// <param name="metric">Whether what is not said is metric.</param>
+    /// <param name="host">Where the command runs.</param>
     /// <exception cref="CommandFault">One is not understood.</exception>
-    public StarterRig Rig(ParseResult parsed, string path, Host host)
+    public StarterRig Rig(ParseResult parsed, string path, bool metric, Host host)
     {
-        StarterRig rig = new();
+        StarterRig rig = StarterRig.Unknown(metric);
+        IReadOnlyList<StarterQuestion> questions = StarterQuestion.All(metric);
         if (parsed.GetValue(_kind) is { } kind)
         {
-            rig = StarterRig.Kinds.Contains(kind, StringComparer.Ordinal) ? StarterRig.OfKind(kind)
+            rig = StarterRig.Kinds.Contains(kind, StringComparer.Ordinal) ? StarterRig.OfKind(kind, metric)
                 : throw CommandFault.Input($"coldsim: --kind takes {string.Join(", ", StarterRig.Kinds)}, not '{Quote.Of(kind)}'", "See 'coldsim new --help'.");
         }
 
@@ -43,7 +48,7 @@ internal sealed class StarterOptions
         {
             if (parsed.GetValue(_answers[i]) is not { } answer || StarterQuestion.IsUnknown(answer))
                 continue;
-            StarterRig told = StarterQuestion.All[i].Put(rig, answer.Trim());
+            StarterRig told = questions[i].Put(rig, answer.Trim());
             IReadOnlyList<string> wrong = StarterFiles.Faults(told, path, host.Clock.GetLocalNow(), host.Files.Open);
             faults.AddRange(wrong.Select(w => $"coldsim: {_answers[i].Name}: {w}"));
             rig = wrong.Count == 0 ? told : rig;

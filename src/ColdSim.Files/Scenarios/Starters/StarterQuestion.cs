@@ -10,17 +10,24 @@ namespace ColdSim.Files.Scenarios.Starters;
 public sealed record StarterQuestion(string Text, string Default, Func<StarterRig, string, StarterRig> Put)
 {
     /// <summary>The eight questions, in the order in which they are asked.</summary>
-    public static IReadOnlyList<StarterQuestion> All { get; } =
-    [
-        new("Place, and height above the sea (Trailhead, 5,300 ft)", "sea level", Place),
-        new("Coach: length and build: good, ordinary or leaky (24 ft, ordinary)", "24 ft, ordinary", Coach),
-        new("Cylinders with what is left, and how joined: by hand, changeover or together\n  (20 lb half; or 30 lb 1/3 + 30 lb full, changeover)", "20 lb 80 %", Cylinders),
-        new("Furnace: input on its plate (25,000 BTU/h or 4 kW)", "25,000 BTU/h", (rig, answer) => rig with { Furnace = answer }),
-        new("Thermostat by day and by night (68 °F, 61 °F)", "68 °F, 61 °F", Thermostat),
-        new("House battery: kind and capacity (lithium 200 Ah), or none", "none", Battery),
-        new("How many people, and when somebody is up (2, 06:30-22:30)", "2, 06:30-22:30", People),
-        new("Weather: a file, or the coming nights' lows (-8 °F, 2 °F), or invented", "invented", Weather),
-    ];
+    /// <param name="metric">Whether examples and defaults are metric.</param>
+    public static IReadOnlyList<StarterQuestion> All(bool metric)
+    {
+        StarterRig unknown = StarterRig.Unknown(metric);
+        StarterCylinder cylinder = unknown.Cylinders[0];
+        return
+        [
+            new($"Place, and height above the sea ({(metric ? "Alp, 1,600 m" : "Trailhead, 5,300 ft")})", "sea level", Place),
+            new($"Coach: length and build: good, ordinary or leaky ({unknown.Length}, leaky)", $"{unknown.Length}, {unknown.Grade}", Coach),
+            new($"Cylinders with what is left, and how joined: by hand, changeover or together\n  ({(metric ? "11 kg half; or 11 kg 1/3 + 11 kg full, changeover" : "20 lb half; or 30 lb 1/3 + 30 lb full, changeover")})",
+                $"{cylinder.Size} {cylinder.Left}", Cylinders),
+            new("Furnace: input on its plate, such as 25,000 BTU/h or 4 kW", unknown.Furnace, (rig, answer) => rig with { Furnace = answer }),
+            new("Thermostat by day and by night", $"{unknown.Day}, {unknown.Night}", Thermostat),
+            new("House battery: kind and capacity (lithium 200 Ah), or none", "none", Battery),
+            new("How many people, and when somebody is up", $"{unknown.People}, {unknown.Awake}", People),
+            new($"Weather: a file, or the coming nights' lows ({(metric ? "-12 °C, -9 °C" : "-8 °F, 2 °F")}), or invented", "invented", Weather),
+        ];
+    }
 
     /// <summary>Whether an answer means that it is not known.</summary>
     public static bool IsUnknown(string answer)

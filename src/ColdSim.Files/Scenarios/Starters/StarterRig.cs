@@ -14,6 +14,21 @@ public sealed record StarterRig
     /// <summary>The rigs that can be asked for by a word.</summary>
     public static IReadOnlyList<string> Kinds { get; } = ["two-cylinders", "changeover", "battery", "pipes"];
 
+    /// <summary>The rig of somebody of whom nothing is known but the units.</summary>
+    /// <param name="metric">Whether by the kilogram and in degrees Celsius.</param>
+    public static StarterRig Unknown(bool metric) => !metric ? new() : new()
+    {
+        IsMetric = true,
+        Length = "7 m",
+        Cylinders = [new("11 kg", UsualLeft)],
+        Furnace = "6 kW",
+        Day = "20 °C",
+        Night = "16 °C",
+    };
+
+    /// <summary>Whether examples in the file are metric.</summary>
+    public bool IsMetric { get; init; }
+
     /// <summary>What the place is called.</summary>
     public string? Place { get; init; }
 
@@ -64,12 +79,19 @@ public sealed record StarterRig
 
     /// <summary>The rig of a word.</summary>
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
-    public static StarterRig OfKind(string kind) => kind switch
+    /// <param name="metric">Whether by the kilogram and in degrees Celsius.</param>
+    public static StarterRig OfKind(string kind, bool metric = false)
     {
-        "two-cylinders" => new() { Cylinders = [new("30 lb", UsualLeft), new("30 lb", "full")] },
-        "changeover" => new() { Cylinders = [new("30 lb", UsualLeft), new("30 lb", "full")], Joined = "changeover" },
-        "battery" => new() { Chemistry = "agm", Capacity = "200 Ah" },
-        "pipes" => new() { HasPipes = true },
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+        StarterRig rig = Unknown(metric);
+        string size = metric ? "11 kg" : "30 lb";
+        StarterCylinder[] two = [new(size, UsualLeft), new(size, "full")];
+        return kind switch
+        {
+            "two-cylinders" => rig with { Cylinders = two },
+            "changeover" => rig with { Cylinders = two, Joined = "changeover" },
+            "battery" => rig with { Chemistry = "agm", Capacity = "200 Ah" },
+            "pipes" => rig with { HasPipes = true },
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
+    }
 }

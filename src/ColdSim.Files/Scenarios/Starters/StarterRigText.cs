@@ -23,7 +23,7 @@ public static class StarterRigText
         if (rig.Elevation is { } elevation)
             Line(text, "elevation", Quoted(elevation));
         else
-            text.Append("# elevation = \"5,300 ft\"           # not known: taken as sea level\n");
+            text.Append(rig.IsMetric ? "# elevation = \"1,600 m\"            # not known: taken as sea level\n" : "# elevation = \"5,300 ft\"           # not known: taken as sea level\n");
         text.Append("# latitude = 44.5                  # with longitude, for the sun's direction; west is negative\n# longitude = -110.5\n");
         Table(text, "[weather]");
         Line(text, "file", Quoted(weatherFile), "beside this file; see docs/weather-csv.md");
@@ -44,7 +44,7 @@ public static class StarterRigText
         if (rig.Chemistry is not null)
             Battery(text, rig);
         if (rig.HasPipes)
-            Pipes(text);
+            Pipes(text, rig.IsMetric);
         return text.ToString();
     }
 
@@ -55,7 +55,7 @@ public static class StarterRigText
         {
             Table(text, several ? "[[cylinder]]" : "[cylinder]");
             Line(text, "size", Quoted(cylinder.Size), several ? null : "or water_capacity and diameter from the plate");
-            Line(text, "left", Quoted(cylinder.Left), "of the legal filling; or a mass, such as \"12 lb\"");
+            Line(text, "left", Quoted(cylinder.Left), "of the legal filling; or a mass, such as " + (rig.IsMetric ? "\"5 kg\"" : "\"12 lb\""));
         }
 
         if (!several)
@@ -79,7 +79,7 @@ public static class StarterRigText
         Line(text, "hours", "[\"17:00-22:30\"]");
     }
 
-    private static void Pipes(StringBuilder text)
+    private static void Pipes(StringBuilder text, bool metric)
     {
         text.Append("\n# A bay below the floor that a duct of the furnace warms, and what is in it.\n[[wet_bay]]\n");
         Line(text, "name", "\"belly\"");
@@ -88,13 +88,13 @@ public static class StarterRigText
         Line(text, "duct", "\"6 %\"", "of the furnace's heat");
         Table(text, "[[pipe]]");
         Line(text, "name", "\"cold line\"");
-        Line(text, "length", "\"10 ft\"");
+        Line(text, "length", metric ? "\"3 m\"" : "\"10 ft\"");
         Line(text, "where", "\"belly\"", "or \"inside\", or \"outside\"");
         Table(text, "[[tank]]");
         Line(text, "name", "\"fresh water\"");
         Line(text, "where", "\"belly\"");
-        Line(text, "volume", "\"30 gal\"");
-        Line(text, "water", "\"20 gal\"");
+        Line(text, "volume", metric ? "\"110 L\"" : "\"30 gal\"");
+        Line(text, "water", metric ? "\"75 L\"" : "\"20 gal\"");
     }
 
     private static void Table(StringBuilder text, string header) => text.Append('\n').Append(header).Append('\n');

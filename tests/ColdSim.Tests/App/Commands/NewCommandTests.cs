@@ -32,6 +32,28 @@ public sealed partial class NewCommandTests : IDisposable
         Assert.DoesNotMatch(Date(), File.ReadAllText(Path.Combine(_folder, "trip.toml")));
     }
 
+    [Theory]
+    [InlineData("two-cylinders")]
+    [InlineData("changeover")]
+    [InlineData("battery")]
+    [InlineData("pipes")]
+    public void A_metric_starter_passes_check_and_has_no_other_unit(string kind)
+    {
+        Shell shell = new();
+        Assert.True(shell.Run("new", Path.Combine(_folder, "trip.toml"), "--kind", kind, "--units", "si") == ExitCode.Done, shell.Error);
+        Assert.All(Checked().Rig.Cylinders, c => Assert.Equal("11 kg", c.Name));
+        string[] own = [.. File.ReadLines(Path.Combine(_folder, "trip.toml")).Skip(2)];
+        Assert.DoesNotContain(own, l => UsUnit().IsMatch(l));
+    }
+
+    [Fact]
+    public void The_questions_may_be_metric()
+    {
+        (Shell shell, _) = Asked(Enumerable.Repeat("", 8), "--units", "si");
+        Assert.Contains("[11 kg 80 %]", shell.Error, StringComparison.Ordinal);
+        Assert.Equal(6000, Checked().Rig.Furnace!.Input_W, 1e-9);
+    }
+
     [Fact]
     public void Another_kind_is_answered_with_the_four()
     {
@@ -188,7 +210,7 @@ public sealed partial class NewCommandTests : IDisposable
         Assert.All(all.Zip(all.Skip(1)), p => Assert.InRange(Math.Abs(p.First - p.Second), 0, 5));
     }
 
-    private (Shell Shell, int Asked) Asked(IEnumerable<string> answers)
+    private (Shell Shell, int Asked) Asked(IEnumerable<string> answers, params string[] more)
     {
         Queue<string> left = new(answers);
         int asked = 0;
@@ -201,7 +223,7 @@ public sealed partial class NewCommandTests : IDisposable
                 return left.Dequeue();
             },
         };
-        Assert.True(shell.Run("new", Path.Combine(_folder, "trip.toml")) == ExitCode.Done, shell.Error);
+        Assert.True(shell.Run(["new", Path.Combine(_folder, "trip.toml"), .. more]) == ExitCode.Done, shell.Error);
         return (shell, asked);
     }
 
@@ -213,6 +235,9 @@ public sealed partial class NewCommandTests : IDisposable
         Assert.Equal("", shell.Error);
         return ScenarioReader.Read(path).Scenario!;
     }
+
+    [GeneratedRegex(@"°F|\blb\b|\bft\b|\bgal\b|BTU")]
+    private static partial Regex UsUnit();
 
     [GeneratedRegex(@"\d{4}-\d\d-\d\d")]
     private static partial Regex Date();
