@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Files.Weather;
@@ -25,7 +26,7 @@ internal sealed class ChanceWork
     public Option<double?> Members { get; } = new("--members")
     {
         HelpName = "N|auto",
-        Description = "Run it N times with what may be off, and tell the chance of holding; auto: until it is clear if that is above or below the wanted one.",
+        Description = "Run it N times with what may be off, and give the chance of holding; auto: until it is clear if that is above or below the wanted one.",
         CustomParser = r =>
         {
             string word = r.Tokens[0].Value;
@@ -44,7 +45,7 @@ internal sealed class ChanceWork
     public Option<string?> Years { get; } = new("--years")
     {
         HelpName = "RECORD",
-        Description = "Run the same days of every year in this weather record instead, and tell the chance of holding.",
+        Description = "Run the same days of every year in this weather record instead, and give the chance of holding.",
     };
 
     /// <summary>Whether they are given.</summary>
@@ -80,7 +81,8 @@ internal sealed class ChanceWork
                 : ChanceRun.OfYears(scenario, options, (days, cancelled) => ReadYears(record, days, scenario.Start.Offset, host, cancelled), done, cancel: cancel)),
             Progress = done => record is null && !auto ? FormattableString.Invariant($", {done} of {members} done") : $", {done} done",
             Ledgers = new("this chance", c => LedgerLine.IfOpen(c.Ledger)) { Whose = "the ledger of a member", With = "the scenario, its weather file and the seed" },
-            Text = (c, to) => to.Write(ChanceText.Sections(c, to.Units, Cautions.Short)),
+            OnScreen = ChanceAnswer.Of,
+            Text = (c, to) => to.Write(ChanceText.BelowAnswer(c, to.Units, Cautions.Short)),
             BesideJson = c => ScenarioFile.Assumed(c.Scenario),
             Json = JsonReport.Write,
             Fails = c => failIfShort && !c.MeetsWantedChance,

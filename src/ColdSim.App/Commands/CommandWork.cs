@@ -49,8 +49,6 @@ internal sealed class TextOutput(Host host, UnitStyle units)
 {
     public UnitStyle Units => units;
 
-    public bool IsTerminal => host.OutIsTerminal;
-
     public void Write(IReadOnlyList<TextSection> sections) => RunText.Write(host.Out, sections, host.OutIsTerminal && host.Color);
 
     public void Write(IEnumerable<AnswerLine> lines)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
@@ -26,14 +27,15 @@ internal static class FitCommand
         Option<bool> skip = ScenarioLog.SkipDamaged();
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "fit",
             "Learn from the log, the weather and the set points how the coach loses heat.",
             "coldsim fit trip.toml",
             "coldsim fit trip.toml --out learned.toml",
             "coldsim fit trip.toml --in-place")
-        { file, target, inPlace, force, keep, skip, units, json };
-        command.SetWork(host, Question, units, json);
+        { file, target, inPlace, force, keep, skip, units, json, length.Full, length.Brief };
+        command.SetWork(host, Question, units, json, length);
         return command;
 
         CommandWork<FitReport> Question(ParseResult parsed)
@@ -57,6 +59,7 @@ internal static class FitCommand
             return new()
             {
                 Answer = (_, cancel) => Fit(scenario, log, leaveOut, path, cancel),
+                OnScreen = (fit, style) => FitAnswer.Of(fit, copy is not null, style),
                 Text = (fit, to) => to.Write(FitWords.Sections(fit, Table(fit), to.Units, Cautions.Short)),
                 Json = JsonReport.Write,
                 Files = copy is null ? [] : edit ? InPlace(path, copy, before, Table) : [Copy(copy, before, Table)],

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Freezing;
@@ -21,14 +22,15 @@ internal static class FreezeCommand
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
         LogStartOptions log = new();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "freeze",
             "Say how long is left once the furnace stops: until 50 °F inside, until freezing, until each pipe and tank begins to freeze.",
             "coldsim freeze trip.toml",
             "coldsim freeze trip.toml --at 03:00",
             "coldsim freeze trip.toml --json > left.json")
-        { file, at, units, json, log.NoLog, log.SkipDamaged };
-        command.SetWork(host, Question, units, json);
+        { file, at, units, json, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        command.SetWork(host, Question, units, json, length);
         return command;
 
         CommandWork<FreezeOutlook> Question(ParseResult parsed)
@@ -40,6 +42,7 @@ internal static class FreezeCommand
             {
                 Answer = (_, cancel) => Outlook(scenario, instants, cancel),
                 Ledgers = new("this", _ => []),
+                OnScreen = FreezeAnswer.Of,
                 Text = (o, to) => to.Write(FreezeText.Sections(o, to.Units, Cautions.Short)),
                 BesideJson = o => ScenarioFile.Assumed(o.Scenario),
                 Json = JsonReport.Write,

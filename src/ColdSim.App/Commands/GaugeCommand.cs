@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning.Gauges;
 
@@ -67,7 +68,7 @@ internal static class GaugeCommand
         GaugeOptions o = new();
         ExampleCommand command = new(
             "pressure",
-            "What a gauge pressure tells (how warm the liquid is, whether there is any) and what it does not (how much).",
+            "What a gauge pressure says (how warm the liquid is, whether there is any) and what it does not (how much).",
             "coldsim gauge pressure --cylinder \"20 lb\" --pressure \"12 psi\" \\",
             "    --temperature \"20 °F\" --rested");
         return Complete(
@@ -97,7 +98,8 @@ internal static class GaugeCommand
     {
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        foreach (Option option in (IEnumerable<Option>)[.. o.OfCylinder, .. own, o.Furnace, units, json])
+        AnswerOptions length = new();
+        foreach (Option option in (IEnumerable<Option>)[.. o.OfCylinder, .. own, o.Furnace, units, json, length.Full, length.Brief])
             command.Options.Add(option);
         command.SetWork(
             host,
@@ -107,12 +109,14 @@ internal static class GaugeCommand
                 return new CommandWork<GaugeReport>
                 {
                     Answer = (_, _) => Answer(question),
+                    OnScreen = GaugeAnswer.Of,
                     Text = (report, to) => to.Write(GaugeText.Sections(report, to.Units, Cautions.Short)),
                     Json = JsonReport.Write,
                 };
             },
             units,
-            json);
+            json,
+            length);
         return command;
     }
 

@@ -45,7 +45,7 @@ internal sealed class GaugeOptions
 
     public Option<string?> TareError { get; } = CommonOptions.Quantity("--tare-error", "M", "Its standard uncertainty. [1.5 % of it]");
 
-    public Option<string?> Accessories { get; } = CommonOptions.Quantity("--accessories", "M", "What else stands on the scale.");
+    public Option<string?> Accessories { get; } = CommonOptions.Quantity("--accessories", "M", "What else is on the scale.");
 
     public Option<string?> Ice { get; } = CommonOptions.Quantity("--ice", "M", "Ice and snow on the cylinder.");
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
@@ -62,13 +63,14 @@ internal static class LogCommand
         Option<bool> skip = ScenarioLog.SkipDamaged();
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "show",
             "List and check the log: what each reading means, what was used, and what the weather would have predicted.",
             "coldsim log show trip.toml",
             "coldsim log show trip.toml --json > readings.json")
-        { file, skip, units, json };
-        command.SetWork(host, Question, units, json);
+        { file, skip, units, json, length.Full, length.Brief };
+        command.SetWork(host, Question, units, json, length);
         return command;
 
         CommandWork<LogPrediction> Question(ParseResult parsed)
@@ -79,7 +81,8 @@ internal static class LogCommand
             return new()
             {
                 Answer = (_, cancel) => LogPrediction.Of(scenario, log.Use, null, cancel),
-                Text = (use, to) => to.Write(LogText.Sections(LogFile.PathOf(path), use, scenario, to.Units, Cautions.Short)),
+                OnScreen = (use, style) => LogAnswer.Of(use, scenario, style),
+                Text = (use, to) => to.Write(LogText.Sections(use, scenario, to.Units, Cautions.Short)),
                 Json = (use, stream) => JsonReport.Write(LogReport.Of(use, scenario, log.LeftOut), stream),
             };
         }

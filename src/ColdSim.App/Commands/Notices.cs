@@ -10,6 +10,9 @@ internal sealed class Notices(TextWriter to)
 
     private readonly List<string> _lines = [];
 
+    /// <summary>How many are kept and not said yet.</summary>
+    public int Count => _lines.Count;
+
     /// <summary>Adds a warning.</summary>
     public void Add(string line) => _lines.Add(line);
 

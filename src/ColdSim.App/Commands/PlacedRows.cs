@@ -41,9 +41,9 @@ internal sealed class PlacedRows(WeatherQuestion question, Action<WeatherRow> ne
         if (question.Elevation_m is not null && shift.StationElevation_m is null)
             shift = shift with { StationElevation_m = source.Station.Elevation_m };
         if (question.Elevation_m is not null && shift.StationElevation_m is null)
-            Refusal = CommandFault.Input("coldsim: --elevation: the file does not tell the station's elevation; give --station-elevation");
+            Refusal = CommandFault.Input("coldsim: --elevation: the file does not say how high the station is; give --station-elevation");
         else if (shift.HollowDrop_K > 0 && site.Latitude_deg is null)
-            Refusal = CommandFault.Input("coldsim: --hollow: the file does not tell where the sun sets; give --latitude and --longitude");
+            Refusal = CommandFault.Input("coldsim: --hollow: the file does not say where the sun sets; give --latitude and --longitude");
         else
             _shifter = new PlaceShifter(shift, site, new WeatherDefaults().Wind_m_s, Hand);
         _reclocked = source.Format is WeatherFormat.Ghcnh or WeatherFormat.Meteostat;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Files.Weather;
 
@@ -15,6 +16,7 @@ internal static class WeatherCommand
         WeatherOptions o = new();
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "weather",
             "Look into a weather file: what it is, from where and when, gaps, coldest hours; and turn it into our CSV, or its design night.",
@@ -24,9 +26,9 @@ internal static class WeatherCommand
             "    --out camp.csv",
             "coldsim weather logger.csv --columns logger.toml --offset +01:00")
         { file };
-        foreach (Option option in (IEnumerable<Option>)[.. o.All, units, json])
+        foreach (Option option in (IEnumerable<Option>)[.. o.All, units, json, length.Full, length.Brief])
             command.Options.Add(option);
-        command.SetWork(host, Question, units, json);
+        command.SetWork(host, Question, units, json, length);
         return command;
 
         CommandWork<WeatherFileReport> Question(ParseResult parsed)
@@ -39,7 +41,8 @@ internal static class WeatherCommand
             {
                 Answer = (_, cancel) => reading.Answer(cancel),
                 Progress = _ => string.Create(CultureInfo.InvariantCulture, $", {reading.RowsRead:#,0} rows read"),
-                Text = (a, to) => to.Write(WeatherText.Sections(a, to.Units, to.IsTerminal)),
+                OnScreen = (a, style) => WeatherAnswer.Of(a, style, host.OutIsTerminal),
+                Text = (a, to) => to.Write(WeatherText.Sections(a, to.Units)),
                 BesideJson = a => a.Notes.Select(note => $"note: {note}"),
                 Json = JsonReport.Write,
                 Files = o.Output.Of<WeatherFileReport>(parsed, host, WeatherCsvWriter.Kind, a => a.Night is null ? "weather" : "the night's weather", (a, to) => Write(a, reading, to)),

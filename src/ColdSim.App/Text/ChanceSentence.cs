@@ -47,10 +47,10 @@ internal static class ChanceSentence
     public static string Matters(ChanceReport report)
     {
         if (report.Influences.Count == 0)
-            return "Nothing: all members go alike.";
+            return "Nothing: all members go the same way.";
         Influence most = report.Influences[0];
         string better = most.Correlation > 0 ? "more is better" : "less is better";
-        return $"{Capital(ChanceReportFigures.Uncertainties[most.Of].Text)}: {better}, {Share(most.Share_frac)} of what can be told apart. To know that better tells most about the chance.";
+        return $"{Capital(ChanceReportFigures.Uncertainties[most.Of].Text)}: {better}, {Share(most.Share_frac)} of the spread. Knowing it better helps most.";
     }
 
     public static string Lifts(ChanceReport report)
@@ -73,7 +73,6 @@ internal static class ChanceSentence
     /// <summary>The same of a number of them.</summary>
     public static string Members(ChanceReport report, int count) => Member(report) + (count == 1 ? "" : "s");
 
-    /// <summary>What is not known, such as "the forecast's temperature".</summary>
     /// <summary>Such as "87 % (85 to 89 %)".</summary>
     public static string Percent(Proportion chance)
         => $"{Round(chance.Chance_frac)} ({Figure(chance.Low_frac)} to {Figure(chance.High_frac)} %)";
@@ -95,8 +94,8 @@ internal static class ChanceSentence
     /// <summary>A share, with "under" where it is little.</summary>
     public static string Share(double share) => share < MinorShare ? "under 2 %" : $"{UnitStyle.Number(share * 100, 0)} %";
 
-    // Few members may leave open which word it is; then both ends are said.
-    private static string Words(Proportion chance) => Words(chance.Low_frac) is var low && Words(chance.High_frac) is var high && low == high
+    /// <summary>The chance in words; both ends where few members leave open which word it is.</summary>
+    internal static string Words(Proportion chance) => Words(chance.Low_frac) is var low && Words(chance.High_frac) is var high && low == high
         ? low : $"from {low} to {high}";
 
     // The words of the climate panel's note on uncertainty (Mastrandrea and others 2010).

@@ -8,6 +8,7 @@ namespace ColdSim.App.Text;
 /// <summary>A chance of holding as text: the answer first, then the nights, what matters, what would lift it, what it rests on.</summary>
 internal static class ChanceText
 {
+    /// <summary>Everything, for a reader who has not seen the answer.</summary>
     public static IReadOnlyList<TextSection> Sections(ChanceReport report, UnitStyle units, IReadOnlyList<string> cautions)
     {
         List<TextSection> sections =
@@ -21,11 +22,28 @@ internal static class ChanceText
             sections.Add(new("What matters most", [.. Wrap.Lines(ChanceSentence.Matters(report)), .. ChanceTable.Influences(report)]));
         if (report.Options.Count > 0)
             sections.Add(new("What would lift it", [.. Wrap.Lines(ChanceSentence.Lifts(report)), .. ChanceTable.Options(report)]));
-        sections.Add(new("Ledger", [$"Of the worst {ChanceSentence.Member(report)}: {RunText.Ledger(report.Ledger)}"]));
-        sections.Add(new("Assumed", RunText.Points(Errors(report, units).Concat(report.Scenario.Assumptions), units)));
-        if (cautions.Count > 0)
-            sections.Add(new("Cautions", RunText.Points(cautions, units)));
+        sections.AddRange(Grounds(report, units, cautions));
         return sections;
+    }
+
+    /// <summary>What goes below the answer, which has the chance and the nights already.</summary>
+    public static IReadOnlyList<TextSection> BelowAnswer(ChanceReport report, UnitStyle units, IReadOnlyList<string> cautions)
+    {
+        List<TextSection> sections = [new("What was run", [.. Wrap.Lines(Setting(report, units)), .. Wrap.Lines(Legend(report))])];
+        if (report is { Seed: not null, Influences.Count: > 0 })
+            sections.Add(new("What matters most", ChanceTable.Influences(report)));
+        if (report.Options.Count > 0)
+            sections.Add(new("What would lift it", [.. Wrap.Lines(ChanceSentence.Lifts(report)), .. ChanceTable.Options(report)]));
+        sections.AddRange(Grounds(report, units, cautions));
+        return sections;
+    }
+
+    private static IEnumerable<TextSection> Grounds(ChanceReport report, UnitStyle units, IReadOnlyList<string> cautions)
+    {
+        yield return new("Ledger", [$"Of the worst {ChanceSentence.Member(report)}: {RunText.Ledger(report.Ledger)}"]);
+        yield return new("Assumed", RunText.Points(Errors(report, units).Concat(report.Scenario.Assumptions), units));
+        if (cautions.Count > 0)
+            yield return new("Cautions", RunText.Points(cautions, units));
     }
 
     private static string Setting(ChanceReport report, UnitStyle units)
@@ -77,7 +95,7 @@ internal static class ChanceText
     private static IEnumerable<string> Errors(ChanceReport report, UnitStyle units)
     {
         if (report.Seed is null)
-            return ["chance: the record's air is taken as the place's own, unshifted; rig, contents and habits as the scenario says"];
+            return ["chance: the record's air is the place's own, unshifted; rig, contents and habits as the scenario says"];
         ErrorSizes e = report.Scenario.Errors;
         return
         [

@@ -127,7 +127,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         : [line.Replace("{unit}", UnitOf(column.Unit, column.Display), StringComparison.Ordinal)
             .Replace("{dawn}", Context.Dawn, StringComparison.Ordinal)
             .Replace("{currency}", VisibleText.Of(Context.Currency), StringComparison.Ordinal)
-            .Replace("{fifty}", units.Temperature(CoolDown.Fifty_K), StringComparison.Ordinal)]);
+            .Replace("{fifty}", units.WholeTemperature(CoolDown.Fifty_K), StringComparison.Ordinal)]);
 
     private string UnitOf(Enum? unit, Display display) => unit switch
     {

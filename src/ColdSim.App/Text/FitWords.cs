@@ -6,19 +6,18 @@ using static ColdSim.App.Text.UnitStyle;
 
 namespace ColdSim.App.Text;
 
-/// <summary>A fit as text: what was learned, what was not, and reading by reading.</summary>
+/// <summary>A fit as text, beside what its answer says: what was not learned, and reading by reading.</summary>
 internal static class FitWords
 {
+    /// <summary>What goes below the answer, which has what was learned already.</summary>
     public static IReadOnlyList<TextSection> Sections(FitReport fit, string table, UnitStyle units, IReadOnlyList<string> cautions) =>
     [
-        new(fit.Scenario.Title, [.. Answer(fit, units).SelectMany(s => Wrap.Lines(s))]),
-        new("What was learned, with 80 % intervals", Table(fit)),
-        new("What the readings cannot tell", RunText.Points(Cannot(fit))),
+        new("What the readings do not show", RunText.Points(Hidden(fit))),
         new($"Reading by reading, {units.MassUnit}", Readings(fit, units)),
-        new("To be laid over the scenario", [.. table.TrimEnd().Split('\n').SelectMany(l => l.StartsWith('#') ? Wrap.Lines(l[2..], first: "# ", rest: "# ") : [l])]),
-        new("Taken", RunText.Points(
+        new("Lines for the scenario", [.. table.TrimEnd().Split('\n').SelectMany(l => l.StartsWith('#') ? Wrap.Lines(l[2..], first: "# ", rest: "# ") : [l])]),
+        new("Assumed", RunText.Points(
         [
-            "the simulator run through the log's weather and set points; reading errors as coldsim log show has them",
+            "the simulator run through the log's weather and set points; reading errors as in coldsim log show",
             $"unknown to the model: {Number(100 * LogPrediction.Day_frac, 0)} % of a day's use from day to day, {Number(100 * LogPrediction.Lasting_frac, 0)} % of it always, "
                 + $"half a burner cycle ({Number(units.MassIn(fit.Cycle.Kilograms / 2), units.IsUs ? 2 : 3)} {units.MassUnit}) in a mass",
             "before any reading: heat loss within 30 %; infiltration a tenth more than stated, within 40 %; base use 150 W, within 100 W",
@@ -26,45 +25,33 @@ internal static class FitWords
         new("Cautions", RunText.Points(cautions, units)),
     ];
 
-    private static IEnumerable<string> Answer(FitReport fit, UnitStyle units)
-    {
-        int gross = fit.Residuals.Count(r => r.Gross);
-        yield return $"From {fit.Residuals.Count - gross} readings, {ClockText.DayClock(fit.From)} to {ClockText.DayClock(fit.To)}:";
-        if (fit.Estimates.FirstOrDefault(e => e.Kind == FitKind.HeatLoss) is { } k)
-        {
-            yield return $"the coach's heat loss is {Number(k.Value, 2)} times what the scenario says, four times in five between {Number(k.Low, 2)} and {Number(k.High, 2)}"
-                + (k.IsIdentified ? "." : "; the readings say too little of it, so that is mostly what was assumed before.");
-        }
+    /// <summary>A reading that the rest contradicts.</summary>
+    internal static string Gross(FitResidual r, UnitStyle units)
+        => $"Line {r.Row.Reading.Line} of the log, {ClockText.DayClock(r.Row.Reading.Time)}, is wrong or misread: {units.Mass(Math.Abs(r.Off.Kilograms))} "
+            + $"{(r.Off.Pounds > 0 ? "more" : "less")} than the rest says, {Number(Math.Abs(r.Times), 0)} standard uncertainties. Look at it again.";
 
-        foreach (FitResidual r in fit.Residuals.Where(r => r.Gross))
-        {
-            yield return $"The reading in line {r.Row.Reading.Line}, {ClockText.DayClock(r.Row.Reading.Time)}, is grossly off: {units.Mass(Math.Abs(r.Off.Kilograms))} "
-                + $"{(r.Off.Pounds > 0 ? "more" : "less")} than the rest says, {Number(Math.Abs(r.Times), 0)} standard uncertainties. Look at it again.";
-        }
+    /// <summary>Said where the readings scatter more than their errors; null where they do not.</summary>
+    internal static string? Scatter(FitReport fit) => fit.ReducedChiSquare <= 3 ? null
+        : $"The readings are {Number(Math.Sqrt(fit.ReducedChiSquare), 1)} times further off than their errors explain: a filling that the log lacks, other set points "
+            + "than the scenario's, or another cylinder. The ranges are widened by that.";
 
-        if (fit.ReducedChiSquare > 3)
-        {
-            yield return $"The readings stand {Number(Math.Sqrt(fit.ReducedChiSquare), 1)} times further off the model than their errors explain: a filling that the log does not "
-                + "say, set points other than the scenario's, or another cylinder. The intervals are widened by that.";
-        }
-    }
-
-    private static IReadOnlyList<string> Table(FitReport fit) => TextTable.Lines(
+    /// <summary>What was learned, a row each.</summary>
+    internal static IReadOnlyList<string> Table(FitReport fit) => TextTable.Lines(
         [new([""], Left: true), new(["value"]), new(["from"]), new(["to"]), new(["learned, %"]), new([""], Left: true)],
         [
             .. fit.Estimates.Select(e => (IReadOnlyList<string>)
             [
-                Name(e.Kind), Value(e.Kind, e.Value), Value(e.Kind, e.Low), Value(e.Kind, e.High), Number(100 * e.Learned_frac, 0), e.IsIdentified ? "" : "mostly assumed",
+                Name(e.Kind), Value(e.Kind, e.Value), Value(e.Kind, e.Low), Value(e.Kind, e.High), Number(100 * e.Learned_frac, 0), e.IsIdentified ? "" : "still mostly assumed",
             ]),
         ],
         gap: 2);
 
-    private static IEnumerable<string> Cannot(FitReport fit)
+    private static IEnumerable<string> Hidden(FitReport fit)
     {
         foreach (IReadOnlyList<FitKind> group in fit.Confused)
             yield return $"{string.Join(" and ", group.Select(Name))} cannot be told apart: more of one with less of the other fits as well.";
         foreach (FitEstimate e in fit.Estimates.Where(e => !e.IsIdentified))
-            yield return $"{Name(e.Kind)}: {Number(100 * e.Learned_frac, 0)} % of the doubt was taken away; the rest stands as assumed.";
+            yield return $"{Name(e.Kind)}: {Number(100 * e.Learned_frac, 0)} % of the doubt is gone; the rest is still assumed.";
         foreach (FitKind kind in fit.Silent)
             yield return $"{Name(kind)}: moves the gas used by less than a few burner cycles; the scenario's stays.";
         int n = fit.Estimates.Count;
@@ -74,7 +61,7 @@ internal static class FitWords
                 yield return $"correlation of {Name(fit.Estimates[j].Kind)} and {Name(fit.Estimates[i].Kind)}: {Number(fit.Correlations[i * n + j], 2)}";
         }
 
-        yield return $"scatter: {Number(fit.ReducedChiSquare, 2)} of what the errors let expect, {fit.Freedom} degrees of freedom";
+        yield return $"scatter: {Number(fit.ReducedChiSquare, 2)} times what the errors explain, {fit.Freedom} degrees of freedom";
     }
 
     // By the scenario's clock, which may not be the log's.

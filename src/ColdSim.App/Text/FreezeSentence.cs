@@ -1,5 +1,4 @@
 using ColdSim.Planning.Nights;
-using UnitsNet;
 
 namespace ColdSim.App.Text;
 
@@ -23,29 +22,27 @@ internal static class FreezeSentence
         parts.AddRange(stop.Water.Where(w => w.BeginsAfter is not null).OrderBy(w => w.BeginsAfter!.Value.Seconds).Select(Water));
         string[] safe = [.. stop.Water.Where(w => w.BeginsAfter is null).Select(w => w.Name)];
         if (safe.Length > 0)
-            parts.Add($"{string.Join(", ", safe)} {(safe.Length == 1 ? "does" : "do")} not freeze within {Days(stop.Watched)}");
-        return parts.Count == 0 ? $"nothing freezes within {Days(stop.Watched)}." : string.Join("; ", parts) + ".";
+            parts.Add($"{string.Join(", ", safe)} {(safe.Length == 1 ? "does" : "do")} not freeze within {RoughSpan.Of(stop.Watched)}");
+        return parts.Count == 0 ? $"nothing freezes within {RoughSpan.Of(stop.Watched)}." : string.Join("; ", parts) + ".";
     }
 
-    private static string Inside(CoolDown stop, UnitStyle units)
+    /// <summary>What becomes of the air inside, such as "inside is at 50 °F after 5 min and at freezing after 45 min".</summary>
+    internal static string Inside(CoolDown stop, UnitStyle units)
         => (stop.FiftyAfter, stop.FreezingAfter) switch
         {
             (_, { Seconds: <= 0 }) => "inside is below freezing already",
-            ({ Seconds: <= 0 }, null) => $"inside is at {units.Temperature(CoolDown.Fifty_K)} or below already and does not reach freezing within {Days(stop.Watched)}",
-            ({ Seconds: <= 0 }, { } freezing) => $"inside is at {units.Temperature(CoolDown.Fifty_K)} or below already and at freezing after {ClockText.Span(freezing)}",
-            (null, _) => $"inside stays above {units.Temperature(CoolDown.Fifty_K)} for all of {Days(stop.Watched)}",
-            ({ } fifty, null) => $"inside is at {units.Temperature(CoolDown.Fifty_K)} after {ClockText.Span(fifty)} and does not reach freezing within {Days(stop.Watched)}",
-            ({ } fifty, { } freezing) => $"inside is at {units.Temperature(CoolDown.Fifty_K)} after {ClockText.Span(fifty)} and at freezing after {ClockText.Span(freezing)}",
+            ({ Seconds: <= 0 }, null) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} or below already and does not reach freezing within {RoughSpan.Of(stop.Watched)}",
+            ({ Seconds: <= 0 }, { } freezing) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} or below already and at freezing after {RoughSpan.Of(freezing)}",
+            (null, _) => $"inside stays above {units.WholeTemperature(CoolDown.Fifty_K)} for all of {RoughSpan.Of(stop.Watched)}",
+            ({ } fifty, null) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} after {RoughSpan.Of(fifty)} and does not reach freezing within {RoughSpan.Of(stop.Watched)}",
+            ({ } fifty, { } freezing) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} after {RoughSpan.Of(fifty)} and at freezing after {RoughSpan.Of(freezing)}",
         };
 
     private static string Water(WaterAfter water)
         => water.SolidAfter is { Seconds: <= 0 } ? $"{water.Name} is all ice already"
             : water.BeginsAfter!.Value.Seconds <= 0
             ? $"{water.Name} is freezing already{Solid(water)}"
-            : $"{water.Name} begins to freeze after {ClockText.Span(water.BeginsAfter.Value)}{Solid(water)}";
+            : $"{water.Name} begins to freeze after {RoughSpan.Of(water.BeginsAfter.Value)}{Solid(water)}";
 
-    private static string Solid(WaterAfter water) => water.SolidAfter is { } solid ? $" and is all ice after {ClockText.Span(solid)}" : "";
-
-    private static string Days(Duration span)
-        => span.Days >= 2 ? $"{UnitStyle.Number(span.Days, 0)} days" : ClockText.Span(Duration.FromHours(Math.Round(span.Hours)));
+    private static string Solid(WaterAfter water) => water.SolidAfter is { } solid ? $" and is all ice after {RoughSpan.Of(solid)}" : "";
 }

@@ -6,77 +6,68 @@ using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
-/// <summary>Readings of a cylinder as text: the answer first, then what it rests on.</summary>
+/// <summary>Readings of a cylinder as text, beside what their answer says.</summary>
 internal static class GaugeText
 {
-
+    /// <summary>What goes below the answer: what it rests on, and what else has been read.</summary>
     public static IReadOnlyList<TextSection> Sections(GaugeReport report, UnitStyle units, IReadOnlyList<string> cautions)
     {
-        GaugeQuestion question = report.Question;
-        string title = question.Cylinder.Name == "own"
-            ? $"Own {(question.Cylinder.Lies ? "tank, horizontal" : "cylinder, upright")}"
-            : $"{question.Cylinder.Name} {(question.Cylinder.Lies ? "tank, horizontal" : "cylinder, upright")}";
-        List<TextSection> sections = [new(title, [.. Answer(report, units).SelectMany(s => Wrap.Lines(s))])];
-        if (report.Contents is { } contents)
+        List<TextSection> sections = [];
+        if (report.Pressure is { } finding)
+            sections.Add(new("What the pressure says", [.. PressureSentences(report, finding, units).SelectMany(s => Wrap.Lines(s))]));
+        if (report is { Contents: { } contents, Estimates.Count: > 1 })
             sections.Add(new("What that is, with one standard uncertainty", Figures(contents, report.Uncertainty!, units)));
-        if (report.Estimates.Count > 1)
-            sections.Add(new("Reading by reading", Readings(report, units)));
         foreach (ContentsEstimate estimate in report.Estimates.Take(report.Estimates.Count == 1 ? 1 : 0))
             sections.Add(new("Where the uncertainty comes from", Shares(estimate, units)));
         if (report.Contents is { } held && report.Pressure is null)
             sections.Add(new("The same mass at other temperatures", Drift(report, held, units)));
-        sections.Add(new("Taken", RunText.Points(report.Assumptions, units)));
-        sections.Add(new("Cautions", RunText.Points([.. report.Cautions, .. cautions], units)));
+        sections.Add(new("Assumed", RunText.Points(report.Assumptions, units)));
+        sections.Add(new("Cautions", RunText.Points(cautions, units)));
         return sections;
     }
 
-    private static IEnumerable<string> Answer(GaugeReport report, UnitStyle units)
+    /// <summary>What was read, such as "20 lb cylinder, upright".</summary>
+    internal static string Title(GaugedCylinder cylinder)
     {
-        if (report.Pressure is { } finding)
-        {
-            foreach (string sentence in PressureSentences(report, finding, units))
-                yield return sentence;
-            yield break;
-        }
-
-        string which = report.Estimates.Count == 1 ? $"By its {report.Estimates[0].Reading} it holds" : $"By {report.Estimates.Count} readings together it holds";
-        yield return $"{which} {Mass(report.Contents!.Mass, units)} of propane, give or take {Mass(report.Uncertainty!.Mass, units)} "
-            + "(standard uncertainty; twice that covers 95 %).";
-        if (report.Combined?.Disagreement is { } d)
-        {
-            yield return $"The readings disagree: {d.More} means {Mass(d.Gap, units)} more than {d.Less}, {UnitStyle.Number(d.Times, 1)} standard "
-                + $"uncertainties of the difference. Likeliest reason: {Reason(d, units)} Settle that before trusting the mean.";
-        }
+        string what = cylinder.Lies ? "tank, horizontal" : "cylinder, upright";
+        return cylinder.Name == "own" ? $"Own {what}" : $"{cylinder.Name} {what}";
     }
+
+    /// <summary>Which readings disagree and why that is likely; null where all agree.</summary>
+    internal static string? Disagree(GaugeReport report, UnitStyle units) => report.Combined?.Disagreement is { } d
+        ? $"The readings disagree: {d.More} means {Mass(d.Gap, units)} more than {d.Less}, {UnitStyle.Number(d.Times, 1)} times the uncertainty of that "
+            + $"difference. Likeliest reason: {Reason(d, units)}"
+        : null;
 
     private static string Reason(Disagreement d, UnitStyle units)
     {
         double off = d.CauseTimes * d.Cause.Uncertainty;
         string size = Size(d.Cause, Math.Abs(off), units);
         string amount = $"{size} {(d.Cause.Kind == InputKind.Temperature ? off < 0 ? "colder" : "warmer" : off < 0 ? "less" : "more")}";
-        string times = $"({UnitStyle.Number(Math.Abs(d.CauseTimes), 1)} of its own)";
+        string times = $"({UnitStyle.Number(Math.Abs(d.CauseTimes), 1)} times its uncertainty)";
         return d.Cause.Name switch
         {
-            "tare" when off > 0 => $"the tare is {amount} than stamped {times}, or ice, snow or a fitting stands on the scale.",
+            "tare" when off > 0 => $"the tare is {amount} than stamped {times}, or ice, snow or a fitting is on the scale.",
             "tare" => $"the tare is {amount} than stamped {times}.",
             "liquid temperature" => $"the liquid is {amount} than stated {times}; a draw chills it below the air.",
             "frost's edge" => $"the frost's edge of '{d.CauseReading}' is off by {size} {times}; frost climbs above the liquid.",
             "line" => $"the line of '{d.CauseReading}' is off by {size} {times}.",
             "coach off level" => $"the coach leans by {size} where '{d.CauseReading}' was read {times}.",
-            "water capacity" or "outside diameter" => $"{d.Cause.Name} is {amount} than taken {times}: is it this size?",
+            "water capacity" or "outside diameter" => $"{d.Cause.Name} is {amount} than assumed {times}: is it this size?",
             _ => $"{d.Cause.Name}{(d.CauseReading.Length > 0 ? $" of '{d.CauseReading}'" : "")} is off by {size} {times}.",
         };
     }
 
-    private static IReadOnlyList<string> Figures(ContentsFigures c, ContentsFigures u, UnitStyle units)
+    /// <summary>The contents in all that people count them in, a row each.</summary>
+    internal static IReadOnlyList<string> Figures(ContentsFigures c, ContentsFigures u, UnitStyle units)
     {
         // Vapour alone is known to a few grams.
         int finer = u.Mass.Pounds < 0.05 ? 1 : 0;
         List<IReadOnlyList<string>> rows =
         [
             units.IsUs
-                ? ["mass", Number(c.Mass.Pounds, 1 + finer), "±", Number(u.Mass.Pounds, 1 + finer), "lb"]
-                : ["mass", Number(c.Mass.Kilograms, 2 + finer), "±", Number(u.Mass.Kilograms, 2 + finer), "kg"],
+                ? ["propane", Number(c.Mass.Pounds, 1 + finer), "±", Number(u.Mass.Pounds, 1 + finer), "lb"]
+                : ["propane", Number(c.Mass.Kilograms, 2 + finer), "±", Number(u.Mass.Kilograms, 2 + finer), "kg"],
             units.IsUs
                 ? ["liquid at 60 °F", Number(c.Volume.UsGallons, 2 + finer), "±", Number(u.Volume.UsGallons, 2 + finer), "gal"]
                 : ["liquid at 16 °C", Number(c.Volume.Liters, 1 + finer), "±", Number(u.Volume.Liters, 1 + finer), "L"],
@@ -90,18 +81,16 @@ internal static class GaugeText
         return TextTable.Lines([new([], Left: true), new([]), new([]), new([]), new([], Left: true)], rows);
     }
 
-    private static List<string> Readings(GaugeReport report, UnitStyle units)
+    /// <summary>The readings, a row each, and all together last.</summary>
+    internal static IReadOnlyList<string> Readings(GaugeReport report, UnitStyle units)
     {
         CombinedEstimate combined = report.Combined!;
         WeighedEstimate[] rows = [.. WeighedEstimate.Of(report)];
         FigureTable.Cells<WeighedEstimate>[] columns = [.. new FigureTable(ReportTable.Gauges, units).Columns(GaugeFigures.Readings, rows)];
-        List<string> lines =
-        [
-            .. TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.Select((r, i) => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r, i))]), Together(combined, units)], gap: 2),
-        ];
-        if (combined.Disagreement is null)
-            lines.Add("They agree within their errors.");
-        return lines;
+        return TextTable.Lines(
+            [.. columns.Select(c => c.Heading)],
+            [.. rows.Select((r, i) => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r, i))]), Together(combined, units)],
+            gap: 2);
     }
 
     private static string[] Together(CombinedEstimate combined, UnitStyle units) =>
@@ -127,7 +116,7 @@ internal static class GaugeText
             .. new FigureTable(ReportTable.Drift, units) { Gap = 2 }.Lines(
                 GaugeFigures.Drifts, rows, new FigureTable.Cells<ExpectedReading>(new([""]), -1, (r, _) => IsNow(r, q) ? "*" : "")),
             .. Wrap.Lines(
-                $"{(q.Temperature_K is null ? "" : "* now. ")}Uncorrected: a sensor that always reckons with {units.Temperature(q.Assumed_K)}. Pressure at sea level."),
+                $"{(q.Temperature_K is null ? "" : "* now. ")}Uncorrected: a sensor that always assumes {units.WholeTemperature(q.Assumed_K)}. Pressure at sea level."),
         ];
     }
 
@@ -156,44 +145,43 @@ internal static class GaugeText
 
     private static string Number(double value, int decimals) => UnitStyle.Number(value, decimals);
 
-    /// <summary>What a cylinder's pressure says about its contents, and what it does not.</summary>
+    /// <summary>What a cylinder's pressure says about its contents, in a sentence.</summary>
+    internal static string PressureVerdict(GaugeReport report, PressureFinding finding, UnitStyle units) => finding.Verdict switch
+    {
+        Planning.Gauges.PressureVerdict.LiquidGone => $"EMPTY of liquid: {units.Pressure(finding.Reading.Pascals)} is clearly below what liquid would make. "
+            + $"{Vapour(report.Contents!.Mass.Kilograms, units)} of vapour is left, give or take {Vapour(report.Uncertainty!.Mass.Kilograms, units)}.",
+        Planning.Gauges.PressureVerdict.LighterGasOrAir =>
+            "CANNOT TELL how much is left. The pressure is too high for this grade: lighter gas (ethane), or air in the cylinder.",
+        _ => "CANNOT TELL: neither how much is left nor whether there is liquid.",
+    };
+
+    /// <summary>What would let a pressure be judged; null where it is judged.</summary>
+    internal static string? WhyNot(GaugeReport report, PressureFinding finding) => finding.Verdict != Planning.Gauges.PressureVerdict.CannotTell ? null
+        : report.Question switch
+        {
+            { Temperature_K: null } => "to judge a pressure, the liquid's temperature must be known from something else (--temperature) and the cylinder at rest (--rested).",
+            { Rested: false } => "only a cylinder at rest (--rested) can be judged: one that was just used is colder than the air, and then makes less pressure.",
+            _ => "the pressure is what liquid of that temperature may make.",
+        };
+
     private static IEnumerable<string> PressureSentences(GaugeReport report, PressureFinding finding, UnitStyle units)
     {
-        yield return finding.Verdict switch
-        {
-            PressureVerdict.LiquidGone =>
-                $"The liquid is gone: {units.Pressure(finding.Reading.Pascals)} is clearly below what liquid would keep up. "
-                + $"{Vapour(report.Contents!.Mass.Kilograms, units)} of vapour is left, give or take {Vapour(report.Uncertainty!.Mass.Kilograms, units)}.",
-            PressureVerdict.LighterGasOrAir =>
-                "Cannot tell how much is left. The pressure is clearly above what this grade explains: lighter gas (ethane), or air left in the cylinder.",
-            _ => "Cannot tell: neither how much is left nor whether there is liquid.",
-        };
-        yield return "";
         if (finding.LiquidTemperature is { } pure)
         {
-            string ethane = finding.LiquidTemperatureWithEthane is { } lighter ? $", with 3 % ethane {units.Temperature(lighter.Kelvins)}" : "";
-            yield return $"If there is liquid, its surface has {units.Temperature(pure.Kelvins)}{ethane}. That holds whether the cylinder is full or nearly empty: "
-                + "while there is liquid, pressure says nothing about how much.";
+            string ethane = finding.LiquidTemperatureWithEthane is { } lighter ? $", with 3 % ethane at {units.WholeTemperature(lighter.Kelvins)}" : "";
+            yield return $"If there is liquid, its surface is at {units.WholeTemperature(pure.Kelvins)}{ethane}. That is so whether the cylinder is full or nearly "
+                + "empty: while there is liquid, pressure says nothing about how much.";
         }
 
         if (finding is { ExpectedLow: { } low, ExpectedHigh: { } high })
         {
-            yield return $"Liquid at {units.Temperature(report.Question.Temperature_K!.Value)}, as stated, would stand between "
-                + $"{units.Pressure(low.Pascals)} and {units.Pressure(high.Pascals)}, its errors and the grade counted.";
+            yield return $"Liquid at {units.WholeTemperature(report.Question.Temperature_K!.Value)}, as given, would make {units.Pressure(low.Pascals)} to "
+                + $"{units.Pressure(high.Pascals)}, with its errors and the grade counted.";
         }
 
-        if (finding.Verdict == PressureVerdict.CannotTell)
-            yield return Why(report);
-        if (finding.Verdict == PressureVerdict.LiquidGone)
-            yield return "The same low pressure comes from what butane a long draw leaves behind; a scale decides.";
+        if (finding.Verdict == Planning.Gauges.PressureVerdict.LiquidGone)
+            yield return "The butane that a long draw leaves behind makes as little pressure; a scale decides.";
     }
 
     private static string Vapour(double kg, UnitStyle units) => $"{UnitStyle.Number(units.MassIn(kg), units.IsUs ? 2 : 3)} {units.MassUnit}";
-
-    private static string Why(GaugeReport report) => report.Question switch
-    {
-        { Temperature_K: null } => "A judgement needs the liquid's temperature from something else (--temperature) and a cylinder at rest (--rested).",
-        { Rested: false } => "A judgement needs a cylinder at rest (--rested): one that has just been drawn from is colder than the air, and low pressure then means cold.",
-        _ => "The pressure is what liquid of that temperature may have.",
-    };
 }

@@ -7,22 +7,22 @@ using ColdSim.Planning.Logs;
 
 namespace ColdSim.App.Text;
 
-/// <summary>The log as a table: what each reading means and what was used between.</summary>
+/// <summary>The log as text, beside what its answer says: what was used between the readings, and what the weather would have used.</summary>
 internal static class LogText
 {
-    public static IReadOnlyList<TextSection> Sections(string path, LogPrediction log, Scenario scenario, UnitStyle units, IReadOnlyList<string> cautions)
+    /// <summary>What goes below the answer, which has the readings already.</summary>
+    public static IReadOnlyList<TextSection> Sections(LogPrediction log, Scenario scenario, UnitStyle units, IReadOnlyList<string> cautions)
     {
         IReadOnlyList<LogLineReport> lines = LogReport.Of(log, scenario, []).Lines;
         List<TextSection> sections =
         [
-            new($"{Path.GetFileName(path)}, {CylinderWords.All(scenario.Rig).TrimEnd(',')}", Table(lines, units)),
             .. log.Rows.Any(r => r.Predicted is not null) ? [new TextSection("Predicted from the reading before", Predicted(lines, scenario, units))] : Array.Empty<TextSection>(),
             .. log.Days.Count == 0 ? Array.Empty<TextSection>() : [DailyUse(log, scenario, units)],
-            new("Taken", RunText.Points(
+            new("How to read it", RunText.Points(
             [
-                "each ± is one standard uncertainty; what sits in two readings alike, such as the tare's error, is not in the use between them",
+                "each ± is one standard uncertainty; an error that two readings share, such as the tare's, is not in the use between them",
                 .. log.Rows.Any(r => r.Row.Used is { } used && used < -2 * r.Row.UsedUncertainty!.Value)
-                    ? (IEnumerable<string>)["a use clearly below zero is a filling that the log does not say (--filled), or a wrong reading"] : [],
+                    ? (IEnumerable<string>)["a use clearly below zero is a filling that the log lacks (--filled), or a wrong reading"] : [],
             ])),
         ];
         if (cautions.Count > 0)
@@ -38,8 +38,9 @@ internal static class LogText
         return $"{ClockText.DayClock(entry.Time)}, {which}{entry.Method} {entry.Reading}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}";
     }
 
-    private static IReadOnlyList<string> Table(IReadOnlyList<LogLineReport> lines, UnitStyle units)
-        => lines.Count == 0 ? ["No readings."] : new FigureTable(ReportTable.Log, units).Lines(LogFigures.Lines, lines);
+    /// <summary>The readings, a row each.</summary>
+    internal static IReadOnlyList<string> Table(IReadOnlyList<LogLineReport> lines, UnitStyle units)
+        => new FigureTable(ReportTable.Log, units).Lines(LogFigures.Lines, lines);
 
     private static IReadOnlyList<string> Predicted(IReadOnlyList<LogLineReport> lines, Scenario scenario, UnitStyle units) =>
     [
@@ -62,7 +63,7 @@ internal static class LogText
     private static string Note(LogPrediction log, Scenario scenario, UnitStyle units)
     {
         double hours = log.Days.Sum(d => d.Covered.Hours);
-        string day = hours < 1 ? "" : $"{units.Mass(log.Used.Kilograms * 24 / hours)} in 24 hours where {units.Mass(log.Predicted.Kilograms * 24 / hours)} was to be expected, {Parameters(scenario)}; ";
+        string day = hours < 1 ? "" : $"{units.Mass(log.Used.Kilograms * 24 / hours)} in 24 hours where the weather asks {units.Mass(log.Predicted.Kilograms * 24 / hours)}, {Parameters(scenario)}; ";
         string price = scenario.Prices.Gas is { Each: false } ? "" : "; no [gas] price, so no money";
         return $"{day}between two readings the use is shared out over the hours as the simulator has it{price}";
     }

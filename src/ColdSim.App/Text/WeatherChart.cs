@@ -8,7 +8,7 @@ namespace ColdSim.App.Text;
 internal static class WeatherChart
 {
     private const int Cells = 64;
-    private const int Rows = 10;
+    private const int Rows = 7;
 
     public static IReadOnlyList<string> Lines(IReadOnlyList<AirSlice> air, UnitStyle units, bool braille)
     {

@@ -6,26 +6,22 @@ using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
 
-/// <summary>A weather file at a glance as text.</summary>
+/// <summary>What a weather file holds as text, beside what its answer says.</summary>
 internal static class WeatherText
 {
     private const int GapsShown = 8;
     private static readonly CultureInfo Words = CultureInfo.InvariantCulture;
 
-    public static IReadOnlyList<TextSection> Sections(WeatherFileReport answer, UnitStyle units, bool terminal)
+    /// <summary>What goes below the answer, which has the curve and the coldest hours already.</summary>
+    public static IReadOnlyList<TextSection> Sections(WeatherFileReport answer, UnitStyle units)
     {
-        List<TextSection> sections =
-        [
-            new(answer.File, About(answer, units)),
-            new($"Air temperature{(answer.Night is null ? "" : " in the night picked")}, {units.TemperatureUnit}", WeatherChart.Lines(answer.Air, units, terminal)),
-            new("Cold", Cold(answer, units)),
-        ];
+        List<TextSection> sections = [new(answer.File, About(answer, units)), new("Cold", Cold(answer, units))];
         if (answer.Night is { } night)
             sections.Add(new("Night picked", Night(night, answer.Clock, units)));
         if (answer.Weather.AllGaps > 0)
             sections.Add(new("Gaps, each bridged by a straight line", Gaps(answer.Weather)));
         if (answer.Notes.Count > 0)
-            sections.Add(new("Notes", RunText.Points(answer.Notes)));
+            sections.Add(new("Notes", RunText.Points(answer.Notes, units)));
         return sections;
     }
 
@@ -36,7 +32,7 @@ internal static class WeatherText
         List<(string, string)> rows =
         [
             ("read as", answer.Weather.Format.Title()),
-            ("station", string.Join(", ", ((string?[])[s.Name, s.Id]).Where(t => !string.IsNullOrEmpty(t))) is { Length: > 0 } name ? name : "not told"),
+            ("station", string.Join(", ", ((string?[])[s.Name, s.Id]).Where(t => !string.IsNullOrEmpty(t))) is { Length: > 0 } name ? name : "not in the file"),
             ("position", Position(s, units)),
             ("times", answer.Weather.Clock),
             ("from", Moment(d.From)),
@@ -55,7 +51,7 @@ internal static class WeatherText
             ? $"{UnitStyle.Number(Math.Abs(latitude), 2)}° {(latitude < 0 ? "S" : "N")} {UnitStyle.Number(Math.Abs(longitude), 2)}° {(longitude < 0 ? "W" : "E")}" : "";
         return (place, height) switch
         {
-            ("", "") => "not told",
+            ("", "") => "not in the file",
             (_, "") => place,
             ("", _) => height,
             _ => $"{place}, {height}",
@@ -74,13 +70,6 @@ internal static class WeatherText
         List<string> lines =
         [
             $"mean {units.Temperature(d.Mean_K)}, highest {units.Temperature(d.High_K)}",
-            "",
-            "coldest hours, one from noon to noon",
-            .. TextTable.Lines(
-                [new([], Left: true), new([]), new([], Left: true), new([], Left: true)],
-                [.. d.Coldest.Select(r => (IReadOnlyList<string>)[$"  {Moment(r.Time)}", units.Temperature(r.Air_K), r.Wind_m_s is { } w ? "wind" : "", r.Wind_m_s is { } v ? units.Speed(v) : ""])],
-                gap: 2),
-            "",
         ];
         if (d.LongestRun is not { } run)
         {
@@ -94,6 +83,15 @@ internal static class WeatherText
             $"longest run below {threshold}: {Length(run.To - run.From)}, {Moment(run.From)} to {Moment(run.To)}, down to {units.Temperature(run.Low_K)}", rest: "  "));
         return lines;
     }
+
+    /// <summary>The coldest hours, one from noon to noon, the coldest first.</summary>
+    internal static IReadOnlyList<string> Coldest(WeatherDigest digest, UnitStyle units) => TextTable.Lines(
+        [new(["Coldest hours"], Left: true), new([]), new([], Left: true), new([], Left: true)],
+        [
+            .. digest.Coldest.Select(r => (IReadOnlyList<string>)
+                [Moment(r.Time), units.Temperature(r.Air_K), r.Wind_m_s is { } w ? "wind" : "", r.Wind_m_s is { } v ? units.Speed(v) : ""]),
+        ],
+        gap: 2);
 
     private static IReadOnlyList<string> Night(DesignNight picked, TimeSpan clock, UnitStyle units)
     {
@@ -118,8 +116,8 @@ internal static class WeatherText
         return lines;
     }
 
-    private static string Length(TimeSpan span) => span.TotalDays >= 2
-        ? string.Create(Words, $"{span.TotalDays:0.0} d") : ClockText.Span(Duration.FromSeconds(span.TotalSeconds));
+    internal static string Length(TimeSpan span) => span.TotalDays >= 2
+        ? string.Create(Words, $"{span.TotalDays:0.0} days") : ClockText.Span(Duration.FromSeconds(span.TotalSeconds));
 
     private static string Moment(DateTimeOffset time) => ClockText.WithOffset(time);
 }

@@ -51,7 +51,7 @@ public sealed class EchoReading : GaugeReading
     /// <inheritdoc/>
     public override IReadOnlyList<string> Cautions =>
     [
-        "An echo needs the liquid's own temperature: sound is 1.6 times as fast at -30 °C as at 30 °C.",
+        "An echo needs the liquid's own temperature: sound is up to 1.6 times as fast in cold liquid as in warm.",
     ];
 
     /// <inheritdoc/>

@@ -115,7 +115,7 @@ public sealed record GaugeReport
             "pure propane; liquid, vapour and wall at one temperature; the vapour's mass counted",
             FormattableString.Invariant(
                 $"2:1 heads; wall {q.Cylinder.WallThickness_m / ConversionFactors.Inch_m:0.00} in ({1000 * q.Cylinder.WallThickness_m:0.0} mm); water capacity known within {100 * q.Cylinder.CapacityError_frac:0.#} %, diameter within {100 * q.Cylinder.DiameterError_frac:0.#} %"),
-            "every error given or taken is one standard uncertainty; one reading's own error is free of another's",
+            "every error given or assumed is one standard uncertainty; one reading's own error is free of another's",
         ];
         if (q.Readings.Any(r => r is WeightReading))
             taken.Add("used cylinders: 66 % of stamped tares are within -3/+1 %, new ones 98 % (NCWM and NIST survey, 2022)");
@@ -138,9 +138,9 @@ public sealed record GaugeReport
         if (!q.Rested && (q.Pressure is not null || q.Readings.Any(r => r is not WeightReading)))
             cautions.Add("A cylinder that has just been drawn from is colder than the air; the air's temperature is then not the liquid's.");
         if (known is { } c && c.Mass_kg > q.Cylinder.LegalFill_kg + c.Uncertainty_kg)
-            cautions.Add("That is above the legal fill. Keep it cool and outside, and have a dealer take gas out.");
+            cautions.Insert(0, "That is above the legal fill. Keep it cool and outside, and have a dealer take gas out.");
         if (known is { } few && few.Mass_kg < 2 * few.Uncertainty_kg)
-            cautions.Add("This cannot be told from an empty cylinder.");
+            cautions.Add("It may as well be empty.");
         return cautions;
     }
 }

@@ -24,6 +24,9 @@ public class DocsOutputTests
     [InlineData("freezing.md")]
     [InlineData("battery.md", "run scenarios/battery-first.toml", "compare scenarios/battery-first.toml", "explain scenarios/battery-first.toml")]
     [InlineData("reading-a-cylinder.md")]
+    [InlineData("chance.md")]
+    [InlineData("log-and-fit.md")]
+    [InlineData("weather-formats.md")]
     public async Task A_page_shows_what_the_program_prints(string page, params string[] commands)
     {
         List<string[]> blocks = Blocks(DocPage.Lines(page));
@@ -104,10 +107,21 @@ public class DocsOutputTests
         return Encoding.UTF8.GetString(output.ToArray()).Split('\n').Select(l => l.TrimEnd());
     }
 
-    private static bool HasLengths(string command)
-        => !command.Contains("--full", StringComparison.Ordinal) && !command.Contains("--json", StringComparison.Ordinal)
-            && CommandTree.Of(new Host(Stream.Null, TextWriter.Null), command.Split(' ')[0]).Subcommands.Single(c => c.Name == command.Split(' ')[0])
-                .Options.Any(o => o.Name == "--full");
+    private static bool HasLengths(string line)
+    {
+        if (line.Contains("--full", StringComparison.Ordinal) || line.Contains("--json", StringComparison.Ordinal))
+            return false;
+        string[] words = line.Split(' ');
+        System.CommandLine.Command command = CommandTree.Of(new Host(Stream.Null, TextWriter.Null), words[0]);
+        foreach (string word in words)
+        {
+            if (command.Subcommands.FirstOrDefault(c => c.Name == word) is not { } below)
+                break;
+            command = below;
+        }
+
+        return command.Options.Any(o => o.Name == "--full");
+    }
 
     private static string[] Words(string command)
     {

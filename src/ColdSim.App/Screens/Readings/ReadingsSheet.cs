@@ -161,7 +161,7 @@ internal static class ReadingsSheet
                 .. fit.Estimates.Select(e => (IReadOnlyList<string>)
                 [
                     FitWords.Name(e.Kind), FitWords.Value(e.Kind, e.Value), FitWords.Value(e.Kind, e.Low), FitWords.Value(e.Kind, e.High), UnitStyle.Number(100 * e.Learned_frac, 0),
-                    e.IsIdentified ? "told by the readings" : "mostly assumed",
+                    e.IsIdentified ? "from the readings" : "mostly assumed",
                 ]),
             ],
             gap: 2).Select(l => (l, CellStyle.Plain)));

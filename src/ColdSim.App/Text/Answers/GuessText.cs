@@ -17,7 +17,7 @@ internal static class GuessText
     /// <param name="holds">Whether it holds.</param>
     /// <param name="units">The units to print.</param>
     public static IReadOnlyList<string> Lines(IReadOnlyList<InputEffect> effects, Scenario scenario, bool holds, UnitStyle units)
-        => [.. effects.Take(Most).Select(e => $"{Off(e, scenario, units)}: {Does(e, holds, units)}. {Measure(e)}")];
+        => [.. effects.Take(Most).Select(e => $"{Off(e, scenario, units)}: {Does(e, holds, units)}. {Measure(e.Input)}")];
 
     private static string Off(InputEffect effect, Scenario scenario, UnitStyle units) => effect.Input switch
     {
@@ -47,11 +47,15 @@ internal static class GuessText
     // A delay is no more certain than what causes it.
     private static double RoundedDelay_s(double delay_s) => delay_s < 3600 ? Math.Round(delay_s / 300) * 300 : Math.Round(delay_s / 1800) * 1800;
 
-    private static string Measure(InputEffect effect) => effect.Input switch
+    /// <summary>How to know better what is not known.</summary>
+    /// <param name="input">What is not known.</param>
+    public static string Measure(Uncertainty input) => input switch
     {
         Uncertainty.Temperature => "Ask again with a newer forecast.",
         Uncertainty.Contents => "Weigh it: coldsim gauge.",
         Uncertainty.Wind => "See wind_shelter.",
+        Uncertainty.SetPoint => "Hold a thermometer beside the thermostat.",
+        Uncertainty.DoorOpenings => "Count how often the door opens in a day.",
         _ => "Log 5 days, coldsim fit.",
     };
 }

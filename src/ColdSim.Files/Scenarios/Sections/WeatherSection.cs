@@ -222,7 +222,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         }
         else if (lapse && shift.StationElevation_m is null)
         {
-            section.Report(Lapse, "'lapse' without the station's elevation, which the file does not tell", "accepted: 'station_elevation' beside it");
+            section.Report(Lapse, "'lapse' without the station's elevation, which the file does not say", "accepted: 'station_elevation' beside it");
         }
         if (shift.HollowDrop_K > 0 && site.Latitude_deg is null)
         {

@@ -12,9 +12,22 @@ public class FreezeCommandTests
     {
         Shell shell = new();
         Assert.Equal(0, shell.Run("freeze", Scenario));
-        Assert.Contains("If the furnace stops on Thu 14 Jan 03:00, inside is at 50 °F after", shell.Out, StringComparison.Ordinal);
-        Assert.Contains("galley line begins to freeze after", shell.Out, StringComparison.Ordinal);
-        Assert.Contains("never with a flame", shell.Out, StringComparison.Ordinal);
+        Assert.StartsWith("If the furnace stops on Thu 14 Jan 03:00, galley line begins to freeze after 2 h", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("Inside is at 50 °F after 5 min", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("never thaw a pipe or warm a cylinder with a flame", shell.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_several_times_the_one_that_leaves_the_least_is_the_verdict()
+    {
+        Shell shell = new(), one = new();
+        Assert.Equal(0, shell.Run("freeze", Scenario, "--at", "2027-01-13T20:00", "--at", "2027-01-14T06:00"));
+        Assert.Equal(0, one.Run("freeze", Scenario, "--at", "2027-01-14T06:00"));
+        string at = "If the furnace stops on Thu 14 Jan 06:00, ";
+        Assert.StartsWith(at, shell.Out, StringComparison.Ordinal);
+        Assert.StartsWith(at, one.Out, StringComparison.Ordinal);
+        Assert.Contains("the least of 2 times", shell.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.DoesNotContain("the least of", one.Out, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning.HeatLoss;
@@ -14,11 +15,26 @@ public class OtherCommandTests
     [Fact]
     public void Check_shows_the_heat_loss_and_runs_nothing()
     {
-        Snapshot.Match(Shell.Printed(CheckText.Sections(InventedRuns.Scenario, UnitStyle.Us)));
+        Answer answer = CheckAnswer.Of(InventedRuns.Scenario, 0, UnitStyle.Us);
+        Snapshot.Match($"{string.Join('\n', AnswerLayout.Whole(answer).Select(l => l.Text))}\n\n{Shell.Printed(CheckText.Sections(InventedRuns.Scenario, UnitStyle.Us))}");
         Shell shell = new() { Terminal = true, Clock = new HastyClock() };
         Assert.Equal(0, shell.Run("check", Shell.ColdSnap));
-        Assert.Contains("Heat loss", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("Heat is lost by", shell.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("Ledger", shell.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_prints_every_warning_and_says_how_many_there_are()
+    {
+        string odd = Shell.Demo("a.toml");
+        string text = File.ReadAllText(Shell.ColdSnap) + string.Concat(Enumerable.Range(1, 4).Select(i =>
+            $"\n[[option]]\nname = \"option {i}\"\nset = {{ \"cylinder.blanket.power\" = \"120 W\", \"cylinder.blanket.supply\" = \"shore\" }}\n"));
+        Shell shell = new() { Files = new HeldFiles { Texts = { [odd] = text } } };
+        Assert.Equal(0, shell.Run("check", odd));
+        string[] warnings = shell.Error.TrimEnd().Split('\n');
+        Assert.True(warnings.Length > 2, shell.Error);
+        Assert.All(warnings, w => Assert.StartsWith("warning: ", w, StringComparison.Ordinal));
+        Assert.StartsWith($"It can be run, with {warnings.Length} warnings: ", shell.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -162,10 +178,10 @@ public class OtherCommandTests
         HeatLossBreakdown invented = HeatLossBreakdown.Of(InventedRuns.Scenario)!;
         HeatLossBreakdown half = invented with { Loss = invented.FurnaceHeat!.Value / 2, Gains = Power.Zero };
         HeatLossBreakdown twice = half with { Loss = invented.FurnaceHeat!.Value * 2 };
-        Assert.Contains("At the coldest hour of the weather", Text(half), StringComparison.Ordinal);
+        Assert.Contains("At the coldest hour", Text(half), StringComparison.Ordinal);
         Assert.Contains("it burns 50 % of that hour", Text(half), StringComparison.Ordinal);
-        Assert.Contains("too little for that hour", Text(twice), StringComparison.Ordinal);
+        Assert.Contains("too little", Text(twice), StringComparison.Ordinal);
 
-        static string Text(HeatLossBreakdown loss) => string.Join(' ', CheckText.HeatLoss(loss, UnitStyle.Us));
+        static string Text(HeatLossBreakdown loss) => CheckText.Against(loss, UnitStyle.Us)!;
     }
 }

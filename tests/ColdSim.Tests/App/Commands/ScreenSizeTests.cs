@@ -16,31 +16,80 @@ public class ScreenSizeTests
             foreach (string path in Directory.EnumerateFiles(DocPage.Scenarios, "*.toml").Order(StringComparer.Ordinal))
             {
                 string demo = Path.GetFileName(path), text = File.ReadAllText(path);
-                all.Add("run", demo);
-                all.Add("explain", demo);
+                foreach (string command in (string[])["run", "run --members 4", "explain", "freeze", "check"])
+                    all.Add(command, demo);
                 if (text.Contains("[[option]]", StringComparison.Ordinal))
                     all.Add("compare", demo);
                 if (text.Contains("[[stop]]", StringComparison.Ordinal))
                     all.Add("trip", demo);
+                if (File.Exists(Path.ChangeExtension(path, ".log.csv")))
+                    all.Add("log show", demo);
             }
 
             return all;
         }
     }
 
+    public static TheoryData<string> Readings =>
+    [
+        "gauge weight --cylinder 20lb --scale 31.2lb --tare 17.6lb --ice 0.3lb --furnace 25000BTU/h",
+        "gauge weight --cylinder 20lb --scale 40lb --tare 17.6lb",
+        "gauge echo --cylinder 20lb --percent 30% --assumed-temperature 20C --temperature -22C",
+        "gauge line --cylinder 20lb --height 5.1in --temperature 10F",
+        "gauge float --cylinder 20gal --percent 35% --temperature -10C --tilt 2",
+        "gauge pressure --cylinder 20lb --pressure 12psi",
+        "gauge pressure --cylinder 20lb --pressure 12psi --temperature 20F --rested",
+        "gauge pressure --cylinder 20lb --pressure 160psi --temperature 20F --rested",
+        "gauge combine --cylinder 20lb --tare 17.6lb --temperature 10F --weight 31.2lb --weight 31lb --line 6.6in --echo-time 335us",
+        "gauge combine --cylinder 20lb --tare 17.6lb --temperature 10F --weight 31.2lb --weight 31lb --line 5.1in --line 5.2in --line 5.3in --line 5.4in "
+            + "--frost-line 8in --echo-time 300us --echo-time 301us --echo-time 302us",
+    ];
+
     [Theory]
     [MemberData(nameof(Answers))]
     public void Every_answer_about_a_demo_fits_a_terminal(string command, string demo)
     {
         foreach (string units in (string[])["us", "si"])
+            Fits([.. command.Split(' '), Shell.Demo(demo), "--units", units]);
+    }
+
+    [Theory]
+    [MemberData(nameof(Readings))]
+    public void Every_answer_about_a_cylinder_fits_a_terminal(string command)
+    {
+        foreach (string units in (string[])["us", "si"])
+            Fits([.. command.Split(' '), "--units", units]);
+    }
+
+    [Fact]
+    public void What_a_fit_learns_fits_a_terminal()
+    {
+        foreach (string units in (string[])["us", "si"])
+            Fits(["fit", Shell.Demo("three-days.toml"), "--units", units]);
+    }
+
+    [Fact]
+    public void Every_look_into_a_weather_file_fits_a_terminal()
+    {
+        foreach (string path in Directory.EnumerateFiles(DocPage.Scenarios, "*.csv").Where(f => !f.EndsWith(".log.csv", StringComparison.Ordinal)))
         {
-            Shell shell = new();
-            Assert.Equal(0, shell.Run(command, Shell.Demo(demo), "--units", units));
-            Fits(shell);
-            Assert.Equal(0, shell.Run(command, Shell.Demo(demo), "--units", units, "--brief"));
-            string line = Assert.Single(shell.Out.TrimEnd('\n').Split('\n'));
-            Assert.InRange(line.Length, 10, Columns);
+            foreach (string units in (string[])["us", "si"])
+            {
+                Fits(["weather", path, "--units", units]);
+                Fits(["weather", path, "--units", units, "--night", "worst", "--hollow", "3K", "--latitude", "40.5", "--longitude", "-110.5", "--elevation", "3000m", "--station-elevation", "2000m"]);
+            }
         }
+    }
+
+    // By default, and in one line.
+    private static void Fits(string[] words)
+    {
+        Shell shell = new();
+        Assert.True(shell.Run(words) == 0, shell.Error);
+        Fits(shell);
+        Assert.Equal(0, shell.Run([.. words, "--brief"]));
+        string line = Assert.Single(shell.Out.TrimEnd('\n').Split('\n'));
+        Assert.InRange(line.Length, 10, Columns);
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class WeatherCommandTests : IDisposable
     private static Shell Run(int code, params string[] words) => Run(code, terminal: false, words);
 
     [Fact]
-    public void A_typical_year_looks_like_this() => Snapshot.Match(Shown(Run(0, Write("a.epw", Samples.Epw))));
+    public void A_typical_year_looks_like_this() => Snapshot.Match(Shown(Run(0, Write("a.epw", Samples.Epw), "--full")));
 
     [Fact]
     public void On_a_terminal_the_curve_is_in_braille() => Snapshot.Match(Shown(Run(0, terminal: true, Write("a.epw", Samples.Epw), "--units", "si")));
@@ -42,14 +42,14 @@ public sealed class WeatherCommandTests : IDisposable
     [Fact]
     public void A_station_record_shifted_to_a_hollow_looks_like_this()
         => Snapshot.Match(Shown(Run(
-            0, Write("r.psv", Samples.Ghcnh), "--elevation", "2600 m", "--hollow", "3 K", "--hollow-calm", "9 m/s", "--wind-height", "2 m", "--below", "-20C", "--units", "si")));
+            0, Write("r.psv", Samples.Ghcnh), "--elevation", "2600 m", "--hollow", "3 K", "--hollow-calm", "9 m/s", "--wind-height", "2 m", "--below", "-20C", "--units", "si", "--full")));
 
     [Fact]
     public void A_picked_night_looks_like_this_and_can_be_run()
     {
         string epw = Write("a.epw", Samples.EpwOf([(2031, 1, 29), (2031, 1, 30), (2031, 1, 31)]));
         string csv = Path.Combine(_folder, "night.csv");
-        Snapshot.Match(Shown(Run(0, epw, "--night", "worst", "--out", csv)) + "-----\n" + File.ReadAllText(csv));
+        Snapshot.Match(Shown(Run(0, epw, "--night", "worst", "--full", "--out", csv)) + "-----\n" + File.ReadAllText(csv));
         Assert.Equal(25, File.ReadLines(csv).Count(l => l.StartsWith("2031", StringComparison.Ordinal)));
         Assert.Empty(Samples.Read(File.ReadAllBytes(csv)).Problems);
     }
@@ -58,7 +58,7 @@ public sealed class WeatherCommandTests : IDisposable
     public void Everything_keeps_to_eighty_columns()
     {
         string epw = Write("a.epw", Samples.Epw);
-        Assert.All(Shown(Run(0, epw)).Split('\n'), l => Assert.True(l.Length <= 80, l));
+        Assert.All(Shown(Run(0, epw, "--full")).Split('\n'), l => Assert.True(l.Length <= 80, l));
         Assert.All(Run(0, "--help").Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
     }
 
@@ -115,7 +115,7 @@ public sealed class WeatherCommandTests : IDisposable
     {
         string map = Write("logger.toml", "time = \"Datum\"\ntime_format = \"dd.MM.yyyy HH:mm\"\nair = \"Temperatur\"\nair_unit = \"°C\"\n");
         string csv = Path.Combine(_folder, "ours.csv");
-        Snapshot.Match(Shown(Run(0, Write("logger.csv", Logger), "--columns", map, "--offset", "+01:00", "--units", "si", "--out", csv)) + "-----\n" + File.ReadAllText(csv));
+        Snapshot.Match(Shown(Run(0, Write("logger.csv", Logger), "--columns", map, "--offset", "+01:00", "--units", "si", "--full", "--out", csv)) + "-----\n" + File.ReadAllText(csv));
     }
 
     [Theory]

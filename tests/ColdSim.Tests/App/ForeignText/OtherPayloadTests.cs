@@ -48,7 +48,7 @@ public sealed class OtherPayloadTests : IDisposable
                 foreach (string changed in (string[])[text.Insert(cell, written), text.Insert(cell, payload)])
                 {
                     files.Texts["w"] = changed;
-                    shell.Run("weather", "w");
+                    shell.Run("weather", "w", "--full");
                     Payload.AssertNone(shell.Out + shell.Error, $"{layout}, cell at {cell}: {payload}");
                 }
             }
@@ -93,7 +93,7 @@ public sealed class OtherPayloadTests : IDisposable
                 string[] fields = good[^1].Split(',');
                 fields[field] = field == 6 ? payload.Replace("\n", " ", StringComparison.Ordinal) : payload;
                 File.WriteAllLines(Path.Combine(_folder, "three-days.log.csv"), [.. good[..^1], string.Join(',', fields)]);
-                foreach (string[] words in (string[][])[["log", "show", scenario, "--no-weather"], ["log", "show", scenario], ["log", "show", scenario, "--skip-damaged"], ["run", scenario, "--skip-damaged"]])
+                foreach (string[] words in (string[][])[["log", "show", scenario, "--no-weather"], ["log", "show", scenario], ["log", "show", scenario, "--full"], ["log", "show", scenario, "--skip-damaged"], ["run", scenario, "--skip-damaged"]])
                 {
                     if (words[0] == "run" && payload != Payload.All[0])
                         continue;

@@ -105,8 +105,11 @@ public sealed class ScenarioPayloadTests : IDisposable
         string path = Path.Combine(Path.GetDirectoryName(Shell.ColdSnap)!, "p.toml");
         files.Texts[path] = scenario;
         Shell shell = new() { Files = files };
-        shell.Run("check", path);
-        Payload.AssertNone(shell.Out + shell.Error, where);
+        foreach (string[] length in (string[][])[[], ["--full"], ["--brief"]])
+        {
+            shell.Run(["check", path, .. length]);
+            Payload.AssertNone(shell.Out + shell.Error, where);
+        }
     }
 
     [Theory]
@@ -114,16 +117,21 @@ public sealed class ScenarioPayloadTests : IDisposable
     [InlineData("run {0} --csv {1} --no-log")]
     [InlineData("run {0}")]
     [InlineData("run {0} --members 4")]
+    [InlineData("run {0} --members 4 --full")]
     [InlineData("check {0}")]
+    [InlineData("check {0} --brief")]
     [InlineData("compare {0} --csv {1} --no-log")]
     [InlineData("trip {0} --csv {1} --no-log")]
     [InlineData("limits {0} --csv {1} --fills 100 --no-log")]
     [InlineData("limits {0} --one-page --fills 100 --no-log")]
     [InlineData("freeze {0} --no-log")]
+    [InlineData("freeze {0} --no-log --full")]
     [InlineData("explain {0} --no-log")]
     [InlineData("log show {0}")]
+    [InlineData("log show {0} --full")]
     [InlineData("log add {0} --cylinder {2} --weight 31lb --at 2027-01-12T19:00-07:00")]
     [InlineData("weather {3} --out {1}")]
+    [InlineData("weather {3} --full --out {1}")]
     public void Names_come_out_visible_in_text_and_tables(string line)
     {
         string scenario = Write(Named), csv = Path.Combine(_folder, "o.csv"), name = VisibleText.Of(Payload.Joined);
@@ -203,7 +211,7 @@ public sealed class ScenarioPayloadTests : IDisposable
     {
         Shell shell = new();
         Assert.Equal(0, shell.Run("check", Write(Named.Replace("title = {payload}", "title = \"Cold\\nAll nights hold.\"", StringComparison.Ordinal))));
-        Assert.StartsWith("Cold␊All nights hold.\n", shell.Out, StringComparison.Ordinal);
+        Assert.StartsWith("It can be run, with 1 warning: Cold␊All nights hold..\n", shell.Out, StringComparison.Ordinal);
     }
 
     [Theory]

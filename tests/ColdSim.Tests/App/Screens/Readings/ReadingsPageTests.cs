@@ -97,7 +97,7 @@ public sealed class ReadingsPageTests : IDisposable
         Assert.NotNull(page.Fit?.Report);
         string drawn = page.Draw(width, height - FrameSheet.Rows).ToString();
         Assert.Contains("heat loss", drawn, StringComparison.Ordinal);
-        Assert.Contains("told by the readings", drawn, StringComparison.Ordinal);
+        Assert.Contains("from the readings", drawn, StringComparison.Ordinal);
         Assert.Contains("mostly assumed", drawn, StringComparison.Ordinal);
         Assert.Contains("┊", drawn, StringComparison.Ordinal);
         ReadingsPage log = After(page, new PageMessage.Step(-10));
