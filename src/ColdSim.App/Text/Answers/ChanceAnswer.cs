@@ -1,5 +1,6 @@
 using System.Globalization;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text.Answers;
@@ -28,17 +29,12 @@ internal static class ChanceAnswer
         };
     }
 
-    private static string Nights(ChanceReport report)
+    private static string Nights(ChanceReport report) => report.Nights.Count switch
     {
-        string? gas = report.Scenario.HeatStops is null ? null : "the gas lasts ";
-        return report.Nights.Count switch
-        {
-            1 when gas is null => $"{ClockText.NightShort(report.Nights[0].Night)} holds",
-            1 => $"{gas}through {ClockText.NightShort(report.Nights[0].Night)}",
-            2 => gas is null ? "both nights hold" : $"{gas}both nights",
-            var n => gas is null ? $"all {n} nights hold" : $"{gas}all {n} nights",
-        };
-    }
+        1 => $"{ClockText.NightShort(report.Nights[0].Night)} holds",
+        2 => "both nights hold",
+        var n => $"all {n} nights hold",
+    };
 
     private static string Beside(ChanceReport report) => $", {(report.MeetsWantedChance ? "not below" : "below")} the {Wanted(report)} you want";
 

@@ -127,7 +127,8 @@ public class ChanceCommandTests
         Assert.True(HandChances.ByYears.MeetsWantedChance);
         Assert.Equal(1, new Shell().Run("run", Shell.ColdSnap, "--members", "4", "--fail-if-short"));
         Assert.Equal(0, new Shell().Run("run", Shell.ColdSnap, "--members", "4"));
-        Assert.Equal(0, new Shell().Run("run", Shell.Demo("lockout-at-three.toml"), "--members", "4", "--fail-if-short"));
+        Assert.Equal(1, new Shell().Run("run", Shell.Demo("lockout-at-three.toml"), "--members", "4", "--fail-if-short"));
+        Assert.Equal(0, new Shell().Run("run", Shell.Demo("three-days.toml"), "--no-log", "--nights", "1", "--members", "4", "--fail-if-short"));
     }
 
     [Fact]

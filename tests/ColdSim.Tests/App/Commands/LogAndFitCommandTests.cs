@@ -126,10 +126,10 @@ public sealed class LogAndFitCommandTests : IDisposable
     [Fact]
     public void A_trip_starts_from_the_latest_reading_and_says_so()
     {
-        Shell trip = Run(0, "trip", Scenario);
+        Shell trip = Run(0, "trip", Scenario, "--full");
         Assert.Contains("Without it: --no-log", trip.Error, StringComparison.Ordinal);
         Assert.Contains("15.6 lb at the start", trip.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Contains("40.0 lb at the start", Run(0, "trip", Scenario, "--no-log").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("40.0 lb at the start", Run(0, "trip", Scenario, "--no-log", "--full").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -82,7 +82,7 @@ public class OtherCommandTests
             Assert.Contains("trip.weather.csv", shell.Out, StringComparison.Ordinal);
             Assert.Equal(0, shell.Run("check", path));
             Assert.Equal("", shell.Error);
-            Assert.Contains("Nothing is wrong with it", shell.Out, StringComparison.Ordinal);
+            Assert.Contains("Do: run it with 'coldsim run'.", shell.Out, StringComparison.Ordinal);
         }
         finally
         {
