@@ -25,7 +25,8 @@ internal static class NewCommand
         Option<string> units = CommonOptions.Choice("--units", "Units of examples and of what is not known: us or si.", ["us", "si"], "us");
         ExampleCommand command = new(
             "new",
-            "Write a commented scenario to start from, with weather beside it. At a terminal it asks eight questions; with an option that answers one, none.",
+            "Write a commented scenario to start from, with weather beside it. At a terminal it asks eight questions; "
+                + "with an option that answers one, none.",
             "coldsim new trip.toml",
             "coldsim new --mine",
             "coldsim new trip.toml --kind changeover",
@@ -73,10 +74,12 @@ internal static class NewCommand
         if (path == KeptRig.PathIn(host))
             host.Files.MakeFolder(Path.GetDirectoryName(path)!);
         IReadOnlyList<(string Path, string Text)> starters = rig is null ? StarterScenario.FilesOf(path) : StarterFiles.Of(rig, path, host.Clock.GetLocalNow());
-        (OutputFile File, string Text)[] files = [.. starters.Select(f => (new OutputFile(f.Path, Unchanged(f.Text, Starter(f.Path, path)), force), f.Text))];
+        (OutputFile File, string Text)[] files =
+            [.. starters.Select(f => (new OutputFile(f.Path, Unchanged(f.Text, Starter(f.Path, path)), force), f.Text))];
         foreach ((OutputFile starter, _) in files)
             OutputOption.Check(starter, host);
-        string weather = rig?.WeatherFile is { } named ? $", with the weather of {named}" : rig?.Lows.Count > 0 ? $", with weather of those lows in {files[0].File.Path}" : $", with invented weather in {files[0].File.Path}";
+        string weather = rig?.WeatherFile is { } named ? $", with the weather of {named}"
+            : $", with {(rig?.Lows.Count > 0 ? "weather of those lows" : "invented weather")} in {files[0].File.Path}";
         return new()
         {
             Answer = (_, _) =>
@@ -95,5 +98,6 @@ internal static class NewCommand
     private static OutputKind Unchanged(string text, string? other = null) => new("an unchanged starter file", there => there == text || there == other);
 
     // What is written without questions at one of a starter's paths; null where nothing is.
-    private static string? Starter(string path, string scenario) => StarterScenario.FilesOf(scenario).Where(f => f.Path == path).Select(f => f.Text).FirstOrDefault();
+    private static string? Starter(string path, string scenario)
+        => StarterScenario.FilesOf(scenario).Where(f => f.Path == path).Select(f => f.Text).FirstOrDefault();
 }

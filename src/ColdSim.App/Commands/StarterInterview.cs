@@ -8,7 +8,7 @@ internal static class StarterInterview
     // Nobody is asked for ever; a program that answers is not helped by more.
     private const int MostTries = 5;
 
-    /// <summary>The rig as it was told.</summary>
+    /// <summary>The rig of the answers.</summary>
     /// <param name="path">Where the scenario goes.</param>
     /// <param name="metric">Whether examples and defaults are metric.</param>
     /// <param name="host">Where a person answers.</param>
@@ -32,10 +32,10 @@ internal static class StarterInterview
             string answer = host.Answer!() ?? throw CommandFault.Input("coldsim: no more answers; nothing was written");
             if (StarterQuestion.IsUnknown(answer))
                 return rig;
-            StarterRig told = question.Put(rig, answer.Trim());
-            IReadOnlyList<string> faults = StarterFiles.Faults(told, path, host.Clock.GetLocalNow(), host.Files.Open);
+            StarterRig answered = question.Put(rig, answer.Trim());
+            IReadOnlyList<string> faults = StarterFiles.Faults(answered, path, host.Clock.GetLocalNow(), host.Files.Open);
             if (faults.Count == 0)
-                return told;
+                return answered;
             foreach (string fault in faults)
                 host.Error.WriteLine($"   {fault}");
         }

@@ -48,10 +48,10 @@ internal sealed class StarterOptions
         {
             if (parsed.GetValue(_answers[i]) is not { } answer || StarterQuestion.IsUnknown(answer))
                 continue;
-            StarterRig told = questions[i].Put(rig, answer.Trim());
-            IReadOnlyList<string> wrong = StarterFiles.Faults(told, path, host.Clock.GetLocalNow(), host.Files.Open);
+            StarterRig answered = questions[i].Put(rig, answer.Trim());
+            IReadOnlyList<string> wrong = StarterFiles.Faults(answered, path, host.Clock.GetLocalNow(), host.Files.Open);
             faults.AddRange(wrong.Select(w => $"coldsim: {_answers[i].Name}: {w}"));
-            rig = wrong.Count == 0 ? told : rig;
+            rig = wrong.Count == 0 ? answered : rig;
         }
 
         return faults.Count == 0 ? rig : throw CommandFault.Input([.. faults, "See 'coldsim new --help'."]);

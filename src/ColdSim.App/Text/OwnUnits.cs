@@ -6,9 +6,9 @@ namespace ColdSim.App.Text;
 
 /// <summary>Sentences that name quantities in fixed units, in the units that the reader asked for.</summary>
 /// <remarks>
-/// What is assumed is worded where a file is read, in the unit of the key's declaration, and cautions name a limit in both systems. Here "125 °F (52 °C)"
-/// becomes one of the two, and a quantity of the other system is converted to as many figures as it has, two at least. What a person named, such as "20 lb" for a cylinder,
-/// does not come here.
+/// What is assumed is worded where a file is read, in the unit of the key's declaration, and cautions name a limit in both systems. Here
+/// "125 °F (52 °C)" becomes one of the two, and a quantity of the other system is converted to as many figures as it has, two at least. What a
+/// person named, such as "20 lb" for a cylinder, does not come here.
 /// </remarks>
 internal static class OwnUnits
 {
@@ -19,12 +19,15 @@ internal static class OwnUnits
     private static readonly Pair[] Pairs =
     [
         new("°C", "°F", 1.8, 32), new(" K", " °F", 1.8),
-        new("W/K per metre", "BTU/h per °F per foot", 1 / (BtuPerHour_W / FahrenheitDegree_K) * Foot_m), new("W/K per m", "BTU/h per °F per ft", 1 / (BtuPerHour_W / FahrenheitDegree_K) * Foot_m),
-        new("m²K/W", "h·ft²·°F/BTU", BtuPerHour_W / FootSquared_m2 / FahrenheitDegree_K), new("W/m²K", "BTU/h·ft²·°F", FootSquared_m2 * FahrenheitDegree_K / BtuPerHour_W),
+        new("W/K per metre", "BTU/h per °F per foot", FahrenheitDegree_K / BtuPerHour_W * Foot_m),
+        new("W/K per m", "BTU/h per °F per ft", FahrenheitDegree_K / BtuPerHour_W * Foot_m),
+        new("m²K/W", "h·ft²·°F/BTU", BtuPerHour_W / FootSquared_m2 / FahrenheitDegree_K),
+        new("W/m²K", "BTU/h·ft²·°F", FootSquared_m2 * FahrenheitDegree_K / BtuPerHour_W),
         new("W/mK", "BTU/h·ft·°F", Foot_m * FahrenheitDegree_K / BtuPerHour_W), new("W/K", "BTU/h per °F", FahrenheitDegree_K / BtuPerHour_W),
         new("kJ/K", "BTU/°F", 1000 * FahrenheitDegree_K / Btu_J), new("MJ/K", "BTU/°F", 1e6 * FahrenheitDegree_K / Btu_J),
         new("MJ/kg", "BTU/lb", 1e6 * Pound_kg / Btu_J), new("kg/h", "lb/h", 1 / Pound_kg), new("kg", "lb", 1 / Pound_kg),
-        new("m³/h", "ft³/h", 1 / FootCubed_m3), new("m³", "ft³", 1 / FootCubed_m3), new("m²", "ft²", 1 / FootSquared_m2), new("cm²", "in²", 1e-4 / (Inch_m * Inch_m)),
+        new("m³/h", "ft³/h", 1 / FootCubed_m3), new("m³", "ft³", 1 / FootCubed_m3), new("m²", "ft²", 1 / FootSquared_m2),
+        new("cm²", "in²", 1e-4 / (Inch_m * Inch_m)),
         new("m/s", "mph", 1 / MilePerHour_m_s), new("km/h", "mph", KilometrePerHour_m_s / MilePerHour_m_s), new("mm", "in", 0.001 / Inch_m),
         new("m", "ft", 1 / Foot_m), new("cm", "in", 0.01 / Inch_m), new("L/min", "gal/min", Litre_m3 / Gallon_m3), new("L", "gal", Litre_m3 / Gallon_m3),
         new("mbar", "inH2O", 100 / InchOfWater_Pa), new("mbar", "psi", 100 / Psi_Pa), new("kPa", "psi", 1000 / Psi_Pa), new("bar", "psi", 1e5 / Psi_Pa),

@@ -36,7 +36,11 @@ internal static class SiText
         if (unit.Length == 0)
         {
             if (dimension != Dimension.Ratio)
-                return new QuantityFault($"'{Quote.Of(text)}' has no unit", $"write {QuantityExample.WithUnit(dimension, text, value, _ => true, QuantityExample.Of(dimension))}; {Expected(dimension)}");
+            {
+                string withUnit = QuantityExample.WithUnit(dimension, text, value, _ => true, QuantityExample.Of(dimension));
+                return new QuantityFault($"'{Quote.Of(text)}' has no unit", $"write {withUnit}; {Expected(dimension)}");
+            }
+
             si = value;
             return null;
         }

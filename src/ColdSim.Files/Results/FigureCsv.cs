@@ -55,7 +55,8 @@ internal static class FigureCsv
         int firstTime = Array.FindIndex(columns, c => figures.IsTime(c));
         return CsvForm.All.Any(form =>
         {
-            List<HeadingPattern> patterns = [.. columns.Select(c => new HeadingPattern(c.Heading + UnitOf(c, form), c.Shown is not null || c.Names is not null, c.Names is not null))];
+            List<HeadingPattern> patterns =
+                [.. columns.Select(c => new HeadingPattern(c.Heading + UnitOf(c, form), c.Shown is not null || c.Names is not null, c.Names is not null))];
             if (firstTime >= 0)
                 patterns.Insert(firstTime + 1, new(CsvForm.OffsetHeading));
             return CsvHeadings.Match(text, form.Separator, patterns);

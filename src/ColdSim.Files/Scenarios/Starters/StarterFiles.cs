@@ -14,7 +14,8 @@ public static class StarterFiles
         if (rig.WeatherFile is { } there)
             return [(path, StarterRigText.Of(rig, there))];
         string name = Path.GetFileNameWithoutExtension(path) + ".weather.csv";
-        string weather = rig.Lows.Count == 0 ? StarterScenario.WeatherText() : StarterWeather.Of(rig.Lows, new DateTimeOffset(now.Date.AddHours(12), now.Offset));
+        string weather = rig.Lows.Count == 0 ? StarterScenario.WeatherText()
+            : StarterWeather.Of(rig.Lows, new DateTimeOffset(now.Date.AddHours(12), now.Offset));
         return [(Path.Combine(Path.GetDirectoryName(path) ?? "", name), weather), (path, StarterRigText.Of(rig, name))];
     }
 

@@ -5,7 +5,7 @@ namespace ColdSim.Files.Scenarios.Starters;
 
 /// <summary>A question about a rig: what is asked, what an empty answer means, and how an answer goes into the rig.</summary>
 /// <param name="Text">What is asked, with an example.</param>
-/// <param name="Default">What is taken where nothing is answered or it is not known.</param>
+/// <param name="Default">What holds where nothing is answered or it is not known.</param>
 /// <param name="Put">The rig with the answer in it.</param>
 public sealed record StarterQuestion(string Text, string Default, Func<StarterRig, string, StarterRig> Put)
 {
@@ -19,7 +19,9 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
         [
             new($"Place, and height above the sea ({(metric ? "Alp, 1,600 m" : "Trailhead, 5,300 ft")})", "sea level", Place),
             new($"Coach: length and build: good, ordinary or leaky ({unknown.Length}, leaky)", $"{unknown.Length}, {unknown.Grade}", Coach),
-            new($"Cylinders with what is left, and how joined: by hand, changeover or together\n  ({(metric ? "11 kg half; or 11 kg 1/3 + 11 kg full, changeover" : "20 lb half; or 30 lb 1/3 + 30 lb full, changeover")})",
+            new(
+                "Cylinders with what is left, and how joined: by hand, changeover or together\n"
+                    + (metric ? "  (11 kg half; or 11 kg 1/3 + 11 kg full, changeover)" : "  (20 lb half; or 30 lb 1/3 + 30 lb full, changeover)"),
                 $"{cylinder.Size} {cylinder.Left}", Cylinders),
             new("Furnace: input on its plate, such as 25,000 BTU/h or 4 kW", unknown.Furnace, (rig, answer) => rig with { Furnace = answer }),
             new("Thermostat by day and by night", $"{unknown.Day}, {unknown.Night}", Thermostat),
@@ -31,7 +33,8 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
 
     /// <summary>Whether an answer means that it is not known.</summary>
     public static bool IsUnknown(string answer)
-        => answer.Trim() is "" or "?" or "-" || answer.Trim().TrimEnd('.').ToUpperInvariant() is "DON'T KNOW" or "DONT KNOW" or "I DON'T KNOW" or "UNKNOWN" or "NO IDEA";
+        => answer.Trim() is "" or "?" or "-"
+            || answer.Trim().TrimEnd('.').ToUpperInvariant() is "DON'T KNOW" or "DONT KNOW" or "I DON'T KNOW" or "UNKNOWN" or "NO IDEA";
 
     private static StarterRig Place(StarterRig rig, string answer)
     {
@@ -54,7 +57,8 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
     {
         List<StarterCylinder> cylinders = [];
         string joined = rig.Joined;
-        foreach (string part in answer.Replace(" and ", "+", StringComparison.OrdinalIgnoreCase).Split(['+', ';', ','], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        string list = answer.Replace(" and ", "+", StringComparison.OrdinalIgnoreCase);
+        foreach (string part in list.Split(['+', ';', ','], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             if (part.ToUpperInvariant() is "BY HAND" or "CHANGEOVER" or "TOGETHER")
             {
@@ -87,7 +91,8 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
 
     private static StarterRig Thermostat(StarterRig rig, string answer)
     {
-        string[] parts = answer.Replace(" and ", ",", StringComparison.OrdinalIgnoreCase).Split([',', '/'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        string[] parts = answer.Replace(" and ", ",", StringComparison.OrdinalIgnoreCase)
+            .Split([',', '/'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return parts.Length == 0 ? rig : rig with { Day = parts[0], Night = parts.Length > 1 ? string.Join(", ", parts[1..]) : parts[0] };
     }
 
@@ -116,7 +121,9 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
         if (answer.Trim().Equals("invented", StringComparison.OrdinalIgnoreCase))
             return rig with { Lows = [], WeatherFile = null };
         string[] lows = answer.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        return lows.Length > 0 && lows.All(l => IsA(l, Dimension.Temperature)) ? rig with { Lows = lows, WeatherFile = null } : rig with { Lows = [], WeatherFile = answer.Trim() };
+        return lows.Length > 0 && lows.All(l => IsA(l, Dimension.Temperature))
+            ? rig with { Lows = lows, WeatherFile = null }
+            : rig with { Lows = [], WeatherFile = answer.Trim() };
     }
 
     private static bool IsA(string text, Dimension dimension) => SiText.Read(text, dimension, out _) is null;

@@ -5,7 +5,7 @@ namespace ColdSim.Files.Scenarios.Starters;
 /// <param name="Left">What is in it, such as "80 %".</param>
 public sealed record StarterCylinder(string Size, string Left);
 
-/// <summary>What a scenario to begin with says of a rig, each as it is written in the file; null is not known, and taken from the defaults.</summary>
+/// <summary>What a scenario to begin with says of a rig, each as it is written in the file; null where it is not known.</summary>
 public sealed record StarterRig
 {
     /// <summary>What is in a cylinder of which nothing is said.</summary>

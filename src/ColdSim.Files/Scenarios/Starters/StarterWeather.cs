@@ -18,7 +18,8 @@ public static class StarterWeather
     public static string Of(IReadOnlyList<string> lows, DateTimeOffset noon)
     {
         ArgumentNullException.ThrowIfNull(lows);
-        double[] lows_K = [.. lows.Select(l => SiText.Read(l, Dimension.Temperature, out double k) is null ? k : throw new ArgumentException(l, nameof(lows)))];
+        double[] lows_K =
+            [.. lows.Select(l => SiText.Read(l, Dimension.Temperature, out double k) is null ? k : throw new ArgumentException(l, nameof(lows)))];
         List<WeatherRow> rows = [];
         for (int h = 0; h <= 24 * lows_K.Length; h++)
         {
@@ -32,7 +33,8 @@ public static class StarterWeather
         }
 
         using StringWriter text = new(CultureInfo.InvariantCulture);
-        WeatherCsvWriter.Write(rows, text, " Made up of the lows that were given, with highs 10 K (18 °F) above them.\n Replace it with a forecast or a record.");
+        WeatherCsvWriter.Write(
+            rows, text, " Made up of the lows that were given, with highs 10 K (18 °F) above them.\n Replace it with a forecast or a record.");
         return text.ToString();
     }
 }

@@ -64,7 +64,7 @@ public partial class OneUnitSystemTests
     [InlineData("regulator: taken as 160000 BTU/h at 30 psi", "regulator: taken as 160000 BTU/h at 30 psi")]
     [InlineData("9 kg bottle: taken as full, 9.07 kg", "9 kg bottle: taken as full, 20 lb")]
     [InlineData("taken as 30 min, 0.3 in the open", "taken as 30 min, 0.3 in the open")]
-    public void A_sentence_is_told_in_us_units(string text, string expected) => Assert.Equal(expected, UnitStyle.Us.InOwn(text));
+    public void A_sentence_is_shown_in_us_units(string text, string expected) => Assert.Equal(expected, UnitStyle.Us.InOwn(text));
 
     [Theory]
     [InlineData("regulator: taken as 160000 BTU/h at 30 psi", "regulator: taken as 47 kW at 2,100 mbar")]
@@ -75,7 +75,7 @@ public partial class OneUnitSystemTests
     [InlineData("heat loss 11.6 BTU/h per °F per ft (20 W/K per m), computed", "heat loss 20 W/K per m, computed")]
     [InlineData("delivery at 11 inH2O, wall 0.08 in (2.1 mm)", "delivery at 27 mbar, wall 2.1 mm")]
     [InlineData("taken as 0.3 in the open", "taken as 0.3 in the open")]
-    public void A_sentence_is_told_in_metric_units(string text, string expected) => Assert.Equal(expected, UnitStyle.Si.InOwn(text));
+    public void A_sentence_is_shown_in_metric_units(string text, string expected) => Assert.Equal(expected, UnitStyle.Si.InOwn(text));
 
     private static void Check(bool us, string[] names, params string[] words)
     {
