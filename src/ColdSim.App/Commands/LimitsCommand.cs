@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ColdSim.App.Text;
+using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
@@ -26,6 +27,7 @@ internal static class LimitsCommand
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the limits, a row a cell, to this file.");
         LogStartOptions log = new();
+        AnswerOptions length = new();
         ExampleCommand command = new(
             "limits",
             "Find the coldest night through which this rig's furnace is fed, by fill, blanket and cylinders.",
@@ -33,8 +35,8 @@ internal static class LimitsCommand
             "coldsim limits trip.toml --fills 25,50,75,100 --units si",
             "coldsim limits trip.toml --one-page > door.txt",
             "coldsim limits trip.toml --csv limits.csv")
-        { file, fills, page, units, json, csv.Path, csv.Separator, csv.Force, log.NoLog, log.SkipDamaged };
-        command.SetWork(host, Question, units, json);
+        { file, fills, page, units, json, csv.Path, csv.Separator, csv.Force, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        command.SetWork(host, Question, units, json, length);
         return command;
 
         CommandWork<LimitChart> Question(ParseResult parsed)
@@ -56,6 +58,7 @@ internal static class LimitsCommand
                 Answer = (done, cancel) => LimitChart.Of(scenario, axis, asked, done, cancel: cancel),
                 Progress = done => $", {done} of {cells} done",
                 Ledgers = new("these limits", c => c.Cells.SelectMany(OpenLedger).Take(1)) { With = "the scenario" },
+                OnScreen = onePage ? null : LimitAnswer.Of,
                 Text = (c, to) =>
                 {
                     if (onePage)

@@ -140,7 +140,7 @@ public sealed class OneStartTests : IDisposable
     public void A_start_later_than_the_reading_is_run_on_to_from_it()
     {
         string path = Write("cold-snap.toml", "2027-01-12T12:30-07:00,{only},weight,30 lb,,tare=17 lb,\n");
-        Shell run = Run("run", path);
+        Shell run = Run("run", path, "--full");
         Assert.Matches("^From line 2 of the log, run on to the start: 1[0-2]\\.[0-9] lb\\. Without it: --no-log\n", run.Error);
         Assert.Contains("Tue 12 Jan 12:30, and run on from it", run.Out.ReplaceLineEndings(" ").Replace("  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
         JsonElement from = Json("run", path).GetProperty("started_from");

@@ -18,6 +18,8 @@ public class ScreenSizeTests
                 string demo = Path.GetFileName(path), text = File.ReadAllText(path);
                 foreach (string command in (string[])["run", "run --members 4", "explain", "freeze", "check"])
                     all.Add(command, demo);
+                if (text.Contains("[furnace]", StringComparison.Ordinal))
+                    all.Add("limits", demo);
                 if (text.Contains("[[option]]", StringComparison.Ordinal))
                     all.Add("compare", demo);
                 if (text.Contains("[[stop]]", StringComparison.Ordinal))
