@@ -57,7 +57,7 @@ public class HeatStopBandTests
             string text = FrameSheet.Draw(Answered(View(units: units).Update(Ask)), FrameSheet.MinWidth, FrameSheet.MinHeight).ToString();
             Assert.Contains("3 days.", text, StringComparison.Ordinal);
             Assert.Contains("Esc close", text, StringComparison.Ordinal);
-            Assert.Contains(units.Temperature(283.15), text, StringComparison.Ordinal);
+            Assert.Contains(units.WholeTemperature(283.15), text, StringComparison.Ordinal);
         }
     }
 
