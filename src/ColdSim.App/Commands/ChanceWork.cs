@@ -26,7 +26,7 @@ internal sealed class ChanceWork
     public Option<double?> Members { get; } = new("--members")
     {
         HelpName = "N|auto",
-        Description = "Run it N times with what may be off, and give the chance of holding; auto: until it is clear if that is above or below the wanted one.",
+        Description = "Run it N times with errors in forecast, rig and readings, and give the chance of holding; auto: until it is clear if that is above or below the wanted one.",
         CustomParser = r =>
         {
             string word = r.Tokens[0].Value;

@@ -31,7 +31,7 @@ internal static class CommandTree
     public static RootCommand Of(Host host, string? asked = null)
     {
         RootCommand root = new(
-            "Tells whether a propane cylinder carries a coach's furnace through cold nights: when it runs short with gas "
+            "Says whether a propane cylinder carries a coach's furnace through cold nights: when it runs short with gas "
             + "still in it, when it runs dry, and how cold it gets inside. Without a command, opens the screen on your own rig (coldsim new --mine), or on a demo.");
         bool one = IsCommand(asked);
         foreach ((string name, Func<Host, Command> make) in Commands)

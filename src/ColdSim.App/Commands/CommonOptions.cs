@@ -23,7 +23,7 @@ internal static class CommonOptions
 
     public static Option<bool> FailIfShort() => new("--fail-if-short")
     {
-        Description = "End with exit code 1 if any night runs short, flat or dry.",
+        Description = "End with exit code 1 if any night does not hold.",
     };
 
     /// <summary>Lets a file be replaced that this program did not write; never one that is read.</summary>

@@ -20,7 +20,7 @@ internal static class CompareCommand
         Option<string?> sizes = new("--sizes")
         {
             HelpName = "LIST",
-            Description = "Compare these common cylinder sizes, filled alike, instead of the file's options.",
+            Description = "Compare these common cylinder sizes, filled to the same part, instead of the file's options.",
         };
         Option<double?> nights = CommonOptions.Nights();
         Option<string> units = CommonOptions.Units();

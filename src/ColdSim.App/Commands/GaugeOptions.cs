@@ -14,7 +14,7 @@ internal sealed class GaugeOptions
     public Option<string?> Diameter { get; } = CommonOptions.Quantity("--diameter", "D", "With --water-capacity: outside diameter.");
 
     public Option<string> Orientation { get; } = CommonOptions.Choice(
-        "--orientation", "With --water-capacity: how it stands.", ["upright", "horizontal"], unlessGiven: "upright");
+        "--orientation", "With --water-capacity: upright or lying.", ["upright", "horizontal"], unlessGiven: "upright");
 
     public Option<string?> Wall { get; } = CommonOptions.Quantity("--wall", "L", "With --water-capacity: wall thickness. [2.1 mm]");
 
@@ -26,10 +26,10 @@ internal sealed class GaugeOptions
 
     public Option<bool> Rested { get; } = new("--rested")
     {
-        Description = "The cylinder has stood closed for hours and is as warm as its surroundings.",
+        Description = "The cylinder has been closed for hours and is as warm as its surroundings.",
     };
 
-    public Option<double?> Tilt { get; } = CommonOptions.Number("--tilt", "DEGREES", "How far off level it may stand. [1]", 0, 15, whole: false);
+    public Option<double?> Tilt { get; } = CommonOptions.Number("--tilt", "DEGREES", "How far off level it may be. [1]", 0, 15, whole: false);
 
     public Option<string?> OffMiddle { get; } = CommonOptions.Quantity(
         "--off-middle", "L", "Lying tank: how far from its middle it is read. [a quarter of its straight part]");

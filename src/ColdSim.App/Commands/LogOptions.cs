@@ -21,7 +21,7 @@ internal sealed class LogOptions
 
     public Option<bool> Checked { get; } = new("--checked") { Description = "You looked again and it is right, though it looks wrong; written beside it, and used." };
 
-    public Option<string?> Tilt { get; } = CommonOptions.Quantity("--tilt", "DEGREES", "How far off level it may stand. [1]");
+    public Option<string?> Tilt { get; } = CommonOptions.Quantity("--tilt", "DEGREES", "How far off level it may be. [1]");
 
     public Option<string?> PercentOf { get; } = CommonOptions.Quantity("--percent-of", "WORD", "What an echo's percentage is of: height or volume. [height]");
 

@@ -26,7 +26,7 @@ internal static class RunCommand
         ChanceWork chance = new();
         ExampleCommand command = new(
             "run",
-            "Run a scenario: one sentence a night, the nights as a table, the events.",
+            "Run a scenario: does it hold, why not, what to do, night by night.",
             "coldsim run trip.toml",
             "coldsim run trip.toml --nights 3 --units si",
             "coldsim run trip.toml --csv curves.csv",

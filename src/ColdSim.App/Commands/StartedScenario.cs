@@ -48,7 +48,7 @@ internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<Compared
 internal sealed class LogStartOptions
 {
     /// <summary>Starts as the scenario says.</summary>
-    public Option<bool> NoLog { get; } = new("--no-log") { Description = "Do not read the log: start as the scenario says." };
+    public Option<bool> NoLog { get; } = new("--no-log") { Description = "Do not read the log: start as the scenario is written." };
 
     /// <summary>Leaves damaged lines of the log out.</summary>
     public Option<bool> SkipDamaged { get; } = ScenarioLog.SkipDamaged();

@@ -73,7 +73,7 @@ internal static class UsageFault
             return $"{line}; did you mean '{nearest}'?";
         return !option && command.Subcommands.Count > 0 && files.Exists(word)
             ? $"{line}; did you mean 'coldsim run {word}'?"
-            : $"{line}; {(known.Any() ? $"there are {string.Join(", ", known)}" : "nothing more is taken here")}";
+            : $"{line}; {(known.Any() ? $"there are {string.Join(", ", known)}" : "no more is accepted here")}";
     }
 
     private static string Plain(ParseError error)

@@ -13,7 +13,7 @@ internal static class BoardRule
     /// <summary>Below a comparison with a cylinder that is too large to be carried.</summary>
     public static string OnTheGround(Scenario scenario, UnitStyle units) => HoldsIn(scenario, units)
         ? units.InOwn("\"On the ground\": a cylinder of over 105 lb of water is not one to carry. 24 CFR 3280.704, a rule for manufactured homes, "
-            + "allows on board at most two, each of at most 105 lb of water; local code decides where a larger one may stand.")
+            + "allows on board at most two, each of at most 105 lb of water; local code decides where a larger one may be set.")
         : units.InOwn("\"On the ground\": a cylinder of over 105 lb of water is not one to carry. Your country's rules and the coach's papers say how many "
             + "of which size may be on board, and where a larger one may stand.");
 

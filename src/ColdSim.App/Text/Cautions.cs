@@ -48,7 +48,7 @@ internal static class Cautions
             yield return $"Snow and ice: keep {string.Join(", ", openings)} clear, and look again after every fall or drift. Blocked, a burner makes carbon monoxide.";
         if (rig.Heaters.Any(h => h.Supply == HeaterSupply.OwnFuel))
         {
-            yield return "A wood or diesel heater: its flue tight and clear, its distances and its own air as its plate asks, a carbon monoxide alarm "
+            yield return "A wood or diesel heater: its flue tight and clear, its clearances and combustion air as its plate asks, a carbon monoxide alarm "
                 + "beside it, and nobody asleep over an open fire.";
         }
 

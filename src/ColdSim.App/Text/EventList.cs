@@ -14,7 +14,7 @@ internal static class EventList
         IReadOnlyList<EventRow> rows = EventRows.Of(report, units);
         List<string> lines = [];
         if (rows.Count == 0)
-            lines.Add("Nothing out of the ordinary.");
+            lines.Add("Nothing unusual happens.");
         else
             lines.AddRange(Table([.. rows.Take(Longest)], units));
         if (rows.Count > Longest)

@@ -49,7 +49,7 @@ internal static class FitWords
     private static IEnumerable<string> Hidden(FitReport fit)
     {
         foreach (IReadOnlyList<FitKind> group in fit.Confused)
-            yield return $"{string.Join(" and ", group.Select(Name))} cannot be told apart: more of one with less of the other fits as well.";
+            yield return $"{string.Join(" and ", group.Select(Name))} cannot be separated: more of one with less of the other fits as well.";
         foreach (FitEstimate e in fit.Estimates.Where(e => !e.IsIdentified))
             yield return $"{Name(e.Kind)}: {Number(100 * e.Learned_frac, 0)} % of the doubt is gone; the rest is still assumed.";
         foreach (FitKind kind in fit.Silent)

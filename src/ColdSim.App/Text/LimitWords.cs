@@ -128,6 +128,6 @@ internal static class LimitWords
         string supply = blanket.Supply == BlanketSupply.Battery ? "on 12 V" : "on shore power";
         string power = setUp.Powered ? "" : ", which has no power here and only insulates";
         return $"{UnitStyle.Number(blanket.Power_W, 0)} W {supply}{power} around every cylinder, on at {units.Temperature(blanket.On_K)}, off at "
-            + $"{units.Temperature(blanket.Off_K)}{(own ? "" : ", taken because the scenario has none")}; listed for propane cylinders";
+            + $"{units.Temperature(blanket.Off_K)}{(own ? "" : ", assumed, because the scenario has none")}; listed for propane cylinders";
     }
 }

@@ -190,7 +190,7 @@ internal static class NightSentence
         DateTimeOffset at = power.FlatAt!.Value;
         string begins = at - night.From < Same ? "is without voltage from its start" : $"has its battery flat at {ClockText.Clock(at)}";
         string gas = $"with {Mass(power.GasLeftAtFlat!.Value, units)} of {CylinderWords.Gas(run.Scenario.Rig)} left";
-        string stops = run.Scenario.Rig.Furnace is null ? "what draws on it stands still" : "the furnace's board is dead";
+        string stops = run.Scenario.Rig.Furnace is null ? "what it feeds stops" : "the furnace's board is dead";
         return $"{begins} {gas}: {Then(night, units, $"{stops} for {ClockText.Span(power.VoltageGone)} in all")}";
     }
 

@@ -38,7 +38,7 @@ internal static class TripText
             .. table.Lines(TripFigures.Nights, TripNightRow.Of(report)),
             .. Wrap.Lines($"Left at {table.Context.Dawn}, or at the end of what was run. The least margin is the gas that could have been given at full "
                 + "pressure, less what was asked, in the minute of the night in which that was least."
-                + (report.Refills.Count > 0 ? " A night runs from noon to noon, so a morning's refill stands in the row of the night before." : "")),
+                + (report.Refills.Count > 0 ? " A night runs from noon to noon, so a morning's refill is in the row of the night before." : "")),
         ];
     }
 
@@ -81,7 +81,7 @@ internal static class TripText
             if (refill.TooHeavy && refill.Carried is { } gross)
             {
                 yield return $"{name} weighs {units.Mass(gross.Kilograms)} with its gas, more than the {units.Mass(report.Trip.Carries_kg)} that one person "
-                    + "is taken to carry: two people or a cart.";
+                    + "is assumed to carry: two people or a cart.";
             }
             if (refill.Outcome is { Refused: true })
                 yield return $"{name}: no station may fill a cylinder past its requalification date. Have it requalified, or exchange it.";

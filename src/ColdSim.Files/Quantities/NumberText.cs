@@ -45,7 +45,7 @@ internal static class NumberText
         {
             fault = digits.Count(c => c == ',') == 1 && !digits.Contains('.')
                 ? $"{DecimalComma} {Quote.Of(text.Replace(',', '.'))}"
-                : $"the commas of '{Quote.Of(text)}' do not stand between groups of three digits before the point";
+                : $"the commas of '{Quote.Of(text)}' are not between groups of three digits before the point";
             return false;
         }
         int exponentEnd = Exponent(text, i);

@@ -56,7 +56,7 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         else if (name.Equals(ComparedOption.AsItIs, StringComparison.OrdinalIgnoreCase))
             reading.Report(place, $"'name' is \"{Quote.Of(name)}\", which is what the scenario without changes is called");
         else if (!names.TryAdd(name, place))
-            reading.Report(place, $"'name' is \"{Quote.Of(name)}\", and another option is called so", FormattableString.Invariant($"it stands first in line {names[name].Line}"));
+            reading.Report(place, $"'name' is \"{Quote.Of(name)}\", and another option is called so", FormattableString.Invariant($"it is first given in line {names[name].Line}"));
         else
             return name;
         return null;
@@ -78,7 +78,7 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
         }
         int faults = reading.Problems.Count;
         foreach (IGrouping<string, OptionKey> twice in keys.GroupBy(k => k.Name, StringComparer.Ordinal).Where(g => g.Count() > 1))
-            reading.Report(twice.Last().Entry.KeyPlace, $"key '{Quote.Of(twice.Key)}' is given twice", FormattableString.Invariant($"it stands first in line {twice.First().Entry.KeyPlace.Line}"));
+            reading.Report(twice.Last().Entry.KeyPlace, $"key '{Quote.Of(twice.Key)}' is given twice", FormattableString.Invariant($"it is first given in line {twice.First().Entry.KeyPlace.Line}"));
         foreach (OptionKey key in keys)
         {
             // All options go through the same nights and are judged the same way; else there would be nothing to compare.

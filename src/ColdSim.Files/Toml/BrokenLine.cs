@@ -34,7 +34,7 @@ internal static partial class BrokenLine
         if (DecimalComma().Match(value) is { Success: true } comma)
             return $"a decimal comma; write {comma.Value.Replace(',', '.')}";
         bool bare = value.Length > 0 && value[0] is not ('"' or '\'' or '[' or '{');
-        return bare ? $"a value with a unit, and any other text, stands in quotes: \"{Quote.Of(Uncommented(value))}\"" : null;
+        return bare ? $"a value with a unit, and any other text, needs quotes: \"{Quote.Of(Uncommented(value))}\"" : null;
     }
 
     /// <summary>A line that parses: the header it was meant to be, so that the keys below it keep their table, else nothing.</summary>

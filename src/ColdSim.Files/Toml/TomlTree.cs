@@ -102,7 +102,7 @@ internal sealed class TomlTree
         catch (TomlException)
         {
             _brokenLines.Add(1);
-            Add(new TextPlace(1, 1), "the text cannot be taken apart", "accepted: TOML");
+            Add(new TextPlace(1, 1), "the text cannot be read as TOML", "accepted: TOML");
             return null;
         }
     }
@@ -292,7 +292,7 @@ internal sealed class TomlTree
             FormattableString.Invariant($"of several each is [[{Quote.Of(name)}]]: write [[{Quote.Of(name)}]] in line {one}"));
 
     private void Twice(TextPlace place, string what, TextPlace first)
-        => Add(place, $"{what} is given twice", FormattableString.Invariant($"it stands first in line {first.Line}"));
+        => Add(place, $"{what} is given twice", FormattableString.Invariant($"it is first given in line {first.Line}"));
 
     private void Add(TextPlace place, string what, string? accepted)
         => _problems.Add(new FileProblem(_file, place.Line, place.Column, what, accepted));

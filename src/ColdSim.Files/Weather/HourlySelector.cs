@@ -41,7 +41,7 @@ internal sealed class HourlySelector(RowCollector rows, WeatherFaults faults)
     {
         PassOn();
         if (_notSelected > 0)
-            faults.Note($"{faults.File}: {_notSelected} further reports within an hour passed over; the routine one, then the one nearest the full hour, is taken");
+            faults.Note($"{faults.File}: {_notSelected} further reports within an hour passed over; the routine one, then the one nearest the full hour, is used");
     }
 
     private void PassOn()

@@ -45,7 +45,7 @@ internal sealed class MissingMarks
         foreach (Mark mark in _found)
         {
             string more = mark.More == 0 ? "" : FormattableString.Invariant($" and {mark.More} more");
-            faults.Warn(Declared, FormattableString.Invariant($"{faults.File}:{mark.Line}: {mark.Column.Name} {Quote.Of(mark.Text)}{more}: taken as not known"));
+            faults.Warn(Declared, FormattableString.Invariant($"{faults.File}:{mark.Line}: {mark.Column.Name} {Quote.Of(mark.Text)}{more}: read as not known"));
         }
     }
 

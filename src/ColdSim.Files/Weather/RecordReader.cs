@@ -77,7 +77,7 @@ internal sealed class RecordReader : IDisposable
     {
         if (headings.Length != Count || !headings.SequenceEqual(All(), StringComparer.OrdinalIgnoreCase))
             return false;
-        _faults.Report(Line, 1, "the headings stand here again", OneHeadingRow);
+        _faults.Report(Line, 1, "the headings are here again", OneHeadingRow);
         return true;
     }
 

@@ -56,7 +56,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
         if (mixed)
         {
             int low = _stamps.Min(s => s.Year), high = _stamps.Max(s => s.Year);
-            faults.Note($"{faults.File}: a typical year, its months taken from {low} to {high}; put on {year}, one after another");
+            faults.Note($"{faults.File}: a typical year, its months from {low} to {high}, one after another as {year}");
         }
         else if (request.Year is not null && year != _stamps[0].Year)
         {
@@ -92,7 +92,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
         if (leftOut)
             faults.Note($"{faults.File}: 29 February left out, {year} has none");
         if (repeated)
-            faults.Note($"{faults.File}: 29 February is not in the file; the 28th stands there a second time");
+            faults.Note($"{faults.File}: 29 February is not in the file; the 28th is used twice");
     }
 
     private DateTimeOffset At(int year, int month, int day, int minute)

@@ -12,7 +12,7 @@ internal sealed class UnusualRows(WeatherFaults faults)
     private const double Wind_m_s = 45;
 
     private static readonly UnusualValue DewPoint = new(
-        "dew point", "over 1 K above the air; up to 1 K is taken as the air's temperature and counted", "at most the air's temperature", UnusualValue.OurChoice);
+        "dew point", "over 1 K above the air; up to 1 K is read as the air's temperature and counted", "at most the air's temperature", UnusualValue.OurChoice);
 
     private static readonly UnusualValue Jump = new(
         "air", "over 25 K from one row to the next, or over 25 K an hour where rows are more than an hour apart", "up to 10 K an hour; a chinook may bring more, and is run as it is written", UnusualValue.FromMemory);
@@ -61,9 +61,9 @@ internal sealed class UnusualRows(WeatherFaults faults)
     public void Finish()
     {
         if (_clamped > 0)
-            faults.Note($"{faults.File}: dew point up to 1 K above the air in {Rows(_clamped)}, taken as the air's temperature");
+            faults.Note($"{faults.File}: dew point up to 1 K above the air in {Rows(_clamped)}, read as the air's temperature");
         if (_dewPoint.Count > 0)
-            faults.Warn(DewPoint, FormattableString.Invariant($"{faults.File}:{_dewPoint.Line}: dew point above the air in {Rows(_dewPoint.Count)}, by up to {_dewPoint.Most:0.#} K, taken as the air's temperature"));
+            faults.Warn(DewPoint, FormattableString.Invariant($"{faults.File}:{_dewPoint.Line}: dew point above the air in {Rows(_dewPoint.Count)}, by up to {_dewPoint.Most:0.#} K, read as the air's temperature"));
         if (_jumps.Count > 0)
             faults.Warn(Jump, FormattableString.Invariant($"{faults.File}:{_jumps.Line}: the air changes by {_jumps.Most:0.#} K from one row to the next{(_jumps.Count == 1 ? "" : FormattableString.Invariant($", the largest of {_jumps.Count} such jumps"))}"));
         if (_cloudiest_frac is > 0 and <= Fraction_frac)

@@ -32,8 +32,8 @@ public sealed record DesignNight(ColdNight Night, int Rank, int Of, string Rule)
         // Of few nights no round part can be warmer.
         double warmer = 100.0 * ranked.Count(n => n.Mean_K > night.Mean_K) / ranked.Count;
         FormattableString rule = colder >= 1 ? $"{warmer:0.##} % of the record's nights are warmer"
-            : ranked.Count == 1 ? (FormattableString)$"the record's only night stands in for p{percent:0.###}"
-            : $"the record has {ranked.Count} nights, too few for p{percent:0.###}, and its coldest stands in; {warmer:0.##} % are warmer";
+            : ranked.Count == 1 ? (FormattableString)$"the record's only night is used for p{percent:0.###}"
+            : $"the record has {ranked.Count} nights, too few for p{percent:0.###}, so its coldest is used; {warmer:0.##} % are warmer";
         return new DesignNight(night, rank, ranked.Count, FormattableString.Invariant(rule));
     }
 

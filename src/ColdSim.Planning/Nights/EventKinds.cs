@@ -186,7 +186,7 @@ public static class EventKinds
         new(ReportedKind.VoltageBack, "voltage_back", "voltage is back", 'b', "voltage back", "voltage is back", 3) { StaysInRounds = true },
         new(ReportedKind.GeneratorStarts, "generator_starts", "generator starts", 'E', "generator", "the generator starts", 3),
         new(ReportedKind.GeneratorStops, "generator_stops", "generator stops", 'e', "gen. stops", "the generator stops", 2),
-        new(ReportedKind.GeneratorStarved, "generator_starved", "generator dies for want of gas", 'X', "gen. starved", "the generator dies for want of gas", 6),
+        new(ReportedKind.GeneratorStarved, "generator_starved", "generator stops: no gas", 'X', "gen. starved", "the generator stops: no gas", 6),
         new(ReportedKind.InsideFifty, "inside_fifty_fahrenheit", "inside falls to 50 °F (10 °C)", 'k', "50 °F inside", "inside falls to 50 °F (10 °C)", 4) { StaysInRounds = true },
         new(ReportedKind.ShortStops, "short_stops", "no gas asked for: no voltage", 'z', "no demand", "no gas is asked for, without voltage", 3),
     ];

@@ -183,7 +183,7 @@ public static class NightFigures
         Night.Count("lockouts", n => n.Lockouts, "times the furnace locked out"),
         Night.Time("liquid_gone_at", n => n.LiquidGoneAt, "when the last liquid of a cylinder first boiled off", canBeAbsent: true),
         Night.Time("dry_at", n => n.DryAt, "when it was dry", canBeAbsent: true).InTable(ReportTable.Nights, "Dry|at"),
-        Night.Quantity("below_set_point_k", n => n.BelowSetPoint, TemperatureDeltaUnit.Kelvin, "deepest fall below the set point for want of gas"),
+        Night.Quantity("below_set_point_k", n => n.BelowSetPoint, TemperatureDeltaUnit.Kelvin, "deepest fall below the set point for lack of gas"),
         Night.Time("freezing_at", n => n.FreezingAt, "when inside first fell to freezing", canBeAbsent: true),
         Night.Flag("water_alert", n => n.WaterAlert, "whether outside was at about 20 °F (-6.7 °C) or less with water where nothing heats it; an alert, not a finding"),
         Night.Rows("water", n => n.Water, WaterPlaces, "the rig's bays, pipes and tanks"),

@@ -63,7 +63,7 @@ public sealed record CannotStart(RunEnd Cause)
     /// <summary>The reason as a sentence.</summary>
     public string Message => Cause == RunEnd.LiquidFull
         ? "The cylinder cannot start: at its first temperature its charge fills it with liquid."
-        : "The cylinder cannot start: at its first temperature it stands at its relief pressure.";
+        : "The cylinder cannot start: at its first temperature it is at its relief pressure.";
 }
 
 /// <summary>What a scenario came to: the report of its run, or why its rig cannot start. One of the two is null.</summary>

@@ -163,10 +163,10 @@ public class AppliancesReaderTests
     public void What_is_assumed_is_listed()
     {
         IReadOnlyList<string> assumed = Assumed("[[refrigerator]]\n[[water_heater]]\n[[pipe]]\nlength = \"1 m\"\nwhere = \"outside\"\n");
-        Assert.Contains("refrigerator: input not given, taken as 1,500 BTU/h", assumed);
-        Assert.Contains("water heater: volume not given, taken as 6 gal", assumed);
+        Assert.Contains("refrigerator: input not given; assumed 1,500 BTU/h", assumed);
+        Assert.Contains("water heater: volume not given; assumed 6 gal", assumed);
         Assert.Contains("water heater: draws not given, no hot water is drawn", assumed);
-        Assert.Contains("pipe: film not given, taken as 25 W/m²K, in wind", assumed);
+        Assert.Contains("pipe: film not given; assumed 25 W/m²K, in wind", assumed);
     }
 
     [Theory]

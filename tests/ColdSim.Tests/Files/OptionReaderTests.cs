@@ -121,7 +121,7 @@ public class OptionReaderTests
     [InlineData("\"cylinder\" = \"40 lb\"", "s.toml:19:1: option 'x': the scenario has no [cylinder]", "s.toml:19:14: option 'x': 'cylinder' is a text; accepted: a table [cylinder]")]
     [InlineData("\"run.nights\" = 3", "s.toml:19:1: an option may not change 'run'; all options have the scenario's own nights, weather file and verdict")]
     [InlineData("\"weather.file\" = \"x.csv\"", "s.toml:19:1: an option may not change 'weather.file'; all options have the scenario's own nights, weather file and verdict")]
-    [InlineData("\"cylinder.left\" = 1\ncylinder.left = 0.5", "s.toml:20:10: key 'cylinder.left' is given twice; it stands first in line 19")]
+    [InlineData("\"cylinder.left\" = 1\ncylinder.left = 0.5", "s.toml:20:10: key 'cylinder.left' is given twice; it is first given in line 19")]
     [InlineData("", "s.toml:18:1: the option changes nothing; accepted: a table [option.set] of keys such as \"cylinder.size\" = \"40 lb\"")]
     public void A_fault_is_reported_at_the_options_own_line(string set, params string[] expected)
         => Assert.Equal(expected, Fixtures.Faults($"{Rig}\n[[option]]\nname = \"x\"\n[option.set]\n{set}"));
@@ -143,7 +143,7 @@ public class OptionReaderTests
             [
                 "s.toml:7:9: 'input': 'mph' is not a unit of power; accepted for power: W, kW, BTU/h, kBTU/h",
                 "s.toml:19:1: option 'a': unknown key 'lefft' in [cylinder]; did you mean 'left'?",
-                "s.toml:21:8: 'name' is \"A\", and another option is called so; it stands first in line 17",
+                "s.toml:21:8: 'name' is \"A\", and another option is called so; it is first given in line 17",
                 "s.toml:23:19: option 'without a name': 'left' is 3; write \"3 lb\" or \"3 kg\"; accepted: 0 % to 130 %",
             ],
             Fixtures.Faults(Rig.Replace("4 kW", "4 mph", StringComparison.Ordinal)

@@ -18,7 +18,7 @@ internal static class Reports
             StarterScenario.Text("w.csv"), "s", new Fixtures.OneFile("w.csv", StarterScenario.WeatherText())).Scenario!;
         return new RunReport
         {
-            Scenario = scenario with { Assumptions = ["wind: not in the weather file, taken as 2.0 m/s"] },
+            Scenario = scenario with { Assumptions = ["wind: not in the weather file; assumed 2.0 m/s"] },
             Summary = new RunSummary
             {
                 Verdict = Verdict.GasShort,

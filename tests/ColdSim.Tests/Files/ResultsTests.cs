@@ -61,7 +61,7 @@ public class ResultsTests
         Assert.Equal(JsonValueKind.Null, forecast.GetProperty("dry").GetProperty("high").ValueKind);
         Assert.Equal(1.5, forecast.GetProperty("left_at_dawn_kg")[0].GetProperty("median").GetDouble());
         Assert.Equal(1.25, forecast.GetProperty("days")[0].GetProperty("used_kg").GetDouble());
-        Assert.Equal("wind: not in the weather file, taken as 2.0 m/s", root.GetProperty("assumptions")[0].GetString());
+        Assert.Equal("wind: not in the weather file; assumed 2.0 m/s", root.GetProperty("assumptions")[0].GetString());
     }
 
     [Fact]

@@ -28,12 +28,12 @@ public class ScenarioFaultTests
     [InlineData("left = \"30 lb\"", "s.toml:5:1: 13.61 kg of propane does not fit a water capacity of 21.59 kg; accepted: up to 11.88 kg, legally 9.07 kg")]
     [InlineData("orientation = \"uprigt\"", "s.toml:5:15: 'orientation' is \"uprigt\"; accepted: \"upright\", \"horizontal\"; did you mean 'upright'?")]
     [InlineData("orientation = 1", "s.toml:5:15: 'orientation' is the number 1; accepted: one of \"upright\", \"horizontal\"")]
-    [InlineData("size = \"30 lb\"", "s.toml:5:1: key 'size' in [cylinder] is given twice; it stands first in line 4")]
-    [InlineData("[weather]", "s.toml:5:1: [weather] is given twice; it stands first in line 1")]
+    [InlineData("size = \"30 lb\"", "s.toml:5:1: key 'size' in [cylinder] is given twice; it is first given in line 4")]
+    [InlineData("[weather]", "s.toml:5:1: [weather] is given twice; it is first given in line 1")]
     [InlineData("water_capacity = \"47.6 lb\"", "s.toml:5:1: 'size' already says the water capacity; accepted: size, or water_capacity with diameter")]
     [InlineData("diameter = \"45 cm\"", "s.toml:5:1: 21.59 L cannot be a cylinder of 450 mm diameter and 2.1 mm wall; accepted: for this volume up to about 435 mm, less and the heads alone hold more")]
     [InlineData("diameter = \"20 cm\"\nwall = \"30 mm\"", "s.toml:6:1: a wall of 30 mm is more than a tenth of the diameter of 200 mm; accepted: up to 20 mm for this diameter")]
-    [InlineData("left = 20 lb", "s.toml:5:11: not TOML: Unexpected token found `lb` while expecting token `newline`; a value with a unit, and any other text, stands in quotes: \"20 lb\"")]
+    [InlineData("left = 20 lb", "s.toml:5:11: not TOML: Unexpected token found `lb` while expecting token `newline`; a value with a unit, and any other text, needs quotes: \"20 lb\"")]
     [InlineData("left = \"20 lb", "s.toml:5:13: a text without its closing quote")]
     [InlineData("left = ", "s.toml:5:8: no readable value after '='")]
     [InlineData("[furnace]\ninput = \"7 kW\"\n[coach]\nlength = \"7 m\"\ngrade = \"good\"", "s.toml:5:1: a furnace without a thermostat; accepted: [furnace] together with [coach] and [thermostat]")]
@@ -72,13 +72,13 @@ public class ScenarioFaultTests
             [
                 "s.toml:1:1: unknown key 'titel' at the top level; did you mean 'title'?",
                 "s.toml:3:8: the weather file 'x.csv' cannot be opened: there is no such file",
-                "s.toml:5:11: not TOML: Unexpected token found `lb` while expecting token `newline`; a value with a unit, and any other text, stands in quotes: \"20 lb\"",
+                "s.toml:5:11: not TOML: Unexpected token found `lb` while expecting token `newline`; a value with a unit, and any other text, needs quotes: \"20 lb\"",
                 "s.toml:6:8: 'left' is 200 %; accepted: 0 % to 130 %",
                 "s.toml:7:9: a '[' without its ']'; accepted: key = value, [table], # comment",
                 "s.toml:8:9: 'input': 'mph' is not a unit of power; accepted for power: W, kW, BTU/h, kBTU/h",
                 "s.toml:9:9: 'tries' is 2.5; accepted: a whole number, 1 to 10",
                 "s.toml:10:18: a text without its closing quote",
-                "s.toml:13:1: key 'day' in [thermostat] is given twice; it stands first in line 12",
+                "s.toml:13:1: key 'day' in [thermostat] is given twice; it is first given in line 12",
             ],
             Fixtures.Faults("""
                 titel = "x"

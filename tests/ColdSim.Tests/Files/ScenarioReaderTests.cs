@@ -210,12 +210,12 @@ public class ScenarioReaderTests
         string[] lines = Fixtures.Weather.Split('\n', StringSplitOptions.TrimEntries);
         string weather = string.Join('\n', lines.Select((l, i) => l + (i == 0 ? heading : cell)));
         IReadOnlyList<string> assumed = Fixtures.Read(Fixtures.Least + panels + place, weather).Scenario!.Assumptions;
-        Assert.Contains("sun: not in the weather file, taken as 0 W/m² on coach and cylinders", assumed);
+        Assert.Contains("sun: not in the weather file; assumed 0 W/m² on coach and cylinders", assumed);
         Assert.Contains($"panels: sun from a clear sky and {cloud}", assumed);
-        Assert.Contains("sun: not in the weather file, taken as 0 W/m²", Fixtures.Read(Fixtures.Least + place, weather).Scenario!.Assumptions);
+        Assert.Contains("sun: not in the weather file; assumed 0 W/m²", Fixtures.Read(Fixtures.Least + place, weather).Scenario!.Assumptions);
 
         // Where the sun stands is not known, so there is none on the panels either.
-        Assert.Contains("sun: not in the weather file, taken as 0 W/m²", Fixtures.Read(Fixtures.Least + panels, weather).Scenario!.Assumptions);
+        Assert.Contains("sun: not in the weather file; assumed 0 W/m²", Fixtures.Read(Fixtures.Least + panels, weather).Scenario!.Assumptions);
     }
 
     [Fact]
@@ -228,9 +228,9 @@ public class ScenarioReaderTests
     public void What_was_assumed_is_named()
     {
         IReadOnlyList<string> assumptions = Good(Fixtures.Least).Assumptions;
-        Assert.Contains("wind: not in the weather file, taken as 2.0 m/s", assumptions);
-        Assert.Contains("place: elevation not given, taken as sea level", assumptions);
-        Assert.Contains("cylinder: left not given, taken as full, 9.07 kg", assumptions);
+        Assert.Contains("wind: not in the weather file; assumed 2.0 m/s", assumptions);
+        Assert.Contains("place: elevation not given; assumed sea level", assumptions);
+        Assert.Contains("cylinder: left not given; assumed full, 9.07 kg", assumptions);
     }
 
     [Fact]
@@ -244,7 +244,7 @@ public class ScenarioReaderTests
             left = "full"
             """, "time,air [°C],wind [m/s]\n2025-01-14T16:00-07:00,-5,1\n2025-01-14T17:00-07:00,-5,\n").Assumptions;
         Assert.Contains("w.csv: wind is empty in 1 rows; 0 filled in between their neighbours, 1 left to the stand-in", assumptions);
-        Assert.Contains("wind: missing in 1 of 2 rows of weather, there taken as 2.0 m/s", assumptions);
+        Assert.Contains("wind: missing in 1 of 2 rows of weather, there assumed to be 2.0 m/s", assumptions);
         Assert.DoesNotContain(assumptions, a => a.Contains("left", StringComparison.Ordinal) && a.StartsWith("cylinder", StringComparison.Ordinal));
     }
 

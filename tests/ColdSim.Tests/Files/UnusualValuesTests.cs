@@ -68,7 +68,7 @@ public class UnusualValuesTests
         ("coach.surface", "have no roof", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces.Replace("roof", "wall", StringComparison.Ordinal), Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces),
         ("coach.surface", "windows of 40 m² (431 ft²) in all", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces + "[[coach.surface]]\nkind = \"window\"\narea = \"40 m²\"", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces + "[[coach.surface]]\nkind = \"window\"\narea = \"40 ft²\""),
         ("place.longitude", "longitude 111.4 with a clock 7 h behind UTC", Cylinder + Place.Replace("-111.4", "111.4", StringComparison.Ordinal), Cylinder + Place),
-        ("cylinder.left", "'left' is 1 without a unit, taken as all of the legal filling, 9.07 kg", Cylinder + "left = 1", Cylinder + "left = 0.9"),
+        ("cylinder.left", "'left' is 1 without a unit, read as all of the legal filling, 9.07 kg", Cylinder + "left = 1", Cylinder + "left = 0.9"),
         ("cylinder.left", "'left' is 1 without a unit", Cylinder + "left = \"1\"", Cylinder + "left = \"1 lb\""),
     ];
 
@@ -193,7 +193,7 @@ public class UnusualValuesTests
         string little = Week("°C", "01", _ => -5, ",dew point [°C]", hour => hour < 3 ? ",-4.5" : ",-12");
         AssertNone(Cylinder, little);
         ReadResult read = Run(Cylinder, little);
-        Assert.Contains(read.Warnings, w => w.Contains("dew point up to 1 K above the air in 3 rows, taken as the air's temperature", StringComparison.Ordinal));
+        Assert.Contains(read.Warnings, w => w.Contains("dew point up to 1 K above the air in 3 rows, read as the air's temperature", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -234,7 +234,7 @@ public class UnusualValuesTests
         string weather = Week("°C", "01", Swing(-5, 10), "," + heading, hour => hour is 5 or 6 ? "," + mark : heading[0] switch { 'p' => ",900", 'd' => ",-15", _ => ",4" });
         string map = mapped.Length == 0 ? "" : $"[weather.columns]\ntime = \"time\"\nair = \"air [°C]\"\n{mapped} = \"{heading}\"\n";
         string warning = TheWarning(map + Cylinder, weather);
-        Assert.Contains($"w.csv:7: {heading[..heading.IndexOf(" [", StringComparison.Ordinal)]} {mark} and 1 more: taken as not known", warning, StringComparison.Ordinal);
+        Assert.Contains($"w.csv:7: {heading[..heading.IndexOf(" [", StringComparison.Ordinal)]} {mark} and 1 more: read as not known", warning, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -245,7 +245,7 @@ public class UnusualValuesTests
     public void A_row_whose_air_is_marked_as_not_known_is_left_out()
     {
         string weather = Week("°C", "01", hour => hour == 5 ? -99.9 : -5);
-        Assert.Contains("w.csv:7: air -99.9: taken as not known", TheWarning(Cylinder, weather), StringComparison.Ordinal);
+        Assert.Contains("w.csv:7: air -99.9: read as not known", TheWarning(Cylinder, weather), StringComparison.Ordinal);
         Assert.Equal(167, Run(Cylinder, weather).Scenario!.Weather.Count);
         Assert.Contains(Run(Cylinder, Week("°C", "01", _ => -99.9)).Problems, p => p.What.Contains("every air temperature is marked as not known", StringComparison.Ordinal));
     }

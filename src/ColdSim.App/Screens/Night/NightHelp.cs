@@ -27,7 +27,7 @@ internal static class NightHelp
         "  mouse click           puts the time cursor there",
         "",
         "READING THE CURVES",
-        "  ⠒⠒⠒ no gaps, ⠒ ⠒ dashed, ⠡⠡⠡ speckled; each name stands",
+        "  ⠒⠒⠒ no gaps, ⠒ ⠒ dashed, ⠡⠡⠡ speckled; each name is",
         "  on the left and where its curve ends.",
         "  demand      gas asked for, as gross heat; the highest",
         "              in each column",
@@ -44,7 +44,7 @@ internal static class NightHelp
         "  w I m  water begins to freeze, is all ice, has thawed",
         "  d k    damp settles on a cold surface, 50 °F inside",
         "  B b z  battery flat, voltage back, so no gas is asked for",
-        "  E e X  generator starts, stops, dies for want of gas",
+        "  E e X  generator starts, stops, has no gas",
         "",
     ];
 

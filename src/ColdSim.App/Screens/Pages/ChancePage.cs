@@ -34,8 +34,9 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Pending<Cha
     public IReadOnlyList<string> Help { get; } =
     [
         "CHANCE",
-        "  The scenario run many times with what may be off, and",
-        "  how many of these members hold. Options are left out:",
+        "  The scenario run many times, each with other errors in",
+        "  forecast, rig and readings, and how many of these members",
+        "  hold. Options are left out:",
         "  'coldsim run FILE --members N' tries them too.",
         "  Within: where the chance lies, 95 times in 100, as far as",
         "  so few members tell; four times as many halve it.",
@@ -115,7 +116,7 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Pending<Cha
     }
 
     private static PageJob CreateJob(RunReport report, int members) => new(
-        $"Running it {ChanceSentence.Count(members)} times with forecast, coach, contents and habits a little other than written",
+        $"Running it {ChanceSentence.Count(members)} times with errors in forecast, coach, contents and habits",
         (finished, cancel) =>
         {
             ChanceReport chance = ChanceRun.Of(report.Scenario, [], members, Seed, finished, cancel: cancel);

@@ -25,7 +25,7 @@ internal sealed record LimitsPage(string Title, UnitStyle Units, Pending<LimitCh
         "  when the page is first opened, for each unit on its own.",
         "  Up, Down, PgUp, PgDn  scroll",
         "  Tab, Shift-Tab        next, previous part",
-        "  Left, Right           aside, where the screen is narrow",
+        "  Left, Right           sideways, where the screen is narrow",
         "  Enter                 starts again after a stop",
     ];
 

@@ -31,7 +31,7 @@ internal sealed record OptionsPage(
     ScrolledText Scroll) : IPage
 {
     private const string NoOptions =
-        "This scenario has no [[option]] to compare with; write one into its file, as docs/comparing.md shows, and the options stand here side by side.";
+        "This scenario has no [[option]] to compare with; write one into its file, as docs/comparing.md shows, and the options are shown here side by side.";
 
     public char Key => '3';
 
@@ -41,7 +41,7 @@ internal sealed record OptionsPage(
     [
         "OPTIONS",
         "  The scenario as it is and its options, the best first.",
-        "  The curves of two marked ones lie over each other below:",
+        "  The curves of two marked ones are drawn together below:",
         "  A without gaps, B dashed, in the night of the cursor.",
         "  Up, Down, PgUp, PgDn  another option",
         "  Space                 marks it, or takes its mark away",

@@ -63,7 +63,7 @@ internal static class OptionsSheet
         sheet.Put(0, top, CellText.Cut(Legend(page, comparison), sheet.Width));
         if (page.Marked.Count == 0)
         {
-            sheet.Put(0, top + 2, "Space marks an option; two marked ones lie over each other here.");
+            sheet.Put(0, top + 2, "Space marks an option; two marked ones are drawn together here.");
             return;
         }
 

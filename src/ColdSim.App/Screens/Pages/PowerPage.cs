@@ -31,7 +31,7 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
         "  Voltage goes while some charge is left: how much, decide",
         "  the battery's kind and how cold it is. Where the screen is",
         "  tall enough: charge over the night, and what is drawn and",
-        "  comes in; the pointer stands where charge is lowest.",
+        "  comes in; the pointer is where charge is lowest.",
         "  n, p                  next, previous night",
         "  Up, Down              the same",
         "  Home, End             first, last night",

@@ -10,7 +10,7 @@ namespace ColdSim.App.Screens.Pages;
 internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripReport> Trip, int Row, bool AsText, ScrolledText Scroll) : IPage
 {
     private const string NoTrip =
-        "This scenario stays in one place and has no refill; write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip stands here.";
+        "This scenario stays in one place and has no refill; write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip is shown here.";
 
     private const int HeadingRows = 3;
     private const int WidestName = 6;
@@ -25,7 +25,7 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
     [
         "TRIP",
         "  A row a night; what is said of the chosen night and its",
-        "  refills stands below. Until when a refill can wait is",
+        "  refills is shown below. Until when a refill can wait is",
         "  found by running the trip again with it moved by days.",
         "  Up, Down, PgUp, PgDn  another night",
         "  Home, End             first, last night",

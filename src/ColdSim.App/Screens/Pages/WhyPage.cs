@@ -28,12 +28,12 @@ internal sealed record WhyPage(
         "WHY",
         "  The shortage under the cursor of the nights, or within an",
         "  hour of it; else the first one; where nothing is short,",
-        "  how close it comes. Which limit binds and what would have",
+        "  how close it comes. The binding limit and what would have",
         "  held is found for the first shortage only.",
         "  Enter                 the first shortage",
         "  Up, Down, PgUp, PgDn  scroll",
         "  Tab, Shift-Tab        next, previous part",
-        "  Left, Right           aside, where the screen is narrow",
+        "  Left, Right           sideways, where the screen is narrow",
     ];
 
     public PageJob? DueJob => Shown.DueJob;

@@ -76,7 +76,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         "             uncertainty",
         "  predicted  what the simulator makes of the reading before",
         "  times      the difference in its standard errors; in the",
-        "             strip, o where it stands, > or < beyond it",
+        "             strip, o where it is, > or < beyond it",
         "  F W A      far off; looks wrong; after a wrong one",
     ];
 

@@ -38,7 +38,7 @@ internal static class ReadingsSheet
             sheet.Put(x + 1, 1, page.IsWriting ? "writing…" : "reckoning…");
         if (page.File is null)
         {
-            Body(sheet, [("The demo has no file of its own, so no log stands beside it.", CellStyle.Plain), ("'coldsim new trip.toml' writes a scenario to begin with; 'coldsim view trip.toml' opens it.", CellStyle.Plain)], 0);
+            Body(sheet, [("The demo has no file of its own, so there is no log beside it.", CellStyle.Plain), ("'coldsim new trip.toml' writes a scenario to begin with; 'coldsim view trip.toml' opens it.", CellStyle.Plain)], 0);
             PageElements.Foot(sheet);
             return;
         }
@@ -168,7 +168,7 @@ internal static class ReadingsSheet
         foreach (FitKind kind in fit.Silent)
             lines.Add(($"{FitWords.Name(kind)}: the readings say nothing; the scenario's stays", CellStyle.Plain));
         foreach (IReadOnlyList<FitKind> group in fit.Confused)
-            lines.AddRange(CellText.Wrap($"{string.Join(" and ", group.Select(FitWords.Name))} cannot be told apart: more of one with less of the other fits as well", width).Select(l => (l, CellStyle.Plain)));
+            lines.AddRange(CellText.Wrap($"{string.Join(" and ", group.Select(FitWords.Name))} cannot be separated: more of one with less of the other fits as well", width).Select(l => (l, CellStyle.Plain)));
         lines.Add(("", CellStyle.Plain));
         lines.Add(("Reading less fit", CellStyle.Strong));
         UnitStyle u = page.Units;

@@ -7,7 +7,7 @@ namespace ColdSim.Files.Scenarios.Keys;
 internal abstract class ScenarioKey(string name, KeyDefault otherwise, string meaning)
 {
     /// <summary>The usual line for a value that is assumed.</summary>
-    public const string NotGiven = "{who}: {key} not given, taken as {value}";
+    public const string NotGiven = "{who}: {key} not given; assumed {value}";
 
     public string Name => name;
 

@@ -23,7 +23,7 @@ internal static class ArrangementSection
         "kind", Kind.ByHand, "one open at a time; two on an automatic changeover; all valves open on one manifold",
         ("by hand", Kind.ByHand), ("changeover", Kind.Changeover), ("together", Kind.Together))
     {
-        Assumed = "arrangement: kind not given, taken as one open at a time, changed {value} in the order written",
+        Assumed = "arrangement: kind not given; assumed one open at a time, changed {value} in the order written",
     };
 
     private static readonly ItemsKey Order = new(

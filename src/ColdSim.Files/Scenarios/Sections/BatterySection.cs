@@ -31,7 +31,7 @@ internal static class BatterySection
     private static readonly QuantityKey Charge = new(
         "charge", Dimension.Ratio, "0", "1", KeyDefault.Called(Flooded.InitialCharge_frac, "full"), "state of charge at the start")
     {
-        Assumed = "battery: charge at the start not given, taken as {value}",
+        Assumed = "battery: charge at the start not given; assumed {value}",
     };
 
     private static readonly QuantityKey UsableDepth = new(
@@ -52,7 +52,7 @@ internal static class BatterySection
     private static readonly ChoiceKey<bool> Stands = new(
         "stands", Flooded.Inside, "whose air it has the temperature of", ("inside", true), ("outside", false))
     {
-        Assumed = "battery: where it stands not given, taken as {value} the coach",
+        Assumed = "battery: place not given; assumed {value} the coach",
     };
 
     private static readonly QuantityKey Reconnect = new(

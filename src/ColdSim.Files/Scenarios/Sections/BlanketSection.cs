@@ -17,7 +17,7 @@ internal static class BlanketSection
     private static readonly QuantityKey On = new(
         "on", Dimension.Temperature, "-20 °C", "40 °C", KeyDefault.Of(Usual.On_K, "°C"), "its thermostat switches on here")
     {
-        Assumed = "{who}: blanket thermostat not given, taken as on at {value}",
+        Assumed = "{who}: blanket thermostat not given; assumed on at {value}",
     };
 
     private static readonly QuantityKey Off = new(
@@ -26,20 +26,20 @@ internal static class BlanketSection
     private static readonly QuantityKey Coverage = new(
         "coverage", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.Coverage_frac, ""), "part of the wall that it covers, the same from bottom to top")
     {
-        Assumed = "{who}: blanket coverage not given, taken as {value} of the wall",
+        Assumed = "{who}: blanket coverage not given; assumed {value} of the wall",
     };
 
     private static readonly QuantityKey Insulation = new(
         "insulation", Dimension.ThermalInsulance, "0 m²K/W", "10 m²K/W", KeyDefault.Of(Usual.Insulation_m2K_W, "m²K/W"), "outside its element")
     {
-        Assumed = "{who}: blanket insulation not given, taken as {value}",
+        Assumed = "{who}: blanket insulation not given; assumed {value}",
     };
 
     private static readonly ChoiceKey<BlanketSupply> Supply = new(
         "supply", Usual.Supply, "what it runs on; shore power is there where `[place]` has `hookup`",
         ("12 V", BlanketSupply.Battery), ("shore", BlanketSupply.ShorePower))
     {
-        Assumed = "{who}: blanket supply not given, taken as the {value} battery",
+        Assumed = "{who}: blanket supply not given; assumed the {value} battery",
     };
 
     private static readonly SpansKey Hours = new("hours", KeyDefault.Of("always"), "when it has power");
@@ -75,7 +75,7 @@ internal static class BlanketSection
         section.Assume(Insulation, called);
         section.Assume(Supply, called);
         if (blanket.StuckOn)
-            section.Reading.Warn($"{called}: the blanket's thermostat is taken as stuck on; it heats whenever it has power");
+            section.Reading.Warn($"{called}: the blanket's thermostat is stuck on: it heats whenever it has power");
         return blanket;
     }
 }

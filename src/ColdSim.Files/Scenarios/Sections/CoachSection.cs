@@ -97,7 +97,7 @@ internal static class CoachSection
 
     private static readonly SpansKey CoverHours = new("hours", KeyDefault.Of("always"), "when they are up")
     {
-        Assumed = "covers: hours not given, taken as always up",
+        Assumed = "covers: hours not given; assumed always up",
     };
 
     private static readonly ScenarioSection Covers = new("covers", TableForm.One, "covers over windows, put up for the night", [Saves, CoverHours]);
@@ -118,7 +118,7 @@ internal static class CoachSection
         CoachSurfaces surfaces = CoachSurfaces.Read(section);
         double? perMetre = section.Get(Grade);
         if (perMetre is not null)
-            section.Reading.Assume($"coach: heat loss taken as {perMetre} W/K per metre of length, a rule of thumb good to 30 %");
+            section.Reading.Assume($"coach: heat loss assumed {perMetre} W/K per metre of length, a rule of thumb good to 30 %");
         double? length = section.Get(Length);
         double? width = section.Get(Width);
         double? leakage = section.Get(LeakageArea);
@@ -147,7 +147,7 @@ internal static class CoachSection
         double leakage_cm2 = leakage * 1e4 ?? (built ? surfaces.UsualLeakage_cm2 : 0);
         section.Assume(
             LeakageArea, "coach",
-            built ? $", taken as {leakage_cm2:0} cm², 2 cm² per m² of envelope and the slide-outs' seals" : (FormattableString)$"; the heat loss is taken to hold infiltration already");
+            built ? $"; assumed {leakage_cm2:0} cm², 2 cm² per m² of envelope and the slide-outs' seals" : (FormattableString)$"; the heat loss is assumed to include infiltration already");
         if (leakage_cm2 > 0)
             section.Assume(Shelter, "coach");
         if (!built)
@@ -196,7 +196,7 @@ internal static class CoachSection
         if (section.Present && !all)
         {
             if (floor_m2 > 0)
-                section.Reading.Assume($"coach: what it stores is taken by its floor of {floor_m2:0.#} m² where not given");
+                section.Reading.Assume($"coach: heat capacity not given; assumed from its floor of {floor_m2:0.#} m²");
             else if (!section.Has(Length))
                 section.Lacks(Length, "accepted: length (and width) for the floor area, or air_capacity, furnishings_capacity and coupling");
         }

@@ -20,27 +20,27 @@ internal sealed class CoachSkirting
     private static readonly QuantityKey U = new(
         "u", Dimension.HeatTransferCoefficient, "0.2 W/m²K", "8 W/m²K", KeyDefault.Quantity("2.9 W/m²K"), "of the skirt")
     {
-        Assumed = "coach: u of the skirting not given, taken as {value}",
+        Assumed = "coach: u of the skirting not given; assumed {value}",
     };
 
     private static readonly QuantityKey Ventilation = new(
         "ventilation", Dimension.Conductance, "0 W/K", "200 W/K", KeyDefault.Of($"{NumberShown.Of(Ventilation_W_m2K)} W/K per m² of floor"),
         "air that passes under it")
     {
-        Assumed = "coach: ventilation of the skirting not given, taken as {value}",
+        Assumed = "coach: ventilation of the skirting not given; assumed {value}",
     };
 
     private static readonly QuantityKey Ground = new(
         "ground", Dimension.HeatTransferCoefficient, "0 W/m²K", "5 W/m²K", KeyDefault.Quantity("0.5 W/m²K"), "to the ground, per area of floor")
     {
-        Assumed = "coach: ground under the skirting not given, taken as {value} of floor",
+        Assumed = "coach: ground under the skirting not given; assumed {value} of floor",
     };
 
     // Frozen to cool soil.
     private static readonly QuantityKey GroundTemperatureKey = new(
         "ground_temperature", Dimension.Temperature, "-20 °C", "20 °C", KeyDefault.Quantity("0 °C"), "of the ground")
     {
-        Assumed = "coach: ground_temperature not given, taken as {value}",
+        Assumed = "coach: ground_temperature not given; assumed {value}",
     };
 
     public static readonly ScenarioSection Declared = new(

@@ -23,12 +23,12 @@ internal sealed class CoachSurfaces
     private static readonly QuantityKey U = new(
         "u", Dimension.HeatTransferCoefficient, "0.1 W/m²K", "12 W/m²K", KeyDefault.Of("by kind, below"), "heat lost per area")
     {
-        Assumed = "coach: u of {who} not given, taken as {value}",
+        Assumed = "coach: u of {who} not given; assumed {value}",
     };
 
     private static readonly WholeKey Panes = new("panes", 1, 2, KeyDefault.Of(1), "of a window")
     {
-        Assumed = "coach: panes of {who} not given, taken as single glass",
+        Assumed = "coach: panes of {who} not given; assumed single glass",
     };
 
     private static readonly ChoiceKey<int> Glazing = new(
@@ -54,7 +54,7 @@ internal sealed class CoachSurfaces
     private static readonly QuantityKey SealBridge = new(
         "seal_bridge", Dimension.Conductivity, "0 W/mK", "3 W/mK", KeyDefault.Quantity("0.4 W/mK"), "heat lost per length of seal")
     {
-        Assumed = "coach: seal_bridge of {who} not given, taken as {value}",
+        Assumed = "coach: seal_bridge of {who} not given; assumed {value}",
     };
 
     public static readonly ScenarioSection Surface = new(

@@ -42,7 +42,7 @@ internal static class CylinderSection
         "what is in it at the start, liquid and vapour; a ratio is one of `legal_fill`")
     {
         Words = ["full"],
-        Assumed = "{who}: left not given, taken as full, {value}",
+        Assumed = "{who}: left not given; assumed full, {value}",
         Comment = "of the legal filling; or a mass, such as \"12 lb\"",
     };
 
@@ -56,7 +56,7 @@ internal static class CylinderSection
     private static readonly QuantityKey Temperature = new(
         "temperature", Dimension.Temperature, "-60 °C", "50 °C", KeyDefault.Of("the outside air's"), "at the start")
     {
-        Assumed = "{who}: temperature at the start not given, taken as {value}",
+        Assumed = "{who}: temperature at the start not given; assumed {value}",
     };
 
     private static readonly QuantityKey Relief = new(
@@ -119,7 +119,7 @@ internal static class CylinderSection
             if (section.Value(Name) is not TomlText name)
                 continue;
             if (!names.TryAdd(name.Value.Trim(), name.Place))
-                reading.Report(name.Place, $"two cylinders are called \"{Quote.Of(name.Value.Trim())}\"", FormattableString.Invariant($"the first stands in line {names[name.Value.Trim()].Line}"));
+                reading.Report(name.Place, $"two cylinders are called \"{Quote.Of(name.Value.Trim())}\"", FormattableString.Invariant($"the first is in line {names[name.Value.Trim()].Line}"));
         }
     }
 
@@ -213,7 +213,7 @@ internal static class CylinderSection
         if (!section.Has(Left) || section.IsWord(Left))
             return legalFill_kg;
         if (section.Value(Left) is { } one and (TomlNumber { Value: 1 } or TomlText { Value: "1" }))
-            section.Reading.WarnUnusual(one.Place, FormattableString.Invariant($"'left' is 1 without a unit, taken as all of the legal filling, {legalFill_kg:0.##} kg"), LeftIsOne.Usual);
+            section.Reading.WarnUnusual(one.Place, FormattableString.Invariant($"'left' is 1 without a unit, read as all of the legal filling, {legalFill_kg:0.##} kg"), LeftIsOne.Usual);
         double? left = section.Get(Left, out QuantityRange range);
         return left * (range.Dimension == Dimension.Mass ? 1 : legalFill_kg) ?? double.NaN;
     }

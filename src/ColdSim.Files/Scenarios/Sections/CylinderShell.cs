@@ -40,7 +40,7 @@ internal sealed record CylinderShell(
     private static readonly QuantityKey Tare = new(
         "tare", Dimension.Mass, "0.5 kg", "3,500 kg", KeyDefault.Of($"by size, else shell and {NumberShown.Of(ShellGeometry.Fittings_kg)} kg"), "empty mass, as stamped (\"TW\")")
     {
-        Assumed = "{who}: tare not given, taken as metal_mass and {value} for collar, foot ring and valve",
+        Assumed = "{who}: tare not given; assumed metal_mass and {value} for collar, foot ring and valve",
     };
 
     private static readonly QuantityKey LegalFill = new(

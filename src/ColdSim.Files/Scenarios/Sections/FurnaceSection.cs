@@ -30,7 +30,7 @@ internal static class FurnaceSection
         "fan_current", Dimension.Current, "0 A", "60 A", KeyDefault.Of("usual for its input"),
         "what the fan draws at 12 V while it purges and burns; counts with a `[battery]` only")
     {
-        Assumed = "{who}: fan current not given, taken as {value}, usual for its input",
+        Assumed = "{who}: fan current not given; assumed {value}, usual for its input",
     };
 
     private static readonly QuantityKey FullPressure = new(

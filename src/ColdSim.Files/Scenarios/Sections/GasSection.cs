@@ -58,7 +58,7 @@ internal static class GasSection
         if (sold is { } place && GasGrade.Of(place) is { } grade)
         {
             if (grade.Composition != GasMasses.PurePropane)
-                section.Reading.Assume($"gas: {grade.Name}, taken as {grade.Meaning}");
+                section.Reading.Assume($"gas: {grade.Name}, assumed to be {grade.Meaning}");
             return new GasSpecification { Name = grade.Name, Composition = grade.Composition };
         }
 

@@ -15,7 +15,7 @@ internal static class PeopleSection
 
     private static readonly SpansKey Awake = new("awake", KeyDefault.Of(ClockText.Written(Usual.AwakeHours[0])), "when somebody can reset a locked-out furnace")
     {
-        Assumed = "people: awake not given, taken as {value}, when somebody resets a locked-out furnace",
+        Assumed = "people: awake not given; assumed {value}, when somebody resets a locked-out furnace",
     };
 
     private static readonly QuantityKey ResetAfter = new(

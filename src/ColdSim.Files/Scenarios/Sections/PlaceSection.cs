@@ -63,7 +63,7 @@ internal static class PlaceSection
         public static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m", Places, "height above the sea")
         {
             Usual = HabitableHeight,
-            Assumed = "{who}: elevation not given, taken as sea level",
+            Assumed = "{who}: elevation not given; assumed sea level",
         };
 
         public static readonly NumberKey Latitude = new("latitude", -90, 90, Places, PlaceSection.Latitude.Meaning)

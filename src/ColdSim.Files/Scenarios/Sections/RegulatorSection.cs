@@ -19,7 +19,7 @@ internal static class RegulatorSection
         "rated_flow", [new(Dimension.Power, "1 kW", "500 kW"), new(Dimension.MassFlow, "0.08 kg/h", "35 kg/h")], KeyDefault.Of(Usual.RatedFlow_W, "BTU/h"),
         "flow on the plate, as heat or as mass of propane")
     {
-        Assumed = "regulator: rated_flow not given, taken as {value}",
+        Assumed = "regulator: rated_flow not given; assumed {value}",
     };
 
     internal static readonly QuantityKey SetPoint = new(

@@ -17,7 +17,7 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
         "when the run starts; its offset is the run's clock. The offset may be left out where `[weather]` has one")
     {
         Within = "within the weather",
-        Assumed = "run: start not given, taken as the weather's first row, {value}",
+        Assumed = "run: start not given; assumed the weather's first row, {value}",
     };
 
     private static readonly WholeKey NightsKey = new("nights", 1, 400, KeyDefault.Of("to the end of the weather"), "nights to run, each ending at noon");

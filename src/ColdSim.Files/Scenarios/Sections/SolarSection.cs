@@ -26,7 +26,7 @@ internal static class SolarSection
     private static readonly QuantityKey SnowCover = new(
         "snow_cover", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.SnowCover_frac, ""), "part of them under snow; a flat panel after snowfall is 1")
     {
-        Assumed = "solar: snow cover not given, taken as none",
+        Assumed = "solar: snow cover not given; assumed none",
     };
 
     private static readonly NumberKey TemperatureCoefficient = new(

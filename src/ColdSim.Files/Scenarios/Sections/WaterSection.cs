@@ -48,6 +48,6 @@ internal static class WaterSection
         if (ducted is not null && furnace is null)
             reading.Warn($"a [[wet_bay]] has a duct, and there is no [furnace]");
         if (coach is null && water.Exists(n => n.Inside_W_K > 0))
-            reading.Warn($"water stands inside or beside the coach, and there is no [coach]: inside is taken as outside air");
+            reading.Warn($"water is kept inside or beside the coach, but there is no [coach]: the air outside is used in its place");
     }
 }

@@ -18,7 +18,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     // A station this much higher or lower than the place is worth a warning.
     private const double WorthSaying_m = 100;
 
-    private const string NotInFile = "{key}: not in the weather file, taken as {value}";
+    private const string NotInFile = "{key}: not in the weather file; assumed {value}";
 
     private static readonly WeatherDefaults Usual = new();
     private static readonly PlaceShift NoShift = new();
@@ -218,7 +218,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             if (lapse)
                 shift = shift with { StationElevation_m = own_m };
             else if (Math.Abs(own_m - site.Elevation_m) > WorthSaying_m)
-                section.Reading.Warn($"weather: the station stands at {own_m:0} m and the place at {site.Elevation_m:0} m; 'station_elevation' or 'lapse' would shift the temperature");
+                section.Reading.Warn($"weather: the station is at {own_m:0} m and the place at {site.Elevation_m:0} m; 'station_elevation' or 'lapse' would shift the temperature");
         }
         else if (lapse && shift.StationElevation_m is null)
         {
@@ -279,7 +279,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             if (without == all)
                 reading.Assumptions.Add(NotInFile.Replace("{key}", what, StringComparison.Ordinal).Replace("{value}", assumed, StringComparison.Ordinal));
             else if (without > 0)
-                reading.Assume($"{what}: missing in {without} of {all} rows of weather, there taken as {assumed}");
+                reading.Assume($"{what}: missing in {without} of {all} rows of weather, there assumed to be {assumed}");
         }
     }
 

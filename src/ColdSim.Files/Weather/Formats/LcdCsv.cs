@@ -112,7 +112,7 @@ internal static class LcdCsv
         if (station.Longitude_deg is { } longitude)
         {
             TimeSpan guess = TimeSpan.FromHours(Math.Round(longitude / 15));
-            faults.Note($"{faults.File}: local standard time without an offset; UTC{InstantText.OfOffset(guess)} taken from the longitude, state 'offset' where that is wrong");
+            faults.Note($"{faults.File}: local standard time without an offset; UTC{InstantText.OfOffset(guess)} guessed from the longitude; state 'offset' where that is wrong");
             return guess;
         }
         faults.Report(1, 1, "times in local standard time, and no longitude to tell its offset from UTC", "accepted: an offset stated beside the file, such as \"-07:00\"");

@@ -18,7 +18,7 @@ internal static class NwsForecastJson
             faults.Report(1, 1, "larger than any forecast");
             return;
         }
-        rows.Clock = "with each hour's own offset from UTC; a value stands at the hour's beginning";
+        rows.Clock = "with each hour's own offset from UTC; a value belongs to the hour's beginning";
         rows.EmptyMessage = "no hours in the list 'periods'";
         rows.DeclareColumn(WeatherColumn.Wind);
         rows.DeclareColumn(WeatherColumn.DewPoint);

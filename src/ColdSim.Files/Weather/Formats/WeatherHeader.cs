@@ -50,7 +50,7 @@ internal sealed class WeatherHeader
         if (name == TimeHeading)
         {
             if (Time >= 0)
-                faults.Report(line, column, $"column '{Quote.Of(name)}' stands twice");
+                faults.Report(line, column, $"column '{Quote.Of(name)}' is given twice");
             Time = field;
             return;
         }
@@ -75,7 +75,7 @@ internal sealed class WeatherHeader
             return;
         }
         if (!_columns.TryAdd(known, (field, spelling, heading.Trim())))
-            faults.Report(line, column, $"column '{known.Name}' stands twice");
+            faults.Report(line, column, $"column '{known.Name}' is given twice");
     }
 
     private void Refuse(WeatherColumn column, WeatherFaults faults, int line, int at, string what, string accepted)

@@ -26,7 +26,7 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
         DateTimeOffset? time = Time();
         if (time is null && IsHeadings())
         {
-            faults.Report(Line, 1, "the headings stand here again", RecordReader.OneHeadingRow);
+            faults.Report(Line, 1, "the headings are here again", RecordReader.OneHeadingRow);
             return null;
         }
 

@@ -55,10 +55,10 @@ public partial class OneUnitSystemTests
     }
 
     [Theory]
-    [InlineData("coach: heat loss taken as 15 W/K per metre of length", "coach: heat loss taken as 8.7 BTU/h per °F per foot of length")]
+    [InlineData("coach: heat loss assumed 15 W/K per metre of length", "coach: heat loss assumed 8.7 BTU/h per °F per foot of length")]
     [InlineData("below 125 °F (52 °C).", "below 125 °F.")]
-    [InlineData("water heater: set_point not given, taken as 60 °C", "water heater: set_point not given, taken as 140 °F")]
-    [InlineData("fan heater: differential not given, taken as 2 K", "fan heater: differential not given, taken as 3.6 °F")]
+    [InlineData("water heater: set_point not given; assumed 60 °C", "water heater: set_point not given; assumed 140 °F")]
+    [InlineData("fan heater: differential not given; assumed 2 K", "fan heater: differential not given; assumed 3.6 °F")]
     [InlineData("-60 to 55 °C", "-76 to 131 °F")]
     [InlineData("what it stores is taken by its floor of 9.8 m² where not given", "what it stores is taken by its floor of 110 ft² where not given")]
     [InlineData("regulator: taken as 160000 BTU/h at 30 psi", "regulator: taken as 160000 BTU/h at 30 psi")]

@@ -127,7 +127,7 @@ public class OtherCommandTests
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "--nigths", "3", "x.toml")]
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "x.toml", "--nigths=3")]
     [InlineData("coldsim: unknown option '--jsn'; did you mean '--json'?", "propane", "--jsn", "20C")]
-    [InlineData("coldsim: unknown argument 'y.toml'; nothing more is taken here", "run", "x.toml", "y.toml")]
+    [InlineData("coldsim: unknown argument 'y.toml'; no more is accepted here", "run", "x.toml", "y.toml")]
     [InlineData("coldsim: FILE is missing", "run")]
     [InlineData("coldsim: --nights needs a value", "run", "x.toml", "--nights")]
     [InlineData("coldsim: --nights is given more than once", "run", "x.toml", "--nights", "1", "--nights", "2")]

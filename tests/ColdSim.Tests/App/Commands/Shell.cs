@@ -121,10 +121,13 @@ internal sealed class HastyClock : TimeProvider
 {
     private int _timers;
 
+    /// <summary>How long each later second takes; they never end unless this says so.</summary>
+    public TimeSpan Later { get; init; } = Timeout.InfiniteTimeSpan;
+
     public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
     {
         if (Interlocked.Increment(ref _timers) > 1)
-            return base.CreateTimer(callback, state, dueTime, period);
+            return base.CreateTimer(callback, state, Later == Timeout.InfiniteTimeSpan ? dueTime : Later, period);
         callback(state);
         return base.CreateTimer(_ => { }, null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }

@@ -10,7 +10,7 @@ public class EventListTests
     public void Burner_cycles_are_counted_and_not_listed()
     {
         IReadOnlyList<string> lines = EventList.Lines(InventedRuns.Report([InventedRuns.Holds], [.. InventedRuns.Events.Take(2)]), UnitStyle.Us);
-        Assert.Equal(["Nothing out of the ordinary.", "The burner lights 41 times, 6.4 h in all; --json has every time."], lines);
+        Assert.Equal(["Nothing unusual happens.", "The burner lights 41 times, 6.4 h in all; --json has every time."], lines);
     }
 
     [Fact]

@@ -158,7 +158,7 @@ public class BadWeatherTests
             List<string> lines = [.. text.TrimEnd('\n').Split('\n')];
             lines.Insert(heading + 2, lines[heading]);
             Assert.Equal(
-                FormattableString.Invariant($"w:{heading + 3}:1: the headings stand here again; accepted: one row of headings, above all others"),
+                FormattableString.Invariant($"w:{heading + 3}:1: the headings are here again; accepted: one row of headings, above all others"),
                 Samples.Read(string.Join('\n', lines), request).Problems[0].ToString());
         }
     }

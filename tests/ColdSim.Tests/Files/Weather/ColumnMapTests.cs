@@ -59,7 +59,7 @@ public class ColumnMapTests
     {
         ReadResult read = Fixtures.Read(Fixtures.Least, Samples.OpenMeteo);
         Assert.Empty(read.Problems);
-        Assert.Contains(read.Warnings, w => w.Contains("the station stands at 2400 m and the place at 0 m", StringComparison.Ordinal));
+        Assert.Contains(read.Warnings, w => w.Contains("the station is at 2400 m and the place at 0 m", StringComparison.Ordinal));
         Assert.Contains("accepted: \"csv\"", Fixtures.Faults(Fixtures.Least.Replace("[cylinder]", "format = \"epv\"\n[cylinder]", StringComparison.Ordinal))[0], StringComparison.Ordinal);
     }
 

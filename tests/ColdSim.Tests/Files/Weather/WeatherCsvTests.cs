@@ -99,7 +99,7 @@ public class WeatherCsvTests
     [InlineData("time,air", "w.csv:1:6: column 'air' has no unit; accepted: its unit in brackets, such as air [°C]")]
     [InlineData("time,air [mph]", "w.csv:1:6: column 'air': 'mph' is not a unit of temperature; accepted: °C, °F, K")]
     [InlineData("time,air [°X]", "w.csv:1:6: column 'air': unknown unit '°X'; accepted: °C, °F, K")]
-    [InlineData("time,air [°C],temperature [°F]", "w.csv:1:15: column 'air' stands twice")]
+    [InlineData("time,air [°C],temperature [°F]", "w.csv:1:15: column 'air' is given twice")]
     [InlineData("time,air [°C],wimd [m/s]", "w.csv:1:15: unknown column 'wimd'; did you mean 'wind'?")]
     [InlineData("time,wind [m/s]", "w.csv:1:1: no column 'air'; accepted: air [°C]")]
     [InlineData("air [°C]", "w.csv:1:1: no column 'time'; accepted: time and air [°C], and any of wind [m/s], humidity [%], dew point [°C], sun [W/m²], cloud [%], pressure [hPa]")]

@@ -107,7 +107,7 @@ public class WeatherReaderTests
         WeatherResult read = Samples.Good(Samples.Epw);
         Assert.Equal(48, read.Rows.Count);
         Assert.All(read.Rows.Zip(read.Rows.Skip(1)), p => Assert.Equal(TimeSpan.FromHours(1), p.Second.Time - p.First.Time));
-        Assert.Contains("w: a typical year, its months taken from 1984 to 1990; put on 1990, one after another", read.Notes);
+        Assert.Contains("w: a typical year, its months from 1984 to 1990, one after another as 1990", read.Notes);
         Assert.Equal(2031, Samples.Good(Samples.Epw, new() { Year = 2031 }).Rows[0].Time.Year);
     }
 
@@ -159,7 +159,7 @@ public class WeatherReaderTests
         Assert.Equal([-10, -11, -11.4, -13], read.Rows.Select(r => r.Celsius()));
         Assert.Equal([1, 0, 1, 0], read.Rows.Select(r => r.Cloud_frac));
         Assert.Contains("w: 1 value that the publisher marks as suspect left out", read.Notes);
-        Assert.Contains(read.Notes, n => n.Contains("UTC-07:00 taken from the longitude", StringComparison.Ordinal));
+        Assert.Contains(read.Notes, n => n.Contains("UTC-07:00 guessed from the longitude", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -46,10 +46,10 @@ public class ColdNightTests
     }
 
     [Theory]
-    [InlineData(56, 99, 1, "the record has 56 nights, too few for p99, and its coldest stands in; 98.21 % are warmer")]
-    [InlineData(56, 99.9, 1, "the record has 56 nights, too few for p99.9, and its coldest stands in; 98.21 % are warmer")]
+    [InlineData(56, 99, 1, "the record has 56 nights, too few for p99, so its coldest is used; 98.21 % are warmer")]
+    [InlineData(56, 99.9, 1, "the record has 56 nights, too few for p99.9, so its coldest is used; 98.21 % are warmer")]
     [InlineData(56, 90, 5, "91.07 % of the record's nights are warmer")]
-    [InlineData(1, 99, 1, "the record's only night stands in for p99")]
+    [InlineData(1, 99, 1, "the record's only night is used for p99")]
     public void The_part_of_warmer_nights_is_the_true_one(int count, double percent, int rank, string rule)
     {
         DesignNight picked = DesignNight.Percentile(ColdNights.Of(Flat(Noon, [.. Enumerable.Range(0, count).Select(i => -0.1 * i)]), TimeSpan.FromHours(-7)), percent);
