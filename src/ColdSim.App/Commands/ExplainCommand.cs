@@ -42,7 +42,7 @@ internal static class ExplainCommand
             bool advise = length.WantsAdvice(parsed, json) && time is null;
             return new()
             {
-                Answer = (done, cancel) => Advised(Explain(scenario, time, done, cancel), advise, cancel),
+                Answer = (done, cancel) => Advised(Explain(scenario, parsed.UnitStyle(units), time, done, cancel), advise, cancel),
                 Progress = done => $", {done} runs done",
                 Ledgers = new("this explanation", _ => []),
                 OnScreen = (e, to) => ExplainAnswer.Of(e.Of, e.Guesses, to),
@@ -56,11 +56,11 @@ internal static class ExplainCommand
     private static Advised<Explanation> Advised(Explanation explanation, bool advise, CancellationToken cancel)
         => new(explanation, advise ? InputSensitivity.Of(explanation.Report.Scenario, explanation.Report.Summary, cancel: cancel) : []);
 
-    private static Explanation Explain(Scenario scenario, DateTimeOffset? at, IProgress<int> done, CancellationToken cancel)
+    private static Explanation Explain(Scenario scenario, UnitStyle units, DateTimeOffset? at, IProgress<int> done, CancellationToken cancel)
     {
         try
         {
-            return Explanation.Of(scenario, at, () => done.Report(1), cancel: cancel);
+            return Explanation.Of(scenario, units.Grid, at, () => done.Report(1), cancel: cancel);
         }
         catch (TimeOutsideRunException e)
         {

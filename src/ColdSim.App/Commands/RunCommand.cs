@@ -52,7 +52,7 @@ internal static class RunCommand
             AnswerLength wanted = length.Of(parsed);
             if (!chance.IsAsked(parsed))
             {
-                CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, started.Latest, withAdvice: length.WantsAdvice(parsed, json)) with
+                CommandWork<RunAnswer> run = RunWork.Of(scenario, failIfShort, started.Latest, adviseIn: length.WantsAdvice(parsed, json) ? parsed.UnitStyle(units) : null) with
                 {
                     Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to, csv.Form(parsed, units))),
                 };

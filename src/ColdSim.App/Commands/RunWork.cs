@@ -25,10 +25,10 @@ internal static class RunWork
     /// <param name="scenario">What is run.</param>
     /// <param name="failIfShort">Whether a night that does not hold is a failure.</param>
     /// <param name="latest">The reading that it starts from; null for none.</param>
-    /// <param name="withAdvice">Whether to find out why it fails, what to do and what it hangs on, which takes further runs.</param>
-    public static CommandWork<RunAnswer> Of(Scenario scenario, bool failIfShort = false, LatestReading? latest = null, bool withAdvice = false) => new()
+    /// <param name="adviseIn">The units of a person who wants to know why it fails, what to do and what it hangs on, which takes further runs; null where nobody does.</param>
+    public static CommandWork<RunAnswer> Of(Scenario scenario, bool failIfShort = false, LatestReading? latest = null, UnitStyle? adviseIn = null) => new()
     {
-        Answer = (done, cancel) => Find(scenario, latest, withAdvice, done, cancel),
+        Answer = (done, cancel) => Find(scenario, latest, adviseIn, done, cancel),
         Progress = done => done == 0 ? "" : $", {done} runs done",
         OnScreen = (a, units) => WithNextHour(NightsAnswer.Of(a.Report, a.Advice, units), a.Report, units),
         Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
@@ -44,12 +44,12 @@ internal static class RunWork
         Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
     };
 
-    private static RunAnswer Find(Scenario scenario, LatestReading? latest, bool withAdvice, IProgress<int> done, CancellationToken cancel)
+    private static RunAnswer Find(Scenario scenario, LatestReading? latest, UnitStyle? adviseIn, IProgress<int> done, CancellationToken cancel)
     {
         RunReport report = NightRun.Of(scenario, cancel);
         if (!report.Ledger.Closes)
             return new(report);
-        RunAdvice? advice = withAdvice ? RunAdvice.Of(report, () => done.Report(1), cancel: cancel) : null;
+        RunAdvice? advice = adviseIn is { } units ? RunAdvice.Of(report, units.Grid, () => done.Report(1), cancel: cancel) : null;
         if (latest is null)
             return new(report, Advice: advice);
 
@@ -65,6 +65,8 @@ internal static class RunWork
     private static IReadOnlyList<TextSection> Sections(RunAnswer answer, LatestReading? latest, UnitStyle units)
     {
         IReadOnlyList<TextSection> sections = RunText.Sections(answer.Report, units, Cautions.Short);
+        if (ActionText.Section(answer.Advice?.Plan, answer.Report.Scenario, units) is { } actions)
+            sections = [sections[0], actions, .. sections.Skip(1)];
         if (latest is null || answer is not { Forecast: { } forecast, Log: { } log })
             return sections;
         return

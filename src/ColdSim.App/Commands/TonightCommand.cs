@@ -35,7 +35,7 @@ internal static class TonightCommand
             parsed => RunWork.Of(
                 new TonightInput(parsed, options, parsed.UnitStyle(units), host).Scenario(),
                 parsed.GetValue(fail),
-                withAdvice: length.WantsAdvice(parsed, json)),
+                adviseIn: length.WantsAdvice(parsed, json) ? parsed.UnitStyle(units) : null),
             units,
             json,
             length);

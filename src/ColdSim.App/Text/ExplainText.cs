@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.App.Text.Answers;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Harms;
@@ -11,18 +12,6 @@ namespace ColdSim.App.Text;
 /// <summary>An explanation as text: the limit first, then the chain, what would have held, and what looks the same.</summary>
 internal static class ExplainText
 {
-    private const string AboutRemedies =
-        "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. {board} "
-        + "Only equipment listed for its purpose, and a blanket listed for that cylinder. A battery is taken to give 600 Wh a "
-        + "night (common practice, no source).";
-
-    private const string AboutElectrical =
-        "Each found by running everything again, alone: it holds with the least value, and a step of \"within\" short of it does not. Further panels lie like "
-        + "those there are, or flat, and a generator burns the gas of the same cylinders. Batteries are fused and vented as their maker says.";
-
-    private const string AboutSetPoint =
-        "Found by running everything again: it holds with this value, and a step of \"within\" short of it does not.";
-
     public static IReadOnlyList<TextSection> Sections(Explanation explanation, UnitStyle units, IReadOnlyList<string> cautions)
     {
         List<TextSection> sections =
@@ -30,18 +19,12 @@ internal static class ExplainText
             new(explanation.Report.Scenario.Title, Wrap.Lines(Sentence(explanation, units), rest: "  ")),
             new("How it came to that", Chain(explanation.Chain, units)),
         ];
+        if (ActionText.Section(explanation.Plan, explanation.Report.Scenario, units) is { } actions)
+            sections.Add(actions);
         if (explanation.Limit is { } limit)
         {
             sections.Add(new($"Each limit eased by {UnitStyle.Number(limit.Part_frac * 100, 0)} %, alone, to see which binds", Sensitivities(limit)));
-            sections.Add(new($"What would have held to the end of night {explanation.Night}",
-                [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(AboutRemedies.Replace("{board}", BoardRule.Remedies(explanation.Report.Scenario, units), StringComparison.Ordinal))]));
             sections.Add(new("What looks the same from inside", RunText.Points(SimilarFaults.All.Select(SameSigns))));
-        }
-
-        else if (explanation.Remedies.Count > 0)
-        {
-            sections.Add(new($"What would have held to the end of night {explanation.Night}",
-                [.. RemedyTable.Lines(explanation, units), "", .. Wrap.Lines(explanation.Failed?.Verdict == Verdict.BatteryFlat ? AboutElectrical : AboutSetPoint)]));
         }
 
         if (explanation.Report.Scenario.Assumptions.Count > 0)
@@ -65,10 +48,9 @@ internal static class ExplainText
         if (explanation.Failed is { Verdict: Verdict.BatteryFlat, Power: { FlatAt: { } flat } power })
             return $"It is not the gas that fails first: the battery is flat on {ClockText.DayClock(flat)} and voltage is gone for {ClockText.Span(power.VoltageGone)}; "
                 + $"until then the night drew {UnitStyle.Number(power.DrawnInAll.WattHours, 0)} Wh, and solar, shore and generator gave "
-                + $"{UnitStyle.Number(power.Solar.WattHours + power.Shore.WattHours + power.Generator.WattHours, 0)} Wh. At that time {Could(chain, units)}."
-                + $" {Remedies(explanation)}";
+                + $"{UnitStyle.Number(power.Solar.WattHours + power.Shore.WattHours + power.Generator.WattHours, 0)} Wh. At that time {Could(chain, units)}.";
         if (explanation.Failed is { FirstFailure: { } failure } failed)
-            return $"{Cause(failed, failure)} At that time {Could(chain, units)}.{(explanation.Remedies.Count == 0 ? "" : $" {Remedies(explanation)}")}";
+            return $"{Cause(failed, failure)} At that time {Could(chain, units)}.";
         string stopped = explanation.Report.End is RunEnd.LiquidFull or RunEnd.ReliefPressure
             ? ", but the cylinder itself ends the run, too full of liquid or too hot" : "";
         return chain.Asked_W <= 0
@@ -106,18 +88,6 @@ internal static class ExplainText
 
     private static string Inside(ChainOfCause chain, UnitStyle units)
         => double.IsFinite(chain.Inside_K) ? $", inside is {units.Temperature(chain.Inside_K)}" : "";
-
-    /// <summary>What would have held, each alone, in one sentence.</summary>
-    private static string Remedies(Explanation explanation)
-    {
-        string[] hold = [.. explanation.Remedies.Where(r => r.Value is not null).Select(RemedyTable.Short)];
-        return hold.Length switch
-        {
-            0 => "Nothing that was tried alone would have held.",
-            1 => $"Of what was tried alone only this would have held: {hold[0]}.",
-            _ => $"Any of these alone would have held: {string.Join(", ", hold[..^1])} or {hold[^1]}.",
-        };
-    }
 
     /// <summary>The chain of cause as a numbered list.</summary>
     private static IReadOnlyList<string> Chain(ChainOfCause chain, UnitStyle units)

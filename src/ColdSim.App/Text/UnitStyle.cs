@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Planning.Actions;
 using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.App.Text;
@@ -21,6 +22,9 @@ internal sealed class UnitStyle(UnitSystem system)
     public static UnitStyle Si { get; } = new(UnitSystem.Si);
 
     public bool IsUs => system == UnitSystem.Us;
+
+    /// <summary>The amounts that a person with these units can set or buy.</summary>
+    public AmountGrid Grid => IsUs ? AmountGrid.Us : AmountGrid.Metric;
 
     public string TemperatureUnit => IsUs ? "°F" : "°C";
 

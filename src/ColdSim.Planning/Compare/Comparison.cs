@@ -94,8 +94,15 @@ public sealed record ComparedOption(string Name, Scenario Scenario)
     public IReadOnlyList<int> OwnCylinders { get; init; } = [];
 
     /// <summary>Whether some upright cylinder is too large to be carried: over 105 lb of water, after 24 CFR 3280.704.</summary>
-    public bool IsOnGround => Scenario.Rig.Cylinders.Any(
-        c => c.Orientation == Orientation.Upright && c.Volume_m3 * 1000 > CarriedWater_kg * (1 + 1e-9));
+    public bool IsOnGround => Scenario.Rig.Cylinders.Any(IsTooLargeToCarry);
+
+    /// <summary>Whether a cylinder is upright and too large to be carried.</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    public static bool IsTooLargeToCarry(CylinderSpecification cylinder)
+    {
+        ArgumentNullException.ThrowIfNull(cylinder);
+        return cylinder.Orientation == Orientation.Upright && cylinder.Volume_m3 * 1000 > CarriedWater_kg * (1 + 1e-9);
+    }
 }
 
 /// <summary>How one option went.</summary>

@@ -1,5 +1,5 @@
+using ColdSim.Planning.Nights;
 using ColdSim.Planning.Search;
-
 
 namespace ColdSim.Planning.Explain;
 

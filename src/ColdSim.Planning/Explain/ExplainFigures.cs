@@ -1,3 +1,4 @@
+using ColdSim.Planning.Actions;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
@@ -7,7 +8,6 @@ using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.Explan
 using Eased = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.LimitSensitivity>;
 using Fault = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.SimilarFault>;
 using Limited = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.BindingLimit>;
-using Remedied = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.Remedy>;
 
 namespace ColdSim.Planning.Explain;
 
@@ -24,24 +24,6 @@ public static class ExplainFigures
         .With(Limit.Appliances, "appliances")
         .With(Limit.Altitude, "altitude")
         .With(Limit.LiquidGone, "liquid_gone");
-
-    /// <summary>The words for remedies.</summary>
-    public static WordTable<RemedyKind> RemedyKinds { get; } = new WordTable<RemedyKind>()
-        .With(RemedyKind.Blanket, "blanket", "listed blanket")
-        .With(RemedyKind.Fill, "fill", "fuller at the start")
-        .With(RemedyKind.PurePropane, "pure_propane", "the same mass of pure propane")
-        .With(RemedyKind.Size, "size", "larger cylinder")
-        .With(RemedyKind.SecondOpen, "second_open", "second one, both open")
-        .With(RemedyKind.SecondChangeover, "second_changeover", "second one, on automatic changeover")
-        .With(RemedyKind.NightSetPoint, "night_set_point", "cooler at night")
-        .With(RemedyKind.ApplianceOff, "appliance_off")
-        .With(RemedyKind.Regulator, "regulator", "larger regulator")
-        .With(RemedyKind.Battery, "battery", "larger battery")
-        .With(RemedyKind.PanelsClear, "panels_clear", "panels swept of snow")
-        .With(RemedyKind.MorePanels, "more_panels", "more solar panels")
-        .With(RemedyKind.LoadOff, "load_off")
-        .With(RemedyKind.ShorePower, "shore_power", "shore power")
-        .With(RemedyKind.Generator, "generator");
 
     private static IReadOnlyList<Eased> Sensitivities { get; } =
     [
@@ -89,24 +71,6 @@ public static class ExplainFigures
         Chained.Quantity("left_behind_at_c", c => c.Blend?.LeftBehindAt, TemperatureUnit.DegreeCelsius, "the air for which that is", canBeAbsent: true),
     ];
 
-    private static IReadOnlyList<Remedied> Remedies { get; } =
-    [
-        Remedied.Word("remedy", r => r.Kind, RemedyKinds, "which; where the battery failed first, one from `battery` on or `night_set_point`"),
-        Remedied.Text("name", r => r.Name, "the size, the appliance or the load", canBeAbsent: true),
-        Remedied.Flag("within_reach", r => r.Value is not null, "whether anything within reach holds"),
-        Remedied.Number("least", r => InUnit(r.Kind, r.Value),
-            "blanket, regulator, more panels and generator in W, fill as a part of the legal fill, size as its place, set point in °C, battery in Wh at 12 V, others 1",
-            canBeAbsent: true),
-        Remedied.Number("tolerance", r => r.Kind == RemedyKind.Battery ? SiQuantity.Energy(r.Tolerance)!.As(EnergyUnit.WattHour) : r.Tolerance, "a step of this less does not hold"),
-        Remedied.Number("reach", r => InUnit(r.Kind, r.Reach), "the furthest that was tried", canBeAbsent: true),
-        Remedied.Word("fails_by", r => r.Value is null ? r.FailsBy : null, ReportWords.Verdicts, "what fails with the furthest that was tried, where nothing within reach holds", canBeAbsent: true),
-        Remedied.Time("fails_at", r => r.FailsAt, "when that begins", canBeAbsent: true),
-        Remedied.Flag("holds_all_nights", r => r.HoldsAllNights, "whether the later nights hold too"),
-        Remedied.Flag("on_ground", r => r.IsOnGround, "whether it is too large to be carried"),
-        Remedied.Quantity("contents_kg", r => r.Value is null ? null : SiQuantity.Mass(r.Contents_kg), MassUnit.Kilogram, "propane in all cylinders at the start", canBeAbsent: true),
-        Remedied.Quantity("electricity_wh", r => r.Value is null ? null : SiQuantity.Energy(r.Electricity_J), EnergyUnit.WattHour, "what blankets take to the end of that night", canBeAbsent: true),
-    ];
-
     private static IReadOnlyList<Fault> Faults { get; } =
     [
         Fault.Text("trouble", f => f.Trouble, "what it is"),
@@ -126,16 +90,9 @@ public static class ExplainFigures
         Document.Count("night", e => e.Night > 0 ? e.Night : null, "the night it is in", canBeAbsent: true),
         Document.Group("limit", e => e.Limit, Binding, "which limit binds", canBeAbsent: true),
         Document.Group("chain", e => e.Chain, Chain, "how the cylinder came to that state"),
-        Document.Rows("remedies", e => e.Remedies, Remedies, "what would have held to the end of that night"),
+        Document.Group("actions", e => e.Plan, ActionFigures.All, "what to do, each action re-run over the whole run; null where a time was asked for", canBeAbsent: true),
         Document.Rows("look_alikes", _ => SimilarFaults.All, Faults, "what looks the same from inside"),
         LogStartFigures.In<Explanation>(e => e.Report.Scenario),
         Document.Texts("assumptions", e => e.Report.Scenario.Assumptions, Assumed),
     ];
-
-    private static double? InUnit(RemedyKind kind, double? value) => kind switch
-    {
-        RemedyKind.NightSetPoint => SiQuantity.Temperature(value)?.As(TemperatureUnit.DegreeCelsius),
-        RemedyKind.Battery => SiQuantity.Energy(value)?.As(EnergyUnit.WattHour),
-        _ => value,
-    };
 }

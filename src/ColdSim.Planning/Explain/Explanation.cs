@@ -1,10 +1,11 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning.Actions;
 using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Explain;
 
-/// <summary>Why gas is short in a run, or the state at a time; and the remedies that would have held.</summary>
+/// <summary>Why gas is short in a run, or the state at a time; and what to do about it.</summary>
 public sealed record Explanation
 {
     /// <summary>The run that is explained.</summary>
@@ -28,11 +29,15 @@ public sealed record Explanation
     /// <summary>The first night that does not hold, which is explained; null where all hold, or an instant was requested.</summary>
     public NightReport? Failed { get; init; }
 
-    /// <summary>What would have held.</summary>
-    public IReadOnlyList<Remedy> Remedies { get; init; } = [];
+    /// <summary>The amounts that the person can set or buy, in which the plan is.</summary>
+    public required AmountGrid Grid { get; init; }
+
+    /// <summary>What to do, or what a run that holds can still bear; null where an instant was requested.</summary>
+    public ActionPlan? Plan { get; init; }
 
     /// <summary>Runs a scenario and explains its first shortage, or its state at a time.</summary>
     /// <param name="scenario">The scenario.</param>
+    /// <param name="grid">The amounts that the person can set or buy.</param>
     /// <param name="at">A time within the run, or null for the first shortage.</param>
     /// <param name="finished">Called after every run; may be called from several threads at once.</param>
     /// <param name="workers">How many runs at once; null takes one for each processor. The outcome does not depend on it.</param>
@@ -41,7 +46,7 @@ public sealed record Explanation
     /// <exception cref="LedgerOpenException">The ledger of a run does not close.</exception>
     /// <exception cref="CannotRunException">The rig cannot start.</exception>
     public static Explanation Of(
-        Scenario scenario, DateTimeOffset? at = null, Action? finished = null, int? workers = null, CancellationToken cancel = default)
+        Scenario scenario, AmountGrid grid, DateTimeOffset? at = null, Action? finished = null, int? workers = null, CancellationToken cancel = default)
     {
         RunReport report = NightRun.Of(scenario, cancel);
         finished?.Invoke();
@@ -51,22 +56,38 @@ public sealed record Explanation
             DateTimeOffset end = report.Nights[^1].To;
             if (time < scenario.Start || time > end)
                 throw new TimeOutsideRunException(time);
-            return new Explanation { Report = report, Chain = ChainOfCause.Before(report, time), AtTime = true };
+            return new Explanation { Report = report, Grid = grid, Chain = ChainOfCause.Before(report, time), AtTime = true };
         }
 
+        return Of(report, grid, finished, workers, cancel);
+    }
+
+    /// <summary>Explains the first night of a run that does not hold, or how close it comes.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="grid">The amounts that the person can set or buy.</param>
+    /// <param name="finished">Called after every run; may be called from several threads at once.</param>
+    /// <param name="workers">How many runs at once; null takes one for each processor. The outcome does not depend on it.</param>
+    /// <param name="cancel">Stops all runs.</param>
+    /// <exception cref="LedgerOpenException">The ledger of a run does not close.</exception>
+    public static Explanation Of(
+        RunReport report, AmountGrid grid, Action? finished = null, int? workers = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ActionPlan plan = ActionPlan.Of(report, grid, finished, workers, cancel);
         if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is not { FirstFailure: { } failure } night)
-            return new Explanation { Report = report, Chain = ChainOfCause.Before(report, Closest(report)) };
+            return new Explanation { Report = report, Grid = grid, Chain = ChainOfCause.Before(report, Closest(report)), Plan = plan };
         bool ofGas = night.Verdict is Verdict.GasShort or Verdict.GasGone;
         DateTimeOffset begins = ofGas ? night.FirstShort ?? failure : failure;
         return new Explanation
         {
             Report = report,
+            Grid = grid,
             Chain = ChainOfCause.Before(report, begins),
             Failed = night,
             Shortage = ofGas ? begins : null,
             Night = night.Number,
-            Limit = ofGas ? BindingLimit.Of(scenario, begins, finished, workers, cancel) : null,
-            Remedies = Explain.Remedies.Of(scenario, night.Number, night.Verdict, finished, workers, cancel),
+            Limit = ofGas ? BindingLimit.Of(report.Scenario, begins, finished, workers, cancel) : null,
+            Plan = plan,
         };
     }
 

@@ -12,16 +12,17 @@ namespace ColdSim.Planning.Nights;
 /// <param name="FirstFailure_s">When the cause that names its verdict began, since the run's start; NaN where it holds. [s]</param>
 /// <param name="SupplyFails_s">When the first lack of gas or voltage began that fails it; infinite where neither does. [s]</param>
 /// <param name="Blanket_J">Electricity of the blankets. [J]</param>
+/// <param name="InsideLow_K">The lowest inside air; infinite without a coach. [K]</param>
 internal sealed record LeanNight(
     Verdict Verdict, double LeftAtDawn_kg, double LeftAtEnd_kg, Harm Harm, double Dry_s, double FirstFailure_s, double SupplyFails_s,
-    double Blanket_J)
+    double Blanket_J, double InsideLow_K)
 {
     /// <summary>The night of a tally.</summary>
     public static LeanNight Of(NightTally t, NightCriteria criteria)
     {
         (Verdict verdict, double failure_s) = t.Harm.Judge(criteria);
         return new LeanNight(
-            verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Harm.Harm, t.Harm.Dry_s, failure_s, t.Harm.SupplyFails_s(criteria), t.Blanket_J);
+            verdict, t.PropaneAtDawn_kg, t.PropaneAtEnd_kg, t.Harm.Harm, t.Harm.Dry_s, failure_s, t.Harm.SupplyFails_s(criteria), t.Blanket_J, t.InsideLow_K);
     }
 }
 

@@ -9,13 +9,14 @@ namespace ColdSim.App.Screens.Pages;
 /// <summary>Why gas is short: the shortage under the nights' cursor, else the first, else by how much it holds.</summary>
 /// <param name="Report">The run.</param>
 /// <param name="Units">Units to print.</param>
-/// <param name="First">The first shortage with limits and remedies, or by how much it holds.</param>
+/// <param name="First">The first shortage with limits and actions, or by how much it holds.</param>
+/// <param name="InOtherUnits">The same with the amounts that can be set or bought in the other units.</param>
 /// <param name="Later">A later shortage, its chain of cause only; null while none is asked for.</param>
 /// <param name="At">Where the later one begins.</param>
 /// <param name="IsUnderCursor">Whether a shortage is under the cursor.</param>
 /// <param name="Scroll">The part of the text that is shown.</param>
 internal sealed record WhyPage(
-    RunReport Report, UnitStyle Units, Pending<Explanation> First, Pending<Explanation>? Later, DateTimeOffset? At, bool IsUnderCursor, ScrolledText Scroll) : IPage
+    RunReport Report, UnitStyle Units, Pending<Explanation> First, Pending<Explanation> InOtherUnits, Pending<Explanation>? Later, DateTimeOffset? At, bool IsUnderCursor, ScrolledText Scroll) : IPage
 {
     private static readonly TimeSpan Near = TimeSpan.FromHours(1);
 
@@ -41,7 +42,8 @@ internal sealed record WhyPage(
     private Pending<Explanation> Shown => Later ?? First;
 
     public static WhyPage Of(RunReport report, UnitStyle units)
-        => new(report, units, new(CreateJob(report, null)), null, null, false, new());
+        => new(
+            report, units, new(CreateJob(report, units, null)), new(CreateJob(report, units.IsUs ? UnitStyle.Si : UnitStyle.Us, null)), null, null, false, new());
 
     public Sheet Draw(int width, int height)
         => Shown.Value is null ? TextPage.Sentence(width, height, Report.Scenario.Title, Shown.Status, "Enter start")
@@ -49,11 +51,13 @@ internal sealed record WhyPage(
 
     public IPage Update(PageMessage message) => message switch
     {
-        PageMessage.UnitsChanged units => this with { Units = units.Units },
+        PageMessage.UnitsChanged units when units.Units.IsUs != Units.IsUs => this with { Units = units.Units, First = InOtherUnits, InOtherUnits = First },
         PageMessage.Resized size => this with { Scroll = Scroll with { Rows = TextPage.RowsOf(size.Height) } },
         PageMessage.Opened { At: { } at } => On(at.Time),
         PageMessage.Choose when Shown is { Value: not null } && Later is not null
             => this with { Later = null, At = null, IsUnderCursor = false, Scroll = Scroll with { First = 0 } },
+        // An explanation may arrive for the units that are no longer shown.
+        PageMessage.Completed { Result: Explanation { AtTime: false } explained } when explained.Grid != Units.Grid => this with { InOtherUnits = InOtherUnits.Update(message) },
         PageMessage.Completed { Result: Explanation { AtTime: var atTime } } => atTime ? this with { Later = Later?.Update(message) } : this with { First = First.Update(message) },
         PageMessage.Failed or PageMessage.Cancelled or PageMessage.Choose
             => Later is null ? this with { First = First.Update(message) } : this with { Later = Later.Update(message) },
@@ -66,10 +70,10 @@ internal sealed record WhyPage(
         if (under is null || under == first)
             return this with { Later = null, At = null, IsUnderCursor = under is not null, Scroll = Later is null ? Scroll : Scroll with { First = 0 } };
         return under == At ? this with { IsUnderCursor = true }
-            : this with { Later = new(CreateJob(Report, under)), At = under, IsUnderCursor = true, Scroll = Scroll with { First = 0 } };
+            : this with { Later = new(CreateJob(Report, Units, under)), At = under, IsUnderCursor = true, Scroll = Scroll with { First = 0 } };
     }
 
-    private static PageJob CreateJob(RunReport report, DateTimeOffset? at) => new(
+    private static PageJob CreateJob(RunReport report, UnitStyle units, DateTimeOffset? at) => new(
         at is { } time ? $"Explaining the state on {ClockText.DayClock(time)}"
             : report.Summary.FirstFailure is { } first
                 ? $"Finding why {VerdictWords.Clause(report.Summary.Verdict)} on {ClockText.DayClock(first)}, and what would have held" : "Finding how close it comes",
@@ -77,7 +81,8 @@ internal sealed record WhyPage(
         {
             try
             {
-                return Explanation.Of(report.Scenario, at, () => finished.Report(1), cancel: cancel);
+                return at is null ? Explanation.Of(report, units.Grid, () => finished.Report(1), cancel: cancel)
+                    : Explanation.Of(report.Scenario, units.Grid, at, () => finished.Report(1), cancel: cancel);
             }
             catch (LedgerOpenException)
             {

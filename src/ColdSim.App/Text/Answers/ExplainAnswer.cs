@@ -15,7 +15,7 @@ internal static class ExplainAnswer
     {
         string state = ExplainText.Sentence(explanation, units);
         bool fails = explanation.Failed is not null;
-        Answer nights = NightsAnswer.Of(explanation.Report, new RunAdvice(fails && !explanation.AtTime ? explanation : null, guesses), units);
+        Answer nights = NightsAnswer.Of(explanation.Report, new RunAdvice(fails && !explanation.AtTime ? explanation : null, explanation.Plan, guesses), units);
         if (!fails || explanation.AtTime)
         {
             return nights with

@@ -15,15 +15,14 @@ internal static class NightsAnswer
     public static Answer Of(RunReport run, RunAdvice? advice, UnitStyle units)
     {
         NightReport? failing = FirstFailing(run);
-        IReadOnlyList<string> actions = advice is null ? [] : ActionText.Lines(advice, run, units);
         return new()
         {
             Brief = Brief(run, failing, units),
             Verdict = Verdict(run, failing, units),
-            Consequences = Consequences(run, failing, units),
+            Consequences = Consequences(run, failing, advice, units),
             Why = advice?.Explanation is { } why ? ReasonText.Of(why, units) : "",
-            ToDo = advice is null ? "" : ActionText.Introduction(advice, run),
-            Actions = actions,
+            ToDo = ActionText.Introduction(advice?.Plan),
+            Actions = ActionText.Lines(advice?.Plan, run.Scenario, units),
             Table = NightRows(run, units),
             AboutGuesses = GuessText.About,
             Guesses = advice is null ? [] : GuessText.Lines(advice.Guesses, run.Scenario, failing is null, units),
@@ -67,13 +66,13 @@ internal static class NightsAnswer
     private static string InsideNever(RunReport run, UnitStyle units)
         => run.Summary.InsideLow is { } low ? $", inside {units.WholeTemperature(low.Kelvins)} at the coldest" : "";
 
-    private static List<string> Consequences(RunReport run, NightReport? failing, UnitStyle units)
+    private static List<string> Consequences(RunReport run, NightReport? failing, RunAdvice? advice, UnitStyle units)
     {
         List<string> all = [];
         if (NightSentence.Hot(run, units) is { } hot)
             all.Add(hot);
         if (failing is null)
-            return all;
+            return [.. all.Append(ActionText.Spare(advice?.Plan, units)).Where(s => s.Length > 0)];
         int others = run.Nights.Count(n => n.Verdict != Planning.Harms.Verdict.Holds) - 1;
         string also = others switch
         {

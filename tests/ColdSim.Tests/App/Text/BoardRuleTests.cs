@@ -17,7 +17,7 @@ public class BoardRuleTests
         Scenario scenario = InventedRuns.Scenario with { Country = country };
         UnitStyle units = us ? UnitStyle.Us : UnitStyle.Si;
         Assert.Equal(quoted, BoardRule.OnTheGround(scenario, units).Contains("24 CFR 3280.704", StringComparison.Ordinal));
-        Assert.Equal(quoted, BoardRule.Remedies(scenario, units).Contains("24 CFR 3280.704", StringComparison.Ordinal));
+        Assert.Equal(quoted, BoardRule.Actions(scenario, units).Contains("24 CFR 3280.704", StringComparison.Ordinal));
         Assert.Contains(us ? "105 lb of water" : "47.6 kg of water", BoardRule.OnTheGround(scenario, units), StringComparison.Ordinal);
     }
 }

@@ -1,8 +1,7 @@
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Harms;
-using ColdSim.Planning.Nights;
 
-namespace ColdSim.Planning.Explain;
+namespace ColdSim.Planning.Nights;
 
 /// <summary>The part of a trial run that a search needs.</summary>
 /// <param name="Holds">Whether every night holds and no cylinder ended the run.</param>
@@ -19,6 +18,15 @@ internal sealed record TrialOutcome(bool Holds, Verdict Verdict, DateTimeOffset?
 
     /// <summary>How badly the nights went that were run.</summary>
     public Harm Harm { get; init; } = Harm.None;
+
+    /// <summary>What is left at the end of the run. [kg]</summary>
+    public double LeftAtEnd_kg { get; init; }
+
+    /// <summary>The lowest inside air; infinite without a coach. [K]</summary>
+    public double InsideLow_K { get; init; } = double.PositiveInfinity;
+
+    /// <summary>How many nights were run.</summary>
+    public int Nights { get; init; }
 
     private static TrialOutcome Fails { get; } = new(false, Verdict.Holds, null, double.NaN) { IsCutShort = true };
 
@@ -38,13 +46,14 @@ internal sealed record TrialOutcome(bool Holds, Verdict Verdict, DateTimeOffset?
         if (run.Nights.Count == 0) return Fails;
         if (!run.Ledger.Closes) throw new LedgerOpenException(run.Ledger);
         if (run.End is RunEnd.LiquidFull or RunEnd.ReliefPressure) return Fails;
-        double supply_s = double.PositiveInfinity, blanket_J = 0;
+        double supply_s = double.PositiveInfinity, blanket_J = 0, inside_K = double.PositiveInfinity;
         LeanNight? failed = null;
         Harm harm = Harm.None;
         foreach (LeanNight night in run.Nights)
         {
             blanket_J += night.Blanket_J;
             harm += night.Harm;
+            inside_K = Math.Min(inside_K, night.InsideLow_K);
             supply_s = Math.Min(supply_s, night.SupplyFails_s);
             if (night.Verdict != Verdict.Holds) failed ??= night;
         }
@@ -54,6 +63,9 @@ internal sealed record TrialOutcome(bool Holds, Verdict Verdict, DateTimeOffset?
         {
             SupplyFails = At(supply_s),
             Harm = harm,
+            LeftAtEnd_kg = run.Nights[^1].LeftAtEnd_kg,
+            InsideLow_K = inside_K,
+            Nights = run.Nights.Count,
         };
     }
 }
