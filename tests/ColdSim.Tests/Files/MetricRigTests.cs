@@ -1,7 +1,7 @@
 using ColdSim.Files.Scenarios;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
-using ColdSim.Planning.Explain;
+using ColdSim.Planning.Actions;
 using Xunit;
 
 namespace ColdSim.Tests.Files;
@@ -16,8 +16,8 @@ public class MetricRigTests
     public void The_next_larger_size_is_of_the_same_series(string size, string next)
     {
         Scenario scenario = Good(Fixtures.Least.Replace("20 lb", size, StringComparison.Ordinal));
-        IReadOnlyList<StandardSize> sizes = Remedies.SizesFor(scenario.Rig);
-        Assert.Equal(next, sizes.First(s => s.Volume_m3 > scenario.Rig.Cylinders[0].Volume_m3 * 1.001).Name);
+        CandidateAction larger = BoughtActions.Gas(scenario, AmountGrid.Metric).Single(a => a.Kind == ActionKind.Size);
+        Assert.Equal(next, larger.Change(0).Name);
     }
 
     [Theory]

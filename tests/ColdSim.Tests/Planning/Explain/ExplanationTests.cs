@@ -4,6 +4,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
 using ColdSim.Planning;
+using ColdSim.Planning.Actions;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
@@ -40,33 +41,15 @@ public class ExplanationTests
         Assert.Equal(limit, Relaxation.All.MaxBy(Latest)!.Limit);
     }
 
-    [Theory]
-    [MemberData(nameof(Limits))]
-    public void A_remedy_holds_at_its_least_value_and_a_tolerance_short_of_it_does_not(Limit limit) => Verify(Explained.Of(limit));
-
     [Fact]
-    public void Remedy_of_the_demo_holds_at_its_least_value_and_not_a_tolerance_short_of_it() => Verify(Explained.Demo);
-
-    [Fact]
-    public void Remedy_of_a_flat_battery_holds_at_its_least_value_and_not_a_tolerance_short_of_it() => Verify(Explained.Flat);
-
-    [Fact]
-    public void A_battery_that_fails_first_has_electrical_remedies_and_none_of_the_gas()
+    public void A_battery_that_fails_first_has_electrical_actions_and_no_limit_of_the_gas()
     {
         Assert.Null(Explained.Flat.Limit);
-        Assert.Equal(
-            [
-                RemedyKind.Battery, RemedyKind.PanelsClear, RemedyKind.MorePanels, RemedyKind.LoadOff, RemedyKind.LoadOff, RemedyKind.ShorePower,
-                RemedyKind.Generator, RemedyKind.NightSetPoint,
-            ],
-            Explained.Flat.Remedies.Select(r => r.Kind));
-        Assert.Equal(["boards and detectors", "lights"], Explained.Flat.Remedies.Where(r => r.Kind == RemedyKind.LoadOff).Select(r => r.Name));
-        Assert.Contains(Explained.Flat.Remedies, r => r is { Kind: RemedyKind.Battery, Value: not null });
+        ActionKind[] tried = [.. Explained.Flat.Plan!.Singles.Select(a => a.Changes[0].Kind)];
+        Assert.Contains(ActionKind.Battery, tried);
+        Assert.DoesNotContain(ActionKind.TopUp, tried);
+        Assert.DoesNotContain(Explained.Demo.Plan!.Singles, a => a.Changes[0].Kind == ActionKind.Battery);
     }
-
-    [Fact]
-    public void No_electrical_remedy_is_tried_where_gas_fails_first()
-        => Assert.DoesNotContain(Explained.Demo.Remedies, r => r.Kind >= RemedyKind.Battery);
 
     [Fact]
     public void A_flat_battery_explained_in_us_units() => Snapshot.Match(Text(Explained.Flat));
@@ -75,10 +58,11 @@ public class ExplanationTests
     public void The_outcome_does_not_depend_on_how_many_run_at_once()
     {
         Scenario scenario = SixRigs.Of(Limit.HeatIntoLiquid);
-        Explanation one = Explanation.Of(scenario, workers: 1), again = Explained.Of(Limit.HeatIntoLiquid);
+        Explanation one = Explanation.Of(scenario, AmountGrid.Us, workers: 1), again = Explained.Of(Limit.HeatIntoLiquid);
         Assert.Equal(one.Limit!.Eased, again.Limit!.Eased);
         Assert.Equal(one.Chain, again.Chain);
-        Assert.Equal(one.Remedies.Select(r => r with { Scenario = null }), again.Remedies.Select(r => r with { Scenario = null }));
+        Assert.Equal(
+            one.Plan!.Singles.Select(a => (a.Changes[0], a.Holds, a.FailsAt, a.LeftAtEnd_kg)), again.Plan!.Singles.Select(a => (a.Changes[0], a.Holds, a.FailsAt, a.LeftAtEnd_kg)));
         Assert.Equal(Text(one), Text(again));
     }
 
@@ -98,9 +82,9 @@ public class ExplanationTests
     [Fact]
     public void Explanation_without_a_shortage_gives_the_margin()
     {
-        Explanation explanation = Explanation.Of(Rigs.Scenario(Rigs.Heated(), Rigs.Steady(5), nights: 1));
+        Explanation explanation = Explanation.Of(Rigs.Scenario(Rigs.Heated(), Rigs.Steady(5), nights: 1), AmountGrid.Us);
         Assert.Null(explanation.Shortage);
-        Assert.Empty(explanation.Remedies);
+        Assert.Empty(explanation.Plan!.Singles);
         Assert.Matches("^Nothing is short: at its tightest, .*, the regulator could pass .* and .* is asked\\.$", ExplainText.Sentence(explanation, UnitStyle.Us));
     }
 
@@ -108,10 +92,10 @@ public class ExplanationTests
     public void Explanation_of_an_instant_describes_that_instant_only()
     {
         Scenario scenario = SixRigs.Of(Limit.HeatIntoLiquid);
-        Explanation explanation = Explanation.Of(scenario, scenario.Start.AddHours(2));
+        Explanation explanation = Explanation.Of(scenario, AmountGrid.Us, scenario.Start.AddHours(2));
         Assert.Equal(scenario.Start.AddHours(2), explanation.Chain.To);
         Assert.Null(explanation.Limit);
-        Assert.Throws<TimeOutsideRunException>(() => Explanation.Of(scenario, scenario.Start.AddDays(9)));
+        Assert.Throws<TimeOutsideRunException>(() => Explanation.Of(scenario, AmountGrid.Us, scenario.Start.AddDays(9)));
     }
 
     [Fact]
@@ -121,6 +105,7 @@ public class ExplanationTests
         int runs = 0;
         Assert.ThrowsAny<OperationCanceledException>(() => Explanation.Of(
             SixRigs.Of(Limit.Appliances),
+            AmountGrid.Us,
             finished: () =>
             {
                 if (Interlocked.Increment(ref runs) == 3) source.Cancel();
@@ -169,9 +154,6 @@ public class ExplanationTests
     public void A_blend_explained_in_us_units() => Snapshot.Match(Text(Explained.Blend));
 
     [Fact]
-    public void Remedy_of_a_blend_holds_at_its_least_value_and_not_a_tolerance_short_of_it() => Verify(Explained.Blend);
-
-    [Fact]
     public void Liquid_of_a_blend_is_reported_at_the_instant_and_the_rest_with_its_night()
     {
         RunReport run = Explained.Blend.Report;
@@ -185,48 +167,10 @@ public class ExplanationTests
         Assert.Null(Explained.Demo.Chain.Blend);
     }
 
-    [Fact]
-    public void Pure_propane_is_tried_in_place_of_a_blend_alone_and_never_past_the_legal_filling()
-    {
-        Assert.DoesNotContain(Explained.Demo.Remedies, r => r.Kind == RemedyKind.PurePropane);
-        Assert.Contains(Explained.Blend.Remedies, r => r is { Kind: RemedyKind.PurePropane, Value: 1 });
-        Scenario blend = Explained.Blend.Report.Scenario;
-        CylinderSpecification cylinder = blend.Rig.Cylinders[0];
-        Assert.Equal(3, Of(3));
-        Assert.Equal(cylinder.LegalFill_kg, Of(cylinder.LegalFill_kg + 0.2));
-
-        double Of(double contents_kg)
-        {
-            Rig rig = blend.Rig with { Cylinders = [cylinder with { Contents_kg = contents_kg }] };
-            Rig tried = Remedies.With(blend with { Rig = rig }, RemedyKind.PurePropane, 1).Rig;
-            Assert.False(tried.Gas.IsMixed);
-            return tried.Cylinders[0].Contents_kg;
-        }
-    }
-
     private static string Text(Explanation explanation, UnitStyle? units = null)
     {
         using StringWriter text = new() { NewLine = "\n" };
         RunText.Write(text, ExplainText.Sections(explanation, units ?? UnitStyle.Us, ["A caution."]), bold: false);
         return text.ToString();
-    }
-
-    private static void Verify(Explanation explanation)
-    {
-        Scenario scenario = Remedies.ToNight(explanation.Report.Scenario, explanation.Night);
-        foreach (Remedy remedy in explanation.Remedies)
-        {
-            double value = remedy.Value ?? remedy.Reach;
-            double below = remedy.Kind == RemedyKind.NightSetPoint ? value + remedy.Tolerance : value - remedy.Tolerance;
-            Assert.True(Holds(Remedies.With(scenario, remedy.Kind, value, remedy.Name)) == remedy.Value is not null, $"{remedy.Kind} at {value}");
-            if (remedy.Value is null || remedy.Reach == remedy.Tolerance) continue;
-            Assert.False(Holds(below <= 0 ? scenario : Remedies.With(scenario, remedy.Kind, below, remedy.Name)), $"{remedy.Kind} at {below}");
-        }
-    }
-
-    private static bool Holds(Scenario scenario)
-    {
-        RunReport report = NightRun.Of(scenario);
-        return report.Summary.Verdict == Verdict.Holds && report.End is (RunEnd.Complete or RunEnd.WeatherEnded) && report.Ledger.Closes;
     }
 }

@@ -234,8 +234,9 @@ public class OtherPagesTests
         TripPage => FortnightStoryTests.Story.Value,
         OptionsPage { Ranked.Value: null } => HandRows.Several,
         OptionsPage options => OptionCurves.Of(options.Marked.First(m => options.Curves.All(c => c.Order != m)), Warmer()),
-        WhyPage { At: { } at } => ColdSim.Planning.Explain.Explanation.Of(Explained.Demo.Report.Scenario, at),
-        WhyPage => Explained.Demo,
+        WhyPage { At: { } at } => ColdSim.Planning.Explain.Explanation.Of(Explained.Demo.Report.Scenario, ColdSim.Planning.Actions.AmountGrid.Us, at),
+        WhyPage { Units.IsUs: true } => Explained.Demo,
+        WhyPage => Explained.DemoMetric,
         LimitsPage limits => HandLimits.Chart with { Axis = limits.Units.IsUs ? ColdSim.Planning.Limits.LimitAxis.Fahrenheit : ColdSim.Planning.Limits.LimitAxis.Celsius },
         _ => throw new ArgumentOutOfRangeException(nameof(page)),
     };
