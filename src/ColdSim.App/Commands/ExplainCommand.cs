@@ -26,7 +26,7 @@ internal static class ExplainCommand
         AnswerOptions length = new();
         ExampleCommand command = new(
             "explain",
-            "Say why gas first runs short, which limit binds, and what would have held.",
+            "Say why gas first runs short, which limit binds, and what to do.",
             "coldsim explain trip.toml",
             "coldsim explain trip.toml --at 03:00",
             "coldsim explain trip.toml --json > why.json")
