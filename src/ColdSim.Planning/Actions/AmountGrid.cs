@@ -1,4 +1,4 @@
-using ColdSim.Physics.Units;
+using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Planning.Actions;
 
@@ -11,10 +11,10 @@ public sealed record AmountGrid(double Degree_K, double Zero_K, double Mass_kg, 
 {
     /// <summary>Whole degrees Fahrenheit and whole pounds.</summary>
     public static AmountGrid Us { get; } = new(
-        ConversionFactors.FahrenheitDegree_K, ConversionFactors.ZeroFahrenheit_R * ConversionFactors.FahrenheitDegree_K, ConversionFactors.Pound_kg, ConversionFactors.FahrenheitDegree_K);
+        FahrenheitDegree_K, ZeroFahrenheit_R * FahrenheitDegree_K, Pound_kg, FahrenheitDegree_K);
 
     /// <summary>Half degrees Celsius and half kilograms; the weather in whole degrees.</summary>
-    public static AmountGrid Metric { get; } = new(0.5, ConversionFactors.ZeroCelsius_K, 0.5, 1);
+    public static AmountGrid Metric { get; } = new(0.5, ZeroCelsius_K, 0.5, 1);
 
     /// <summary>The set points below one, the highest first.</summary>
     /// <param name="from_K">The one. [K]</param>

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ColdSim.Files.Results;
+using ColdSim.Planning.Actions;
 using ColdSim.Planning.Explain;
 using ColdSim.Tests.Planning.Explain;
 using Xunit;
@@ -17,6 +18,8 @@ public class ExplainResultsTests
         Explanation plain = Explained.Of(Limit.Regulator);
         ResultsTests.Collect(
             Json(plain with { Report = plain.Report with { Scenario = plain.Report.Scenario with { StartedFrom = Reports.LogStart } } }), "", written);
+        ResultsTests.Collect(
+            Json(plain with { Plan = plain.Plan! with { Pairs = [plain.Plan.Singles[0]], Spare = new SpareMargin(1, 2), LeaveBefore = plain.Shortage } }), "", written);
         ResultsTests.AssertKeys("explain", written);
     }
 

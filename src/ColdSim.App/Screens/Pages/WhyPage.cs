@@ -16,7 +16,8 @@ namespace ColdSim.App.Screens.Pages;
 /// <param name="IsUnderCursor">Whether a shortage is under the cursor.</param>
 /// <param name="Scroll">The part of the text that is shown.</param>
 internal sealed record WhyPage(
-    RunReport Report, UnitStyle Units, Pending<Explanation> First, Pending<Explanation> InOtherUnits, Pending<Explanation>? Later, DateTimeOffset? At, bool IsUnderCursor, ScrolledText Scroll) : IPage
+    RunReport Report, UnitStyle Units, Pending<Explanation> First, Pending<Explanation> InOtherUnits, Pending<Explanation>? Later,
+    DateTimeOffset? At, bool IsUnderCursor, ScrolledText Scroll) : IPage
 {
     private static readonly TimeSpan Near = TimeSpan.FromHours(1);
 
@@ -57,7 +58,8 @@ internal sealed record WhyPage(
         PageMessage.Choose when Shown is { Value: not null } && Later is not null
             => this with { Later = null, At = null, IsUnderCursor = false, Scroll = Scroll with { First = 0 } },
         // An explanation may arrive for the units that are no longer shown.
-        PageMessage.Completed { Result: Explanation { AtTime: false } explained } when explained.Grid != Units.Grid => this with { InOtherUnits = InOtherUnits.Update(message) },
+        PageMessage.Completed { Result: Explanation { AtTime: false } explained } when explained.Grid != Units.Grid
+            => this with { InOtherUnits = InOtherUnits.Update(message) },
         PageMessage.Completed { Result: Explanation { AtTime: var atTime } } => atTime ? this with { Later = Later?.Update(message) } : this with { First = First.Update(message) },
         PageMessage.Failed or PageMessage.Cancelled or PageMessage.Choose
             => Later is null ? this with { First = First.Update(message) } : this with { Later = Later.Update(message) },

@@ -61,6 +61,8 @@ internal static class ActionText
             return null;
         IEnumerable<PlannedAction> all = plan.Holding.Concat(plan.Singles.Where(a => !a.Holds));
         string[] leave = plan.LeaveBefore is { } at ? [$"Leave or plug in before {ClockText.ShortDayClock(at)}."] : [];
-        return new("What to do, and what would not help", [.. RunText.Points([.. leave, .. all.Select(a => ActionWords.Line(a, scenario, units))]), "", .. Wrap.Lines(About.Replace("{board}", BoardRule.Actions(scenario, units), StringComparison.Ordinal))]);
+        IReadOnlyList<string> points = RunText.Points([.. leave, .. all.Select(a => ActionWords.Line(a, scenario, units))]);
+        string about = About.Replace("{board}", BoardRule.Actions(scenario, units), StringComparison.Ordinal);
+        return new("What to do, and what would not help", [.. points, "", .. Wrap.Lines(about)]);
     }
 }

@@ -26,7 +26,8 @@ internal static class ActionWords
     private static string Holds(PlannedAction action, UnitStyle units)
     {
         string inside = double.IsFinite(action.InsideLow_K) ? $", {units.WholeTemperature(action.InsideLow_K)} inside" : "";
-        return $"holds{Electricity(action)}, {units.RoundMass(action.LeftAtEnd_kg)} left{inside}{(action.IsOnGround && action.Changes.Any(c => c.Kind == ActionKind.Size) ? "; set it on the ground" : "")}";
+        string ground = action.IsOnGround && action.Changes.Any(c => c.Kind == ActionKind.Size) ? "; set it on the ground" : "";
+        return $"holds{Electricity(action)}, {units.RoundMass(action.LeftAtEnd_kg)} left{inside}{ground}";
     }
 
     private static string Fails(PlannedAction action)
