@@ -16,7 +16,8 @@ internal static class CompareCommand
 {
     public static Command Of(Host host)
     {
-        Argument<string> file = CommonOptions.File("Scenario file, with [[option]] tables unless --sizes is given.");
+        Argument<string> file = CommonOptions.File("Scenario file, with [[option]] tables unless --sizes or a second file is given.");
+        Argument<string?> second = new("SECOND") { Description = "Another scenario file: say what differs in it and what that does.", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> sizes = new("--sizes")
         {
             HelpName = "LIST",
@@ -31,14 +32,30 @@ internal static class CompareCommand
         AnswerOptions length = new();
         ExampleCommand command = new(
             "compare",
-            "Run a scenario as it is and with each of its options, and rank them.",
+            "Run a scenario as it is and with each of its options, and rank them; or run two scenarios and say what differs.",
             "coldsim compare trip.toml",
+            "coldsim compare trip.toml warmer.toml",
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, sizes, nights, units, json, csv.Path, csv.Separator, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
-        command.SetWork(host, Question, units, json, length);
+        { file, second, sizes, nights, units, json, csv.Path, csv.Separator, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        command.SetAction((parsed, cancel) => parsed.GetValue(second) is { } other
+            ? CommandRunner.RunAsync(Two(parsed, other), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel)
+            : CommandRunner.RunAsync(Question(parsed), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel));
         return command;
+
+        CommandWork<ComparedFiles> Two(ParseResult parsed, string other)
+        {
+            if (parsed.GetValue(sizes) is not null || csv.IsGiven(parsed))
+                throw CommandFault.Input($"coldsim: {(csv.IsGiven(parsed) ? "--csv" : "--sizes")} goes with one file; drop '{Quote.OfPath(other)}' or that option", "See 'coldsim compare --help'.");
+            return CompareFiles.Work(Started(parsed.GetRequiredValue(file)), Started(other), parsed.GetValue(fail), host);
+
+            (string, Scenario) Started(string path)
+            {
+                Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
+                return (path, parsed.GetValue(nights) is { } n ? ScenarioFile.WithNights(scenario, (int)n) : scenario);
+            }
+        }
 
         CommandWork<Advised<Comparison>> Question(ParseResult parsed)
         {

@@ -3,11 +3,13 @@ using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Advice;
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Reports;
 
 namespace ColdSim.App.Commands;
 
@@ -26,21 +28,18 @@ internal static class RunWork
     /// <param name="failIfShort">Whether a night that does not hold is a failure.</param>
     /// <param name="latest">The reading that it starts from; null for none.</param>
     /// <param name="adviseIn">The units of a person who wants to know why it fails, what to do and what it hangs on, which takes further runs; null where nobody does.</param>
-    public static CommandWork<RunAnswer> Of(Scenario scenario, bool failIfShort = false, LatestReading? latest = null, UnitStyle? adviseIn = null) => new()
+    /// <param name="since">An earlier answer, of which is said what changed; null for none.</param>
+    public static CommandWork<RunAnswer> Of(
+        Scenario scenario, bool failIfShort = false, LatestReading? latest = null, UnitStyle? adviseIn = null, AnswerDigest? since = null) => new()
     {
         Answer = (done, cancel) => Find(scenario, latest, adviseIn, done, cancel),
         Progress = done => done == 0 ? "" : $", {done} runs done",
-        OnScreen = (a, units) => WithNextHour(NightsAnswer.Of(a.Report, a.Advice, units), a.Report, units),
+        OnScreen = (a, units) => WithSince(WithNextHour(NightsAnswer.Of(a.Report, a.Advice, units), a.Report, units), Change(since, a), units),
         Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
         Text = (a, to) => to.Write(Sections(a, latest, to.Units)),
         BesideJson = a => ScenarioFile.Assumed(a.Report.Scenario),
-        Json = (a, stream) =>
-        {
-            if (a is { Forecast: { } forecast, Log: { } log })
-                JsonReport.Write(new ForecastReport(a.Report, forecast, log), stream);
-            else
-                JsonReport.Write(a.Report, stream);
-        },
+        Json = (a, stream) => JsonReport.Write(
+            new RunDocument(a.Report, a is { Forecast: { } forecast, Log: { } log } ? new(a.Report, forecast, log) : null) { Since = Change(since, a) }, stream),
         Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
     };
 
@@ -57,6 +56,11 @@ internal static class RunWork
         Forecast forecast = Forecast.Of(latest.Start with { Scenario = report.Scenario }, cancel);
         return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel), advice);
     }
+
+    private static AnswerChange? Change(AnswerDigest? since, RunAnswer answer) => since is null ? null : new(since, AnswerDigest.Of(answer.Report), []);
+
+    private static Answer WithSince(Answer answer, AnswerChange? change, UnitStyle units)
+        => change is null ? answer : answer with { Consequences = [.. ChangeText.Since(change, units), .. answer.Consequences] };
 
     // Who asks in the night wants the next hour first.
     private static Answer WithNextHour(Answer answer, RunReport report, UnitStyle units) => NextHour.Of(report) is not { } hour ? answer

@@ -30,6 +30,14 @@ public static class JsonReport
         FigureJson.WriteDocument(RunDocument.Figures, new(report.Run, report), output);
     }
 
+    /// <summary>Writes a run with all that goes with it.</summary>
+    /// <inheritdoc cref="Write(RunReport, Stream)"/>
+    public static void Write(RunDocument report, Stream output) => FigureJson.WriteDocument(RunDocument.Figures, report, output);
+
+    /// <summary>Writes two answers beside each other.</summary>
+    /// <inheritdoc cref="Write(RunReport, Stream)"/>
+    public static void Write(AnswerChange report, Stream output) => FigureJson.WriteDocument(AnswerChangeFigures.All, report, output);
+
     /// <summary>Writes a trip.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
     public static void Write(TripReport report, Stream output) => FigureJson.WriteDocument(TripFigures.All, report, output);

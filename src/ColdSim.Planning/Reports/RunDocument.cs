@@ -1,3 +1,4 @@
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Freezing;
@@ -11,6 +12,9 @@ namespace ColdSim.Planning.Reports;
 /// <param name="Forecast">Its spans, where it starts from the log's latest reading; else null.</param>
 public sealed record RunDocument(RunReport Run, ForecastReport? Forecast)
 {
+    /// <summary>What changed since an earlier answer; null where none was given.</summary>
+    public AnswerChange? Since { get; init; }
+
     /// <summary>The whole document.</summary>
     public static IReadOnlyList<Document> Figures { get; } =
     [
@@ -20,6 +24,7 @@ public sealed record RunDocument(RunReport Run, ForecastReport? Forecast)
         Document.Group("furnace_stops", d => d.Run.CoolDown, FreezeFigures.Stops, "what happens after `furnace.stops_at`; null where the furnace does not stop", canBeAbsent: true),
         Document.Group("after_failure", d => AfterFailure.Of(d.Run), FreezeFigures.Stops, "what followed when gas first ran short or the voltage was first gone, to the end of that night; null where all nights hold, without a coach or with `furnace_stops`", canBeAbsent: true),
         Document.Group("next_hour", d => NextHour.Of(d.Run), NextHourFigures.All, "of `tonight --now`: the next hour; else null", canBeAbsent: true),
+        Document.Group("since", d => d.Since, AnswerChangeFigures.All, "of `--since`: what changed since the earlier answer; else null", canBeAbsent: true),
         Document.Group("summary", d => d.Run.Summary, RunFigures.Summaries, "the whole run"),
         Document.Texts("cylinders", d => FigureContext.Of(d.Run.Scenario).Cylinders, "the cylinders' names, in the order in which they are used"),
         Document.Text("gas", d => d.Run.Scenario.Rig.Gas.Name, "the gas: `propane`, a grade's name, or `mixed gas`"),

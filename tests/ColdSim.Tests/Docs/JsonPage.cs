@@ -22,6 +22,7 @@ internal static class JsonPage
     {
         ["run"] = RunDocument.Figures,
         ["compare"] = CompareFigures.All,
+        ["compare files"] = AnswerChangeFigures.All,
         ["trip"] = TripFigures.All,
         ["gauge"] = GaugeFigures.All,
         ["weather"] = WeatherFigures.All,

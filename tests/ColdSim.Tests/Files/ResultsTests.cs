@@ -5,6 +5,8 @@ using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
 using ColdSim.Planning;
+using ColdSim.Planning.Compare;
+using ColdSim.Planning.Reports;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
@@ -74,6 +76,11 @@ public class ResultsTests
         RunReport failed = Reports.Short() with { CoolDown = null };
         Rig wet = failed.Scenario.Rig with { Water = [new ThermalNode { Name = "tank", Capacity_J_K = 50e3, Water_kg = 10 }] };
         Collect(Json(failed with { Scenario = failed.Scenario with { Rig = wet, StartedFrom = Reports.LogStart, StartsNow = true } }).RootElement, "", written);
+        AnswerDigest digest = AnswerDigest.Of(Reports.Short());
+        using MemoryStream since = new();
+        JsonReport.Write(new RunDocument(Reports.Short(), null) { Since = new AnswerChange(digest, digest, [new("title", "a", null)]) }, since);
+        using JsonDocument changed = JsonDocument.Parse(since.ToArray());
+        Collect(changed.RootElement, "", written);
         AssertKeys("run", written);
     }
 
