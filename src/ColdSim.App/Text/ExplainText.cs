@@ -41,7 +41,7 @@ internal static class ExplainText
     {
         ChainOfCause chain = explanation.Chain;
         if (explanation.AtTime)
-            return $"At {ClockText.DayClock(chain.To)} the cylinder stands at {units.Pressure(chain.Pressure_Pa)} with its liquid at "
+            return $"At {ClockText.DayClock(chain.To)} the cylinder is at {units.Pressure(chain.Pressure_Pa)} with its liquid at "
                 + $"{units.Temperature(chain.LiquidTo_K)}, {Could(chain, units)}{Inside(chain, units)}.";
         if (explanation.Limit is { } limit && explanation.Shortage is { } shortage)
             return $"Gas runs short on {ClockText.DayClock(shortage)}{Because(limit, chain)}{BatteryToo(explanation.Failed)}";
@@ -103,7 +103,7 @@ internal static class ExplainText
         yield return chain.HasLiquid
             ? $"So the liquid of the {chain.Cylinder} cylinder went from {units.Temperature(chain.LiquidFrom_K)} to {units.Temperature(chain.LiquidTo_K)}, "
                 + $"in air of {units.Temperature(chain.Outside_K)}, with {units.Mass(chain.Left_kg)} left in it."
-            : $"The {chain.Cylinder} cylinder has no liquid left; vapour and shell stand at {units.Temperature(chain.LiquidTo_K)}, in air of "
+            : $"The {chain.Cylinder} cylinder has no liquid left; vapour and shell are at {units.Temperature(chain.LiquidTo_K)}, in air of "
                 + $"{units.Temperature(chain.Outside_K)}.";
         if (Blend(chain, units) is { } blend)
             yield return blend;
@@ -147,7 +147,7 @@ internal static class ExplainText
     private static string Reason(Limit limit, ChainOfCause chain) => limit switch
     {
         Limit.HeatIntoLiquid => "too little heat comes into the liquid",
-        Limit.LittleLiquid => "too little liquid stands against the cylinder's wall to take heat through it",
+        Limit.LittleLiquid => "the cylinder is too empty for this cold: too little of its wall touches liquid to take in heat",
         Limit.Regulator => "regulator or connection pass too little",
         Limit.Appliances => "several appliances ask at once",
         Limit.Altitude => "the air's pressure at this altitude leaves the cylinder or the regulator too little",
@@ -168,7 +168,7 @@ internal static class ExplainText
         if (eased.GoneAt_frac is { } gone)
             return $"is gone, from {UnitStyle.Number(gone * 100, 0)} % on";
         if (double.IsNegativeInfinity(eased.Delay_s))
-            return "cannot be told: that run proves nothing";
+            return "is not known: that run proves nothing";
         double minutes = Math.Round(eased.Delay_s / 60);
         string span = ClockText.Span(Duration.FromMinutes(Math.Abs(minutes)));
         return minutes > 0 ? $"comes {span} later" : minutes < 0 ? $"comes {span} earlier" : "comes at the same minute";
