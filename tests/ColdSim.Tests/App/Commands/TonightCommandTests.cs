@@ -171,11 +171,4 @@ public class TonightCommandTests
         using Host host = new(Stream.Null, TextWriter.Null) { Clock = new FixedClock(now) };
         return new TonightInput(command.Parse(words[1..]), options, UnitStyle.Us, host).Scenario();
     }
-
-    private sealed class FixedClock(DateTimeOffset now) : TimeProvider
-    {
-        public override DateTimeOffset GetUtcNow() => now.ToUniversalTime();
-
-        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.CreateCustomTimeZone("there", now.Offset, "there", "there");
-    }
 }

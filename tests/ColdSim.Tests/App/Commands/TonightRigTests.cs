@@ -170,11 +170,4 @@ public sealed class TonightRigTests : IDisposable
     }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
-
-    private sealed class FixedClock(DateTimeOffset now) : TimeProvider
-    {
-        public override DateTimeOffset GetUtcNow() => now.ToUniversalTime();
-
-        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.CreateCustomTimeZone("there", now.Offset, "there", "there");
-    }
 }

@@ -7,6 +7,7 @@ using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
 using ColdSim.Planning;
+using ColdSim.Tests.App.Commands;
 using ColdSim.Tests.Files;
 using CsCheck;
 using Snapshooter;
@@ -283,10 +284,5 @@ public sealed class ReadingsPageTests : IDisposable
     private sealed class Stopping(CancellationTokenSource source) : IProgress<int>
     {
         public void Report(int value) => source.Cancel();
-    }
-
-    private sealed class FixedClock(DateTimeOffset now) : TimeProvider
-    {
-        public override DateTimeOffset GetUtcNow() => now;
     }
 }
