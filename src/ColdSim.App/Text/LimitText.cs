@@ -48,7 +48,7 @@ internal static class LimitText
         string bare = first.RigVariant.AsItIs ? "" : ", but bare";
         string left = string.Join(" and ", rig.Cylinders.Select(c => units.Mass(c.Contents_kg)));
         IEnumerable<string> others = chart.Columns.Where(c => c != first).Select(c => $"{With(c.RigVariant, rig)}, {Down(c.Now, chart, units)}");
-        return string.Join("; ", others.Prepend($"As it is now ({left}{bare}), this rig gets all its gas {Down(first.Now, chart, units)}")) + ".";
+        return string.Join("; ", others.Prepend($"As it is now ({left}{bare}), this rig holds {Down(first.Now, chart, units)}")) + ".";
     }
 
     private static string With(RigVariant setUp, Rig rig) => setUp.Kind switch
