@@ -6,8 +6,8 @@ using ColdSim.Planning.Advice;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Freezing;
-using ColdSim.Planning.Logs;
 using ColdSim.Planning.Harms;
+using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Reports;
 
@@ -31,17 +31,17 @@ internal static class RunWork
     /// <param name="since">An earlier answer, of which is said what changed; null for none.</param>
     public static CommandWork<RunAnswer> Of(
         Scenario scenario, bool failIfShort = false, LatestReading? latest = null, UnitStyle? adviseIn = null, AnswerDigest? since = null) => new()
-    {
-        Answer = (done, cancel) => Find(scenario, latest, adviseIn, done, cancel),
-        Progress = done => done == 0 ? "" : $", {done} runs done",
-        OnScreen = (a, units) => WithSince(WithNextHour(NightsAnswer.Of(a.Report, a.Advice, units), a.Report, units), Change(since, a), units),
-        Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
-        Text = (a, to) => to.Write(Sections(a, latest, to.Units)),
-        BesideJson = a => ScenarioFile.Assumed(a.Report.Scenario),
-        Json = (a, stream) => JsonReport.Write(
-            new RunDocument(a.Report, a is { Forecast: { } forecast, Log: { } log } ? new(a.Report, forecast, log) : null) { Since = Change(since, a) }, stream),
-        Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
-    };
+        {
+            Answer = (done, cancel) => Find(scenario, latest, adviseIn, done, cancel),
+            Progress = done => done == 0 ? "" : $", {done} runs done",
+            OnScreen = (a, units) => WithSince(WithNextHour(NightsAnswer.Of(a.Report, a.Advice, units), a.Report, units), Change(since, a), units),
+            Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
+            Text = (a, to) => to.Write(Sections(a, latest, to.Units)),
+            BesideJson = a => ScenarioFile.Assumed(a.Report.Scenario),
+            Json = (a, stream) => JsonReport.Write(
+                new RunDocument(a.Report, a is { Forecast: { } forecast, Log: { } log } ? new(a.Report, forecast, log) : null) { Since = Change(since, a) }, stream),
+            Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
+        };
 
     private static RunAnswer Find(Scenario scenario, LatestReading? latest, UnitStyle? adviseIn, IProgress<int> done, CancellationToken cancel)
     {

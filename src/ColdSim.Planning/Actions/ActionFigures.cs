@@ -2,8 +2,8 @@ using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
 using UnitsNet.Units;
 using Changed = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Actions.ActionChange>;
-using Planned = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Actions.PlannedAction>;
 using Plan = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Actions.ActionPlan>;
+using Planned = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Actions.PlannedAction>;
 using Spared = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Actions.SpareMargin>;
 
 namespace ColdSim.Planning.Actions;

@@ -1,9 +1,9 @@
 using UnitsNet.Units;
+using Answer = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.AnswerDigest>;
+using Change = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.NightChange>;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.AnswerChange>;
 using Input = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.InputDifference>;
 using Night = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.NightDigest>;
-using Change = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.NightChange>;
-using Answer = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.AnswerDigest>;
 
 namespace ColdSim.Planning.Compare;
 

@@ -113,7 +113,7 @@ internal sealed record WhyPage(
     }
 
     /// <summary>The shortage that is explained in full: that of the first night that does not hold; null where gas is not what failed it.</summary>
-    internal static DateTimeOffset? FirstShortage(RunReport report) 
+    internal static DateTimeOffset? FirstShortage(RunReport report)
         => report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is { Verdict: Verdict.GasShort or Verdict.GasGone } night ? night.FirstShort : null;
 
     private static IEnumerable<(DateTimeOffset From, DateTimeOffset To)> Shortages(RunReport report)

@@ -19,7 +19,10 @@ internal static class LogAnswer
         {
             return new()
             {
-                Brief = "The log has no readings.", Verdict = "The log has no readings.", ToDo = "Do: add one with 'coldsim log add'.", Caution = CautionLine.Reading,
+                Brief = "The log has no readings.",
+                Verdict = "The log has no readings.",
+                ToDo = "Do: add one with 'coldsim log add'.",
+                Caution = CautionLine.Reading,
             };
         }
 
