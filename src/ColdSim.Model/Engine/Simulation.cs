@@ -216,7 +216,7 @@ public sealed class Simulation
             step_s = Math.Min(step_s, power.ToEvent_s(_time_s, _stepper.Tried_s));
         }
 
-        if (step_s < _stepper.Tried_s) _stepper.CutTo(step_s);
+        if (step_s < _stepper.Tried_s) step_s = _stepper.CutTo(step_s);
         if (step_s < whole_s) stop_s = _time_s + step_s;
 
         _publisher.CaptureIfChanged();
