@@ -26,7 +26,8 @@ internal sealed class Stepper
     private const double EnergyResidual_J = 1e-5;
     private const double ShortestStep_s = 0.005;
 
-    // Nothing flows beyond the demand: where the weighted stages say so the step crossed the kink at which supply begins to starve.
+    // Nothing flows beyond the demand, nor back: where the weighted stages say so the step crossed
+    // the kink at which supply begins to starve or to flow.
     private const double BeyondDemand_frac = 1e-9;
 
     // Trials that a kink gets to come to its place; each makes the step before it free of the kink.
@@ -143,21 +144,21 @@ internal sealed class Stepper
         _method = step_s <= _short_s ? RungeKuttaMethod.BogackiShampine : RungeKuttaMethod.DormandPrince;
         Step(step_s);
         if (_method == RungeKuttaMethod.BogackiShampine
-            && (isFast != IsFast(_nextAlgebraicState) || ErrorWhereFast_K() > FollowedError_K || !EnergyResidualIsSmall() || FlowsBeyondDemand()))
+            && (isFast != IsFast(_nextAlgebraicState) || ErrorWhereFast_K() > FollowedError_K || !EnergyResidualIsSmall() || FlowIsImpossible()))
         {
             _method = RungeKuttaMethod.DormandPrince;
             Step(step_s);
         }
 
         double error_K = ErrorWhereFast_K();
-        while (step_s > ShortestStep_s && (error_K > FollowedError_K || !EnergyResidualIsSmall() || FlowsBeyondDemand()))
+        while (step_s > ShortestStep_s && (error_K > FollowedError_K || !EnergyResidualIsSmall() || FlowIsImpossible()))
         {
             step_s *= 0.5;
             Step(step_s);
             error_K = ErrorWhereFast_K();
         }
 
-        KeepWithinDemand();
+        KeepFlowPossible();
         if (!IsFast(_nextAlgebraicState)) _followedStep_s = FirstFollowedStep_s;
         else if (error_K > ErrorOfHalf * FollowedError_K) _followedStep_s = step_s;
         else _followedStep_s = Math.Max(_followedStep_s, 2 * step_s);
@@ -176,7 +177,7 @@ internal sealed class Stepper
         double first_s = FirstEvent_s(time_s, stop_s, out bool isKink);
         for (int i = 0; isKink && i < MostKinkTrials; i++)
         {
-            StepWithinDemand(first_s);
+            StepWithPossibleFlow(first_s);
             first_s = FirstEvent_s(time_s, time_s + Tried_s, out isKink);
         }
 
@@ -207,8 +208,8 @@ internal sealed class Stepper
         _plant.EndWithin(State, Tried_s, part, Next, Flowed);
         _plant.Evaluate(Next, _inputs, _nextAlgebraicState);
         AirWithin_K = _plant.AirWithin_K.Over(0, part);
-        if (!IsFast(AlgebraicState) && EnergyResidualIsSmall() && !FlowsBeyondDemand()) return step_s;
-        StepWithinDemand(step_s);
+        if (!IsFast(AlgebraicState) && EnergyResidualIsSmall() && !FlowIsImpossible()) return step_s;
+        StepWithPossibleFlow(step_s);
         return Tried_s;
     }
 
@@ -225,23 +226,24 @@ internal sealed class Stepper
         (Tried_s, AirWithin_K) = (step_s, _plant.AirWithin_K);
     }
 
-    private void StepWithinDemand(double step_s)
+    private void StepWithPossibleFlow(double step_s)
     {
         Step(step_s);
-        KeepWithinDemand();
+        KeepFlowPossible();
     }
 
-    // Dormand and Prince's method has a negative weight, so that supply which starves at that stage alone counts as more than the demand. The
-    // weights of the method of third order are all positive and cannot do so; over the shortest step it is as exact.
-    private void KeepWithinDemand()
+    // Dormand and Prince's method has a negative weight, so that supply which starves at that stage alone counts as more than the demand, and
+    // supply which flows at it alone as flowing back. The weights of the method of third order are all positive and cannot do so; over the shortest step it is as exact.
+    private void KeepFlowPossible()
     {
-        while (FlowsBeyondDemand() && Tried_s > ShortestStep_s) Step(0.5 * Tried_s);
-        if (!FlowsBeyondDemand()) return;
+        while (FlowIsImpossible() && Tried_s > ShortestStep_s) Step(0.5 * Tried_s);
+        if (!FlowIsImpossible()) return;
         _method = RungeKuttaMethod.BogackiShampine;
         Step(Tried_s);
     }
 
-    private bool FlowsBeyondDemand() => Flowed.Drawn_kg > (1 + BeyondDemand_frac) * _plant.Supply.Demand_kg_s * Flowed.MassFactor_s;
+    private bool FlowIsImpossible()
+        => Flowed.Drawn_kg < 0 || Flowed.Drawn_kg > (1 + BeyondDemand_frac) * _plant.Supply.Demand_kg_s * Flowed.MassFactor_s;
 
     private bool EnergyResidualIsSmall()
     {
