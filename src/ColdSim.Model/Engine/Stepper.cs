@@ -233,7 +233,8 @@ internal sealed class Stepper
     }
 
     // Dormand and Prince's method has a negative weight, so that supply which starves at that stage alone counts as more than the demand, and
-    // supply which flows at it alone as flowing back. The weights of the method of third order are all positive and cannot do so; over the shortest step it is as exact.
+    // supply which flows at it alone as flowing back. The weights of the method of third order are all positive and cannot do so; over the
+    // shortest step it is as exact.
     private void KeepFlowPossible()
     {
         while (FlowIsImpossible() && Tried_s > ShortestStep_s) Step(0.5 * Tried_s);
