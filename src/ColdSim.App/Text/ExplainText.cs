@@ -64,7 +64,7 @@ internal static class ExplainText
 
     private static string Cause(NightReport night, DateTimeOffset at) => night.Verdict switch
     {
-        Verdict.FurnaceStopped => $"The furnace has stopped, and from {ClockText.DayClock(at)} the thermostat calls in vain; neither gas nor battery is the cause.",
+        Verdict.FurnaceStopped => $"The furnace has stopped, and from {ClockText.DayClock(at)} the thermostat calls for heat that does not come; neither gas nor battery is the cause.",
         Verdict.FurnaceTooSmall => $"The furnace is too small: from {ClockText.DayClock(at)} inside stays below the set point, though the furnace burns without a "
             + "pause and gets all its gas.",
         _ => $"Water freezes on {ClockText.DayClock(at)}, with gas, battery and furnace still in order.",
@@ -74,17 +74,17 @@ internal static class ExplainText
     {
         string part = $"{UnitStyle.Number(limit.Part_frac * 100, 0)} %";
         if (limit.Binds is not { } binds)
-            return $", and no single limit eased by as much as {part} delays it by a minute.";
+            return $", and easing no single limit by as much as {part} delays it by a minute.";
         LimitSensitivity eased = limit.Eased.First(e => e.Limit == binds);
         string does = eased.GoneAt_frac is { } gone
-            ? $" is gone with {UnitStyle.Number(gone * 100, 0)} % of easing it, sooner than with any other limit"
-            : $" comes {ClockText.Span(Duration.FromSeconds(eased.Delay_s))} later with {part} of easing it, more than with any other limit";
+            ? $"with {UnitStyle.Number(gone * 100, 0)} % of easing gas is not short at all, sooner than with any other limit"
+            : $"with {part} of easing it comes {ClockText.Span(Duration.FromSeconds(eased.Delay_s))} later, more than with any other limit";
         string ties = limit.Ties.Count == 0 ? "" : $" but {string.Join(", ", limit.Ties.Select(Name))}, which does as much";
-        return $" because {Reason(binds, chain)}: the shortage{does}{ties}.";
+        return $": {Reason(binds, chain)}. Of all limits this one binds: {does}{ties}.";
     }
 
     private static string Could(ChainOfCause chain, UnitStyle units)
-        => $"the regulator could pass {units.Power(chain.CanGive_W)} and {units.Power(chain.Asked_W)} is asked";
+        => $"the regulator can pass {units.Power(chain.CanGive_W)} and the burners need {units.Power(chain.Asked_W)}";
 
     private static string Inside(ChainOfCause chain, UnitStyle units)
         => double.IsFinite(chain.Inside_K) ? $", inside is {units.Temperature(chain.Inside_K)}" : "";
@@ -107,9 +107,9 @@ internal static class ExplainText
                 + $"{units.Temperature(chain.Outside_K)}.";
         if (Blend(chain, units) is { } blend)
             yield return blend;
-        yield return $"That left {units.Pressure(chain.Pressure_Pa)} before the regulator,";
-        yield return $"with which it could pass {units.Power(chain.CanGive_W)} at full delivery pressure;";
-        yield return $"{units.Power(chain.Asked_W)} was asked.";
+        yield return $"That left {units.Pressure(chain.Pressure_Pa)} before the regulator.";
+        yield return $"With that it can pass {units.Power(chain.CanGive_W)} at full delivery pressure.";
+        yield return $"The burners needed {units.Power(chain.Asked_W)}.";
     }
 
     // The mass left behind is the night's, so that it agrees with the run's table.
@@ -149,7 +149,7 @@ internal static class ExplainText
         Limit.HeatIntoLiquid => "too little heat comes into the liquid",
         Limit.LittleLiquid => "the cylinder is too empty for this cold: too little of its wall touches liquid to take in heat",
         Limit.Regulator => "regulator or connection pass too little",
-        Limit.Appliances => "several appliances ask at once",
+        Limit.Appliances => "several appliances burn at once",
         Limit.Altitude => "the air's pressure at this altitude leaves the cylinder or the regulator too little",
         Limit.LiquidGone => chain.HasLiquid ? "the gas that is left is too little to stay warm enough" : "there is too little gas: the liquid is gone",
         _ => throw new ArgumentOutOfRangeException(nameof(limit), limit, null),

@@ -16,7 +16,7 @@ internal static class LimitPage
         "Thermostat down at once: every degree less is gas that the cylinder need not boil off.",
         "Open or change to the fuller cylinder; the cold one gives again when it has rested.",
         "Other gas appliances off. Brush loose snow off the cylinder; never cover it, never heat it.",
-        "If inside goes on falling: leave, or go where there is heat, while it is still easy.",
+        "If inside keeps falling: leave, or go where there is heat, while that is easy.",
     ];
 
     private static readonly string[] Signs =

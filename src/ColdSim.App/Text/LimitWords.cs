@@ -95,7 +95,7 @@ internal static class LimitWords
         if (used.Contains("w"))
             yield return "w One step colder the water of a pipe or tank freezes first.";
         if (used.Contains("d"))
-            yield return "d One step colder at most 5 % is left when gas falls short: more gas is wanted there, not more warmth.";
+            yield return "d One step colder at most 5 % is left when gas falls short: more gas helps there, not more warmth.";
     }
 
     private static string Sign(LimitCell cell) => cell.Kind == LimitKind.HoldsAtColdest ? "" : cell.FailsColder switch

@@ -29,7 +29,7 @@ internal static class NightSentence
             "The run stops early: the liquid has swollen until it fills the cylinder, a danger in itself.",
         Model.Engine.RunEnd.ReliefPressure =>
             "The run stops early: the cylinder is so warm that its relief valve would open, a danger in itself.",
-        Model.Engine.RunEnd.WeatherEnded => "The weather file ends before the nights that were asked for; nothing is known beyond it.",
+        Model.Engine.RunEnd.WeatherEnded => "The weather file ends before the last night; nothing is known beyond it.",
         _ => null,
     };
 
@@ -85,7 +85,7 @@ internal static class NightSentence
             return "; nothing asks for gas";
         if (asked_W <= 0)
             return "";
-        string asked = $"; at the coldest hour {units.Power(asked_W)} is asked and";
+        string asked = $"; at the coldest hour {units.Power(asked_W)} is needed and";
         string liquid = night.AllowedLiquid is { } allowed
             ? $"with its liquid at {Temperature(allowed, units)}"
             : "through this regulator, all appliances at once";
@@ -136,7 +136,7 @@ internal static class NightSentence
     private static string Cause(NightReport night, UnitStyle units)
     {
         string? tooLittle = night is { LiquidAtFirstShort: { } liquid, CylinderPressureAtFirstShort: { } pressure }
-            ? $"the liquid is at {Temperature(liquid, units)} and gives {units.Pressure(pressure.Pascals)}, too little for what is asked"
+            ? $"the liquid is at {Temperature(liquid, units)} and gives {units.Pressure(pressure.Pascals)}, too little for the burners"
             : null;
         if (night.DryAt is null)
             return tooLittle is null ? "" : tooLittle + "; ";
@@ -151,7 +151,7 @@ internal static class NightSentence
     private static IEnumerable<string> Starves(NightReport night, RunReport run)
     {
         if (WhoDrew.Applies(run) && night.FirstToStarve is { } first)
-            yield return $"the {first} needs the most pressure of those that go short";
+            yield return $"the {first} needs the most pressure, so it fails first";
     }
 
     private static IEnumerable<string> Lockouts(NightReport night)

@@ -47,15 +47,15 @@ internal static class TripSentence
         ? $"exchanged for one with {units.Mass(outcome.After.Propane_kg)}, with {units.Mass(outcome.Before.Propane_kg)} left in the old one"
         : outcome.After.End switch
         {
-            FillingEnd.Amount => $"{units.Mass(outcome.Bought_kg)} as asked",
+            FillingEnd.Amount => $"{units.Mass(outcome.Bought_kg)} as ordered",
             FillingEnd.Volume => $"{units.Mass(outcome.Bought_kg)} until liquid stood at 80 % of the volume, at {units.Temperature(outcome.After.Liquid_K)}",
             FillingEnd.Weight => $"{units.Mass(outcome.Bought_kg)} until the scale showed the legal weight",
-            _ => "nothing goes in, it is full",
+            _ => "none, it is full",
         };
 
     private static string Wait(RefillWait wait) => wait switch
     {
-        { Kind: WaitKind.NotNeeded } => "it is not needed, without it no night goes worse",
+        { Kind: WaitKind.NotNeeded } => "it is not needed: without it no night is worse",
         { Kind: WaitKind.CanWait, Latest: { } latest, Next: { } next } =>
             $"it can wait until {ClockText.DayClock(latest)}; on {ClockText.DayClock(next)}, the next open day, it is too late: {Worse(wait.Worse!)}",
         { Kind: WaitKind.CanWait, Latest: { } latest } => $"it can wait until {ClockText.DayClock(latest)}, the last open day before the coach moves on",

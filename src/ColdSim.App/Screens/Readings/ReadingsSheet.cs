@@ -141,7 +141,7 @@ internal static class ReadingsSheet
     {
         if (page.Fit is not { } made)
         {
-            return CellText.Wrap("Not fitted yet. Enter runs the simulator through the log until its coach goes best through the readings; that takes seconds, and Esc stops it.", width)
+            return CellText.Wrap("Not fitted yet. Enter runs the simulator through the log until its coach fits the readings best; that takes seconds, and Esc stops it.", width)
                 .Select(l => (l, CellStyle.Plain));
         }
 

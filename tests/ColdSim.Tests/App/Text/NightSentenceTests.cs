@@ -13,7 +13,7 @@ public class NightSentenceTests
     [Fact]
     public void A_night_that_holds_gives_the_margin_with_its_liquid_temperature() => Assert.Equal(
         "Thursday night, 14 to 15 January, holds: outside falls to 14 °F, inside stays at 62 °F or above, and 9.1 lb is left at 07:00; "
-        + "at the coldest hour 11,200 BTU/h is asked and the cylinder could keep giving 16,900 BTU/h with its liquid at -20 °F.",
+        + "at the coldest hour 11,200 BTU/h is needed and the cylinder could keep giving 16,900 BTU/h with its liquid at -20 °F.",
         Sentence(InventedRuns.Holds));
 
     [Fact]
@@ -95,13 +95,13 @@ public class NightSentenceTests
     [Fact]
     public void A_short_night_says_what_fails_when_and_how_cold_it_gets() => Assert.Equal(
         "Friday night, 15 to 16 January, runs short at 03:12 with 4.4 lb of propane still in the cylinder: "
-        + "the liquid is at -37 °F and gives 3.1 psi, too little for what is asked; the furnace locks out at 03:23, "
+        + "the liquid is at -37 °F and gives 3.1 psi, too little for the burners; the furnace locks out at 03:23, "
         + "inside falls to 44 °F at 07:12, and gas is short for 2 h 5 min in all.",
         Sentence(InventedRuns.Short));
 
     [Fact]
     public void A_short_night_without_a_coach_leaves_inside_out() => Assert.EndsWith(
-        "too little for what is asked; the furnace locks out at 03:23, and gas is short for 2 h 5 min in all.",
+        "too little for the burners; the furnace locks out at 03:23, and gas is short for 2 h 5 min in all.",
         Sentence(InventedRuns.Short with { InsideLow = null, InsideLowAt = null }), StringComparison.Ordinal);
 
     [Fact]
@@ -139,7 +139,7 @@ public class NightSentenceTests
 
     [Fact]
     public void A_night_short_long_before_it_is_dry_says_why_it_is_short() => Assert.Contains(
-        "and dry at 04:30: the liquid is at -37 °F and gives 3.1 psi, too little for what is asked, "
+        "and dry at 04:30: the liquid is at -37 °F and gives 3.1 psi, too little for the burners, "
         + "and the last of it boils off at 04:25; inside",
         NightSentence.Of(InventedRuns.Dry, InventedRuns.HoldsThenDry, UnitStyle.Us), StringComparison.Ordinal);
 

@@ -85,7 +85,7 @@ public class ExplanationTests
         Explanation explanation = Explanation.Of(Rigs.Scenario(Rigs.Heated(), Rigs.Steady(5), nights: 1), AmountGrid.Us);
         Assert.Null(explanation.Shortage);
         Assert.Empty(explanation.Plan!.Singles);
-        Assert.Matches("^Nothing is short: at its tightest, .*, the regulator could pass .* and .* is asked\\.$", ExplainText.Sentence(explanation, UnitStyle.Us));
+        Assert.Matches("^Nothing is short: at its tightest, .*, the regulator can pass .* and the burners need .*\\.$", ExplainText.Sentence(explanation, UnitStyle.Us));
     }
 
     [Fact]
