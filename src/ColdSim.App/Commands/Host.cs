@@ -15,8 +15,8 @@ internal sealed class Host : IDisposable
     /// <summary>A host of two streams.</summary>
     /// <param name="output">Standard output.</param>
     /// <param name="error">Standard error.</param>
-    /// <param name="columns">The width at which a line on standard error is broken.</param>
-    public Host(Stream output, TextWriter error, int columns = Wrap.Columns)
+    /// <param name="columns">The width at which a line on standard error is broken; unbroken unless a person looks at it, so that programs find a message in one line.</param>
+    public Host(Stream output, TextWriter error, int columns = int.MaxValue)
     {
         Output = output;
         Out = new StreamWriter(output, Utf8, leaveOpen: true) { NewLine = "\n" };
@@ -67,7 +67,7 @@ internal sealed class Host : IDisposable
         if (OperatingSystem.IsWindows())
             Console.OutputEncoding = Encoding.UTF8;
         bool terminal = !Console.IsOutputRedirected;
-        return new(StandardStreams.Output(), StandardStreams.Error())
+        return new(StandardStreams.Output(), StandardStreams.Error(), Console.IsErrorRedirected ? int.MaxValue : Wrap.Columns)
         {
             Settings = UserFolder.Settings,
             OutIsTerminal = terminal,

@@ -1,5 +1,6 @@
 using System.Text;
 using ColdSim.App.Commands;
+using ColdSim.App.Text;
 using ColdSim.Tests.Files;
 using Xunit;
 
@@ -75,7 +76,7 @@ internal static class AnswerBlocks
     {
         using MemoryStream output = new();
         using StringWriter error = new() { NewLine = "\n" };
-        using (Host host = new(output, error) { OutIsTerminal = true, Color = true })
+        using (Host host = new(output, error, Wrap.Columns) { OutIsTerminal = true, Color = true })
             await Dispatcher.RunAsync(DocsCommand.Words(command), host, CancellationToken.None);
         string folder = DocPage.Scenarios + Path.DirectorySeparatorChar;
         return (error + Encoding.UTF8.GetString(output.ToArray())).Replace(folder, "scenarios/", StringComparison.Ordinal);
