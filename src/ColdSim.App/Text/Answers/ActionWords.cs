@@ -36,7 +36,7 @@ internal static class ActionWords
             return "does not hold, a cylinder gets too full or too hot";
         string length = action.FailsBy is Planning.Harms.Verdict.GasShort && action.Harm.ShortMinutes >= 1
             ? $" for {ClockText.Span(Duration.FromMinutes(action.Harm.ShortMinutes))}" : "";
-        return $"does not hold, {NightOutcome.Noun(action.FailsBy)} {ClockText.ShortDayClock(at)}{length}";
+        return $"does not hold, {VerdictWords.Short(action.FailsBy)} {ClockText.ShortDayClock(at)}{length}";
     }
 
     private static string Electricity(PlannedAction action)

@@ -18,7 +18,7 @@ internal static class NightOutcome
             Verdict.GasGone when night.FirstShort is { } first && night.DryAt is { } dry && dry - first > Same
                 => $"gas is short {From(first, night)}{left}, and out at {ClockText.Clock(dry)}",
             Verdict.WaterFreezes => FrozenFirst(night) is { } water ? $"water in {water} freezes {from}" : $"water is frozen {from}",
-            _ => $"{Verb(night.Verdict)} {from}{left}{(night.Verdict == Verdict.GasShort && night.DryAt is { } gone ? $", and out at {ClockText.Clock(gone)}" : "")}",
+            _ => $"{VerdictWords.State(night.Verdict)} {from}{left}{(night.Verdict == Verdict.GasShort && night.DryAt is { } gone ? $", and out at {ClockText.Clock(gone)}" : "")}",
         };
     }
 
@@ -26,29 +26,7 @@ internal static class NightOutcome
     public static string Short(NightReport night) => night.Verdict == Verdict.Holds ? "holds" : $"FAILS: {ShortFailure(night)}";
 
     /// <summary>What fails in two or three words, such as "gas short 03:19".</summary>
-    public static string ShortFailure(NightReport night) => $"{Noun(night.Verdict)}{At(night.FirstFailure)}";
-
-    /// <summary>The cause of a failure as a clause, such as "gas is short".</summary>
-    public static string Verb(Verdict verdict) => verdict switch
-    {
-        Verdict.BatteryFlat => "the battery is flat",
-        Verdict.GasGone => "the gas is out",
-        Verdict.FurnaceStopped => "the furnace is out",
-        Verdict.FurnaceTooSmall => "the furnace is too small",
-        Verdict.WaterFreezes => "water freezes",
-        _ => "gas is short",
-    };
-
-    /// <summary>The same in two or three words.</summary>
-    public static string Noun(Verdict verdict) => verdict switch
-    {
-        Verdict.BatteryFlat => "battery flat",
-        Verdict.GasGone => "gas out",
-        Verdict.FurnaceStopped => "furnace out",
-        Verdict.FurnaceTooSmall => "furnace small",
-        Verdict.WaterFreezes => "water freezes",
-        _ => "gas short",
-    };
+    public static string ShortFailure(NightReport night) => $"{VerdictWords.Short(night.Verdict)}{At(night.FirstFailure)}";
 
     /// <summary>What else fails in a night that fails, a sentence; empty where nothing does.</summary>
     public static string Also(NightReport night)
@@ -59,9 +37,6 @@ internal static class NightOutcome
             ? $"Gas is short as well, from {ClockText.Clock(first)}, for {ClockText.Span(night.ShortTime)} in all." : "";
     }
 
-    /// <summary>The instant of the failure, where one is known.</summary>
-    public static DateTimeOffset? FailsAt(NightReport night) => night.FirstFailure;
-
     private static string? FrozenFirst(NightReport night)
         => night.Water.Where(w => w.HoldsWater && w.FreezesAt is not null).MinBy(w => w.FreezesAt)?.Name;
 
@@ -70,7 +45,7 @@ internal static class NightOutcome
     {
         if (night.InsideLow is not { } low || night.InsideLowAt is not { } at)
             return "";
-        if (FailsAt(night) is { } fails && at < fails && night.FreezingAt is null)
+        if (night.FirstFailure is { } fails && at < fails && night.FreezingAt is null)
             return $"Inside stays at {units.WholeTemperature(low.Kelvins)} or above.";
         string lowest = $"{units.WholeTemperature(low.Kelvins)} about {ClockText.Clock(Rounded(at))}";
         return night.FreezingAt is not { } freezing ? $"Inside falls to {lowest}."

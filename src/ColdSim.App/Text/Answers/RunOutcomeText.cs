@@ -6,10 +6,8 @@ namespace ColdSim.App.Text.Answers;
 internal static class RunOutcomeText
 {
     /// <summary>Such as "gas is short from Thu 03:56".</summary>
-    public static string Failure(RunSummary summary) => NightOutcome.Verb(summary.Verdict) + (At(summary) is { } at ? $" from {ClockText.ShortDayClock(at)}" : "");
+    public static string Failure(RunSummary summary) => VerdictWords.State(summary.Verdict) + (summary.FirstFailure is { } at ? $" from {ClockText.ShortDayClock(at)}" : "");
 
     /// <summary>Such as "gas short Thu 03:56".</summary>
-    public static string ShortFailure(RunSummary summary) => NightOutcome.Noun(summary.Verdict) + (At(summary) is { } at ? $" {ClockText.ShortDayClock(at)}" : "");
-
-    private static DateTimeOffset? At(RunSummary summary) => summary.FirstFailure;
+    public static string ShortFailure(RunSummary summary) => VerdictWords.Short(summary.Verdict) + (summary.FirstFailure is { } at ? $" {ClockText.ShortDayClock(at)}" : "");
 }

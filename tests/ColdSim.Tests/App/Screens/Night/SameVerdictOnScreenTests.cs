@@ -29,7 +29,7 @@ public class SameVerdictOnScreenTests
         {
             string screen = FrameSheet.Draw(view, 240, 60).ToString();
             Assert.Contains(VerdictWords.Heading(night.Verdict), screen, StringComparison.Ordinal);
-            Assert.Equal(night.Verdict == Verdict.Holds ? "holds" : $"FAILS: {NightOutcome.Noun(night.Verdict)} {ClockText.Clock(night.FirstFailure!.Value)}", NightOutcome.Short(night));
+            Assert.Equal(night.Verdict == Verdict.Holds ? "holds" : $"FAILS: {VerdictWords.Short(night.Verdict)} {ClockText.Clock(night.FirstFailure!.Value)}", NightOutcome.Short(night));
             if (night.FirstFailure is { } at)
                 Assert.Matches($"{VerdictWords.Heading(night.Verdict)} (?:[A-Z][a-z]{{2}} )?{ClockText.Clock(at)}", screen);
             if (night.InsideLow is { } low)
