@@ -6,7 +6,6 @@ using ColdSim.Files.Results;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
-using ColdSim.Planning.Sensitivity;
 using Comparison = ColdSim.Planning.Compare.Comparison;
 
 namespace ColdSim.App.Commands;
@@ -75,7 +74,7 @@ internal static class CompareCommand
             bool failIfShort = parsed.GetValue(fail), advise = length.WantsAdvice(parsed, json);
             return new()
             {
-                Answer = (done, cancel) => Advised(Comparison.Of(scenario, options, done, cancel: cancel), advise, cancel),
+                Answer = (done, cancel) => WithGuesses(Comparison.Of(scenario, options, done, cancel: cancel), advise, cancel),
                 Progress = done => $", {done} of {options.Count + 1} done",
                 Ledgers = new("this comparison", c => c.Of.Rows.SelectMany(r => LedgerLine.IfOpen(r.Ledger, r.Option.Name))),
                 OnScreen = (c, to) => CompareAnswer.Of(c.Of, c.Guesses, to),
@@ -88,8 +87,11 @@ internal static class CompareCommand
         }
     }
 
-    private static Advised<Comparison> Advised(Comparison comparison, bool advise, CancellationToken cancel)
-        => new(comparison, advise && !comparison.Best.StoppedByCylinder ? InputSensitivity.Of(comparison.Best.Option.Scenario, comparison.Best.Summary, cancel: cancel) : []);
+    private static Advised<Comparison> WithGuesses(Comparison comparison, bool advise, CancellationToken cancel)
+    {
+        ComparedRow best = comparison.Best;
+        return Advised.With(comparison, advise && !best.StoppedByCylinder, best.Option.Scenario, best.Summary, cancel);
+    }
 
     private static string Nothing(string path, string? sizes) => sizes is null
         ? $"coldsim: '{path}' has no [[option]] to compare with; write one, or give --sizes"

@@ -5,7 +5,6 @@ using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Nights;
-using ColdSim.Planning.Sensitivity;
 
 namespace ColdSim.App.Commands;
 
@@ -42,7 +41,7 @@ internal static class ExplainCommand
             bool advise = length.WantsAdvice(parsed, json) && time is null;
             return new()
             {
-                Answer = (done, cancel) => Advised(Explain(scenario, parsed.UnitStyle(units), time, done, cancel), advise, cancel),
+                Answer = (done, cancel) => WithGuesses(Explain(scenario, parsed.UnitStyle(units), time, done, cancel), advise, cancel),
                 Progress = done => $", {done} runs done",
                 Ledgers = new("this explanation", _ => []),
                 OnScreen = (e, to) => ExplainAnswer.Of(e.Of, e.Guesses, to),
@@ -53,8 +52,8 @@ internal static class ExplainCommand
         }
     }
 
-    private static Advised<Explanation> Advised(Explanation explanation, bool advise, CancellationToken cancel)
-        => new(explanation, advise ? InputSensitivity.Of(explanation.Report.Scenario, explanation.Report.Summary, cancel: cancel) : []);
+    private static Advised<Explanation> WithGuesses(Explanation explanation, bool advise, CancellationToken cancel)
+        => Advised.With(explanation, advise, explanation.Report.Scenario, explanation.Report.Summary, cancel);
 
     private static Explanation Explain(Scenario scenario, UnitStyle units, DateTimeOffset? at, IProgress<int> done, CancellationToken cancel)
     {

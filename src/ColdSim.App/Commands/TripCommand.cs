@@ -4,7 +4,6 @@ using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Harms;
-using ColdSim.Planning.Sensitivity;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Commands;
@@ -38,7 +37,7 @@ internal static class TripCommand
             bool failIfShort = parsed.GetValue(fail), advise = length.WantsAdvice(parsed, json);
             return new()
             {
-                Answer = (done, cancel) => Advised(TripRun.Of(scenario, done, cancel: cancel), advise, cancel),
+                Answer = (done, cancel) => WithGuesses(TripRun.Of(scenario, done, cancel: cancel), advise, cancel),
                 Progress = done => $", {done} other days tried",
                 Ledgers = new("this trip", t => LedgerLine.IfOpen(t.Of.Run.Ledger)) { With = "the scenario and its weather files" },
                 OnScreen = (t, to) => TripAnswer.Of(t.Of, t.Guesses, to),
@@ -51,6 +50,6 @@ internal static class TripCommand
         }
     }
 
-    private static Advised<TripReport> Advised(TripReport trip, bool advise, CancellationToken cancel)
-        => new(trip, advise ? InputSensitivity.Of(trip.Run.Scenario, trip.Run.Summary, cancel: cancel) : []);
+    private static Advised<TripReport> WithGuesses(TripReport trip, bool advise, CancellationToken cancel)
+        => Advised.With(trip, advise, trip.Run.Scenario, trip.Run.Summary, cancel);
 }
