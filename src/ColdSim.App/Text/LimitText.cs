@@ -44,7 +44,7 @@ internal static class LimitText
     private static string Sentence(LimitChart chart, UnitStyle units)
     {
         Rig rig = chart.Scenario.Rig;
-        LimitColumn first = chart.Columns.FirstOrDefault(c => c.RigVariant.AsItIs) ?? chart.Columns[0];
+        LimitColumn first = LimitWords.Own(chart);
         string bare = first.RigVariant.AsItIs ? "" : ", but bare";
         string left = string.Join(" and ", rig.Cylinders.Select(c => units.Mass(c.Contents_kg)));
         IEnumerable<string> others = chart.Columns.Where(c => c != first).Select(c => $"{With(c.RigVariant, rig)}, {Down(c.Now, chart, units)}");

@@ -56,6 +56,9 @@ internal static class LimitWords
 
     public static string Percent(double frac) => $"{UnitStyle.Number(100 * frac, Math.Abs(100 * frac - Math.Round(100 * frac)) < 0.05 ? 0 : 1)} %";
 
+    /// <summary>The column of the rig as it is; of one that has no column of its own, the bare one.</summary>
+    public static LimitColumn Own(LimitChart chart) => chart.Columns.FirstOrDefault(c => c.RigVariant.AsItIs) ?? chart.Columns[0];
+
     /// <summary>What the set-ups are, a line each.</summary>
     public static IEnumerable<string> SetUps(LimitChart chart, UnitStyle units) => chart.Columns.Select(c => RigVariant(c.RigVariant, chart, units));
 

@@ -14,7 +14,7 @@ internal static class LimitAnswer
     /// <param name="units">The units to print.</param>
     public static Answer Of(LimitChart chart, UnitStyle units)
     {
-        LimitColumn own = Own(chart);
+        LimitColumn own = LimitWords.Own(chart);
         return new()
         {
             Brief = Wrap.Cut($"{Down(own.Now, chart, units)} ({Contents(chart, units)}{Bare(own)})", Wrap.Columns),
@@ -26,8 +26,6 @@ internal static class LimitAnswer
             Caution = $"Caution: edges, not plans. Stay {units.WholeDifference(5)} or more on the warm side; more in wind.",
         };
     }
-
-    private static LimitColumn Own(LimitChart chart) => chart.Columns.FirstOrDefault(c => c.RigVariant.AsItIs) ?? chart.Columns[0];
 
     private static string Bare(LimitColumn own) => own.RigVariant.AsItIs ? "" : ", but without its blanket";
 
@@ -44,7 +42,7 @@ internal static class LimitAnswer
     {
         RigVariantKind.Bare => "Without the blanket",
         RigVariantKind.Blanket => $"{UnitStyle.Number(setUp.Blanket!.Power_W, 0)} W blanket{(rig.Cylinders.Count > 1 ? " on each" : "")}{(setUp.Powered ? "" : " without power")}",
-        RigVariantKind.SecondCylinder => $"{(rig.Cylinders.Count == 1 ? "Second" : "One more")} cylinder, as full, both open".Replace("both", rig.Cylinders.Count == 1 ? "both" : "all", StringComparison.Ordinal),
+        RigVariantKind.SecondCylinder => rig.Cylinders.Count == 1 ? "Second cylinder, as full, both open" : "One more cylinder, as full, all open",
         _ => "Both of these",
     };
 
