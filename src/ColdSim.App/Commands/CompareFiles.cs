@@ -45,7 +45,7 @@ internal static class CompareFiles
         };
     }
 
-    // Without their folders where that tells them apart.
+    // Without their folders where their names differ.
     private static (string, string) Names(string first, string second)
     {
         (string one, string other) = (Path.GetFileName(first), Path.GetFileName(second));

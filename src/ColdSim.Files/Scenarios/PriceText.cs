@@ -43,7 +43,7 @@ internal static class PriceText
         return null;
     }
 
-    // The sign of money may be written before or behind the sum; what it stands for is said by 'currency'.
+    // The sign of money may be written before or behind the sum; 'currency' says which it is.
     private static Price? Read(string text, bool each)
     {
         string[] parts = text.Split(text.Contains(" per ", StringComparison.OrdinalIgnoreCase) ? " per " : "/", StringSplitOptions.TrimEntries);
