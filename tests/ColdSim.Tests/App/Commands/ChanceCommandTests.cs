@@ -76,7 +76,7 @@ public class ChanceCommandTests
                 source.Cancel();
         };
         Assert.Equal(130, await shell.RunAsync(["run", Shell.ColdSnap, "--members", "20000"], source.Token));
-        Assert.Matches("Interrupted after [0-9]+ of 20,000: only these count", shell.Out);
+        Assert.Matches("Interrupted after [0-9,]+ of 20,000: only these count", shell.Out);
         Assert.Matches("interrupted after [0-9]+ of 20000; the figures are of these\n$", shell.Error);
     }
 
