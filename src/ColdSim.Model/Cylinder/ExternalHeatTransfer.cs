@@ -6,6 +6,9 @@ namespace ColdSim.Model.Cylinder;
 /// <summary>Convection, radiation and sun at the outer surface of a wall behind a layer of frost or insulation. SI units.</summary>
 internal readonly struct ExternalHeatTransfer
 {
+    // A surface without a film still has a sol-air temperature: what the sun and frost give it then goes into the wall.
+    private const double SmallestFilm_W_m2K = 1e-6;
+
     private readonly CylinderSurroundings _around;
     private readonly double _radiation_W_m2K, _radiant_K, _air_K, _sun_W_m2;
 
@@ -40,7 +43,7 @@ internal readonly struct ExternalHeatTransfer
     public double Convection_W_m2K { get; }
 
     /// <summary>Convection and radiation. [W/(m²·K)]</summary>
-    public double Total_W_m2K => Convection_W_m2K + _radiation_W_m2K;
+    public double Total_W_m2K => Math.Max(Convection_W_m2K + _radiation_W_m2K, SmallestFilm_W_m2K);
 
     /// <summary>The sol-air temperature of the surface. [K]</summary>
     /// <param name="latent_W_m2">Heat set free at the surface by frost. [W/m²]</param>

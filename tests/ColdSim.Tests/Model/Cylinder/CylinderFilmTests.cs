@@ -145,6 +145,18 @@ public class CylinderFilmTests
         Assert.Equal(0, coupling.Heat_W(coupling.Environment_K), 1e-9);
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(20)]
+    public void A_wall_without_any_film_takes_in_what_it_absorbs_of_the_sun_and_nothing_else(double sun_W)
+    {
+        CylinderSpecification bare = Some.Cylinder("20 lb", Fixed with { FixedConvection_W_m2K = 0, FixedRadiation_W_m2K = 0, FixedSun_W = sun_W });
+        CylinderBody body = new(bare);
+        HeatCoupling coupling = HeatCoupling.At(body, Some.Weather(263.15), 0.5 * bare.LegalFill_kg, 240, default);
+        double wetted_frac = Walls(body, 0.5 * bare.LegalFill_kg, 240).Wetted_m2 / body.Vessel.OutsideArea_m2;
+        Assert.Equal(sun_W * wetted_frac, coupling.Heat_W(240), 1e-4);
+    }
+
     [Fact]
     public void The_sun_raises_the_environment_by_what_is_absorbed_over_the_film()
     {
