@@ -83,7 +83,7 @@ public static class ScenarioReader
         };
     }
 
-    private static Scenario? ReadTree(SectionReader root, WeatherOnce source)
+    internal static Scenario? ReadTree(SectionReader root, WeatherOnce source)
     {
         Reading reading = root.Reading;
         string title = root.Get(ScenarioKeys.Title) ?? "Untitled";
