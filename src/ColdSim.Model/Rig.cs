@@ -64,6 +64,10 @@ public sealed record Rig
     /// <summary>The furnace, or null.</summary>
     public FurnaceSpecification? Furnace { get; init; }
 
+    /// <summary>What the furnace's fan draws while it runs; 0 without a furnace. [W]</summary>
+    public double FurnaceFan_W
+        => Furnace is null ? 0 : (Furnace.FanCurrent_A ?? FurnaceSpecification.UsualFanCurrent_A(Furnace.Input_W)) * NominalVoltage.Bus_V;
+
     /// <summary>Burners beside the furnace.</summary>
     public IReadOnlyList<GasAppliance> Appliances { get; init; } = [];
 

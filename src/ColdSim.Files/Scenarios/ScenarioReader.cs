@@ -98,14 +98,14 @@ public static class ScenarioReader
         (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section(ArrangementSection.Declared), written);
         RegulatorSpecification regulator = RegulatorSection.Read(root.Section(RegulatorSection.Declared));
         SectionReader furnaceSection = root.Section(FurnaceSection.Declared);
-        (FurnaceSpecification? furnace, DateTimeOffset? furnaceStops) = FurnaceSection.Read(
+        (FurnaceSpecification? furnace, DateTimeOffset? furnaceStops, string? ductLossTo) = FurnaceSection.Read(
             furnaceSection, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section(ThermostatSection.Declared));
         (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section(PeopleSection.Declared), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section(CoachSection.Declared), people_W, people);
         IReadOnlyList<OtherHeater> heaters = HeaterSection.ReadAll(root.Sections(HeaterSection.Declared));
         IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
-        IReadOnlyList<ThermalNode> water = WaterSection.Read(root, furnace, coach);
+        (IReadOnlyList<ThermalNode> water, furnace) = WaterSection.Read(root, furnaceSection, furnace, ductLossTo, coach);
         PowerSpecification? power = PowerSection.Read(root, gas);
         NightCriteria criteria = VerdictSection.Read(root.Section(VerdictSection.Declared));
         IReadOnlyList<ReadRefill> refills = RefillsSection.Read(root, written, cylinders, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);
@@ -115,7 +115,7 @@ public static class ScenarioReader
         CheckTogether(root, furnace, thermostat, coach, appliances, people_W);
         AppliancesSection.Check(root, appliances, coach);
         IReadOnlyList<SiteSpecification> sites = stops.Count > 0 ? [.. stops.Select(s => s.Stop.Site)] : [site];
-        PowerSection.Check(furnaceSection, power, furnace, sites);
+        PowerSection.Check(reading, power, sites);
         CheckGas(root, gas, arrangement);
         CheckPower(reading, sites, cylinders, heaters, appliances);
         if (reading.Problems.Count > 0 || cylinders.Count == 0)

@@ -65,7 +65,7 @@ internal static class UnusualScenario
         double perKelvin = coach.GroundConductance_W_K + (Air_kg_m3 * AirHeat_J_kgK * air_m3_s);
         foreach (HeatLossItem item in coach.HeatLoss)
             perKelvin += item.Conductance_W_K;
-        double loss_W = perKelvin * warmer_K, heat_W = furnace.Input_W * furnace.Efficiency_frac, ratio = heat_W / loss_W;
+        double loss_W = perKelvin * warmer_K, heat_W = furnace.Input_W * furnace.Efficiency_frac * (1 - furnace.DuctLoss_frac), ratio = heat_W / loss_W;
         return ratio is >= 0.1 and <= 5 ? null
             : FormattableString.Invariant($"the furnace gives {heat_W / 1000:0.0#} kW, {ratio:0.0#} of the {loss_W / 1000:0.0#} kW that the coach loses at -18 °C");
     }

@@ -124,8 +124,7 @@ internal sealed class Controls
     /// <param name="stop_s">The end of the step without it. [s]</param>
     public double NextTimer_s(double time_s, PlantState s, AlgebraicState at, double stop_s)
     {
-        // The end of the fan after the flame changes nothing but the fan, which counts only where it draws on a battery.
-        double next_s = Furnace is null || (Power is null && Furnace.Phase == FurnacePhase.PostPurge) ? double.PositiveInfinity : Furnace.PhaseEnds_s;
+        double next_s = Furnace is null ? double.PositiveInfinity : Furnace.PhaseEnds_s;
 
         // The thermostat is past its dead band and only its shortest time keeps it from switching.
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.EventValue_K(s.Sensor_K) >= 0)

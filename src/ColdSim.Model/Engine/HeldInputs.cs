@@ -36,6 +36,9 @@ internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
     /// <summary>Heat of the other heaters. [W]</summary>
     public double OtherHeat_W { get; set; }
 
+    /// <summary>Power of the furnace's fan, which becomes heat in the air that it moves. [W]</summary>
+    public double FanHeat_W { get; set; }
+
     /// <summary>Water vapour in outside air. [kg/m³]</summary>
     public double OutsideVapour_kg_m3 { get; set; }
 

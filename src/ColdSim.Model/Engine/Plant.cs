@@ -35,7 +35,7 @@ internal sealed class Plant
     private readonly bool[] _isUnvented;
     private readonly int[] _nodeOf;
     private readonly double[] _node_K;
-    private readonly double _duct_frac;
+    private readonly double _duct_frac, _ductLoss_frac;
     private readonly double _ground_K, _coupling_W_K, _perAirCapacity_K_J, _perFurnishingsCapacity_K_J;
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor;
@@ -91,7 +91,7 @@ internal sealed class Plant
 
         _hasSensor = rig.Thermostat is not null && Coach is not null;
         _sensorLag_s = rig.Thermostat?.SensorLag_s is double lag_s and >= ShortestLag_s ? lag_s : 0;
-        _furnaceEfficiency_frac = rig.Furnace?.Efficiency_frac ?? 0;
+        (_furnaceEfficiency_frac, _ductLoss_frac) = (rig.Furnace?.Efficiency_frac ?? 0, rig.Furnace?.DuctLoss_frac ?? 0);
 
         // The furnace always has the first place, at no flow where there is none, so that places never shift.
         List<GasLoad> loads = [rig.Furnace is null
@@ -382,10 +382,13 @@ internal sealed class Plant
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
         double toAir_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
-        double useful_W = toAir_W, electric_W = 0, damp_kg_s = 0;
+        double useful_W = toAir_W, electric_W = c.FanHeat_W, damp_kg_s = 0;
+        toAir_W += c.FanHeat_W;
         Span<double> taken = flows.Taken_kg;
         taken[FurnaceLoad] = furnace_kg_s;
-        double loss_W = Nodes.Length > 0 ? NodeRates(s, c, node_W, ref toAir_W) : 0;
+        double lostByDucts_W = _ductLoss_frac * toAir_W, loss_W = lostByDucts_W;
+        if (Nodes.Length > 0) loss_W += NodeRates(s, c, node_W, ref toAir_W);
+        toAir_W -= lostByDucts_W;
         for (int i = 0; i < _warmsCoach_frac.Length; i++)
         {
             double taken_kg_s = Supply.Taken_kg_s(i + 1, point) * cylinders.Mass_factor;

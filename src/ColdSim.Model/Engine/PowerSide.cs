@@ -1,5 +1,4 @@
 using ColdSim.Model.Electrical;
-using ColdSim.Model.Furnace;
 using ColdSim.Model.Numerics;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
@@ -48,7 +47,7 @@ internal sealed class PowerSide
         _control = new PowerControl(_power.Battery);
         _isSwitchedOn = new bool[_power.Loads.Count];
         _drawn_W = new double[_power.Places];
-        _fan_W = rig.Furnace is null ? 0 : (rig.Furnace.FanCurrent_A ?? FurnaceSpecification.UsualFanCurrent_A(rig.Furnace.Input_W)) * NominalVoltage.Bus_V;
+        _fan_W = rig.FurnaceFan_W;
         _inside = _power.Battery.Inside && rig.Coach is not null;
         Generator = _power.Generator is null ? null : new GeneratorControl(_power.Generator);
 

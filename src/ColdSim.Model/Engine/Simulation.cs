@@ -37,6 +37,7 @@ public sealed class Simulation
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
     private readonly double _hold_s;
+    private readonly double _fan_W;
 
     private readonly Stepper _stepper;
     private readonly StepRecord _record;
@@ -99,6 +100,7 @@ public sealed class Simulation
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _hold_s = settings.Step_s * Math.Max(1, Math.Floor(ShortestHold_s / settings.Step_s));
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
+        _fan_W = rig.FurnaceFan_W;
     }
 
     /// <summary>Present state of the rig: that at the end, once the run is over.</summary>
@@ -205,7 +207,7 @@ public sealed class Simulation
     private void Advance(double stop_s)
     {
         if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
-        _inputs.FurnaceLit = _controls.Furnace?.IsLit ?? false;
+        (_inputs.FurnaceLit, _inputs.FanHeat_W) = _controls.Furnace is { } furnace ? (furnace.IsLit, furnace.FanRuns ? _fan_W : 0) : (false, 0);
         if (_controls.Power is not null) TakePower();
         double whole_s = stop_s - _time_s;
         _stepper.Try(whole_s);

@@ -15,6 +15,9 @@ public sealed record FurnaceSpecification
     /// <summary>Heat to the coach per gross heat of gas.</summary>
     public double Efficiency_frac { get; init; } = 0.77;
 
+    /// <summary>Part of the heat in its ducts that they lose to outside, as under a floor.</summary>
+    public double DuctLoss_frac { get; init; }
+
     /// <summary>What the fan draws at 12 V; null for what is usual for its input. [A]</summary>
     public double? FanCurrent_A { get; init; }
 

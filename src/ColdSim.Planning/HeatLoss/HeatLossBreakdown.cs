@@ -61,7 +61,7 @@ public sealed record HeatLossBreakdown
             Loss = Power.FromWatts(loss_W),
             Gains = Power.FromWatts(coach.InternalGains_W),
             FurnaceHeat = scenario.Rig.Furnace is { } furnace
-                ? Power.FromWatts(BurnerInput.At_W(furnace.Input_W, furnace.Altitude, scenario.Rig.Site.Elevation_m) * furnace.Efficiency_frac)
+                ? Power.FromWatts(BurnerInput.At_W(furnace.Input_W, furnace.Altitude, scenario.Rig.Site.Elevation_m) * furnace.Efficiency_frac * (1 - furnace.DuctLoss_frac))
                 : null,
         };
     }

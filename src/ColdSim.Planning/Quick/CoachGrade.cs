@@ -26,9 +26,14 @@ public static class GradedCoach
     /// <summary>How far from these numbers a real coach may well be.</summary>
     public const double Uncertainty_frac = 0.3;
 
-    private const double AirCapacity_J_m2K = 16_000;
-    private const double FurnishingsCapacity_J_m2K = 80_000;
-    private const double Coupling_W_m2K = 15;
+    /// <summary>Heat capacity of the air and what follows it at once, per floor area: about five times the air alone. [J/(m²·K)]</summary>
+    public const double AirCapacity_J_m2K = 15_000;
+
+    /// <summary>Heat capacity of what follows slowly, per floor area: a light interior. [J/(m²·K)]</summary>
+    public const double FurnishingsCapacity_J_m2K = 80_000;
+
+    /// <summary>Between the two, per floor area: the middle of 9 to 25. [W/(m²·K)]</summary>
+    public const double Coupling_W_m2K = 16;
 
     /// <summary>Heat loss per metre of length. [W/(m·K)]</summary>
     public static double HeatLoss_W_mK(CoachGrade grade) => grade switch

@@ -127,6 +127,26 @@ public class AppliancesReaderTests
     public void A_span_may_not_begin_with_the_end_of_a_day()
         => Assert.Equal(["s.toml:10:10: 'hours' is \"24:00-06:00\"; accepted: a span such as \"22:00-06:30\""], Fixtures.Faults(Head + "[[draw]]\nrate = \"1 W\"\nhours = [\"24:00-06:00\"]\n"));
 
+    [Theory]
+    [InlineData("", 0.15, 0.05)]
+    [InlineData("duct_loss_to = \"outside\"", 0.15, 0.05)]
+    [InlineData("duct_loss_to = \"Belly\"", 0, 0.2)]
+    public void What_ducts_lose_goes_outside_or_into_the_bay_that_is_named(string where, double lost_frac, double toBay_frac)
+    {
+        Rig rig = Read($"""
+            [[wet_bay]]
+            name = "belly"
+            duct = "5 %"
+            [furnace]
+            input = "16,000 BTU/h"
+            duct_loss = "15 %"
+            {where}
+            [thermostat]
+            """);
+        Assert.Equal(lost_frac, rig.Furnace!.DuctLoss_frac, 1e-12);
+        Assert.Equal(toBay_frac, rig.Water[0].Duct_frac, 1e-12);
+    }
+
     [Fact]
     public void A_pipe_in_a_bay_and_a_tank_outside_read()
     {

@@ -93,10 +93,11 @@ internal static class Rigs
 
     public static FurnaceSpecification Plated(double input_Btu_h = 20_000) => new() { Input_W = input_Btu_h * Btu_h };
 
-    /// <summary>No purges: the flame follows the thermostat.</summary>
+    /// <summary>No purges and no fan: the flame follows the thermostat, and its heat is all that the coach gets.</summary>
     public static FurnaceSpecification Prompt(double output_W) => new()
     {
         Input_W = output_W / 0.77,
+        FanCurrent_A = 0,
         PrePurge_s = 0,
         PostPurge_s = 0,
     };

@@ -5,6 +5,7 @@ using ColdSim.Model.Coach;
 using ColdSim.Model.Moisture;
 using ColdSim.Physics.Flow;
 using ColdSim.Physics.Units;
+using ColdSim.Planning.Quick;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
@@ -14,10 +15,11 @@ internal static class CoachSection
     private const string Ways = "accepted: one of heat_loss (measured), [[coach.surface]], or length with grade";
 
     // Heat loss per metre of length by grade, infiltration included: computed archetypes of trailers and motorhomes of 5 to 10 m, good to about 30 %.
-    private const double Good_W_mK = 15, Ordinary_W_mK = 20, Leaky_W_mK = 26;
+    private static readonly double Good_W_mK = GradedCoach.HeatLoss_W_mK(CoachGrade.Good);
+    private static readonly double Ordinary_W_mK = GradedCoach.HeatLoss_W_mK(CoachGrade.Ordinary);
+    private static readonly double Leaky_W_mK = GradedCoach.HeatLoss_W_mK(CoachGrade.Leaky);
 
-    // What is stored per floor area: about five times the air alone; a light interior; the middle of 9 to 25 W/(m²·K).
-    private const double Air_J_m2K = 15e3, LowestAir_J_K = 10e3, Furnishings_J_m2K = 80e3, Coupling_W_m2K = 16;
+    private const double LowestAir_J_K = 10e3;
 
     private static readonly QuantityKey HeatLoss = new(
         "heat_loss", Dimension.Conductance, "5 W/K", "2,000 W/K", KeyDefault.None,
@@ -61,15 +63,15 @@ internal static class CoachSection
     };
 
     private static readonly QuantityKey AirCapacity = new(
-        "air_capacity", Dimension.HeatCapacity, "10 kJ/K", "20 MJ/K", KeyDefault.Of($"{NumberShown.Of(Air_J_m2K, Dimension.HeatCapacity, "kJ/K")} per m² of floor, at least 10 kJ/K"),
+        "air_capacity", Dimension.HeatCapacity, "10 kJ/K", "20 MJ/K", KeyDefault.Of($"{NumberShown.Of(GradedCoach.AirCapacity_J_m2K, Dimension.HeatCapacity, "kJ/K")} per m² of floor, at least 10 kJ/K"),
         "air and what follows it at once");
 
     private static readonly QuantityKey FurnishingsCapacity = new(
-        "furnishings_capacity", Dimension.HeatCapacity, "0 J/K", "100 MJ/K", KeyDefault.Of($"{NumberShown.Of(Furnishings_J_m2K, Dimension.HeatCapacity, "kJ/K")} per m² of floor"),
+        "furnishings_capacity", Dimension.HeatCapacity, "0 J/K", "100 MJ/K", KeyDefault.Of($"{NumberShown.Of(GradedCoach.FurnishingsCapacity_J_m2K, Dimension.HeatCapacity, "kJ/K")} per m² of floor"),
         "what follows slowly");
 
     private static readonly QuantityKey Coupling = new(
-        "coupling", Dimension.Conductance, "1 W/K", "20,000 W/K", KeyDefault.Of($"{NumberShown.Of(Coupling_W_m2K)} W/K per m² of floor"), "between the two");
+        "coupling", Dimension.Conductance, "1 W/K", "20,000 W/K", KeyDefault.Of($"{NumberShown.Of(GradedCoach.Coupling_W_m2K)} W/K per m² of floor"), "between the two");
 
     private static readonly QuantityKey SolarAperture = new(
         "solar_aperture", Dimension.Area, "0 m²", "20 m²", KeyDefault.Of("from the windows, else 0"), "window area times solar heat gain coefficient")
@@ -203,9 +205,9 @@ internal static class CoachSection
         return new CoachSpecification
         {
             HeatLoss = [],
-            AirCapacity_J_K = air ?? Math.Max(Air_J_m2K * floor_m2, LowestAir_J_K),
-            FurnishingsCapacity_J_K = furnishings ?? (Furnishings_J_m2K * floor_m2),
-            Coupling_W_K = coupling ?? (Coupling_W_m2K * floor_m2),
+            AirCapacity_J_K = air ?? Math.Max(GradedCoach.AirCapacity_J_m2K * floor_m2, LowestAir_J_K),
+            FurnishingsCapacity_J_K = furnishings ?? (GradedCoach.FurnishingsCapacity_J_m2K * floor_m2),
+            Coupling_W_K = coupling ?? (GradedCoach.Coupling_W_m2K * floor_m2),
         };
     }
 

@@ -2,6 +2,7 @@ using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Furnace;
+using ColdSim.Model.Nodes;
 using ColdSim.Planning;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -9,6 +10,8 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <summary><c>[furnace]</c>: a forced-air furnace by its plate and its ignition board.</summary>
 internal static class FurnaceSection
 {
+    private const string Outside = "outside";
+
     private static readonly FurnaceSpecification Usual = new() { Input_W = 0 };
 
     private static readonly QuantityKey Input = new(
@@ -28,9 +31,23 @@ internal static class FurnaceSection
 
     private static readonly QuantityKey FanCurrent = new(
         "fan_current", Dimension.Current, "0 A", "60 A", KeyDefault.Of("usual for its input"),
-        "what the fan draws at 12 V while it purges and burns; counts with a `[battery]` only")
+        "what the fan draws at 12 V while it purges and burns; it warms the coach, and a `[battery]` gives it where there is one")
     {
         Assumed = "{who}: fan current not given; assumed {value}, usual for its input",
+    };
+
+    private static readonly QuantityKey DuctLoss = new(
+        "duct_loss", Dimension.Ratio, "0", "0.6", KeyDefault.Of(Usual.DuctLoss_frac, ""),
+        "part of its heat that ducts under the floor lose; eight [mobile homes](sources.md#osti-20006305) lost about a sixth before their ducts were sealed")
+    {
+        Assumed = ScenarioKey.NotGiven + ", ducts that lose nothing outside the coach",
+    };
+
+    private static readonly TextKey DuctLossTo = new("duct_loss_to", KeyDefault.Of($"\"{Outside}\""), "where that heat goes")
+    {
+        Form = $"`\"{Outside}\"`, or the name of a `[[wet_bay]]`, which it warms",
+        Such = Outside,
+        GoesWith = [DuctLoss.Name],
     };
 
     private static readonly QuantityKey FullPressure = new(
@@ -70,11 +87,11 @@ internal static class FurnaceSection
     public static readonly ScenarioSection Declared = new(
         "furnace", TableForm.One, "a forced-air furnace by its plate and its ignition board",
         [
-            Input, Efficiency, Altitude, FanCurrent, FullPressure, IgnitionPressure, DropOutPressure, PrePurge, Trial, RetryPurge, Tries, Lockout, PostPurge,
+            Input, Efficiency, Altitude, FanCurrent, DuctLoss, DuctLossTo, FullPressure, IgnitionPressure, DropOutPressure, PrePurge, Trial, RetryPurge, Tries, Lockout, PostPurge,
             StopsAt,
         ]);
 
-    public static (FurnaceSpecification? Furnace, DateTimeOffset? Stops) Read(SectionReader section, TimeSpan offset)
+    public static (FurnaceSpecification? Furnace, DateTimeOffset? Stops, string? DuctLossTo) Read(SectionReader section, TimeSpan offset)
     {
         FurnaceSpecification furnace = new()
         {
@@ -82,6 +99,7 @@ internal static class FurnaceSection
             Efficiency_frac = section.GetOrDefault(Efficiency),
             Altitude = section.GetOrDefault(Altitude),
             FanCurrent_A = section.Get(FanCurrent),
+            DuctLoss_frac = section.GetOrDefault(DuctLoss),
             FullPressure_Pa = section.GetOrDefault(FullPressure),
             IgnitionPressure_Pa = section.GetOrDefault(IgnitionPressure),
             DropOutPressure_Pa = section.GetOrDefault(DropOutPressure),
@@ -93,20 +111,42 @@ internal static class FurnaceSection
             PostPurge_s = section.GetOrDefault(PostPurge),
         };
         DateTimeOffset? stops = section.Get(StopsAt, offset);
+        string? lossTo = section.Get(DuctLossTo);
         section.Finish();
         if (!section.Present)
-            return (null, null);
+            return (null, null, null);
         section.Assume(Efficiency, "furnace");
+        section.Assume(DuctLoss, "furnace");
+        if (furnace.FanCurrent_A is null)
+            section.Assume(FanCurrent, "furnace", $"{FurnaceSpecification.UsualFanCurrent_A(furnace.Input_W):0.0} A");
         if (furnace.IgnitionPressure_Pa > furnace.FullPressure_Pa)
             section.Report(IgnitionPressure, "the ignition pressure is above the full pressure");
         if (furnace.DropOutPressure_Pa > furnace.IgnitionPressure_Pa)
             section.Report(DropOutPressure, "the drop-out pressure is above the ignition pressure");
-        return (furnace, stops);
+        return (furnace, stops, lossTo);
     }
 
-    /// <summary>Names the fan's current that a battery is reckoned with.</summary>
-    public static void AssumeFan(SectionReader section, FurnaceSpecification furnace)
-        => section.Assume(FanCurrent, "furnace", $"{FurnaceSpecification.UsualFanCurrent_A(furnace.Input_W):0.0} A");
+    /// <summary>Where the ducts' loss goes: the bay it names, or outside. The heat that a bay gets is no loss of the furnace's.</summary>
+    /// <param name="section">The furnace's table.</param>
+    /// <param name="furnace">The furnace, as it was read.</param>
+    /// <param name="lossTo">What the table says.</param>
+    /// <param name="bays">The wet bays.</param>
+    /// <returns>The furnace, and the place of the bay that gets the heat; -1 for outside.</returns>
+    public static (FurnaceSpecification? Furnace, int Bay) DuctsLoseTo(
+        SectionReader section, FurnaceSpecification? furnace, string? lossTo, IReadOnlyList<ThermalNode> bays)
+    {
+        if (lossTo?.Trim() is not { } where || furnace is null)
+            return (furnace, -1);
+        string[] words = [Outside, .. bays.Select(b => b.Name)];
+        int place = Array.FindIndex(words, w => where.Equals(w, StringComparison.OrdinalIgnoreCase));
+        if (place < 0)
+        {
+            string accepted = "accepted: " + string.Join(", ", words.Select(w => $"\"{Quote.Of(w)}\""));
+            section.Reading.Report(section.ValuePlace(DuctLossTo), $"'{DuctLossTo.Name}' is \"{Quote.Of(where)}\"", accepted, NearestName.Of(where, words));
+        }
+
+        return place <= 0 ? (furnace, -1) : (furnace with { DuctLoss_frac = 0 }, place - 1);
+    }
 
     /// <summary>Checks when it stops against the run.</summary>
     public static void CheckStop(SectionReader section, Scenario scenario)

@@ -1,6 +1,5 @@
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Model.Electrical;
-using ColdSim.Model.Furnace;
 using ColdSim.Model.Gas;
 using ColdSim.Model.Site;
 
@@ -35,13 +34,10 @@ internal static class PowerSection
     }
 
     /// <summary>Lists what is assumed, and warns of what has no effect.</summary>
-    public static void Check(SectionReader furnaceSection, PowerSpecification? power, FurnaceSpecification? furnace, IReadOnlyList<SiteSpecification> sites)
+    public static void Check(Reading reading, PowerSpecification? power, IReadOnlyList<SiteSpecification> sites)
     {
         if (power is null)
             return;
-        Reading reading = furnaceSection.Reading;
-        if (furnace is { FanCurrent_A: null })
-            FurnaceSection.AssumeFan(furnaceSection, furnace);
         bool hookup = sites.Any(s => s.Hookup);
         if (hookup || power.Generator is not null)
             reading.Assume($"converter: gives up to {power.Converter.Rated_A:0} A from {(hookup ? "shore power" : "the generator")}");
