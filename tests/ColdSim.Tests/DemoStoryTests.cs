@@ -68,7 +68,8 @@ public class DemoStoryTests
         Assert.All(fifty.Zip([Night(2), Night(3)]), pair =>
         {
             (ReportedEvent happened, NightReport night) = pair;
-            Assert.True(happened.Time > night.FirstShort && happened.Time < night.FreezingAt);
+            Assert.True(happened.Time > night.FirstShort);
+            Assert.False(happened.Time >= night.FreezingAt);
             int minute = (int)(happened.Time - Story.Value.Scenario.Start).TotalMinutes;
             double[] inside_K = Story.Value.Series.Inside_K;
             Assert.InRange(283.15, inside_K[minute + 1], inside_K[minute]);
