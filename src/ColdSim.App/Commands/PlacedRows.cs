@@ -46,7 +46,7 @@ internal sealed class PlacedRows(WeatherQuestion question, Action<WeatherRow> ne
             Refusal = CommandFault.Input("coldsim: --hollow: the file does not say where the sun sets; give --latitude and --longitude");
         else
             _shifter = new PlaceShifter(shift, site, new WeatherDefaults().Wind_m_s, Hand);
-        _reclocked = source.Format is WeatherFormat.Ghcnh or WeatherFormat.Meteostat;
+        _reclocked = source.Format.IsInUtc();
         if (_reclocked && question.Request.Offset is null)
             _clock = Meridian(site);
     }

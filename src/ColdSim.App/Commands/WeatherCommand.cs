@@ -45,28 +45,35 @@ internal static class WeatherCommand
                 Text = (a, to) => to.Write(WeatherText.Sections(a, to.Units)),
                 BesideJson = a => a.Notes.Select(note => $"note: {note}"),
                 Json = JsonReport.Write,
-                Files = o.Output.Of<WeatherFileReport>(parsed, host, WeatherCsvWriter.Kind, a => a.Night is null ? "weather" : "the night's weather", (a, to) => Write(a, reading, to)),
+                Files = o.Output.Of<WeatherFileReport>(parsed, host, WeatherCsvWriter.Kind, a => a.Night is null ? "weather" : "the night's weather", (a, to) => Write(a, question, reading, to)),
             };
         }
     }
 
-    private static void Write(WeatherFileReport answer, WeatherReading reading, TextWriter output)
+    private static void Write(WeatherFileReport answer, WeatherQuestion question, WeatherReading reading, TextWriter output)
     {
         if (answer.Night is not null)
         {
-            WeatherCsvWriter.Write(answer.NightRows, output, Comment(answer));
+            WeatherCsvWriter.Write(answer.NightRows, output, Comment(answer, question));
             return;
         }
 
-        using WeatherCsvWriter csv = new(output, answer.Counts, Comment(answer));
+        using WeatherCsvWriter csv = new(output, answer.Counts, Comment(answer, question));
         reading.Again(answer, row => csv.Add(row));
     }
 
-    private static string Comment(WeatherFileReport answer)
+    private static string Comment(WeatherFileReport answer, WeatherQuestion question)
     {
         List<string> lines = [WeatherCsvWriter.MadeFrom(Path.GetFileName(answer.File), answer.Weather.Format)];
-        if (answer.Weather.Station is { Name: { } name })
-            lines.Add($" Station: {name}.");
+        WeatherStation station = answer.Weather.Station;
+
+        // What is written is the weather at the place, where one is given.
+        lines.AddRange(StationComment.Lines(station with
+        {
+            Latitude_deg = question.Latitude_deg ?? station.Latitude_deg,
+            Longitude_deg = question.Longitude_deg ?? station.Longitude_deg,
+            Elevation_m = question.Elevation_m ?? station.Elevation_m,
+        }));
         if (answer.Night is { } night)
             lines.Add(FormattableString.Invariant($" Night of {night.Night.Evening:yyyy-MM-dd}, rank {night.Rank} of {night.Of}: {night.Rule}."));
         lines.AddRange(answer.Notes.Select(n => $" {n}"));

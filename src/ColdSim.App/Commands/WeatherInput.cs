@@ -79,6 +79,7 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o, IFiles 
         Bridge = Read<UnitsNet.Duration>(o.Bridge, QuantityText.TryParseDuration, d => d.Hours, 3, 31 * 24, "3 h to 31 d") is { } hours ? TimeSpan.FromHours(hours) : TimeSpan.FromHours(3),
         Year = Parsed.GetValue(o.Year) is { } year ? (int)year : null,
         Map = Map(),
+        Near = Parsed.GetValue(o.Latitude) is { } latitude && Parsed.GetValue(o.Longitude) is { } longitude ? (latitude, longitude) : null,
     };
 
     private WeatherFormat? Format()

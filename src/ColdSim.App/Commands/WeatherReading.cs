@@ -30,7 +30,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
         foreach (string warning in weather.Warnings)
             host.Error.WriteLine($"warning: {warning}");
         if (weather.Problems.Count > 0)
-            throw CommandFault.Input([.. weather.Problems.Select(p => p.ToString()), HowRead(weather.Format)]);
+            throw CommandFault.Input([.. weather.Problems.Select(p => p.ToString()), .. HowRead(weather)]);
         if (route.Refusal is { } refusal)
             throw refusal;
         IReadOnlyList<string> done = route.Finish();
@@ -86,8 +86,9 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
         }
     }
 
-    private string HowRead(WeatherFormat format) => question.Request.Map is not null ? "coldsim: read by the map of --columns"
-        : $"coldsim: read as {format.Title()}; --format reads it as another layout, --columns by a map of its headings";
+    private string[] HowRead(WeatherResult weather) => weather.OtherKind is not null ? []
+        : question.Request.Map is not null ? ["coldsim: read by the map of --columns"]
+        : [$"coldsim: read as {weather.Format.Title()}; --format reads it as another layout, --columns by a map of its headings"];
 
     private PlacedRows Route(Action<WeatherRow> next)
     {

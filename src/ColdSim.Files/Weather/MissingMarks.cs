@@ -25,7 +25,7 @@ internal sealed class MissingMarks
     }
 
     /// <summary>Counts one.</summary>
-    public void Add(WeatherColumn column, int line, string text)
+    public void Add(WeatherColumn column, int line, double number)
     {
         foreach (Mark mark in _found)
         {
@@ -36,7 +36,7 @@ internal sealed class MissingMarks
             }
         }
 
-        _found.Add(new(column, line, text));
+        _found.Add(new(column, line, number));
     }
 
     /// <summary>Warns of those that were found.</summary>
@@ -45,18 +45,18 @@ internal sealed class MissingMarks
         foreach (Mark mark in _found)
         {
             string more = mark.More == 0 ? "" : FormattableString.Invariant($" and {mark.More} more");
-            faults.Warn(Declared, FormattableString.Invariant($"{faults.File}:{mark.Line}: {mark.Column.Name} {Quote.Of(mark.Text)}{more}: read as not known"));
+            faults.Warn(Declared, FormattableString.Invariant($"{faults.File}:{mark.Line}: {mark.Column.Name} {mark.Number}{more}: read as not known"));
         }
     }
 
     // The first in a column, and how many follow.
-    private sealed class Mark(WeatherColumn column, int line, string text)
+    private sealed class Mark(WeatherColumn column, int line, double number)
     {
         public WeatherColumn Column => column;
 
         public int Line => line;
 
-        public string Text => text;
+        public double Number => number;
 
         public int More { get; set; }
     }

@@ -44,8 +44,8 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     /// <summary>Set where a row could not be read; it leaves a gap that is not in the file.</summary>
     public bool HasSkippedRows { get; set; }
 
-    /// <summary>Marks for "not known" that nothing in the file declares.</summary>
-    public MissingMarks Marks { get; } = new();
+    /// <summary>Checks the numbers in its columns.</summary>
+    public ColumnCheck Values { get; } = new(faults);
 
     /// <summary>The unit of the air where somebody chose it; null where the layout does.</summary>
     public string? AirUnit { get; set; }
@@ -98,7 +98,7 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
             return;
         _missing?.Finish(faults);
         _unusual.Finish();
-        Marks.Warn(faults);
+        Values.Finish();
         _sun?.Finish();
         if (_sun is { Changed: true })
             faults.Note($"{faults.File}: sun: means over the hour {(Averaging == IrradianceAveraging.HourEnding ? "before" : "after")} each time; each time is given the mean of the hours on its two sides");
@@ -117,7 +117,7 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         (MissingColumn Column, WeatherColumn[] From)[] all =
         [
             (new("wind", r => r.Wind_m_s, (r, v) => r with { Wind_m_s = v }), [WeatherColumn.Wind]),
-            (new("dew point", r => r.DewPoint_K, (r, v) => r with { DewPoint_K = v }), [WeatherColumn.DewPoint, WeatherColumn.Humidity]),
+            (new("dew point", r => r.DewPoint_K, (r, v) => r with { DewPoint_K = Math.Min(v, r.Air_K) }), [WeatherColumn.DewPoint, WeatherColumn.Humidity]),
             (new("sun", r => r.Sun_W_m2, (r, v) => r with { Sun_W_m2 = v }), [WeatherColumn.Sun]),
             (new("cloud", r => r.Cloud_frac, (r, v) => r with { Cloud_frac = v }), [WeatherColumn.Cloud]),
             (new("pressure", r => r.Pressure_Pa, (r, v) => r with { Pressure_Pa = v }), [WeatherColumn.Pressure]),

@@ -21,12 +21,11 @@ internal sealed record SourceColumn(WeatherColumn Column, int Field, string Head
 }
 
 /// <summary>Reads the records of a table in a layout other than our own as rows of weather.</summary>
-internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
+internal sealed class SourceTable(RecordReader records, RowCollector rows, WeatherFaults faults)
 {
     private static readonly HashSet<string> Unknown = new(["NaN", "null", "NA", "N/A", "-", "M", "*", "T", "VRB"], StringComparer.OrdinalIgnoreCase);
 
     private readonly Dictionary<WeatherColumn, SourceColumn> _columns = [];
-    private readonly MissingMarks _marks = new();
 
     /// <summary>Texts that mean "not known", beside the usual.</summary>
     public IReadOnlyList<string> Missing { get; init; } = [];
@@ -83,10 +82,8 @@ internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
     }
 
     /// <summary>Notes what was left out.</summary>
-    /// <param name="rows">Gets the reason, for the case that it has no rows.</param>
-    public void NoteLeftOut(RowCollector rows)
+    public void NoteLeftOut()
     {
-        _marks.Warn(faults);
         if (WithoutAir > 0)
         {
             rows.EmptyMessage = "every air temperature is missing";
@@ -131,19 +128,12 @@ internal sealed class SourceTable(RecordReader records, WeatherFaults faults)
             return null;
         }
         double si = known.Unit.ToSi(value);
-        // Hygrometers in fog read a little over.
-        if (column == WeatherColumn.Humidity && si is > 1 and <= 1.1)
-            si = 1;
-        (double low, double high) = column.Limits;
-        bool isWithin = si >= low - 1e-9 && si <= high + 1e-9;
-        if (MissingMarks.IsMark(value, !isWithin))
+        switch (rows.Values.Of(column, value, records.Line, ref si))
         {
-            _marks.Add(column, records.Line, records.Text(known.Field));
-            return null;
+            case ColumnCheck.Outcome.Value: return si;
+            case ColumnCheck.Outcome.NotKnown: return null;
         }
 
-        if (isWithin)
-            return si;
         faulty = true;
         Report(known, FormattableString.Invariant($"{records.Text(known.Field)} {known.Unit.Spellings[0]} is out of range"), $"accepted: {column.Low} to {column.High}");
         return null;

@@ -28,6 +28,9 @@ internal sealed record WeatherColumn(string Name, string[] Aliases, Dimension Di
     /// <summary>Every heading that names it.</summary>
     public IEnumerable<string> Headings => [Name, .. Aliases];
 
+    /// <summary>Whether a number a little above 100 % is read as 100 %.</summary>
+    public bool CanBeOverFull => Dimension == Dimension.Ratio;
+
     /// <summary>The limits in SI.</summary>
     public (double Low, double High) Limits { get; } = (Si(Low, Dimension), Si(High, Dimension));
 

@@ -20,6 +20,8 @@ public static class WeatherFigures
         Station.Number("latitude_deg", s => s.Latitude_deg, "north positive", canBeAbsent: true),
         Station.Number("longitude_deg", s => s.Longitude_deg, "east positive", canBeAbsent: true),
         Station.Number("elevation_m", s => s.Elevation_m, "above the sea", canBeAbsent: true),
+        Station.Text("offset", s => s.Offset is { } offset ? InstantText.OfOffset(offset) : null, "its clock's offset from UTC", canBeAbsent: true),
+        Station.Time("issued", s => s.Issued, "when a forecast was issued", canBeAbsent: true),
     ];
 
     private static IReadOnlyList<Hour> ColdestHours { get; } =

@@ -27,6 +27,12 @@ public enum WeatherFormat
     /// <summary>The US weather service's hourly forecast.</summary>
     NwsForecast,
 
+    /// <summary>Open-Meteo's hourly answer in JSON.</summary>
+    OpenMeteoJson,
+
+    /// <summary>MET Norway's locationforecast.</summary>
+    MetNorway,
+
     /// <summary>Any other table, by a column map.</summary>
     Mapped,
 }
@@ -44,6 +50,8 @@ public static class WeatherFormatNames
         (WeatherFormat.OpenMeteo, "open-meteo", "Open-Meteo hourly CSV"),
         (WeatherFormat.Meteostat, "meteostat", "Meteostat hourly CSV"),
         (WeatherFormat.NwsForecast, "nws", "US weather service hourly forecast, JSON"),
+        (WeatherFormat.OpenMeteoJson, "open-meteo-json", "Open-Meteo hourly JSON"),
+        (WeatherFormat.MetNorway, "met-norway", "MET Norway locationforecast, JSON"),
         (WeatherFormat.Mapped, "map", "a table by its column map"),
     ];
 
@@ -61,6 +69,9 @@ public static class WeatherFormatNames
 
     /// <summary>The full name, for people.</summary>
     public static string Title(this WeatherFormat format) => Of(format).Title;
+
+    /// <summary>Whether its times are in UTC, so that noon at the place is not at 12:00.</summary>
+    public static bool IsInUtc(this WeatherFormat format) => format is WeatherFormat.Ghcnh or WeatherFormat.Meteostat or WeatherFormat.MetNorway;
 
     private static (WeatherFormat Format, string Name, string Title) Of(WeatherFormat format)
     {

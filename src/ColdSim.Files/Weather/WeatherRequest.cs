@@ -24,6 +24,9 @@ public sealed record WeatherRequest
     /// <summary>The meaning of the headings, for tables of no known layout.</summary>
     public ColumnMap? Map { get; init; }
 
+    /// <summary>The position whose weather is wanted, of a file that holds several places; null for a file of one.</summary>
+    public (double Latitude_deg, double Longitude_deg)? Near { get; init; }
+
     /// <summary>The most rows to keep: of a file with more, the coldest of each stretch; null keeps all.</summary>
     public int? MostRows { get; init; }
 }

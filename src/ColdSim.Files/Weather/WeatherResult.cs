@@ -29,6 +29,9 @@ public sealed record WeatherResult
     /// <summary>The unit of the air where somebody chose it; null where the layout does.</summary>
     public string? AirUnit { get; init; }
 
+    /// <summary>What the file is where it is no weather file at all; null where it was read as <see cref="Format"/>.</summary>
+    public string? OtherKind { get; init; }
+
     /// <summary>How the times were interpreted, in a few words.</summary>
     public string Clock { get; init; } = "";
 

@@ -1,6 +1,6 @@
 namespace ColdSim.Files.Weather;
 
-/// <summary>The place where a file's weather was measured or computed; what the file does not give is null.</summary>
+/// <summary>What a weather file says of itself: where it was measured or computed, its clock, when it was issued. What it does not say is null.</summary>
 public sealed record WeatherStation
 {
     /// <summary>Its number or code.</summary>
@@ -16,4 +16,10 @@ public sealed record WeatherStation
 
     /// <summary>Above the sea. [m]</summary>
     public double? Elevation_m { get; init; }
+
+    /// <summary>The offset from UTC of the place's clock; null where the file is in UTC and does not say what the clock there shows.</summary>
+    public TimeSpan? Offset { get; init; }
+
+    /// <summary>When a forecast was issued.</summary>
+    public DateTimeOffset? Issued { get; init; }
 }

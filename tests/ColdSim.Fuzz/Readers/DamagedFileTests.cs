@@ -19,7 +19,7 @@ public sealed class DamagedFileTests(ITestOutputHelper output)
 
     private static readonly byte[][] Weather =
     [
-        .. ((string[])[Samples.Epw, Samples.Tmy3, Samples.LcdMetric, Samples.LcdUs, Samples.Ghcnh, Samples.OpenMeteo, Samples.Meteostat, Samples.MeteostatBulk, Samples.MeteostatYear, Samples.Forecast, Samples.Forecast]).Select(Encoding.UTF8.GetBytes),
+        .. ((string[])[Samples.Epw, Samples.Tmy3, Samples.LcdMetric, Samples.LcdUs, Samples.Ghcnh, Samples.OpenMeteo, Samples.Meteostat, Samples.MeteostatBulk, Samples.MeteostatYear, Samples.Forecast, ForecastSamples.OpenMeteo, ForecastSamples.MetNorway]).Select(Encoding.UTF8.GetBytes),
         File.ReadAllBytes(Path.Combine(Folder(), "cold-snap-weather.csv")),
         File.ReadAllBytes(Path.Combine(Folder(), "fortnight-1.csv")),
         File.ReadAllBytes(Path.Combine(Folder(), "three-days.weather.csv")),

@@ -128,7 +128,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             Sun_W_m2 = section.GetOrDefault(Sun),
         };
         string? file = section.Get(File);
-        WeatherRequest request = ReadRequest(section, offset);
+        WeatherRequest request = ReadRequest(section, offset) with { Near = site is { Latitude_deg: { } latitude, Longitude_deg: { } longitude } ? (latitude, longitude) : null };
         PlaceShift shift = ReadShift(section);
         section.Finish();
         if (!section.Present)

@@ -37,6 +37,7 @@ internal static class EpwCsv
                 faults.Report(1, 1, "no line LOCATION with a time zone", "accepted: as its publisher lays it out, or an offset stated beside the file");
             return;
         }
+        rows.Station = rows.Station with { Offset = clock };
         rows.Clock = $"local standard time, UTC{InstantText.OfOffset(clock)}; hour 1 ends at 01:00";
         rows.Averaging = IrradianceAveraging.HourEnding;
         rows.EmptyMessage = "no rows of data";
@@ -48,7 +49,7 @@ internal static class EpwCsv
         rows.HasSkippedRows |= records.HasBroken;
         if (end is { } last && year.LastDay is { } seen && seen != last && !faults.Any)
             faults.Warn($"{faults.File}: ends on {seen.Month}/{seen.Day}, its line DATA PERIODS says {last.Month}/{last.Day}; cut short, perhaps");
-        table.NoteLeftOut(rows);
+        table.NoteLeftOut();
         rows.Finish(records.Line);
     }
 
@@ -56,7 +57,7 @@ internal static class EpwCsv
 
     private static SourceTable Table(RecordReader records, RowCollector rows, WeatherFaults faults)
     {
-        SourceTable table = new(records, faults);
+        SourceTable table = new(records, rows, faults);
         table.Add(new SourceColumn(WeatherColumn.Air, 6, "dry bulb [°C]", WeatherColumn.Air.Unit("°C")) { Missing = SourceColumn.AtLeast(99.9) });
         table.Add(new SourceColumn(WeatherColumn.DewPoint, 7, "dew point [°C]", WeatherColumn.DewPoint.Unit("°C")) { Missing = SourceColumn.AtLeast(99.9) });
         table.Add(new SourceColumn(WeatherColumn.Humidity, 8, "relative humidity [%]", WeatherColumn.Humidity.Unit("%")) { Missing = SourceColumn.AtLeast(999) });

@@ -3,15 +3,18 @@ namespace ColdSim.Files.Weather.Formats;
 /// <summary>Detects a layout from a file's first lines, never from its name.</summary>
 internal static class FormatDetection
 {
-    public static WeatherFormat Detect(IReadOnlyList<string> head)
+    /// <summary>The layout; null for JSON of an unknown kind.</summary>
+    /// <param name="bytes">The first bytes.</param>
+    /// <param name="head">The first lines.</param>
+    public static WeatherFormat? Detect(ReadOnlySpan<byte> bytes, IReadOnlyList<string> head)
     {
         string[] lines = [.. head.Take(12).Select(Plain)];
         string first = lines.FirstOrDefault(l => l.Length > 0) ?? "";
         string second = lines.ElementAtOrDefault(1) ?? "";
         if (first.StartsWith("location,", StringComparison.Ordinal))
             return WeatherFormat.Epw;
-        if (first.StartsWith('{'))
-            return WeatherFormat.NwsForecast;
+        if (first is ['{' or '[', ..])
+            return Json(bytes);
         if (second.StartsWith("date (mm/dd/yyyy),time (hh:mm)", StringComparison.Ordinal))
             return WeatherFormat.Tmy3;
         if (first.Contains("hourlydrybulbtemp", StringComparison.Ordinal))
@@ -32,6 +35,18 @@ internal static class FormatDetection
             return "a PDF";
         string first = lines.FirstOrDefault(l => l.Trim().Length > 0)?.Trim() ?? "";
         return first.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase) || first.StartsWith("<html", StringComparison.OrdinalIgnoreCase) ? "a web page" : null;
+    }
+
+    // By names that only this answer has, and has near its beginning; the last two are of an Open-Meteo answer that refuses.
+    private static WeatherFormat? Json(ReadOnlySpan<byte> head)
+    {
+        if (head.IndexOf("\"utc_offset_seconds\""u8) >= 0 || head.IndexOf("\"hourly_units\""u8) >= 0)
+            return WeatherFormat.OpenMeteoJson;
+        if (head.IndexOf("\"timeseries\""u8) >= 0)
+            return WeatherFormat.MetNorway;
+        if (head.IndexOf("\"periods\""u8) >= 0)
+            return WeatherFormat.NwsForecast;
+        return head.IndexOf("\"reason\""u8) >= 0 && head.IndexOf("\"error\""u8) >= 0 ? WeatherFormat.OpenMeteoJson : null;
     }
 
     private static bool IsMeteostat(string first)

@@ -25,7 +25,7 @@ internal static class GhcnhPsv
         int[] parts = [.. ((string[])["Year", "Month", "Day", "Hour", "Minute"]).Select(n => RecordReader.IndexOf(headings, n))];
         Dictionary<WeatherColumn, (int Quality, int Source)> codes = Variables.ToDictionary(
             v => v.Column, v => (RecordReader.IndexOf(headings, v.Name + "_Quality_Code"), RecordReader.IndexOf(headings, v.Name + "_Source_Code")));
-        SourceTable table = new(records, faults)
+        SourceTable table = new(records, rows, faults)
         {
             Accepts = c => Passes(records.Text(codes[c].Quality), records.Text(codes[c].Source)),
         };
@@ -56,7 +56,7 @@ internal static class GhcnhPsv
                 continue;
             }
             if (first)
-                rows.Station = Station(records, headings);
+                rows.Station = Station(records, headings) with { Offset = request.Offset };
             first = false;
             if (Time(records, date, parts) is not { } time)
             {
@@ -70,7 +70,7 @@ internal static class GhcnhPsv
         }
         pick.Finish();
         rows.HasSkippedRows |= records.HasBroken;
-        table.NoteLeftOut(rows);
+        table.NoteLeftOut();
         rows.Finish(records.Line);
     }
 

@@ -29,8 +29,9 @@ internal static class LcdCsv
         rows.Station = Station(records, headings, id);
         if (Offset(request, rows.Station, faults) is not { } offset)
             return;
+        rows.Station = rows.Station with { Offset = offset };
         bool metric = IsMetric(rows.Station.Id ?? "");
-        SourceTable table = Table(records, headings, metric, faults);
+        SourceTable table = Table(records, headings, metric, rows, faults);
         int sky = RecordReader.IndexOf(headings, "HourlySkyConditions", "HOURLYSKYCONDITIONS");
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
@@ -63,13 +64,13 @@ internal static class LcdCsv
         }
         pick.Finish();
         rows.HasSkippedRows |= records.HasBroken;
-        table.NoteLeftOut(rows);
+        table.NoteLeftOut();
         rows.Finish(records.Line);
     }
 
-    private static SourceTable Table(RecordReader records, string[] headings, bool metric, WeatherFaults faults)
+    private static SourceTable Table(RecordReader records, string[] headings, bool metric, RowCollector rows, WeatherFaults faults)
     {
-        SourceTable table = new(records, faults) { LettersAreSuspect = true };
+        SourceTable table = new(records, rows, faults) { LettersAreSuspect = true };
         string degree = metric ? "°C" : "°F", speed = metric ? "m/s" : "mph", pressure = metric ? "hPa" : "inHg";
         table.Add(WeatherColumn.Air, headings, "HourlyDryBulbTemperature", degree);
         table.Add(WeatherColumn.Air, headings, "HOURLYDRYBULBTEMPF", "°F");

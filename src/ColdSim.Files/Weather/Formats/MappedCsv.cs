@@ -21,7 +21,7 @@ internal static class MappedCsv
             return;
         }
         string[] headings = records.All();
-        SourceTable table = new(records, faults) { Missing = map.Missing };
+        SourceTable table = new(records, rows, faults) { Missing = map.Missing };
         int time = Find(map.Time, headings, records, faults), clock = map.Clock is { } c ? Find(c, headings, records, faults) : -1;
         foreach ((string name, MappedColumn mapped) in map.Columns)
             Column(WeatherColumn.All.First(k => k.Name == name), mapped, headings, table, records, faults);
@@ -34,7 +34,7 @@ internal static class MappedCsv
         rows.Clock = request.Offset is { } offset ? $"as the column map says, UTC{InstantText.OfOffset(offset)} where a time has no offset" : "as the column map says";
         Rows(records, headings, map, time, clock, request, table, rows, faults);
         rows.HasSkippedRows |= records.HasBroken;
-        table.NoteLeftOut(rows);
+        table.NoteLeftOut();
         rows.Finish(records.Line);
     }
 
@@ -54,6 +54,8 @@ internal static class MappedCsv
             switch (Time(text, map.TimeFormat, request.Offset, out DateTimeOffset instant))
             {
                 case InstantText.Outcome.Read:
+                    if (instant.Offset != TimeSpan.Zero && rows.Station.Offset is null)
+                        rows.Station = rows.Station with { Offset = instant.Offset };
                     if (table.Row(instant) is { } row)
                         rows.Add(row, records.Line);
                     continue;

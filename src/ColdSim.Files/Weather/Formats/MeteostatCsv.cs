@@ -14,7 +14,7 @@ internal static class MeteostatCsv
         bool headed = !char.IsAsciiDigit(headings[0].FirstOrDefault());
         if (!headed)
             headings = Bulk;
-        SourceTable table = new(records, faults);
+        SourceTable table = new(records, rows, faults);
         table.Add(WeatherColumn.Air, headings, "temp", "°C");
         table.Add(WeatherColumn.DewPoint, headings, "dwpt", "°C");
         table.Add(WeatherColumn.Humidity, headings, "rhum", "%");
@@ -30,6 +30,7 @@ internal static class MeteostatCsv
         }
         if (RecordReader.IndexOf(headings, "pres") >= 0)
             faults.Warn($"{faults.File}: column 'pres' is pressure at sea level and is not used");
+        rows.Station = rows.Station with { Offset = request.Offset };
         TimeSpan shown = request.Offset ?? TimeSpan.Zero;
         rows.Clock = request.Offset is null ? "UTC" : $"UTC, shown as UTC{InstantText.OfOffset(shown)}";
         for (bool more = !headed || records.Next(); more && !rows.IsPastWindow; more = records.Next())
@@ -51,7 +52,7 @@ internal static class MeteostatCsv
                 rows.Add(row, records.Line);
         }
         rows.HasSkippedRows |= records.HasBroken;
-        table.NoteLeftOut(rows);
+        table.NoteLeftOut();
         rows.Finish(records.Line);
     }
 

@@ -7,17 +7,13 @@ namespace ColdSim.Files.Weather.Formats;
 /// <summary>The US weather service's hourly forecast: JSON with a list of hours, each with its own offset.</summary>
 internal static class NwsForecastJson
 {
-    private const int Largest = 32 << 20;
+    // A period of more than this is not an hour of the hourly forecast.
+    private static readonly TimeSpan LongestPeriod = TimeSpan.FromHours(3);
 
     public static void Read(WeatherInput input, RowCollector rows, WeatherFaults faults)
     {
-        byte[] bytes = All(input.Raw);
-        ReadOnlySpan<byte> json = bytes.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]) ? bytes.AsSpan(3) : bytes;
-        if (json.Length >= Largest)
-        {
-            faults.Report(1, 1, "larger than any forecast");
+        if (JsonText.Read(input, faults) is not { } json)
             return;
-        }
         rows.Clock = "with each hour's own offset from UTC; a value belongs to the hour's beginning";
         rows.EmptyMessage = "no hours in the list 'periods'";
         rows.DeclareColumn(WeatherColumn.Wind);
@@ -28,7 +24,7 @@ internal static class NwsForecastJson
         List<(WeatherRow Row, int Line)> hours = [];
         try
         {
-            Utf8JsonReader reader = new(json, new JsonReaderOptions { MaxDepth = 32, CommentHandling = JsonCommentHandling.Skip });
+            Utf8JsonReader reader = new(json.Bytes, JsonValues.Options);
             while (reader.Read())
             {
                 if (reader.TokenType != JsonTokenType.PropertyName)
@@ -37,56 +33,63 @@ internal static class NwsForecastJson
                     Elevation(ref reader, rows);
                 else if (reader.ValueTextEquals("geometry"u8))
                     Position(ref reader, rows);
+                else if (reader.ValueTextEquals("updateTime"u8))
+                    Issued(ref reader, rows);
                 else if (!found && reader.ValueTextEquals("periods"u8))
                     found = Periods(ref reader, json, hours, rows, faults);
             }
         }
         catch (JsonException e)
         {
-            faults.Report((int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1, "not a whole JSON document; cut short, perhaps");
+            JsonValues.ReportBroken(faults, e);
             return;
         }
         if (!found && !faults.Any)
             faults.Report(1, 1, "no list 'periods'", "accepted: the answer of the service's 'forecastHourly'");
         else
         {
+            if (hours.Count > 0)
+                rows.Station = rows.Station with { Offset = hours[0].Row.Time.Offset };
             foreach ((WeatherRow row, int line) in hours)
                 rows.Add(row, line);
             rows.Finish(1);
         }
     }
 
-    private static byte[] All(Stream stream)
-    {
-        using MemoryStream all = new();
-        byte[] buffer = new byte[1 << 16];
-        while (all.Length < Largest && stream.Read(buffer) is int n and > 0)
-            all.Write(buffer, 0, n);
-        return all.ToArray();
-    }
-
-    private static bool Periods(ref Utf8JsonReader reader, ReadOnlySpan<byte> json, List<(WeatherRow Row, int Line)> hours, RowCollector rows, WeatherFaults faults)
+    private static bool Periods(ref Utf8JsonReader reader, JsonText json, List<(WeatherRow Row, int Line)> hours, RowCollector rows, WeatherFaults faults)
     {
         if (!reader.Read() || reader.TokenType != JsonTokenType.StartArray)
             return false;
-        int line = 1;
-        long counted = 0;
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
-            line += json[(int)counted..(int)reader.TokenStartIndex].Count((byte)'\n');
-            counted = reader.TokenStartIndex;
+            int line = json.LineOf(reader.TokenStartIndex);
             using JsonDocument period = JsonDocument.ParseValue(ref reader);
+            if (Length(period.RootElement) is { } length && length > LongestPeriod)
+            {
+                hours.Clear();
+                faults.Report(line, 1, FormattableString.Invariant($"the forecast of 12-hour periods, not the hourly one: a period of {length.TotalHours:0.##} h"),
+                    "accepted: the answer of the service's 'forecastHourly', whose address ends in /forecast/hourly");
+                while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+                    reader.Skip();
+                return true;
+            }
+
             Period(period.RootElement, line, hours, rows, faults);
         }
         return true;
     }
+
+    private static TimeSpan? Length(JsonElement period)
+        => period.Text("startTime") is { } from && period.Text("endTime") is { } to
+            && InstantText.TryRead(from, null, out DateTimeOffset start) == InstantText.Outcome.Read && InstantText.TryRead(to, null, out DateTimeOffset end) == InstantText.Outcome.Read
+            ? end - start : null;
 
     private static void Period(JsonElement period, int line, List<(WeatherRow Row, int Line)> hours, RowCollector rows, WeatherFaults faults)
     {
         string? fault = null;
         if (period.ValueKind != JsonValueKind.Object)
             fault = "an hour that is no object";
-        else if (Text(period, "startTime") is not { } text || InstantText.TryRead(text, null, out DateTimeOffset time) != InstantText.Outcome.Read)
+        else if (period.Text("startTime") is not { } text || InstantText.TryRead(text, null, out DateTimeOffset time) != InstantText.Outcome.Read)
             fault = "startTime is not a date and time with an offset";
         else if (Temperature(period) is not { } air)
             fault = "temperature cannot be read";
@@ -107,7 +110,7 @@ internal static class NwsForecastJson
         if (Value(period, "temperature", WeatherColumn.Air) is { } quantity)
             return quantity;
         return period.TryGetProperty("temperature", out JsonElement number) && number.ValueKind == JsonValueKind.Number && number.TryGetDouble(out double value)
-            && Text(period, "temperatureUnit") is { } unit && WeatherColumn.Air.FindUnit(unit) is { } known ? known.ToSi(value) : null;
+            && period.Text("temperatureUnit") is { } unit && WeatherColumn.Air.FindUnit(unit) is { } known ? known.ToSi(value) : null;
     }
 
     private static double? Dew(JsonElement period, double air_K)
@@ -122,7 +125,7 @@ internal static class NwsForecastJson
     private static bool TryWind(JsonElement period, out double? wind)
     {
         wind = Value(period, "windSpeed", WeatherColumn.Wind);
-        if (wind is not null || Text(period, "windSpeed") is not { Length: > 0 } text)
+        if (wind is not null || period.Text("windSpeed") is not { Length: > 0 } text)
             return wind is null or (>= 0 and <= 100);
         string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         double[] numbers = [.. words.Select(w => double.TryParse(w, NumberStyles.Float, CultureInfo.InvariantCulture, out double n) ? n : double.NaN).Where(double.IsFinite)];
@@ -137,7 +140,7 @@ internal static class NwsForecastJson
     {
         if (!period.TryGetProperty(name, out JsonElement quantity) || quantity.ValueKind != JsonValueKind.Object
             || !quantity.TryGetProperty("value", out JsonElement value) || value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out double number)
-            || Text(quantity, "unitCode") is not { } code)
+            || quantity.Text("unitCode") is not { } code)
         {
             return null;
         }
@@ -150,8 +153,11 @@ internal static class NwsForecastJson
         };
     }
 
-    private static string? Text(JsonElement from, string name)
-        => from.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+    private static void Issued(ref Utf8JsonReader reader, RowCollector rows)
+    {
+        if (reader.Read() && reader.TokenType == JsonTokenType.String && InstantText.TryRead(reader.GetString()!, null, out DateTimeOffset issued) == InstantText.Outcome.Read)
+            rows.Station = rows.Station with { Issued = issued };
+    }
 
     private static void Elevation(ref Utf8JsonReader reader, RowCollector rows)
     {

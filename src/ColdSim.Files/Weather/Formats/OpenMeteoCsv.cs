@@ -5,17 +5,6 @@ namespace ColdSim.Files.Weather.Formats;
 /// <summary>Open-Meteo's export: two lines about the place, then hourly rows under headings with units, on one fixed offset.</summary>
 internal static class OpenMeteoCsv
 {
-    private static readonly (WeatherColumn Column, string[] Names)[] Variables =
-    [
-        (WeatherColumn.Air, ["temperature_2m"]),
-        (WeatherColumn.DewPoint, ["dew_point_2m", "dewpoint_2m"]),
-        (WeatherColumn.Humidity, ["relative_humidity_2m", "relativehumidity_2m"]),
-        (WeatherColumn.Wind, ["wind_speed_10m", "windspeed_10m"]),
-        (WeatherColumn.Pressure, ["surface_pressure"]),
-        (WeatherColumn.Cloud, ["cloud_cover", "cloudcover"]),
-        (WeatherColumn.Sun, ["shortwave_radiation", "shortwave_radiation_instant"]),
-    ];
-
     public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         TimeSpan? offset = null;
@@ -42,7 +31,7 @@ internal static class OpenMeteoCsv
             }
         }
         string[] headings = records.All();
-        SourceTable table = new(records, faults);
+        SourceTable table = new(records, rows, faults);
         int time = Array.FindIndex(headings, h => Name(h) == "time");
         Columns(headings, table, rows, records, faults);
         if (faults.Any)
@@ -53,10 +42,11 @@ internal static class OpenMeteoCsv
             return;
         }
         offset = request.Offset ?? offset;
+        rows.Station = rows.Station with { Offset = offset };
         rows.Clock = offset is { } o ? $"one fixed offset, UTC{InstantText.OfOffset(o)}" : "UTC";
         Rows(records, headings.Length, time, offset, table, rows, faults);
         rows.HasSkippedRows |= records.HasBroken;
-        table.NoteLeftOut(rows);
+        table.NoteLeftOut();
         rows.Finish(records.Line);
     }
 
@@ -91,25 +81,21 @@ internal static class OpenMeteoCsv
         for (int i = 0; i < headings.Length; i++)
         {
             string name = Name(headings[i]);
-            if (Variables.FirstOrDefault(v => v.Names.Contains(name)).Column is not { } column || table.Has(column))
+            if (OpenMeteoVariables.Column(name) is not { } column || table.Has(column))
                 continue;
             int open = headings[i].IndexOf('(', StringComparison.Ordinal);
-            string unit = open < 0 ? Default(column) : headings[i][(open + 1)..].TrimEnd(')', ' ');
-            if (column.FindUnit(unit) is not { } known)
+            string? unit = open < 0 ? null : headings[i][(open + 1)..].TrimEnd(')', ' ');
+            if (OpenMeteoVariables.Unit(column, unit) is not { } known)
             {
-                faults.Report(records.Line, records.ColumnOf(i), $"column '{Quote.Of(name)}': unknown unit '{Quote.Of(unit)}'");
+                faults.Report(records.Line, records.ColumnOf(i), $"column '{Quote.Of(name)}': unknown unit '{Quote.Of(unit!)}'");
                 continue;
             }
             table.Add(new SourceColumn(column, i, headings[i], known));
             rows.DeclareColumn(column);
             if (column == WeatherColumn.Sun)
-                rows.Averaging = name.EndsWith("_instant", StringComparison.Ordinal) ? IrradianceAveraging.Instantaneous : IrradianceAveraging.HourEnding;
+                rows.Averaging = OpenMeteoVariables.Averaging(name);
         }
     }
-
-    private static string Default(WeatherColumn column)
-        => column == WeatherColumn.Wind ? "km/h" : column == WeatherColumn.Sun ? "W/m²" : column == WeatherColumn.Pressure ? "hPa"
-            : column == WeatherColumn.Cloud || column == WeatherColumn.Humidity ? "%" : "°C";
 
     private static string Name(string heading)
     {

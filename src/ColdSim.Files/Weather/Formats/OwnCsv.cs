@@ -6,15 +6,16 @@ namespace ColdSim.Files.Weather.Formats;
 internal static class OwnCsv
 {
     /// <summary>Reads a table.</summary>
-    /// <param name="input">The text from its beginning.</param>
-    /// <param name="separator">The field separator.</param>
+    /// <param name="file">The file from its beginning.</param>
     /// <param name="request">How it is to be read.</param>
     /// <param name="rows">Receives the rows.</param>
     /// <param name="faults">Receives the faults.</param>
     /// <param name="guessed">Whether it is read so only because no other layout was recognised.</param>
-    public static void Read(TextReader input, char separator, WeatherRequest request, RowCollector rows, WeatherFaults faults, bool guessed = false)
+    public static void Read(WeatherInput file, WeatherRequest request, RowCollector rows, WeatherFaults faults, bool guessed = false)
     {
         bool malformed = false;
+        char separator = RecordReader.SeparatorOf(file.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? "");
+        rows.Station = StationComment.Read(file.Head);
         CsvReaderOptions options = new()
         {
             Separator = separator,
@@ -25,7 +26,7 @@ internal static class OwnCsv
             MalformedData = CsvMalformedDataHandling.Recover,
             OnMalformedRecord = _ => malformed = true,
         };
-        using CsvReader csv = CsvReader.Create(input, options, leaveOpen: true);
+        using CsvReader csv = CsvReader.Create(file.Text, options, leaveOpen: true);
         csv.ReadHeader();
         if (csv.Headers.Count == 0)
         {
@@ -40,7 +41,7 @@ internal static class OwnCsv
         if (request.Offset is { } offset)
             rows.Clock += $", or UTC{InstantText.OfOffset(offset)} where it has none";
         rows.AirUnit = header.Of(WeatherColumn.Air).Unit.Spellings[0];
-        WeatherRowReader reader = new(csv, separator, header, request.Offset, rows.Marks, faults);
+        WeatherRowReader reader = new(csv, separator, header, request.Offset, rows.Values, faults);
         for (int without = 0; !rows.IsPastWindow && !faults.AreTooMany && csv.Read(); without = reader.WithoutAir)
         {
             if (malformed)
@@ -51,7 +52,12 @@ internal static class OwnCsv
                 continue;
             }
             if (reader.Read() is { } row)
+            {
+                // Times in UTC say nothing of the clock at the place.
+                if (row.Time.Offset != TimeSpan.Zero && rows.Station.Offset is null)
+                    rows.Station = rows.Station with { Offset = row.Time.Offset };
                 rows.Add(row, (int)csv.LineNumber);
+            }
             else if (reader.WithoutAir == without)
                 rows.HasSkippedRows = true;
         }

@@ -24,7 +24,7 @@ internal static class Tmy3Csv
             return;
         }
         string[] headings = records.All();
-        SourceTable table = new(records, faults);
+        SourceTable table = new(records, rows, faults);
         table.Add(WeatherColumn.Air, headings, "Dry-bulb (C)", "°C", SourceColumn.AtMost(MissingBelow));
         table.Add(WeatherColumn.DewPoint, headings, "Dew-point (C)", "°C", SourceColumn.AtMost(MissingBelow));
         table.Add(WeatherColumn.Humidity, headings, "RHum (%)", "%", SourceColumn.AtMost(MissingBelow));
@@ -39,6 +39,7 @@ internal static class Tmy3Csv
             faults.Report(records.Line, 1, "no column 'Dry-bulb (C)'", "accepted: the headings of the third edition");
             return;
         }
+        rows.Station = rows.Station with { Offset = clock };
         rows.Clock = $"local standard time, UTC{InstantText.OfOffset(clock)}; each hour ends at its stamp";
         rows.Averaging = IrradianceAveraging.HourEnding;
         TypicalYear year = new(request, clock, rows, faults);
@@ -52,7 +53,7 @@ internal static class Tmy3Csv
         rows.HasSkippedRows |= records.HasBroken;
         if (read < Hours && !faults.Any)
             faults.Warn($"{faults.File}: {read} hours, a typical year has {Hours}; cut short, perhaps");
-        table.NoteLeftOut(rows);
+        table.NoteLeftOut();
         rows.Finish(records.Line);
     }
 

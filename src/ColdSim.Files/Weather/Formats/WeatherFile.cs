@@ -22,19 +22,22 @@ public static class WeatherFile
         RowCollector rows = new(request, faults, sink ?? kept);
         WeatherFormat format = request.Format ?? WeatherFormat.Csv;
         WeatherInput? input = null;
+        string? otherKind = null;
         ReportingFailures(faults, rows, () =>
         {
             input = WeatherInput.Open(stream);
-            format = request.Map is not null ? WeatherFormat.Mapped : request.Format ?? FormatDetection.Detect(input.Head);
+            WeatherFormat? seen = FormatDetection.Detect(input.Bytes, input.Head);
+            format = request.Map is not null ? WeatherFormat.Mapped : request.Format ?? seen ?? WeatherFormat.Csv;
             rows.Format = format;
-            if (FormatDetection.OtherKindOfFile(input.Bytes, input.Head) is { } other)
-                faults.Report(1, 1, $"the file is {other}", "accepted: a text table of weather, packed with gzip or not, or a forecast in JSON");
+            otherKind = FormatDetection.OtherKindOfFile(input.Bytes, input.Head) ?? (seen is null && format == WeatherFormat.Csv && request.Format is null ? "JSON of an unknown kind" : null);
+            if (otherKind is not null)
+                faults.Report(1, 1, $"the file is {otherKind}", "accepted: a text table of weather, packed with gzip or not, or a forecast in JSON of Open-Meteo, the US weather service or MET Norway");
             else
                 Rows(format, input, request, rows, faults);
             if (request.Year is { } year && format is not (WeatherFormat.Epw or WeatherFormat.Tmy3))
                 faults.Warn($"{faults.File}: its times have years of their own; the year {year} that was asked for is not used");
         });
-        return Result(format, rows, kept, faults);
+        return Result(format, rows, kept, faults) with { OtherKind = otherKind };
     }
 
     private static void Rows(WeatherFormat format, WeatherInput input, WeatherRequest request, RowCollector rows, WeatherFaults faults)
@@ -46,8 +49,14 @@ public static class WeatherFile
             case WeatherFormat.NwsForecast:
                 NwsForecastJson.Read(input, rows, faults);
                 return;
+            case WeatherFormat.OpenMeteoJson:
+                OpenMeteoJson.Read(input, request, rows, faults);
+                return;
+            case WeatherFormat.MetNorway:
+                MetNorwayJson.Read(input, request, rows, faults);
+                return;
             case WeatherFormat.Csv:
-                OwnCsv.Read(input.Text, RecordReader.SeparatorOf(input.Head.FirstOrDefault(l => l.Trim() is not ("" or ['#', ..])) ?? ""), request, rows, faults, guessed: request.Format is null);
+                OwnCsv.Read(input, request, rows, faults, guessed: request.Format is null);
                 return;
             case WeatherFormat.Mapped:
                 MappedCsv.Read(input, request.Map!, request, rows, faults);

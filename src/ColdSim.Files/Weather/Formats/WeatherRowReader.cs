@@ -6,7 +6,7 @@ using CsvHelper;
 namespace ColdSim.Files.Weather.Formats;
 
 /// <summary>Reads the current record of a CSV reader as a row of weather.</summary>
-internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHeader header, TimeSpan? offset, MissingMarks marks, WeatherFaults faults)
+internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHeader header, TimeSpan? offset, ColumnCheck values, WeatherFaults faults)
 {
     /// <summary>Rows whose air is marked as not known; they are left out.</summary>
     public int WithoutAir { get; private set; }
@@ -93,16 +93,15 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
             return null;
         }
         double si = unit.ToSi(value);
-        (double low, double high) = column.Limits;
-        bool isWithin = si >= low - 1e-9 && si <= high + 1e-9;
-        if (isMarked = MissingMarks.IsMark(value, !isWithin))
+        switch (values.Of(column, value, Line, ref si))
         {
-            marks.Add(column, Line, text);
-            return null;
+            case ColumnCheck.Outcome.Value:
+                return si;
+            case ColumnCheck.Outcome.NotKnown:
+                isMarked = true;
+                return null;
         }
 
-        if (isWithin)
-            return si;
         Report(column, $"{text} is out of range", $"accepted: {column.Low} to {column.High}");
         return null;
     }

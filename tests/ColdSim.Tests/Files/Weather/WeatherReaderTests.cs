@@ -21,6 +21,8 @@ public class WeatherReaderTests
         { Samples.MeteostatBulk, WeatherFormat.Meteostat },
         { Samples.MeteostatYear, WeatherFormat.Meteostat },
         { Samples.Forecast, WeatherFormat.NwsForecast },
+        { ForecastSamples.OpenMeteo, WeatherFormat.OpenMeteoJson },
+        { ForecastSamples.MetNorway, WeatherFormat.MetNorway },
         { Fixtures.Weather, WeatherFormat.Csv },
     };
 
