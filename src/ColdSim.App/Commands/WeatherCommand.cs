@@ -19,9 +19,11 @@ internal static class WeatherCommand
         AnswerOptions length = new();
         ExampleCommand command = new(
             "weather",
-            "Look into a weather file: what it is, from where and when, gaps, coldest hours; and turn it into our CSV, or its design night.",
+            "Look into a weather file: what it is, from where and when, gaps, coldest hours and nights; and turn it into our CSV, or its design nights.",
             "coldsim weather station.epw",
             "coldsim weather record.psv.gz --offset -07:00 --night p99 --out night.csv",
+            "coldsim weather record.epw --coldest 3",
+            "coldsim weather record.epw --spell p95 --nights 3 --out spell.csv",
             "coldsim weather forecast.json --elevation \"9,200 ft\" --hollow \"4 °F\" \\",
             "    --out camp.csv",
             "coldsim weather logger.csv --columns logger.toml --offset +01:00")
@@ -45,16 +47,16 @@ internal static class WeatherCommand
                 Text = (a, to) => to.Write(WeatherText.Sections(a, to.Units)),
                 BesideJson = a => a.Notes.Select(note => $"note: {note}"),
                 Json = JsonReport.Write,
-                Files = o.Output.Of<WeatherFileReport>(parsed, host, WeatherCsvWriter.Kind, a => a.Night is null ? "weather" : "the night's weather", (a, to) => Write(a, question, reading, to)),
+                Files = o.Output.Of<WeatherFileReport>(parsed, host, WeatherCsvWriter.Kind, a => a.Picked is not { } picked ? "weather" : picked.Spell.Nights == 1 ? "the night's weather" : "the spell's weather", (a, to) => Write(a, question, reading, to)),
             };
         }
     }
 
     private static void Write(WeatherFileReport answer, WeatherQuestion question, WeatherReading reading, TextWriter output)
     {
-        if (answer.Night is not null)
+        if (answer.Picked is not null)
         {
-            WeatherCsvWriter.Write(answer.NightRows, output, Comment(answer, question));
+            WeatherCsvWriter.Write(answer.SpellRows, output, Comment(answer, question));
             return;
         }
 
@@ -74,8 +76,12 @@ internal static class WeatherCommand
             Longitude_deg = question.Longitude_deg ?? station.Longitude_deg,
             Elevation_m = question.Elevation_m ?? station.Elevation_m,
         }));
-        if (answer.Night is { } night)
-            lines.Add(FormattableString.Invariant($" Night of {night.Night.Evening:yyyy-MM-dd}, rank {night.Rank} of {night.Of}: {night.Rule}."));
+        if (answer.Picked is { } picked)
+        {
+            string nights = picked.Spell.Nights == 1 ? "Night of " : FormattableString.Invariant($"{picked.Spell.Nights} nights from ");
+            lines.Add(FormattableString.Invariant($" {nights}{picked.Spell.Evening:yyyy-MM-dd}, rank {picked.Rank} of {picked.Of}: {picked.Rule}."));
+        }
+
         lines.AddRange(answer.Notes.Select(n => $" {n}"));
         return string.Join('\n', lines.Select(l => l.ReplaceLineEndings(" ")));
     }

@@ -12,6 +12,9 @@ namespace ColdSim.App.Commands;
 /// <summary>Reads the options of <c>weather</c>; all faults are reported together.</summary>
 internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o, IFiles files) : OptionInput(parsed)
 {
+    // A cold snap of middle latitudes.
+    private const int UsualNights = 3;
+
     private readonly List<FileProblem> _problems = [];
 
     protected override double Rounding => 1e-9;
@@ -22,11 +25,11 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o, IFiles 
     {
         WeatherRequest request = Request();
         double below_K = Read<UnitsNet.Temperature>(o.Below, QuantityText.TryParseTemperature, t => t.Kelvins, 183.15, 333.15, "-90 to 60 °C") ?? ConversionFactors.ZeroCelsius_K;
-        NightChoice? night = Night();
+        SpellQuestion? spell = Spell();
         (PlaceShift shift, double? elevation_m) = Shift();
         if (Faults.Count + _problems.Count > 0)
             throw CommandFault.Input([.. _problems.Select(p => p.ToString()), .. Faults.Select(f => $"coldsim: {f}"), "See 'coldsim weather --help'."]);
-        return new(path, request, below_K, night, shift, elevation_m, Parsed.GetValue(o.Latitude), Parsed.GetValue(o.Longitude));
+        return new(path, request, below_K, spell, shift, elevation_m, Parsed.GetValue(o.Latitude), Parsed.GetValue(o.Longitude));
     }
 
     protected override string OutOfRange(string text, string range) => $"{Quote.Of(text)} is out of range; accepted: {range}";
@@ -39,13 +42,25 @@ internal sealed class WeatherInput(ParseResult parsed, WeatherOptions o, IFiles 
         return request;
     }
 
-    private NightChoice? Night()
+    private SpellQuestion? Spell()
     {
-        if (Parsed.GetValue(o.Night) is not { } text)
-            return null;
-        if (NightChoice.Read(text) is { } night)
-            return night;
-        Faults.Add($"--night takes {NightChoice.Accepted}, not '{Quote.Of(text)}'");
+        string[] asked = [.. new Option[] { o.Night, o.Coldest, o.Spell }.Where(IsGiven).Select(option => option.Name)];
+        if (asked.Length > 1)
+            Faults.Add($"{asked[0]} and {asked[1]} do not go together: one answer has one list or one pick");
+        if (IsGiven(o.Nights) && !IsGiven(o.Spell))
+            Faults.Add("--nights goes with --spell");
+        if (Parsed.GetValue(o.Coldest) is { } coldest)
+            return new(o.Coldest.Name, (int)coldest, null);
+        if (Parsed.GetValue(o.Night) is { } night)
+            return Picked(o.Night, night, 1);
+        return Parsed.GetValue(o.Spell) is { } spell ? Picked(o.Spell, spell, (int)(Parsed.GetValue(o.Nights) ?? UsualNights)) : null;
+    }
+
+    private SpellQuestion? Picked(Option option, string text, int nights)
+    {
+        if (SpellRule.Read(text) is { } rule)
+            return new(option.Name, nights, rule);
+        Faults.Add($"{option.Name} takes {SpellRule.Accepted}, not '{Quote.Of(text)}'");
         return null;
     }
 

@@ -6,6 +6,8 @@ namespace ColdSim.App.Commands;
 /// <summary>Everything that <c>weather</c> takes.</summary>
 internal sealed class WeatherOptions
 {
+    private const int MostNights = 30;
+
     // How the file is read.
     public Option<string?> From { get; } = CommonOptions.Quantity("--from", "TIME", "Leave out what is before: a date, or a date and time such as 2025-01-14T16:00.");
 
@@ -30,7 +32,13 @@ internal sealed class WeatherOptions
 
     public Option<string?> Night { get; } = CommonOptions.Quantity("--night", "NIGHT", "Pick a night: p99 (99 % are warmer), worst, or 1-in-10 (winters).");
 
-    public OutputOption Output { get; } = new(CommonOptions.Quantity("--out", "PATH", "Write it, or the night picked, as our CSV to this file."), CommonOptions.Force());
+    public Option<double?> Coldest { get; } = CommonOptions.Number("--coldest", "N", "Find the coldest spells of so many nights in a row, 1 to 30.", 1, MostNights, whole: true);
+
+    public Option<string?> Spell { get; } = CommonOptions.Quantity("--spell", "SPELL", "Pick several nights in a row with their own wind and sun: p95, worst, or 1-in-10.");
+
+    public Option<double?> Nights { get; } = CommonOptions.Number("--nights", "N", "How many nights the spell has, 2 to 30. [3]", 2, MostNights, whole: true);
+
+    public OutputOption Output { get; } = new(CommonOptions.Quantity("--out", "PATH", "Write it, or the nights picked, as our CSV to this file."), CommonOptions.Force());
 
     // From where it was measured to the place of the coach.
     public Option<string?> Elevation { get; } = CommonOptions.Quantity("--elevation", "H", "The place's elevation: shifts the temperature from the station's.");
@@ -53,6 +61,6 @@ internal sealed class WeatherOptions
 
     public IEnumerable<Option> All =>
     [
-        From, To, Format, Columns, Offset, Bridge, Year, Below, Night, Output.Path, Output.Force, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
+        From, To, Format, Columns, Offset, Bridge, Year, Below, Night, Coldest, Spell, Nights, Output.Path, Output.Force, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
     ];
 }

@@ -7,7 +7,7 @@ using ColdSim.Planning.Climate;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Reads a weather file for an answer, row by row. No rows are held but a picked night's; what needs them again reads the file again.</summary>
+/// <summary>Reads a weather file for an answer, row by row. No rows are held but those of the nights picked; what needs them again reads the file again.</summary>
 internal sealed class WeatherReading(WeatherQuestion question, Host host)
 {
     private PlacedRows? _route;
@@ -24,7 +24,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
             throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' is a folder, not a weather file");
         if (!host.Files.Exists(path))
             throw CommandFault.Input($"coldsim: there is no file '{Quote.OfPath(path)}'");
-        WeatherLook look = new(question.Below_K, question.Night is not null);
+        WeatherLook look = new(question.Below_K, question.Spell is not null);
         PlacedRows route = Route(row => look.Take(row, _route!.Clock));
         WeatherResult weather = Rows(path, question.Request, route, host);
         foreach (string warning in weather.Warnings)
@@ -42,12 +42,11 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
             Air = look.Air.Slices,
             Clock = route.Clock,
             Digest = look.Digest,
-            Night = question.Night?.Pick(look.Nights),
 
             // The file is named once, above them.
             Notes = [.. weather.Notes.Select(n => n.StartsWith($"{path}: ", StringComparison.Ordinal) ? n[(path.Length + 2)..] : n), .. done],
         };
-        return answer.Night is null ? answer : OfNight(answer, answer.Night.Night);
+        return question.Spell is { } asked ? WithSpell(answer, asked, look.Nights) : answer;
     }
 
     /// <summary>Reads the file again.</summary>
@@ -64,7 +63,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
         WeatherResult weather = Rows(question.Path, question.Request, route, host);
         route.Finish();
         if (weather.Problems.Count > 0 || rows != answer.Digest.Rows)
-            throw CommandFault.Input($"coldsim: '{question.Path}' is not what it was when it was read first; --night and --out read it twice, so it can be no pipe");
+            throw CommandFault.Input($"coldsim: '{question.Path}' is not what it was when it was read first; --night, --spell, --coldest and --out read it twice, so it can be no pipe");
     }
 
     /// <summary>Reads a weather file of any layout row by row.</summary>
@@ -97,14 +96,27 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
         return route;
     }
 
-    private WeatherFileReport OfNight(WeatherFileReport answer, ColdNight night)
+    private WeatherFileReport WithSpell(WeatherFileReport answer, SpellQuestion asked, IReadOnlyList<ColdNight> nights)
+    {
+        IReadOnlyList<ColdSpell> spells = asked.Spells(nights);
+        if (asked.Rule is { } rule)
+        {
+            DesignSpell picked = rule.Pick(spells, asked.Option);
+            return WithRows(answer with { Picked = picked }, picked.Spell);
+        }
+
+        ColdestSpells coldest = ColdestSpells.Of(spells);
+        return WithRows(answer with { Coldest = coldest }, coldest.ByMean[0]);
+    }
+
+    private WeatherFileReport WithRows(WeatherFileReport answer, ColdSpell spell)
     {
         List<WeatherRow> rows = [];
         AirCurve curve = new();
         int place = 0;
         Again(answer, row =>
         {
-            if (place >= night.FirstRow && place <= night.LastRow)
+            if (place >= spell.First.FirstRow && place <= spell.Last.LastRow)
             {
                 rows.Add(row);
                 curve.Add(row);
@@ -112,6 +124,6 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
 
             place++;
         });
-        return answer with { NightRows = rows, Air = curve.Slices };
+        return answer with { SpellRows = rows, SpellNights = SpellNights.Of(rows, answer.Clock), Air = curve.Slices };
     }
 }

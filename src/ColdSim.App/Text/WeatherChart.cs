@@ -10,7 +10,15 @@ internal static class WeatherChart
     private const int Cells = 64;
     private const int Rows = 7;
 
-    public static IReadOnlyList<string> Lines(IReadOnlyList<AirSlice> air, UnitStyle units, bool braille)
+    // A weekday and a number with a blank.
+    private const int DayLabel = 7;
+
+    /// <summary>The lines of the chart.</summary>
+    /// <param name="air">What is drawn; at least two slices.</param>
+    /// <param name="units">The person's units.</param>
+    /// <param name="braille">Whether dots may be drawn.</param>
+    /// <param name="days">Whether the midnights are marked, and named where there is room.</param>
+    public static IReadOnlyList<string> Lines(IReadOnlyList<AirSlice> air, UnitStyle units, bool braille, bool days = false)
     {
         ValueAxis axis = ValueAxis.Around(units.TemperatureIn(air.Min(a => a.Low_K)), units.TemperatureIn(air.Max(a => a.High_K)), units.TemperatureUnit);
         double middle = (axis.Low + axis.High) / 2;
@@ -25,9 +33,33 @@ internal static class WeatherChart
         }
 
         string first = Edge(air[0].From), last = Edge(air[^1].To);
-        lines.Add($"{new string(' ', margin)} +{new string('-', Cells)}");
+        (string marks, string names) = days ? Days(air[0].From, air[^1].To) : (new string('-', Cells), "");
+        lines.Add($"{new string(' ', margin)} +{marks}");
+        if (names.Length > 0)
+        {
+            lines.Add($"{new string(' ', margin + 2)}{names}".TrimEnd());
+            return lines;
+        }
+
         lines.Add($"{new string(' ', margin + 2)}{first}{last.PadLeft(Cells - first.Length)}");
         return lines;
+    }
+
+    private static (string Marks, string Names) Days(DateTimeOffset first, DateTimeOffset last)
+    {
+        char[] marks = [.. Enumerable.Repeat('-', Cells)], names = [.. Enumerable.Repeat(' ', Cells)];
+        double scale = (Cells - 1) / (last - first).TotalHours;
+        bool named = scale * 24 >= DayLabel;
+        for (DateTimeOffset midnight = new(first.Date.AddDays(1), first.Offset); midnight < last; midnight = midnight.AddDays(1))
+        {
+            int cell = (int)Math.Round((midnight - first).TotalHours * scale);
+            marks[cell] = '+';
+            string name = midnight.ToString("ddd d", CultureInfo.InvariantCulture);
+            if (named && cell + name.Length <= Cells)
+                name.CopyTo(0, names, cell, name.Length);
+        }
+
+        return (new string(marks), named ? new string(names) : "");
     }
 
     private static string[] Dots(IReadOnlyList<AirSlice> air, UnitStyle units, ValueAxis axis)

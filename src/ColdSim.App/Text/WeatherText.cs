@@ -16,8 +16,8 @@ internal static class WeatherText
     public static IReadOnlyList<TextSection> Sections(WeatherFileReport answer, UnitStyle units)
     {
         List<TextSection> sections = [new(answer.File, About(answer, units)), new("Cold", Cold(answer, units))];
-        if (answer.Night is { } night)
-            sections.Add(new("Night picked", Night(night, answer.Clock, units)));
+        if (SpellText.Section(answer, units) is { } spell)
+            sections.Add(spell);
         if (answer.Weather.AllGaps > 0)
             sections.Add(new("Gaps, each bridged by a straight line", Gaps(answer.Weather)));
         if (answer.Notes.Count > 0)
@@ -92,17 +92,6 @@ internal static class WeatherText
                 [Moment(r.Time), units.Temperature(r.Air_K), r.Wind_m_s is { } w ? "wind" : "", r.Wind_m_s is { } v ? units.Speed(v) : ""]),
         ],
         gap: 2);
-
-    private static IReadOnlyList<string> Night(DesignNight picked, TimeSpan clock, UnitStyle units)
-    {
-        ColdNight night = picked.Night;
-        string name = night.Evening.ToString("dddd d MMMM yyyy", Words);
-        return
-        [
-            .. Wrap.Lines($"The night of {name}: mean {units.Temperature(night.Mean_K)} from noon to noon (UTC{InstantText.OfOffset(clock)}), lowest {units.Temperature(night.Low_K)} at {ClockText.Clock(night.LowAt)}."),
-            .. Wrap.Lines(string.Create(Words, $"Rank {picked.Rank} of {picked.Of:#,0} by that mean: {picked.Rule}.")),
-        ];
-    }
 
     private static List<string> Gaps(WeatherResult weather)
     {

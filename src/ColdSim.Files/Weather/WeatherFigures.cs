@@ -1,10 +1,14 @@
 using ColdSim.Model.Weather;
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Figures;
 using UnitsNet.Units;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Files.Weather.WeatherFileReport>;
 using Gap = ColdSim.Planning.Figures.Figure<ColdSim.Files.Weather.WeatherGap>;
 using Hour = ColdSim.Planning.Figures.Figure<ColdSim.Files.Weather.ColdHour>;
-using Picked = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Climate.DesignNight>;
+using Listed = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Climate.ColdSpell>;
+using Lists = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Climate.ColdestSpells>;
+using Night = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Climate.SpellNight>;
+using Picked = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Climate.DesignSpell>;
 using Station = ColdSim.Planning.Figures.Figure<ColdSim.Files.Weather.WeatherStation>;
 using Threshold = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Climate.WeatherDigest>;
 
@@ -53,11 +57,46 @@ public static class WeatherFigures
         Picked.Text("rule", n => n.Rule, "how it was picked"),
         Picked.Count("rank", n => n.Rank, "1 for the coldest"),
         Picked.Count("of", n => n.Of, "of how many nights, or of how many winters' coldest"),
-        Picked.Time("night_from", n => n.Night.From, "noon before"),
-        Picked.Time("night_to", n => n.Night.To, "noon after"),
-        Picked.Quantity("night_mean_c", n => SiQuantity.Temperature(n.Night.Mean_K), TemperatureUnit.DegreeCelsius, "mean air temperature between the two"),
-        Picked.Quantity("night_low_c", n => SiQuantity.Temperature(n.Night.Low_K), TemperatureUnit.DegreeCelsius, "lowest"),
-        Picked.Time("night_low_at", n => n.Night.LowAt, "when that was"),
+        Picked.Time("night_from", n => n.Spell.From, "noon before"),
+        Picked.Time("night_to", n => n.Spell.To, "noon after"),
+        Picked.Quantity("night_mean_c", n => SiQuantity.Temperature(n.Spell.Mean_K), TemperatureUnit.DegreeCelsius, "mean air temperature between the two"),
+        Picked.Quantity("night_low_c", n => SiQuantity.Temperature(n.Spell.Low_K), TemperatureUnit.DegreeCelsius, "lowest"),
+        Picked.Time("night_low_at", n => n.Spell.LowAt, "when that was"),
+    ];
+
+    private static IReadOnlyList<Listed> Spells { get; } =
+    [
+        Listed.Time("from", s => s.From, "noon before its first night"),
+        Listed.Time("to", s => s.To, "noon after its last night"),
+        Listed.Quantity("mean_c", s => SiQuantity.Temperature(s.Mean_K), TemperatureUnit.DegreeCelsius, "mean air temperature between the two"),
+        Listed.Quantity("low_c", s => SiQuantity.Temperature(s.Low_K), TemperatureUnit.DegreeCelsius, "lowest"),
+        Listed.Time("low_at", s => s.LowAt, "when that was"),
+    ];
+
+    private static IReadOnlyList<Picked> PickedSpells { get; } =
+    [
+        Picked.Text("rule", n => n.Rule, "how it was picked"),
+        Picked.Count("rank", n => n.Rank, "1 for the coldest"),
+        Picked.Count("of", n => n.Of, "of how many spells, or of how many winters' coldest"),
+        Picked.Count("nights", n => n.Spell.Nights, "how many nights it has"),
+        Picked.Group("spell", n => n.Spell, Spells, "when it is and how cold"),
+    ];
+
+    private static IReadOnlyList<Lists> ColdestSpells { get; } =
+    [
+        Lists.Count("nights", l => l.Nights, "how many nights each has"),
+        Lists.Rows("by_mean", l => l.ByMean, Spells, "the coldest in the mean first, none sharing a night with another, at most five"),
+        Lists.Rows("by_low", l => l.ByLow, Spells, "the one with the coldest hour first, likewise"),
+    ];
+
+    private static IReadOnlyList<Night> SpellNights { get; } =
+    [
+        Night.Day("evening", n => n.Night.Evening, "the day on whose evening it begins"),
+        Night.Quantity("mean_c", n => SiQuantity.Temperature(n.Night.Mean_K), TemperatureUnit.DegreeCelsius, "mean air temperature from noon to noon"),
+        Night.Quantity("low_c", n => SiQuantity.Temperature(n.Night.Low_K), TemperatureUnit.DegreeCelsius, "lowest"),
+        Night.Time("low_at", n => n.Night.LowAt, "when that was"),
+        Night.Number("wind_m_s", n => n.Wind_m_s, "mean wind", canBeAbsent: true),
+        Night.Number("sun_kwh_m2", n => n.Sun_J_m2 / ConversionFactors.KilowattHour_J, "sun on level ground from noon to noon", canBeAbsent: true),
     ];
 
     /// <summary>The whole document.</summary>
@@ -76,7 +115,10 @@ public static class WeatherFigures
         Document.Group("below", a => a.Digest, Below, "time below the threshold"),
         Document.Number("gaps_in_all", a => a.Weather.AllGaps, "how many gaps there are"),
         Document.Rows("gaps", a => a.Weather.Gaps, Gaps, "spans without rows, in order of time; of more than a thousand the longest thousand"),
-        Document.Group("night", a => a.Night, Nights, "the night picked with `--night`", canBeAbsent: true),
+        Document.Group("night", a => a.Picked is { Spell.Nights: 1 } night ? night : null, Nights, "the night picked with `--night`", canBeAbsent: true),
+        Document.Group("picked_spell", a => a.Picked is { Spell.Nights: > 1 } spell ? spell : null, PickedSpells, "the spell picked with `--spell`", canBeAbsent: true),
+        Document.Group("coldest_spells", a => a.Coldest, ColdestSpells, "what `--coldest` found", canBeAbsent: true),
+        Document.Rows("spell_nights", a => a.SpellNights, SpellNights, "each night of what was picked, or of the coldest spell by mean; empty where nothing was asked for"),
         Document.Texts("notes", a => a.Notes, "what was done to the weather on the way"),
     ];
 }

@@ -14,12 +14,13 @@ internal static class WeatherAnswer
     /// <param name="terminal">Whether the curve may be drawn in braille.</param>
     public static Answer Of(WeatherFileReport weather, UnitStyle units, bool terminal)
     {
-        string verdict = weather.Night is { } night ? Picked(night, units) : Coldest(weather.Digest.Coldest[0], units);
+        string verdict = SpellText.Verdict(weather, units) ?? Coldest(weather.Digest.Coldest[0], units);
+        bool spell = weather.SpellNights.Count > 0;
         return new()
         {
             Brief = OneLine.Of($"{verdict}, {Path.GetFileName(weather.File)}"),
             Verdict = verdict + ".",
-            Consequences = [Holds(weather), Below(weather.Digest, units), Gaps(weather.Weather)],
+            Consequences = spell ? [SpellText.Meaning(weather, units), Holds(weather), Gaps(weather.Weather)] : [Holds(weather), Below(weather.Digest, units), Gaps(weather.Weather)],
             Table = Table(weather, units, terminal),
             AboutGuesses = weather.Notes.Count == 0 ? "" : $"Changed while reading ({weather.Notes.Count} in all):",
             Guesses = [.. units.InOwn(weather.Notes)],
@@ -28,10 +29,6 @@ internal static class WeatherAnswer
     }
 
     private static string Coldest(WeatherRow row, UnitStyle units) => $"COLDEST: {units.WholeTemperature(row.Air_K)} on {Moment(row.Time)}";
-
-    private static string Picked(DesignNight picked, UnitStyle units)
-        => $"NIGHT PICKED: {picked.Night.Evening.ToString("ddd d MMM yyyy", CultureInfo.InvariantCulture)}, down to {units.WholeTemperature(picked.Night.Low_K)} "
-            + $"at {ClockText.Clock(picked.Night.LowAt)}, {units.WholeTemperature(picked.Night.Mean_K)} in the mean";
 
     private static string Holds(WeatherFileReport weather)
         => $"{Path.GetFileName(weather.File)} has {weather.Digest.Rows.ToString("#,0", CultureInfo.InvariantCulture)} rows from {Moment(weather.Digest.From)} to "
@@ -54,14 +51,16 @@ internal static class WeatherAnswer
 
     private static AnswerTable Table(WeatherFileReport weather, UnitStyle units, bool terminal)
     {
-        IReadOnlyList<string> lines = WeatherText.Coldest(weather.Digest, units);
+        bool spell = weather.SpellNights.Count > 0;
+        IReadOnlyList<string> lines = weather.Coldest is { } coldest ? SpellText.Coldest(coldest, units)
+            : spell ? SpellText.Nights(weather.SpellNights, units) : WeatherText.Coldest(weather.Digest, units);
         return new(
-            [.. WeatherChart.Lines(weather.Air, units, terminal), lines[0]],
+            [.. WeatherChart.Lines(weather.Air, units, terminal, days: weather.SpellNights.Count > 1), lines[0]],
             [.. lines.Skip(1).Select((line, i) => new AnswerRow(line, -i))],
             hidden => $"{hidden.Count} more with --full.")
         {
-            Title = $"Air temperature{(weather.Night is null ? "" : " in the night picked")}:",
-            Most = 4,
+            Title = $"Air temperature{SpellText.Drawn(weather)}:",
+            Most = weather.Coldest is null ? 4 : 5,
         };
     }
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using ColdSim.App.Commands;
 using ColdSim.Files.Weather;
@@ -76,14 +78,67 @@ public sealed class WeatherCommandTests : IDisposable
     public void The_document_has_the_keys_of_its_figures()
     {
         const string gap = "time,air [°C]\n2025-01-14T12:00Z,-1\n2025-01-14T13:00Z,-2\n2025-01-14T14:00Z,-3\n2025-01-14T17:00Z,-9\n2025-01-15T16:00Z,-9\n";
-        using JsonDocument json = JsonDocument.Parse(Run(0, Write("a.csv", gap), "--bridge", "30 h", "--night", "worst", "--json").Out);
         SortedSet<string> written = new(StringComparer.Ordinal);
-        ResultsTests.Collect(json.RootElement, "", written);
+        Collect(Write("a.csv", gap), "--bridge", "30 h", "--night", "worst");
+        string snap = Write("snap.csv", Snap());
+        Collect(snap, "--spell", "worst", "--nights", "2");
+        Collect(snap, "--coldest", "2");
         ResultsTests.AssertKeys("weather", written);
+
+        void Collect(params string[] words)
+        {
+            using JsonDocument json = JsonDocument.Parse(Run(0, [.. words, "--json"]).Out);
+            ResultsTests.Collect(json.RootElement, "", written);
+        }
+    }
+
+    // Invented: ten nights of which the fourth to sixth are a cold snap, calm and clear, and the ninth has the coldest hour.
+    private static string Snap()
+    {
+        double[] lows_C = [-4, -5, -3, -19, -21, -20, -6, -2, -23, -1], highs_C = [2, 1, 2, -9, -8, -9, 0, 3, 8, 9];
+        StringBuilder csv = new("time,air [°C],wind [m/s],sun [W/m²]\n");
+        for (int h = 0; h <= 240; h++)
+        {
+            int night = Math.Min(9, h / 24), clock_h = (12 + h) % 24;
+            double air_C = highs_C[night] + ((lows_C[night] - highs_C[night]) * Math.Max(0, 1 - (Math.Abs(clock_h - 7) / 8.0)));
+            csv.Append(CultureInfo.InvariantCulture, $"{new DateTime(2031, 1, 10, 12, 0, 0).AddHours(h):yyyy-MM-dd'T'HH:mm}-07:00,{air_C},{(night is >= 3 and <= 5 ? 1 : 5)},{(clock_h is > 8 and < 16 ? 300 : 0)}\n");
+        }
+
+        return csv.ToString();
+    }
+
+    [Fact]
+    public void The_coldest_spells_look_like_this() => Snapshot.Match(Shown(Run(0, Write("snap.csv", Snap()), "--coldest", "3")));
+
+    [Fact]
+    public void A_picked_spell_looks_like_this_and_can_be_run()
+    {
+        string csv = Path.Combine(_folder, "spell.csv");
+        Snapshot.Match(Shown(Run(0, Write("snap.csv", Snap()), "--spell", "worst", "--nights", "3", "--units", "si", "--out", csv)));
+        WeatherResult read = Samples.Read(File.ReadAllBytes(csv));
+        Assert.Empty(read.Problems);
+        Assert.Equal((73, 1.0, 300.0), (read.Rows.Count, read.Rows[12].Wind_m_s, read.Rows[24].Sun_W_m2));
+    }
+
+    [Theory]
+    [InlineData("--night")]
+    [InlineData("--spell")]
+    [InlineData("--coldest")]
+    public void Nights_looked_for_fit_a_screen(string option)
+    {
+        string snap = Write("snap.csv", Snap());
+        string value = option == "--coldest" ? "2" : "worst";
+        string[] lines = Run(0, snap, option, value).Out.TrimEnd('\n').Split('\n');
+        Assert.True(lines.Length <= 23, $"{lines.Length} lines");
+        Assert.All(lines, l => Assert.True(l.Length <= 80, l));
     }
 
     [Theory]
     [InlineData("--night takes worst, p99", "--night", "coldest")]
+    [InlineData("--spell takes worst, p99", "--spell", "p2")]
+    [InlineData("--nights goes with --spell", "--nights", "3")]
+    [InlineData("--night and --coldest do not go together", "--coldest", "3", "--night", "worst")]
+    [InlineData("--spell: the rows have 1 whole night, noon to noon; 3 in a row are asked for", "--spell", "worst")]
     [InlineData("--format: there is no 'epv'; did you mean 'epw'?", "--format", "epv")]
     [InlineData("--from takes a date", "--from", "yesterday")]
     [InlineData("--bridge: 1 h is out of range; accepted: 3 h to 31 d", "--bridge", "1 h")]

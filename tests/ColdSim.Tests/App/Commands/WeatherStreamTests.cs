@@ -23,7 +23,7 @@ public sealed class WeatherStreamTests
     private const long Slack = 3_000_000;
 
     private static readonly WeatherQuestion Question = new(
-        "generated", new WeatherRequest(), 273.15, NightChoice.Read("worst"), new PlaceShift { StationElevation_m = 100, HollowDrop_K = 2, HollowCalm_m_s = 4 }, 500, 40, -105);
+        "generated", new WeatherRequest(), 273.15, new("--night", 1, SpellRule.Read("worst")), new PlaceShift { StationElevation_m = 100, HollowDrop_K = 2, HollowCalm_m_s = 4 }, 500, 40, -105);
 
     [Fact]
     public void What_is_held_while_a_record_is_looked_into_does_not_grow_with_its_rows()

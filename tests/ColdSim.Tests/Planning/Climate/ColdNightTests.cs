@@ -37,12 +37,12 @@ public class ColdNightTests
     [Fact]
     public void The_99th_percentile_of_two_hundred_nights_is_the_second_coldest()
     {
-        IReadOnlyList<ColdNight> nights = ColdNights.Of(Flat(Noon, [.. Enumerable.Range(0, 200).Select(i => -0.1 * ((i * 37) % 200))]), TimeSpan.FromHours(-7));
-        DesignNight picked = DesignNight.Percentile(nights, 99);
+        IReadOnlyList<ColdSpell> nights = ColdSpells.Of(ColdNights.Of(Flat(Noon, [.. Enumerable.Range(0, 200).Select(i => -0.1 * ((i * 37) % 200))]), TimeSpan.FromHours(-7)), 1);
+        DesignSpell picked = DesignSpell.Percentile(nights, 99);
         Assert.Equal((2, 200), (picked.Rank, picked.Of));
-        Assert.Equal(1, nights.Count(n => n.Mean_K < picked.Night.Mean_K));
+        Assert.Equal(1, nights.Count(n => n.Mean_K < picked.Spell.Mean_K));
         Assert.Equal("99 % of the record's nights are warmer", picked.Rule);
-        Assert.Equal(nights.Min(n => n.Mean_K), DesignNight.Worst(nights).Night.Mean_K);
+        Assert.Equal(nights.Min(n => n.Mean_K), DesignSpell.Worst(nights).Spell.Mean_K);
     }
 
     [Theory]
@@ -52,7 +52,7 @@ public class ColdNightTests
     [InlineData(1, 99, 1, "the record's only night is used for p99")]
     public void The_part_of_warmer_nights_is_the_true_one(int count, double percent, int rank, string rule)
     {
-        DesignNight picked = DesignNight.Percentile(ColdNights.Of(Flat(Noon, [.. Enumerable.Range(0, count).Select(i => -0.1 * i)]), TimeSpan.FromHours(-7)), percent);
+        DesignSpell picked = DesignSpell.Percentile(ColdSpells.Of(ColdNights.Of(Flat(Noon, [.. Enumerable.Range(0, count).Select(i => -0.1 * i)]), TimeSpan.FromHours(-7)), 1), percent);
         Assert.Equal((rank, count, rule), (picked.Rank, picked.Of, picked.Rule));
     }
 
@@ -61,11 +61,11 @@ public class ColdNightTests
     {
         DateTimeOffset july = new(2010, 7, 1, 12, 0, 0, TimeSpan.Zero);
         double[] nights = [.. Enumerable.Range(0, 9 * 366).Select(i => july.AddDays(i) is { Month: 1, Day: 20 } d ? -20.0 - d.Year % 100 : -1.0)];
-        IReadOnlyList<ColdNight> read = ColdNights.Of(Flat(july, nights), TimeSpan.Zero);
-        Assert.Equal(2019, DesignNight.OnceIn(read, 10, out int winters)!.Night.Evening.Year);
+        IReadOnlyList<ColdSpell> read = ColdSpells.Of(ColdNights.Of(Flat(july, nights), TimeSpan.Zero), 1);
+        Assert.Equal(2019, DesignSpell.OnceIn(read, 10, out int winters)!.Spell.Evening.Year);
         Assert.Equal(9, winters);
-        Assert.Equal(2018, DesignNight.OnceIn(read, 5, out _)!.Night.Evening.Year);
-        Assert.Null(DesignNight.OnceIn(read, 11, out _));
+        Assert.Equal(2018, DesignSpell.OnceIn(read, 5, out _)!.Spell.Evening.Year);
+        Assert.Null(DesignSpell.OnceIn(read, 11, out _));
     }
 
     [Fact]
