@@ -2,6 +2,7 @@ using Xunit;
 
 namespace ColdSim.Validation.Furnace;
 
+[Trait("Category", "Slow")]
 public class FurnaceCaseTests
 {
     public static TheoryData<string> Names => [.. FurnaceCase.All.Select(c => c.Name)];

@@ -8,7 +8,7 @@ using Xunit;
 
 namespace ColdSim.Validation.Page;
 
-[Trait("Category", "Docs")]
+[Trait("Category", "Docs"), Trait("Category", "Slow")]
 public class ValidationPageTests
 {
     private static readonly string[] Headings = ["case", "what", "ours", "reference", "difference", "allowed"];
