@@ -18,6 +18,7 @@ internal static class CommandTree
         ("check", CheckCommand.Of),
         ("new", NewCommand.Of),
         ("propane", PropaneCommand.Of),
+        ("capacity", CapacityCommand.Of),
         ("gauge", GaugeCommand.Of),
         ("weather", WeatherCommand.Of),
         ("log", LogCommand.Of),

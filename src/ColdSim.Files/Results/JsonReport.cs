@@ -1,4 +1,5 @@
 using ColdSim.Files.Weather;
+using ColdSim.Planning.Capacity;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
@@ -53,6 +54,10 @@ public static class JsonReport
     /// <summary>Writes a limits chart.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
     public static void Write(LimitChart report, Stream output) => FigureJson.WriteDocument(LimitFigures.All, report, output);
+
+    /// <summary>Writes capacities of a cylinder.</summary>
+    /// <inheritdoc cref="Write(RunReport, Stream)"/>
+    public static void Write(CapacityTable report, Stream output) => FigureJson.WriteDocument(CapacityFigures.All, report, output);
 
     /// <summary>Writes a chance of holding.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>

@@ -19,7 +19,7 @@ public sealed class Simulation
     // Over so short a time the inputs change by less than their equations are good for.
     private const double ShortestHold_s = 10;
 
-    private const int StepsBetweenCancelChecks = 256;
+    private const int StepsBetweenCancelChecks = 16;
 
     // A board or valve may move a few times at one instant; more means that two controls trigger each other without end.
     private const int MostEventIterations = 100;

@@ -1,5 +1,6 @@
 using ColdSim.App.Commands;
 using ColdSim.Files.Weather;
+using ColdSim.Planning.Capacity;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
@@ -27,6 +28,7 @@ internal static class JsonPage
         ["gauge"] = GaugeFigures.All,
         ["weather"] = WeatherFigures.All,
         ["limits"] = LimitFigures.All,
+        ["capacity"] = CapacityFigures.All,
         ["freeze"] = FreezeFigures.All,
         ["explain"] = ExplainFigures.All,
         ["chance"] = ChanceReportFigures.All,

@@ -63,6 +63,17 @@ public class ScreenSizeTests
             Fits([.. command.Split(' '), "--units", units]);
     }
 
+    [Theory]
+    [InlineData("capacity 20lb")]
+    [InlineData("capacity 100lb --for night --wind 30mph")]
+    [InlineData("capacity 20gal --fill 1/3 --low 40F,30F,20F,10F,0F,-10F,-20F,-30F,-40F,-50F")]
+    [InlineData("capacity 100lb --low 60F --fill 100%,90%,80%,70%,60%,50%,40%")]
+    public void Every_table_of_what_a_cylinder_can_give_fits_a_terminal(string command)
+    {
+        foreach (string units in (string[])["us", "si"])
+            Fits([.. command.Split(' '), "--units", units]);
+    }
+
     [Fact]
     public void What_a_fit_learns_fits_a_terminal()
     {
