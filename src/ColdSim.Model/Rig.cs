@@ -55,6 +55,9 @@ public sealed record Rig
     /// <summary>The regulator.</summary>
     public RegulatorSpecification Regulator { get; init; } = new();
 
+    /// <summary>Least pressure before the regulator, from its plate or by its type. [Pa gauge]</summary>
+    public double MinimumInlet_Pa => Regulator.MinimumInletOf_Pa(Arrangement is AutomaticChangeover);
+
     /// <summary>The coach, or null.</summary>
     public CoachSpecification? Coach { get; init; }
 

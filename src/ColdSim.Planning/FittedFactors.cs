@@ -17,7 +17,7 @@ public enum FitKind
     BaseUse,
 
     /// <summary>Part of the wind that reaches the cylinder.</summary>
-    WindShelter,
+    WindExposure,
 }
 
 /// <summary>The factors that a fit found, to be applied to a rig. Compared by value.</summary>
@@ -40,7 +40,7 @@ public sealed record FittedFactors
     public double BaseUse_W { get; init; }
 
     /// <summary>Part of the wind that reaches the cylinder; null leaves the scenario's.</summary>
-    public double? WindShelter_frac { get; init; }
+    public double? WindExposure_frac { get; init; }
 
     /// <summary>What was estimated, in the order of <see cref="Covariance"/>.</summary>
     public IReadOnlyList<FitKind> Estimated { get; init; } = [];
@@ -55,7 +55,7 @@ public sealed record FittedFactors
         FitKind.HeatLoss => Math.Log(HeatLoss),
         FitKind.Infiltration => Math.Log(Infiltration),
         FitKind.BaseUse => BaseUse_W,
-        FitKind.WindShelter => WindShelter_frac ?? double.NaN,
+        FitKind.WindExposure => WindExposure_frac ?? double.NaN,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };
 
@@ -67,7 +67,7 @@ public sealed record FittedFactors
         FitKind.HeatLoss => this with { HeatLoss = Math.Exp(Math.Clamp(coordinate, -Farthest, Farthest)) },
         FitKind.Infiltration => this with { Infiltration = Math.Exp(Math.Clamp(coordinate, -Farthest, Farthest)) },
         FitKind.BaseUse => this with { BaseUse_W = coordinate },
-        FitKind.WindShelter => this with { WindShelter_frac = Math.Clamp(coordinate, 0, 1) },
+        FitKind.WindExposure => this with { WindExposure_frac = Math.Clamp(coordinate, 0, 1) },
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, null),
     };
 
@@ -87,8 +87,8 @@ public sealed record FittedFactors
         {
             Coach = coach,
             Appliances = BaseUse_W > 0 ? [.. rig.Appliances, new ConstantDraw { Name = "other appliances, fitted", Input_W = BaseUse_W }] : rig.Appliances,
-            Cylinders = WindShelter_frac is not { } wind ? rig.Cylinders
-                : [.. rig.Cylinders.Select(x => x with { Surroundings = x.Surroundings with { WindShelter_frac = wind } })],
+            Cylinders = WindExposure_frac is not { } wind ? rig.Cylinders
+                : [.. rig.Cylinders.Select(x => x with { Surroundings = x.Surroundings with { WindExposure_frac = wind } })],
         };
     }
 }

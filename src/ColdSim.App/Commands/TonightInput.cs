@@ -59,7 +59,7 @@ internal sealed class TonightInput(ParseResult parsed, TonightOptions o, UnitSty
             Furnace_W = Read<UnitsNet.Power>(o.Furnace, QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000, "0.5 to 60 kW (1,700 to 205,000 BTU/h)") ?? double.NaN,
             CoachLength_m = Length(o.Length, 2, 20, "2 to 20 m (7 to 65 ft)"),
             Grade = IsGiven(o.Grade) ? Enum.Parse<CoachGrade>(Parsed.GetValue(o.Grade)!, ignoreCase: true) : null,
-            WindShelter_frac = Read<UnitsNet.Ratio>(o.WindShelter, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 1"),
+            WindExposure_frac = Read<UnitsNet.Ratio>(IsGiven(o.WindShelter) && !IsGiven(o.WindExposure) ? o.WindShelter : o.WindExposure, QuantityText.TryParseRatio, r => r.DecimalFractions, 0, 1, "0 to 1"),
             Elevation_m = Length(o.Elevation, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)"),
         };
         if (Faults.Count > 0)

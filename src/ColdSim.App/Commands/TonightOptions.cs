@@ -47,8 +47,11 @@ internal sealed class TonightOptions
 
     public Option<string?> Inside { get; } = CommonOptions.Quantity("--inside", "T", "Thermostat, all night. [62 °F, or the rig's]");
 
-    public Option<string?> WindShelter { get; } = CommonOptions.Quantity(
-        "--wind-shelter", "PART", "Without a rig: part of the wind that reaches the cylinder: 0 in a closed locker, 1 in the open. [0.3]");
+    public Option<string?> WindExposure { get; } = CommonOptions.Quantity(
+        "--wind-exposure", "PART", "Without a rig: part of the wind that reaches the cylinder: 1 open to the wind, 0 in a closed box. [0.3]");
+
+    /// <summary>The name that it had before; still read, and shown nowhere.</summary>
+    public Option<string?> WindShelter { get; } = new("--wind-shelter") { Hidden = true };
 
     public Option<string?> Elevation { get; } = CommonOptions.Quantity("--elevation", "H", "Without a rig: above sea level, such as \"5,200 ft\". [0]");
 
@@ -61,12 +64,12 @@ internal sealed class TonightOptions
     public LogStartOptions Log { get; } = new();
 
     /// <summary>Those that say what a rig's file says too.</summary>
-    public IReadOnlyList<Option> OfRig => [Cylinder, Joined, Blanket, Gas, Furnace, Length, Grade, WindShelter, Elevation];
+    public IReadOnlyList<Option> OfRig => [Cylinder, Joined, Blanket, Gas, Furnace, Length, Grade, WindExposure, WindShelter, Elevation];
 
     public void AddTo(Command command)
     {
         foreach (Option option in (Option[])[
-            Rig, Low, High, Wind, Weather, Left, Inside, Start, Now, InsideNow, Cylinder, Joined, Blanket, Gas, Furnace, Length, Grade, WindShelter, Elevation,
+            Rig, Low, High, Wind, Weather, Left, Inside, Start, Now, InsideNow, Cylinder, Joined, Blanket, Gas, Furnace, Length, Grade, WindExposure, WindShelter, Elevation,
             Log.NoLog, Log.SkipDamaged])
             command.Options.Add(option);
     }

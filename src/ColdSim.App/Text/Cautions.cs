@@ -1,6 +1,8 @@
+using System.Globalization;
 using ColdSim.Model;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Heaters;
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text;
@@ -44,6 +46,13 @@ internal static class Cautions
     public static IEnumerable<string> Of(RunReport report)
     {
         Rig rig = report.Scenario.Rig;
+        double below_s = report.Nights.Sum(n => n.BelowMinimumInlet.Seconds);
+        if (below_s > 0)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"For {ClockText.Span(UnitsNet.Duration.FromSeconds(below_s))} gas flows with less than {rig.MinimumInlet_Pa / ConversionFactors.Psi_Pa:0.#} psi before the regulator, its minimum inlet: ")
+                + "what it gives there follows from its springs alone, and its plate promises nothing.";
+        }
+
         if (report.Summary.OutsideLow.DegreesCelsius <= Snow_C && Openings(rig) is { Count: > 0 } openings)
             yield return $"Snow and ice: keep {string.Join(", ", openings)} clear, and look again after every fall or drift. Blocked, a burner makes carbon monoxide.";
         if (rig.Heaters.Any(h => h.Supply == HeaterSupply.OwnFuel))

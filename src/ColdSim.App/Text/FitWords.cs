@@ -72,7 +72,7 @@ internal static class FitWords
     internal static string Value(FitKind kind, double value) => kind switch
     {
         FitKind.BaseUse => $"{Number(value, 0)} W",
-        FitKind.WindShelter => Number(value, 2),
+        FitKind.WindExposure => Number(value, 2),
         _ => $"x {Number(value, 2)}",
     };
 }

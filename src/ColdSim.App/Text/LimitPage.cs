@@ -60,7 +60,7 @@ internal static class LimitPage
         Rig rig = chart.Scenario.Rig;
         double inside_K = rig.Thermostat!.NightSetPoint_K;
         string cylinders = Short(CylinderWords.Names(rig), 60);
-        string shelter = string.Join(" and ", rig.Cylinders.Select(c => LimitWords.Percent(c.Surroundings.WindShelter_frac)).Distinct());
+        string shelter = string.Join(" and ", rig.Cylinders.Select(c => LimitWords.Percent(c.Surroundings.WindExposure_frac)).Distinct());
         return $"For: {cylinders}; furnace {units.Power(rig.Furnace!.Input_W)} on its plate; thermostat "
             + $"{units.Temperature(rig.Thermostat.DaySetPoint_K)}, at night {units.Temperature(inside_K)}; {Height(rig.Site.Elevation_m, units)} above "
             + $"the sea; {shelter} of the wind at the cylinder. Other rigs: other numbers.";

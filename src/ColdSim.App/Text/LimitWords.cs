@@ -69,7 +69,7 @@ internal static class LimitWords
         return $"{ClockText.Clock(night.From)} to {ClockText.Clock(night.To)}. The high at 15:00 is {units.Difference(StandardNight.Swing_K)} above the low at 07:00, "
             + $"half a cosine between; {units.Speed(night.Air.Wind_m_s)} of wind at mast height all night, "
             + $"{Percent(night.Air.RelativeHumidity_frac)} humidity, {Percent(night.Air.Cloud_frac)} cloud, no sun. Cylinders start as cold as the "
-            + "air at 16:00, the coach at its set point. Thermostat, other appliances, people, wind shelter and altitude are the scenario's." + Drawn(chart, units);
+            + "air at 16:00, the coach at its set point. Thermostat, other appliances, people, wind exposure and altitude are the scenario's." + Drawn(chart, units);
     }
 
     // Butane stays while propane boils off, so how a cylinder came to its fill matters.

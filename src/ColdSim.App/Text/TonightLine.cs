@@ -47,7 +47,7 @@ internal static class TonightLine
 
         if (scenario.Rig.Thermostat is { } thermostat)
             line.Add($"--inside \"{Degrees(thermostat.NightSetPoint_K, 0, 35, units)}\"");
-        line.Add(string.Create(words, $"--wind-shelter {cylinder.Surroundings.WindShelter_frac:0.##}"));
+        line.Add(string.Create(words, $"--wind-exposure {cylinder.Surroundings.WindExposure_frac:0.##}"));
         double elevation_m = Math.Min(scenario.Rig.Site.Elevation_m, 4999);
         if (elevation_m != 0)
             line.Add(units.IsUs ? string.Create(words, $"--elevation \"{elevation_m / ConversionFactors.Foot_m:0} ft\"") : string.Create(words, $"--elevation \"{elevation_m:0} m\""));

@@ -35,6 +35,7 @@ public static class InputDifferences
     {
         using Stream stream = open(path);
         TomlTree tree = TomlTree.Read(TomlFile.Read(stream), path, CylinderSection.Declared.Name);
+        RenamedKeys.Apply(tree.Root);
         List<(string, string)> values = [];
         foreach ((string key, TomlEntry entry) in tree.Root.Entries)
         {

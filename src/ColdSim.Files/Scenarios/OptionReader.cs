@@ -112,7 +112,7 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
             if (entry.Value is TomlTable below)
                 Flatten(below, before + key + ".", keys);
             else if (entry.Value is not TomlBroken)
-                keys.Add(new OptionKey(before + key, entry));
+                keys.Add(new OptionKey(RenamedKeys.Now(before + key), entry));
         }
     }
 

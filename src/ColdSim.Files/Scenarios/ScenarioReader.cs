@@ -68,6 +68,7 @@ public static class ScenarioReader
             return new ReadResult { Scenario = null, Problems = tree.Problems, Warnings = [] };
         Reading reading = new(name, tree.HasSyntaxErrors);
         reading.Problems.AddRange(tree.Problems);
+        RenamedKeys.Apply(tree.Root, reading);
         WeatherOnce once = new(weather, mostRows);
         Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root, ScenarioKeys.Root), once);
         OptionReader options = new(reading, tree.Root, section => ReadTree(section, once));
@@ -96,7 +97,7 @@ public static class ScenarioReader
         (GasSpecification gas, Prices prices) = GasSection.Read(root.Section(GasSection.Declared));
         IReadOnlyList<CylinderSpecification> written = CylinderSection.ReadAll(root);
         (CylinderArrangement arrangement, IReadOnlyList<CylinderSpecification> cylinders) = ArrangementSection.Read(root.Section(ArrangementSection.Declared), written);
-        RegulatorSpecification regulator = RegulatorSection.Read(root.Section(RegulatorSection.Declared));
+        RegulatorSpecification regulator = RegulatorSection.Read(root.Section(RegulatorSection.Declared), arrangement is AutomaticChangeover);
         SectionReader furnaceSection = root.Section(FurnaceSection.Declared);
         (FurnaceSpecification? furnace, DateTimeOffset? furnaceStops, string? ductLossTo) = FurnaceSection.Read(
             furnaceSection, stops.Count > 0 ? stops[0].From.Offset : run.Start.Offset);

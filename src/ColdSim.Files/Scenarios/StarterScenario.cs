@@ -108,7 +108,7 @@ public static class StarterScenario
         left = "80 %" #
 
         [cylinder.surroundings]
-        wind_shelter = 0.3 #
+        wind_exposure = 0.3 #
         sky_view = 0.5 #
         sun_exposure = 0 #
 

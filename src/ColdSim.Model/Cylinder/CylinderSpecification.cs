@@ -76,8 +76,8 @@ public sealed record CylinderSpecification
 /// <summary>What surrounds a cylinder: wind, sky and sun, each computed or fixed to a measured number.</summary>
 public sealed record CylinderSurroundings
 {
-    /// <summary>Wind at the cylinder as a fraction of the weather's wind: 1 in the open at mast height, 0 in a closed locker.</summary>
-    public double WindShelter_frac { get; init; } = 0.3;
+    /// <summary>Wind at the cylinder as a fraction of the weather's wind: 1 open to the wind, 0 in a closed box.</summary>
+    public double WindExposure_frac { get; init; } = 0.3;
 
     /// <summary>Part of the open half-space of sky that the side wall sees: 1 in the open, 0 under a cover.</summary>
     public double SkyView_frac { get; init; } = 0.5;

@@ -96,7 +96,7 @@ internal readonly struct ExternalConvection
         double length_m = _upright ? body.Vessel.Height_m : diameter_m;
         _rayleigh = film.Rayleigh(wall_K - weather.Air_K, length_m);
         _perLength_W_m2K = film.Conductivity_W_mK / length_m;
-        double wind_m_s = weather.Wind_m_s * around.WindShelter_frac;
+        double wind_m_s = weather.Wind_m_s * around.WindExposure_frac;
         if (wind_m_s > 0)
             _forced_W_m2K = ForcedConvection.CrossFlowInAir(film.Reynolds(wind_m_s, diameter_m)) * film.Conductivity_W_mK / diameter_m;
         OfWall_W_m2K = At_W_m2K(1);

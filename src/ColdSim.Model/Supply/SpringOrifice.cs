@@ -6,7 +6,8 @@ namespace ColdSim.Model.Supply;
 /// <summary>One stage of a regulator: an orifice that a spring opens as the pressure behind it falls.</summary>
 /// <remarks>
 /// Flow by the compressible orifice law on absolute pressures, choked or not; opening linear in gauge pressure from lock-up (shut)
-/// to wide open. A stage that is wide open is no regulator any more, only a hole.
+/// to wide open. A stage that is wide open is no regulator any more, only a hole. What is before it may lose pressure (a pigtail: turbulent flow of a
+/// gas, the fall of the squared pressure goes with the squared flow), and it may shut below a least inlet.
 /// </remarks>
 internal readonly struct SpringOrifice
 {
@@ -14,9 +15,14 @@ internal readonly struct SpringOrifice
     private const double RegulatedStart = 0.125;
     private const double RegulatedTolerance = 1e-3;
 
+    // One that shuts below its least inlet does so over this part of it, so that nothing jumps.
+    private const double ShuttingPart = 0.1;
+
     private readonly double _area_m2;
     private readonly double _lockUp_Pa;
     private readonly double _wideOpen_Pa;
+    private readonly double _least_Pa;
+    private readonly double _lossPerSquaredFlow;
 
     /// <summary>Sizes the orifice so that it passes a flow wide open.</summary>
     /// <param name="setPoint_Pa">Outlet set point. [Pa gauge]</param>
@@ -25,12 +31,20 @@ internal readonly struct SpringOrifice
     /// <param name="ratedInlet_Pa">Inlet at that flow. [Pa absolute]</param>
     /// <param name="seaLevel_Pa">Air pressure at which the rating holds. [Pa]</param>
     /// <param name="gas_K">Gas temperature at which the rating holds. [K]</param>
-    public SpringOrifice(double setPoint_Pa, double droop_Pa, double rated_kg_s, double ratedInlet_Pa, double seaLevel_Pa, double gas_K)
+    /// <param name="least_Pa">Inlet below which it shuts; 0 where it never does. [Pa gauge]</param>
+    /// <param name="loss_Pa">Pressure lost before it at the rated flow and inlet. [Pa]</param>
+    public SpringOrifice(
+        double setPoint_Pa, double droop_Pa, double rated_kg_s, double ratedInlet_Pa, double seaLevel_Pa, double gas_K, double least_Pa = 0, double loss_Pa = 0)
     {
+        _least_Pa = least_Pa;
+        _lossPerSquaredFlow = loss_Pa * (2 * ratedInlet_Pa + loss_Pa) / (rated_kg_s * rated_kg_s * gas_K);
         _lockUp_Pa = setPoint_Pa + droop_Pa;
         _wideOpen_Pa = setPoint_Pa - droop_Pa;
         _area_m2 = rated_kg_s / Orifice.MassFlux_kg_m2s(ratedInlet_Pa, gas_K, seaLevel_Pa + _wideOpen_Pa);
     }
+
+    private SpringOrifice(double area_m2, double lockUp_Pa, double wideOpen_Pa, double least_Pa)
+        => (_area_m2, _lockUp_Pa, _wideOpen_Pa, _least_Pa) = (area_m2, lockUp_Pa, wideOpen_Pa, least_Pa);
 
     /// <summary>Outlet pressure at which it shuts. [Pa gauge]</summary>
     public double LockUp_Pa => _lockUp_Pa;
@@ -43,7 +57,12 @@ internal readonly struct SpringOrifice
     public double Flow_kg_s(double inlet_Pa, double outlet_Pa, double air_Pa, double gas_K)
     {
         double opening = Opening(outlet_Pa - air_Pa);
-        return opening <= 0 ? 0 : opening * _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
+        if (opening <= 0) return 0;
+        if (_lossPerSquaredFlow <= 0) return opening * Area_m2(inlet_Pa, air_Pa) * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
+        if (inlet_Pa <= outlet_Pa) return 0;
+        PigtailEnd excess = new(this, opening, inlet_Pa, outlet_Pa, air_Pa, gas_K);
+        double end_Pa = BracketedRoot.Root(ref excess, outlet_Pa, excess.At(outlet_Pa), inlet_Pa, excess.At(inlet_Pa), 1e-12 * inlet_Pa);
+        return opening * Area_m2(end_Pa, air_Pa) * Orifice.MassFlux_kg_m2s(end_Pa, gas_K, outlet_Pa);
     }
 
     /// <summary>Flow through it wide open; 0 where the outlet is not below the inlet. [kg/s]</summary>
@@ -59,9 +78,15 @@ internal readonly struct SpringOrifice
     /// <param name="gas_K">Gas temperature. [K]</param>
     public double Outlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
     {
+        if (_lossPerSquaredFlow > 0)
+        {
+            double squared = inlet_Pa * inlet_Pa - SquaredLoss(flow_kg_s, gas_K);
+            return squared <= 0 ? double.NaN : WithoutLoss().Outlet_Pa(flow_kg_s, Math.Sqrt(squared), air_Pa, gas_K);
+        }
+
         double regulated_Pa = RegulatedOutlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K);
         if (!double.IsNaN(regulated_Pa)) return regulated_Pa;
-        double wideOpen_Pa = WideOpenOutlet_Pa(flow_kg_s, inlet_Pa, gas_K) - air_Pa;
+        double wideOpen_Pa = WideOpenOutlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K) - air_Pa;
         if (wideOpen_Pa >= 0 && wideOpen_Pa <= _wideOpen_Pa) return wideOpen_Pa;
         double highest_Pa = Math.Min(inlet_Pa, air_Pa + _lockUp_Pa);
         OutletOf excess = new(this, flow_kg_s, inlet_Pa, air_Pa, gas_K);
@@ -79,6 +104,12 @@ internal readonly struct SpringOrifice
     /// <param name="highest_Pa">The highest inlet that counts. [Pa absolute]</param>
     public double LeastInlet_Pa(double flow_kg_s, double outlet_Pa, double air_Pa, double gas_K, double highest_Pa)
     {
+        if (_lossPerSquaredFlow > 0)
+        {
+            double end_Pa = WithoutLoss().LeastInlet_Pa(flow_kg_s, outlet_Pa, air_Pa, gas_K, highest_Pa);
+            return Math.Sqrt(end_Pa * end_Pa + SquaredLoss(flow_kg_s, gas_K));
+        }
+
         InletOf excess = new(this, flow_kg_s, outlet_Pa, air_Pa, gas_K);
         double atHighest = excess.At(highest_Pa);
         return atHighest < 0
@@ -87,9 +118,9 @@ internal readonly struct SpringOrifice
     }
 
     // Outlet at which it passes a flow wide open; NaN where the flow is sonic, because then many do. [Pa absolute]
-    private double WideOpenOutlet_Pa(double flow_kg_s, double inlet_Pa, double gas_K)
+    private double WideOpenOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
     {
-        double value = flow_kg_s / (_area_m2 * Orifice.Scale_kg_m2s(inlet_Pa, gas_K));
+        double value = flow_kg_s / (Area_m2(inlet_Pa, air_Pa) * Orifice.Scale_kg_m2s(inlet_Pa, gas_K));
         return value < Orifice.ChokedFlowFunction ? inlet_Pa * Orifice.PressureRatio(value) : double.NaN;
     }
 
@@ -99,7 +130,7 @@ internal readonly struct SpringOrifice
     {
         double band_Pa = _lockUp_Pa - _wideOpen_Pa;
         double outlet_Pa = _lockUp_Pa - RegulatedStart * band_Pa;
-        double scale_kg_s = _area_m2 * Orifice.Scale_kg_m2s(inlet_Pa, gas_K), perInlet = 1 / inlet_Pa;
+        double scale_kg_s = Area_m2(inlet_Pa, air_Pa) * Orifice.Scale_kg_m2s(inlet_Pa, gas_K), perInlet = 1 / inlet_Pa;
         for (int i = 0; i < 8; i++)
         {
             double full_kg_s = scale_kg_s * Orifice.FlowFunction((air_Pa + outlet_Pa) * perInlet);
@@ -124,6 +155,24 @@ internal readonly struct SpringOrifice
     {
         public double At(double inlet_Pa) => stage.Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K) - flow_kg_s;
     }
+
+    // Residual of the squared pressure that is left at the end of the pigtail.
+    private readonly struct PigtailEnd(SpringOrifice stage, double opening, double inlet_Pa, double outlet_Pa, double air_Pa, double gas_K) : IFunction
+    {
+        public double At(double end_Pa)
+        {
+            double flow_kg_s = opening * stage.Area_m2(end_Pa, air_Pa) * Orifice.MassFlux_kg_m2s(end_Pa, gas_K, outlet_Pa);
+            return inlet_Pa * inlet_Pa - end_Pa * end_Pa - stage.SquaredLoss(flow_kg_s, gas_K);
+        }
+    }
+
+    private double SquaredLoss(double flow_kg_s, double gas_K) => _lossPerSquaredFlow * flow_kg_s * flow_kg_s * gas_K;
+
+    private SpringOrifice WithoutLoss() => new(_area_m2, _lockUp_Pa, _wideOpen_Pa, _least_Pa);
+
+    // Of the orifice, what is open at an inlet.
+    private double Area_m2(double inlet_Pa, double air_Pa)
+        => _least_Pa <= 0 ? _area_m2 : _area_m2 * Math.Clamp(1 - (_least_Pa - (inlet_Pa - air_Pa)) / (ShuttingPart * _least_Pa), 0, 1);
 
     private double Opening(double outlet_Pa) => Math.Clamp((_lockUp_Pa - outlet_Pa) / (_lockUp_Pa - _wideOpen_Pa), 0, 1);
 }

@@ -19,6 +19,9 @@ public sealed class TwoStageRegulator
     private readonly FirstStages _first;
     private readonly SpringOrifice _second;
 
+    // Low pressure: the gas hardly thins, so what hose and pipe lose goes with the squared flow.
+    private readonly double _hosePerSquaredFlow;
+
     /// <summary>Sizes the orifices from the rating.</summary>
     /// <param name="specification">Rating on its plate.</param>
     /// <param name="heatingValue_J_kg">Gross heat of the gas. [J/kg]</param>
@@ -29,17 +32,24 @@ public sealed class TwoStageRegulator
         double rated_kg_s = specification.RatedFlow_W / heatingValue_J_kg;
         double sea_Pa = StandardAtmosphere.SeaLevel_Pa;
         double rated_Pa = sea_Pa + specification.RatedInlet_Pa;
+        double least_Pa = specification.ShutsBelowMinimum ? specification.MinimumInletOf_Pa(reserve is not null) : 0;
+        _hosePerSquaredFlow = specification.HoseLoss_Pa / (rated_kg_s * rated_kg_s);
         _first = new FirstStages(
-            new SpringOrifice(specification.Intermediate_Pa, specification.IntermediateDroop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K),
+            new SpringOrifice(
+                specification.Intermediate_Pa, specification.IntermediateDroop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K, least_Pa, specification.PigtailLoss_Pa),
             reserve is not { } second
                 ? null
-                : new SpringOrifice(second.SetPoint_Pa, second.Droop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K));
+                : new SpringOrifice(second.SetPoint_Pa, second.Droop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K, least_Pa, specification.PigtailLoss_Pa));
         _second = new SpringOrifice(specification.SetPoint_Pa, specification.Droop_Pa, rated_kg_s,
             sea_Pa + specification.Intermediate_Pa - specification.IntermediateDroop_Pa, sea_Pa, RatingGas_K);
     }
 
     /// <summary>Delivery pressure at which no gas flows. [Pa gauge]</summary>
     public double LockUp_Pa => _second.LockUp_Pa;
+
+    /// <summary>Pressure lost between the regulator and the appliances at a flow. [Pa]</summary>
+    /// <param name="flow_kg_s">Flow. [kg/s]</param>
+    public double HoseLoss_Pa(double flow_kg_s) => _hosePerSquaredFlow * flow_kg_s * flow_kg_s;
 
     /// <summary>Gas that flows at a delivery pressure: the most that appliances can have there. [kg/s]</summary>
     /// <param name="delivery_Pa">Delivery pressure. [Pa gauge]</param>
@@ -50,14 +60,13 @@ public sealed class TwoStageRegulator
         double low_Pa = air_Pa + delivery_Pa;
         double high_Pa = _first.Highest_Pa(feed, air_Pa);
         if (high_Pa <= low_Pa || delivery_Pa >= LockUp_Pa) return 0;
-        StageDifference difference = new(_first, _second, feed, low_Pa, air_Pa);
+        StageDifference difference = new(this, feed, low_Pa, air_Pa);
         double atLow = difference.At(low_Pa), atHigh = difference.At(high_Pa);
         double intermediate_Pa = BracketedRoot.Root(ref difference, low_Pa, atLow, high_Pa, atHigh, 1e-13 * high_Pa);
 
         // The smaller of the two: near equal pressures one of them is a difference of large numbers.
-        return Math.Min(
-            _first.Flow_kg_s(feed, intermediate_Pa, air_Pa),
-            _second.Flow_kg_s(intermediate_Pa, low_Pa, air_Pa, feed.Gas_K));
+        double first_kg_s = _first.Flow_kg_s(feed, intermediate_Pa, air_Pa);
+        return Math.Min(first_kg_s, _second.Flow_kg_s(intermediate_Pa, low_Pa + HoseLoss_Pa(first_kg_s), air_Pa, feed.Gas_K));
     }
 
     /// <summary>Delivery pressure at a flow; NaN where the flow does not pass. [Pa gauge]</summary>
@@ -69,7 +78,7 @@ public sealed class TwoStageRegulator
         double intermediate_Pa = _first.Outlet_Pa(flow_kg_s, feed, air_Pa);
         return double.IsNaN(intermediate_Pa)
             ? double.NaN
-            : _second.Outlet_Pa(flow_kg_s, air_Pa + intermediate_Pa, air_Pa, feed.Gas_K);
+            : _second.Outlet_Pa(flow_kg_s, air_Pa + intermediate_Pa, air_Pa, feed.Gas_K) - HoseLoss_Pa(flow_kg_s);
     }
 
     /// <summary>Of a flow that passes, what the reserve side of a changeover gives; 0 without one. [kg/s]</summary>
@@ -94,7 +103,7 @@ public sealed class TwoStageRegulator
     {
         reserve_kg_s = 0;
         double between_Pa = air_Pa + _first.Outlet_Pa(flow_kg_s, feed, air_Pa, intermediate);
-        if (!(_second.Flow_kg_s(between_Pa, air_Pa + delivery_Pa, air_Pa, feed.Gas_K) > Clearly * flow_kg_s)) return false;
+        if (!(_second.Flow_kg_s(between_Pa, air_Pa + delivery_Pa + HoseLoss_Pa(flow_kg_s), air_Pa, feed.Gas_K) > Clearly * flow_kg_s)) return false;
         reserve_kg_s = Math.Min(flow_kg_s, _first.Reserve_kg_s(feed, between_Pa, air_Pa));
         return true;
     }
@@ -125,7 +134,7 @@ public sealed class TwoStageRegulator
         public double At(double intermediate_Pa)
         {
             double flow_kg_s = regulator._first.Flow_kg_s(feed, intermediate_Pa, air_Pa);
-            double outlet_Pa = air_Pa + appliances.DeliveryAtFlow_Pa(flow_kg_s);
+            double outlet_Pa = air_Pa + appliances.DeliveryAtFlow_Pa(flow_kg_s) + regulator.HoseLoss_Pa(flow_kg_s);
 
             // Against a higher pressure nothing passes; counted as flowing back it leaves no bend.
             double passed_kg_s = outlet_Pa > intermediate_Pa
@@ -143,7 +152,7 @@ public sealed class TwoStageRegulator
     /// <param name="gas_K">Gas temperature. [K]</param>
     public double SufficientInlet_Pa(double flow_kg_s, double delivery_Pa, double air_Pa, double gas_K)
     {
-        double low_Pa = air_Pa + delivery_Pa;
+        double low_Pa = air_Pa + delivery_Pa + HoseLoss_Pa(flow_kg_s);
         if (flow_kg_s <= 0) return low_Pa;
         double intermediate_Pa = _second.LeastInlet_Pa(flow_kg_s, low_Pa, air_Pa, gas_K, air_Pa + _first.ServiceLockUp_Pa);
         return double.IsInfinity(intermediate_Pa)
@@ -165,10 +174,12 @@ public sealed class TwoStageRegulator
     }
 
     // Positive where the first stage passes more than the second: falls as the pressure between them rises.
-    private readonly struct StageDifference(
-        FirstStages first, SpringOrifice second, FeedPressures feed, double low_Pa, double air_Pa) : IFunction
+    private readonly struct StageDifference(TwoStageRegulator regulator, FeedPressures feed, double low_Pa, double air_Pa) : IFunction
     {
         public double At(double intermediate_Pa)
-            => first.Flow_kg_s(feed, intermediate_Pa, air_Pa) - second.Flow_kg_s(intermediate_Pa, low_Pa, air_Pa, feed.Gas_K);
+        {
+            double first_kg_s = regulator._first.Flow_kg_s(feed, intermediate_Pa, air_Pa);
+            return first_kg_s - regulator._second.Flow_kg_s(intermediate_Pa, low_Pa + regulator.HoseLoss_Pa(first_kg_s), air_Pa, feed.Gas_K);
+        }
     }
 }

@@ -12,6 +12,9 @@ namespace ColdSim.Planning.Advice;
 /// <param name="Guesses">The uncertain inputs that move the answer, the first most.</param>
 public sealed record RunAdvice(Explanation? Explanation, ActionPlan? Plan, IReadOnlyList<InputEffect> Guesses)
 {
+    /// <summary>What hangs on the gas that the regulator gives below its minimum inlet; null where nothing does.</summary>
+    public MinimumInletEffect? BelowMinimum { get; init; }
+
     /// <summary>Runs the scenario again as often as that needs.</summary>
     /// <param name="report">The run.</param>
     /// <param name="grid">The amounts that the person can set or buy.</param>
@@ -25,6 +28,9 @@ public sealed record RunAdvice(Explanation? Explanation, ActionPlan? Plan, IRead
         ArgumentNullException.ThrowIfNull(report);
         Explanation? why = report.Summary.Verdict == Verdict.Holds ? null : Explanation.Of(report, grid, finished, workers, cancel);
         ActionPlan? plan = why is null ? ActionPlan.Of(report, grid, finished, workers, cancel) : why.Plan;
-        return new RunAdvice(why, plan, InputSensitivity.Of(report.Scenario, report.Summary, workers, cancel));
+        return new RunAdvice(why, plan, InputSensitivity.Of(report.Scenario, report.Summary, workers, cancel))
+        {
+            BelowMinimum = MinimumInletEffect.Of(report, cancel),
+        };
     }
 }

@@ -212,7 +212,7 @@ public static class CoachFit
         double Natural(double coordinate) => prior.Kind switch
         {
             FitKind.HeatLoss or FitKind.Infiltration => Math.Exp(coordinate),
-            FitKind.WindShelter => Math.Clamp(coordinate, 0, 1),
+            FitKind.WindExposure => Math.Clamp(coordinate, 0, 1),
             _ => coordinate,
         };
         return new() { Kind = prior.Kind, Value = Natural(middle), Low = Natural(middle - half), High = Natural(middle + half), Learned_frac = Math.Clamp(1 - variance, 0, 1) };

@@ -14,7 +14,7 @@ public static class FitFigures
         .With(FitKind.HeatLoss, "heat_loss_factor", "heat loss")
         .With(FitKind.Infiltration, "infiltration_factor", "infiltration")
         .With(FitKind.BaseUse, "base_use", "base use")
-        .With(FitKind.WindShelter, "wind_shelter", "wind shelter of the cylinder");
+        .With(FitKind.WindExposure, "wind_exposure", "wind exposure of the cylinder");
 
     private static IReadOnlyList<Parameter> Parameters { get; } =
     [

@@ -23,7 +23,7 @@ public sealed record FitPrior(FitKind Kind, double Middle, double Spread)
             priors.Add(new(FitKind.Infiltration, 0.1, 0.4));
         priors.Add(new(FitKind.BaseUse, 150, 100));
         if (rig.Cylinders[0].Surroundings is { FixedConductance_W_K: null, FixedConvection_W_m2K: null } s)
-            priors.Add(new(FitKind.WindShelter, s.WindShelter_frac, 0.2));
+            priors.Add(new(FitKind.WindExposure, s.WindExposure_frac, 0.2));
         return priors;
     }
 }

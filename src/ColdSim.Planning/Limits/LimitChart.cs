@@ -132,10 +132,17 @@ public sealed record LimitCell
 
     /// <summary>How well energy and mass close in the night of the limit; null where none holds.</summary>
     public LedgerBalance? Ledger { get; init; }
+
+    /// <summary>Lowest pressure before the regulator in that night while gas was in demand; NaN where none holds. [Pa gauge]</summary>
+    public double PressureLow_Pa { get; init; } = double.NaN;
 }
 
 /// <summary>A set-up with its limit at every fill.</summary>
 /// <param name="RigVariant">The set-up.</param>
 /// <param name="Cells">Its cells, in the order of the fills.</param>
 /// <param name="Now">Its cell with what the scenario has in each cylinder, which may be differently full.</param>
-public sealed record LimitColumn(RigVariant RigVariant, IReadOnlyList<LimitCell> Cells, LimitCell Now);
+public sealed record LimitColumn(RigVariant RigVariant, IReadOnlyList<LimitCell> Cells, LimitCell Now)
+{
+    /// <summary>The same cell with a regulator that gives nothing below its minimum inlet; null where the limit does not count on that, or it is not the rig as it is.</summary>
+    public LimitCell? NowShutting { get; init; }
+}

@@ -67,6 +67,8 @@ public static class LimitFigures
         Column.Flag("blanket_powered", c => c.RigVariant.Powered, "whether that has power"),
         Column.Rows("cells", c => c.Cells.Select(cell => new ChartCell(c, cell)), Cells, "by rising fill"),
         Column.Group("now", c => new ChartCell(c, c.Now), Cells, "the same with what the scenario has in each cylinder"),
+        Column.Quantity("now_shutting_limit_c", c => SiQuantity.Temperature(c.NowShutting?.Low_K), TemperatureUnit.DegreeCelsius,
+            "its limit if the regulator gives nothing below its `minimum_inlet`; null where the limit does not count on that", canBeAbsent: true),
     ];
 
     /// <summary>The whole document.</summary>

@@ -30,8 +30,11 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
         Rig rig = setUp.AsItIsNow();
         double now_frac = rig.Cylinders.Sum(c => c.Contents_kg) / rig.Cylinders.Sum(c => c.LegalFill_kg);
         LimitCell now = Cell(rig, now_frac, Nearest(cells, now_frac).Step);
+        LimitCell? shutting = setUp.AsItIs && now.PressureLow_Pa < rig.MinimumInlet_Pa && !rig.Regulator.ShutsBelowMinimum
+            ? Cell(rig with { Regulator = rig.Regulator with { ShutsBelowMinimum = true } }, now_frac, now.Step)
+            : null;
         finished();
-        return new LimitColumn(setUp, cells, now);
+        return new LimitColumn(setUp, cells, now) { NowShutting = shutting };
     }
 
     // Limits of rising fills lie nearly on a straight line over the logarithm of the fill. A step on the warm side is wanted anyhow.
@@ -86,6 +89,7 @@ internal sealed class LimitSearch(StandardNight night, LimitAxis axis, RigVarian
             Used_kg = at.Used_kg,
             Blanket_J = at.Blanket_J,
             InsideLow_K = at.InsideLow_K,
+            PressureLow_Pa = at.PressureLow_Pa,
         };
     }
 

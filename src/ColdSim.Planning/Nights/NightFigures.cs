@@ -175,6 +175,7 @@ public static class NightFigures
         Night.Time("first_short", n => n.FirstShort, "first undersupply, however short", canBeAbsent: true).InTable(ReportTable.Nights, "Short|first|at"),
         Night.Quantity("short_time_s", n => n.ShortTime, DurationUnit.Second, "undersupply in all")
             .InTable(ReportTable.Nights, "Short|for|{unit}", Display.HoursMinutes, value: n => n.FirstShort is null ? null : n.ShortTime),
+        Night.Quantity("below_minimum_inlet_s", n => n.BelowMinimumInlet, DurationUnit.Second, "time that gas flowed with less before the regulator than its `minimum_inlet`, of which its plate promises nothing"),
         Night.Text("first_to_starve", n => n.FirstToStarve, "of the appliances that were short of gas, the one whose flame needs the highest pressure", canBeAbsent: true),
         Night.Quantity("left_at_first_short_kg", n => n.LeftAtFirstShort, MassUnit.Kilogram, "propane left at that first undersupply", canBeAbsent: true),
         Night.Quantity("liquid_at_first_short_c", n => n.LiquidAtFirstShort, TemperatureUnit.DegreeCelsius, "liquid and shell of the feeding cylinder then", canBeAbsent: true),

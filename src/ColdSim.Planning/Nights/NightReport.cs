@@ -133,6 +133,9 @@ public sealed record NightReport
     /// <summary>Undersupply in all.</summary>
     public required Duration ShortTime { get; init; }
 
+    /// <summary>How long gas flowed with less before the regulator than its minimum inlet, of which its plate promises nothing.</summary>
+    public Duration BelowMinimumInlet { get; init; }
+
     /// <summary>Propane left when it first ran short.</summary>
     public required Mass? LeftAtFirstShort { get; init; }
 

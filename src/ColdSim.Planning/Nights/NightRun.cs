@@ -181,6 +181,7 @@ public static class NightRun
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
             FirstShort = At(t.Harm.FirstShort_s),
             ShortTime = Duration.FromSeconds(t.Harm.Short_s),
+            BelowMinimumInlet = Duration.FromSeconds(t.BelowMinimumInlet_s),
             LeftAtFirstShort = isShort ? Mass.FromKilograms(t.PropaneAtFirstShort_kg) : null,
             LiquidAtFirstShort = isShort ? Temperature.FromKelvins(t.LiquidAtFirstShort_K) : null,
             CylinderPressureAtFirstShort = isShort ? Pressure.FromPascals(t.CylinderPressureAtFirstShort_Pa) : null,

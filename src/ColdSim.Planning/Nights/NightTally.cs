@@ -1,23 +1,26 @@
-using ColdSim.Model.Electrical;
+using ColdSim.Model;
+using ColdSim.Model.Arrangement;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Harms;
 
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Counts over one night while the run goes through it. SI units.</summary>
-/// <param name="cylinders">How many cylinders.</param>
+/// <param name="rig">The rig.</param>
 /// <param name="consumers">Counts who drew what gas, and how cold the water became.</param>
-/// <param name="power">The 12 V side, or null.</param>
 /// <param name="from_s">When the night begins. [s]</param>
-internal sealed class NightTally(int cylinders, GasConsumerTally consumers, PowerSpecification? power, double from_s)
+internal sealed class NightTally(Rig rig, GasConsumerTally consumers, double from_s)
 {
+    private readonly int _cylinders = rig.Cylinders.Count;
+    private readonly bool _isChangeover = rig.Arrangement is AutomaticChangeover;
+    private readonly double _minimumInlet_Pa = rig.MinimumInlet_Pa;
     private CylinderReadings _eachAtEnd;
     private bool _wasShort;
 
     public GasConsumerTally Consumers { get; } = consumers;
 
     /// <summary>The 12 V side; null without a battery.</summary>
-    public PowerTally? Power { get; } = power is null ? null : new PowerTally(power);
+    public PowerTally? Power { get; } = rig.Power is { } power ? new PowerTally(power) : null;
 
     /// <summary>What harms the people and the water.</summary>
     public HarmTally Harm { get; } = new() { From_s = from_s };
@@ -77,6 +80,9 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
 
     public double CylinderPressureAtFirstShort_Pa { get; private set; }
 
+    /// <summary>How long gas flowed with less than the regulator's least inlet pressure before it. [s]</summary>
+    public double BelowMinimumInlet_s { get; private set; }
+
     public double FirstLockout_s { get; private set; } = double.NaN;
 
     public int Lockouts { get; private set; }
@@ -101,7 +107,7 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
 
         See(record.To);
         PropaneAtEnd_kg = record.To.Propane_kg;
-        for (int i = 0; i < cylinders; i++) _eachAtEnd[i] = record.To.Cylinder(i);
+        for (int i = 0; i < _cylinders; i++) _eachAtEnd[i] = record.To.Cylinder(i);
         Used_kg += record.From.Propane_kg - record.To.Propane_kg;
         Blanket_J += record.Blanket_W * step_s;
         OtherHeat_J += record.OtherHeat_W * step_s;
@@ -110,6 +116,7 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
         if (record.BurnerLit) Burner_s += step_s;
         if (record.DampSettles) Damp_s += step_s;
         if (record.Power is { } use) Power?.Add(use, record.From, record.To.Time_s);
+        if (record.Given_W > 0 && Inlet_Pa(record.To) < _minimumInlet_Pa) BelowMinimumInlet_s += step_s;
         if (record.Asked_W > 0) DeliveryLow_Pa = Math.Min(DeliveryLow_Pa, record.To.DeliveryPressure_Pa);
         if (!record.Undersupplied || _wasShort) return;
         _wasShort = true;
@@ -147,6 +154,9 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
         }
     }
 
+    // The regulator is fed by the higher side of a changeover.
+    private double Inlet_Pa(in Snapshot m) => _isChangeover ? Math.Max(m.Cylinder(0).Pressure_Pa, m.Cylinder(1).Pressure_Pa) : m.CylinderPressure_Pa;
+
     private void Begin(in Snapshot m)
     {
         PropaneAtStart_kg = m.Propane_kg;
@@ -158,7 +168,7 @@ internal sealed class NightTally(int cylinders, GasConsumerTally consumers, Powe
         if (m.Outside_K < OutsideLow_K) (OutsideLow_K, OutsideLowAt_s) = (m.Outside_K, m.Time_s);
         if (m.Inside_K < InsideLow_K) (InsideLow_K, InsideLowAt_s) = (m.Inside_K, m.Time_s);
         LiquidLow_K = Math.Min(LiquidLow_K, m.Liquid_K);
-        for (int i = 0; i < cylinders; i++) Hottest_K = Math.Max(Hottest_K, m.Cylinder(i).Liquid_K);
+        for (int i = 0; i < _cylinders; i++) Hottest_K = Math.Max(Hottest_K, m.Cylinder(i).Liquid_K);
         CylinderPressureLow_Pa = Math.Min(CylinderPressureLow_Pa, m.CylinderPressure_Pa);
     }
 }

@@ -204,7 +204,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     }
 
     private static NightTally Tally(Scenario scenario, double from_s)
-        => new(scenario.Rig.Cylinders.Count, new GasConsumerTally(scenario.Rig), scenario.Rig.Power, from_s);
+        => new(scenario.Rig, new GasConsumerTally(scenario.Rig), from_s);
 
     private void Report(ReportedKind kind, in Snapshot m, int cylinder, double value, string? node = null)
     {

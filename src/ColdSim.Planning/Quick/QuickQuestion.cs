@@ -33,7 +33,7 @@ public sealed record QuickQuestion
     public CoachGrade? Grade { get; init; }
 
     /// <summary>Wind at the cylinder per wind at mast height; null takes the usual.</summary>
-    public double? WindShelter_frac { get; init; }
+    public double? WindExposure_frac { get; init; }
 
     /// <summary>Height above sea level; null takes sea level. [m]</summary>
     public double? Elevation_m { get; init; }

@@ -51,8 +51,8 @@ public static class QuickScenario
 
     private static CylinderSpecification Equipped(CylinderSpecification cylinder, QuickQuestion question)
     {
-        if (question.WindShelter_frac is { } shelter)
-            cylinder = cylinder with { Surroundings = cylinder.Surroundings with { WindShelter_frac = shelter } };
+        if (question.WindExposure_frac is { } shelter)
+            cylinder = cylinder with { Surroundings = cylinder.Surroundings with { WindExposure_frac = shelter } };
         return question.Blanket_W is not { } power_W ? cylinder : cylinder with { Blanket = new BlanketSpecification { Power_W = power_W } };
     }
 
@@ -60,8 +60,8 @@ public static class QuickScenario
     private static List<string> AssumptionsOf(QuickQuestion q)
     {
         List<string> assumed = [.. AssumedOfAir(q.Night)];
-        if (q.WindShelter_frac is null)
-            assumed.Add(Text($"cylinder sheltered to {100 * q.Cylinders[0].Surroundings.WindShelter_frac:0} % of that wind, seeing half the sky"));
+        if (q.WindExposure_frac is null)
+            assumed.Add(Text($"cylinder sheltered to {100 * q.Cylinders[0].Surroundings.WindExposure_frac:0} % of that wind, seeing half the sky"));
         if (q.Gas.Composition != GasMasses.PurePropane)
             assumed.Add($"{q.Gas.Name}: {q.Gas.Meaning}");
         if (q.Blanket_W is not null)

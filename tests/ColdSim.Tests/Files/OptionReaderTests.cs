@@ -36,7 +36,7 @@ public class OptionReaderTests
             [option.set]
             "cylinder.size" = "30 lb"
             "thermostat.night" = "55 °F"
-            "cylinder.surroundings.wind_shelter" = 1
+            "cylinder.surroundings.wind_exposure" = 1
             """);
         ComparedOption option = Assert.Single(read.Options);
         Scenario plain = read.Scenario!, other = option.Scenario;
@@ -44,9 +44,9 @@ public class OptionReaderTests
         Assert.Equal(286, other.Rig.Thermostat!.NightSetPoint_K, 0.1);
         Assert.Equal("30 lb", other.Rig.Cylinders[0].Name);
         Assert.Equal(plain.Rig.Cylinders[0].Contents_kg, other.Rig.Cylinders[0].Contents_kg);
-        Assert.Equal(1, other.Rig.Cylinders[0].Surroundings.WindShelter_frac);
+        Assert.Equal(1, other.Rig.Cylinders[0].Surroundings.WindExposure_frac);
         Assert.Equal(289.15, plain.Rig.Thermostat!.NightSetPoint_K, 9);
-        Assert.Equal(0.3, plain.Rig.Cylinders[0].Surroundings.WindShelter_frac);
+        Assert.Equal(0.3, plain.Rig.Cylinders[0].Surroundings.WindExposure_frac);
         Assert.Equal(plain.Rig.Furnace, other.Rig.Furnace);
         Assert.Equal((plain.Start, plain.Nights, plain.Criteria), (other.Start, other.Nights, other.Criteria));
     }

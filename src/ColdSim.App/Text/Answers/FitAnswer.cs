@@ -71,7 +71,7 @@ internal static class FitAnswer
     {
         FitKind.Infiltration => "log windy days and still ones.",
         FitKind.BaseUse => "log warm days and cold ones.",
-        FitKind.WindShelter => "log nights in which the cylinder freezes up in wind.",
+        FitKind.WindExposure => "log nights in which the cylinder freezes up in wind.",
         _ => "log five days or more, morning and evening.",
     };
 }

@@ -53,7 +53,7 @@ internal static class GuessText
     {
         Uncertainty.Temperature => "Ask again with a newer forecast.",
         Uncertainty.Contents => "Weigh it: coldsim gauge.",
-        Uncertainty.Wind => "See wind_shelter.",
+        Uncertainty.Wind => "See wind_exposure.",
         Uncertainty.SetPoint => "Hold a thermometer beside the thermostat.",
         Uncertainty.DoorOpenings => "Count how often the door opens in a day.",
         _ => "Log 5 days, coldsim fit.",

@@ -19,7 +19,7 @@ internal static class LimitAnswer
         {
             Brief = Wrap.Cut($"{Down(own.Now, chart, units)} ({Contents(chart, units)}{Bare(own)})", Wrap.Columns),
             Verdict = $"As it is now ({Contents(chart, units)}{Bare(own)}), this rig holds {Down(own.Now, chart, units)}.",
-            Consequences = [.. Comfort(own)],
+            Consequences = [.. Comfort(own), .. BelowMinimum(own, chart, units)],
             ToDo = "To get through a colder night:",
             Actions = [.. chart.Columns.Where(c => c != own).Select(c => $"{With(c.RigVariant, chart.Scenario.Rig)}: {Down(c.Now, chart, units)}.")],
             Table = Table(chart, own, units),
@@ -36,6 +36,12 @@ internal static class LimitAnswer
     {
         if (own.Now is { FurnaceTooSmall: true })
             yield return "One step colder it is the furnace that is too small, not the cylinder.";
+    }
+
+    private static IEnumerable<string> BelowMinimum(LimitColumn own, LimitChart chart, UnitStyle units)
+    {
+        if (own.NowShutting is { } cell)
+            yield return $"If the regulator gives nothing below {units.Pressure(own.RigVariant.Rig.MinimumInlet_Pa)}, its minimum inlet: {Down(cell, chart, units)}.";
     }
 
     private static string With(RigVariant setUp, Rig rig) => setUp.Kind switch

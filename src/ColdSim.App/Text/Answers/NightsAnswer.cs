@@ -2,6 +2,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Advice;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 
 namespace ColdSim.App.Text.Answers;
 
@@ -71,6 +72,8 @@ internal static class NightsAnswer
         List<string> all = [];
         if (NightSentence.Hot(run, units) is { } hot)
             all.Add(hot);
+        if (advice?.BelowMinimum is { } effect)
+            all.Add(BelowMinimum(effect, units));
         if (failing is null)
             return [.. all.Append(ActionText.Spare(advice?.Plan, units)).Where(s => s.Length > 0)];
         int others = run.Nights.Count(n => n.Verdict != Planning.Harms.Verdict.Holds) - 1;
@@ -82,6 +85,12 @@ internal static class NightsAnswer
             _ => $"{others} more of the {run.Nights.Count} nights fail.",
         };
         return [.. all.Concat([NightOutcome.Inside(failing, units), NightOutcome.Water(failing), NightOutcome.Also(failing), also]).Where(s => s.Length > 0)];
+    }
+
+    private static string BelowMinimum(MinimumInletEffect effect, UnitStyle units)
+    {
+        string then = effect.Holds ? "it holds" : effect.FailsAt is { } at ? $"it fails from {ClockText.ShortDayClock(at)}" : "it fails";
+        return $"This counts on gas below the regulator's minimum inlet ({units.Pressure(effect.MinimumInlet_Pa)}); without, {then}.";
     }
 
     private static string Brief(RunReport run, NightReport? failing, UnitStyle units)

@@ -48,6 +48,9 @@ internal abstract class ScenarioKey(string name, KeyDefault otherwise, string me
     /// <summary>Whether an option may not change it.</summary>
     public bool FixedForOptions { get; init; }
 
+    /// <summary>The name that it had before, which is still read; null for none.</summary>
+    public string? OldName { get; init; }
+
     /// <summary>The version of the format that has it first.</summary>
     public int Since { get; init; } = 1;
 

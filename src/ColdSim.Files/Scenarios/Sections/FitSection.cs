@@ -24,10 +24,17 @@ internal static class FitSection
 
     private static readonly QuantityKey BaseUseError = Error("base_use_error", Dimension.Power, "0 W", "2 kW");
 
-    private static readonly QuantityKey WindShelter = new(
-        "wind_shelter", Dimension.Ratio, "0", "1", KeyDefault.Of("`[cylinder.surroundings]`"), "in place of the cylinder's `wind_shelter`");
+    private static readonly QuantityKey WindExposure = new(
+        "wind_exposure", Dimension.Ratio, "0", "1", KeyDefault.Of("`[cylinder.surroundings]`"), "in place of the cylinder's `wind_exposure`")
+    {
+        OldName = "wind_shelter",
+    };
 
-    private static readonly QuantityKey WindShelterError = Error("wind_shelter_error", Dimension.Ratio, "0", "1", WindShelter.Name);
+    private static readonly QuantityKey WindExposureError = new("wind_exposure_error", Dimension.Ratio, "0", "1", KeyDefault.None, "of it")
+    {
+        GoesWith = [WindExposure.Name],
+        OldName = "wind_shelter_error",
+    };
 
     private static readonly ItemsKey CorrelationsKey = new(
         "correlations", ItemForms.Number, KeyDefault.Of("0"),
@@ -41,26 +48,26 @@ internal static class FitSection
 
     public static readonly ScenarioSection Declared = new(
         "fit", TableForm.One, "what coldsim fit found, laid over the rest",
-        [HeatLoss, HeatLossError, Infiltration, InfiltrationError, BaseUse, BaseUseError, WindShelter, WindShelterError, CorrelationsKey]);
+        [HeatLoss, HeatLossError, Infiltration, InfiltrationError, BaseUse, BaseUseError, WindExposure, WindExposureError, CorrelationsKey]);
 
     /// <summary>The factors, or null where there is no such table.</summary>
     public static FittedFactors? Read(SectionReader section)
     {
-        double? shelter = section.Get(WindShelter);
+        double? shelter = section.Get(WindExposure);
         FittedFactors factors = new()
         {
             HeatLoss = section.GetOrDefault(HeatLoss),
             Infiltration = section.GetOrDefault(Infiltration),
             BaseUse_W = section.GetOrDefault(BaseUse),
-            WindShelter_frac = shelter,
+            WindExposure_frac = shelter,
         };
         (FitKind Kind, double? Error)[] errors =
         [
             (FitKind.HeatLoss, section.Get(HeatLossError)), (FitKind.Infiltration, section.Get(InfiltrationError)),
-            (FitKind.BaseUse, section.Get(BaseUseError)), (FitKind.WindShelter, section.Get(WindShelterError)),
+            (FitKind.BaseUse, section.Get(BaseUseError)), (FitKind.WindExposure, section.Get(WindExposureError)),
         ];
         if (errors[^1].Error is not null && shelter is null)
-            section.Report(WindShelterError, "'wind_shelter_error' without wind_shelter");
+            section.Report(WindExposureError, "'wind_exposure_error' without wind_exposure");
         List<FitKind> kinds = [];
         List<double> known = [];
         foreach ((FitKind kind, double? error) in errors)

@@ -34,9 +34,28 @@ internal static class RegulatorSection
     private static readonly QuantityKey IntermediateDroop = new(
         "intermediate_droop", Dimension.Pressure, "100 Pa", "100 kPa", KeyDefault.Of(Usual.IntermediateDroop_Pa, "psi"), "the same fall between the stages");
 
+    private static readonly QuantityKey MinimumInlet = new(
+        "minimum_inlet", Dimension.Pressure, "1 psi", "300 kPa", KeyDefault.Of("5 psi; 10 psi on a changeover (common practice, no source)"),
+        "least inlet pressure on the plate; below it nothing is promised")
+    {
+        Assumed = "regulator: minimum_inlet not given; assumed {value}, common practice without a source",
+    };
+
+    private static readonly ChoiceKey<bool> BelowMinimum = new(
+        "below_minimum", false, "what it gives below `minimum_inlet`: as the spring law goes on, with a caution, or nothing",
+        ("spring law", false), ("nothing", true));
+
+    private static readonly QuantityKey PigtailLoss = new(
+        "pigtail_loss", Dimension.Pressure, "0 kPa", "100 kPa", KeyDefault.Of(Usual.PigtailLoss_Pa, "psi"),
+        "pressure lost between each cylinder and the regulator at the rated flow and inlet");
+
+    private static readonly QuantityKey HoseLoss = new(
+        "hose_loss", Dimension.Pressure, "0 kPa", "2 kPa", KeyDefault.Of(Usual.HoseLoss_Pa, "inH2O"),
+        "pressure lost in hose and pipe between the regulator and the appliances at the rated flow");
+
     public static readonly ScenarioSection Declared = new(
         "regulator", TableForm.One, "a two-stage regulator by its plate",
-        [RatedFlow, RatedInlet, SetPoint, Droop, Intermediate, IntermediateDroop]);
+        [RatedFlow, RatedInlet, MinimumInlet, BelowMinimum, SetPoint, Droop, Intermediate, IntermediateDroop, PigtailLoss, HoseLoss]);
 
     // A plate's mass is of propane, whatever flows through it.
     private static double Flow_W(SectionReader section)
@@ -44,8 +63,9 @@ internal static class RegulatorSection
             ? range.Dimension == Dimension.MassFlow ? flow * PropaneHeat_J_kg : flow
             : Usual.RatedFlow_W;
 
-    public static RegulatorSpecification Read(SectionReader section)
+    public static RegulatorSpecification Read(SectionReader section, bool changeover)
     {
+        section.Assume(MinimumInlet, "regulator", $"{Usual.MinimumInletOf_Pa(changeover) / ConversionFactors.Psi_Pa:0} psi");
         section.Assume(RatedFlow, "regulator", $"{Usual.RatedFlow_W / ConversionFactors.BtuPerHour_W:0} BTU/h at {RatedInlet.DefaultShown}");
         RegulatorSpecification regulator = new()
         {
@@ -55,6 +75,10 @@ internal static class RegulatorSection
             Droop_Pa = section.GetOrDefault(Droop),
             Intermediate_Pa = section.GetOrDefault(Intermediate),
             IntermediateDroop_Pa = section.GetOrDefault(IntermediateDroop),
+            MinimumInlet_Pa = section.Get(MinimumInlet),
+            ShutsBelowMinimum = section.GetOrDefault(BelowMinimum),
+            PigtailLoss_Pa = section.GetOrDefault(PigtailLoss),
+            HoseLoss_Pa = section.GetOrDefault(HoseLoss),
         };
         section.Finish();
         if (regulator.Droop_Pa >= regulator.SetPoint_Pa)
@@ -65,6 +89,10 @@ internal static class RegulatorSection
             section.Report(Intermediate, "the intermediate pressure is not above the set point");
         if (regulator.RatedInlet_Pa <= regulator.Intermediate_Pa - regulator.IntermediateDroop_Pa)
             section.Report(RatedInlet, "the rated inlet is not above the intermediate pressure");
+        if (regulator.MinimumInlet_Pa > regulator.RatedInlet_Pa)
+            section.Report(MinimumInlet, "the minimum inlet is above the rated inlet");
+        if (regulator.HoseLoss_Pa >= regulator.SetPoint_Pa)
+            section.Report(HoseLoss, "the hose loses all of the delivery pressure");
         return regulator;
     }
 }

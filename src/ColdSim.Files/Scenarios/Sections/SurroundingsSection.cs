@@ -11,12 +11,13 @@ internal static class SurroundingsSection
 
     private static readonly CylinderSurroundings Usual = new();
 
-    private static readonly QuantityKey WindShelter = new(
-        "wind_shelter", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.WindShelter_frac, ""),
-        "part of the weather's wind that reaches it: 1 in the open, 0 in a closed box")
+    private static readonly QuantityKey WindExposure = new(
+        "wind_exposure", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.WindExposure_frac, ""),
+        "part of the weather's wind that reaches it: 1 open to the wind, 0 in a closed box; `wind_shelter`, its old name, is still read")
     {
+        OldName = "wind_shelter",
         Assumed = ScenarioKey.NotGiven + " of the weather's wind",
-        Comment = "part of the weather's wind that reaches it: 1 in the open, 0 in a closed box",
+        Comment = "part of the wind that reaches it: 1 open to the wind, 0 in a closed box",
     };
 
     private static readonly QuantityKey SkyView = new(
@@ -62,14 +63,14 @@ internal static class SurroundingsSection
 
     public static readonly ScenarioSection Declared = new(
         "surroundings", TableForm.One, "what reaches the cylinder of wind, sky and sun",
-        [WindShelter, SkyView, SunExposure, Emissivity, Absorptance, InsideFilm, HeatTransfer, Convection, Radiation, Fin, Frost, Sun]);
+        [WindExposure, SkyView, SunExposure, Emissivity, Absorptance, InsideFilm, HeatTransfer, Convection, Radiation, Fin, Frost, Sun]);
 
     public static CylinderSurroundings Read(SectionReader section, string called)
     {
         double? whole = section.Get(HeatTransfer);
         CylinderSurroundings surroundings = new()
         {
-            WindShelter_frac = section.GetOrDefault(WindShelter),
+            WindExposure_frac = section.GetOrDefault(WindExposure),
             SkyView_frac = section.GetOrDefault(SkyView),
             SunExposure_frac = section.GetOrDefault(SunExposure),
             Emissivity_frac = section.GetOrDefault(Emissivity),
@@ -86,7 +87,7 @@ internal static class SurroundingsSection
         if (whole is not null)
             return surroundings;
         if (!section.Has(Convection))
-            section.Assume(WindShelter, called);
+            section.Assume(WindExposure, called);
         if (!section.Has(Radiation))
             section.Assume(SkyView, called);
         if (!section.Has(Sun))

@@ -40,7 +40,7 @@ public class TonightCommandTests
         string[] words =
         [
             .. Least, "--length", "7 m", "--grade", "leaky", "--inside", "15 °C", "--high", "-2 °C", "--wind", "5 mph",
-            "--wind-shelter", "0.8", "--elevation", "5,200 ft", "--start", "0:30",
+            "--wind-exposure", "0.8", "--elevation", "5,200 ft", "--start", "0:30",
         ];
         Scenario run = Asked(now, words);
         Shell shell = new() { Clock = new FixedClock(now) };
@@ -50,11 +50,15 @@ public class TonightCommandTests
         Assert.Equal(7 * 2.4 * 80_000, run.Rig.Coach.FurnishingsCapacity_J_K, 1e-6);
         Assert.Equal(288.15, run.Rig.Thermostat!.NightSetPoint_K, 1e-9);
         Assert.Equal(288.15, run.Rig.Thermostat.DaySetPoint_K, 1e-9);
-        Assert.Equal(0.8, run.Rig.Cylinders[0].Surroundings.WindShelter_frac, 1e-12);
+        Assert.Equal(0.8, run.Rig.Cylinders[0].Surroundings.WindExposure_frac, 1e-12);
         Assert.Equal(5200 * 0.3048, run.Rig.Site.Elevation_m, 1e-6);
         Assert.DoesNotContain("afternoon high", shell.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("sea level", shell.Out.Split("Assumed")[1], StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Tonight_still_reads_the_old_name_of_the_wind_at_the_cylinder()
+        => Assert.Equal(0.8, Asked(new DateTimeOffset(2027, 1, 14, 12, 0, 0, TimeSpan.Zero), [.. Least, "--wind-shelter", "0.8"]).Rig.Cylinders[0].Surroundings.WindExposure_frac, 1e-12);
 
     [Theory]
     [InlineData(18, "2027-01-14")]

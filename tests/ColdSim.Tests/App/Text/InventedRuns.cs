@@ -50,7 +50,7 @@ internal static class InventedRuns
         Weather = new WeatherSeries([new(Noon, 255), new(Noon.AddDays(2), 255)], new WeatherDefaults(), Rig.Site),
         Start = Noon.AddHours(4),
         Nights = 2,
-        Assumptions = ["wind 2 m/s, because the weather file has no column for it", "cylinder in the shade of the coach, wind shelter 0.3"],
+        Assumptions = ["wind 2 m/s, because the weather file has no column for it", "cylinder in the shade of the coach, wind exposure 0.3"],
     };
 
     public static NightReport Holds { get; } = new()

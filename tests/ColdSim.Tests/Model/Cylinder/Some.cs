@@ -12,7 +12,7 @@ internal static class Some
     public const double Sea_Pa = StandardAtmosphere.SeaLevel_Pa;
 
     /// <summary>A cylinder under a roof in still, shaded air at the weather's own temperature: no wind factor, no sky, no sun.</summary>
-    public static CylinderSurroundings Sheltered { get; } = new() { WindShelter_frac = 1, SkyView_frac = 0, SunExposure_frac = 0 };
+    public static CylinderSurroundings Sheltered { get; } = new() { WindExposure_frac = 1, SkyView_frac = 0, SunExposure_frac = 0 };
 
     public static CylinderSpecification Cylinder(string size, CylinderSurroundings? around = null) => Cylinder(StandardSize.Find(size)!, around);
 
@@ -57,7 +57,7 @@ internal static class Some
         => Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1], Gen.Double[0, 1], Gen.Double[0.05, 0.98], Gen.Double[0.1, 0.95], Gen.Double[50, 400])
             .Select((wind, sky, sun, emissivity, absorptance, inside) => new CylinderSurroundings
             {
-                WindShelter_frac = wind,
+                WindExposure_frac = wind,
                 SkyView_frac = sky,
                 SunExposure_frac = sun,
                 Emissivity_frac = emissivity,

@@ -29,7 +29,7 @@ public class LimitChartTests
         Gen.Int[0, 2].Select(i => ((string[])["20 lb", "30 lb", "40 lb"])[i]), Gen.Double[12_000, 40_000], Gen.Double[60, 200], Gen.Double[0, 3000], Gen.Double[0, 1], Gen.Double[0, 8],
         Gen.Double[0.15, 0.9], (size, furnace_Btu_h, loss_W_K, height_m, shelter_frac, wind_m_s, fill_frac) => (Rigs.Heated(furnace_Btu_h, loss_W_K) with
         {
-            Cylinders = [Rigs.Bottle(size) with { Surroundings = new() { WindShelter_frac = shelter_frac } }],
+            Cylinders = [Rigs.Bottle(size) with { Surroundings = new() { WindExposure_frac = shelter_frac } }],
             Site = new() { Elevation_m = height_m },
         }, wind_m_s, fill_frac));
 

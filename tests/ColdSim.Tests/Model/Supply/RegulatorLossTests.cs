@@ -1,0 +1,104 @@
+using ColdSim.Model.Supply;
+using ColdSim.Physics.MoistAir;
+using CsCheck;
+using Xunit;
+
+namespace ColdSim.Tests.Model.Supply;
+
+/// <summary>A regulator below its minimum inlet, and what is lost in pigtail and hose.</summary>
+public class RegulatorLossTests
+{
+    private const double Psi_Pa = ColdSim.Physics.Units.ConversionFactors.Psi_Pa;
+    private const double InchOfWater_Pa = ColdSim.Physics.Units.ConversionFactors.InchOfWater_Pa;
+    private const double Sea_Pa = StandardAtmosphere.SeaLevel_Pa;
+    private const double HeatingValue_J_kg = 50.33e6;
+    private const double RatingGas_K = 288.15;
+
+    private static readonly RegulatorSpecification Plate = new();
+    private static readonly TwoStageRegulator Regulator = new(Plate, HeatingValue_J_kg);
+    private static readonly TwoStageRegulator Shutting = new(Plate with { ShutsBelowMinimum = true }, HeatingValue_J_kg);
+    private static readonly TwoStageRegulator Pigtail = new(Plate with { PigtailLoss_Pa = 2 * Psi_Pa }, HeatingValue_J_kg);
+    private static readonly TwoStageRegulator Hose = new(Plate with { HoseLoss_Pa = 0.5 * InchOfWater_Pa }, HeatingValue_J_kg);
+    private static readonly double Rated_kg_s = Plate.RatedFlow_W / HeatingValue_J_kg;
+
+    private static readonly Gen<(double Delivery_Pa, double Gauge_Pa, double Air_Pa, double Gas_K)> Any =
+        Gen.Select(Gen.Double[0, 3000], Gen.Double[0, 400_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310]);
+
+    private static double Flow_kg_s(TwoStageRegulator regulator, double delivery_Pa, double gauge_Pa, double air_Pa, double gas_K)
+        => regulator.Flow_kg_s(delivery_Pa, new FeedPressures(air_Pa + gauge_Pa, 0, gas_K), air_Pa);
+
+    [Fact]
+    public void A_minimum_inlet_is_that_of_the_plate_and_else_of_the_type()
+    {
+        Assert.Equal(5 * Psi_Pa, Plate.MinimumInletOf_Pa(changeover: false));
+        Assert.Equal(10 * Psi_Pa, Plate.MinimumInletOf_Pa(changeover: true));
+        Assert.Equal(12_000, (Plate with { MinimumInlet_Pa = 12_000 }).MinimumInletOf_Pa(changeover: true));
+    }
+
+    [Fact]
+    public void One_that_shuts_gives_the_same_above_its_minimum_inlet_and_nothing_clearly_below()
+        => Any.Sample((delivery_Pa, gauge_Pa, air_Pa, gas_K) =>
+        {
+            double whole_kg_s = Flow_kg_s(Regulator, delivery_Pa, gauge_Pa, air_Pa, gas_K), shut_kg_s = Flow_kg_s(Shutting, delivery_Pa, gauge_Pa, air_Pa, gas_K);
+            if (gauge_Pa > 5.001 * Psi_Pa) Assert.Equal(whole_kg_s, shut_kg_s);
+            else if (gauge_Pa < 4.499 * Psi_Pa) Assert.Equal(0, shut_kg_s);
+            else Assert.InRange(shut_kg_s, 0, whole_kg_s * (1 + 1e-9));
+        }, iter: 3000);
+
+    [Fact]
+    public void One_that_shuts_is_fed_by_no_less_than_nine_tenths_of_its_minimum_inlet()
+        => Gen.Select(Gen.Double[0.001, 0.9], Gen.Double[1000, 2800], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((part, delivery_Pa, air_Pa, gas_K) =>
+        {
+            double least_Pa = Shutting.SufficientInlet_Pa(part * Rated_kg_s, delivery_Pa, air_Pa, gas_K), before_Pa = Regulator.SufficientInlet_Pa(part * Rated_kg_s, delivery_Pa, air_Pa, gas_K);
+            if (double.IsInfinity(before_Pa)) Assert.True(double.IsInfinity(least_Pa));
+            else if (before_Pa - air_Pa > 5 * Psi_Pa) Assert.Equal(1, least_Pa / before_Pa, 1e-9);
+            else Assert.InRange(least_Pa - air_Pa, 4.5 * Psi_Pa - 1, 5 * Psi_Pa + 1);
+        }, iter: 2000);
+
+    [Fact]
+    public void A_pigtail_loses_what_it_is_said_to_at_the_rated_flow_and_inlet()
+    {
+        double delivery_Pa = Plate.SetPoint_Pa - Plate.Droop_Pa;
+        Assert.Equal(1, Flow_kg_s(Pigtail, delivery_Pa, Plate.RatedInlet_Pa + 2 * Psi_Pa, Sea_Pa, RatingGas_K) / Rated_kg_s, 1e-6);
+        Assert.True(Flow_kg_s(Pigtail, delivery_Pa, Plate.RatedInlet_Pa, Sea_Pa, RatingGas_K) < 0.99 * Rated_kg_s);
+    }
+
+    // Isothermal turbulent flow of a gas in a pipe (Weymouth's form): p1² - p2² goes with the squared flow.
+    [Fact]
+    public void A_pigtail_needs_the_more_pressure_the_thinner_the_gas_is()
+        => Gen.Select(Gen.Double[0.02, 0.9], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((part, air_Pa, gas_K) =>
+        {
+            double flow_kg_s = part * Rated_kg_s, delivery_Pa = 2000, rated_Pa = Sea_Pa + Plate.RatedInlet_Pa;
+            double end_Pa = Regulator.SufficientInlet_Pa(flow_kg_s, delivery_Pa, air_Pa, gas_K);
+            if (double.IsInfinity(end_Pa)) return;
+            double squared = (Math.Pow(rated_Pa + 2 * Psi_Pa, 2) - rated_Pa * rated_Pa) * part * part * gas_K / RatingGas_K;
+            double inlet_Pa = Math.Sqrt(end_Pa * end_Pa + squared);
+            Assert.Equal(1, Pigtail.SufficientInlet_Pa(flow_kg_s, delivery_Pa, air_Pa, gas_K) / inlet_Pa, 1e-9);
+            Assert.Equal(1, Flow_kg_s(Pigtail, delivery_Pa, inlet_Pa - air_Pa, air_Pa, gas_K) / flow_kg_s, 2e-4);
+        }, iter: 2000);
+
+    [Fact]
+    public void A_hose_lowers_the_delivery_pressure_with_the_squared_flow()
+        => Gen.Select(Gen.Double[0.01, 0.95], Gen.Double[200_000, 900_000], Gen.Double[220, 310]).Sample((part, gauge_Pa, gas_K) =>
+        {
+            FeedPressures feed = new(Sea_Pa + gauge_Pa, 0, gas_K);
+            double plain_Pa = Regulator.Delivery_Pa(part * Rated_kg_s, feed, Sea_Pa), behind_Pa = Hose.Delivery_Pa(part * Rated_kg_s, feed, Sea_Pa);
+            if (!double.IsNaN(plain_Pa)) Assert.Equal(plain_Pa - part * part * 0.5 * InchOfWater_Pa, behind_Pa, 1e-6);
+        });
+
+    [Fact]
+    public void With_losses_regulator_and_appliances_still_balance_at_one_pressure()
+    {
+        TwoStageRegulator regulator = new(Plate with { PigtailLoss_Pa = 3 * Psi_Pa, HoseLoss_Pa = 1 * InchOfWater_Pa, ShutsBelowMinimum = true }, HeatingValue_J_kg);
+        Gen.Select(Gen.Double[500, 200_000], Gen.Double[0.1, 1.2], Gen.Double[220, 300]).Sample((gauge_Pa, part, gas_K) =>
+        {
+            GasSupply supply = new(regulator, [new GasLoad(part * Rated_kg_s, 10.5 * InchOfWater_Pa)]);
+            supply.Set(0, true);
+            FeedPressures feed = new(Sea_Pa + gauge_Pa, 0, gas_K);
+            SupplyPoint point = supply.At(feed, Sea_Pa);
+            double most_kg_s = regulator.Flow_kg_s(10.5 * InchOfWater_Pa, feed, Sea_Pa);
+            if (point.IsFull) Assert.True(most_kg_s >= part * Rated_kg_s * (1 - 1e-4));
+            else Assert.Equal(regulator.Flow_kg_s(point.Delivery_Pa, feed, Sea_Pa), point.Flow_kg_s, 2e-3 * Rated_kg_s);
+        }, iter: 2000);
+    }
+}
