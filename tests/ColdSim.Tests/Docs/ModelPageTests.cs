@@ -37,7 +37,7 @@ public class ModelPageTests
         yield return ("2", "wall's conductivity", $"{Shown(cylinder.WallConductivity_W_mK)} W/(m·K)");
         yield return ("2", "shell's specific heat", $"{Shown(cylinder.MetalHeat_J_kgK)} J/(kg·K)");
         yield return ("2", "relief valve", $"{Shown(cylinder.ReliefPressure_Pa / Psi_Pa)} psi");
-        yield return ("2", "wind at the cylinder, of the weather's", Shown(around.WindShelter_frac));
+        yield return ("2", "wind at the cylinder, of the weather's", Shown(around.WindExposure_frac));
         yield return ("2", "`sky_view`, `sun_exposure`", $"{Shown(around.SkyView_frac)}, {Shown(around.SunExposure_frac)}");
         yield return ("2", "emissivity, absorptance", $"{Shown(around.Emissivity_frac)}, {Shown(around.SolarAbsorptance_frac)}");
         yield return ("2", "inside film", $"{Shown(around.InsideFilm_W_m2K)} W/(m²·K)");
@@ -48,6 +48,8 @@ public class ModelPageTests
         yield return ("3", "rated flow, at an inlet of", $"{Shown(regulator.RatedFlow_W / BtuPerHour_W)} BTU/h, {Shown(regulator.RatedInlet_Pa / Psi_Pa)} psi");
         yield return ("3", "set point, droop", $"{Shown(regulator.SetPoint_Pa / InchOfWater_Pa)}, {Shown(regulator.Droop_Pa / InchOfWater_Pa)} inH2O");
         yield return ("3", "between the stages, droop", $"{Shown(regulator.Intermediate_Pa / Psi_Pa)}, {Shown(regulator.IntermediateDroop_Pa / Psi_Pa)} psi");
+        yield return ("3", "minimum inlet, of a changeover", $"{Shown(regulator.MinimumInletOf_Pa(false) / Psi_Pa)} psi, {Shown(regulator.MinimumInletOf_Pa(true) / Psi_Pa)} psi");
+        yield return ("3", "pigtail loss, hose loss", $"{Shown(regulator.PigtailLoss_Pa)} Pa, {Shown(regulator.HoseLoss_Pa)} Pa");
         AutomaticChangeover changeover = new();
         yield return ("3", "reserve side of a changeover, droop", $"{Shown(changeover.ReserveSetting_Pa / Psi_Pa)}, {Shown(changeover.ReserveDroop_Pa / Psi_Pa)} psi");
         OneAtATime byHand = new();
