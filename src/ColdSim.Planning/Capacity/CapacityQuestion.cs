@@ -70,7 +70,7 @@ public sealed record CapacityQuestion
         List<string> assumed = [];
         if (MastWind_m_s is null)
             assumed.Add(Text($"wind {QuickNight.Wind_m_s / ConversionFactors.MilePerHour_m_s:0} mph ({QuickNight.Wind_m_s:0.#} m/s) at mast height"));
-        assumed.Add(Text($"cylinder sheltered to {100 * Cylinder.Surroundings.WindShelter_frac:0} % of that wind, seeing half the sky"));
+        assumed.Add(Text($"cylinder sheltered to {100 * Cylinder.Surroundings.WindExposure_frac:0} % of that wind, seeing half the sky"));
         assumed.Add("clear sky, 75 % relative humidity, no sun, sea level");
         assumed.Add("cylinder as cold as the air and without frost when the draw begins");
         assumed.Add("propane alone; two-stage regulator, 160,000 BTU/h (47 kW); the draw needs 10.5 inH2O (26 mbar)");
