@@ -106,6 +106,25 @@ start 'Ctrl-C'
 press C-c
 is_clean 0
 
+# Stopped and continued by the shell, which must be usable meanwhile.
+part='Ctrl-Z and fg'
+echo "$part"
+t new-session -d -s night -x 80 -y 24 "bash --norc -i"
+press "$(printf '%q' "$coldsim") view $(printf '%q' "$scenario")" Enter
+soon shows 'q quit'
+press C-z
+soon shows 'Stopped'
+press 'echo so$((1 + 1))far' Enter
+soon shows 'so2far'
+press 'fg; echo "ended with $?"; exec sleep 600' Enter
+soon shows 'q quit'
+moves Left
+t resize-window -t night -x 100 -y 30
+soon shows 'clock, hours'
+moves Left
+press q
+is_clean 0
+
 for signal in 'TERM 143' 'HUP 129'; do
     start "SIG${signal% *}"
     kill -"${signal% *}" "$(child)"

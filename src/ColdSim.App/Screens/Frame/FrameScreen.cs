@@ -29,6 +29,14 @@ internal sealed class FrameScreen : Runnable
 
     public FrameView View { get; private set; }
 
+    /// <summary>Draws every cell anew.</summary>
+    public void Redraw()
+    {
+        if (App is { } app)
+            app.ClearScreenNextIteration = true;
+        SetNeedsDraw();
+    }
+
     protected override bool OnKeyDown(Key key)
     {
         bool text = View.Page.TakesText && View.HelpRow is null;
@@ -68,13 +76,17 @@ internal sealed class FrameScreen : Runnable
         if (View.Width != Viewport.Width || View.Height != Viewport.Height)
             View = View.Update(new FrameMessage.Resized(Viewport.Width, Viewport.Height));
         Sheet sheet = FrameSheet.Draw(View, Viewport.Width, Viewport.Height);
+        Terminal.Gui.Drawing.Cell[,]? there = App?.Driver?.Contents;
         for (int y = 0; y < sheet.Height; y++)
         {
             string row = sheet.Row(y);
             for (int from = 0, to; from < sheet.Width; from = to)
             {
+                to = from + 1;
+                if (IsThere(there, sheet, from, y))
+                    continue;
                 CellStyle style = sheet[from, y].Style;
-                for (to = from + 1; to < sheet.Width && sheet[to, y].Style == style;)
+                while (to < sheet.Width && sheet[to, y].Style == style && !IsThere(there, sheet, to, y))
                     to++;
                 SetAttribute(_styles.Of(style));
                 AddStr(from, y, row[from..to]);
@@ -83,6 +95,13 @@ internal sealed class FrameScreen : Runnable
 
         return true;
     }
+
+    /// <summary>Every cell is drawn, so nothing has to be cleared before; and what is there already is not sent again.</summary>
+    protected override bool OnClearingViewport() => true;
+
+    private bool IsThere(Terminal.Gui.Drawing.Cell[,]? there, Sheet sheet, int x, int y)
+        => there is not null && y < there.GetLength(0) && x < there.GetLength(1)
+            && there[y, x] is { Grapheme: [var glyph] } cell && glyph == sheet[x, y].Glyph && cell.Attribute == _styles.Of(sheet[x, y].Style);
 
     protected override void Dispose(bool disposing)
     {

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using ColdSim.App.Screens.Loop;
 using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Disk;
@@ -28,21 +29,22 @@ internal static class ScreenProgram
         }
 
         int signal = 0;
-        IApplication? running = null;
+        WaitingLoop? running = null;
 
         // It outlives the application, because restoring a terminal that is gone may itself wait for ever.
         using SignalWatch watch = new(number =>
         {
             signal = number;
-            running?.Invoke(() => running.RequestStop());
+            running?.Application.Invoke(() => running.Application.RequestStop());
         });
         try
         {
             ReadToolkitSettings();
-            using IApplication app = Application.Create().Init();
-            running = app;
+            using WaitingLoop loop = running = new WaitingLoop();
+            IApplication app = loop.Application.Init();
             app.Driver!.Force16Colors = true;
             using FrameScreen screen = new(opening.Frame(units), color && !NoColor);
+            loop.Continued += screen.Redraw;
             app.Run(screen);
         }
         catch (Exception e) when (e is not OutOfMemoryException)

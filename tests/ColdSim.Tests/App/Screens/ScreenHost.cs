@@ -29,6 +29,9 @@ internal sealed class ScreenHost : IDisposable
 
     public string Ansi => App.Driver!.ToAnsi();
 
+    /// <summary>What was sent to the terminal last.</summary>
+    public string LastSent => App.Driver!.GetOutput().GetLastOutput();
+
     public string Text => string.Join('\n', App.Driver!.ToString().Replace("\r", "", StringComparison.Ordinal).Split('\n').Select(l => l.TrimEnd()));
 
     public ScreenHost Press(params Key[] keys)

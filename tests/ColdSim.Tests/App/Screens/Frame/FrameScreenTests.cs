@@ -32,6 +32,30 @@ public partial class FrameScreenTests
     }
 
     [Fact]
+    public void A_cursor_key_sends_under_one_and_a_half_kilobytes_of_eighty_columns_by_twenty_four()
+    {
+        using ScreenHost host = Open();
+        int whole = host.LastSent.Length;
+        List<int> sent = [];
+        for (int i = 0; i < 20; i++)
+            sent.Add(host.Press(Key.CursorRight).LastSent.Length);
+        Assert.InRange(sent.Average(), 1, Math.Min(1500, whole / 3));
+    }
+
+    [Fact]
+    public void What_is_drawn_in_parts_is_the_sheet_and_all_of_it_comes_back_after_the_terminal_was_cleared()
+    {
+        using ScreenHost host = Open();
+        host.Press(Key.CursorRight, Key.E, Key.L, Key.CursorDown, Key.Esc, Key.U);
+        Assert.Equal(FrameSheet.Draw(host.Screen.View, 80, 24).ToString(), host.Text.TrimEnd('\n'));
+        host.App.Driver!.ClearContents();
+        host.Screen.Redraw();
+        host.App.LayoutAndDraw();
+        Assert.Equal(FrameSheet.Draw(host.Screen.View, 80, 24).ToString(), host.Text.TrimEnd('\n'));
+        Assert.InRange(host.LastSent.Length, 80 * 20, int.MaxValue);
+    }
+
+    [Fact]
     public void Keys_move_the_cursor_and_the_readout_follows()
     {
         using ScreenHost host = Open();
