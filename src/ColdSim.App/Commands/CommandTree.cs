@@ -21,6 +21,7 @@ internal static class CommandTree
         ("capacity", CapacityCommand.Of),
         ("gauge", GaugeCommand.Of),
         ("weather", WeatherCommand.Of),
+        ("forecast", ForecastCommand.Of),
         ("log", LogCommand.Of),
         ("fit", FitCommand.Of),
         ("view", ViewCommand.Of),

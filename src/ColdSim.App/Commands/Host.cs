@@ -44,6 +44,9 @@ internal sealed class Host : IDisposable
     /// <summary>The folder of the person's settings; null where there is none.</summary>
     public Func<string?> Settings { get; init; } = () => null;
 
+    /// <summary>The folder of what can be fetched again; null where there is none.</summary>
+    public Func<string?> Cache { get; init; } = () => null;
+
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     /// <summary>Whether a person looks at standard output.</summary>
@@ -70,6 +73,7 @@ internal sealed class Host : IDisposable
         return new(StandardStreams.Output(), StandardStreams.Error(), Console.IsErrorRedirected ? int.MaxValue : Wrap.Columns)
         {
             Settings = UserFolder.Settings,
+            Cache = UserFolder.Cache,
             OutIsTerminal = terminal,
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Answer = Console.IsInputRedirected || Console.IsErrorRedirected ? null : Console.ReadLine,

@@ -1,11 +1,24 @@
 namespace ColdSim.Files.Disk;
 
-/// <summary>The folder in which a person's programs keep their settings, and the folders below it.</summary>
+/// <summary>The folders in which a person's programs keep their settings and what can be fetched again, and the folders below them.</summary>
 public static class UserFolder
 {
     /// <summary>The folder: <c>XDG_CONFIG_HOME</c> or <c>~/.config</c>, <c>%APPDATA%</c>, <c>~/Library/Application Support</c>; null where the person has none.</summary>
     public static string? Settings()
-        => Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } folder ? folder : null;
+        => Folder(Environment.SpecialFolder.ApplicationData);
+
+    /// <summary>The folder of what can be fetched again: <c>XDG_CACHE_HOME</c> or <c>~/.cache</c>, <c>%LOCALAPPDATA%</c>, <c>~/Library/Caches</c>; null where the person has none.</summary>
+    public static string? Cache()
+    {
+        if (OperatingSystem.IsWindows())
+            return Folder(Environment.SpecialFolder.LocalApplicationData);
+        string? home = Folder(Environment.SpecialFolder.UserProfile);
+        if (OperatingSystem.IsMacOS())
+            return home is null ? null : Path.Combine(home, "Library", "Caches");
+
+        // A relative path is to be ignored, as the standard for these folders says.
+        return Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { Length: > 0 } set && Path.IsPathRooted(set) ? set : home is null ? null : Path.Combine(home, ".cache");
+    }
 
     /// <summary>Makes a folder and those above it; one that is there already is left alone.</summary>
     /// <param name="folder">The folder.</param>
@@ -22,4 +35,7 @@ public static class UserFolder
             throw FileFaultException.NotWritten(folder, e);
         }
     }
+
+    private static string? Folder(Environment.SpecialFolder which)
+        => Environment.GetFolderPath(which, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } folder ? folder : null;
 }

@@ -21,6 +21,9 @@ internal sealed class Shell
     /// <summary>The folder of the person's settings; null where there is none.</summary>
     public string? Settings { get; set; }
 
+    /// <summary>The folder of what can be fetched again; null where there is none.</summary>
+    public string? Cache { get; set; }
+
     public TimeProvider Clock { get; set; } = TimeProvider.System;
 
     public bool Terminal { get; set; }
@@ -99,6 +102,7 @@ internal sealed class Shell
         Files = Files,
         Answer = Answer,
         Settings = () => Settings,
+        Cache = () => Cache,
         Clock = Clock,
         OutIsTerminal = Terminal,
         ErrorIsTerminal = Terminal,

@@ -1,0 +1,28 @@
+using System.Globalization;
+
+namespace ColdSim.Files.Weather.Services;
+
+/// <summary>The lines of comment above a forecast in our own CSV: source, time of issue, position, licence, and what is to be known of it.</summary>
+public static class ForecastComment
+{
+    /// <summary>The lines, with a line feed between.</summary>
+    public static string Of(FetchedForecast forecast)
+    {
+        ArgumentNullException.ThrowIfNull(forecast);
+        WeatherStation station = forecast.Weather.Station;
+        List<string> lines =
+        [
+            WeatherCsvWriter.MadeFrom(forecast.Answer.Address.Host, forecast.Weather.Format),
+            $" Source: {forecast.Service.Title}, {forecast.Answer.Address.GetLeftPart(UriPartial.Path)}",
+            $" Fetched: {InstantText.Of(forecast.Answer.CheckedAt.ToUniversalTime())}",
+            $" Position asked for: {forecast.Question.Position}",
+        ];
+        if (station is { Latitude_deg: { } latitude, Longitude_deg: { } longitude })
+            lines.Add(string.Create(CultureInfo.InvariantCulture, $" Position: {latitude:0.####}, {longitude:0.####}"));
+        if (station.Elevation_m is { } elevation)
+            lines.Add(string.Create(CultureInfo.InvariantCulture, $" Elevation: {elevation:0} m"));
+        lines.Add($" Licence: {forecast.Service.Licence}");
+        lines.AddRange(forecast.Notes.Select(note => $" Note: {note}"));
+        return string.Join('\n', lines.Select(line => line.ReplaceLineEndings(" ")));
+    }
+}
