@@ -35,9 +35,12 @@ internal sealed class ForecastAsking(ForecastInquiry inquiry, string output, Hos
         try
         {
             FetchedForecast forecast = ForecastFetch.AskAsync(inquiry.Service, inquiry.Question, client, host.Clock, cancel).GetAwaiter().GetResult();
+            ForecastReport report = Report(forecast);
             if (forecast.Answer.IsDeprecated)
                 host.Error.WriteLine($"warning: {forecast.Service.Title} says that it will end this kind of answer soon; look for a newer version of coldsim");
-            return Report(forecast);
+            if (forecast.Answer.Trouble is { } trouble)
+                host.Error.WriteLine($"warning: no new forecast: {trouble}; this one was fetched {ForecastAnswer.Ago(report)}");
+            return report;
         }
         catch (ForecastFaultException fault)
         {

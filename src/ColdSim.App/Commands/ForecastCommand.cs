@@ -41,7 +41,7 @@ internal static class ForecastCommand
             {
                 Answer = (_, cancel) => asking.Answer(cancel),
                 Progress = _ => asking.Progress,
-                OnScreen = (a, style) => ForecastAnswer.Of(a, style, host.OutIsTerminal),
+                OnScreen = (a, style) => ForecastAnswer.Of(a, style),
                 Text = (a, to) => to.Write(WeatherText.Sections(a.Weather, to.Units)),
                 BesideJson = a => a.Weather.Notes.Select(note => $"note: {note}"),
                 Json = (a, stream) => JsonReport.Write(a.Weather, stream),

@@ -31,7 +31,7 @@ internal sealed class ForecastOptions
     public Option<string?> Offset { get; } = CommonOptions.Quantity("--offset", "HH:MM", "The clock to show as its offset from UTC: \"-06:00\". [the service's; this computer's where it gives UTC]");
 
     public Option<string?> Contact { get; } = CommonOptions.Quantity(
-        "--contact", "TEXT", "How the service can reach you, which nws and met-norway ask for. [contact in [forecast] of your settings]");
+        "--contact", "TEXT", "How the service can reach you, which nws and met-norway ask for. [what your settings say]");
 
     public Option<string?> Address { get; } = CommonOptions.Quantity("--address", "URL", "Ask this server instead of the service's own, such as a mirror of it.");
 

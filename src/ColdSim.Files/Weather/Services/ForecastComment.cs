@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>The lines of comment above a forecast in our own CSV: source, time of issue, position, licence, and what is to be known of it.</summary>
@@ -16,11 +14,10 @@ public static class ForecastComment
             $" Source: {forecast.Service.Title}, {forecast.Answer.Address.GetLeftPart(UriPartial.Path)}",
             $" Fetched: {InstantText.Of(forecast.Answer.CheckedAt.ToUniversalTime())}",
             $" Position asked for: {forecast.Question.Position}",
+            .. StationComment.Lines(station),
         ];
-        if (station is { Latitude_deg: { } latitude, Longitude_deg: { } longitude })
-            lines.Add(string.Create(CultureInfo.InvariantCulture, $" Position: {latitude:0.####}, {longitude:0.####}"));
-        if (station.Elevation_m is { } elevation)
-            lines.Add(string.Create(CultureInfo.InvariantCulture, $" Elevation: {elevation:0} m"));
+        if (station.Issued is null)
+            lines.Add(" Issued: the service does not say");
         lines.Add($" Licence: {forecast.Service.Licence}");
         lines.AddRange(forecast.Notes.Select(note => $" Note: {note}"));
         return string.Join('\n', lines.Select(line => line.ReplaceLineEndings(" ")));

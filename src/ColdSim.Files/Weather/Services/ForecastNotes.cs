@@ -10,9 +10,19 @@ internal static class ForecastNotes
     {
         DateTimeOffset end = rows[^1].Time;
         if (end < now.AddDays(question.Days).AddHours(-1))
-            yield return string.Create(CultureInfo.InvariantCulture, $"{service.Title} gives {(end - now).TotalDays:0.#} days of the {question.Days} asked for; the forecast ends {InstantText.Of(end)}");
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{service.Title} gives {(end - now).TotalDays:0.#} days of the {question.Days} asked for; the forecast ends {InstantText.Of(end)}");
+        }
+
+        bool hasCloud = rows.Any(r => r.Cloud_frac is not null);
         if (!service.HasSun)
-            yield return $"{service.Title} gives no sun; a run takes the clear sky's, less what clouds take";
+        {
+            yield return $"{service.Title} gives no sun{(hasCloud ? "" : " and no cloud")}; "
+                + $"a run takes the sun of a clear sky, less what {(hasCloud ? "the forecast's" : "half")} cloud takes";
+        }
+
         if (service.MostPastDays == 0)
             yield return $"{service.Title} gives no past hours; the forecast begins {InstantText.Of(rows[0].Time)}";
     }

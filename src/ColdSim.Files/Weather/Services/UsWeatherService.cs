@@ -1,3 +1,6 @@
+using System.Text.Json;
+using ColdSim.Files.Weather.Formats;
+
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>The US National Weather Service: the United States, about six and a half days, hour by hour.</summary>
@@ -26,12 +29,18 @@ public sealed class UsWeatherService : IForecastService
         ArgumentNullException.ThrowIfNull(client);
         Uri address = question.Address ?? Address;
         WebAnswer point = await PointAsync(new Uri(address, $"points/{question.Latitude},{question.Longitude}"), client, cancel).ConfigureAwait(false);
-        if (JsonMember.Text(point.Body, "properties", "forecastHourly") is not { } text || !Uri.TryCreate(text, UriKind.Absolute, out Uri? hourly))
+        if (HoursOf(point.Body) is not { } hours || !Uri.TryCreate(hours, UriKind.Absolute, out Uri? hourly))
             throw ForecastFaultException.NotTheService($"{address.Host} does not say where the hours of this position are; try another service with --from");
 
         // Only its path is used: wherever an answer points, nobody else is asked.
         Uri own = new(address, hourly.AbsolutePath.TrimStart('/'));
         return new(await client.GetAsync(own, cancel).ConfigureAwait(false), point);
+    }
+
+    private static string? HoursOf(byte[] point)
+    {
+        using JsonDocument json = JsonDocument.Parse(point);
+        return json.RootElement.Object("properties")?.Text("forecastHourly");
     }
 
     private static async Task<WebAnswer> PointAsync(Uri address, ForecastClient client, CancellationToken cancel)

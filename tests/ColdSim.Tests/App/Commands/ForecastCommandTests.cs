@@ -60,7 +60,7 @@ public sealed class ForecastCommandTests : IAsyncLifetime, IDisposable
         Assert.StartsWith(sent, Run(0, null, AskNws).Error, StringComparison.Ordinal);
         Shell again = Run(0, Now.AddMinutes(20), AskNws);
         Assert.DoesNotContain("sending", again.Error, StringComparison.Ordinal);
-        Assert.Contains("Kept from 20 min ago; the service has nothing newer yet, so it was not asked.", Unbroken(again.Out), StringComparison.Ordinal);
+        Assert.Contains("It was fetched 20 min ago; there is nothing newer yet, so the service was not asked again.", Unbroken(again.Out), StringComparison.Ordinal);
         Assert.Equal(2, _server.Received.Count);
         Assert.Equal(["coldsim/0.1.0 (you@example.org)"], _server.Received.Select(r => r.Headers["User-Agent"]).Distinct());
     }
@@ -73,7 +73,9 @@ public sealed class ForecastCommandTests : IAsyncLifetime, IDisposable
         System.IO.File.Delete(File("f.csv"));
         await _server.DisposeAsync();
         Shell shell = Run(0, Now.AddHours(5), AskNws);
-        Assert.Contains("FROM 5 H AGO, not new: 127.0.0.1 cannot be reached; there is no network, or it blocks the way.", Unbroken(shell.Out), StringComparison.Ordinal);
+        Assert.Contains("It is not new: it was fetched 5 h ago.", Unbroken(shell.Out), StringComparison.Ordinal);
+        Assert.Contains(
+            "warning: no new forecast: 127.0.0.1 cannot be reached; there is no network, or it blocks the way; this one was fetched 5 h ago\n", shell.Error, StringComparison.Ordinal);
         Assert.Contains("# Fetched: 2031-01-14T22:10+00:00", System.IO.File.ReadAllText(File("f.csv")), StringComparison.Ordinal);
     }
 
