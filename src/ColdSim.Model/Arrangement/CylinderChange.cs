@@ -10,6 +10,7 @@ internal sealed class CylinderChange(OneAtATime by, int count)
 
     private double _shortSince_s = double.NaN;
     private double _changed_s = double.NegativeInfinity;
+    private double _ready_s;
 
     /// <summary>Time of the change; infinite while nothing is short. [s]</summary>
     public double At_s { get; private set; } = double.PositiveInfinity;
@@ -21,7 +22,8 @@ internal sealed class CylinderChange(OneAtATime by, int count)
     /// <param name="isShort">Whether gas is short.</param>
     /// <param name="time_s">Now. [s]</param>
     /// <param name="startClock_s">The clock at time 0, seconds after midnight. [s]</param>
-    public void Watch(bool isShort, double time_s, double startClock_s)
+    /// <param name="cold">Whether the cold keeps somebody up, whatever the hour.</param>
+    public void Watch(bool isShort, double time_s, double startClock_s, bool cold)
     {
         if (!isShort)
         {
@@ -32,8 +34,15 @@ internal sealed class CylinderChange(OneAtATime by, int count)
 
         if (!double.IsNaN(_shortSince_s)) return;
         _shortSince_s = time_s;
-        double ready_s = Math.Max(time_s + Math.Max(Walk_s, by.NoticedAfter_s), _changed_s + by.BetweenWalks_s);
-        At_s = WhenUp_s(ready_s, startClock_s);
+        _ready_s = Math.Max(time_s + Math.Max(Walk_s, by.NoticedAfter_s), _changed_s + by.BetweenWalks_s);
+        At_s = cold ? _ready_s : WhenUp_s(_ready_s, startClock_s);
+    }
+
+    /// <summary>The cold has woken somebody: a change that waits for the morning is made before.</summary>
+    /// <param name="time_s">When they are at the cylinders. [s]</param>
+    public void Wake(double time_s)
+    {
+        if (!double.IsNaN(_shortSince_s)) At_s = Math.Min(At_s, Math.Max(_ready_s, time_s));
     }
 
     /// <summary>The next cylinder in order that still has liquid; -1 where none has. Counts the change.</summary>

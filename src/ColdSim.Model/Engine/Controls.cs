@@ -4,6 +4,7 @@ using ColdSim.Model.Blanket;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Heaters;
 using ColdSim.Model.Nodes;
+using ColdSim.Model.Site;
 using ColdSim.Model.Thermostat;
 using static ColdSim.Physics.Units.ConversionFactors;
 
@@ -41,6 +42,7 @@ internal sealed class Controls
         Change = n > 1 && rig.Arrangement is OneAtATime by ? new CylinderChange(by, n) : null;
         HasReserve = rig.Arrangement is AutomaticChangeover;
         Supply = new SupplyWatch(undersupplied_frac);
+        Warm = new HysteresisComparator(rig.Occupancy.WakesBelow_K + Occupancy.AsleepAgain_K, rig.Occupancy.WakesBelow_K);
         Power = rig.Power is null ? null : new PowerSide(rig);
     }
 
@@ -77,6 +79,12 @@ internal sealed class Controls
 
     /// <summary>Whether inside air is above freezing.</summary>
     public HysteresisComparator Freezing { get; } = new(ZeroCelsius_K, ZeroCelsius_K);
+
+    /// <summary>Whether inside is warm enough to sleep in.</summary>
+    public HysteresisComparator Warm { get; }
+
+    /// <summary>Whether there is something that somebody woken by the cold can do.</summary>
+    public bool CanAct => _rig.Coach is not null && (Furnace is not null || Change is not null);
 
     /// <summary>Whether each cylinder is past its temperature limit.</summary>
     public HysteresisComparator[] Hot { get; }

@@ -8,6 +8,7 @@ internal enum EventFunctionKind
     // These depend on the coach alone.
     Thermostat,
     Freezing,
+    Wakes,
     Appliance,
     WaterFreezes,
     WaterSolid,
@@ -53,6 +54,7 @@ internal sealed class EventFunctions
         List<EventFunction> functions = [];
         if (controls.Thermostat is not null) functions.Add(new(EventFunctionKind.Thermostat, 0));
         if (plant.Coach is not null) functions.Add(new(EventFunctionKind.Freezing, 0));
+        if (controls.CanAct) functions.Add(new(EventFunctionKind.Wakes, 0));
         for (int i = 0; i < controls.Appliances.Length; i++)
         {
             if (rig.Appliances[i].Thermostat is not null) functions.Add(new(EventFunctionKind.Appliance, i));
@@ -107,6 +109,8 @@ internal sealed class EventFunctions
                 return _controls.Thermostat!.MayChangeFrom_s >= stop_s ? -1 : _controls.Thermostat.EventValue_K(s.Sensor_K);
             case EventFunctionKind.Freezing:
                 return _controls.Freezing.EventValue(s.Air_K);
+            case EventFunctionKind.Wakes:
+                return _controls.Warm.EventValue(s.Air_K);
             case EventFunctionKind.Appliance:
                 return _controls.Appliances[i].EventValue_K(_plant.Sensed_K(i, s));
             case EventFunctionKind.WaterFreezes:

@@ -30,7 +30,7 @@ public sealed class Simulation
     private readonly Plant _plant;
     private readonly Controls _controls;
     private readonly RunClock _clock;
-    private readonly LockoutReset _reset;
+    private readonly Occupants _occupants;
     private readonly Ledger _ledger;
     private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
@@ -89,7 +89,7 @@ public sealed class Simulation
         _plant = new Plant(rig);
         _controls = new Controls(rig, _plant, settings.Undersupplied_frac);
         _clock = new RunClock(settings.Start, _controls.Windows());
-        _reset = new LockoutReset(rig.Occupancy, _clock);
+        _occupants = new Occupants(rig.Occupancy, _clock, _controls.Warm);
         int k = _plant.Nodes.Length;
         _inputs = new HeldInputs(n, rig.Appliances.Count, k);
         _stepper = new Stepper(rig, _plant, _controls, _inputs);
@@ -188,6 +188,7 @@ public sealed class Simulation
 
         Now.Sensor_K = _controls.Thermostat is null ? double.NaN : inside_K;
         _controls.Freezing.Begin(inside_K);
+        _occupants.Begin(inside_K);
         BeginPower(from?.Power);
         OpenValves();
         SwitchBlankets();
@@ -362,6 +363,7 @@ public sealed class Simulation
         if (power.SwitchVoltage(Battery_K(), _controls.Furnace is not null, _controls.BatteryBlankets_W(wanted: true), _time_s))
         {
             _controls.SetVoltage(power.Live);
+            _occupants.NoteChange();
             SwitchBlankets();
             OpenValves();
             Publish(power.Live ? EventKind.VoltageBack : EventKind.VoltageGone, power.Charge(Battery_K()).Charge_frac);
@@ -389,6 +391,18 @@ public sealed class Simulation
         WatchSupply();
         ChangeCylinder();
         _coachWatch.Update(Now, _sample.Air_K);
+        if (_controls.CanAct) WatchCold();
+    }
+
+    // Whoever the cold wakes acts as if it were day, until it is warm enough to sleep again.
+    private void WatchCold()
+    {
+        bool asleep = _occupants.IsAsleep(_time_s);
+        if (!_controls.Warm.Update(Now.Air_K) || _controls.Warm.IsHigh) return;
+        _controls.Change?.Wake(_occupants.Acts_s(_time_s));
+        if (!asleep) return;
+        Publish(EventKind.WokenByCold, Now.Air_K);
+        _controls.Furnace?.ResetAt(_occupants.Resets_s(_time_s));
     }
 
     private void SetClock()
@@ -413,7 +427,7 @@ public sealed class Simulation
 
         if (_controls.Furnace is { } furnace && _controls.Power is not { Live: false })
         {
-            FurnaceChange change = furnace.Update(_controls.Thermostat!.Calls, FlameDelivery_Pa(), _time_s, _reset);
+            FurnaceChange change = furnace.Update(_controls.Thermostat!.Calls, FlameDelivery_Pa(), _time_s, _occupants);
             if (change != FurnaceChange.None)
             {
                 OpenValves();
@@ -487,21 +501,25 @@ public sealed class Simulation
                 Publish(EventKind.BurnerOn, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.Out:
+                _occupants.NoteChange();
                 Publish(EventKind.BurnerOff, Now.Air_K);
                 break;
             case FurnaceChange.IgnitionFailed:
                 Publish(EventKind.IgnitionFailed, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.FlameLost:
+                if (_controls.Furnace!.HasProved(_time_s)) _occupants.NoteChange();
                 Publish(EventKind.FlameLost, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.LockedOut:
                 Publish(EventKind.Lockout, Now.Air_K);
+                if (_occupants.NoteLockout()) Publish(EventKind.ResetsGivenUp, Now.Air_K);
                 break;
             case FurnaceChange.Retries:
                 Publish(EventKind.LockoutRetry, Now.Air_K);
                 break;
             case FurnaceChange.Reset:
+                _occupants.NoteReset();
                 Publish(EventKind.LockoutReset, Now.Air_K);
                 break;
         }
@@ -527,11 +545,13 @@ public sealed class Simulation
                 manifold.Open = next;
                 Exchange();
                 Publish(EventKind.CylinderChanged, left_kg, next);
+                _occupants.NoteChange();
+                _controls.Furnace?.ResetAt(_occupants.Resets_s(_time_s));
                 WatchSupply();
             }
         }
 
-        change.Watch(_controls.Supply.Undersupplied, _time_s, _clock.At_s(0));
+        change.Watch(_controls.Supply.Undersupplied, _time_s, _clock.At_s(0), cold: !_controls.Warm.IsHigh);
     }
 
     private void CheckContents()

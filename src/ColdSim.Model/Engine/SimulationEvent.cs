@@ -107,6 +107,12 @@ public enum EventKind
 
     /// <summary>The generator stops because gas pressure is too low. Value: delivery pressure. [Pa gauge]</summary>
     GeneratorStarved,
+
+    /// <summary>Somebody asleep wakes because inside is too cold. Value: inside air. [K]</summary>
+    WokenByCold,
+
+    /// <summary>Somebody has reset the furnace in vain often enough and stops trying. Value: inside air. [K]</summary>
+    ResetsGivenUp,
 }
 
 /// <summary>An event of a run.</summary>

@@ -157,7 +157,7 @@ public sealed class FurnaceControl
                 return FurnaceChange.Out;
 
             case FurnacePhase.Lit when delivery_Pa < _specification.DropOutPressure_Pa:
-                if (time_s - _litAt_s >= FlameProved_s) _tries = 0;
+                if (HasProved(time_s)) _tries = 0;
                 return Fail(FurnaceChange.FlameLost, time_s, reset);
 
             case FurnacePhase.Lockout when !calls:
@@ -173,6 +173,17 @@ public sealed class FurnaceControl
             default:
                 return FurnaceChange.None;
         }
+    }
+
+    /// <summary>Whether the flame burns, or burnt when it was last lit, long enough to prove that there is gas.</summary>
+    /// <param name="time_s">Now. [s]</param>
+    public bool HasProved(double time_s) => time_s - _litAt_s >= FlameProved_s;
+
+    /// <summary>Somebody resets a lockout by hand at a time, if the board does not try again before.</summary>
+    /// <param name="time_s">When. [s]</param>
+    public void ResetAt(double time_s)
+    {
+        if (Phase == FurnacePhase.Lockout && time_s < PhaseEnds_s) (PhaseEnds_s, _resetByHand) = (time_s, true);
     }
 
     /// <summary>Voltage is gone: the valve shuts, the fan stops and nothing is tried until the next update.</summary>

@@ -100,6 +100,12 @@ public enum ReportedKind
 
     /// <summary>A shortage of gas ends because voltage is gone, so that nothing asks for gas any more.</summary>
     ShortStops,
+
+    /// <summary>Somebody asleep wakes because inside is too cold.</summary>
+    WokenByCold,
+
+    /// <summary>Somebody stops resetting the furnace after resets in vain.</summary>
+    ResetsGivenUp,
 }
 
 /// <summary>How a list of events folds repeats of a kind.</summary>
@@ -189,6 +195,8 @@ public static class EventKinds
         new(ReportedKind.GeneratorStarved, "generator_starved", "generator stops: no gas", 'X', "gen. starved", "the generator stops: no gas", 6),
         new(ReportedKind.InsideFifty, "inside_fifty_fahrenheit", "inside falls to 50 °F (10 °C)", 'k', "50 °F inside", "inside falls to 50 °F (10 °C)", 4) { StaysInRounds = true },
         new(ReportedKind.ShortStops, "short_stops", "no gas asked for: no voltage", 'z', "no demand", "no gas is asked for, without voltage", 3),
+        new(ReportedKind.WokenByCold, "woken_by_cold", "the cold wakes somebody", 'A', "woken", "the cold wakes somebody", 6) { StaysInRounds = true },
+        new(ReportedKind.ResetsGivenUp, "resets_given_up", "nobody resets it any more", 'U', "given up", "nobody resets the furnace any more", 3) { StaysInRounds = true },
     ];
 
     /// <summary>Their keys.</summary>

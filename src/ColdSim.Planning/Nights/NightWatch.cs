@@ -244,6 +244,8 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         EventKind.GeneratorStarts => ReportedKind.GeneratorStarts,
         EventKind.GeneratorStops => ReportedKind.GeneratorStops,
         EventKind.GeneratorStarved => ReportedKind.GeneratorStarved,
+        EventKind.WokenByCold => ReportedKind.WokenByCold,
+        EventKind.ResetsGivenUp => ReportedKind.ResetsGivenUp,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind that is reported."),
     };
 }

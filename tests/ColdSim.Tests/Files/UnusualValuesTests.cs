@@ -46,6 +46,7 @@ public class UnusualValuesTests
         ["thermostat.day"] = (v => Cylinder + $"[thermostat]\nday = \"{v}\"\nnight = \"5 °C\"", "35 °C", "18 °C"),
         ["thermostat.night"] = (v => Cylinder + $"[thermostat]\nday = \"18 °C\"\nnight = \"{v}\"", "0 °C", "14 °C"),
         ["people.count"] = (v => Cylinder + "[coach]\nlength = \"20 ft\"\ngrade = \"good\"\n" + $"[people]\ncount = {v}", "20", "4"),
+        ["people.wakes_below"] = (v => Cylinder + $"[people]\nwakes_below = \"{v}\"", "20 °C", "45 °F"),
         ["coach.heat_loss"] = (v => Cylinder + $"[coach]\nheat_loss = \"{v}\"\nlength = \"20 ft\"", "2,000 W/K", "110 W/K"),
         ["coach.length"] = (v => Cylinder + $"[coach]\ngrade = \"good\"\nlength = \"{v}\"", "18 m", "18 ft"),
         ["coach.width"] = (v => Cylinder + $"[coach]\ngrade = \"good\"\nlength = \"18 ft\"\nwidth = \"{v}\"", "6 m", "7 ft"),

@@ -45,6 +45,7 @@ internal static class NightHelp
         "  d k    damp settles on a cold surface, 50 °F inside",
         "  B b z  battery flat, voltage back, so no gas is asked for",
         "  E e X  generator starts, stops, has no gas",
+        "  A U    the cold wakes somebody, resets given up",
         "",
     ];
 
@@ -53,6 +54,7 @@ internal static class NightHelp
     [
         ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.DampSettles, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
         ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved, ReportedKind.InsideFifty, ReportedKind.ShortStops,
+        ReportedKind.WokenByCold, ReportedKind.ResetsGivenUp,
     ];
 
     private static string[] LettersIn(UnitStyle units) =>

@@ -194,8 +194,9 @@ public class FurnaceControlTests
     private static double ResetAt_s(double lockedAtClock_h, params ClockWindow[] awake)
     {
         DateTimeOffset midnight = new(2027, 1, 12, 0, 0, 0, TimeSpan.FromHours(-7));
-        LockoutReset reset = new(new Occupancy { AwakeHours = awake, ResetAfter_s = 900 }, new RunClock(midnight, []));
-        return reset.At_s(lockedAtClock_h * 3600) / 3600;
+        HysteresisComparator warm = new(280, 280);
+        warm.Begin(290);
+        return new Occupants(new Occupancy { AwakeHours = awake, ResetAfter_s = 900 }, new RunClock(midnight, []), warm).At_s(lockedAtClock_h * 3600) / 3600;
     }
 
     private static readonly ClockWindow Day = new(6.5 * 3600, 22.5 * 3600);
