@@ -115,6 +115,8 @@ internal static class FurnaceSection
         section.Finish();
         if (!section.Present)
             return (null, null, null);
+        if (section.Has(DuctLossTo) && !section.Has(DuctLoss))
+            section.Report(DuctLossTo, $"'{DuctLossTo.Name}' has no effect without '{DuctLoss.Name}'");
         section.Assume(Efficiency, "furnace");
         section.Assume(DuctLoss, "furnace");
         if (furnace.FanCurrent_A is null)
