@@ -1,7 +1,8 @@
 namespace ColdSim.Tests;
 
-/// <summary>Marks a test whose expected values come from outside this project, and says from where.</summary>
+/// <summary>Marks a test that compares what the program computes with what is printed outside this project, and says where.</summary>
 /// <remarks>
+/// A constant of ours beside a printed one, an identity, and a range that says how far we are off are not marked: none of them could find an error.
 /// Every <c>[InlineData]</c> row of a marked theory counts as one outside value, a marked fact as one.
 /// <see cref="OutsideValuesTests"/> counts them: none may be derived by us.
 /// </remarks>

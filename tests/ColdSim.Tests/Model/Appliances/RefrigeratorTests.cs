@@ -16,7 +16,6 @@ public class RefrigeratorTests
 
     // The trade's, from memory: 30 to 40 % in 15 °C, 80 to 100 % in 35 °C.
     [Theory]
-    [Outside("common practice, no source", Field.Furnace, FromMemory = true)]
     [InlineData(15, 0.30, 0.40)]
     [InlineData(35, 0.80, 1.00)]
     public void Duty_matches_the_trade_s_figures(double around_C, double low, double high) => Assert.InRange(Duty(around_C), low, high);

@@ -75,6 +75,25 @@ public class OpenTogetherTests
         Assert.True(run.Result.Ledger.Closes);
     }
 
+    // By hand: with nothing drawn and no heat the difference dies away as exp(-t/300 s); 37 % of it is left after 300 s and 14 % after 600.
+    [Theory]
+    [InlineData(300, 300, 0.368)]
+    [InlineData(300, 600, 0.135)]
+    [InlineData(120, 120, 0.368)]
+    public void Pressures_that_differ_meet_with_the_time_constant_of_the_manifold(double meeting_s, double after_s, double left)
+    {
+        CylinderSpecification warm = Bottle("20 lb", 0.5).Fixed(0) with { InitialTemperature_K = 264.15 };
+        CylinderSpecification cold = Bottle("20 lb", 0.5).Fixed(0) with { InitialTemperature_K = 262.15 };
+        Rig rig = new() { Cylinders = [warm, cold], Arrangement = new OpenTogether { MeetingTime_s = meeting_s } };
+        Trace run = Run(rig, Steady(-10), 1);
+        double Apart_Pa(in EngineReadings at) => at.Cylinders[0].Pressure_Pa - at.Cylinders[1].Pressure_Pa;
+        StepRecord step = run.Steps.First(s => s.To.Time_s >= after_s);
+        double start_Pa = PropaneSaturation.Pressure_Pa(264.15) - PropaneSaturation.Pressure_Pa(262.15);
+        double exact = Math.Exp(-step.To.Time_s / meeting_s);
+        Assert.Equal(left, Math.Exp(-after_s / meeting_s), 1e-3);
+        Assert.Equal(exact, Apart_Pa(step.To) / start_Pa, 0.01);
+    }
+
     // By the first law alone: shut in and without heat from outside, energy and mass of both fix the one temperature they end at.
     [Fact]
     public void Two_that_differ_end_at_the_temperature_that_energy_and_mass_fix()

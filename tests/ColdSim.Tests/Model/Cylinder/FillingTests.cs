@@ -51,7 +51,7 @@ public class FillingTests
         Assert.True(new TwoPhaseContents(filling_frac * Water60F_kg_m3, 1, 273.15 + t_C + 0.1).VapourMass_kg < 0);
     }
 
-    [Fact, Outside("Canadian gas technician training", Field.Cylinder)]
+    [Fact]
     public void Cylinders_start_to_discharge_at_375_psig()
         => Assert.Equal(375, Some.Cylinder("20 lb").ReliefPressure_Pa / Psi_Pa, 1e-9);
 
@@ -72,7 +72,6 @@ public class FillingTests
     [InlineData("30 lb", 72)]
     [InlineData("40 lb", 95)]
     [InlineData("100 lb", 239)]
-    [Outside("Canadian gas technician training", Field.Cylinder)]
     public void Standard_sizes_have_the_water_capacity_of_the_training_table(string size, double water_lb)
         => Assert.Equal(1, StandardSize.Find(size)!.Volume_m3 * 1000 / Pound_kg / water_lb, 0.01);
 

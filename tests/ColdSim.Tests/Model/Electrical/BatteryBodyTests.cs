@@ -12,19 +12,23 @@ public class BatteryBodyTests
     private static BatteryBody Bank(BatteryChemistry chemistry) => new(BatterySpecification.Of(chemistry, Hundred_J));
 
     [Theory]
+    [InlineData(-80, 0)]
+    [InlineData(-30, 0.45)]
     [InlineData(-15, 0.65)]
+    [InlineData(-7.5, 0.75)]
     [InlineData(0, 0.85)]
+    [InlineData(12.5, 0.925)]
     [InlineData(25, 1.00)]
+    [InlineData(32.5, 1.02)]
     [InlineData(40, 1.04)]
-    [Outside("System Advisor Model, battery", Field.Electrical)]
-    public void Capacity_in_the_cold_is_that_of_the_advisor_model(double t_C, double part)
+    [InlineData(50, 1.04)]
+    public void Capacity_by_temperature_is_that_of_the_advisor_model_at_its_points_and_in_a_straight_line_between(double t_C, double part)
         => Assert.Equal(part, BatteryBody.ColdCapacity_frac(t_C + Zero_K), 1e-12);
 
     [Theory]
     [InlineData(BatteryChemistry.Flooded, 0.5)]
     [InlineData(BatteryChemistry.Agm, 0.5)]
     [InlineData(BatteryChemistry.Gel, 0.5)]
-    [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
     public void Half_of_a_lead_acid_bank_is_used(BatteryChemistry chemistry, double part)
         => Assert.Equal(part * Hundred_J, Bank(chemistry).Usable_J(Hundred_J, 25 + Zero_K), 1e-6);
 
@@ -33,7 +37,6 @@ public class BatteryBodyTests
     [InlineData(BatteryChemistry.Gel, 1.1, 1.25)]
     [InlineData(BatteryChemistry.Agm, 1.05, 1.15)]
     [InlineData(BatteryChemistry.LithiumIronPhosphate, 1, 1.05)]
-    [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
     public void Exponents_of_Peukert_are_in_the_usual_range(BatteryChemistry chemistry, double least, double most)
         => Assert.InRange(BatterySpecification.Of(chemistry, Hundred_J).PeukertExponent, least, most);
 

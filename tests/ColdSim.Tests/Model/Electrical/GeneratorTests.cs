@@ -15,14 +15,12 @@ public class GeneratorTests
     [InlineData(0, 1.2, 1.5)]
     [InlineData(1000, 1.8, 2.2)]
     [InlineData(2000, 2.4, 2.9)]
-    [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
     public void Gas_follows_the_trades_line(double load_W, double least_lb_h, double most_lb_h)
         => Assert.InRange(Set.Input_W(load_W) / PoundAnHour_W, least_lb_h, most_lb_h);
 
     [Theory]
     [InlineData(1000, 0.96, 0.97)]
     [InlineData(5000, 0.80, 0.85)]
-    [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
     public void Height_takes_three_to_four_percent_per_thousand_feet(double feet, double least, double most)
         => Assert.InRange(Set.Power_W(feet * 0.3048) / 3000, least, most);
 
@@ -33,7 +31,6 @@ public class GeneratorTests
     [InlineData(30_000, 6, 8)]
     [InlineData(35_000, 7, 9)]
     [InlineData(41_000, 10, 12)]
-    [Outside("common practice, no source", Field.Electrical, FromMemory = true)]
     public void A_furnace_fan_draws_the_current_of_its_class(double input_Btu_h, double least_A, double most_A)
         => Assert.InRange(FurnaceSpecification.UsualFanCurrent_A(input_Btu_h * Rigs.Btu_h), least_A, most_A);
 

@@ -49,7 +49,6 @@ public class FurnaceArithmeticTests
     [InlineData(5000, 0.80)]
     [InlineData(7500, 0.70)]
     [InlineData(10_000, 0.60)]
-    [Outside("Altitude rule of the trade", Field.Furnace)]
     public void The_code_takes_four_per_cent_a_thousand_feet(double feet, double printed)
         => Assert.Equal(printed, Share(AltitudeRule.CodePercentage, feet * 0.3048), 1e-9);
 
@@ -77,19 +76,15 @@ public class FurnaceArithmeticTests
 
     // Purge 15 to 17 s, some six seconds a try, three tries, an hour of lockout.
     [Fact]
-    [Outside("RV furnace sequence of operation", Field.Furnace)]
     public void The_board_s_purge_is_that_of_a_service_sheet() => Assert.InRange(Plated().PrePurge_s, 15, 17);
 
     [Fact]
-    [Outside("RV furnace sequence of operation", Field.Furnace)]
     public void The_board_s_try_is_that_of_a_service_sheet() => Assert.Equal(6, Plated().TrialForIgnition_s, 1.01);
 
     [Fact]
-    [Outside("RV furnace sequence of operation", Field.Furnace)]
     public void The_board_tries_three_times() => Assert.Equal(3, Plated().Tries);
 
     [Fact]
-    [Outside("RV furnace sequence of operation", Field.Furnace)]
     public void The_board_locks_out_for_an_hour() => Assert.Equal(3600, Plated().Lockout_s);
 
     private static double Share(AltitudeRule rule, double elevation_m)

@@ -41,11 +41,11 @@ public class LeftBehindTests
     public void The_special_duty_grade_keeps_under_its_pressure_limit_at_100_F()
         => Assert.InRange(MixedContents.BubblePressure_Pa(GasGrade.SpecialDuty.Composition, 310.928) - 101_325, 1_150_000, 1_430_000);
 
-    [Fact, Outside("ASTM D1835", Field.Propane)]
+    [Fact]
     public void The_special_duty_grade_has_two_and_a_half_percent_of_butane_by_liquid_volume()
         => Assert.Equal(0.025, 1 - GasBlend.LiquidVolumes(GasGrade.SpecialDuty.Composition).Propane, 1e-12);
 
-    [Theory, Outside("Seasonal mixtures, European LPG Association", Field.Propane)]
+    [Theory]
     [InlineData(2, 0.60)]
     [InlineData(3, 0.40)]
     public void Seasonal_blends_are_those_of_the_table(int place, double propane)

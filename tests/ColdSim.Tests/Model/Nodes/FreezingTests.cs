@@ -57,6 +57,24 @@ public class FreezingTests
     public void Below_freezing_a_frozen_pipe_goes_on_to_the_air()
         => Assert.Equal(253.15, Run(Everything.Pipe(-1, 1), -20, 12).Steps[^1].Node_K[0], 0.5);
 
+    // By hand: 20 kg of ice at 2,090 J/kgK behind 2.5 W/K goes half-way to the air in ln 2 · 41,800/2.5 s; as water it would take twice as long.
+    [Fact]
+    public void A_frozen_tank_goes_on_to_the_air_at_the_pace_of_ice()
+    {
+        Trace run = Run(Everything.Tank(20, 2.5) with { Initial_K = 273.65 }, -10, 90);
+        double solid_s = run.First_s(EventKind.WaterSolid), half_s = run.Steps.First(s => s.Node_K[0] <= 268.15).To.Time_s;
+        Assert.Equal(Math.Log(2) * 20 * 2090 / 2.5, half_s - solid_s, 310.0);
+    }
+
+    [Fact]
+    public void A_kilogram_of_ice_at_minus_10_C_lacks_the_heat_of_fusion_and_of_ten_kelvins_of_ice()
+    {
+        NodeBody kilogram = new(Everything.Tank(1, 1));
+        Assert.Equal(-(334e3 + 20.9e3), kilogram.Energy_J(263.15), 1e-6);
+        Assert.Equal(263.15, kilogram.Temperature_K(-(334e3 + 20.9e3)), 1e-9);
+        Assert.Equal(283.15, kilogram.Temperature_K(41.9e3), 1e-9);
+    }
+
     [Fact]
     public void A_duct_keeps_the_bay_warm_that_without_it_freezes()
     {

@@ -147,11 +147,11 @@ public class RegulatorTests
         Assert.True(SteadySupply.AllowedLiquid_K(Regulator, flow_kg_s, Plate.SetPoint_Pa - Plate.Droop_Pa, 75_000) < allowed_K);
     }
 
-    [Fact, Outside("UL 144", Field.Cylinder)]
+    [Fact]
     public void The_second_stage_is_set_to_the_standards_nominal_11_inches()
         => Assert.Equal(11, Plate.SetPoint_Pa / InchOfWater_Pa, 1e-9);
 
-    [Fact, Outside("UL 144", Field.Cylinder)]
+    [Fact]
     public void The_first_stage_is_set_within_2_to_10_psig()
         => Assert.InRange(Plate.Intermediate_Pa / Psi_Pa, 2, 10 + 1e-9);
 
@@ -162,27 +162,27 @@ public class RegulatorTests
         Assert.InRange(highest_Pa / InchOfWater_Pa, 11, 14);
     }
 
-    [Fact, Outside("24 CFR 3280.704", Field.Cylinder)]
+    [Fact]
     public void Lock_up_is_below_the_14_inches_that_may_be_delivered()
         => Assert.True(Regulator.LockUp_Pa / InchOfWater_Pa <= 14);
 
-    [Fact, Outside("RV technician examination", Field.Cylinder)]
+    [Fact]
     public void Lock_up_is_within_the_service_limit()
         => Assert.InRange(Regulator.LockUp_Pa / InchOfWater_Pa, 11, 14);
 
-    [Fact, Outside("Furnace data plates", Field.Furnace)]
+    [Fact]
     public void A_furnace_has_its_full_input_at_the_least_inlet_on_its_plate()
         => Assert.True(Furnace.FullPressure_Pa / InchOfWater_Pa <= 11.0);
 
-    [Fact, Outside("Tubing start-up guide", Field.Furnace)]
+    [Fact]
     public void Full_input_is_not_claimed_below_the_general_floor_of_10_inches()
         => Assert.True(Furnace.FullPressure_Pa / InchOfWater_Pa >= 10.0);
 
-    [Fact, Outside("Low-gas-pressure switch sheet", Field.Furnace)]
+    [Fact]
     public void A_flame_is_lost_where_a_low_pressure_switch_opens()
         => Assert.Equal(6.5, Furnace.DropOutPressure_Pa / InchOfWater_Pa, 1e-9);
 
-    [Fact, Outside("Low-gas-pressure switch sheet", Field.Furnace)]
+    [Fact]
     public void Ignition_is_tried_again_between_opening_and_closing_of_a_low_pressure_switch()
         => Assert.InRange(Furnace.IgnitionPressure_Pa / InchOfWater_Pa, 6.5, 10.2);
 

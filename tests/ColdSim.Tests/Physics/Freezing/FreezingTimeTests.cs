@@ -37,6 +37,11 @@ public class FreezingTimeTests
     public void A_bare_pipe_loses_by_its_film_alone()
         => Assert.Equal(Math.PI * 0.0159 * 10, PipeConductance.PerLength_W_mK(0.0159, 0, 0.035, 10), 1e-12);
 
+    // By hand, a pipe of 20 mm under 20 mm of 0.04 W/mK: 2π / (ln 3/0.04 + 1/(10 · 0.03)) = 6.28319 / (27.4653 + 3.3333).
+    [Fact]
+    public void The_film_of_an_insulated_pipe_is_round_its_insulation()
+        => Assert.Equal(0.20401, PipeConductance.PerLength_W_mK(0.020, 0.020, 0.04, 10), 1e-5);
+
     [Fact]
     public void Insulation_slows_it_and_more_of_it_more()
     {

@@ -50,6 +50,18 @@ public class AirPropertiesTests
         Assert.Equal(1, Humidity.MoistAirDensity_kg_m3(303.15, 95_461, vapour_Pa) / 1.08411986348219, 1e-4);
     }
 
+    // Grams in a cubic metre of saturated air, as meteorological tables print them (from memory): over water at 20 and 0 °C, over ice below.
+    [Theory]
+    [InlineData(20, 17.30)]
+    [InlineData(0, 4.847)]
+    [InlineData(-10, 2.139)]
+    [InlineData(-20, 0.884)]
+    public void A_cubic_metre_of_saturated_air_holds_the_vapour_of_the_tables(double t_C, double printed_g_m3)
+    {
+        double t_K = t_C + 273.15, saturated_Pa = t_C >= 0 ? SaturationVapour.PressureOverWater_Pa(t_K) : SaturationVapour.PressureOverIce_Pa(t_K);
+        Assert.Equal(printed_g_m3, 1000 * Humidity.VapourDensity_kg_m3(saturated_Pa, t_K), 0.002 * printed_g_m3);
+    }
+
     [Fact]
     public void Vapour_and_dry_air_densities_add_up_to_that_of_moist_air()
         => Gen.Select(Gen.Double[250, 310], Gen.Double[0, 3000]).Sample((t, e)

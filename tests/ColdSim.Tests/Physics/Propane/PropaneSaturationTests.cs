@@ -50,7 +50,7 @@ public class PropaneSaturationTests
     public void A_gallon_weighs_4_2_pounds_at_60_F()
         => Assert.Equal(4.2, PoundsPerGallon(60), 0.05);
 
-    [Fact, Outside("common practice, no source", Field.Propane)]
+    [Fact]
     public void Liquid_grows_about_one_and_a_half_percent_in_volume_for_10_F()
         => Assert.Equal(0.015, PoundsPerGallon(60) / PoundsPerGallon(70) - 1, 0.002);
 
@@ -69,7 +69,7 @@ public class PropaneSaturationTests
     public void Thirty_pounds_are_about_seven_gallons_at_60_F()
         => Assert.Equal(7, 30 / PoundsPerGallon(60), 0.15);
 
-    [Fact, Outside("common practice, no source", Field.Propane)]
+    [Fact]
     public void Liquid_expands_about_seventeen_times_as_much_as_water_near_room_temperature()
     {
         // From 60 to 70 °F, where the trade's "about 17 times" is said; water's densities in kg/m3 are handbook values from memory.

@@ -148,6 +148,26 @@ public class SunAndSkyTests
         Assert.Equal(0, HorizontalIrradiance.Extraterrestrial_W_m2(20, -0.1));
     }
 
+    // Emissivity of the sky by the published parabola 0.711 + 0.56 x + 0.73 x², x the dew point in °C over 100, worked out by hand; cloud adds
+    // 0.784 of what a clear sky lacks, in proportion. A drier sky than -38.4 °C, the bottom of the parabola, is no warmer.
+    [Theory]
+    [InlineData(20, 0, 0.8522)]
+    [InlineData(0, 0, 0.7110)]
+    [InlineData(-20, 0, 0.6282)]
+    [InlineData(-38.356, 0, 0.6036)]
+    [InlineData(-60, 0, 0.6036)]
+    [InlineData(0, 1, 0.93758)]
+    [InlineData(0, 0.5, 0.82429)]
+    public void Sky_radiates_by_its_dew_point_and_cloud(double dewPoint_C, double cloud, double emissivity)
+        => Assert.Equal(emissivity, Math.Pow(SkyTemperature.BerdahlMartin_K(280, dewPoint_C + 273.15, cloud) / 280, 4), 5e-5);
+
+    // 1 - 0.75 n^3.4, worked out by hand.
+    [Theory]
+    [InlineData(0.5, 0.92895)]
+    [InlineData(0.8, 0.64878)]
+    public void Half_a_sky_of_cloud_takes_little_and_four_fifths_a_third(double cloud, double part)
+        => Assert.Equal(part, HorizontalIrradiance.CloudySky_W_m2(1000, cloud) / 1000, 1e-4);
+
     [Fact]
     public void Sky_is_colder_than_the_air_and_clouds_and_moisture_warm_it()
         => Gen.Select(Gen.Double[240, 290], Gen.Double[0.5, 20], Gen.Double[0, 0.99]).Sample((air, depression, n) =>
