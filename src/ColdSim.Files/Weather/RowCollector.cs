@@ -38,6 +38,9 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     /// <summary>Whether its months come from different years.</summary>
     public bool IsTypicalYear { get; set; }
 
+    /// <summary>Whether its rows may be put on another year.</summary>
+    public bool TakesYear { get; set; }
+
     /// <summary>Whether the rows are past the window, so that the rest of the file need not be read.</summary>
     public bool IsPastWindow => request.To is { } to && _last is { } last && to.CompareTo(last.Time) < 0;
 

@@ -13,6 +13,9 @@ internal sealed record SourceColumn(WeatherColumn Column, int Field, string Head
     /// <summary>Numbers that mean "not known".</summary>
     public Func<double, bool>? Missing { get; init; }
 
+    /// <summary>Further fields whose numbers are added to it.</summary>
+    public IReadOnlyList<int> AlsoAdded { get; init; } = [];
+
     /// <summary>Numbers from this one up mean "not known".</summary>
     public static Func<double, bool> AtLeast(double value) => v => v >= value;
 
@@ -127,6 +130,13 @@ internal sealed class SourceTable(RecordReader records, RowCollector rows, Weath
             Failed++;
             return null;
         }
+        foreach (int field in known.AlsoAdded)
+        {
+            if (!records.TryNumber(field, out double more))
+                return null;
+            value += more;
+        }
+
         double si = known.Unit.ToSi(value);
         switch (rows.Values.Of(column, value, records.Line, ref si))
         {

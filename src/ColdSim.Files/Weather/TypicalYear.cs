@@ -17,6 +17,9 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
 
     private readonly List<Stamp> _stamps = [];
 
+    /// <summary>The clock that the rows are shown by; null for that of their dates.</summary>
+    public TimeSpan? Shown { get; init; }
+
     /// <summary>The last day seen, for the reader's check of completeness.</summary>
     public (int Month, int Day)? LastDay => _stamps.Count == 0 ? null : (_stamps[^1].Month, _stamps[^1].Day);
 
@@ -47,6 +50,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
     /// <summary>Passes on the rows, in order.</summary>
     public void Finish()
     {
+        rows.TakesYear = true;
         if (_stamps.Count == 0)
             return;
         bool leapDay = _stamps.Any(s => s is { Month: 2, Day: 29, Minute: > 0 });
@@ -96,7 +100,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
     }
 
     private DateTimeOffset At(int year, int month, int day, int minute)
-        => new DateTimeOffset(year, month, day, 0, 0, 0, offset).AddMinutes(minute);
+        => new DateTimeOffset(year, month, day, 0, 0, 0, offset).AddMinutes(minute).ToOffset(Shown ?? offset);
 
     // Mixed where the years do not follow each other as in a calendar.
     private bool Mixed()

@@ -33,6 +33,18 @@ public enum WeatherFormat
     /// <summary>MET Norway's locationforecast.</summary>
     MetNorway,
 
+    /// <summary>Environment Canada's hourly CSV.</summary>
+    EnvironmentCanada,
+
+    /// <summary>NSRDB's CSV, which the SAM program reads and writes too.</summary>
+    Nsrdb,
+
+    /// <summary>PVGIS, an hourly series or a typical year.</summary>
+    Pvgis,
+
+    /// <summary>Global-hourly (Integrated Surface Database) CSV.</summary>
+    GlobalHourly,
+
     /// <summary>Any other table, by a column map.</summary>
     Mapped,
 }
@@ -52,6 +64,10 @@ public static class WeatherFormatNames
         (WeatherFormat.NwsForecast, "nws", "US weather service hourly forecast, JSON"),
         (WeatherFormat.OpenMeteoJson, "open-meteo-json", "Open-Meteo hourly JSON"),
         (WeatherFormat.MetNorway, "met-norway", "MET Norway locationforecast, JSON"),
+        (WeatherFormat.EnvironmentCanada, "environment-canada", "Environment Canada hourly CSV"),
+        (WeatherFormat.Nsrdb, "nsrdb", "NSRDB (SAM) CSV"),
+        (WeatherFormat.Pvgis, "pvgis", "PVGIS CSV"),
+        (WeatherFormat.GlobalHourly, "global-hourly", "NOAA global-hourly CSV"),
         (WeatherFormat.Mapped, "map", "a table by its column map"),
     ];
 
@@ -71,7 +87,7 @@ public static class WeatherFormatNames
     public static string Title(this WeatherFormat format) => Of(format).Title;
 
     /// <summary>Whether its times are in UTC, so that noon at the place is not at 12:00.</summary>
-    public static bool IsInUtc(this WeatherFormat format) => format is WeatherFormat.Ghcnh or WeatherFormat.Meteostat or WeatherFormat.MetNorway;
+    public static bool IsInUtc(this WeatherFormat format) => format is WeatherFormat.Ghcnh or WeatherFormat.Meteostat or WeatherFormat.MetNorway or WeatherFormat.Pvgis or WeatherFormat.GlobalHourly;
 
     private static (WeatherFormat Format, string Name, string Title) Of(WeatherFormat format)
     {

@@ -19,7 +19,9 @@ public sealed class DamagedFileTests(ITestOutputHelper output)
 
     private static readonly byte[][] Weather =
     [
-        .. ((string[])[Samples.Epw, Samples.Tmy3, Samples.LcdMetric, Samples.LcdUs, Samples.Ghcnh, Samples.OpenMeteo, Samples.Meteostat, Samples.MeteostatBulk, Samples.MeteostatYear, Samples.Forecast, ForecastSamples.OpenMeteo, ForecastSamples.MetNorway]).Select(Encoding.UTF8.GetBytes),
+        .. ((string[])[Samples.Epw, Samples.Tmy3, Samples.LcdMetric, Samples.LcdUs, Samples.Ghcnh, Samples.OpenMeteo, Samples.Meteostat, Samples.MeteostatBulk, Samples.MeteostatYear, Samples.Forecast, ForecastSamples.OpenMeteo, ForecastSamples.MetNorway,
+            PublisherSamples.EnvironmentCanada, PublisherSamples.EnvironmentCanadaColumns, PublisherSamples.Nsrdb, PublisherSamples.PvgisPanel, PublisherSamples.PvgisLevel, PublisherSamples.PvgisTypical,
+            PublisherSamples.GlobalHourly, PublisherSamples.OpenMeteoBlocks, PublisherSamples.OpenMeteoPlaces]).Select(Encoding.UTF8.GetBytes),
         File.ReadAllBytes(Path.Combine(Folder(), "cold-snap-weather.csv")),
         File.ReadAllBytes(Path.Combine(Folder(), "fortnight-1.csv")),
         File.ReadAllBytes(Path.Combine(Folder(), "three-days.weather.csv")),
@@ -94,7 +96,8 @@ public sealed class DamagedFileTests(ITestOutputHelper output)
         {
             int which = random.Next(Weather.Length);
             byte[] weather = Mutation.Of(random, Weather[which], Weather[random.Next(Weather.Length)]);
-            return ("weather", ["weather", Put("w.csv", random.Next(20) == 0 ? Packed(weather, random) : weather), .. random.Next(4) == 0 ? (string[])["--json"] : []], false);
+            return ("weather", ["weather", Put("w.csv", random.Next(20) == 0 ? Packed(weather, random) : weather), .. random.Next(4) == 0 ? (string[])["--json"] : [],
+                .. random.Next(3) > 0 ? (string[])["--offset", "-05:00", "--latitude", "46", "--longitude", "-94"] : []], false);
         }
 
         if (kind < 9)

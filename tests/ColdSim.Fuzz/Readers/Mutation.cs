@@ -14,7 +14,7 @@ internal static class Mutation
         "[cylinder]", "[[cylinder]]", "[[stop]]", "[[option]]", "[option.set]", "[[draw]]", "[[refill]]", "[gas]", "[battery]", "[weather.columns]", "[a.b.c]", "[run]",
         "kind = \"together\"", "grade = \"mix\"", "left = \"0 lb\"", "nights = 400", "start = 9999-12-31T23:59:59Z", "start = 0001-01-01T00:00:00Z", "size = \"420 lb\"", "file = \"s.toml\"", "file = \"\"", "file = \"/\"",
         "2027-01-14T16:00-07:00", "2027-02-30T00:00Z", "2027-01-14", "24:00", "00:00-00:00", "time", "air", "air [°F]", "wind [mph]", "dew point [°C]", "sun [W/m²]", "[°C]", "[kPa]", "nan", "M", "*", "9999", "-9999", "99.9", "-99.9", "T", "VRB",
-        "LOCATION,", "DATA PERIODS,", "STATION|", "\"periods\": [", "\"elevation\": ", "weight", "line", "float", "echo-percent", "filled", "rested", "percent-of=volume", "31.2 lb", "5 in", "40 %", "10 °F", "lb", "°F", "\"20 lb\"", "\"1e308 lb\"", "\"-1 lb\"", "\"1/0 lb\"",
+        "\"hourly\": {", "\"timeseries\": [", "\"coordinates\": [", "location_id,", "Date/Time", "Time Zone", "time(UTC)", "Slope: 0 deg.", "-0067,1", "+9999,9", "LOCATION,", "DATA PERIODS,", "STATION|", "\"periods\": [", "\"elevation\": ", "weight", "line", "float", "echo-percent", "filled", "rested", "percent-of=volume", "31.2 lb", "5 in", "40 %", "10 °F", "lb", "°F", "\"20 lb\"", "\"1e308 lb\"", "\"-1 lb\"", "\"1/0 lb\"",
     ];
 
     private static readonly string[] Numbers =

@@ -19,6 +19,14 @@ internal static class FormatDetection
             return WeatherFormat.Tmy3;
         if (first.Contains("hourlydrybulbtemp", StringComparison.Ordinal))
             return WeatherFormat.Lcd;
+        if (Array.Exists(lines, l => l.StartsWith("climate identifier,", StringComparison.Ordinal)) || (first.Contains("climate id", StringComparison.Ordinal) && first.Contains("date/time", StringComparison.Ordinal)))
+            return WeatherFormat.EnvironmentCanada;
+        if (lines.Length > 2 && lines[2].StartsWith("year,month,day,hour", StringComparison.Ordinal) && first.Contains("time zone", StringComparison.Ordinal))
+            return WeatherFormat.Nsrdb;
+        if (first.StartsWith("latitude (decimal degrees)", StringComparison.Ordinal))
+            return WeatherFormat.Pvgis;
+        if (first.StartsWith("station,", StringComparison.Ordinal) && first.Contains(",tmp", StringComparison.Ordinal) && first.Contains(",wnd", StringComparison.Ordinal))
+            return WeatherFormat.GlobalHourly;
         if (first.Contains('|', StringComparison.Ordinal) && first.StartsWith("station", StringComparison.Ordinal))
             return WeatherFormat.Ghcnh;
         if (first.Contains("utc_offset_seconds", StringComparison.Ordinal) || first.Contains("temperature_2m", StringComparison.Ordinal))

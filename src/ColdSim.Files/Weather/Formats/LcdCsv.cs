@@ -44,7 +44,7 @@ internal static class LcdCsv
         for (; more && !rows.IsPastWindow; more = records.Next())
         {
             string kind = records.Text(type);
-            if (Rank(kind) is not { } rank)
+            if (ReportType.Rank(kind) is not { } rank)
                 continue;
             if (records.Count < Math.Min(headings.Length, 12))
             {
@@ -81,16 +81,6 @@ internal static class LcdCsv
         table.Add(WeatherColumn.Pressure, headings, "HourlyStationPressure", pressure);
         return table;
     }
-
-    // FM-15 is the routine report, FM-12 the synoptic, FM-16 a special; days and months are sums.
-    private static int? Rank(string kind) => kind switch
-    {
-        "FM-15" or "SAO" or "SA" or "" => 0,
-        "FM-12" or "SY-MT" or "SAOSP" => 1,
-        "FM-16" or "SP" => 2,
-        "SOD" or "SOM" => null,
-        _ => 3,
-    };
 
     private static WeatherStation Station(RecordReader records, string[] headings, int id)
     {

@@ -34,7 +34,7 @@ public static class WeatherFile
                 faults.Report(1, 1, $"the file is {otherKind}", "accepted: a text table of weather, packed with gzip or not, or a forecast in JSON of Open-Meteo, the US weather service or MET Norway");
             else
                 Rows(format, input, request, rows, faults);
-            if (request.Year is { } year && format is not (WeatherFormat.Epw or WeatherFormat.Tmy3))
+            if (request.Year is { } year && !rows.TakesYear && !faults.Any)
                 faults.Warn($"{faults.File}: its times have years of their own; the year {year} that was asked for is not used");
         });
         return Result(format, rows, kept, faults) with { OtherKind = otherKind };
@@ -62,7 +62,9 @@ public static class WeatherFile
                 MappedCsv.Read(input, request.Map!, request, rows, faults);
                 return;
         }
-        using RecordReader records = new(input.Text, RecordReader.SeparatorOf(input.Head.FirstOrDefault(l => l.Trim().Length > 0) ?? ""), faults);
+        // The lines above PVGIS's table have tabs, the table has commas.
+        char separator = format == WeatherFormat.Pvgis ? ',' : RecordReader.SeparatorOf(input.Head.FirstOrDefault(l => l.Trim().Length > 0) ?? "");
+        using RecordReader records = new(input.Text, separator, faults);
         switch (format)
         {
             case WeatherFormat.Epw: EpwCsv.Read(records, request, rows, faults); break;
@@ -70,6 +72,10 @@ public static class WeatherFile
             case WeatherFormat.Lcd: LcdCsv.Read(records, request, rows, faults); break;
             case WeatherFormat.Ghcnh: GhcnhPsv.Read(records, request, rows, faults); break;
             case WeatherFormat.OpenMeteo: OpenMeteoCsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.EnvironmentCanada: EnvironmentCanadaCsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.Nsrdb: NsrdbCsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.Pvgis: PvgisCsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.GlobalHourly: GlobalHourlyCsv.Read(records, request, rows, faults); break;
             default: MeteostatCsv.Read(records, request, rows, faults); break;
         }
     }

@@ -12,7 +12,9 @@ public class BadWeatherTests
     private static readonly string[] All =
     [
         Samples.EpwOf([(1990, 1, 31)]), Samples.Tmy3Of([("01/01/1980", 2)]), Samples.LcdMetric, Samples.LcdUs, Samples.Ghcnh, Samples.OpenMeteo, Samples.Meteostat,
-        Samples.MeteostatBulk, Samples.MeteostatYear, Samples.Forecast, ForecastSamples.OpenMeteo, ForecastSamples.MetNorway, Fixtures.Weather,
+        Samples.MeteostatBulk, Samples.MeteostatYear, Samples.Forecast, ForecastSamples.OpenMeteo, ForecastSamples.MetNorway, PublisherSamples.EnvironmentCanada, PublisherSamples.EnvironmentCanadaColumns,
+        PublisherSamples.Nsrdb, PublisherSamples.PvgisPanel, PublisherSamples.PvgisLevel, PublisherSamples.PvgisTypical, PublisherSamples.GlobalHourly, PublisherSamples.OpenMeteoBlocks,
+        PublisherSamples.OpenMeteoPlaces, Fixtures.Weather,
     ];
 
     [Fact]
@@ -66,7 +68,7 @@ public class BadWeatherTests
     [InlineData("<!DOCTYPE html><html>", "w:1:1: the file is a web page; accepted: a text table of weather, packed with gzip or not, or a forecast in JSON of Open-Meteo, the US weather service or MET Norway")]
     [InlineData("", "w:1:1: the file is empty; accepted: a row of headings, such as time,air [°C], and rows below it")]
     [InlineData("{\"properties\": {\"periods\": [", "w:1:29: not a whole JSON document; cut short, perhaps")]
-    [InlineData("location_id,latitude,longitude,elevation,utc_offset_seconds\n0,40,-105,0,0\n", "w:1:1: the file holds several places; accepted: an export of one place")]
+    [InlineData("location_id,latitude,longitude,elevation,utc_offset_seconds\n0,40,-105,0,0\n", "w:2:1: no headings below the lines about the place")]
     public void A_file_that_is_not_weather_is_refused(string text, string expected)
         => Assert.Equal(expected, Samples.Read(Encoding.Latin1.GetBytes(text.Replace("°", "\u00B0", StringComparison.Ordinal))).Problems[0].ToString());
 

@@ -23,6 +23,12 @@ public class WeatherReaderTests
         { Samples.Forecast, WeatherFormat.NwsForecast },
         { ForecastSamples.OpenMeteo, WeatherFormat.OpenMeteoJson },
         { ForecastSamples.MetNorway, WeatherFormat.MetNorway },
+        { PublisherSamples.Nsrdb, WeatherFormat.Nsrdb },
+        { PublisherSamples.PvgisPanel, WeatherFormat.Pvgis },
+        { PublisherSamples.PvgisLevel, WeatherFormat.Pvgis },
+        { PublisherSamples.PvgisTypical, WeatherFormat.Pvgis },
+        { PublisherSamples.GlobalHourly, WeatherFormat.GlobalHourly },
+        { PublisherSamples.OpenMeteoBlocks, WeatherFormat.OpenMeteo },
         { Fixtures.Weather, WeatherFormat.Csv },
     };
 
