@@ -14,6 +14,8 @@ internal sealed class CylinderStates
         Heat_W = new double[count];
         Capacity_J_K = new double[count];
         Out_kg_s = new double[count];
+        Wall_J = new double[count];
+        WallGain_W = new double[count];
         Vapour = new GasMasses[count];
     }
 
@@ -34,6 +36,12 @@ internal sealed class CylinderStates
 
     /// <summary>Vapour that leaves; negative where it comes in. [kg/s]</summary>
     public double[] Out_kg_s { get; }
+
+    /// <summary>Energy by which the dry wall under a blanket is warmer than the liquid. [J]</summary>
+    public double[] Wall_J { get; }
+
+    /// <summary>Rate of change of that energy. [W]</summary>
+    public double[] WallGain_W { get; }
 
     /// <summary>What each one's vapour is made of, by mass; only of a mixed gas.</summary>
     public GasMasses[] Vapour { get; }

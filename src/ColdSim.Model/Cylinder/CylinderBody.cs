@@ -29,6 +29,21 @@ public sealed class CylinderBody
     /// <summary>Heat capacity of the shell. [J/K]</summary>
     public double ShellHeat_J_K { get; }
 
+    /// <summary>Whether any of it is under a blanket, so that its dry wall has a temperature of its own.</summary>
+    public bool IsUnderBlanket => Specification.Blanket is { Coverage_frac: > 0 };
+
+    /// <summary>Whether any of several is under a blanket.</summary>
+    /// <param name="bodies">Several cylinders.</param>
+    internal static bool IsAnyUnderBlanket(CylinderBody[] bodies)
+    {
+        foreach (CylinderBody body in bodies)
+        {
+            if (body.IsUnderBlanket) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Its contents at a mass and a temperature.</summary>
     /// <param name="mass_kg">Propane. [kg]</param>
     /// <param name="t_K">Temperature. [K]</param>

@@ -94,6 +94,9 @@ public sealed record CylinderSurroundings
     /// <summary>Film between wall and liquid. [W/(m²·K)]</summary>
     public double InsideFilm_W_m2K { get; init; } = 130;
 
+    /// <summary>Film between the dry wall under a blanket and the vapour. [W/(m²·K)]</summary>
+    public double VapourFilm_W_m2K { get; init; } = 8;
+
     /// <summary>Whole conductance between liquid and air, if measured; replaces everything below and above. [W/K]</summary>
     public double? FixedConductance_W_K { get; init; }
 

@@ -10,7 +10,7 @@ internal readonly struct ExternalHeatTransfer
     private const double SmallestFilm_W_m2K = 1e-6;
 
     private readonly CylinderSurroundings _around;
-    private readonly double _radiation_W_m2K, _radiant_K, _air_K, _sun_W_m2;
+    private readonly double _radiant_K, _air_K, _sun_W_m2;
 
     /// <summary>Heat transfer coefficients of a cylinder in a weather.</summary>
     /// <param name="body">The cylinder.</param>
@@ -25,12 +25,12 @@ internal readonly struct ExternalHeatTransfer
 
         // The outer surface is close to the liquid's temperature; the little it differs by is found in one pass.
         _radiant_K = _around.FixedRadiation_W_m2K is null ? RadiantTemperature_K(_around, weather) : weather.Air_K;
-        double first_W_m2K = convection.OfWall_W_m2K + Radiation_W_m2K(t_K);
+        double first_W_m2K = convection.OfWall_W_m2K + RadiationAt_W_m2K(t_K);
         double behind_m2K_W = layer_m2K_W + 1 / _around.InsideFilm_W_m2K;
         double part_frac = 1 / (1 + behind_m2K_W * first_W_m2K);
         Surface_K = weather.Air_K + part_frac * (t_K - weather.Air_K);
         Convection_W_m2K = convection.At_W_m2K(part_frac);
-        _radiation_W_m2K = Radiation_W_m2K(Surface_K);
+        Radiation_W_m2K = RadiationAt_W_m2K(Surface_K);
         _sun_W_m2 = _around.FixedSun_W is double fixed_W
             ? fixed_W / body.Vessel.OutsideArea_m2
             : _around.SolarAbsorptance_frac * _around.SunExposure_frac * weather.CylinderSun_W_m2;
@@ -42,15 +42,18 @@ internal readonly struct ExternalHeatTransfer
     /// <summary>Convection. [W/(m²·K)]</summary>
     public double Convection_W_m2K { get; }
 
+    /// <summary>Radiation. [W/(m²·K)]</summary>
+    public double Radiation_W_m2K { get; }
+
     /// <summary>Convection and radiation. [W/(m²·K)]</summary>
-    public double Total_W_m2K => Math.Max(Convection_W_m2K + _radiation_W_m2K, SmallestFilm_W_m2K);
+    public double Total_W_m2K => Math.Max(Convection_W_m2K + Radiation_W_m2K, SmallestFilm_W_m2K);
 
     /// <summary>The sol-air temperature of the surface. [K]</summary>
     /// <param name="latent_W_m2">Heat set free at the surface by frost. [W/m²]</param>
     public double Environment_K(double latent_W_m2)
-        => (Convection_W_m2K * _air_K + _radiation_W_m2K * _radiant_K + _sun_W_m2 + latent_W_m2) / Total_W_m2K;
+        => (Convection_W_m2K * _air_K + Radiation_W_m2K * _radiant_K + _sun_W_m2 + latent_W_m2) / Total_W_m2K;
 
-    private double Radiation_W_m2K(double surface_K)
+    private double RadiationAt_W_m2K(double surface_K)
         => _around.FixedRadiation_W_m2K ?? Radiation.LinearCoefficient_W_m2K(_around.Emissivity_frac, surface_K, _radiant_K);
 
     // A vertical wall in the open has a view factor of one half to the sky; the rest of its view counts at air temperature.

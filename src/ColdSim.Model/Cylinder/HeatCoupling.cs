@@ -1,4 +1,3 @@
-using ColdSim.Model.Blanket;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.HeatTransfer;
 
@@ -9,14 +8,15 @@ namespace ColdSim.Model.Cylinder;
 /// Air, surroundings, sky, sun and frost's latent heat are folded into one environment temperature, as in a sol-air temperature. Convection, radiation, sun,
 /// frost and the dry wall as a fin are in it; docs/model.md, "Outside of the cylinder", has every equation and source.
 /// </remarks>
-/// <param name="Conductance_W_K">G, liquid and shell to outside. [W/K]</param>
+/// <param name="Conductance_W_K">G, liquid and shell to outside, without the dry wall under a blanket. [W/K]</param>
 /// <param name="Environment_K">The temperature at which no heat flows. [K]</param>
 /// <param name="FrostFlux_kg_m2s">Frost deposited, or sublimed and melted if negative. [kg/(m²·s)]</param>
 /// <param name="FrostDensity_kg_m3">Density at which it is laid down. [kg/m³]</param>
-/// <param name="BlanketShare_frac">Part of a blanket's heat that goes into liquid and shell; the rest goes out through its insulation.</param>
+/// <param name="WettedShare_frac">Part of a blanket's heat that is made below the liquid's level and goes into the liquid at once.</param>
+/// <param name="Wall">The dry wall under a blanket.</param>
 public readonly record struct HeatCoupling(
     double Conductance_W_K, double Environment_K, double FrostFlux_kg_m2s = 0, double FrostDensity_kg_m3 = 0,
-    double BlanketShare_frac = 0)
+    double WettedShare_frac = 0, DryWall Wall = default)
 {
     // Vapour missing to saturation, as part of the legal filling, at which the whole shell counts; an assumption.
     private const double Unsaturated_frac = 0.005;
@@ -32,12 +32,25 @@ public readonly record struct HeatCoupling(
     // A thickness given by the scenario counts as settled frost.
     private const double FixedFrostDensity_kg_m3 = 150;
 
-    /// <summary>Heat into liquid and shell at a temperature, without a blanket's. [W]</summary>
-    public double Heat_W(double temperature_K) => Conductance_W_K * (Environment_K - temperature_K);
+    /// <summary>Heat into liquid and shell at a temperature, without a blanket's, once the dry wall is steady. [W]</summary>
+    public double Heat_W(double temperature_K) => Heat_W(temperature_K, 0, 0);
 
-    /// <summary>Heat into liquid and shell at a temperature, while a blanket makes some. [W]</summary>
-    public double Heat_W(double temperature_K, double blanket_W)
-        => Conductance_W_K * (Environment_K - temperature_K) + BlanketShare_frac * blanket_W;
+    /// <summary>Heat into liquid and shell at a temperature while a blanket makes some, once the dry wall is steady. [W]</summary>
+    /// <param name="temperature_K">Liquid. [K]</param>
+    /// <param name="blanket_W">Power of the blanket. [W]</param>
+    /// <param name="draw_kg_s">Vapour that leaves. [kg/s]</param>
+    public double Heat_W(double temperature_K, double blanket_W, double draw_kg_s)
+        => DirectHeat_W(temperature_K, blanket_W) + Wall.ToLiquid_W_K * Wall.SteadyExcess_K(temperature_K, blanket_W, draw_kg_s);
+
+    /// <summary>Heat into liquid and shell that does not come by the dry wall under a blanket. [W]</summary>
+    /// <param name="temperature_K">Liquid. [K]</param>
+    /// <param name="blanket_W">Power of the blanket. [W]</param>
+    public double DirectHeat_W(double temperature_K, double blanket_W)
+        => Conductance_W_K * (Environment_K - temperature_K) + WettedShare_frac * blanket_W;
+
+    /// <summary>Part of a blanket's heat that reaches the liquid once the dry wall is steady.</summary>
+    /// <param name="draw_kg_s">Vapour that leaves. [kg/s]</param>
+    public double BlanketShare_frac(double draw_kg_s) => WettedShare_frac + Wall.Power_frac * Wall.ToLiquid_frac(draw_kg_s);
 
     /// <summary>The coupling between liquid and surroundings at a state.</summary>
     /// <param name="body">The cylinder.</param>
@@ -98,12 +111,14 @@ public readonly record struct HeatCoupling(
         ExternalConvection convection = body.Specification.Surroundings.FixedConductance_W_K is null ? new(body, weather, t_K) : default;
         HeatCoupling bare = BareWall(body, weather, convection, liquid_m3, wholeShell_frac, t_K, frost);
         HeatCoupling coupling = body.Specification.Blanket is { Coverage_frac: > 0 } blanket
-            ? UnderBlanket(body, blanket, weather, convection, liquid_m3, wholeShell_frac, t_K, bare)
+            ? BlanketedWall.At(body, blanket, weather, convection, liquid_m3, wholeShell_frac, t_K, bare)
             : bare;
         double factor = body.Specification.Surroundings.HeatGain_factor;
-        return factor == 1
-            ? coupling
-            : coupling with { Conductance_W_K = factor * coupling.Conductance_W_K };
+        return factor == 1 ? coupling : coupling with
+        {
+            Conductance_W_K = factor * coupling.Conductance_W_K,
+            Wall = coupling.Wall with { Outside_W_K = factor * coupling.Wall.Outside_W_K, Beside_W_K = factor * coupling.Wall.Beside_W_K },
+        };
     }
 
     private static HeatCoupling BareWall(
@@ -124,39 +139,6 @@ public readonly record struct HeatCoupling(
         return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3);
     }
 
-    // The covered part of the wall lies behind the insulation, without frost; the rest is bare. The element sits between wall and
-    // insulation, so its heat divides between the two as their conductances do.
-    private static HeatCoupling UnderBlanket(
-        CylinderBody body, BlanketSpecification blanket, in WeatherSample weather, in ExternalConvection convection, double liquid_m3,
-        double wholeShell_frac, double t_K, in HeatCoupling bare)
-    {
-        double covered = blanket.Coverage_frac, insulation_m2K_W = blanket.Insulation_m2K_W;
-        double bare_W_K = (1 - covered) * bare.Conductance_W_K;
-        double covered_W_K, environment_K, outward_W_m2K;
-        if (body.Specification.Surroundings.FixedConductance_W_K is double measured_W_K)
-        {
-            double wall_m2 = body.Vessel.OutsideArea_m2;
-            outward_W_m2K = 1 / (wall_m2 / measured_W_K + insulation_m2K_W);
-            covered_W_K = covered * wall_m2 * outward_W_m2K;
-            environment_K = weather.Air_K;
-        }
-        else
-        {
-            ExternalHeatTransfer film = new(body, weather, convection, t_K, insulation_m2K_W);
-            outward_W_m2K = 1 / (1 / film.Total_W_m2K + insulation_m2K_W);
-            covered_W_K = covered * WallConductance_W_K(body, liquid_m3, wholeShell_frac, film.Total_W_m2K, insulation_m2K_W);
-            environment_K = film.Environment_K(0);
-        }
-
-        double inward_W_m2K = body.Specification.Surroundings.InsideFilm_W_m2K;
-        double share_frac = inward_W_m2K / (inward_W_m2K + outward_W_m2K);
-        double sum_W_K = bare_W_K + covered_W_K;
-        double mixed_K = sum_W_K > 0 ? (bare_W_K * bare.Environment_K + covered_W_K * environment_K) / sum_W_K : weather.Air_K;
-        return covered < 1
-            ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostDensity_kg_m3, share_frac)
-            : new HeatCoupling(sum_W_K, mixed_K, BlanketShare_frac: share_frac);
-    }
-
     // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell comes
     // to one temperature with the vapour and all of it counts: not at once, but as the vapour leaves saturation. A jump at the last
     // liquid would let a heated cylinder boil dry and cool to liquid again without end.
@@ -165,14 +147,23 @@ public readonly record struct HeatCoupling(
         double dry_W_m2K = 1 / (1 / outside_W_m2K + layer_m2K_W);
         double wet_W_m2K = 1 / (1 / dry_W_m2K + 1 / body.Specification.Surroundings.InsideFilm_W_m2K);
         CylinderSurroundings around = body.Specification.Surroundings;
-        double wetting_m3 = Math.Max(liquid_m3, Puddle_frac * body.Vessel.Volume_m3) * around.WettingLiquid_factor + around.WettingExtra_m3;
-        double level_m = body.Vessel.LiquidLevel_m(Math.Min(wetting_m3, body.Vessel.Volume_m3));
+        double level_m = WettingLevel_m(body, liquid_m3);
         double dry_m = body.Vessel.DryFinLength_m(level_m);
         double fin_m = around.FixedFin_m is double fixed_m
             ? Math.Min(fixed_m, dry_m)
             : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
         double wetted_W_K = wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
         return wetted_W_K + wholeShell_frac * (body.Vessel.OutsideArea_m2 * dry_W_m2K - wetted_W_K);
+    }
+
+    /// <summary>Level up to which liquid wets the wall. [m]</summary>
+    /// <param name="body">The cylinder.</param>
+    /// <param name="liquid_m3">Volume of the liquid. [m³]</param>
+    internal static double WettingLevel_m(CylinderBody body, double liquid_m3)
+    {
+        CylinderSurroundings around = body.Specification.Surroundings;
+        double wetting_m3 = Math.Max(liquid_m3, Puddle_frac * body.Vessel.Volume_m3) * around.WettingLiquid_factor + around.WettingExtra_m3;
+        return body.Vessel.LiquidLevel_m(Math.Min(wetting_m3, body.Vessel.Volume_m3));
     }
 
     private static double FixedFrost_m2K_W(double thickness_m)

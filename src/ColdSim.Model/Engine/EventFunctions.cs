@@ -136,9 +136,9 @@ internal sealed class EventFunctions
                 double past_Pa = at.CylinderPressure_Pa(i) - _rig.Cylinders[i].ReliefPressure_Pa;
                 return hasLiquid[i] ? Math.Max(past_Pa, PastLine_Pa(s.Cylinder_K[i])) : past_Pa;
             case EventFunctionKind.Hot:
-                return _controls.Hot[i].EventValue(s.Cylinder_K[i]);
+                return _controls.Hot[i].EventValue(_plant.Hottest_K(s, _inputs, i));
             default:
-                return _controls.Blankets[i]!.EventValue_K(s.Cylinder_K[i]);
+                return _controls.Blankets[i]!.EventValue_K(_plant.Covered_K(s, _inputs, i));
         }
     }
 }

@@ -7,9 +7,10 @@ namespace ColdSim.Model.Engine;
 /// <param name="plant">The continuous equations.</param>
 /// <param name="controls">What switches.</param>
 /// <param name="stepper">Holds the state.</param>
+/// <param name="inputs">Inputs held over a step.</param>
 /// <param name="frost">Frost on each cylinder; kept and changed by the caller.</param>
 /// <param name="record">Receives the snapshots.</param>
-internal sealed class EventPublisher(Plant plant, Controls controls, Stepper stepper, FrostLayer[] frost, StepRecord record)
+internal sealed class EventPublisher(Plant plant, Controls controls, Stepper stepper, HeldInputs inputs, FrostLayer[] frost, StepRecord record)
 {
     private double _time_s;
     private WeatherSample _sample;
@@ -62,7 +63,7 @@ internal sealed class EventPublisher(Plant plant, Controls controls, Stepper ste
         for (int i = 0; i < frost.Length; i++)
         {
             now.Set(i, new CylinderReading(
-                s.Propane_kg[i], s.Cylinder_K[i], algebraic.CylinderPressure_Pa(i), frost[i].Mass_kg_m2, frost[i].Thickness_m, s.NormalButane_kg(i),
+                s.Propane_kg[i], s.Cylinder_K[i], plant.Hottest_K(s, inputs, i), algebraic.CylinderPressure_Pa(i), frost[i].Mass_kg_m2, frost[i].Thickness_m, s.NormalButane_kg(i),
                 s.Isobutane_kg(i)));
         }
 

@@ -16,7 +16,7 @@ internal sealed class MixedGasInCylinders(CylinderBody[] bodies, GasSpecificatio
     private const double Trace_kg = 1e-9;
 
     /// <inheritdoc/>
-    public PlantState NewState(int nodes) => new(bodies.Length, nodes, mixed: true);
+    public PlantState NewState(int nodes) => new(bodies.Length, nodes, mixed: true, CylinderBody.IsAnyUnderBlanket(bodies));
 
     /// <inheritdoc/>
     public void Begin(PlantState s, int cylinder, CylinderState? from)

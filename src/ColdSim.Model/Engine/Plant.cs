@@ -166,6 +166,7 @@ internal sealed class Plant
         {
             double conductance_W_K = c.HasLiquid[i] ? c.Cylinders[i].Conductance_W_K : Math.Max(c.Cylinders[i].Conductance_W_K, c.WholeShells[i].Conductance_W_K);
             fastest_s = Math.Min(fastest_s, LargestCylinderPart / LargestPart * at.Cylinders.Capacity_J_K[i] / conductance_W_K);
+            if (Cylinders[i].IsUnderBlanket) fastest_s = Math.Min(fastest_s, c.Cylinders[i].Wall.TimeConstant_s);
         }
 
         if (Coach is not null)
@@ -187,6 +188,7 @@ internal sealed class Plant
         double cylinders_J = 0;
         for (int i = 0; i < Cylinders.Length; i++)
             cylinders_J += Gas.At(s, i, s.Cylinder_K[i]).InternalEnergy_J + Cylinders[i].ShellHeat_J_K * s.Cylinder_K[i];
+        foreach (double wall_J in s.Wall_J) cylinders_J += wall_J;
         double coach_J = Coach?.StoredEnergy_J(s.Air_K, s.Furnishings_K) ?? 0;
         foreach (double node_J in s.Node_J) coach_J += node_J;
         return new Stored(cylinders_J, coach_J, s.TotalPropane_kg(), FuelBeyondPropane_J: Gas.FuelBeyondPropane_J(s));
@@ -201,6 +203,7 @@ internal sealed class Plant
     {
         CylinderStates cylinders = at.Cylinders;
         Gas.Contents(s, c.HasLiquid, cylinders);
+        s.Wall_J.CopyTo(cylinders.Wall_J);
         for (int i = 0; i < Cylinders.Length; i++)
         {
             cylinders.Temperature_K[i] = s.Cylinder_K[i];
@@ -216,10 +219,11 @@ internal sealed class Plant
         CylinderStates cylinders = at.Cylinders;
         for (int i = 0; i < Cylinders.Length; i++)
         {
-            double t_K = cylinders.Temperature_K[i], heat_W = c.Cylinders[i].Heat_W(t_K, c.Blanket_W[i]);
-            cylinders.Heat_W[i] = c.HasLiquid[i]
-                ? heat_W
-                : heat_W + HeatCoupling.WholeShell_frac(cylinders.Contents[i], c.Unsaturated_kg[i]) * (c.WholeShells[i].Heat_W(t_K) - c.Cylinders[i].Heat_W(t_K));
+            double t_K = cylinders.Temperature_K[i], heat_W = c.Cylinders[i].DirectHeat_W(t_K, c.Blanket_W[i]);
+            if (!c.HasLiquid[i])
+                heat_W += WholeShell_frac(c, cylinders, i) * (c.WholeShells[i].DirectHeat_W(t_K, 0) - c.Cylinders[i].DirectHeat_W(t_K, 0));
+            if (Cylinders[i].IsUnderBlanket) heat_W += WallToLiquid_W_K(c, cylinders, i) * c.Cylinders[i].Wall.Excess_K(cylinders.Wall_J[i]);
+            cylinders.Heat_W[i] = heat_W;
         }
 
         FeedPressures feed = Manifold.Feed(cylinders);
@@ -228,6 +232,37 @@ internal sealed class Plant
         Manifold.Share(point, cylinders);
         Gas.ConvertOutflows(point.Flow_kg_s, Manifold, cylinders);
         cylinders.Mix();
+        for (int i = 0; i < Cylinders.Length; i++)
+        {
+            if (Cylinders[i].IsUnderBlanket) cylinders.WallGain_W[i] = WallGain_W(c, cylinders, i);
+        }
+    }
+
+    /// <summary>The dry wall under a cylinder's blanket, as its thermostat feels it; the liquid without a blanket. [K]</summary>
+    public double Covered_K(PlantState s, HeldInputs c, int i)
+        => Cylinders[i].IsUnderBlanket ? s.Cylinder_K[i] + c.Cylinders[i].Wall.Excess_K(s.Wall_J[i]) : s.Cylinder_K[i];
+
+    /// <summary>The hottest place of a cylinder. [K]</summary>
+    public double Hottest_K(PlantState s, HeldInputs c, int i)
+        => Cylinders[i].IsUnderBlanket ? c.Cylinders[i].Wall.Hottest_K(c.Cylinders[i].Wall.Excess_K(s.Wall_J[i]), s.Cylinder_K[i]) : s.Cylinder_K[i];
+
+    private static double WholeShell_frac(HeldInputs c, CylinderStates cylinders, int i)
+        => HeatCoupling.WholeShell_frac(cylinders.Contents[i], c.Unsaturated_kg[i]);
+
+    private static double WallToLiquid_W_K(HeldInputs c, CylinderStates cylinders, int i)
+    {
+        double wet_W_K = c.Cylinders[i].Wall.ToLiquid_W_K;
+        return c.HasLiquid[i] ? wet_W_K : wet_W_K + WholeShell_frac(c, cylinders, i) * (c.WholeShells[i].Wall.ToLiquid_W_K - wet_W_K);
+    }
+
+    private static double WallGain_W(HeldInputs c, CylinderStates cylinders, int i)
+    {
+        DryWall wall = c.Cylinders[i].Wall;
+        double excess_K = wall.Excess_K(cylinders.Wall_J[i]), t_K = cylinders.Temperature_K[i], draw_kg_s = cylinders.Out_kg_s[i];
+        double wet_W = wall.Gain_W(excess_K, t_K, c.Blanket_W[i], draw_kg_s);
+        return c.HasLiquid[i]
+            ? wet_W
+            : wet_W + WholeShell_frac(c, cylinders, i) * (c.WholeShells[i].Wall.Gain_W(excess_K, t_K, c.Blanket_W[i], draw_kg_s) - wet_W);
     }
 
     /// <summary>Energy stored in propane and shells at an algebraic state. [J]</summary>
@@ -235,7 +270,7 @@ internal sealed class Plant
     {
         double sum_J = 0;
         for (int i = 0; i < Cylinders.Length; i++)
-            sum_J += at.Cylinders.Contents[i].InternalEnergy_J + Cylinders[i].ShellHeat_J_K * at.Cylinders.Temperature_K[i];
+            sum_J += at.Cylinders.Contents[i].InternalEnergy_J + Cylinders[i].ShellHeat_J_K * at.Cylinders.Temperature_K[i] + at.Cylinders.Wall_J[i];
         return sum_J;
     }
 
@@ -371,11 +406,12 @@ internal sealed class Plant
         Span<double> propane_kg_s = rate.Propane_kg, cylinder_K_s = rate.Cylinder_K, node_W = rate.Node_J;
         for (int i = 0; i < propane_kg_s.Length; i++)
         {
-            heat_W += cylinders.Heat_W[i];
+            heat_W += cylinders.Heat_W[i] + cylinders.WallGain_W[i];
             propane_kg_s[i] = -cylinders.Out_kg_s[i];
             cylinder_K_s[i] = cylinders.Warming_K_s(i);
         }
 
+        cylinders.WallGain_W.AsSpan(0, rate.Wall_J.Length).CopyTo(rate.Wall_J);
         Gas.CompositionRates(cylinders, rate);
         double flow_kg_s = point.Flow_kg_s * cylinders.Mass_factor, heating_J_kg = _heatingValue_J_kg * cylinders.Heating_factor;
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point) * cylinders.Mass_factor;

@@ -9,18 +9,20 @@ internal sealed class PlantState
 {
     private const int Air = 0, Furnishings = 1, Sensor = 2, Vapour = 3, FirstCylinder = 4;
 
-    private readonly int _cylinders, _nodes, _firstButane, _firstNode;
+    private readonly int _cylinders, _nodes, _walls, _firstButane, _firstWall, _firstNode;
     private readonly double[] _values;
 
     /// <summary>Room for a state.</summary>
     /// <param name="cylinders">How many cylinders.</param>
     /// <param name="nodes">How many nodes beside coach and cylinders.</param>
     /// <param name="mixed">Whether butanes are followed beside the propane.</param>
-    public PlantState(int cylinders, int nodes, bool mixed = false)
+    /// <param name="blankets">Whether any cylinder is under a blanket, so that its dry wall is followed.</param>
+    public PlantState(int cylinders, int nodes, bool mixed, bool blankets)
     {
-        (_cylinders, _nodes) = (cylinders, nodes);
+        (_cylinders, _nodes, _walls) = (cylinders, nodes, blankets ? cylinders : 0);
         _firstButane = FirstCylinder + 2 * cylinders;
-        _firstNode = _firstButane + (mixed ? 2 * cylinders : 0);
+        _firstWall = _firstButane + (mixed ? 2 * cylinders : 0);
+        _firstNode = _firstWall + _walls;
         _values = new double[WeightedSum.Padded(_firstNode + nodes)];
         Rounded_kg = new double[cylinders];
     }
@@ -33,6 +35,9 @@ internal sealed class PlantState
 
     /// <summary>Liquid and shell of each. [K]</summary>
     public Span<double> Cylinder_K => _values.AsSpan(FirstCylinder + _cylinders, _cylinders);
+
+    /// <summary>Energy by which each one's dry wall under a blanket is warmer than its liquid; empty without blankets. [J]</summary>
+    public Span<double> Wall_J => _values.AsSpan(_firstWall, _walls);
 
     /// <summary>Energy in each node, from water at freezing. [J]</summary>
     public Span<double> Node_J => _values.AsSpan(_firstNode, _nodes);
@@ -50,7 +55,7 @@ internal sealed class PlantState
     public ref double Sensor_K => ref _values[Sensor];
 
     // n-butane and isobutane of each cylinder, a part of its gas; none where the gas is propane alone.
-    private Span<double> Butane_kg => _values.AsSpan(_firstButane, _firstNode - _firstButane);
+    private Span<double> Butane_kg => _values.AsSpan(_firstButane, _firstWall - _firstButane);
 
     /// <summary>Propane in all cylinders. [kg]</summary>
     public double TotalPropane_kg()

@@ -8,7 +8,7 @@ namespace ColdSim.Model.Engine;
 internal sealed class PropaneInCylinders(CylinderBody[] bodies) : IGasInCylinders
 {
     /// <inheritdoc/>
-    public PlantState NewState(int nodes) => new(bodies.Length, nodes);
+    public PlantState NewState(int nodes) => new(bodies.Length, nodes, mixed: false, CylinderBody.IsAnyUnderBlanket(bodies));
 
     /// <inheritdoc/>
     public void Begin(PlantState s, int cylinder, CylinderState? from)

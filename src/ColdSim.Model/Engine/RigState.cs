@@ -11,6 +11,9 @@ public sealed record CylinderState(double Propane_kg, double Liquid_K, FrostLaye
 {
     /// <summary>What its gas is made of, parts by mass; null for the gas as it is filled.</summary>
     public GasMasses? Composition { get; init; }
+
+    /// <summary>Energy by which its dry wall under a blanket is warmer than the liquid. [J]</summary>
+    public double Wall_J { get; init; }
 }
 
 /// <summary>State of cylinders and coach between two runs, so that one continues the other. SI units.</summary>

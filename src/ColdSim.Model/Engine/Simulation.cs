@@ -95,7 +95,7 @@ public sealed class Simulation
         _stepper = new Stepper(rig, _plant, _controls, _inputs);
         _frost = new FrostLayer[n];
         _record = StepRecord.For(rig);
-        _publisher = new EventPublisher(_plant, _controls, _stepper, _frost, _record);
+        _publisher = new EventPublisher(_plant, _controls, _stepper, _inputs, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
         _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
         _hold_s = settings.Step_s * Math.Max(1, Math.Floor(ShortestHold_s / settings.Step_s));
@@ -105,13 +105,16 @@ public sealed class Simulation
 
     /// <summary>Present state of the rig: that at the end, once the run is over.</summary>
     public RigState State() => new(
-        [.. Enumerable.Range(0, _frost.Length).Select(i => _plant.Gas.StateOf(Now, i, _frost[i]))],
+        [.. Enumerable.Range(0, _frost.Length).Select(StateOf)],
         _plant.Manifold.InUse(AlgebraicState.Cylinders), Now.Air_K, Now.Furnishings_K)
     {
         Power = _controls.Power?.State(),
         Nodes_J = [.. Now.Node_J],
         Vapour_kg = _plant.Damp is null ? null : Now.Vapour_kg,
     };
+
+    private CylinderState StateOf(int i)
+        => _plant.Gas.StateOf(Now, i, _frost[i]) with { Wall_J = _plant.Cylinders[i].IsUnderBlanket ? Now.Wall_J[i] : 0 };
 
     /// <summary>Runs from start to end. A simulation runs once.</summary>
     /// <param name="observer">Receives every step and event.</param>
@@ -160,6 +163,7 @@ public sealed class Simulation
             Now.Propane_kg[i] = from?.Cylinders[i].Propane_kg ?? cylinder.Contents_kg;
             Now.Cylinder_K[i] = from?.Cylinders[i].Liquid_K ?? cylinder.InitialTemperature_K ?? _sample.Air_K;
             _frost[i] = from?.Cylinders[i].Frost ?? default;
+            if (_plant.Cylinders[i].IsUnderBlanket) Now.Wall_J[i] = from?.Cylinders[i].Wall_J ?? 0;
             _plant.Gas.Begin(Now, i, from?.Cylinders[i]);
             _inputs.HasLiquid[i] = _plant.Gas.At(Now, i, Now.Cylinder_K[i]).HasLiquid;
             _controls.Hot[i].Begin(Now.Cylinder_K[i]);
@@ -191,8 +195,8 @@ public sealed class Simulation
         _occupants.Begin(inside_K);
         BeginPower(from?.Power);
         OpenValves();
-        SwitchBlankets();
         UpdateInputs();
+        SwitchBlankets();
     }
 
     // The next time that must be landed on: the grid, the clock, the weather's rows, timers, the end.
@@ -293,7 +297,7 @@ public sealed class Simulation
 
             _inputs.Cylinders[i] = HeatCoupling.At(body, middle, 0, 0, liquid_K, frost);
             _inputs.WholeShells[i] = HeatCoupling.At(body, middle, 0, 1, liquid_K, frost);
-            double apart_W = _inputs.WholeShells[i].Heat_W(liquid_K) - _inputs.Cylinders[i].Heat_W(liquid_K);
+            double apart_W = Apart_W(i, from, liquid_K);
             CylinderStates cylinders = AlgebraicState.Cylinders;
             _inputs.Unsaturated_kg[i] = HeatCoupling.Unsaturated_kg(body, cylinders.Contents[i], cylinders.Capacity_J_K[i], apart_W);
         }
@@ -305,6 +309,16 @@ public sealed class Simulation
         _inputs.AirPressure_Pa = middle.Pressure_Pa;
         _controls.Power?.TakeSun(middle, _settings.Start.AddSeconds(_time_s + half_s));
         _stepper.Exchange();
+    }
+
+    // Heat by which the whole shell and what a last drop wets differ.
+    private double Apart_W(int i, PlantState at, double liquid_K)
+    {
+        HeatCoupling whole = _inputs.WholeShells[i], drop = _inputs.Cylinders[i];
+        double apart_W = whole.DirectHeat_W(liquid_K, 0) - drop.DirectHeat_W(liquid_K, 0);
+        return _plant.Cylinders[i].IsUnderBlanket
+            ? Math.Abs(apart_W) + Math.Abs((whole.Wall.ToLiquid_W_K - drop.Wall.ToLiquid_W_K) * drop.Wall.Excess_K(at.Wall_J[i]))
+            : apart_W;
     }
 
     private PlantState Now => _stepper.State;
@@ -482,11 +496,12 @@ public sealed class Simulation
         {
             if (_controls.Blankets[i] is not { } blanket) continue;
             bool before = _inputs.Blanket_W[i] > 0;
-            blanket.Update(Now.Cylinder_K[i]);
+            double wall_K = _plant.Covered_K(Now, _inputs, i);
+            blanket.Update(wall_K);
             _inputs.Blanket_W[i] = blanket.Power_W;
             if (blanket.On == before) continue;
             Exchange();
-            Publish(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, Now.Cylinder_K[i], i);
+            Publish(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, wall_K, i);
         }
     }
 
@@ -567,8 +582,9 @@ public sealed class Simulation
                 Publish(_inputs.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);
             }
 
-            if (_controls.Hot[i].Update(Now.Cylinder_K[i]))
-                Publish(_controls.Hot[i].IsHigh ? EventKind.CylinderHot : EventKind.CylinderCooled, Now.Cylinder_K[i], i);
+            double hottest_K = _plant.Hottest_K(Now, _inputs, i);
+            if (_controls.Hot[i].Update(hottest_K))
+                Publish(_controls.Hot[i].IsHigh ? EventKind.CylinderHot : EventKind.CylinderCooled, hottest_K, i);
             if (AlgebraicState.Cylinders.Contents[i].LiquidVolume_m3 >= _rig.Cylinders[i].Volume_m3) End(RunEnd.LiquidFull, EventKind.LiquidFull, i);
             else if (AlgebraicState.CylinderPressure_Pa(i) >= _rig.Cylinders[i].ReliefPressure_Pa
                 || (_inputs.HasLiquid[i] && EventFunctions.PastLine_Pa(Now.Cylinder_K[i]) >= 0)) End(RunEnd.ReliefPressure, EventKind.ReliefPressure, i);

@@ -66,16 +66,16 @@ public enum EventKind
     /// <summary>The service side of a changeover feeds alone again. Value: propane left on the service side. [kg]</summary>
     ServiceAlone,
 
-    /// <summary>A blanket switches on. Value: liquid temperature. [K]</summary>
+    /// <summary>A blanket switches on. Value: the dry wall under it, as its thermostat feels it. [K]</summary>
     BlanketOn,
 
-    /// <summary>A blanket switches off. Value: liquid temperature. [K]</summary>
+    /// <summary>A blanket switches off. Value: the dry wall under it, as its thermostat feels it. [K]</summary>
     BlanketOff,
 
-    /// <summary>A cylinder warms past 125 °F, the limit for compressed-gas cylinders. Value: liquid temperature. [K]</summary>
+    /// <summary>A cylinder warms past 125 °F, the limit for compressed-gas cylinders. Value: its hottest place, the top of the dry wall. [K]</summary>
     CylinderHot,
 
-    /// <summary>The cylinder has cooled below that again. Value: liquid temperature. [K]</summary>
+    /// <summary>The cylinder has cooled below that again. Value: its hottest place. [K]</summary>
     CylinderCooled,
 
     /// <summary>The water of a node begins to freeze. Value: outside air. [K]</summary>

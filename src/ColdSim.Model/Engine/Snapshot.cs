@@ -53,13 +53,14 @@ public record struct Snapshot(
 /// <summary>State of one cylinder at an instant. SI units.</summary>
 /// <param name="Propane_kg">Gas in it, liquid and vapour. [kg]</param>
 /// <param name="Liquid_K">Liquid and shell. [K]</param>
+/// <param name="Hottest_K">The top of the dry wall under a blanket; the liquid without one. [K]</param>
 /// <param name="Pressure_Pa">Its own pressure. [Pa gauge]</param>
 /// <param name="FrostMass_kg_m2">Frost on the bare wall. [kg/m²]</param>
 /// <param name="FrostThickness_m">Its depth. [m]</param>
 /// <param name="NormalButane_kg">Of a mixed gas in it, the n-butane. [kg]</param>
 /// <param name="Isobutane_kg">Of a mixed gas in it, the isobutane. [kg]</param>
 public readonly record struct CylinderReading(
-    double Propane_kg, double Liquid_K, double Pressure_Pa, double FrostMass_kg_m2, double FrostThickness_m, double NormalButane_kg = 0,
+    double Propane_kg, double Liquid_K, double Hottest_K, double Pressure_Pa, double FrostMass_kg_m2, double FrostThickness_m, double NormalButane_kg = 0,
     double Isobutane_kg = 0)
 {
     /// <summary>Each species in it. [kg]</summary>

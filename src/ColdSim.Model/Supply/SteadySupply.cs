@@ -39,9 +39,25 @@ public static class SteadySupply
         CylinderBody body, in WeatherSample weather, in CylinderContents contents, double allowed_K, double blanket_W, in FrostLayer frost)
     {
         if (!contents.HasLiquid) return 0;
-        double heat_W = HeatCoupling.At(body, weather, contents, allowed_K, frost).Heat_W(allowed_K, blanket_W);
-        return Math.Max(0, heat_W) / contents.DrawHeat_J_kg;
+        HeatCoupling coupling = HeatCoupling.At(body, weather, contents, allowed_K, frost);
+        double draw_kg_s = Math.Max(0, coupling.Heat_W(allowed_K, ThroughThermostat_W(body, coupling, allowed_K, blanket_W, 0), 0)) / contents.DrawHeat_J_kg;
+        if (!body.IsUnderBlanket) return draw_kg_s;
+
+        // What leaves takes warmth of the dry wall along, a twentieth of the heat at most: three turns are exact to a thousandth of that.
+        for (int i = 0; i < 3; i++)
+        {
+            double power_W = ThroughThermostat_W(body, coupling, allowed_K, blanket_W, draw_kg_s);
+            draw_kg_s = Math.Max(0, coupling.Heat_W(allowed_K, power_W, draw_kg_s)) / contents.DrawHeat_J_kg;
+        }
+
+        return draw_kg_s;
     }
+
+    // A thermostat that would switch off at full power goes on and off, and holds its wall in the middle of its band.
+    private static double ThroughThermostat_W(CylinderBody body, in HeatCoupling coupling, double liquid_K, double power_W, double draw_kg_s)
+        => body.Specification.Blanket is { StuckOn: false } blanket && power_W > 0
+            ? Math.Min(power_W, coupling.Wall.PowerAt_W(0.5 * (blanket.On_K + blanket.Off_K), liquid_K, draw_kg_s))
+            : power_W;
 
     /// <summary>The coldest liquid that still feeds a flow at a delivery pressure. [K]</summary>
     /// <param name="regulator">The regulator.</param>

@@ -186,7 +186,8 @@ public sealed record ChainOfCause
                 FrostLayer frost = new(cylinder.FrostMass_kg_m2[i], cylinder.FrostThickness_m[i]);
                 sun_J += Sun_W(bodies[c], shaded[c], weather, contents, t_K, frost) * RunSeries.Spacing_s;
                 if (its.Blanket is not { Power_W: > 0 } blanket) continue;
-                share_frac += blanket.Power_W * HeatCoupling.At(bodies[c], weather, contents, t_K, frost).BlanketShare_frac;
+                double draw_kg_s = (cylinder.Propane_kg[i - 1] - cylinder.Propane_kg[i]) / RunSeries.Spacing_s;
+                share_frac += blanket.Power_W * HeatCoupling.At(bodies[c], weather, contents, t_K, frost).BlanketShare_frac(draw_kg_s);
                 power_W += blanket.Power_W;
             }
 

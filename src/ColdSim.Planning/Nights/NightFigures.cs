@@ -164,7 +164,7 @@ public static class NightFigures
             .InTable(ReportTable.Trip, "Blan-|kets|Wh", Display.WattHours, order: 4)
             .InCsv(CsvTable.Trip, "blankets", 1, order: 3),
         Night.Quantity("other_heat_wh", n => n.OtherHeat, EnergyUnit.WattHour, "heat of the `[[heater]]` tables, of whatever fuel"),
-        Night.Quantity("cylinder_temperature_max_c", n => n.HottestCylinder, TemperatureUnit.DegreeCelsius, "hottest liquid and shell of any cylinder")
+        Night.Quantity("cylinder_temperature_max_c", n => n.HottestCylinder, TemperatureUnit.DegreeCelsius, "hottest place of any cylinder: liquid, or the wall above it under a blanket")
             .InTable(ReportTable.EachCylinder, "Hottest|{unit}"),
         Night.Time("cylinder_hot_at", n => n.CylinderHotAt, "when a cylinder first passed 125 °F (52 °C)", canBeAbsent: true),
         Night.Count("hot_cylinder", n => n.HotCylinder + 1, "which cylinder that was, from 1", canBeAbsent: true),

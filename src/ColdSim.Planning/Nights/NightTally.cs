@@ -168,7 +168,7 @@ internal sealed class NightTally(Rig rig, GasConsumerTally consumers, double fro
         if (m.Outside_K < OutsideLow_K) (OutsideLow_K, OutsideLowAt_s) = (m.Outside_K, m.Time_s);
         if (m.Inside_K < InsideLow_K) (InsideLow_K, InsideLowAt_s) = (m.Inside_K, m.Time_s);
         LiquidLow_K = Math.Min(LiquidLow_K, m.Liquid_K);
-        for (int i = 0; i < _cylinders; i++) Hottest_K = Math.Max(Hottest_K, m.Cylinder(i).Liquid_K);
+        for (int i = 0; i < _cylinders; i++) Hottest_K = Math.Max(Hottest_K, m.Cylinder(i).Hottest_K);
         CylinderPressureLow_Pa = Math.Min(CylinderPressureLow_Pa, m.CylinderPressure_Pa);
     }
 }

@@ -16,15 +16,19 @@ public class BlanketTests
 {
     private static BlanketSpecification Of(double power_W) => new() { Power_W = power_W };
 
-    // No heat but the blanket's, asked for more than it can boil: what flows carries off just that heat.
+    // No heat but the blanket's, none of it to the vapour, a wall that holds none back, asked for more than it can boil: what flows carries off just
+    // that heat.
     [Theory]
     [InlineData(60)]
     [InlineData(150)]
     public void A_starved_vessel_under_a_blanket_settles_to_its_power_over_the_heat_of_a_draw(double power_W)
     {
-        CylinderSpecification vessel = Bottle("100 lb", 0.9).Fixed(0) with
+        CylinderSpecification tight = Bottle("100 lb", 0.9).Fixed(0);
+        CylinderSpecification vessel = tight with
         {
             InitialTemperature_K = 243.15,
+            WallConductivity_W_mK = 1e7,
+            Surroundings = tight.Surroundings with { VapourFilm_W_m2K = 0 },
             Blanket = new BlanketSpecification { Power_W = power_W, StuckOn = true, Coverage_frac = 1 },
         };
         Trace run = Run(new Rig { Cylinders = [vessel], Appliances = [Draw(120_000) with { MinimumPressure_Pa = 0 }] }, Steady(-20), 30);
@@ -49,7 +53,7 @@ public class BlanketTests
             }, iter: 3000);
 
     [Fact]
-    public void The_thermostat_keeps_the_liquid_within_its_band()
+    public void The_thermostat_keeps_the_wall_within_its_band()
     {
         CylinderSpecification vessel = Bottle("30 lb", 0.7) with { InitialTemperature_K = 260, Blanket = Of(150) };
         Trace run = Run(new Rig { Cylinders = [vessel], Appliances = [Draw(6000)] }, Steady(-15), 48);
@@ -62,7 +66,7 @@ public class BlanketTests
     [Fact]
     public void Shore_power_is_there_only_at_a_hookup()
     {
-        CylinderSpecification vessel = Bottle("30 lb", 0.7) with { Blanket = Of(80) with { Supply = BlanketSupply.ShorePower } };
+        CylinderSpecification vessel = Bottle("30 lb", 0.7) with { Blanket = Of(80) with { Supply = BlanketSupply.ShorePower, StuckOn = true } };
         double Heated_J(bool hookup) => Run(new Rig { Cylinders = [vessel], Site = new SiteSpecification { Hookup = hookup } }, Steady(-15), 6)
             .Steps.Sum(s => s.Blanket_W * (s.To.Time_s - s.From.Time_s));
         Assert.Equal(0, Heated_J(false));
@@ -79,7 +83,7 @@ public class BlanketTests
         Assert.Equal(60 * 3 * 3600, run.Steps.Sum(s => s.Blanket_W * (s.To.Time_s - s.From.Time_s)), 1e-3);
     }
 
-    // 49 CFR and the compressed-gas trade: no cylinder above 125 °F. 100 W into 2 kg of propane warms it some 45 K in an hour.
+    // 49 CFR and the compressed-gas trade: no cylinder above 125 °F, at its hottest place.
     [Fact]
     public void A_stuck_thermostat_passes_125_F_and_is_reported()
     {
@@ -87,7 +91,7 @@ public class BlanketTests
         Trace run = Run(new Rig { Cylinders = [Bottle("20 lb", 0.15) with { InitialTemperature_K = 278.15, Blanket = stuck }] }, Steady(5), 12);
         SimulationEvent hot = run.Events.First(e => e.Kind == EventKind.CylinderHot);
         Assert.Equal((125 - 32) / 1.8 + Zero_K, hot.Value, 0.02);
-        Assert.InRange(hot.Time_s, 1800, 12 * 3600);
+        Assert.InRange(hot.Time_s, 300, 3600);
     }
 
     [Fact]
