@@ -18,6 +18,7 @@ internal static class ExplainText
         [
             new(explanation.Report.Scenario.Title, Wrap.Lines(Sentence(explanation, units), rest: "  ")),
             new("How it came to that", Chain(explanation.Chain, units)),
+            .. ShortageText.Sections(explanation.Report, units),
         ];
         if (ActionText.Section(explanation.Plan, explanation.Report.Scenario, units) is { } actions)
             sections.Add(actions);

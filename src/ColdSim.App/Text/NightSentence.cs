@@ -180,7 +180,7 @@ internal static class NightSentence
     private static IEnumerable<string> ShortTime(NightReport night)
     {
         if (night.ShortTime.Seconds > 0)
-            yield return $"gas is short for {ClockText.Span(night.ShortTime)} in all";
+            yield return $"gas is short for {ClockText.Span(night.ShortTime)} in all{ShortageText.Parts(night)}";
     }
 
     /// <summary>Of a night whose battery is flat before gas is short: when, how much gas is left, and how cold it gets.</summary>

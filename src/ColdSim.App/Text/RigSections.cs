@@ -8,6 +8,8 @@ internal static class RigSections
 {
     public static IEnumerable<TextSection> Of(RunReport report, UnitStyle units)
     {
+        foreach (TextSection shortage in ShortageText.Sections(report, units))
+            yield return shortage;
         if (BlendTable.Applies(report))
             yield return new("The gas", BlendTable.Lines(report, units));
         if (WhoDrew.Applies(report))

@@ -31,6 +31,7 @@ public sealed class Simulation
     private readonly Controls _controls;
     private readonly RunClock _clock;
     private readonly Occupants _occupants;
+    private readonly IgnitionOutlook? _ignition;
     private readonly Ledger _ledger;
     private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
@@ -101,6 +102,7 @@ public sealed class Simulation
         _hold_s = settings.Step_s * Math.Max(1, Math.Floor(ShortestHold_s / settings.Step_s));
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
         _fan_W = rig.FurnaceFan_W;
+        _ignition = rig.Furnace is { } furnace ? new IgnitionOutlook(_plant, furnace.IgnitionPressure_Pa) : null;
     }
 
     /// <summary>Present state of the rig: that at the end, once the run is over.</summary>
@@ -269,6 +271,7 @@ public sealed class Simulation
         _record.Furnace = _controls.Furnace?.Phase ?? FurnacePhase.Idle;
         _record.BurnerLit = _inputs.FurnaceLit;
         _record.Undersupplied = _controls.Supply.Undersupplied;
+        _record.WouldLight = _ignition is not null && _record is { Undersupplied: true, Furnace: FurnacePhase.Lockout } && _ignition.WouldLight(AlgebraicState);
         _record.DampSettles = _plant.Damp is not null && _controls.Damp.IsHigh;
     }
 

@@ -87,6 +87,9 @@ public sealed class StepRecord
     /// <summary>Whether an appliance had less gas than its demand.</summary>
     public bool Undersupplied { get; set; }
 
+    /// <summary>Whether a furnace that is locked out for lack of gas would light if it tried, at the end of the step.</summary>
+    public bool WouldLight { get; set; }
+
     /// <summary>Whether damp settles on the coach's coldest surface.</summary>
     public bool DampSettles { get; set; }
 
@@ -121,7 +124,7 @@ public sealed class StepRecord
         (_ends[_from], _ends[1 - _from]) = (from, to);
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
         (OtherHeat_W, HeatCalled, Furnace) = (whole.OtherHeat_W, whole.HeatCalled, whole.Furnace);
-        (BurnerLit, Undersupplied, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.DampSettles);
+        (BurnerLit, Undersupplied, WouldLight, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.WouldLight, whole.DampSettles);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
         whole.IsShort.AsSpan().CopyTo(IsShort);
         whole.NodeBefore_K.AsSpan().CopyTo(NodeBefore_K);

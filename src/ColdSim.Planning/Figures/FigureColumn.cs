@@ -15,6 +15,9 @@ public enum ReportTable
     /// <summary>The 12 V side, night by night.</summary>
     Power,
 
+    /// <summary>What a shortage of gas was, night by night.</summary>
+    Shortages,
+
     /// <summary>A mixed gas in each cylinder, night by night.</summary>
     Blends,
 

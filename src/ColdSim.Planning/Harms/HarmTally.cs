@@ -9,6 +9,15 @@ internal sealed class HarmTally
     /// <summary>Undersupply of gas. [s]</summary>
     public double Short_s { get; set; }
 
+    /// <summary>The part of it without a flame and without gas to light one. [s]</summary>
+    public double NoFlame_s { get; set; }
+
+    /// <summary>The part of it with a flame that got too little. [s]</summary>
+    public double WeakFlame_s { get; set; }
+
+    /// <summary>The part of it in which the furnace waited in a lockout although it would have lit. [s]</summary>
+    public double LockedOut_s { get; set; }
+
     /// <summary>The first of it; NaN where there was none. [s]</summary>
     public double FirstShort_s { get; set; } = double.NaN;
 

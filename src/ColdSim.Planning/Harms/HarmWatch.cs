@@ -57,6 +57,7 @@ internal sealed class HarmWatch(Rig rig, NightCriteria criteria)
         if (record.Undersupplied)
         {
             night.Short_s += step_s;
+            AddShortage(record, step_s, night);
             if (double.IsNaN(night.FirstShort_s)) (night.FirstShort_s, night.LeftAtFirstShort_frac) = (from_s, record.From.Propane_kg / _legalFill_kg);
             if (double.IsNaN(night.Dry_s) && AllLiquidGone) night.Dry_s = from_s;
         }
@@ -71,6 +72,22 @@ internal sealed class HarmWatch(Rig rig, NightCriteria criteria)
         bool lacksOther = !isLive || FurnaceOut || OnTheRoad;
         night.BelowSetPoint_K = Math.Max(night.BelowSetPoint_K, _shortfall.Below_K(record, lacksOther));
         if (_isHeated) AddHeat(record, step_s, night);
+    }
+
+    private static void AddShortage(StepRecord record, double step_s, HarmTally night)
+    {
+        switch (ShortageKinds.Of(record))
+        {
+            case ShortageKind.WeakFlame:
+                night.WeakFlame_s += step_s;
+                break;
+            case ShortageKind.LockedOut:
+                night.LockedOut_s += step_s;
+                break;
+            default:
+                night.NoFlame_s += step_s;
+                break;
+        }
     }
 
     private void AddFreezing(StepRecord record, double step_s, HarmTally night)

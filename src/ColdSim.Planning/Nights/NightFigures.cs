@@ -99,6 +99,7 @@ public static class NightFigures
             .InTable(ReportTable.Nights, "Night", left: true, value: n => n.Evening, order: -2)
             .AlsoIn(ReportTable.NightsOnScreen)
             .AlsoIn(ReportTable.EachCylinder)
+            .AlsoIn(ReportTable.Shortages)
             .AlsoIn(ReportTable.Power)
             .AlsoIn(ReportTable.Trip)
             .AlsoIn(ReportTable.TripPage),
@@ -174,7 +175,18 @@ public static class NightFigures
         Night.Quantity("delivery_pressure_min_kpa_gauge", n => n.DeliveryPressureLow, PressureUnit.Kilopascal, "lowest delivery pressure while gas was asked for", canBeAbsent: true),
         Night.Time("first_short", n => n.FirstShort, "first undersupply, however short", canBeAbsent: true).InTable(ReportTable.Nights, "Short|first|at"),
         Night.Quantity("short_time_s", n => n.ShortTime, DurationUnit.Second, "undersupply in all")
-            .InTable(ReportTable.Nights, "Short|for|{unit}", Display.HoursMinutes, value: n => n.FirstShort is null ? null : n.ShortTime),
+            .InTable(ReportTable.Nights, "Short|for|{unit}", Display.HoursMinutes, value: n => n.FirstShort is null ? null : n.ShortTime)
+            .InTable(ReportTable.Shortages, "Short|in all|{unit}", Display.HoursMinutes)
+            .InCsv(CsvTable.Trip, "short", 1, DurationUnit.Minute, order: 101),
+        Night.Quantity("no_flame_time_s", n => n.NoFlameTime, DurationUnit.Second, "of it, no flame and no gas to light one")
+            .InTable(ReportTable.Shortages, "No|flame|{unit}", Display.HoursMinutes)
+            .InCsv(CsvTable.Trip, "no flame", 1, DurationUnit.Minute, order: 101),
+        Night.Quantity("weak_flame_time_s", n => n.WeakFlameTime, DurationUnit.Second, "of it, a flame that gets less than it needs")
+            .InTable(ReportTable.Shortages, "Weak|flame|{unit}", Display.HoursMinutes)
+            .InCsv(CsvTable.Trip, "weak flame", 1, DurationUnit.Minute, order: 101),
+        Night.Quantity("locked_out_with_gas_time_s", n => n.LockedOutTime, DurationUnit.Second, "of it, the furnace waits in a lockout although there is gas again to light it")
+            .InTable(ReportTable.Shortages, "Locked out,|gas there|{unit}", Display.HoursMinutes)
+            .InCsv(CsvTable.Trip, "locked out with gas", 1, DurationUnit.Minute, order: 101),
         Night.Quantity("below_minimum_inlet_s", n => n.BelowMinimumInlet, DurationUnit.Second, "time that gas flowed with less before the regulator than its `minimum_inlet`, of which its plate promises nothing"),
         Night.Text("first_to_starve", n => n.FirstToStarve, "of the appliances that were short of gas, the one whose flame needs the highest pressure", canBeAbsent: true),
         Night.Quantity("left_at_first_short_kg", n => n.LeftAtFirstShort, MassUnit.Kilogram, "propane left at that first undersupply", canBeAbsent: true),

@@ -133,6 +133,15 @@ public sealed record NightReport
     /// <summary>Undersupply in all.</summary>
     public required Duration ShortTime { get; init; }
 
+    /// <summary>The part of it without a flame and without gas to light one.</summary>
+    public Duration NoFlameTime { get; init; }
+
+    /// <summary>The part of it with a flame that got too little.</summary>
+    public Duration WeakFlameTime { get; init; }
+
+    /// <summary>The part of it in which the furnace waited in a lockout although there was gas again to light it.</summary>
+    public Duration LockedOutTime { get; init; }
+
     /// <summary>How long gas flowed with less before the regulator than its minimum inlet, of which its plate promises nothing.</summary>
     public Duration BelowMinimumInlet { get; init; }
 
@@ -245,6 +254,15 @@ public sealed record RunSummary
 
     /// <summary>Undersupply in all.</summary>
     public required Duration ShortTime { get; init; }
+
+    /// <summary>The part of it without a flame and without gas to light one.</summary>
+    public Duration NoFlameTime { get; init; }
+
+    /// <summary>The part of it with a flame that got too little.</summary>
+    public Duration WeakFlameTime { get; init; }
+
+    /// <summary>The part of it in which the furnace waited in a lockout although there was gas again to light it.</summary>
+    public Duration LockedOutTime { get; init; }
 
     /// <summary>When voltage was first gone in a night that does not hold; null where it never was.</summary>
     public DateTimeOffset? FlatAt { get; init; }

@@ -181,6 +181,9 @@ public static class NightRun
             DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
             FirstShort = At(t.Harm.FirstShort_s),
             ShortTime = Duration.FromSeconds(t.Harm.Short_s),
+            NoFlameTime = Duration.FromSeconds(t.Harm.NoFlame_s),
+            WeakFlameTime = Duration.FromSeconds(t.Harm.WeakFlame_s),
+            LockedOutTime = Duration.FromSeconds(t.Harm.LockedOut_s),
             BelowMinimumInlet = Duration.FromSeconds(t.BelowMinimumInlet_s),
             LeftAtFirstShort = isShort ? Mass.FromKilograms(t.PropaneAtFirstShort_kg) : null,
             LiquidAtFirstShort = isShort ? Temperature.FromKelvins(t.LiquidAtFirstShort_K) : null,
@@ -247,6 +250,9 @@ public static class NightRun
             OutsideLow = Temperature.FromKelvins(nights.Min(n => n.OutsideLow.Kelvins)),
             InsideLow = nights[0].InsideLow is null ? null : Temperature.FromKelvins(nights.Min(n => n.InsideLow!.Value.Kelvins)),
             ShortTime = Duration.FromSeconds(nights.Sum(n => n.ShortTime.Seconds)),
+            NoFlameTime = Duration.FromSeconds(nights.Sum(n => n.NoFlameTime.Seconds)),
+            WeakFlameTime = Duration.FromSeconds(nights.Sum(n => n.WeakFlameTime.Seconds)),
+            LockedOutTime = Duration.FromSeconds(nights.Sum(n => n.LockedOutTime.Seconds)),
         };
     }
 }

@@ -40,6 +40,12 @@ public static class RunFigures
             .InTable(ReportTable.Compare, "Short|{unit}", Display.HoursMinutes, value: s => s.ShortTime.Seconds > 0 ? s.ShortTime : null, order: 4)
             .AlsoIn(ReportTable.OptionsPage)
             .InCsv(CsvTable.Compare, "short", 1, DurationUnit.Minute, order: 9),
+        Summary.Quantity("no_flame_time_s", s => s.NoFlameTime, DurationUnit.Second, "of it, no flame and no gas to light one")
+            .InCsv(CsvTable.Compare, "no flame", 1, DurationUnit.Minute, order: 101),
+        Summary.Quantity("weak_flame_time_s", s => s.WeakFlameTime, DurationUnit.Second, "of it, a flame that gets less than it needs")
+            .InCsv(CsvTable.Compare, "weak flame", 1, DurationUnit.Minute, order: 101),
+        Summary.Quantity("locked_out_with_gas_time_s", s => s.LockedOutTime, DurationUnit.Second, "of it, the furnace waits in a lockout although there is gas again to light it")
+            .InCsv(CsvTable.Compare, "locked out with gas", 1, DurationUnit.Minute, order: 101),
         Summary.Time("dry_at", s => s.DryAt, "when the last cylinder was dry", canBeAbsent: true)
             .InCsv(CsvTable.Compare, "dry at", order: 10),
         Summary.Time("flat_at", s => s.FlatAt, "when voltage was first gone in a night that does not hold", canBeAbsent: true).InCsv(CsvTable.Compare, "flat at", order: 20),
