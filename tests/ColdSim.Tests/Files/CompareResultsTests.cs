@@ -44,11 +44,11 @@ public class CompareResultsTests
             "rank,option,cylinders,holds,verdict,end,nights,nights held,first short,UTC offset,short [min],dry at,inside low [°C],gas used [kg],gas used [MJ],"
             + "cylinder changes,blanket [Wh],left at start [kg],left at end [kg],cost,"
             + "flat at,voltage gone [min],charge low [%],water freezes at,left behind [kg],first failure,freezing [h],lowest of water and inside [°C],"
-            + "no heat [h],cold kelvin-hours",
+            + "no heat [h],cold kelvin-hours,no flame [min],weak flame [min],locked out with gas [min]",
             lines[0]);
-        Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,,0.0,,13.10,10.430,524.9,0,0.0,12.000,1.570,,,,,,,,0.00,,0.00,0.0", lines[1]);
+        Assert.Equal("1,40 lb,20 lb,yes,holds,complete,3,3,,,0.0,,13.10,10.430,524.9,0,0.0,12.000,1.570,,,,,,,,0.00,,0.00,0.0,0.0,0.0,0.0", lines[1]);
         Assert.StartsWith("3,\"a skirt all round, with film over every window\",", lines[3], StringComparison.Ordinal);
-        Assert.Equal("4,as it is,20 lb,no,gas gone,complete,3,1,2027-01-16 04:06:00,-07:00,697.0,2027-01-17 04:12:00,-1.00,9.030,454.5,0,0.0,12.000,2.970,,,,,,,2027-01-16 04:06:00,3.20,-1.00,11.20,96.0", lines[4]);
+        Assert.Equal("4,as it is,20 lb,no,gas gone,complete,3,1,2027-01-16 04:06:00,-07:00,697.0,2027-01-17 04:12:00,-1.00,9.030,454.5,0,0.0,12.000,2.970,,,,,,,2027-01-16 04:06:00,3.20,-1.00,11.20,96.0,697.0,0.0,0.0", lines[4]);
         Assert.Equal(7, lines.Length);
     }
 

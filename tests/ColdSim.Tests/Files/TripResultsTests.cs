@@ -44,7 +44,8 @@ public class TripResultsTests
         string[] lines = text.ToString().Split('\n');
         Assert.Equal(
             "night from,UTC offset,night to,stop,verdict,outside low [°C],inside low [°C],gas used [kg],margin [kW],changes,blankets [Wh],refills,"
-            + "left left at dawn [kg],right left at dawn [kg],furnace gas [kg],refrigerator gas [kg],inside low at,first failure,freezing [h],lowest of water and inside [°C],no heat [h],cold kelvin-hours",
+            + "left left at dawn [kg],right left at dawn [kg],furnace gas [kg],refrigerator gas [kg],inside low at,first failure,freezing [h],lowest of water and inside [°C],no heat [h],cold kelvin-hours,short [min],no flame [min],weak flame [min],"
+            + "locked out with gas [min]",
             lines[0]);
         Assert.StartsWith("2027-01-08 16:00:00,-07:00,2027-01-09 12:00:00,Osprey Bench,holds,", lines[1], StringComparison.Ordinal);
         Assert.Equal(16, lines.Length);
@@ -85,8 +86,8 @@ public class TripResultsTests
         Assert.Equal(
             ["furnace gas [kg]", "generator gas [kg]", .. power], More(Powered with { Power = Powered.Power! with { Generator = new GeneratorSpecification { Rated_W = 1_000 } } }));
 
-        // Twelve of every trip first, then one for the cylinder; six of every trip last.
-        static string[] More(Rig rig) => Cells(TwoNights(rig))[0][13..^6];
+        // Twelve of every trip first, then one for the cylinder; ten of every trip last.
+        static string[] More(Rig rig) => Cells(TwoNights(rig))[0][13..^10];
     }
 
     [Fact]

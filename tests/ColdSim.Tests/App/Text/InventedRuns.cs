@@ -100,6 +100,7 @@ internal static class InventedRuns
         FirstFailure = Noon.AddHours(39.2),
         FirstShort = Noon.AddHours(39.2),
         ShortTime = Duration.FromMinutes(125),
+        NoFlameTime = Duration.FromMinutes(125),
         LeftAtFirstShort = Mass.FromPounds(4.4),
         LiquidAtFirstShort = Temperature.FromDegreesFahrenheit(-37),
         CylinderPressureAtFirstShort = Pressure.FromPascals(3.1 * Psi_Pa),

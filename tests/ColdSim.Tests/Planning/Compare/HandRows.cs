@@ -40,6 +40,7 @@ internal static class HandRows
                 OutsideLow = Temperature.FromDegreesCelsius(-30),
                 InsideLow = inside_C is { } inside ? Temperature.FromDegreesCelsius(inside) : null,
                 ShortTime = Duration.FromMinutes(harm?.ShortMinutes ?? short_min),
+                NoFlameTime = Duration.FromMinutes(harm?.ShortMinutes ?? short_min),
                 FreezingTime = Duration.FromHours(harm?.FreezingHours ?? 0),
                 Lowest = harm is { Lowest_K: var lowest_K } && double.IsFinite(lowest_K) ? Temperature.FromKelvins(lowest_K) : null,
                 NoHeatTime = Duration.FromHours(harm?.NoHeatHours ?? 0),
