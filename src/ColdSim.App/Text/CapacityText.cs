@@ -59,7 +59,7 @@ internal static class CapacityText
         }
 
         if (times.Any(t => t.Kind == CapacityTimeKind.WithoutEnd))
-            yield return "Without end, the heat that flows in balances the draw while the fill stays as it is, on a wall without frost.";
+            yield return "Without end, the heat that flows in balances the draw while the fill stays as it is, in dry air and without frost.";
         yield return "Compare it with what your burners take on average over that time. A burner that cycles needs its whole flow while it burns, so it is short a little sooner than "
             + "a steady draw.";
     }

@@ -82,7 +82,7 @@ internal static class LimitWords
     {
         Planning.NightCriteria criteria = chart.Scenario.Criteria;
         string allowed = ClockText.Span(criteria.ShortAllowance);
-        return $"Holds: gas and battery fail for at most {allowed} in all, inside falls at most {units.Difference(criteria.BelowSetPoint.Kelvins)} below the set "
+        return $"Each limit is for that whole night, while the contents fall and frost grows. Holds: gas and battery fail for at most {allowed} in all, inside falls at most {units.Difference(criteria.BelowSetPoint.Kelvins)} below the set "
             + "point for lack of gas or because the furnace is too small, and no declared water freezes. Each number was run and holds, as do the two next "
             + $"warmer ones; one {Tolerance(chart, units)} colder was run and does not.";
     }

@@ -77,7 +77,7 @@ internal static class NightSentence
         return null;
     }
 
-    /// <summary>A steady supply is given only with the liquid temperature that it allows.</summary>
+    /// <summary>What can be given is said with its time; without end, with the liquid temperature that it allows.</summary>
     private static string Margin(NightReport night, UnitStyle units)
     {
         double asked_W = (double)night.DemandAtLow.Watts, steady_W = (double)night.SteadySupplyAtLow.Watts;
@@ -85,14 +85,14 @@ internal static class NightSentence
             return "; nothing asks for gas";
         if (asked_W <= 0)
             return "";
-        string asked = $"; at the coldest hour {units.Power(asked_W)} is needed and";
+        string span = night.Capacity?.ForSpanAtLow is { } given ? $" {units.Power((double)given.Watts)} for 4 h, and" : "";
         string liquid = night.AllowedLiquid is { } allowed
             ? $"with its liquid at {Temperature(allowed, units)}"
             : "through this regulator, all appliances at once";
+        string asked = $"; at the coldest hour {units.Power(asked_W)} is needed and the cylinder could give{span}";
         return steady_W >= asked_W
-            ? $"{asked} the cylinder could keep giving {units.Power(steady_W)} {liquid}"
-            : $"{asked} the cylinder could keep giving only {units.Power(steady_W)} {liquid}, "
-                + "so it lives on warmth stored in the liquid";
+            ? $"{asked} {units.Power(steady_W)} without end {liquid}"
+            : $"{asked} only {units.Power(steady_W)} without end {liquid}, so it lives on warmth stored in the liquid";
     }
 
     private static string Dip(NightReport night, RunReport run) => night.FirstShort is { } first

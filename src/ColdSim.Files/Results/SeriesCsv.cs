@@ -28,7 +28,7 @@ public static class SeriesCsv
         new("asked", CurveUnit.Heat, (s, i) => s.Asked_W[i]),
         new("given", CurveUnit.Heat, (s, i) => s.Given_W[i]),
         new("can give now", CurveUnit.Heat, (s, i) => s.CanGiveNow_W[i]),
-        new("can keep giving", CurveUnit.Heat, (s, i) => s.CanKeepGiving_W[i]),
+        new("can give without end", CurveUnit.Heat, (s, i) => s.CanGiveWithoutEnd_W[i]),
         new("heat into cylinder", CurveUnit.Heat, (s, i) => s.HeatIntoCylinder_W[i]),
         new("burner", CurveUnit.Percent, (s, i) => s.Burner_frac[i]),
     ];

@@ -16,10 +16,10 @@ public interface ISupplyOutlook
     /// <param name="sample">Index of the sample.</param>
     double CanGiveNow_W(RunSeries series, int sample);
 
-    /// <summary>Gas that could be kept up at a sample's weather, fill, frost and blankets, as gross heat. [W]</summary>
+    /// <summary>Gas that could be given without end if a sample's weather, fill, frost and blankets stayed, as gross heat. [W]</summary>
     /// <param name="series">The run's curves.</param>
     /// <param name="sample">Index of the sample.</param>
-    double CanKeepGiving_W(RunSeries series, int sample);
+    double CanGiveWithoutEnd_W(RunSeries series, int sample);
 
     /// <summary>
     /// Liquid that a mixed gas would leave in a cylinder: what stays when vapour has been drawn at one temperature until its pressure no

@@ -15,7 +15,7 @@ public sealed class RunSeries
     public const double Spacing_s = 60;
 
     private double[]? _canGiveNow_W;
-    private double[]? _canKeepGiving_W;
+    private double[]? _canGiveWithoutEnd_W;
 
     /// <summary>Makes room for a run.</summary>
     /// <param name="duration_s">Length of the run. [s]</param>
@@ -96,9 +96,9 @@ public sealed class RunSeries
     public double[] CanGiveNow_W => _canGiveNow_W ??= Worked(Outlook is null ? null : Outlook.CanGiveNow_W);
 
     /// <summary>
-    /// Gas that the cylinders could keep giving in this weather at this fill, as gross heat; worked out at first use. [W]
+    /// Gas that the cylinders could give without end if this weather and fill stayed, as gross heat; worked out at first use. [W]
     /// </summary>
-    public double[] CanKeepGiving_W => _canKeepGiving_W ??= Worked(Outlook is null ? null : Outlook.CanKeepGiving_W);
+    public double[] CanGiveWithoutEnd_W => _canGiveWithoutEnd_W ??= Worked(Outlook is null ? null : Outlook.CanGiveWithoutEnd_W);
 
     /// <summary>Heat from surroundings and blankets into liquid and shell of all cylinders. [W]</summary>
     public double[] HeatIntoCylinder_W { get; }

@@ -73,7 +73,7 @@ public sealed class SupplyOutlook : ISupplyOutlook
     }
 
     /// <inheritdoc/>
-    public double CanKeepGiving_W(RunSeries series, int sample)
+    public double CanGiveWithoutEnd_W(RunSeries series, int sample)
     {
         ArgumentNullException.ThrowIfNull(series);
         double allowed_K = AllowedLiquid_K(series, sample);

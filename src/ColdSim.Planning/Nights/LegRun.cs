@@ -75,7 +75,7 @@ internal sealed class LegOutlook(IReadOnlyList<Leg> legs, Func<Leg, SupplyOutloo
     public double CanGiveNow_W(RunSeries series, int sample) => At(sample).CanGiveNow_W(series, sample);
 
     /// <inheritdoc/>
-    public double CanKeepGiving_W(RunSeries series, int sample) => At(sample).CanKeepGiving_W(series, sample);
+    public double CanGiveWithoutEnd_W(RunSeries series, int sample) => At(sample).CanGiveWithoutEnd_W(series, sample);
 
     private SupplyOutlook At(int sample)
     {

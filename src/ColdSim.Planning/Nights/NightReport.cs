@@ -175,7 +175,10 @@ public sealed record NightReport
     /// <summary>When inside first fell to freezing; null where it did not.</summary>
     public required DateTimeOffset? FreezingAt { get; init; }
 
-    /// <summary>At the coldest hour outside: the gas, as gross heat, that the cylinder could keep giving.</summary>
+    /// <summary>What the cylinders could give for a time; null where that is not known.</summary>
+    public NightCapacity? Capacity { get; init; }
+
+    /// <summary>At the coldest hour outside: the gas, as gross heat, that the cylinder could give without end if weather and fill stayed.</summary>
     public required Power SteadySupplyAtLow { get; init; }
 
     /// <summary>

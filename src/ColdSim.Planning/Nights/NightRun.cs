@@ -38,7 +38,7 @@ public static class NightRun
         foreach (NightTally tally in watch.Nights)
         {
             // A boundary reached exactly opens a night in which nothing was run.
-            if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, calendar.Evening(nights.Count), series));
+            if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, calendar.Evening(nights.Count), series, legs));
         }
 
         // The engine checks the cylinders before its first step.
@@ -130,7 +130,7 @@ public static class NightRun
         Weather = scenario.Weather,
     };
 
-    private static NightReport Report(int number, NightTally t, Scenario scenario, DateOnly evening, RunSeries series)
+    private static NightReport Report(int number, NightTally t, Scenario scenario, DateOnly evening, RunSeries series, IReadOnlyList<Leg> legs)
     {
         DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
         (Verdict verdict, double failure_s) = t.Harm.Judge(scenario.Criteria);
@@ -194,7 +194,8 @@ public static class NightRun
             DryAt = At(t.Harm.Dry_s),
             BelowSetPoint = TemperatureDelta.FromKelvins(t.Harm.BelowSetPoint_K),
             FreezingAt = At(t.Freezing_s),
-            SteadySupplyAtLow = Power.FromWatts(series.Outlook.CanKeepGiving_W(series, low)),
+            Capacity = new NightCapacity(scenario, legs, series, low, evening),
+            SteadySupplyAtLow = Power.FromWatts(series.Outlook.CanGiveWithoutEnd_W(series, low)),
             AllowedLiquid = double.IsFinite(allowed_K) ? Temperature.FromKelvins(allowed_K) : null,
             DemandAtLow = Power.FromWatts(MeanAsked_W(series, low)),
         };

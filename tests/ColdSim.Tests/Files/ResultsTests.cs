@@ -100,7 +100,7 @@ public class ResultsTests
         string[] lines = text.ToString().Split('\n');
         Assert.Equal(
             "time,UTC offset,outside [°C],wind [m/s],inside [°C],set point [°C],liquid [°C],cylinder pressure [mbar gauge],delivery pressure [mbar gauge],"
-            + "propane [kg],asked [kW],given [kW],can give now [kW],can keep giving [kW],heat into cylinder [kW],burner [%]",
+            + "propane [kg],asked [kW],given [kW],can give now [kW],can give without end [kW],heat into cylinder [kW],burner [%]",
             lines[0]);
         Assert.StartsWith("2025-01-14 16:01:00,-07:00,-11.00,0.00,20.00,", lines[2], StringComparison.Ordinal);
         Assert.StartsWith("2025-01-14 16:02:00,-07:00,-12.00,0.00,,", lines[3], StringComparison.Ordinal);

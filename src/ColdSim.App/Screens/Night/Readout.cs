@@ -39,7 +39,7 @@ internal sealed record ReadoutValue(string Name, string Brief, string Value)
                 Of("demand", "demand", s.Asked_W[i], u.PowerNumber),
                 Of("given", "given", s.Given_W[i], u.PowerNumber),
                 Of("can give now", "can give now", s.CanGiveNow_W[i], u.PowerNumber),
-                Of("can keep giving", "can keep", s.CanKeepGiving_W[i], u.Power),
+                Of("without end", "endless", s.CanGiveWithoutEnd_W[i], u.Power),
             ],
         ];
     }

@@ -67,7 +67,7 @@ internal static class LimitAnswer
             chart.Cells.Any(c => c.Emptied && c.Kind != LimitKind.HoldsAtColdest) ? " d: then it is empty." : "");
         return new([.. lines.Take(head)], [.. lines.Skip(head).Select((line, i) => new AnswerRow(line, Importance(chart, own, i - 1)))], hidden => $"{hidden.Count} more fills with --full.")
         {
-            Title = $"The low down to which it holds.{signs}",
+            Title = $"The low down to which it holds for a night, {ClockText.Clock(chart.Night.From)} to {ClockText.Clock(chart.Night.To)}.{signs}",
             Most = MostRows,
         };
     }

@@ -71,7 +71,7 @@ internal static class SampleRun
             s.Asked_W[i] = asked;
             s.Given_W[i] = given;
             s.CanGiveNow_W[i] = can;
-            s.CanKeepGiving_W[i] = Math.Max(0, 150 * (outside - 231));
+            s.CanGiveWithoutEnd_W[i] = Math.Max(0, 150 * (outside - 231));
             s.HeatIntoCylinder_W[i] = 9 * (outside - liquid);
             s.Burner_frac[i] = coach && asked > 0 ? given / asked : 0;
         }

@@ -13,12 +13,12 @@ public class NightSentenceTests
     [Fact]
     public void A_night_that_holds_gives_the_margin_with_its_liquid_temperature() => Assert.Equal(
         "Thursday night, 14 to 15 January, holds: outside falls to 14 °F, inside stays at 62 °F or above, and 9.1 lb is left at 07:00; "
-        + "at the coldest hour 11,200 BTU/h is needed and the cylinder could keep giving 16,900 BTU/h with its liquid at -20 °F.",
+        + "at the coldest hour 11,200 BTU/h is needed and the cylinder could give 16,900 BTU/h without end with its liquid at -20 °F.",
         Sentence(InventedRuns.Holds));
 
     [Fact]
     public void A_night_that_holds_on_stored_warmth_says_so() => Assert.EndsWith(
-        "the cylinder could keep giving only 9,000 BTU/h with its liquid at -20 °F, so it lives on warmth stored in the liquid.",
+        "the cylinder could give only 9,000 BTU/h without end with its liquid at -20 °F, so it lives on warmth stored in the liquid.",
         Sentence(InventedRuns.Holds with { SteadySupplyAtLow = Power.FromBritishThermalUnitsPerHour(9_000) }), StringComparison.Ordinal);
 
     [Fact]
