@@ -1,5 +1,6 @@
 using ColdSim.Validation.ClosedForms;
 using ColdSim.Validation.DegreeDays;
+using ColdSim.Validation.Durations;
 using ColdSim.Validation.Furnace;
 using OxyPlot;
 using OxyPlot.Axes;
@@ -17,6 +18,7 @@ internal static class Plots
         yield return ("validation/furnace-load.svg", Svg(FurnaceLoad()));
         yield return ("validation/furnace-cold-days.svg", Svg(ColdDays()));
         yield return ("validation/degree-days.svg", Svg(DegreeDayLine()));
+        yield return ("validation/trade-table.svg", Svg(TradeRatios()));
         yield return ("validation/draw.svg", Svg(Curves("Liquid while vapour is drawn", "draw", ClosedForm.Draw)));
         yield return ("validation/cooling.svg", Svg(Curves("Inside of a coach without heat", "cooling", ClosedForm.Cooling)));
         yield return ("validation/duty.svg", Svg(Diagonal("Part of the time that the furnace burns", "load over output", "run", "duty", ClosedForm.Duty)));
@@ -101,6 +103,21 @@ internal static class Plots
         model.Legends[0].LegendPosition = LegendPosition.TopLeft;
         model.Series.Add(law);
         model.Series.Add(ours);
+        return model;
+    }
+
+    private static PlotModel TradeRatios()
+    {
+        PlotModel model = Model("A 100 lb cylinder: ours over the trade's table", "in it, lb", "ratio");
+        string[] times = ["1 h", "4 h", "8 h", "without end"];
+        var rows = TradeTable.Rows().Where(r => r.Air_F == 0).OrderBy(r => r.Pounds).ToArray();
+        for (int i = 0; i < times.Length; i++)
+        {
+            LineSeries line = new() { Title = times[i], MarkerType = MarkerType.Circle, MarkerSize = 3 };
+            foreach (var row in rows) line.Points.Add(Point(row.Pounds, row.Ours[i] / row.Printed));
+            model.Series.Add(line);
+        }
+
         return model;
     }
 

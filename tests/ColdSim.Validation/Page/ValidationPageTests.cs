@@ -3,7 +3,9 @@ using ColdSim.Tests.Docs;
 using ColdSim.Tests.Files;
 using ColdSim.Validation.ClosedForms;
 using ColdSim.Validation.DegreeDays;
+using ColdSim.Validation.Durations;
 using ColdSim.Validation.Furnace;
+using ColdSim.Validation.Unchecked;
 using Xunit;
 
 namespace ColdSim.Validation.Page;
@@ -18,6 +20,8 @@ public class ValidationPageTests
     {
         ["furnace cases"] = Table(Headings, FurnaceCase.All.Select(FurnaceResult.Of).SelectMany(r => r.Comparisons()).Select(c => c.Row())),
         ["degree days"] = Table(["week", "degree days, K·d", "ours, kg", "by degree days, kg", "difference"], WinterWeek.All().Select(Week)),
+        ["trade table"] = Table(["in it, lb", "air, °F", "printed, BTU/h", "1 h", "4 h", "8 h", "without end"], TradeTable.Rows().Select(Trade)),
+        ["unchecked"] = Table(["changed", "gas of the first night, lb", "lowest inside, °F", "first short", "short, h", "lowest of the bay, °F"], UncheckedEffects.Rows()),
         ["closed forms"] = Table(["kind", "cases", "largest difference", "mean difference", "allowed"], Kinds()),
     });
 
@@ -43,6 +47,9 @@ public class ValidationPageTests
 
     private static string[] Week(WinterWeek week)
         => [Text("0", week.Number), Text("0.0", week.DegreeDays), Text("0.00", week.Ours_kg), Text("0.00", week.ByDegreeDays_kg), Percent(week.Ours_kg / week.ByDegreeDays_kg - 1)];
+
+    private static string[] Trade((double Pounds, double Air_F, double Printed, double[] Ours) row)
+        => [Text("0", row.Pounds), Text("0", row.Air_F), Text("#,0", row.Printed), .. row.Ours.Select(o => $"{Text("#,0", 1000 * Math.Round(o / 1000))} ({Text("0.00", o / row.Printed)})")];
 
     private static IEnumerable<string[]> Kinds()
     {
