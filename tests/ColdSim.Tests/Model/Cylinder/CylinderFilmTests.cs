@@ -3,6 +3,7 @@ using ColdSim.Model.Supply;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.Geometry;
 using ColdSim.Physics.HeatTransfer;
+using ColdSim.Physics.MoistAir;
 using CsCheck;
 using Xunit;
 
@@ -37,8 +38,12 @@ public class CylinderFilmTests
             double mass_kg = fill * fill * fill * s.LegalFill_kg;
             HeatCoupling c = HeatCoupling.At(body, w, mass_kg, t_K, frost);
             Assert.True(c.Conductance_W_K > 0 && double.IsFinite(c.Conductance_W_K));
-            // A wall of -78 °C in saturated air of +40 °C gains far more by freezing vapour than by the air's warmth.
-            Assert.InRange(c.Environment_K, 100, 600);
+            // The environment has no limit of its own: full sun on a wall as warm as still air is a great temperature behind a film of nearly nothing. The heat has:
+            // sun, 75 W/m²K of film (20 m/s and radiation) against air and sky, and on a wall of -78 °C far more from vapour that freezes.
+            Assert.True(c.Environment_K > 0 && double.IsFinite(c.Environment_K));
+            double vapour_K = 2.835e6 * Humidity.VapourDensity_kg_m3(w.VapourPressure_Pa, w.Air_K) / (DryAir.Density_kg_m3(w.Air_K, w.Pressure_Pa) * 1006 * 0.91);
+            double most_W_m2 = 500 + 75 * (Math.Abs(w.Air_K - t_K) + 30 + vapour_K);
+            Assert.InRange(c.Heat_W(t_K) / body.Vessel.OutsideArea_m2, -most_W_m2, most_W_m2);
             Assert.True(double.IsFinite(c.FrostFlux_kg_m2s) && double.IsFinite(c.FrostDensity_kg_m3));
             FrostLayer after = frost.After(c, 600);
             Assert.True(after.Mass_kg_m2 >= 0 && after.Thickness_m >= 0 && double.IsFinite(after.Resistance_m2K_W));
@@ -46,6 +51,20 @@ public class CylinderFilmTests
             CylinderContents contents = body.Contents(mass_kg, t_K);
             Assert.True(double.IsFinite(body.Warming_K_s(contents, c.Heat_W(t_K), 1e-4)) && double.IsFinite(body.StoredEnergy_J(mass_kg, t_K)));
         }, iter: 5000);
+
+    [Fact]
+    public void Full_sun_on_a_wall_as_warm_as_still_air_goes_in_through_the_wetted_wall_and_its_fin()
+    {
+        // The state at which the environment was found to be 736 K: the film is that of radiation from a bright wall alone, and nearly all sun goes inward.
+        CylinderSurroundings bright = new() { WindExposure_frac = 0, SkyView_frac = 0, SunExposure_frac = 1, Emissivity_frac = 0.126, SolarAbsorptance_frac = 0.4125 };
+        CylinderBody body = new(Some.Cylinder("30 lb", bright));
+        WeatherSample w = Some.Weather(226) with { CylinderSun_W_m2 = 445.7 };
+        HeatCoupling c = HeatCoupling.At(body, w, 5, 226, default);
+        double absorbed_W_m2 = 0.4125 * 445.7;
+        (double wetted_m2, double line_m, double dry_m) = Walls(body, 5, 226);
+        Assert.True(c.Environment_K > 500);
+        Assert.InRange(c.Heat_W(226), 0.98 * absorbed_W_m2 * wetted_m2, absorbed_W_m2 * (wetted_m2 + dry_m * line_m));
+    }
 
     [Fact]
     public void The_conductance_is_never_that_of_more_wall_than_there_is()
