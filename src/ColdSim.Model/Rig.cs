@@ -29,6 +29,9 @@ public sealed record Rig
     /// <summary>The cylinders, in the order in which they are used; one to <see cref="MostCylinders"/>.</summary>
     public required IReadOnlyList<CylinderSpecification> Cylinders { get; init; }
 
+    /// <summary>The cover or locker round them; null where they are in the open.</summary>
+    public EnclosureSpecification? Enclosure { get; init; }
+
     /// <summary>What to call each cylinder, in their order.</summary>
     public IReadOnlyList<string> CylinderNames() => [.. Enumerable.Range(0, Cylinders.Count).Select(NameOf)];
 

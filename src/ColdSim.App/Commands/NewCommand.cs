@@ -25,7 +25,7 @@ internal static class NewCommand
         Option<string> units = CommonOptions.Choice("--units", "Units of examples and of what is not known: us or si.", ["us", "si"], "us");
         ExampleCommand command = new(
             "new",
-            "Write a commented scenario to start from, with weather beside it. At a terminal it asks eight questions; "
+            "Write a commented scenario to start from, with weather beside it. At a terminal it asks nine questions; "
                 + "with an option that answers one, none.",
             "coldsim new trip.toml",
             "coldsim new --mine",

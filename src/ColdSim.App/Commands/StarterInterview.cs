@@ -15,7 +15,7 @@ internal static class StarterInterview
     /// <exception cref="CommandFault">The person ended the questions; nothing is written.</exception>
     public static StarterRig Ask(string path, bool metric, Host host)
     {
-        host.Error.WriteLine("Eight questions. Enter takes what is in brackets; ? is \"don't know\"; Ctrl-C ends it and writes nothing.");
+        host.Error.WriteLine("Nine questions. Enter takes what is in brackets; ? is \"don't know\"; Ctrl-C ends it and writes nothing.");
         StarterRig rig = StarterRig.Unknown(metric);
         IReadOnlyList<StarterQuestion> questions = StarterQuestion.All(metric);
         for (int i = 0; i < questions.Count; i++)

@@ -53,6 +53,8 @@ internal static class Cautions
                 + "what it gives there follows from its springs alone, and its plate promises nothing.";
         }
 
+        if (rig.Enclosure is { } enclosure)
+            yield return $"The openings of the {enclosure.Name}, low and high, stay open and free of snow: leaking gas must get out. Never shut them for warmth.";
         if (report.Summary.OutsideLow.DegreesCelsius <= Snow_C && Openings(rig) is { Count: > 0 } openings)
             yield return $"Snow and ice: keep {string.Join(", ", openings)} clear, and look again after every fall or drift. Blocked, a burner makes carbon monoxide.";
         if (rig.Heaters.Any(h => h.Supply == HeaterSupply.OwnFuel))

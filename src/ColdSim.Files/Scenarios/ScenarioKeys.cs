@@ -16,7 +16,7 @@ internal static class ScenarioKeys
     /// <summary>The top level.</summary>
     public static ScenarioSection Root { get; } = new(
         "", TableForm.One, "a scenario", [Title],
-        PlaceSection.Declared, WeatherSection.Declared, RunSection.Declared, GasSection.Declared, CylinderSection.Declared, ArrangementSection.Declared,
+        PlaceSection.Declared, WeatherSection.Declared, RunSection.Declared, GasSection.Declared, CylinderSection.Declared, EnclosureSection.Declared, ArrangementSection.Declared,
         RegulatorSection.Declared, FurnaceSection.Declared, ThermostatSection.Declared, PeopleSection.Declared, CoachSection.Declared,
         HeaterSection.Declared, DrawSection.Declared, BatterySection.Declared, SolarSection.Declared, LoadSection.Declared, ConverterSection.Declared,
         GeneratorSection.Declared, RefrigeratorSection.Declared, WaterHeaterSection.Declared, OnDemandHeaterSection.Declared, CookerSection.Declared,

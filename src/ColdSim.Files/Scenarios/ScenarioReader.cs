@@ -104,6 +104,7 @@ public static class ScenarioReader
         ThermostatSpecification? thermostat = ThermostatSection.Read(root.Section(ThermostatSection.Declared));
         (Occupancy occupancy, int people, double people_W, double carries_kg) = PeopleSection.Read(root.Section(PeopleSection.Declared), furnace is not null);
         CoachSpecification? coach = CoachSection.Read(root.Section(CoachSection.Declared), people_W, people);
+        EnclosureSpecification? enclosure = EnclosureSection.Read(root.Section(EnclosureSection.Declared), cylinders, coach);
         IReadOnlyList<OtherHeater> heaters = HeaterSection.ReadAll(root.Sections(HeaterSection.Declared));
         IReadOnlyList<GasAppliance> appliances = AppliancesSection.Read(root, gas);
         (IReadOnlyList<ThermalNode> water, furnace) = WaterSection.Read(root, furnaceSection, furnace, ductLossTo, coach);
@@ -126,6 +127,7 @@ public static class ScenarioReader
             Site = stops.Count > 0 ? stops[0].Stop.Site : site,
             Gas = gas,
             Cylinders = cylinders,
+            Enclosure = enclosure,
             Arrangement = arrangement,
             Regulator = regulator,
             Coach = coach,

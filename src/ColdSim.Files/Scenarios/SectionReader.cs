@@ -167,6 +167,9 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
         where T : struct
         => Get(key) ?? key.Otherwise ?? throw NoDefault(key);
 
+    /// <summary>What is written for a section below; null where nothing is.</summary>
+    public TomlValue? Value(ScenarioSection below) => Value(below.Name);
+
     /// <summary>Any value, for keys that are read elsewhere.</summary>
     public TomlValue? Value(ScenarioKey key) => Value(key.Name);
 

@@ -112,6 +112,10 @@ public static class StarterScenario
         sky_view = 0.5 #
         sun_exposure = 0 #
 
+        # Under a cover or in a locker the cylinders chill their air, and gas falls short at a low some 5 to 10 °F warmer:
+        # [enclosure]
+        # kind = "tongue cover"         # or "open", "by the wall", "ventilated locker"; its openings stay open
+
         [regulator]
         rated_flow = "160,000 BTU/h"
         rated_inlet = "30 psi"

@@ -46,6 +46,10 @@ internal static class UnusualScenario
             "cylinder.legal_fill", "less than 0.36 or more than 0.44 of the mass of water that it holds", "0.42 of it", UnusualValue.FromMemory,
             s => OfCylinders(s, c => c.LegalFill_kg / (1000 * c.Volume_m3) is < 0.36 or > 0.44, c => FormattableString.Invariant($"legal_fill {c.LegalFill_kg:0.##} kg for a water capacity of {1000 * c.Volume_m3:0.#} kg"))),
         new(
+            "enclosure", "openings of less than 2 % of the floor that the cylinders need: leaking gas must get out", "2 % of the floor at least, half of it low and half high", "24 CFR 3280.704",
+            s => s.Scenario.Rig.Enclosure is { } e && EnclosureSection.Floor_m2(s.Scenario.Rig.Cylinders) is var floor_m2 && e.LowOpening_m2 + e.HighOpening_m2 < 0.999 * EnclosureSection.LeastOpenings_frac * floor_m2
+                ? FormattableString.Invariant($"openings of {(e.LowOpening_m2 + e.HighOpening_m2) * 1e4:0} cm², {100 * (e.LowOpening_m2 + e.HighOpening_m2) / floor_m2:0.0} % of the floor that the cylinders need") : null),
+        new(
             "coach.surface", "surfaces without a roof, a floor or a wall", "one of each at least", UnusualValue.CommonPractice,
             MissingSurface),
         new(

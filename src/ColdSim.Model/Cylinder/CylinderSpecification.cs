@@ -69,6 +69,9 @@ public sealed record CylinderSpecification
     /// <summary>The blanket around it, or null.</summary>
     public BlanketSpecification? Blanket { get; init; }
 
+    /// <summary>Whether it is in the rig's enclosure, where there is one.</summary>
+    public bool IsEnclosed { get; init; } = true;
+
     /// <summary>Its surroundings, as far as heat transfer depends on them.</summary>
     public CylinderSurroundings Surroundings { get; init; } = new();
 }

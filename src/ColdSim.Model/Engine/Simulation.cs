@@ -35,6 +35,8 @@ public sealed class Simulation
     private readonly Ledger _ledger;
     private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
+    private readonly EnclosureBody? _enclosure;
+    private readonly EnclosedCylinder[] _enclosed;
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
     private readonly double _hold_s;
@@ -52,6 +54,7 @@ public sealed class Simulation
     private double _generatorInput_W;
     private RunEnd? _ended;
     private bool _phaseChanged;
+    private double _enclosureAir_K = double.NaN;
 
     /// <summary>A run of a rig in a weather.</summary>
     /// <param name="rig">The rig.</param>
@@ -95,6 +98,8 @@ public sealed class Simulation
         _inputs = new HeldInputs(n, rig.Appliances.Count, k);
         _stepper = new Stepper(rig, _plant, _controls, _inputs);
         _frost = new FrostLayer[n];
+        _enclosure = rig.Enclosure is null ? null : new EnclosureBody(rig.Enclosure);
+        _enclosed = new EnclosedCylinder[n];
         _record = StepRecord.For(rig);
         _publisher = new EventPublisher(_plant, _controls, _stepper, _inputs, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
@@ -285,6 +290,7 @@ public sealed class Simulation
         double half_s = 0.5 * (_inputsHeldUntil_s - _time_s);
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         PlantState then = _stepper.Predict(half_s);
+        WeatherSample within = _enclosure is null ? middle : Within(_enclosure, middle, _phaseChanged ? Now : then, _phaseChanged ? 0 : half_s);
         for (int i = 0; i < _frost.Length; i++)
         {
             // At the last liquid both sets of equations must see the same heat, of all cylinders that are open on it, or each would bring the other back at once.
@@ -292,14 +298,15 @@ public sealed class Simulation
             double liquid_K = from.Cylinder_K[i];
             FrostLayer frost = _frost[i].After(_inputs.Cylinders[i], _phaseChanged ? 0 : half_s);
             CylinderBody body = _plant.Cylinders[i];
+            WeatherSample around = body.Specification.IsEnclosed ? within : middle;
             if (_inputs.HasLiquid[i])
             {
-                _inputs.Cylinders[i] = HeatCoupling.At(body, middle, _plant.Gas.LiquidVolume_m3(from, i, liquid_K), 0, liquid_K, frost);
+                _inputs.Cylinders[i] = HeatCoupling.At(body, around, _plant.Gas.LiquidVolume_m3(from, i, liquid_K), 0, liquid_K, frost);
                 continue;
             }
 
-            _inputs.Cylinders[i] = HeatCoupling.At(body, middle, 0, 0, liquid_K, frost);
-            _inputs.WholeShells[i] = HeatCoupling.At(body, middle, 0, 1, liquid_K, frost);
+            _inputs.Cylinders[i] = HeatCoupling.At(body, around, 0, 0, liquid_K, frost);
+            _inputs.WholeShells[i] = HeatCoupling.At(body, around, 0, 1, liquid_K, frost);
             double apart_W = Apart_W(i, from, liquid_K);
             CylinderStates cylinders = AlgebraicState.Cylinders;
             _inputs.Unsaturated_kg[i] = HeatCoupling.Unsaturated_kg(body, cylinders.Contents[i], cylinders.Capacity_J_K[i], apart_W);
@@ -323,6 +330,26 @@ public sealed class Simulation
             ? Math.Abs(apart_W) + Math.Abs((whole.Wall.ToLiquid_W_K - drop.Wall.ToLiquid_W_K) * drop.Wall.Excess_K(at.Wall_J[i]))
             : apart_W;
     }
+
+    // The weather as the cylinders in the enclosure have it, at the same instant as their heat.
+    private WeatherSample Within(EnclosureBody enclosure, in WeatherSample middle, PlantState from, double ahead_s)
+    {
+        int count = 0;
+        for (int i = 0; i < _frost.Length; i++)
+        {
+            CylinderBody body = _plant.Cylinders[i];
+            if (!body.Specification.IsEnclosed) continue;
+            double liquid_K = from.Cylinder_K[i], liquid_m3 = _inputs.HasLiquid[i] ? _plant.Gas.LiquidVolume_m3(from, i, liquid_K) : 0;
+            _enclosed[count++] = new EnclosedCylinder(body, liquid_m3, liquid_K, _frost[i].After(_inputs.Cylinders[i], ahead_s), _inputs.Blanket_W[i], WholeShell_frac(i));
+        }
+
+        _enclosureAir_K = enclosure.Air_K(middle, _enclosed.AsSpan(0, count), from.Air_K, double.IsNaN(_enclosureAir_K) ? middle.Air_K : _enclosureAir_K);
+        return EnclosureBody.Within(middle, _enclosureAir_K);
+    }
+
+    // As the heat itself goes over to the whole shell, so that the air does not jump at the last liquid.
+    private double WholeShell_frac(int i)
+        => _inputs.HasLiquid[i] || !(_inputs.Unsaturated_kg[i] > 0) ? 0 : HeatCoupling.WholeShell_frac(AlgebraicState.Cylinders.Contents[i], _inputs.Unsaturated_kg[i]);
 
     private PlantState Now => _stepper.State;
 

@@ -21,6 +21,8 @@ public sealed class SupplyOutlook : ISupplyOutlook
     private readonly GasSpecification _gas;
     private readonly RunClock _clock;
     private readonly BlanketControl?[] _blankets;
+    private readonly EnclosureOutlook _enclosure;
+    private readonly double[] _blanket_W;
 
     /// <summary>The outlook of a rig in a weather.</summary>
     /// <param name="rig">The rig.</param>
@@ -35,6 +37,8 @@ public sealed class SupplyOutlook : ISupplyOutlook
         _weather = weather;
         _clock = new RunClock(start, []);
         _blankets = [.. rig.Cylinders.Select(c => c.Blanket is null ? null : new BlanketControl(c.Blanket, rig.Site.Hookup))];
+        _enclosure = new EnclosureOutlook(rig);
+        _blanket_W = new double[rig.Cylinders.Count];
         _weatherStart_s = (start - weather.First).TotalSeconds;
         foreach (GasLoad load in _plant.Loads)
         {
@@ -79,16 +83,19 @@ public sealed class SupplyOutlook : ISupplyOutlook
         double allowed_K = AllowedLiquid_K(series, sample);
         if (double.IsNaN(allowed_K)) return 0;
         WeatherSample weather = WeatherAt(sample);
+        bool all = _plant.Manifold is not OneOpenManifold;
+        for (int i = 0; i < _blanket_W.Length; i++) _blanket_W[i] = BlanketPower_W(i, all || i == series.InUse[sample] ? allowed_K : series.Cylinders[i].Liquid_K[sample], sample);
+        WeatherSample within = _enclosure.Within(weather, series, sample, allowed_K, all, _blanket_W);
         double propane_kg_s = 0;
         for (int i = 0; i < series.Cylinders.Count; i++)
         {
-            bool open = _plant.Manifold is not OneOpenManifold || i == series.InUse[sample];
+            bool open = all || i == series.InUse[sample];
             if (!open) continue;
             CylinderSeries cylinder = series.Cylinders[i];
             FrostLayer frost = new(cylinder.FrostMass_kg_m2[sample], cylinder.FrostThickness_m[sample]);
             double draw_kg_s = SteadySupply.Draw_kg_s(
-                _plant.Cylinders[i], weather, cylinder.Contents(_plant.Cylinders[i], sample, allowed_K), allowed_K,
-                BlanketPower_W(i, allowed_K, sample), frost);
+                _plant.Cylinders[i], _plant.Cylinders[i].Specification.IsEnclosed ? within : weather, cylinder.Contents(_plant.Cylinders[i], sample, allowed_K), allowed_K,
+                _blanket_W[i], frost);
             propane_kg_s += _gas.IsMixed ? draw_kg_s * Heat_J_kg(Vapour(series, sample, i, allowed_K)) / _plant.HeatingValue_J_kg : draw_kg_s;
         }
 

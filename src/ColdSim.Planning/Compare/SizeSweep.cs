@@ -38,6 +38,9 @@ public static class SizeSweep
         return cylinder with
         {
             Name = size.Name,
+
+            // One that is too large to carry is set on the ground, beside the cover or locker of those that it replaces.
+            IsEnclosed = cylinder.IsEnclosed && !ComparedOption.IsTooLargeToCarry(size),
             Orientation = size.Orientation,
             Volume_m3 = size.Volume_m3,
             OutsideDiameter_m = size.OutsideDiameter_m,

@@ -170,17 +170,20 @@ public sealed record ChainOfCause
         CylinderBody[] bodies = [.. scenario.Rig.Cylinders.Select(c => new CylinderBody(c))];
         CylinderBody[] shaded =
             [.. scenario.Rig.Cylinders.Select(c => new CylinderBody(c with { Surroundings = c.Surroundings with { FixedSun_W = 0 } }))];
+        EnclosureOutlook enclosure = new(scenario.Rig);
         double into_J = 0, evaporation_J = 0, sun_J = 0, blanket_J = 0;
         for (int i = from + 1; i <= to; i++)
         {
             into_J += series.HeatIntoCylinder_W[i] * RunSeries.Spacing_s;
-            WeatherSample weather = WeatherAt(scenario, i * RunSeries.Spacing_s);
+            WeatherSample outside = WeatherAt(scenario, i * RunSeries.Spacing_s);
+            WeatherSample within = enclosure.Within(outside, series, i, double.NaN, all: false, []);
             double share_frac = 0, power_W = 0;
             for (int c = 0; c < bodies.Length; c++)
             {
                 CylinderSeries cylinder = series.Cylinders[c];
                 CylinderSpecification its = bodies[c].Specification;
                 double t_K = cylinder.Liquid_K[i];
+                WeatherSample weather = its.IsEnclosed ? within : outside;
                 CylinderContents contents = cylinder.Contents(bodies[c], i);
                 evaporation_J += (cylinder.Propane_kg[i - 1] - cylinder.Propane_kg[i]) * contents.DrawHeat_J_kg;
                 FrostLayer frost = new(cylinder.FrostMass_kg_m2[i], cylinder.FrostThickness_m[i]);

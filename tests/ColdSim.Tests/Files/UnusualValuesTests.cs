@@ -66,6 +66,7 @@ public class UnusualValuesTests
         ("cylinder.tare", "tare 18 kg", Plated + "metal_mass = \"7 kg\"\ntare = \"18 kg\"", Plated),
         ("cylinder.metal_mass", "metal_mass 9 kg with a tare of 8 kg", Plated + "metal_mass = \"9 kg\"\ntare = \"8 kg\"", Plated + "metal_mass = \"7 kg\"\ntare = \"8 kg\""),
         ("cylinder.legal_fill", "legal_fill 11 kg", Plated + "legal_fill = \"11 kg\"", Plated + "legal_fill = \"20 lb\""),
+        ("enclosure", "openings of 20 cm²", Cylinder + "[enclosure]\nkind = \"ventilated locker\"\nlow_opening = \"10 cm²\"\nhigh_opening = \"10 cm²\"", Cylinder + "[enclosure]\nkind = \"ventilated locker\""),
         ("coach.surface", "have no roof", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces.Replace("roof", "wall", StringComparison.Ordinal), Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces),
         ("coach.surface", "windows of 40 m² (431 ft²) in all", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces + "[[coach.surface]]\nkind = \"window\"\narea = \"40 m²\"", Cylinder + "[coach]\nlength = \"18 ft\"\n" + Surfaces + "[[coach.surface]]\nkind = \"window\"\narea = \"40 ft²\""),
         ("place.longitude", "longitude 111.4 with a clock 7 h behind UTC", Cylinder + Place.Replace("-111.4", "111.4", StringComparison.Ordinal), Cylinder + Place),

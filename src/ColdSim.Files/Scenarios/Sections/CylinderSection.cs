@@ -76,9 +76,11 @@ internal static class CylinderSection
         Assumed = ScenarioKey.NotGiven,
     };
 
+    private static readonly FlagKey Enclosed = new("enclosed", true, "whether it is in the `[enclosure]`, where that is a cover or a locker");
+
     public static readonly ScenarioSection Declared = new(
         "cylinder", TableForm.OneOrMany, "a propane cylinder",
-        [Name, .. CylinderShell.Keys, WallConductivity, MetalHeat, Left, Temperature, Relief, RequalifyBy, Stamped, RequalifyYears],
+        [Name, .. CylinderShell.Keys, WallConductivity, MetalHeat, Left, Temperature, Relief, RequalifyBy, Stamped, RequalifyYears, Enclosed],
         SurroundingsSection.Declared, BlanketSection.Declared)
     {
         IsNeeded = true,
@@ -89,12 +91,13 @@ internal static class CylinderSection
     /// <summary>The cylinders in the order written; empty where one of them is faulty.</summary>
     public static IReadOnlyList<CylinderSpecification> ReadAll(SectionReader root)
     {
+        EnclosureSection.Kind? place = EnclosureSection.KindOf(root);
         if (!root.IsList(Declared))
         {
             SectionReader one = root.Section(Declared);
             if (!one.Present)
                 root.Reading.Missing(one.Place, "the scenario has no [cylinder]");
-            return Read(one, "cylinder") is { } cylinder ? [cylinder] : [];
+            return Read(one, "cylinder", place) is { } cylinder ? [cylinder] : [];
         }
 
         IReadOnlyList<SectionReader> sections = root.Sections(Declared);
@@ -105,7 +108,7 @@ internal static class CylinderSection
         for (int i = 0; i < sections.Count; i++)
         {
             string called = sections.Count == 1 ? "cylinder" : FormattableString.Invariant($"cylinder {i + 1}");
-            if (Read(sections[i], called) is { } cylinder)
+            if (Read(sections[i], called, place) is { } cylinder)
                 cylinders.Add(cylinder);
         }
         return cylinders.Count == sections.Count ? cylinders : [];
@@ -126,8 +129,10 @@ internal static class CylinderSection
     /// <summary>Reads one cylinder.</summary>
     /// <param name="section">Its table.</param>
     /// <param name="called">What it is called in warnings and assumptions.</param>
-    private static CylinderSpecification? Read(SectionReader section, string called)
+    /// <param name="place">Where the rig's cylinders are; null where nothing is said.</param>
+    private static CylinderSpecification? Read(SectionReader section, string called, EnclosureSection.Kind? place)
     {
+        bool enclosed = section.GetOrDefault(Enclosed);
         string? label = section.Get(Name)?.Trim();
         CylinderShell? shell = CylinderShell.Read(section, called);
         double conductivity = section.GetOrDefault(WallConductivity);
@@ -136,7 +141,7 @@ internal static class CylinderSection
         double? temperature = section.Get(Temperature);
         double contents = ReadContents(section, shell?.LegalFill_kg ?? double.NaN, called);
         DateOnly? requalifyBy = ReadLastDay(section, called);
-        CylinderSurroundings surroundings = SurroundingsSection.Read(section.Section(SurroundingsSection.Declared), called);
+        CylinderSurroundings surroundings = SurroundingsSection.Read(section.Section(SurroundingsSection.Declared), called, enclosed ? place : null);
         BlanketSpecification? blanket = BlanketSection.Read(section.Section(BlanketSection.Declared), called);
         section.Finish();
         if (shell is null)
@@ -160,6 +165,7 @@ internal static class CylinderSection
             InitialTemperature_K = temperature,
             ReliefPressure_Pa = relief,
             RequalifyBy = requalifyBy,
+            IsEnclosed = enclosed,
             Surroundings = surroundings,
             Blanket = blanket,
         };

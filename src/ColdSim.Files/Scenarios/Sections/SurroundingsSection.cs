@@ -12,7 +12,7 @@ internal static class SurroundingsSection
     private static readonly CylinderSurroundings Usual = new();
 
     private static readonly QuantityKey WindExposure = new(
-        "wind_exposure", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.WindExposure_frac, ""),
+        "wind_exposure", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.WindExposure_frac, "", "or as `[enclosure]` has it"),
         "part of the weather's wind that reaches it: 1 open to the wind, 0 in a closed box; `wind_shelter`, its old name, is still read")
     {
         OldName = "wind_shelter",
@@ -21,7 +21,7 @@ internal static class SurroundingsSection
     };
 
     private static readonly QuantityKey SkyView = new(
-        "sky_view", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.SkyView_frac, ""), "part of the open sky that its side sees")
+        "sky_view", Dimension.Ratio, "0", "1", KeyDefault.Of(Usual.SkyView_frac, "", "or as `[enclosure]` has it"), "part of the open sky that its side sees")
     {
         Assumed = ScenarioKey.NotGiven,
         Comment = "part of the sky it sees",
@@ -65,14 +65,19 @@ internal static class SurroundingsSection
         "surroundings", TableForm.One, "what reaches the cylinder of wind, sky and sun",
         [WindExposure, SkyView, SunExposure, Emissivity, Absorptance, InsideFilm, HeatTransfer, Convection, Radiation, Fin, Frost, Sun]);
 
-    public static CylinderSurroundings Read(SectionReader section, string called)
+    /// <summary>What reaches a cylinder.</summary>
+    /// <param name="section">Its table.</param>
+    /// <param name="called">What the cylinder is called.</param>
+    /// <param name="place">Where it is, which gives the defaults; null where nothing is said.</param>
+    public static CylinderSurroundings Read(SectionReader section, string called, EnclosureSection.Kind? place)
     {
+        CylinderSurroundings usual = EnclosureSection.Around(place);
         double? whole = section.Get(HeatTransfer);
         CylinderSurroundings surroundings = new()
         {
-            WindExposure_frac = section.GetOrDefault(WindExposure),
-            SkyView_frac = section.GetOrDefault(SkyView),
-            SunExposure_frac = section.GetOrDefault(SunExposure),
+            WindExposure_frac = section.Get(WindExposure, usual.WindExposure_frac),
+            SkyView_frac = section.Get(SkyView, usual.SkyView_frac),
+            SunExposure_frac = section.Get(SunExposure, usual.SunExposure_frac),
             Emissivity_frac = section.GetOrDefault(Emissivity),
             SolarAbsorptance_frac = section.GetOrDefault(Absorptance),
             InsideFilm_W_m2K = section.GetOrDefault(InsideFilm),
@@ -87,9 +92,9 @@ internal static class SurroundingsSection
         if (whole is not null)
             return surroundings;
         if (!section.Has(Convection))
-            section.Assume(WindExposure, called);
+            section.Assume(WindExposure, called, $"{usual.WindExposure_frac:0.##}");
         if (!section.Has(Radiation))
-            section.Assume(SkyView, called);
+            section.Assume(SkyView, called, $"{usual.SkyView_frac:0.##}");
         if (!section.Has(Sun))
             section.Assume(SunExposure, called);
         return surroundings;

@@ -9,7 +9,7 @@ namespace ColdSim.Files.Scenarios.Starters;
 /// <param name="Put">The rig with the answer in it.</param>
 public sealed record StarterQuestion(string Text, string Default, Func<StarterRig, string, StarterRig> Put)
 {
-    /// <summary>The eight questions, in the order in which they are asked.</summary>
+    /// <summary>The nine questions, in the order in which they are asked.</summary>
     /// <param name="metric">Whether examples and defaults are metric.</param>
     public static IReadOnlyList<StarterQuestion> All(bool metric)
     {
@@ -23,6 +23,7 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
                 "Cylinders with what is left, and how joined: by hand, changeover or together\n"
                     + (metric ? "  (11 kg half; or 11 kg 1/3 + 11 kg full, changeover)" : "  (20 lb half; or 30 lb 1/3 + 30 lb full, changeover)"),
                 $"{cylinder.Size} {cylinder.Left}", Cylinders),
+            new("Cylinders are: open, by the wall, under a tongue cover, or in a ventilated locker", "somewhat sheltered", (rig, answer) => rig with { CylindersAt = Kind(answer) }),
             new("Furnace: input on its plate, such as 25,000 BTU/h or 4 kW", unknown.Furnace, (rig, answer) => rig with { Furnace = answer }),
             new("Thermostat by day and by night", $"{unknown.Day}, {unknown.Night}", Thermostat),
             new("House battery: kind and capacity (lithium 200 Ah), or none", "none", Battery),
@@ -87,6 +88,19 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
         }
 
         return new(text, StarterRig.UsualLeft);
+    }
+
+    // As somebody says it; what holds none of the words goes to the scenario's reader, which says what is accepted.
+    private static string Kind(string answer)
+    {
+        foreach ((string word, string kind) in (ReadOnlySpan<(string, string)>)
+                 [("cover", "tongue cover"), ("locker", "ventilated locker"), ("compartment", "ventilated locker"), ("wall", "by the wall"), ("ground", "by the wall"), ("open", "open")])
+        {
+            if (answer.Contains(word, StringComparison.OrdinalIgnoreCase))
+                return kind;
+        }
+
+        return answer.Trim();
     }
 
     private static StarterRig Thermostat(StarterRig rig, string answer)

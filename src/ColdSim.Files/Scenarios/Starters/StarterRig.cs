@@ -47,6 +47,9 @@ public sealed record StarterRig
     /// <summary>How several are joined: "by hand", "changeover" or "together".</summary>
     public string Joined { get; init; } = "by hand";
 
+    /// <summary>Where they are: a kind of <c>[enclosure]</c>; null where nothing is known.</summary>
+    public string? CylindersAt { get; init; }
+
     /// <summary>The furnace's input.</summary>
     public string Furnace { get; init; } = "25,000 BTU/h";
 

@@ -58,10 +58,16 @@ public static class StarterRigText
             Line(text, "left", Quoted(cylinder.Left), "of the legal filling; or a mass, such as " + (rig.IsMetric ? "\"5 kg\"" : "\"12 lb\""));
         }
 
-        if (!several)
+        if (several)
+        {
+            Table(text, "[arrangement]");
+            Line(text, "kind", Quoted(rig.Joined), "\"by hand\", \"changeover\" or \"together\"");
+        }
+
+        if (rig.CylindersAt is not { } at)
             return;
-        Table(text, "[arrangement]");
-        Line(text, "kind", Quoted(rig.Joined), "\"by hand\", \"changeover\" or \"together\"");
+        Table(text, "[enclosure]");
+        Line(text, "kind", Quoted(at), "\"open\", \"by the wall\", \"tongue cover\" or \"ventilated locker\"");
     }
 
     private static void Battery(StringBuilder text, StarterRig rig)

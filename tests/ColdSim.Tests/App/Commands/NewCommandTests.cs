@@ -49,7 +49,7 @@ public sealed partial class NewCommandTests : IDisposable
     [Fact]
     public void The_questions_may_be_metric()
     {
-        (Shell shell, _) = Asked(Enumerable.Repeat("", 8), "--units", "si");
+        (Shell shell, _) = Asked(Enumerable.Repeat("", 9), "--units", "si");
         Assert.Contains("[11 kg 80 %]", shell.Error, StringComparison.Ordinal);
         Assert.Equal(6000, Checked().Rig.Furnace!.Input_W, 1e-9);
     }
@@ -65,13 +65,13 @@ public sealed partial class NewCommandTests : IDisposable
 
     public static TheoryData<string[]> Answers() =>
     [
-        ["", "", "", "", "", "", "", ""],
-        ["?", "don't know", "?", "I don't know", "?", "?", "?", "?"],
-        ["Trailhead, 5,300 ft", "26 ft, leaky", "20 lb 1/3 + 30 lb full, changeover", "30,000 BTU/h", "68 °F, 60 °F", "lithium 200 Ah", "2, 06:30-22:30", "5 °F"],
-        ["Pass, 1,900 m", "6 m good", "11 kg half", "4 kW", "20 °C, 15 °C", "AGM 100 Ah", "1, 07:00-23:00", "-12 °C, -9 °C, -4 °C"],
-        ["4,900 ft", "24 ft", "2x20 lb, together", "30 kBTU/h", "66 °F", "none", "3", "invented"],
-        ["sea level", "ordinary", "2x20 lb half, together", "25000 BTU/h", "20 °C / 16 °C", "flooded, 225 Ah", "06:00-22:00", "-8 °F; 2 °F"],
-        ["A flat, by the river", "7.5 m, Ordinary", "30lb; 30lb 12 lb; by hand", "5.5 kW", "20 °C and 16 °C", "gel 90 Ah", "2 06:30-22:30", "?"],
+        ["", "", "", "", "", "", "", "", ""],
+        ["?", "don't know", "?", "?", "I don't know", "?", "?", "?", "?"],
+        ["Trailhead, 5,300 ft", "26 ft, leaky", "20 lb 1/3 + 30 lb full, changeover", "tongue cover", "30,000 BTU/h", "68 °F, 60 °F", "lithium 200 Ah", "2, 06:30-22:30", "5 °F"],
+        ["Pass, 1,900 m", "6 m good", "11 kg half", "in a locker", "4 kW", "20 °C, 15 °C", "AGM 100 Ah", "1, 07:00-23:00", "-12 °C, -9 °C, -4 °C"],
+        ["4,900 ft", "24 ft", "2x20 lb, together", "?", "30 kBTU/h", "66 °F", "none", "3", "invented"],
+        ["sea level", "ordinary", "2x20 lb half, together", "on the ground by the wall", "25000 BTU/h", "20 °C / 16 °C", "flooded, 225 Ah", "06:00-22:00", "-8 °F; 2 °F"],
+        ["A flat, by the river", "7.5 m, Ordinary", "30lb; 30lb 12 lb; by hand", "open", "5.5 kW", "20 °C and 16 °C", "gel 90 Ah", "2 06:30-22:30", "?"],
     ];
 
     [Theory]
@@ -79,7 +79,7 @@ public sealed partial class NewCommandTests : IDisposable
     public void What_is_written_of_the_answers_passes_check(string[] answers)
     {
         (Shell shell, int asked) = Asked(answers);
-        Assert.Equal(8, asked);
+        Assert.Equal(9, asked);
         Assert.Contains("1. Place, and height above the sea", shell.Error, StringComparison.Ordinal);
         Checked();
         Assert.DoesNotMatch(Date(), File.ReadAllText(Path.Combine(_folder, "trip.toml")));
@@ -88,13 +88,14 @@ public sealed partial class NewCommandTests : IDisposable
     [Fact]
     public void The_answers_are_in_the_file()
     {
-        Asked(["Pass, 1,900 m", "6 m good", "11 kg half + 11 kg full, changeover", "4 kW", "20 °C, 15 °C", "lithium 100 Ah", "1, 07:00-23:00", "-12 °C, -9 °C"]);
+        Asked(["Pass, 1,900 m", "6 m good", "11 kg half + 11 kg full, changeover", "under a cover", "4 kW", "20 °C, 15 °C", "lithium 100 Ah", "1, 07:00-23:00", "-12 °C, -9 °C"]);
         Scenario scenario = Checked();
         Assert.Equal(1900, scenario.Rig.Site.Elevation_m, 1e-9);
         Assert.Equal(["11 kg", "11 kg"], scenario.Rig.Cylinders.Select(c => c.Name));
         Assert.Equal(0.5, scenario.Rig.Cylinders[0].Contents_kg / scenario.Rig.Cylinders[0].LegalFill_kg, 9);
         Assert.Equal(4000, scenario.Rig.Furnace!.Input_W, 1e-9);
         Assert.Equal((293.15, 288.15), (scenario.Rig.Thermostat!.DaySetPoint_K, scenario.Rig.Thermostat.NightSetPoint_K));
+        Assert.Equal("tongue cover", scenario.Rig.Enclosure!.Name);
         int row = 0;
         Assert.Equal(261.15, Enumerable.Range(0, 48).Min(h => scenario.Weather.At(3600 * h, ref row).Air_K), 0.01);
     }
@@ -103,7 +104,7 @@ public sealed partial class NewCommandTests : IDisposable
     public void A_weather_file_that_is_there_is_named_and_none_is_written()
     {
         File.WriteAllText(Path.Combine(_folder, "forecast.csv"), StarterScenario.WeatherText());
-        Asked(["", "", "", "", "", "", "", "forecast.csv"]);
+        Asked(["", "", "", "", "", "", "", "", "forecast.csv"]);
         Checked();
         Assert.Equal(["forecast.csv", "trip.toml"], Directory.GetFiles(_folder).Select(Path.GetFileName).Order());
     }
@@ -111,8 +112,9 @@ public sealed partial class NewCommandTests : IDisposable
     [Fact]
     public void An_answer_that_cannot_be_read_is_asked_again_with_what_is_accepted()
     {
-        (Shell shell, int asked) = Asked(["", "", "", "30k", "30 kBTU/h", "", "", "", "nowhere.csv", ""]);
-        Assert.Equal(10, asked);
+        (Shell shell, int asked) = Asked(["", "", "", "on the roof", "", "30k", "30 kBTU/h", "", "", "", "nowhere.csv", ""]);
+        Assert.Equal(12, asked);
+        Assert.Contains("'kind' is \"on the roof\"", shell.Error, StringComparison.Ordinal);
         Assert.Contains("'30k' has no unit; write \"30 kBTU/h\"", shell.Error, StringComparison.Ordinal);
         Assert.Contains("'nowhere.csv' cannot be opened", shell.Error, StringComparison.Ordinal);
         Assert.Equal(8792, Checked().Rig.Furnace!.Input_W, 1.0);
