@@ -21,6 +21,13 @@ internal sealed class WeatherOptions
 
     public Option<string?> Columns { get; } = CommonOptions.Quantity("--columns", "FILE", "Read a table of no known layout by this file, which says which heading is what.");
 
+    public Option<string?> Map { get; } = new("--map")
+    {
+        Description = "Propose such a file from the headings, show three rows by it, and write it. [NAME.columns.toml]",
+        HelpName = "PATH",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
     public Option<string?> Offset { get; } = CommonOptions.Quantity("--offset", "HH:MM", "Offset from UTC of times without one, and the clock to show: \"-07:00\".");
 
     public Option<string?> Bridge { get; } = CommonOptions.Quantity("--bridge", "SPAN", "The longest gap to bridge by a straight line, 3 h to 31 d. [3 h]");
@@ -61,6 +68,6 @@ internal sealed class WeatherOptions
 
     public IEnumerable<Option> All =>
     [
-        From, To, Format, Columns, Offset, Bridge, Year, Below, Night, Coldest, Spell, Nights, Output.Path, Output.Force, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
+        From, To, Format, Columns, Map, Offset, Bridge, Year, Below, Night, Coldest, Spell, Nights, Output.Path, Output.Force, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
     ];
 }

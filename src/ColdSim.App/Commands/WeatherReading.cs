@@ -20,10 +20,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
     {
         _cancel = cancel;
         string path = question.Path;
-        if (host.Files.FolderExists(path))
-            throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' is a folder, not a weather file");
-        if (!host.Files.Exists(path))
-            throw CommandFault.Input($"coldsim: there is no file '{Quote.OfPath(path)}'");
+        Check(path, host);
         WeatherLook look = new(question.Below_K, question.Spell is not null);
         PlacedRows route = Route(row => look.Take(row, _route!.Clock));
         WeatherResult weather = Rows(path, question.Request, route, host);
@@ -73,6 +70,22 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
         return WeatherFile.Read(stream, path, request, rows);
     }
 
+    /// <summary>Opens a weather file whole, for what is read of it once.</summary>
+    /// <exception cref="CommandFault">There is no such file.</exception>
+    public static Stream OpenFile(string path, Host host)
+    {
+        Check(path, host);
+        return Opened(path, host);
+    }
+
+    private static void Check(string path, Host host)
+    {
+        if (host.Files.FolderExists(path))
+            throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' is a folder, not a weather file");
+        if (!host.Files.Exists(path))
+            throw CommandFault.Input($"coldsim: there is no file '{Quote.OfPath(path)}'");
+    }
+
     private static Stream Opened(string path, Host host)
     {
         try
@@ -87,7 +100,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
 
     private string[] HowRead(WeatherResult weather) => weather.OtherKind is not null ? []
         : question.Request.Map is not null ? ["coldsim: read by the map of --columns"]
-        : [$"coldsim: read as {weather.Format.Title()}; --format reads it as another layout, --columns by a map of its headings"];
+        : [$"coldsim: read as {weather.Format.Title()}; --format reads it as another layout, --columns by a map of its headings, which --map proposes"];
 
     private PlacedRows Route(Action<WeatherRow> next)
     {

@@ -19,7 +19,7 @@ internal sealed class WeatherInput : IDisposable
         Encoding = EncodingOf(head);
         using StreamReader reader = new(new MemoryStream(head), Lenient(Encoding));
         List<string> lines = [];
-        while (lines.Count < 40 && reader.ReadLine() is { } line)
+        while (lines.Count < ColumnMap.HeadingLines && reader.ReadLine() is { } line)
             lines.Add(line);
         Head = lines;
     }

@@ -6,6 +6,7 @@ namespace ColdSim.Files.Weather.Formats;
 internal sealed class WeatherHeader
 {
     private const string TimeHeading = "time";
+    private const int Shown = 5;
 
     private readonly Dictionary<WeatherColumn, (int Field, UnitSpelling Unit, string Heading)> _columns = [];
 
@@ -33,6 +34,8 @@ internal sealed class WeatherHeader
             header.Add(headings[field], field, line, column, faults);
             column += headings[field].Length + 1;
         }
+        if (header._unused.Count > 0)
+            faults.Warn($"{faults.File}: {(header._unused.Count == 1 ? "column" : "columns")} {header.UnusedNames()} {(header._unused.Count == 1 ? "is" : "are")} not used");
         string begin = guessed ? "no known layout is recognised, and as our own CSV it has " : "";
         if (header.Time < 0)
             faults.Report(line, 1, begin + "no column 'time'", $"accepted: {TimeHeading} and {WeatherColumn.Air.Example}, and any of "
@@ -42,7 +45,14 @@ internal sealed class WeatherHeader
         return header.Time < 0 || !header.Has(WeatherColumn.Air) ? null : header;
     }
 
+    private readonly List<string> _unused = [];
     private bool _airRefused;
+
+    private string UnusedNames()
+    {
+        string names = string.Join(", ", _unused.Take(Shown).Select(u => $"'{Quote.Of(u)}'"));
+        return _unused.Count > Shown ? FormattableString.Invariant($"{names} and {_unused.Count - Shown} more") : names;
+    }
 
     private void Add(string heading, int field, int line, int column, WeatherFaults faults)
     {
@@ -60,7 +70,7 @@ internal sealed class WeatherHeader
             if (nearest is not null)
                 faults.Report(line, column, $"unknown column '{Quote.Of(name)}'", null, nearest);
             else
-                faults.Warn($"{faults.File}: column '{Quote.Of(heading.Trim())}' is not used");
+                _unused.Add(heading.Trim());
             return;
         }
         if (unit is null)

@@ -187,6 +187,21 @@ public sealed class WeatherCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_map_is_proposed_with_three_rows_by_it_and_written()
+    {
+        string table = Write("logger.csv", Logger), map = Path.Combine(_folder, "logger.toml");
+        Shell shell = Run(0, table, "--map", map);
+        Assert.StartsWith("MAP PROPOSED for logger.csv, from its headings in line 1.", shell.Out, StringComparison.Ordinal);
+        Assert.Contains("2031-01-14 16:00", shell.Out, StringComparison.Ordinal);
+        Assert.Contains($"map written to {map}", shell.Error, StringComparison.Ordinal);
+        Assert.StartsWith("COLDEST: ", Run(0, table, "--columns", map, "--offset", "+01:00").Out, StringComparison.Ordinal);
+        Assert.Equal(0, new Shell().Run("weather", table, "--map", map));
+        Assert.Contains("--map: ", Run(2, table, "--map", table).Error, StringComparison.Ordinal);
+        Assert.Contains("drop --json", Run(2, table, "--map", map, "--json").Error, StringComparison.Ordinal);
+        Assert.Contains("a.epw:1:1: it is EPW (EnergyPlus weather), which is read without a map", Run(2, Write("a.epw", Samples.Epw), "--map", map).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_map_that_is_missing_or_given_with_a_format_is_refused()
     {
         string csv = Write("logger.csv", Logger);

@@ -151,7 +151,7 @@ public class BadWeatherTests
         Again(Samples.Tmy3.ReplaceLineEndings("\n"), 1, new());
         Again("When,Air [°C]\n2025-01-14T16:00Z,-5\n2025-01-14T17:00Z,-6\n", 0, new()
         {
-            Map = new ColumnMap { Time = "when", Columns = new Dictionary<string, MappedColumn> { ["air"] = new("Air [°C]", null) } },
+            Map = new ColumnMap { Time = ["when"], Columns = new Dictionary<string, MappedColumn> { ["air"] = new("Air [°C]", null) } },
         });
 
         static void Again(string text, int heading, WeatherRequest request)
