@@ -21,7 +21,7 @@ internal static class RigSections
         if (IsDampFollowed(report))
             yield return new("Damp", Damp(report, units));
         if (report.Scenario.Rig.Power is not null)
-            yield return new("The 12 V side", [.. new FigureTable(ReportTable.Power, units).Lines(NightFigures.All, report.Nights), .. TooCold(report)]);
+            yield return new("The 12 V side", [.. new FigureTable(ReportTable.Power, units).Lines(NightFigures.All, report.Nights), .. TooCold(report), .. Frozen(report)]);
     }
 
     private static IReadOnlyList<string> Water(RunReport report, UnitStyle units) =>
@@ -61,6 +61,10 @@ internal static class RigSections
             : damp.Select(n => $"{ClockText.NightShort(n)}: damp settles on the coldest surface for {ClockText.Span(n.DampTime)}, at {units.Temperature(n.OutsideLow.Kelvins)} outside at the lowest.");
         return [.. nights.SelectMany(l => Wrap.Lines(l, rest: "  "))];
     }
+
+    private static IEnumerable<string> Frozen(RunReport report) => report.Nights.Where(n => n.Power!.FrozenAt is not null).SelectMany(n => Wrap.Lines(
+        $"The battery freezes on {ClockText.DayClock(n.Power!.FrozenAt!.Value)} with {UnitStyle.Number(n.Power.ChargeAtFrozen!.Value.Percent, 0)} % of its charge: its case may burst, and it "
+        + "takes no charge until it has thawed.", rest: "  "));
 
     // Sun and shore power do nothing for a bank that may not be charged.
     private static IEnumerable<string> TooCold(RunReport report)

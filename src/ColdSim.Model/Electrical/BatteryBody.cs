@@ -12,7 +12,7 @@ public sealed class BatteryBody
     // The last part before full, over which charging falls from the last rate to nothing: so it is reached without a switch.
     private const double Topping_frac = 0.02;
     private const double TwentyHours_s = 20 * Hour_s;
-    private const double ChargeRateAtZero_1_h = 0.05, ChargeRateAtFive_1_h = 0.1;
+    private const double ChargeRateAtFive_1_h = 0.1, ChargeRateAtTen_1_h = 0.2, ChargeRateAtTwentyFive_1_h = 1;
 
     /// <summary>A battery bank.</summary>
     /// <param name="specification">Ratings of the bank.</param>
@@ -103,8 +103,13 @@ public sealed class BatteryBody
         };
     }
 
-    // Per rated charge. Lithium iron phosphate (makers' sheets, from memory): nothing below freezing, 5 to 10 % of capacity an hour from
-    // 0 to 5 °C, rising to its own bulk current at 10 °C. Lead-acid: in proportion to what it can give (assumption).
+    /// <summary>Where its acid freezes at a charge; 0 K where there is no acid. [K]</summary>
+    /// <param name="stored_J">Charge. [J]</param>
+    public double FreezingPoint_K(double stored_J)
+        => Specification.Chemistry == BatteryChemistry.LithiumIronPhosphate ? 0 : LeadAcidFreezing.AtCharge_K(stored_J / Specification.Rated_J);
+
+    // Per rated charge. Lithium iron phosphate (a maker's manual): nothing below freezing, 0.1 from 0 to 5 °C, 0.1 to 0.2 up to 10 °C, 0.2 to 1 up to
+    // 25 °C, and never more than its own bulk current. Lead-acid: in proportion to what it can give (assumption).
     private double HighestChargeRate_1_h(double battery_K)
     {
         double bulk_1_h = Specification.BulkRate_1_h;
@@ -113,8 +118,9 @@ public sealed class BatteryBody
         return t_C switch
         {
             < 0 => 0,
-            < 5 => Math.Min(bulk_1_h, ChargeRateAtZero_1_h + (t_C / 5 * (ChargeRateAtFive_1_h - ChargeRateAtZero_1_h))),
-            < 10 => Math.Min(bulk_1_h, ChargeRateAtFive_1_h + ((t_C - 5) / 5 * Math.Max(0, bulk_1_h - ChargeRateAtFive_1_h))),
+            < 5 => Math.Min(bulk_1_h, ChargeRateAtFive_1_h),
+            < 10 => Math.Min(bulk_1_h, ChargeRateAtFive_1_h + ((t_C - 5) / 5 * (ChargeRateAtTen_1_h - ChargeRateAtFive_1_h))),
+            < 25 => Math.Min(bulk_1_h, ChargeRateAtTen_1_h + ((t_C - 10) / 15 * (ChargeRateAtTwentyFive_1_h - ChargeRateAtTen_1_h))),
             _ => bulk_1_h,
         };
     }

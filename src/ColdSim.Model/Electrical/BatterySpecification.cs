@@ -1,3 +1,5 @@
+using static ColdSim.Physics.Units.ConversionFactors;
+
 namespace ColdSim.Model.Electrical;
 
 /// <summary>A bank of batteries by its plate. SI units; charge as energy at <see cref="NominalVoltage"/>.</summary>
@@ -26,6 +28,9 @@ public sealed record BatterySpecification
 
     /// <summary>Charging just before it is full, per rated charge. [1/h]</summary>
     public required double LastRate_1_h { get; init; }
+
+    /// <summary>Temperature below which its electronics let it give nothing; 0 where there is no such limit. [K]</summary>
+    public double LowestDischarge_K { get; init; }
 
     /// <summary>Charge at the start, per rated.</summary>
     public double InitialCharge_frac { get; init; } = 1;
@@ -60,6 +65,7 @@ public sealed record BatterySpecification
             BulkRate_1_h = 0.5,
             BulkUntil_frac = 0.95,
             LastRate_1_h = 0.05,
+            LowestDischarge_K = ZeroCelsius_K - 20,
         },
         _ => throw new ArgumentOutOfRangeException(nameof(chemistry), chemistry, "No such chemistry."),
     };

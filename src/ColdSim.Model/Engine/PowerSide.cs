@@ -18,6 +18,9 @@ internal sealed class PowerSide
     // A generator's gas follows its load in steps no finer than this part of it, so that the supply is not solved again at each.
     private const double GasStep_frac = 0.01;
 
+    // So much warmer than where they began a frozen battery has thawed, and a bank that the cold had cut out gives again (assumptions).
+    private const double Thawed_K = 0.5, GivesAgain_K = 2;
+
     private readonly PowerSpecification _power;
     private readonly SiteSpecification _site;
     private readonly BatteryBody _battery;
@@ -67,7 +70,13 @@ internal sealed class PowerSide
     // Its starter needs voltage, and beside shore power it rests.
     private bool MayStart => Live && !_site.Hookup;
 
-    public PowerState State() => new(Stored_J, Live);
+    /// <summary>Whether acid in the battery is frozen: it takes nothing and gives nothing.</summary>
+    public bool IsFrozen { get; private set; }
+
+    /// <summary>Whether it is too cold for its electronics to let it give anything.</summary>
+    public bool IsCutOut { get; private set; }
+
+    public PowerState State() => new(Stored_J, Live, IsFrozen, IsCutOut);
 
     /// <summary>Every window of the clock at whose edges something switches.</summary>
     public IEnumerable<ClockWindow> Windows()
@@ -83,7 +92,9 @@ internal sealed class PowerSide
     public void Begin(PowerState? from)
     {
         Stored_J = from?.Stored_J ?? _power.Battery.InitialCharge_frac * _power.Battery.Rated_J;
-        if (from is { Live: false }) _control.Begin(false);
+        if (from is null) return;
+        (IsFrozen, IsCutOut) = (from.IsFrozen, from.IsCutOut);
+        if (!from.Live) _control.Begin(false);
     }
 
     /// <summary>Sets the solar power from the weather at the middle of a cell of the step grid.</summary>
@@ -119,12 +130,31 @@ internal sealed class PowerSide
         _converter_W = _site.Hookup ? _power.Converter.Rated_W : Generator is { Runs: true } ? _generator_W : 0;
     }
 
+    /// <summary>Freezing and thawing, by charge and temperature now.</summary>
+    /// <returns>Whether it froze or thawed.</returns>
+    public bool SwitchFrozen(double battery_K)
+    {
+        bool before = IsFrozen;
+        IsFrozen = battery_K < _battery.FreezingPoint_K(Stored_J) + (before ? Thawed_K : 0);
+        if (IsFrozen != before) _flownFor_s = double.NaN;
+        return IsFrozen != before;
+    }
+
+    /// <summary>Cutting out and in by the cold, at a temperature now.</summary>
+    /// <returns>Whether it cut out or in.</returns>
+    public bool SwitchCutOut(double battery_K)
+    {
+        bool before = IsCutOut;
+        IsCutOut = battery_K < _power.Battery.LowestDischarge_K + (before ? GivesAgain_K : 0);
+        return IsCutOut != before;
+    }
+
     /// <summary>Gas that the generator takes by its load now, as gross heat. [W]</summary>
     /// <param name="before_W">Value used before; kept while it is close enough. [W]</param>
     public double GeneratorInput_W(double before_W)
     {
         GeneratorSpecification set = _power.Generator!;
-        BusFlow flow = BusFlow.Of(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, _from_K));
+        BusFlow flow = BusFlow.Of(_load_W, _solar_W, _converter_W, Acceptance_W(Stored_J, _from_K));
         double now_W = set.Input_W(set.OtherLoad_W + (_site.Hookup ? 0 : _power.Converter.Mains_W(flow.Converter_W)));
         return Math.Abs(now_W - before_W) <= GasStep_frac * before_W ? before_W : now_W;
     }
@@ -191,7 +221,7 @@ internal sealed class PowerSide
             _waiting_W = load_W;
         }
 
-        return _control.Update(_battery.Usable_J(Stored_J, battery_K), load_W - _solar_W - _converter_W, time_s);
+        return _control.Update(Usable_J(Stored_J, battery_K), load_W - _solar_W - _converter_W, time_s);
     }
 
     /// <summary>The generator starts or stops.</summary>
@@ -202,7 +232,7 @@ internal sealed class PowerSide
     /// <summary>What the converter draws from the hookup now; 0 without one. [W]</summary>
     /// <param name="battery_K">The battery. [K]</param>
     public double ShoreDraw_W(double battery_K)
-        => _site.Hookup ? _power.Converter.Mains_W(BusFlow.Of(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(Stored_J, battery_K)).Converter_W) : 0;
+        => _site.Hookup ? _power.Converter.Mains_W(BusFlow.Of(_load_W, _solar_W, _converter_W, Acceptance_W(Stored_J, battery_K)).Converter_W) : 0;
 
     /// <summary>Temperature of the air around the battery. [K]</summary>
     public double AirOfBattery_K(double inside_K, double outside_K) => _inside ? inside_K : outside_K;
@@ -220,8 +250,12 @@ internal sealed class PowerSide
         use.Generator_W = _site.Hookup ? 0 : integrals.Converter_J / step_s;
         use.ChargeBefore_frac = _before_J / _power.Battery.Rated_J;
         (use.Charge_frac, use.Usable_frac) = Charge(battery_K);
-        (use.Live, use.TooCold, use.GeneratorRuns) = (Live, _battery.IsTooColdToCharge(battery_K), Generator is { Runs: true });
+        (use.Live, use.IsFrozen, use.TooCold, use.GeneratorRuns) = (Live, IsFrozen, _battery.IsTooColdToCharge(battery_K), Generator is { Runs: true });
     }
+
+    private double Usable_J(double stored_J, double battery_K) => IsFrozen || IsCutOut ? -1 : _battery.Usable_J(stored_J, battery_K);
+
+    private double Acceptance_W(double stored_J, double battery_K) => IsFrozen ? 0 : _battery.Acceptance_W(stored_J, battery_K);
 
     // The charge after a part of the step, and what flowed until then.
     private void Flow(double part_s)
@@ -238,7 +272,7 @@ internal sealed class PowerSide
 
         double Stage(double stored_J, double at_s, double weight_s)
         {
-            BusFlow flow = BusFlow.Of(_load_W, _solar_W, _converter_W, _battery.Acceptance_W(stored_J, _from_K + (at_s * _perSecond_K)));
+            BusFlow flow = BusFlow.Of(_load_W, _solar_W, _converter_W, Acceptance_W(stored_J, _from_K + (at_s * _perSecond_K)));
             double gain_W = _battery.Gain_W(flow.Taken_W), drain_W = _battery.Drain_W(flow.Given_W);
             solar_J += weight_s * flow.Solar_W;
             converter_J += weight_s * flow.Converter_W;
@@ -257,7 +291,7 @@ internal sealed class PowerSide
             double battery_K = side._from_K + (part_s * side._perSecond_K), stored_J = side._integrals.Stored_J;
             double load_W = side.Live ? side._load_W : side._waiting_W;
             return point == 0
-                ? side._control.EventValue_J(side._battery.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W, side._time_s)
+                ? side._control.EventValue_J(side.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W, side._time_s)
                 : side.Generator!.EventValue_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart, side._time_s);
         }
     }

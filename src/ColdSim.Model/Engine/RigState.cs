@@ -36,4 +36,6 @@ public sealed record RigState(IReadOnlyList<CylinderState> Cylinders, int InUse,
 /// <summary>State of the 12 V side between two runs. SI units.</summary>
 /// <param name="Stored_J">Charge as energy at nominal voltage. [J]</param>
 /// <param name="Live">Whether there is voltage.</param>
-public sealed record PowerState(double Stored_J, bool Live);
+/// <param name="IsFrozen">Whether acid in the battery is frozen.</param>
+/// <param name="IsCutOut">Whether the cold keeps it from giving anything.</param>
+public sealed record PowerState(double Stored_J, bool Live, bool IsFrozen = false, bool IsCutOut = false);

@@ -403,6 +403,9 @@ public sealed class Simulation
     private void SwitchPower()
     {
         if (_controls.Power is not { } power) return;
+        double battery_K = Battery_K();
+        if (power.SwitchFrozen(battery_K)) Publish(power.IsFrozen ? EventKind.BatteryFreezes : EventKind.BatteryThawed, power.Charge(battery_K).Charge_frac);
+        if (power.SwitchCutOut(battery_K) && power.IsCutOut) Publish(EventKind.BatteryCutOut, power.Charge(battery_K).Charge_frac);
         power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
         if (power.SwitchVoltage(Battery_K(), _controls.Furnace is not null, _controls.BatteryBlankets_W(wanted: true), _time_s))
         {

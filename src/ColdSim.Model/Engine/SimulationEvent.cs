@@ -113,6 +113,15 @@ public enum EventKind
 
     /// <summary>Somebody has reset the furnace in vain often enough and stops trying. Value: inside air. [K]</summary>
     ResetsGivenUp,
+
+    /// <summary>Acid in the battery freezes. Value: charge per rated.</summary>
+    BatteryFreezes,
+
+    /// <summary>The battery has thawed. Value: charge per rated.</summary>
+    BatteryThawed,
+
+    /// <summary>The battery is too cold to give anything. Value: charge per rated.</summary>
+    BatteryCutOut,
 }
 
 /// <summary>An event of a run.</summary>

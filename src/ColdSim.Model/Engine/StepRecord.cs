@@ -168,6 +168,9 @@ public sealed class PowerUse(int consumers)
     /// <summary>Whether there was voltage.</summary>
     public bool Live { get; set; }
 
+    /// <summary>Whether acid in the bank was frozen after the step.</summary>
+    public bool IsFrozen { get; set; }
+
     /// <summary>Whether the bank was too cold to be charged.</summary>
     public bool TooCold { get; set; }
 
@@ -181,6 +184,6 @@ public sealed class PowerUse(int consumers)
         ArgumentNullException.ThrowIfNull(other);
         other.Load_W.AsSpan().CopyTo(Load_W);
         (Solar_W, Shore_W, Generator_W, Charge_frac, Usable_frac) = (other.Solar_W, other.Shore_W, other.Generator_W, other.Charge_frac, other.Usable_frac);
-        (ChargeBefore_frac, Live, TooCold, GeneratorRuns) = (other.ChargeBefore_frac, other.Live, other.TooCold, other.GeneratorRuns);
+        (ChargeBefore_frac, Live, IsFrozen, TooCold, GeneratorRuns) = (other.ChargeBefore_frac, other.Live, other.IsFrozen, other.TooCold, other.GeneratorRuns);
     }
 }

@@ -106,6 +106,15 @@ public enum ReportedKind
 
     /// <summary>Somebody stops resetting the furnace after resets in vain.</summary>
     ResetsGivenUp,
+
+    /// <summary>Acid in the battery freezes; the value is the charge, per rated.</summary>
+    BatteryFreezes,
+
+    /// <summary>The battery has thawed; the value is the charge, per rated.</summary>
+    BatteryThawed,
+
+    /// <summary>The battery is too cold to give anything; the value is the charge, per rated.</summary>
+    BatteryCutOut,
 }
 
 /// <summary>How a list of events folds repeats of a kind.</summary>
@@ -197,6 +206,9 @@ public static class EventKinds
         new(ReportedKind.ShortStops, "short_stops", "no gas asked for: no voltage", 'z', "no demand", "no gas is asked for, without voltage", 3),
         new(ReportedKind.WokenByCold, "woken_by_cold", "the cold wakes somebody", 'A', "woken", "the cold wakes somebody", 6) { StaysInRounds = true },
         new(ReportedKind.ResetsGivenUp, "resets_given_up", "nobody resets it any more", 'U', "given up", "nobody resets the furnace any more", 3) { StaysInRounds = true },
+        new(ReportedKind.BatteryFreezes, "battery_freezes", "battery freezes", 'N', "battery ice", "the battery freezes", 10) { StaysInRounds = true },
+        new(ReportedKind.BatteryThawed, "battery_thawed", "battery has thawed", 'n', "bat. thawed", "the battery has thawed", 2),
+        new(ReportedKind.BatteryCutOut, "battery_cut_out", "battery too cold to give", 'K', "bat. cold", "the battery is too cold to give", 9) { StaysInRounds = true },
     ];
 
     /// <summary>Their keys.</summary>

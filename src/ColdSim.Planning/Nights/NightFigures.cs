@@ -90,6 +90,9 @@ public static class NightFigures
         PowerSide.Quantity("voltage_gone_s", p => p.VoltageGone, DurationUnit.Second, "how long it was gone in all")
             .InCsv(CsvTable.Trip, "voltage gone", 1, DurationUnit.Minute, shown: c => c.HasBattery, order: 8),
         PowerSide.Quantity("too_cold_to_charge_s", p => p.TooCold, DurationUnit.Second, "how long the bank was too cold to be charged"),
+        PowerSide.Time("frozen_at", p => p.FrozenAt, "when acid in a lead-acid bank first froze", canBeAbsent: true),
+        PowerSide.Quantity("charge_at_frozen_frac", p => p.ChargeAtFrozen, RatioUnit.DecimalFraction, "its charge then, of the capacity", canBeAbsent: true),
+        PowerSide.Quantity("frozen_time_s", p => p.FrozenTime, DurationUnit.Second, "how long it was frozen in all"),
     ];
 
     /// <summary>All of them.</summary>

@@ -48,6 +48,15 @@ public sealed record NightPower
     /// <summary>How long the bank was too cold to be charged.</summary>
     public Duration TooCold { get; init; }
 
+    /// <summary>When the battery first froze; null where it did not.</summary>
+    public DateTimeOffset? FrozenAt { get; init; }
+
+    /// <summary>Its charge then, of the rated; null where it did not freeze.</summary>
+    public Ratio? ChargeAtFrozen { get; init; }
+
+    /// <summary>How long it was frozen in all.</summary>
+    public Duration FrozenTime { get; init; }
+
     /// <summary>Everything drawn.</summary>
     public Energy DrawnInAll => Energy.FromJoules(Drawn.Sum(d => d.Energy.Joules));
 }
@@ -60,6 +69,7 @@ internal sealed class PowerTally(PowerSpecification power)
     private double _tooCold_s;
     private double _solar_J, _shore_J, _generator_J, _generator_s;
     private double _low_frac = double.PositiveInfinity, _lowAt_s, _end_frac, _gasAtFlat_kg;
+    private double _frozen_s = double.NaN, _chargeAtFrozen_frac, _frozenTime_s;
 
     /// <summary>When voltage was first gone; NaN where it never was. [s]</summary>
     public double Flat_s { get; private set; } = double.NaN;
@@ -78,6 +88,12 @@ internal sealed class PowerTally(PowerSpecification power)
         if (use.TooCold) _tooCold_s += step_s;
         if (use.Charge_frac < _low_frac) (_low_frac, _lowAt_s) = (use.Charge_frac, to_s);
         _end_frac = use.Charge_frac;
+        if (use.IsFrozen)
+        {
+            if (double.IsNaN(_frozen_s)) (_frozen_s, _chargeAtFrozen_frac) = (from.Time_s, use.ChargeBefore_frac);
+            _frozenTime_s += step_s;
+        }
+
         if (use.Live) return;
         if (double.IsNaN(Flat_s)) (Flat_s, _gasAtFlat_kg) = (from.Time_s, from.Propane_kg);
         VoltageGone_s += step_s;
@@ -97,5 +113,8 @@ internal sealed class PowerTally(PowerSpecification power)
         GasLeftAtFlat = double.IsNaN(Flat_s) ? null : Mass.FromKilograms(_gasAtFlat_kg),
         VoltageGone = Duration.FromSeconds(VoltageGone_s),
         TooCold = Duration.FromSeconds(_tooCold_s),
+        FrozenAt = double.IsNaN(_frozen_s) ? null : start.AddSeconds(_frozen_s),
+        ChargeAtFrozen = double.IsNaN(_frozen_s) ? null : Ratio.FromDecimalFractions(_chargeAtFrozen_frac),
+        FrozenTime = Duration.FromSeconds(_frozenTime_s),
     };
 }

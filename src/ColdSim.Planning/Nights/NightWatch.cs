@@ -246,6 +246,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         EventKind.GeneratorStarved => ReportedKind.GeneratorStarved,
         EventKind.WokenByCold => ReportedKind.WokenByCold,
         EventKind.ResetsGivenUp => ReportedKind.ResetsGivenUp,
+        EventKind.BatteryFreezes => ReportedKind.BatteryFreezes,
+        EventKind.BatteryThawed => ReportedKind.BatteryThawed,
+        EventKind.BatteryCutOut => ReportedKind.BatteryCutOut,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind that is reported."),
     };
 }

@@ -45,6 +45,7 @@ internal static class NightHelp
         "  d k    damp settles on a cold surface, 50 °F inside",
         "  B b z  battery flat, voltage back, so no gas is asked for",
         "  E e X  generator starts, stops, has no gas",
+        "  N n K  battery freezes, has thawed, too cold to give",
         "  A U    the cold wakes somebody, resets given up",
         "",
     ];
@@ -54,7 +55,8 @@ internal static class NightHelp
     [
         ReportedKind.WaterFreezes, ReportedKind.WaterSolid, ReportedKind.WaterThawed, ReportedKind.DampSettles, ReportedKind.VoltageGone, ReportedKind.VoltageBack,
         ReportedKind.GeneratorStarts, ReportedKind.GeneratorStops, ReportedKind.GeneratorStarved, ReportedKind.InsideFifty, ReportedKind.ShortStops,
-        ReportedKind.WokenByCold, ReportedKind.ResetsGivenUp,
+        ReportedKind.WokenByCold, ReportedKind.ResetsGivenUp, ReportedKind.BatteryFreezes, ReportedKind.BatteryThawed,
+        ReportedKind.BatteryCutOut,
     ];
 
     private static string[] LettersIn(UnitStyle units) =>

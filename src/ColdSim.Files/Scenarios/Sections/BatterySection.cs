@@ -49,6 +49,11 @@ internal static class BatterySection
     private static readonly QuantityKey BulkCurrent = new(
         "bulk_current", Dimension.Current, "0.1 A", "2,000 A", ByChemistry, "most it takes while it is warm and far from full");
 
+    private static readonly QuantityKey LowestDischarge = new(
+        "lowest_discharge", Dimension.Temperature, "-60 °C", "10 °C",
+        KeyDefault.Of($"lithium {NumberShown.Of(Lithium.LowestDischarge_K, Dimension.Temperature, "°C")}, else none"),
+        "below it its electronics let it give nothing");
+
     private static readonly ChoiceKey<bool> Stands = new(
         "stands", Flooded.Inside, "whose air it has the temperature of", ("inside", true), ("outside", false))
     {
@@ -61,7 +66,7 @@ internal static class BatterySection
 
     public static readonly ScenarioSection Declared = new(
         "battery", TableForm.One, "the battery bank, by its chemistry and capacity",
-        [Chemistry, Capacity, Charge, UsableDepth, Peukert, ChargeEfficiency, BulkCurrent, Stands, Reconnect]);
+        [Chemistry, Capacity, Charge, UsableDepth, Peukert, ChargeEfficiency, BulkCurrent, LowestDischarge, Stands, Reconnect]);
 
     public static BatterySpecification Read(SectionReader section)
     {
@@ -77,6 +82,7 @@ internal static class BatterySection
             PeukertExponent = section.Get(Peukert) ?? usual.PeukertExponent,
             ChargeEfficiency_frac = section.Get(ChargeEfficiency, usual.ChargeEfficiency_frac),
             BulkRate_1_h = section.Get(BulkCurrent) is { } bulk_A ? bulk_A * 3600 / capacity_C : usual.BulkRate_1_h,
+            LowestDischarge_K = section.Get(LowestDischarge, usual.LowestDischarge_K),
             Inside = section.GetOrDefault(Stands),
             Reconnect_frac = section.GetOrDefault(Reconnect),
         };

@@ -53,10 +53,13 @@ public class BatteryBodyTests
 
     [Theory]
     [InlineData(-0.01, 0)]
-    [InlineData(0, 5)]
-    [InlineData(5, 10)]
-    [InlineData(10, 50)]
+    [InlineData(0, 10)]
+    [InlineData(4.9, 10)]
+    [InlineData(7.5, 15)]
+    [InlineData(10, 20)]
+    [InlineData(13.75, 40)]
     [InlineData(25, 50)]
+    [Outside("LiFePO4 maker's manual", Field.Electrical)]
     public void Lithium_takes_nothing_below_freezing_and_little_until_it_is_warm(double t_C, double expected_A)
         => Assert.Equal(expected_A, Bank(BatteryChemistry.LithiumIronPhosphate).Acceptance_W(0.5 * Hundred_J, t_C + Zero_K) / 12, 1e-9);
 
