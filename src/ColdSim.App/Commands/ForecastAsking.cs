@@ -77,6 +77,6 @@ internal sealed class ForecastAsking(ForecastInquiry inquiry, string output, Hos
                 Notes = forecast.Notes,
             },
             ForecastComment.Of(forecast),
-            host.Clock.GetUtcNow() - forecast.Answer.CheckedAt);
+            host.Clock.GetUtcNow());
     }
 }

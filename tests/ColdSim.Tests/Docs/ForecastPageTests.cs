@@ -47,11 +47,12 @@ public sealed class ForecastPageTests : IAsyncLifetime, IDisposable
     public void The_page_shows_what_the_command_prints_and_writes()
     {
         Shell shell = Fetch();
+        string[] said = shell.Error.Split('\n', 2);
         string[] csv = File.ReadAllLines(Csv);
         int rows = Array.FindIndex(csv, l => !l.StartsWith('#')) + 1 + ShownRows;
         GeneratedPage.AssertCurrent("forecast.md", new Dictionary<string, string>
         {
-            ["forecast answer"] = Block(Shown($"$ coldsim forecast --at 46.2,-94.1\n{shell.Error}{shell.Out}")),
+            ["forecast answer"] = Block(Shown($"$ coldsim forecast --at 46.2,-94.1\n{said[0]}\n{shell.Out}{said[1]}")),
             ["forecast file"] = Block(Shown(string.Join('\n', csv.Take(rows)))),
         });
     }

@@ -11,8 +11,15 @@ namespace ColdSim.App.Text.Answers;
 /// <param name="Forecast">The forecast.</param>
 /// <param name="Weather">Its weather at a glance.</param>
 /// <param name="Comment">The lines of comment of its file.</param>
-/// <param name="Age">How long ago the service was asked.</param>
-internal sealed record ForecastReport(FetchedForecast Forecast, WeatherFileReport Weather, string Comment, TimeSpan Age);
+/// <param name="Now">The present.</param>
+internal sealed record ForecastReport(FetchedForecast Forecast, WeatherFileReport Weather, string Comment, DateTimeOffset Now)
+{
+    /// <summary>How long ago the service was asked.</summary>
+    public TimeSpan Age => Now - Forecast.Answer.CheckedAt;
+
+    /// <summary>The hours to come, from the last one that has begun.</summary>
+    public IReadOnlyList<WeatherRow> Ahead { get; } = [.. Forecast.Rows.Where(r => r.Time > Now.AddHours(-1))];
+}
 
 /// <summary>A fetched forecast at a glance: the lows of the nights to come, who says so, and how new it is.</summary>
 internal static class ForecastAnswer
@@ -22,7 +29,7 @@ internal static class ForecastAnswer
     /// <param name="units">The units to print.</param>
     public static Answer Of(ForecastReport report, UnitStyle units)
     {
-        WeatherRow coldest = report.Weather.Digest.Coldest[0];
+        WeatherRow coldest = report.Ahead.MinBy(r => r.Air_K);
         string verdict = $"COLDEST: {units.WholeTemperature(coldest.Air_K)} on {ClockText.WeekdayDateClock(coldest.Time)}";
         string file = report.Weather.File;
         return new()
@@ -33,7 +40,7 @@ internal static class ForecastAnswer
             Table = Nights(report, units),
             AboutGuesses = "About this forecast:",
             Guesses = [.. units.InOwn([.. report.Forecast.Notes.Select(note => note + ".")])],
-            ToDo = $"Next: coldsim tonight --weather {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}",
+            ToDo = $"Next: coldsim tonight {(BeginsInTheNight(report) ? "--now " : "")}--weather {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}",
             Caution = CautionLine.Weather,
         };
     }
@@ -46,6 +53,10 @@ internal static class ForecastAnswer
 
     /// <summary>Whether the service said so now.</summary>
     private static bool IsNew(ForecastReport report) => report.Forecast.Answer.Origin is AnswerOrigin.Service or AnswerOrigin.Unchanged;
+
+    // Tonight begins at 18:00 unless it is said to begin now; a forecast without past hours may begin after that.
+    private static bool BeginsInTheNight(ForecastReport report)
+        => report.Forecast.Rows[0].Time is var first && first.TimeOfDay.TotalHours is > 18 or < 6 && first > report.Now.AddHours(-2);
 
     private static string Reaches(ForecastReport report)
     {
@@ -69,7 +80,7 @@ internal static class ForecastAnswer
 
     private static AnswerTable? Nights(ForecastReport report, UnitStyle units)
     {
-        IReadOnlyList<NightLow> nights = NightLows.Of(report.Forecast.Rows);
+        IReadOnlyList<NightLow> nights = NightLows.Of(report.Ahead);
         if (nights.Count == 0)
             return null;
         IReadOnlyList<string> lines = TextTable.Lines(
@@ -85,6 +96,13 @@ internal static class ForecastAnswer
                 ]),
             ],
             gap: 2);
-        return new([.. lines.Take(lines.Count - nights.Count)], [.. lines.Skip(lines.Count - nights.Count).Select((line, i) => new AnswerRow(line, -i))], hidden => $"{hidden.Count} more nights with --full.");
+        int head = lines.Count - nights.Count;
+        return new(
+            [.. lines.Take(head)],
+            [.. lines.Skip(head).Select((line, i) => new AnswerRow(line, -i))],
+            hidden => $"{hidden.Count} more {(hidden.Count == 1 ? "night" : "nights")} with --full.")
+        {
+            Most = 8,
+        };
     }
 }

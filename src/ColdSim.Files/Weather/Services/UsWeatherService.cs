@@ -33,7 +33,7 @@ public sealed class UsWeatherService : IForecastService
             throw ForecastFaultException.NotTheService($"{address.Host} does not say where the hours of this position are; try another service with --from");
 
         // Only its path is used: wherever an answer points, nobody else is asked.
-        Uri own = new(address, hourly.AbsolutePath.TrimStart('/'));
+        Uri own = new UriBuilder(address) { Path = address.AbsolutePath + hourly.AbsolutePath.TrimStart('/') }.Uri;
         return new(await client.GetAsync(own, cancel).ConfigureAwait(false), point);
     }
 

@@ -172,6 +172,48 @@ public sealed class ForecastCommandTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
+    public void What_is_past_is_not_the_coldest_to_come()
+    {
+        _server.On("/v1/forecast", ReplayServer.Json(ServiceAnswers.OpenMeteo(2).Replace("[-21.1,", "[-60.0,", StringComparison.Ordinal)));
+        Assert.StartsWith("COLDEST: -20 °F on Wed 15 Jan 07:00.\n", Run(0, null, "--at", "46.2,-94.1").Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1, "Next: coldsim tonight --weather ")]
+    [InlineData(5, "Next: coldsim tonight --now --weather ")]
+    [InlineData(13, "Next: coldsim tonight --now --weather ")]
+    [InlineData(16, "Next: coldsim tonight --weather ")]
+    public void In_the_night_a_forecast_without_past_hours_is_for_now(int hour, string next)
+    {
+        _server.On("/points/46.2,-94.1", ReplayServer.Json(ServiceAnswers.NwsPoint(_server.Address)))
+            .On("/gridpoints/XYZ/57,101/forecast/hourly", ReplayServer.Json(ServiceAnswers.NwsHourly(100, first: hour)));
+        Assert.Contains(next, Run(0, ServiceAnswers.Start.AddHours(hour).AddMinutes(20), AskNws).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task While_it_waits_it_says_for_whom()
+    {
+        _server.On("/points/46.2,-94.1", ReplayServer.Never);
+        using CancellationTokenSource source = new();
+        Shell shell = new() { Terminal = true, Clock = new HastyClock { Later = TimeSpan.FromMilliseconds(20) } };
+        shell.WhileWaiting = () =>
+        {
+            if (shell.ErrorSoFar.Contains(" s, asking 127.0.0.1", StringComparison.Ordinal))
+                source.Cancel();
+        };
+        string[] words = ["forecast", "--out", File("f.csv"), "--address", _server.Address.ToString(), .. AskNws];
+        Assert.Equal(130, await shell.RunAsync(words, source.Token));
+        Assert.EndsWith("coldsim: interrupted\n", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_service_that_will_end_is_warned_of()
+    {
+        _server.On("/v1/forecast", ReplayServer.Text(203, "application/json", ServiceAnswers.OpenMeteo()));
+        Assert.Contains("warning: Open-Meteo says that it will end this kind of answer soon", Run(0, null, "--at", "46.2,-94.1").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Json_is_one_document()
     {
         Nws();

@@ -64,6 +64,17 @@ public sealed class ForecastFetchTests : IAsyncLifetime
     }
 
     [Theory]
+    [InlineData("https://elsewhere.example/https://elsewhere.example/hours", "/https://elsewhere.example/hours")]
+    [InlineData("https://elsewhere.example//elsewhere.example/hours", "/elsewhere.example/hours")]
+    [InlineData("ftp://elsewhere.example/a/../hours", "/hours")]
+    public async Task Whatever_address_the_position_answer_names_only_the_service_is_asked(string named, string asked)
+    {
+        _server.On("/points/46.2,-94.1", ReplayServer.Json($"{{\"properties\":{{\"forecastHourly\":\"{named}\"}}}}")).On(asked, ReplayServer.Json(ServiceAnswers.NwsHourly()));
+        Assert.Equal(156, (await FetchAsync("nws")).Rows.Count);
+        Assert.Equal(asked, _server.Received[1].Path);
+    }
+
+    [Theory]
     [InlineData(46.200000001, -94.1, "46.2, -94.1")]
     [InlineData(46.123456, -0.00001, "46.1235, 0")]
     [InlineData(-41.3, 174.78, "-41.3, 174.78")]

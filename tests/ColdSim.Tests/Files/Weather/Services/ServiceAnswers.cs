@@ -30,7 +30,9 @@ internal static class ServiceAnswers
         """;
 
     /// <summary>The hours of a cell.</summary>
-    public static string NwsHourly(int hours = 156) => $$"""
+    /// <param name="hours">How many.</param>
+    /// <param name="first">After how many hours the first is.</param>
+    public static string NwsHourly(int hours = 156, int first = 0) => $$"""
         {
           "type": "Feature",
           "geometry": { "type": "Polygon", "coordinates": [[[-94.11, 46.19], [-94.11, 46.21], [-94.09, 46.21], [-94.09, 46.19], [-94.11, 46.19]]] },
@@ -38,7 +40,7 @@ internal static class ServiceAnswers
             "units": "us", "forecastGenerator": "HourlyForecastGenerator", "generatedAt": "2031-01-14T21:50:00+00:00", "updateTime": "2031-01-14T21:10:00+00:00",
             "validTimes": "2031-01-14T15:00:00+00:00/P7DT10H", "elevation": { "unitCode": "wmoUnit:m", "value": 372 },
             "periods": [
-        {{string.Join(",\n", Enumerable.Range(0, hours).Select(NwsPeriod))}}
+        {{string.Join(",\n", Enumerable.Range(first, hours).Select(NwsPeriod))}}
             ]
           }
         }
