@@ -43,6 +43,9 @@ internal static class CommandRunner
     {
         host.Notices.Say(json ? AnswerLength.Full : length);
         T answer = await AnswerAsync(work, host, cancel).ConfigureAwait(false);
+
+        // What was found while answering comes before the answer, which is then set into the rows that are left.
+        host.Notices.Say(json ? AnswerLength.Full : length);
         if (json)
         {
             foreach (string line in work.BesideJson(answer))

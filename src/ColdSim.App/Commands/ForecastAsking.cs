@@ -34,17 +34,23 @@ internal sealed class ForecastAsking(ForecastInquiry inquiry, string output, Hos
         Volatile.Write(ref _client, client);
         try
         {
-            FetchedForecast forecast = ForecastFetch.AskAsync(inquiry.Service, inquiry.Question, client, host.Clock, cancel).GetAwaiter().GetResult();
+            FetchedForecast forecast = ForecastFetch.AskAsync(inquiry.Service, inquiry.Question, client, host.Clock, cancel)
+                .GetAwaiter().GetResult();
             ForecastReport report = Report(forecast);
             if (forecast.Answer.IsDeprecated)
-                host.Error.WriteLine($"warning: {forecast.Service.Title} says that it will end this kind of answer soon; look for a newer version of coldsim");
+            {
+                host.Notices.Add(
+                    $"warning: {forecast.Service.Title} says that it will end this kind of answer soon; look for a newer version of coldsim");
+            }
+
             if (forecast.Answer.Trouble is { } trouble)
-                host.Error.WriteLine($"warning: no new forecast: {trouble}; this one was fetched {ForecastAnswer.Ago(report)}");
+                host.Notices.Add($"warning: no new forecast: {trouble}; this one was fetched {ForecastAnswer.Ago(report)}");
             return report;
         }
         catch (ForecastFaultException fault)
         {
-            throw CommandFault.Input($"coldsim: no forecast: {fault.Message}", "coldsim: nothing was written; a weather file of your own goes with --weather FILE");
+            throw CommandFault.Input(
+                $"coldsim: no forecast: {fault.Message}", "coldsim: nothing was written; a weather file of your own goes with --weather FILE");
         }
     }
 

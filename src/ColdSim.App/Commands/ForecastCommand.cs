@@ -20,7 +20,8 @@ internal static class ForecastCommand
         AnswerOptions length = new();
         ExampleCommand command = new(
             "forecast",
-            "Fetch an hourly forecast for a position from a public weather service and write it as our CSV. It says what is sent to whom; no other command sends anything.",
+            "Fetch an hourly forecast for a position from a public weather service and write it as our CSV. It says what is sent to whom; "
+            + "no other command sends anything.",
             "coldsim forecast --at 46.2,-94.1",
             "coldsim forecast --at 46.2,-94.1 --days 3 --out camp.csv",
             "coldsim forecast --at \"61.2 N, 10.5 E\" --from met-norway \\",
@@ -45,7 +46,10 @@ internal static class ForecastCommand
                 Text = (a, to) => to.Write(WeatherText.Sections(a.Weather, to.Units)),
                 BesideJson = a => a.Weather.Notes.Select(note => $"note: {note}"),
                 Json = (a, stream) => JsonReport.Write(a.Weather, stream),
-                Files = [new(output, (a, to) => WeatherCsvWriter.Write(a.Forecast.Rows, to, a.Comment), _ => $"the forecast written to {output.Path}")],
+                Files =
+                [
+                    new(output, (a, to) => WeatherCsvWriter.Write(a.Forecast.Rows, to, a.Comment), _ => $"the forecast written to {output.Path}"),
+                ],
             };
         }
     }

@@ -42,7 +42,9 @@ internal sealed class ForecastInput(ParseResult parsed, ForecastOptions o, Host 
         if (Faults.Count > 0)
             throw CommandFault.Input([.. Faults.Select(f => $"coldsim: {f}"), "See 'coldsim forecast --help'."]);
         ClientPolicy policy = new();
-        return new(service!, question, contact, Parsed.GetValue(o.Timeout) is { } seconds ? policy with { AttemptTimeout = TimeSpan.FromSeconds(seconds) } : policy);
+        if (Parsed.GetValue(o.Timeout) is { } seconds)
+            policy = policy with { AttemptTimeout = TimeSpan.FromSeconds(seconds) };
+        return new(service!, question, contact, policy);
     }
 
     private ForecastSettings Settings()
@@ -59,7 +61,8 @@ internal sealed class ForecastInput(ParseResult parsed, ForecastOptions o, Host 
         string name = given ?? settings.From ?? ForecastOptions.Services[0];
         if (ForecastServices.Find(name) is { } service)
             return service;
-        string hint = NearestName.Of(name, ForecastOptions.Services) is { } nearest ? $"did you mean '{nearest}'?" : $"there are {string.Join(", ", ForecastOptions.Services)}";
+        string hint = NearestName.Of(name, ForecastOptions.Services) is { } nearest ? $"did you mean '{nearest}'?"
+            : $"there are {string.Join(", ", ForecastOptions.Services)}";
         Faults.Add($"{(given is null ? "from in your settings" : "--from")}: there is no service '{Quote.Of(name)}'; {hint}");
         return null;
     }
@@ -75,7 +78,8 @@ internal sealed class ForecastInput(ParseResult parsed, ForecastOptions o, Host 
         if (contact is null)
         {
             Faults.Add($"{service.Title} asks everybody for a contact, an e-mail address or a web page; "
-                + $"give --contact you@example.org, or write under [forecast] in {UserSettings.PathIn(host) ?? "your settings"}: contact = \"you@example.org\"");
+                + $"give --contact you@example.org, or write under [forecast] in {UserSettings.PathIn(host) ?? "your settings"}: "
+                + "contact = \"you@example.org\"");
         }
 
         return contact;
@@ -86,8 +90,12 @@ internal sealed class ForecastInput(ParseResult parsed, ForecastOptions o, Host 
         if (Parsed.GetValue(o.Address) is not { } text)
             return null;
         string whole = text.EndsWith('/') ? text : text + "/";
-        if (Uri.TryCreate(whole, UriKind.Absolute, out Uri? address) && address.Scheme is "http" or "https" && address.Query.Length == 0 && address.UserInfo.Length == 0)
+        if (Uri.TryCreate(whole, UriKind.Absolute, out Uri? address) && address.Scheme is "http" or "https"
+            && address.Query.Length + address.UserInfo.Length + address.Fragment.Length == 0)
+        {
             return address;
+        }
+
         Faults.Add($"--address: '{Quote.Of(text)}' is not the address of a server; accepted: such as https://weather.example.org");
         return null;
     }

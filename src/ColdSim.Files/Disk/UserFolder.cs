@@ -7,7 +7,10 @@ public static class UserFolder
     public static string? Settings()
         => Folder(Environment.SpecialFolder.ApplicationData);
 
-    /// <summary>The folder of what can be fetched again: <c>XDG_CACHE_HOME</c> or <c>~/.cache</c>, <c>%LOCALAPPDATA%</c>, <c>~/Library/Caches</c>; null where the person has none.</summary>
+    /// <summary>
+    /// The folder of what can be fetched again: <c>XDG_CACHE_HOME</c> or <c>~/.cache</c>, <c>%LOCALAPPDATA%</c>, <c>~/Library/Caches</c>; null where the
+    /// person has none.
+    /// </summary>
     public static string? Cache()
     {
         if (OperatingSystem.IsWindows())
@@ -17,7 +20,9 @@ public static class UserFolder
             return home is null ? null : Path.Combine(home, "Library", "Caches");
 
         // A relative path is to be ignored, as the standard for these folders says.
-        return Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { Length: > 0 } set && Path.IsPathRooted(set) ? set : home is null ? null : Path.Combine(home, ".cache");
+        if (Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { Length: > 0 } set && Path.IsPathRooted(set))
+            return set;
+        return home is null ? null : Path.Combine(home, ".cache");
     }
 
     /// <summary>Makes a folder and those above it; one that is there already is left alone.</summary>

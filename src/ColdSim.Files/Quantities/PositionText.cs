@@ -6,7 +6,8 @@ namespace ColdSim.Files.Quantities;
 public static class PositionText
 {
     /// <summary>What is accepted.</summary>
-    public const string Accepted = "latitude and longitude in degrees with a comma between, such as 46.2,-94.1 (north and east are positive)";
+    public const string Accepted
+        = "latitude and longitude in degrees with a comma between, such as 46.2,-94.1 (north and east are positive)";
 
     /// <summary>Reads it.</summary>
     /// <param name="text">The text.</param>
@@ -37,7 +38,8 @@ public static class PositionText
         char last = char.ToUpperInvariant(text[^1]);
         bool lettered = last == positive || last == negative;
         string number = (lettered ? text[..^1] : text).Trim().TrimEnd('°').Trim().Replace('−', '-');
-        if (!double.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double degrees))
+        const NumberStyles plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+        if (!double.TryParse(number, plain, CultureInfo.InvariantCulture, out double degrees))
             return null;
 
         // A letter and a sign would say it twice.

@@ -14,25 +14,29 @@ public static class SettingsFile
 {
     private const int LongestContact = 100;
 
-    private static readonly TextKey Contact = new("contact", KeyDefault.None, "how a weather service can reach you: an e-mail address or a web page")
+    private static readonly TextKey Contact = new(
+        "contact", KeyDefault.None, "how a weather service can reach you: an e-mail address or a web page")
     {
         Such = "you@example.org",
     };
 
     private static readonly TextKey From = new("from", KeyDefault.Of("open-meteo"), "the weather service to ask") { Such = "met-norway" };
 
-    private static readonly ScenarioSection Forecast = new("forecast", TableForm.One, "what 'coldsim forecast' sends and asks", [Contact, From]);
+    private static readonly ScenarioSection Forecast = new(
+        "forecast", TableForm.One, "what 'coldsim forecast' sends and asks", [Contact, From]);
 
     private static readonly ScenarioSection Root = new("", TableForm.One, "the settings", [], Forecast);
 
     /// <summary>What a contact may be, in words.</summary>
-    public const string ContactAccepted = "an e-mail address or a web page, such as you@example.org, of at most 100 letters, digits and signs without brackets";
+    public const string ContactAccepted
+        = "an e-mail address or a web page, such as you@example.org, of at most 100 letters, digits and signs without brackets";
 
     /// <summary>Whether a text may be sent as a contact: it goes into a line of HTTP, in which a bracket would end it.</summary>
     public static bool IsContact(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return text.Length is > 2 and <= LongestContact && text.All(c => c is > ' ' and < (char)127 and not ('(' or ')' or '\\')) && (text.Contains('@', StringComparison.Ordinal) || text.Contains('.', StringComparison.Ordinal));
+        return text.Length is > 2 and <= LongestContact && text.All(c => c is > ' ' and < (char)127 and not ('(' or ')' or '\\'))
+            && text.IndexOfAny(['@', '.']) >= 0;
     }
 
     /// <summary>Reads the file.</summary>

@@ -31,7 +31,7 @@ internal static class ForecastAnswer
     {
         WeatherRow coldest = report.Ahead.MinBy(r => r.Air_K);
         string verdict = $"COLDEST: {units.WholeTemperature(coldest.Air_K)} on {ClockText.WeekdayDateClock(coldest.Time)}";
-        string file = report.Weather.File;
+        string file = report.Weather.File.Contains(' ', StringComparison.Ordinal) ? $"\"{report.Weather.File}\"" : report.Weather.File;
         return new()
         {
             Brief = OneLine.Of($"{verdict}, {report.Forecast.Service.Title}{(IsNew(report) ? "" : $", {Ago(report)}")}"),
@@ -40,7 +40,7 @@ internal static class ForecastAnswer
             Table = Nights(report, units),
             AboutGuesses = "About this forecast:",
             Guesses = [.. units.InOwn([.. report.Forecast.Notes.Select(note => note + ".")])],
-            ToDo = $"Next: coldsim tonight {(BeginsInTheNight(report) ? "--now " : "")}--weather {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}",
+            ToDo = $"Next: coldsim tonight {(BeginsInTheNight(report) ? "--now " : "")}--weather {file}",
             Caution = CautionLine.Weather,
         };
     }
@@ -63,8 +63,8 @@ internal static class ForecastAnswer
         WeatherDigest digest = report.Weather.Digest;
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{report.Forecast.Service.Title} for {report.Forecast.Question.Position}: {digest.Rows} hours, {ClockText.WeekdayDateClock(digest.From)} "
-            + $"to {ClockText.WeekdayDateClock(digest.To)}.");
+            $"{report.Forecast.Service.Title} for {report.Forecast.Question.Position}: {digest.Rows} hours, "
+            + $"{ClockText.WeekdayDateClock(digest.From)} to {ClockText.WeekdayDateClock(digest.To)}.");
     }
 
     private static string Newness(ForecastReport report) => report.Forecast.Answer.Origin switch
@@ -76,7 +76,8 @@ internal static class ForecastAnswer
     };
 
     private static string Issued(ForecastReport report)
-        => report.Forecast.Weather.Station.Issued is { } issued ? $"It was issued {ClockText.WeekdayDateClock(issued.ToOffset(report.Weather.Clock))}." : "";
+        => report.Forecast.Weather.Station.Issued is { } issued
+            ? $"It was issued {ClockText.WeekdayDateClock(issued.ToOffset(report.Weather.Clock))}." : "";
 
     private static AnswerTable? Nights(ForecastReport report, UnitStyle units)
     {
@@ -91,8 +92,8 @@ internal static class ForecastAnswer
             [
                 .. nights.Select(n => (IReadOnlyList<string>)
                 [
-                    n.Evening.ToString("ddd dd MMM", CultureInfo.InvariantCulture), UnitStyle.Number(units.TemperatureIn(n.Low_K), 0), ClockText.Clock(n.LowAt),
-                    n.Wind_m_s is { } wind ? UnitStyle.Number(units.SpeedIn(wind), 0) : "-",
+                    n.Evening.ToString("ddd dd MMM", CultureInfo.InvariantCulture), UnitStyle.Number(units.TemperatureIn(n.Low_K), 0),
+                    ClockText.Clock(n.LowAt), n.Wind_m_s is { } wind ? UnitStyle.Number(units.SpeedIn(wind), 0) : "-",
                 ]),
             ],
             gap: 2);

@@ -10,6 +10,7 @@ namespace ColdSim.Files.Weather.Services;
 public sealed class AnswerCache(string folder)
 {
     private const string FirstLine = "coldsim forecast answer, format 1";
+    private const string InstantForm = "yyyy-MM-dd'T'HH:mm:ss'Z'";
     private const int LongestFile = 32 << 20;
 
     private static readonly OutputKind Kind = new("a forecast", text => text.StartsWith(FirstLine + "\n", StringComparison.Ordinal));
@@ -100,10 +101,11 @@ public sealed class AnswerCache(string folder)
         };
     }
 
-    private static string Instant(DateTimeOffset time) => time.ToUniversalTime().ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+    private static string Instant(DateTimeOffset time) => time.ToUniversalTime().ToString(InstantForm, CultureInfo.InvariantCulture);
 
     private static DateTimeOffset? Instant(string? text)
-        => DateTimeOffset.TryParseExact(text, "yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out DateTimeOffset time) ? time : null;
+        => DateTimeOffset.TryParseExact(text, InstantForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out DateTimeOffset time)
+            ? time : null;
 
     private static string OneLine(string text) => text.ReplaceLineEndings(" ");
 }

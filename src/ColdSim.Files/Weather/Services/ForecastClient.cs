@@ -7,8 +7,8 @@ using Polly.Timeout;
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>
-/// Asks services over the network: with time-outs, again after a failure, and no oftener than they allow. The only code of the program that sends
-/// anything anywhere.
+/// Asks services over the network: with time-outs, again after a failure, and no oftener than they allow. The only code of the program that
+/// sends anything anywhere.
 /// </summary>
 public sealed class ForecastClient : IDisposable
 {
@@ -64,11 +64,12 @@ public sealed class ForecastClient : IDisposable
         _attempt = 0;
         try
         {
-            return await _pipeline.ExecuteAsync(async attempt => await AttemptAsync(address, kept, attempt).ConfigureAwait(false), cancel).ConfigureAwait(false);
+            return await _pipeline.ExecuteAsync(attempt => new ValueTask<WebAnswer>(AttemptAsync(address, kept, attempt)), cancel).ConfigureAwait(false);
         }
         catch (TimeoutRejectedException e)
         {
-            return Instead(kept, ForecastFaultException.NoAnswer(string.Create(CultureInfo.InvariantCulture, $"{address.Host} did not answer within {_policy.AttemptTimeout.TotalSeconds:0.#} s; asked {Times(_policy.Attempts)}"), e));
+            string within = string.Create(CultureInfo.InvariantCulture, $"{_policy.AttemptTimeout.TotalSeconds:0.#} s");
+            return Instead(kept, ForecastFaultException.NoAnswer($"{address.Host} did not answer within {within}; asked {Times(_policy.Attempts)}", e));
         }
         catch (ForecastFaultException fault) when (fault.IsTemporary)
         {
@@ -110,7 +111,8 @@ public sealed class ForecastClient : IDisposable
         {
             builder.AddRetry(new RetryStrategyOptions<WebAnswer>
             {
-                ShouldHandle = args => ValueTask.FromResult(args.Outcome.Exception is TimeoutRejectedException or ForecastFaultException { MayRetry: true }),
+                ShouldHandle = args => ValueTask.FromResult(
+                    args.Outcome.Exception is TimeoutRejectedException or ForecastFaultException { MayRetry: true }),
                 MaxRetryAttempts = _policy.Attempts - 1,
                 BackoffType = DelayBackoffType.Exponential,
                 Delay = _policy.FirstDelay,
@@ -129,26 +131,39 @@ public sealed class ForecastClient : IDisposable
     private async Task<WebAnswer> AttemptAsync(Uri address, WebAnswer? kept, CancellationToken cancel)
     {
         _attempt++;
-        Say($"asking {address.Host}" + (_attempt == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", attempt {_attempt} of {_policy.Attempts}")));
+        string again = _attempt == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", attempt {_attempt} of {_policy.Attempts}");
+        Say($"asking {address.Host}{again}");
         try
         {
             Uri at = address;
             for (int hop = 0; ; hop++)
             {
                 using HttpRequestMessage request = Request(at, kept);
-                using HttpResponseMessage response = await _http.SendAsync(request, HttpCompletionOption.ResponseContentRead, cancel).ConfigureAwait(false);
+                using HttpResponseMessage response = await _http.SendAsync(request, cancel).ConfigureAwait(false);
                 if (ServiceResponse.RedirectOf(response, at) is not { } next)
                     return await ServiceResponse.ReadAsync(response, address, kept, _policy, _clock.GetUtcNow(), cancel).ConfigureAwait(false);
-                if (next.Scheme != at.Scheme || next.Authority != at.Authority)
-                    throw ForecastFaultException.NotTheService($"{at.Host} sends us on to {Quote.Of(next.Authority)}, which is not the service; {ServiceResponse.LogIn}");
-                if (hop == _policy.Redirects)
-                    throw ForecastFaultException.NotTheService(string.Create(CultureInfo.InvariantCulture, $"{at.Host} sends us on more than {_policy.Redirects} times; try another service with --from"));
+                CheckRedirect(at, next, hop);
                 at = next;
             }
         }
         catch (HttpRequestException e)
         {
             throw NetworkTrouble.Fault(e, address, _policy);
+        }
+    }
+
+    private void CheckRedirect(Uri from, Uri to, int hop)
+    {
+        if (to.Scheme != from.Scheme || to.Authority != from.Authority)
+        {
+            throw ForecastFaultException.NotTheService(
+                $"{from.Host} sends us on to {Quote.Of(to.Authority)}, which is not the service; {ServiceResponse.LogIn}");
+        }
+
+        if (hop == _policy.Redirects)
+        {
+            throw ForecastFaultException.NotTheService(string.Create(
+                CultureInfo.InvariantCulture, $"{from.Host} sends us on more than {_policy.Redirects} times; try another service with --from"));
         }
     }
 

@@ -1,6 +1,6 @@
 namespace ColdSim.Files.Weather.Services;
 
-/// <summary>The lines of comment above a forecast in our own CSV: source, time of issue, position, licence, and what is to be known of it.</summary>
+/// <summary>The comment above a forecast in our own CSV: source, time of issue, position, licence, and what is to be known of it.</summary>
 public static class ForecastComment
 {
     /// <summary>The lines, with a line feed between.</summary>

@@ -20,7 +20,8 @@ public sealed class ForecastFaultException : Exception
     public TimeSpan? RetryAfter { get; private init; }
 
     /// <summary>Nobody answered, or the answer broke off.</summary>
-    public static ForecastFaultException NoAnswer(string message, Exception? inner = null) => new(message, isTemporary: true, mayRetry: true, inner);
+    public static ForecastFaultException NoAnswer(string message, Exception? inner = null)
+        => new(message, isTemporary: true, mayRetry: true, inner);
 
     /// <summary>The service is busy or out of order.</summary>
     /// <param name="message">What it said.</param>

@@ -6,14 +6,16 @@ namespace ColdSim.Files.Weather.Services;
 /// <summary>What a forecast lacks of what was asked, and of what a run uses, in sentences.</summary>
 internal static class ForecastNotes
 {
-    public static IEnumerable<string> Of(IForecastService service, ForecastQuestion question, IReadOnlyList<WeatherRow> rows, DateTimeOffset now)
+    public static IEnumerable<string> Of(
+        IForecastService service, ForecastQuestion question, IReadOnlyList<WeatherRow> rows, DateTimeOffset now)
     {
         DateTimeOffset end = rows[^1].Time;
         if (end < now.AddDays(question.Days).AddHours(-1))
         {
             yield return string.Create(
                 CultureInfo.InvariantCulture,
-                $"{service.Title} gives {(end - now).TotalDays:0.#} days of the {question.Days} asked for; the forecast ends {InstantText.Of(end)}");
+                $"{service.Title} gives {(end - now).TotalDays:0.#} days of the {question.Days} asked for; "
+                + $"the forecast ends {InstantText.Of(end)}");
         }
 
         bool hasCloud = rows.Any(r => r.Cloud_frac is not null);

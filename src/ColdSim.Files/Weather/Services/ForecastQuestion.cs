@@ -32,6 +32,7 @@ public sealed record ForecastQuestion
     /// <summary>The position as it is sent, such as "46.2, -94.1".</summary>
     public string Position => $"{Latitude}, {Longitude}";
 
-    // Two of the services refuse or redirect a position with more than four decimals, and one with zeros at its end; four are eleven metres.
-    private static string Sent(double degrees) => Math.Round(degrees, 4).ToString("0.####", CultureInfo.InvariantCulture) is var text && text == "-0" ? "0" : text;
+    // Two of the services refuse or redirect a position with more than four decimals, or with zeros at its end; four are eleven metres.
+    private static string Sent(double degrees)
+        => Math.Round(degrees, 4) is var rounded && rounded == 0 ? "0" : rounded.ToString("0.####", CultureInfo.InvariantCulture);
 }

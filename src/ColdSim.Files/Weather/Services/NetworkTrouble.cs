@@ -8,10 +8,13 @@ internal static class NetworkTrouble
     /// <summary>The fault of a request that got no whole answer.</summary>
     public static ForecastFaultException Fault(HttpRequestException e, Uri address, ClientPolicy policy) => e.HttpRequestError switch
     {
-        HttpRequestError.NameResolutionError => No($"the name {address.Host} cannot be looked up; there is no network, or it has no name server", e),
+        HttpRequestError.NameResolutionError => No(
+            $"the name {address.Host} cannot be looked up; there is no network, or it has no name server", e),
         HttpRequestError.ConnectionError => No($"{address.Host} cannot be reached; there is no network, or it blocks the way", e),
         HttpRequestError.SecureConnectionError => No(
-            $"no secure connection to {address.Host}: a network that asks for a log-in first does that (open a browser, log in), or a wrong date here", e),
+            $"no secure connection to {address.Host}: a network that asks for a log-in first does that (open a browser, log in), "
+            + "or a wrong date on this computer",
+            e),
         HttpRequestError.ProxyTunnelError => No($"the proxy that this computer is set to does not lead to {address.Host}", e),
         HttpRequestError.ConfigurationLimitExceeded => ForecastFaultException.NotTheService(string.Create(
             CultureInfo.InvariantCulture,

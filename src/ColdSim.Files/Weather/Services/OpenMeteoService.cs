@@ -32,7 +32,8 @@ public sealed class OpenMeteoService : IForecastService
         // Its first day is today from midnight, so the days ahead end within one more.
         int days = Math.Min(MostDays, question.Days + 1);
         string query = string.Create(CultureInfo.InvariantCulture,
-            $"v1/forecast?latitude={question.Latitude}&longitude={question.Longitude}&hourly={Variables}&timezone=auto&past_days={question.PastDays}&forecast_days={days}");
+            $"v1/forecast?latitude={question.Latitude}&longitude={question.Longitude}&hourly={Variables}"
+            + $"&timezone=auto&past_days={question.PastDays}&forecast_days={days}");
         return new(await client.GetAsync(new Uri(question.Address ?? Address, query), cancel).ConfigureAwait(false));
     }
 }

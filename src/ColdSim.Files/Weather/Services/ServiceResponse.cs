@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text.Json;
+using ColdSim.Files.Weather.Formats;
 
 namespace ColdSim.Files.Weather.Services;
 
@@ -15,7 +16,7 @@ internal static class ServiceResponse
 
     /// <summary>The address that a response sends on to; null for any other response.</summary>
     public static Uri? RedirectOf(HttpResponseMessage response, Uri address)
-        => response.StatusCode is HttpStatusCode.MovedPermanently or HttpStatusCode.Found or HttpStatusCode.SeeOther or HttpStatusCode.TemporaryRedirect or HttpStatusCode.PermanentRedirect
+        => (int)response.StatusCode is 301 or 302 or 303 or 307 or 308
             && response.Headers.Location is { } location && Uri.TryCreate(address, location, out Uri? next) ? next : null;
 
     /// <summary>The document.</summary>
@@ -60,7 +61,11 @@ internal static class ServiceResponse
         if (text[0] == '<')
             throw ForecastFaultException.NotTheService($"{address.Host} answers with a web page instead of a forecast; {LogIn}");
         if (text[0] != '{')
-            throw ForecastFaultException.NotTheService($"{address.Host} answers with {Kind(response)} instead of a forecast in JSON; try another service with --from");
+        {
+            throw ForecastFaultException.NotTheService(
+                $"{address.Host} answers with {Kind(response)} instead of a forecast in JSON; try another service with --from");
+        }
+
         if (!IsWhole(text))
             throw ForecastFaultException.NoAnswer($"the answer of {address.Host} broke off");
         return text.ToArray();
@@ -86,14 +91,19 @@ internal static class ServiceResponse
     private static string Kind(HttpResponseMessage response)
         => response.Content.Headers.ContentType?.MediaType is { Length: > 0 } type ? $"'{Quote.Of(type)}'" : "something else";
 
-    private static ForecastFaultException Refusal(HttpResponseMessage response, Uri address, byte[] body, ClientPolicy policy, DateTimeOffset now)
+    private static ForecastFaultException Refusal(
+        HttpResponseMessage response, Uri address, byte[] body, ClientPolicy policy, DateTimeOffset now)
     {
         int status = (int)response.StatusCode;
         string why = Reason(body) is { } reason ? $": \"{Quote.Of(reason)}\"" : "";
         string said = string.Create(CultureInfo.InvariantCulture, $"{address.Host} answers {status}{why}");
         TimeSpan? wait = Wait(response.Headers.RetryAfter, now);
         if (status is 408 or >= 500)
-            return ForecastFaultException.Busy($"{said}; the service is out of order, ask again later or another one with --from{After(wait)}", wait, policy.LongestWait);
+        {
+            return ForecastFaultException.Busy(
+                $"{said}; the service is out of order, ask again later or another one with --from{After(wait)}", wait, policy.LongestWait);
+        }
+
         return status switch
         {
             429 => ForecastFaultException.Busy($"{said}; it was asked too often{After(wait)}", wait, policy.LongestWait),
@@ -105,7 +115,9 @@ internal static class ServiceResponse
     }
 
     private static string After(TimeSpan? wait)
-        => wait is { } span ? string.Create(CultureInfo.InvariantCulture, $"; it says to wait {(span < TimeSpan.FromMinutes(2) ? $"{span.TotalSeconds:0} s" : $"{span.TotalMinutes:0} min")}") : "";
+        => wait is not { } span ? ""
+            : span < TimeSpan.FromMinutes(2) ? string.Create(CultureInfo.InvariantCulture, $"; it says to wait {span.TotalSeconds:0} s")
+            : string.Create(CultureInfo.InvariantCulture, $"; it says to wait {span.TotalMinutes:0} min");
 
     // The services say why in a member of a JSON object.
     private static string? Reason(byte[] body)
@@ -115,8 +127,8 @@ internal static class ServiceResponse
             using JsonDocument json = JsonDocument.Parse(body);
             foreach (string name in (string[])["detail", "reason", "title", "message"])
             {
-                if (json.RootElement.ValueKind == JsonValueKind.Object && json.RootElement.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String)
-                    return value.GetString()!.ReplaceLineEndings(" ").Trim();
+                if (json.RootElement.Text(name) is { } text)
+                    return text.ReplaceLineEndings(" ").Trim();
             }
 
             return null;
@@ -142,6 +154,6 @@ internal static class ServiceResponse
     }
 
     private static string? Header(HttpResponseMessage response, string name)
-        => response.Headers.NonValidated.TryGetValues(name, out HeaderStringValues values) || response.Content.Headers.NonValidated.TryGetValues(name, out values)
-            ? values.ToString() : null;
+        => response.Headers.NonValidated.TryGetValues(name, out HeaderStringValues values)
+            || response.Content.Headers.NonValidated.TryGetValues(name, out values) ? values.ToString() : null;
 }

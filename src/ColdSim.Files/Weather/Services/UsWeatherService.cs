@@ -28,9 +28,13 @@ public sealed class UsWeatherService : IForecastService
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(client);
         Uri address = question.Address ?? Address;
-        WebAnswer point = await PointAsync(new Uri(address, $"points/{question.Latitude},{question.Longitude}"), client, cancel).ConfigureAwait(false);
+        Uri position = new(address, $"points/{question.Latitude},{question.Longitude}");
+        WebAnswer point = await PointAsync(position, client, cancel).ConfigureAwait(false);
         if (HoursOf(point.Body) is not { } hours || !Uri.TryCreate(hours, UriKind.Absolute, out Uri? hourly))
-            throw ForecastFaultException.NotTheService($"{address.Host} does not say where the hours of this position are; try another service with --from");
+        {
+            throw ForecastFaultException.NotTheService(
+                $"{address.Host} does not say where the hours of this position are; try another service with --from");
+        }
 
         // Only its path is used: wherever an answer points, nobody else is asked.
         Uri own = new UriBuilder(address) { Path = address.AbsolutePath + hourly.AbsolutePath.TrimStart('/') }.Uri;
@@ -51,7 +55,8 @@ public sealed class UsWeatherService : IForecastService
         }
         catch (ForecastFaultException fault) when (!fault.IsTemporary)
         {
-            throw ForecastFaultException.Refused($"{fault.Message}; this service covers the United States only, open-meteo and met-norway the world (--from)");
+            throw ForecastFaultException.Refused(
+                $"{fault.Message}; this service covers the United States only, open-meteo and met-norway the world (--from)");
         }
     }
 }
