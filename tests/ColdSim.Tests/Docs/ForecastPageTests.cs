@@ -61,10 +61,10 @@ public sealed class ForecastPageTests : IAsyncLifetime, IDisposable
     public void The_readmes_two_commands_answer_for_a_position()
     {
         string readme = File.ReadAllText(Path.Combine(DocPage.Scenarios, "..", "README.md"));
-        Assert.Contains("    coldsim forecast --at 46.2,-94.1 ", readme, StringComparison.Ordinal);
-        Assert.Contains("    coldsim tonight --rig trip.toml --weather forecast.csv ", readme, StringComparison.Ordinal);
-        Fetch();
-        Shell tonight = Run("tonight", "--rig", Shell.ColdSnap, "--weather", Csv, "--left", "full");
+        const string first = "forecast --at 46.2,-94.1", second = "tonight --rig scenarios/cold-snap.toml --weather forecast.csv";
+        Assert.Contains($"\n    coldsim {first}\n    coldsim {second}\n", readme, StringComparison.Ordinal);
+        Run([.. DocsCommand.Words(first), "--address", _server.Address.ToString(), "--out", Csv]);
+        Shell tonight = Run([.. DocsCommand.Words(second).Select(w => w == "forecast.csv" ? Csv : w)]);
         Assert.Matches("^(HOLDS|FAILS)", tonight.Out);
         Assert.Contains("Tue 14 Jan", tonight.Out, StringComparison.Ordinal);
         Assert.Matches(@"Tue 14 Jan\s+-20", tonight.Out);

@@ -6,6 +6,7 @@ namespace ColdSim.Files.Weather.Services;
 public sealed class OpenMeteoService : IForecastService
 {
     private const string Variables = "temperature_2m,dew_point_2m,wind_speed_10m,shortwave_radiation,cloud_cover,surface_pressure";
+    private const int LeastDays = 7;
     private const int MostDays = 16;
 
     public string Name => "open-meteo";
@@ -29,8 +30,9 @@ public sealed class OpenMeteoService : IForecastService
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(client);
 
-        // Its first day is today from midnight, so the days ahead end within one more.
-        int days = Math.Min(MostDays, question.Days + 1);
+        // Its first day is today from midnight, so the days ahead end within one more. A week at least, so that what is kept answers for
+        // fewer days too.
+        int days = Math.Min(MostDays, Math.Max(LeastDays, question.Days) + 1);
         string query = string.Create(CultureInfo.InvariantCulture,
             $"v1/forecast?latitude={question.Latitude}&longitude={question.Longitude}&hourly={Variables}"
             + $"&timezone=auto&past_days={question.PastDays}&forecast_days={days}");

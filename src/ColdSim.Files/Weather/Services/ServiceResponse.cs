@@ -144,9 +144,10 @@ internal static class ServiceResponse
 
     private static DateTimeOffset Expiry(HttpResponseMessage response, ClientPolicy policy, DateTimeOffset now)
     {
+        // By the service's own clock, because this computer's may be wrong.
         CacheControlHeaderValue? control = response.Headers.CacheControl;
         TimeSpan fresh = control?.MaxAge is { } age ? age - (response.Headers.Age ?? TimeSpan.Zero)
-            : response.Content.Headers.Expires is { } expires ? expires - now
+            : response.Content.Headers.Expires is { } expires ? expires - (response.Headers.Date ?? now)
             : policy.FreshUnlessTold;
         if (control is { NoCache: true } or { NoStore: true } || fresh < TimeSpan.Zero)
             fresh = TimeSpan.Zero;

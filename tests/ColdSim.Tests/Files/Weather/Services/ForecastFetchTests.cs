@@ -133,6 +133,14 @@ public sealed class ForecastFetchTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Open_meteo_is_asked_for_a_week_where_fewer_days_are_wanted()
+    {
+        _server.On("/v1/forecast", ReplayServer.Json(ServiceAnswers.OpenMeteo()));
+        Assert.Equal(ServiceAnswers.Start.AddDays(2), (await FetchAsync("open-meteo", Question with { Days = 2 })).Rows[^1].Time);
+        Assert.EndsWith("&forecast_days=8", Assert.Single(_server.Received).Query, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Open_meteo_gives_past_days()
     {
         _server.On("/v1/forecast", ReplayServer.Json(ServiceAnswers.OpenMeteo()));
