@@ -27,11 +27,15 @@ internal static class WeatherCommand
             "coldsim weather forecast.json --elevation \"9,200 ft\" --hollow \"4 °F\" \\",
             "    --out camp.csv",
             "coldsim weather logger.csv --map logger.toml",
-            "coldsim weather logger.csv --columns logger.toml --offset +01:00")
+            "coldsim weather logger.csv --columns logger.toml --offset +01:00",
+            "coldsim weather forecasts/ --against observed.csv --out errors.toml")
         { file };
         foreach (Option option in (IEnumerable<Option>)[.. o.All, units, json, length.Full, length.Brief])
             command.Options.Add(option);
-        command.SetAction((parsed, cancel) => parsed.GetResult(o.Map) is null
+        command.SetAction((parsed, cancel) => parsed.GetValue(o.Against) is { } observed
+            ? CommandRunner.RunAsync(
+                new VerificationInput(parsed, o, host).Work(parsed.GetRequiredValue(file), observed), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel)
+            : parsed.GetResult(o.Map) is null
             ? CommandRunner.RunAsync(Question(parsed), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel)
             : CommandRunner.RunAsync(MapWork.Of(parsed, parsed.GetRequiredValue(file), o, json, host), host, parsed.UnitStyle(units), json: false, length.Of(parsed), cancel));
         return command;

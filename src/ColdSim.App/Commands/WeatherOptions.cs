@@ -45,6 +45,8 @@ internal sealed class WeatherOptions
 
     public Option<double?> Nights { get; } = CommonOptions.Number("--nights", "N", "How many nights the spell has, 2 to 30. [3]", 2, MostNights, whole: true);
 
+    public Option<string?> Against { get; } = CommonOptions.Quantity("--against", "OBSERVED", "FILE is a folder of forecasts: compare them with this file of what was observed.");
+
     public OutputOption Output { get; } = new(CommonOptions.Quantity("--out", "PATH", "Write it, or the nights picked, as our CSV to this file."), CommonOptions.Force());
 
     // From where it was measured to the place of the coach.
@@ -68,6 +70,6 @@ internal sealed class WeatherOptions
 
     public IEnumerable<Option> All =>
     [
-        From, To, Format, Columns, Map, Offset, Bridge, Year, Below, Night, Coldest, Spell, Nights, Output.Path, Output.Force, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
+        From, To, Format, Columns, Map, Offset, Bridge, Year, Below, Night, Coldest, Spell, Nights, Against, Output.Path, Output.Force, Elevation, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Latitude, Longitude,
     ];
 }

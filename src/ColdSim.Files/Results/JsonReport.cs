@@ -82,4 +82,8 @@ public static class JsonReport
     /// <summary>Writes a weather file at a glance.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
     public static void Write(WeatherFileReport report, Stream output) => FigureJson.WriteDocument(WeatherFigures.All, report, output);
+
+    /// <summary>Writes forecasts beside observations.</summary>
+    /// <inheritdoc cref="Write(RunReport, Stream)"/>
+    public static void Write(ForecastVerificationReport report, Stream output) => FigureJson.WriteDocument(VerificationFigures.All, report, output);
 }

@@ -27,6 +27,7 @@ internal static class JsonPage
         ["trip"] = TripFigures.All,
         ["gauge"] = GaugeFigures.All,
         ["weather"] = WeatherFigures.All,
+        ["weather against"] = VerificationFigures.All,
         ["limits"] = LimitFigures.All,
         ["capacity"] = CapacityFigures.All,
         ["freeze"] = FreezeFigures.All,
