@@ -29,6 +29,13 @@ internal static class CommonOptions
     /// <summary>Lets a file be replaced that this program did not write; never one that is read.</summary>
     public static Option<bool> Force() => new("--force") { Description = "Replace an existing file that coldsim did not write; never one that is read." };
 
+    /// <summary>The weather to run, instead of the scenario's.</summary>
+    public static Option<string?> Weather() => new("--weather")
+    {
+        HelpName = "FILE",
+        Description = "Weather file of any layout that coldsim reads, instead of the scenario's weather.",
+    };
+
     /// <summary>The nights to run, instead of the scenario's.</summary>
     public static Option<double?> Nights() => Number("--nights", "N", "Nights to run, instead of the scenario's.", 1, MostNights, whole: true);
 

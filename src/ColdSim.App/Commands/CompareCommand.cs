@@ -27,7 +27,7 @@ internal static class CompareCommand
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the table, a row an option, to this file.");
         Option<bool> fail = new("--fail-if-short") { Description = "End with exit code 1 if nothing compared holds all nights." };
-        LogStartOptions log = new();
+        StartOptions log = new();
         AnswerOptions length = new();
         ExampleCommand command = new(
             "compare",
@@ -37,7 +37,7 @@ internal static class CompareCommand
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, second, sizes, nights, units, json, csv.Path, csv.Separator, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, second, sizes, nights, units, json, csv.Path, csv.Separator, csv.Force, fail, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetAction((parsed, cancel) => parsed.GetValue(second) is { } other
             ? CommandRunner.RunAsync(Two(parsed, other), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel)
             : CommandRunner.RunAsync(Question(parsed), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel));

@@ -21,7 +21,7 @@ internal static class ExplainCommand
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        LogStartOptions log = new();
+        StartOptions log = new();
         AnswerOptions length = new();
         ExampleCommand command = new(
             "explain",
@@ -29,7 +29,7 @@ internal static class ExplainCommand
             "coldsim explain trip.toml",
             "coldsim explain trip.toml --at 03:00",
             "coldsim explain trip.toml --json > why.json")
-        { file, at, units, json, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, at, units, json, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 

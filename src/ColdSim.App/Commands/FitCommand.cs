@@ -24,6 +24,7 @@ internal static class FitCommand
         OutputOption output = new(target, force);
         Option<bool> inPlace = new("--in-place") { Description = "Write the fit into the scenario itself; what was there is kept as FILE.bak." };
         Option<bool> keep = new("--keep-outliers") { Description = "Use grossly wrong readings too; they are named either way." };
+        Option<string?> weather = CommonOptions.Weather();
         Option<bool> skip = ScenarioLog.SkipDamaged();
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
@@ -34,7 +35,7 @@ internal static class FitCommand
             "coldsim fit trip.toml",
             "coldsim fit trip.toml --out learned.toml",
             "coldsim fit trip.toml --in-place")
-        { file, target, inPlace, force, keep, skip, units, json, length.Full, length.Brief };
+        { file, target, inPlace, force, keep, weather, skip, units, json, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 
@@ -44,7 +45,7 @@ internal static class FitCommand
             bool edit = parsed.GetValue(inPlace);
             if (edit && output.IsGiven(parsed))
                 throw CommandFault.Input("coldsim: give --out or --in-place, not both");
-            Scenario scenario = ScenarioFile.Read(path, host);
+            Scenario scenario = ScenarioFile.Read(path, host, parsed.GetValue(weather));
             if (scenario.Rig.Cylinders.Count > 1)
                 throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
             bool leaveOut = !parsed.GetValue(keep);

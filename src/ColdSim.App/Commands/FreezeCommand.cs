@@ -21,7 +21,7 @@ internal static class FreezeCommand
         };
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
-        LogStartOptions log = new();
+        StartOptions log = new();
         AnswerOptions length = new();
         ExampleCommand command = new(
             "freeze",
@@ -29,7 +29,7 @@ internal static class FreezeCommand
             "coldsim freeze trip.toml",
             "coldsim freeze trip.toml --at 03:00",
             "coldsim freeze trip.toml --json > left.json")
-        { file, at, units, json, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, at, units, json, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 

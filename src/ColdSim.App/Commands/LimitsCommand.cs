@@ -26,7 +26,7 @@ internal static class LimitsCommand
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the limits, a row a cell, to this file.");
-        LogStartOptions log = new();
+        StartOptions log = new();
         AnswerOptions length = new();
         ExampleCommand command = new(
             "limits",
@@ -35,7 +35,7 @@ internal static class LimitsCommand
             "coldsim limits trip.toml --fills 25,50,75,100 --units si",
             "coldsim limits trip.toml --one-page > door.txt",
             "coldsim limits trip.toml --csv limits.csv")
-        { file, fills, page, units, json, csv.Path, csv.Separator, csv.Force, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, fills, page, units, json, csv.Path, csv.Separator, csv.Force, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 

@@ -60,6 +60,7 @@ internal static class LogCommand
     private static ExampleCommand Show(Host host)
     {
         Argument<string> file = CommonOptions.File("Scenario file.");
+        Option<string?> weather = CommonOptions.Weather();
         Option<bool> skip = ScenarioLog.SkipDamaged();
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
@@ -69,14 +70,14 @@ internal static class LogCommand
             "List and check the log: what each reading means, what was used, and what the weather would have predicted.",
             "coldsim log show trip.toml",
             "coldsim log show trip.toml --json > readings.json")
-        { file, skip, units, json, length.Full, length.Brief };
+        { file, weather, skip, units, json, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 
         CommandWork<LogPrediction> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
-            Scenario scenario = ScenarioFile.Read(path, host);
+            Scenario scenario = ScenarioFile.Read(path, host, parsed.GetValue(weather));
             ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
             return new()
             {

@@ -75,7 +75,7 @@ internal sealed class PlacedRows(WeatherQuestion question, Action<WeatherRow> ne
             return null;
         }
 
-        TimeSpan meridian = TimeSpan.FromHours(Math.Round(longitude / 15));
+        TimeSpan meridian = MeridianClock.Of(longitude);
         _notes.Add($"times are in UTC; shown by the clock of the meridian, UTC{InstantText.OfOffset(meridian)}; --offset states another");
         return meridian;
     }

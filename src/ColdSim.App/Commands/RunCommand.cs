@@ -24,13 +24,14 @@ internal static class RunCommand
         OutputOption csv = OutputOption.Csv("Also write the curves, a row a minute, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
         Option<string?> since = new("--since") { HelpName = "REPORT", Description = "Say what changed since an earlier answer, which 'coldsim run --json' wrote." };
-        LogStartOptions log = new();
+        StartOptions log = new();
         AnswerOptions length = new();
         ChanceWork chance = new();
         ExampleCommand command = new(
             "run",
             "Run a scenario: does it hold, why not, what to do, night by night.",
             "coldsim run trip.toml",
+            "coldsim run trip.toml --weather forecast.json",
             "coldsim run trip.toml --nights 3 --units si",
             "coldsim run trip.toml --csv curves.csv",
             "coldsim run trip.toml --json > report.json",
@@ -39,7 +40,7 @@ internal static class RunCommand
             "coldsim run trip.toml --members 1000",
             "coldsim run trip.toml --members auto --fail-if-short",
             "coldsim run trip.toml --years record.epw")
-        { file, nights, step, units, json, csv.Path, csv.Separator, csv.Force, fail, since, log.NoLog, log.SkipDamaged, length.Full, length.Brief, chance.Members, chance.Seed, chance.Years };
+        { file, nights, step, units, json, csv.Path, csv.Separator, csv.Force, fail, since, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief, chance.Members, chance.Seed, chance.Years };
         command.SetAction((parsed, cancel) =>
         {
             string path = parsed.GetRequiredValue(file);

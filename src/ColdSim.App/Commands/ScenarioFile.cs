@@ -14,21 +14,30 @@ internal static class ScenarioFile
     private const int MostProblemsShown = 100;
 
     /// <summary>The scenario for a check that runs nothing: of weather with very many rows only some are kept, so that memory does not grow with it.</summary>
-    public static Scenario ReadToCheck(string path, Host host) => Read(path, host, MostRowsToCheck).Scenario!;
+    public static Scenario ReadToCheck(string path, Host host, string? weather = null) => Read(path, host, MostRowsToCheck, Instead(weather, host)).Scenario!;
 
-    public static Scenario Read(string path, Host host) => ReadWithOptions(path, host).Scenario!;
+    public static Scenario Read(string path, Host host, string? weather = null) => ReadWithOptions(path, host, weather).Scenario!;
+
+    /// <summary>The same with a window of other weather.</summary>
+    public static Scenario Read(string path, Host host, WeatherInstead? weather) => Read(path, host, null, weather).Scenario!;
 
     /// <summary>The same with the scenario's options; its scenario is there.</summary>
-    public static ReadResult ReadWithOptions(string path, Host host) => Read(path, host, null);
+    public static ReadResult ReadWithOptions(string path, Host host, string? weather = null) => Read(path, host, null, Instead(weather, host));
 
-    private static ReadResult Read(string path, Host host, int? mostRows)
+    /// <summary>A weather file in place of the scenario's; null where none is given.</summary>
+    /// <exception cref="CommandFault">There is no such file.</exception>
+    public static WeatherInstead? Instead(string? weather, Host host) => weather is null ? null
+        : host.Files.Exists(weather) ? new WeatherInstead(weather, new FolderWeatherSource("", host.Files.Open))
+        : throw CommandFault.Input($"coldsim: --weather: there is no file '{Quote.OfPath(weather)}'");
+
+    private static ReadResult Read(string path, Host host, int? mostRows, WeatherInstead? weather)
     {
         if (!host.Files.Exists(path))
             throw CommandFault.Input(Missing(path, host));
 
         // Nothing is written over the log either, whether or not this run reads it.
         host.Files.Reads.Add(LogFile.PathOf(path));
-        return Checked(ScenarioReader.Read(path, host.Files.Open, mostRows), host);
+        return Checked(ScenarioReader.Read(path, host.Files.Open, mostRows, weather), host);
     }
 
     /// <summary>The demo that is built in.</summary>

@@ -19,8 +19,8 @@ internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<Compared
     /// <param name="units">The person's units.</param>
     /// <param name="host">Where the command runs.</param>
     /// <exception cref="CommandFault">The file or the log is faulty, or no run can start from the latest reading.</exception>
-    public static StartedScenario Read(string path, ParseResult parsed, LogStartOptions options, UnitStyle units, Host host)
-        => Read(path, !parsed.GetValue(options.NoLog), parsed.GetValue(options.SkipDamaged), units, host);
+    public static StartedScenario Read(string path, ParseResult parsed, StartOptions options, UnitStyle units, Host host)
+        => Read(path, !parsed.GetValue(options.NoLog), parsed.GetValue(options.SkipDamaged), units, host, parsed.GetValue(options.Weather));
 
     /// <summary>The same without a command line.</summary>
     /// <param name="path">The scenario's file.</param>
@@ -28,10 +28,11 @@ internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<Compared
     /// <param name="skipDamaged">Whether damaged lines of the log are left out instead of refused.</param>
     /// <param name="units">The person's units.</param>
     /// <param name="host">Where the command runs.</param>
+    /// <param name="weather">A weather file in place of the scenario's; null for that.</param>
     /// <exception cref="CommandFault">As above.</exception>
-    public static StartedScenario Read(string path, bool withLog, bool skipDamaged, UnitStyle units, Host host)
+    public static StartedScenario Read(string path, bool withLog, bool skipDamaged, UnitStyle units, Host host, string? weather = null)
     {
-        ReadResult read = ScenarioFile.ReadWithOptions(path, host);
+        ReadResult read = ScenarioFile.ReadWithOptions(path, host, weather);
         Scenario scenario = read.Scenario!;
         if (!withLog || ScenarioLog.Latest(path, scenario, skipDamaged, units, host) is not { } latest)
             return new(scenario, read.Options, null);
@@ -44,9 +45,12 @@ internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<Compared
     }
 }
 
-/// <summary>The options of a command that starts from the log.</summary>
-internal sealed class LogStartOptions
+/// <summary>The options of a command that runs a scenario from the log's latest reading.</summary>
+internal sealed class StartOptions
 {
+    /// <summary>Reads other weather.</summary>
+    public Option<string?> Weather { get; } = CommonOptions.Weather();
+
     /// <summary>Starts as the scenario says.</summary>
     public Option<bool> NoLog { get; } = new("--no-log") { Description = "Do not read the log: start as the scenario is written." };
 

@@ -7,6 +7,7 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Gas;
 using ColdSim.Planning;
 using ColdSim.Planning.Quick;
+using WeatherInstead = ColdSim.Files.Scenarios.WeatherInstead;
 
 namespace ColdSim.App.Commands;
 
@@ -69,14 +70,15 @@ internal sealed class TonightInput(ParseResult parsed, TonightOptions o, UnitSty
 
     private Scenario OfRig(string path, TonightNight reader)
     {
-        Scenario scenario = ScenarioFile.Read(path, host);
         QuickNight night = reader.Read();
         Faults.AddRange(reader.Found);
+        WeatherInstead? weather = reader.Instead(night);
+        Scenario scenario = ScenarioFile.Read(path, host, weather);
         TonightCylinders cylinders = new(Parsed, o);
         IReadOnlyList<double>? left_kg = cylinders.ReadLeft(scenario);
         Faults.AddRange(cylinders.Found);
-        bool ownWeather = Parsed.GetValue(o.Low) is null && Parsed.GetValue(o.Weather) is null;
-        if (ownWeather && !RigTonight.HasWeatherFor(scenario, night))
+        bool ownWeather = Parsed.GetValue(o.Low) is null;
+        if (weather is null && ownWeather && !RigTonight.HasWeatherFor(scenario, night))
         {
             Faults.Add($"--low is missing: the weather of '{Quote.OfPath(path)}' goes from {ClockText.DayOfYear(scenario.Weather.First)} to "
                 + $"{ClockText.DayOfYear(scenario.Weather.Last)} and does not cover tonight; give --low \"-8 °F\" or --weather FILE");
@@ -87,14 +89,20 @@ internal sealed class TonightInput(ParseResult parsed, TonightOptions o, UnitSty
         bool log = left_kg is null && !Parsed.GetValue(o.Log.NoLog);
         scenario = left_kg is not null ? RigTonight.WithLeft(scenario, left_kg)
             : log ? TonightLog.Latest(path, scenario, Parsed.GetValue(o.Log.SkipDamaged), units, host) : scenario;
-        night = reader.WithWeather(night);
+        if (weather is not null)
+            reader.CheckCovers(night, scenario.Weather.First, scenario.Weather.Last);
         Scenario tonight = RigTonight.Of(scenario, night);
-        return ownWeather ? tonight : tonight with { Assumptions = [.. tonight.Assumptions.Where(a => !IsOfWeather(a)), .. QuickScenario.AssumedOfAir(night)] };
+        IEnumerable<string> assumed = tonight.Assumptions.Where(a => !IsOfRun(a));
+        return tonight with { Assumptions = ownWeather ? [.. assumed] : [.. assumed.Where(a => !IsOfWeather(a)), .. QuickScenario.AssumedOfAir(night)] };
     }
 
     // What was assumed of the weather in the file holds for that weather alone.
     private static bool IsOfWeather(string assumption)
-        => assumption.StartsWith("run:", StringComparison.Ordinal) || assumption.Contains("not in the weather file", StringComparison.Ordinal);
+        => assumption.StartsWith("weather:", StringComparison.Ordinal) || assumption.Contains("not in the weather file", StringComparison.Ordinal)
+            || assumption.Contains("not given for the days", StringComparison.Ordinal);
+
+    // Tonight starts when it is asked for.
+    private static bool IsOfRun(string assumption) => assumption.StartsWith("run:", StringComparison.Ordinal);
 
     private GasGrade Gas()
     {

@@ -5,9 +5,9 @@ using ColdSim.Files;
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Weather;
 using ColdSim.Files.Weather.Formats;
-using ColdSim.Model.Weather;
 using ColdSim.Physics.Units;
 using ColdSim.Planning.Quick;
+using WeatherInstead = ColdSim.Files.Scenarios.WeatherInstead;
 
 namespace ColdSim.App.Commands;
 
@@ -51,6 +51,16 @@ internal sealed class TonightNight(ParseResult parsed, TonightOptions o, Host ho
         };
     }
 
+    /// <summary>The window of the weather file around the night, in place of the rig's weather; null where no file is given.</summary>
+    /// <exception cref="CommandFault">There is no such file.</exception>
+    public WeatherInstead? Instead(QuickNight night)
+    {
+        if (ScenarioFile.Instead(Parsed.GetValue(o.Weather), host) is not { } weather)
+            return null;
+        WeatherRequest window = Window(night);
+        return weather with { Offset = window.Offset, From = window.From, To = window.To };
+    }
+
     /// <summary>The night with the rows of the weather file, where one is given.</summary>
     /// <exception cref="CommandFault">It is faulty or does not cover the night.</exception>
     public QuickNight WithWeather(QuickNight night)
@@ -59,19 +69,34 @@ internal sealed class TonightNight(ParseResult parsed, TonightOptions o, Host ho
             return night;
         if (!host.Files.Exists(path))
             throw CommandFault.Input($"coldsim: --weather: there is no file '{Quote.OfPath(path)}'");
-        TimeSpan offset = night.Start.Offset;
-        DateTimeOffset from = night.Start - Before, to = night.Noon + After;
-        WeatherRequest request = new() { Offset = offset, From = new WindowEdge(from.DateTime, offset), To = new WindowEdge(to.DateTime, offset) };
+        WeatherRequest request = Window(night);
         using Stream stream = host.Files.Open(path);
         WeatherResult weather = WeatherFile.Read(stream, path, request);
         foreach (string warning in weather.Warnings)
             host.Error.WriteLine($"warning: {warning}");
         if (weather.Problems.Count > 0)
             throw CommandFault.Input([.. weather.Problems.Select(p => p.ToString()), "coldsim: nothing was run"]);
-        IReadOnlyList<WeatherRow> rows = weather.Rows;
-        return rows[0].Time <= night.Start && rows[^1].Time > night.Start ? night with { Rows = rows }
-            : throw CommandFault.Input(
-                $"coldsim: --weather: '{Quote.OfPath(path)}' has {ClockText.DayOfYear(rows[0].Time.ToOffset(offset))} to {ClockText.DayOfYear(rows[^1].Time.ToOffset(offset))} around tonight; the run starts {ClockText.DayOfYear(night.Start)}, and needs a row before it and one after");
+        CheckCovers(night, weather.Rows[0].Time, weather.Rows[^1].Time);
+        return night with { Rows = weather.Rows, Elevation_m = weather.Station.Elevation_m };
+    }
+
+    /// <summary>Refuses a weather file that has nothing before the start or after it.</summary>
+    /// <exception cref="CommandFault">It does not cover the start.</exception>
+    public void CheckCovers(QuickNight night, DateTimeOffset first, DateTimeOffset last)
+    {
+        TimeSpan offset = night.Start.Offset;
+        if (first > night.Start || last <= night.Start)
+        {
+            throw CommandFault.Input(
+                $"coldsim: --weather: '{Quote.OfPath(Parsed.GetValue(o.Weather)!)}' has {ClockText.DayOfYear(first.ToOffset(offset))} to {ClockText.DayOfYear(last.ToOffset(offset))} around tonight; "
+                    + $"the run starts {ClockText.DayOfYear(night.Start)}, and needs a row before it and one after");
+        }
+    }
+
+    private static WeatherRequest Window(QuickNight night)
+    {
+        TimeSpan offset = night.Start.Offset;
+        return new() { Offset = offset, From = new WindowEdge((night.Start - Before).DateTime, offset), To = new WindowEdge((night.Noon + After).DateTime, offset) };
     }
 
     // Before six in the morning, tonight is the night that is going on.

@@ -61,7 +61,7 @@ internal sealed class TonightOptions
 
     public Option<string?> InsideNow { get; } = CommonOptions.Quantity("--inside-now", "T", "With --now: how warm it is inside. [the thermostat's setting]");
 
-    public LogStartOptions Log { get; } = new();
+    public StartOptions Log { get; } = new();
 
     /// <summary>Those that say what a rig's file says too.</summary>
     public IReadOnlyList<Option> OfRig => [Cylinder, Joined, Blanket, Gas, Furnace, Length, Grade, WindExposure, WindShelter, Elevation];

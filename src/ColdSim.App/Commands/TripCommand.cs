@@ -18,7 +18,7 @@ internal static class TripCommand
         Option<bool> json = CommonOptions.Json();
         OutputOption csv = OutputOption.Csv("Also write the nights, a row each, to this file.");
         Option<bool> fail = CommonOptions.FailIfShort();
-        LogStartOptions log = new();
+        StartOptions log = new();
         AnswerOptions length = new();
         ExampleCommand command = new(
             "trip",
@@ -26,7 +26,7 @@ internal static class TripCommand
             "coldsim trip trip.toml",
             "coldsim trip trip.toml --units si --csv nights.csv",
             "coldsim trip trip.toml --json > trip.json")
-        { file, units, json, csv.Path, csv.Separator, csv.Force, fail, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, units, json, csv.Path, csv.Separator, csv.Force, fail, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetWork(host, Question, units, json, length);
         return command;
 

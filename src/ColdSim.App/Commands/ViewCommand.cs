@@ -12,13 +12,13 @@ internal static class ViewCommand
     {
         Argument<string> file = CommonOptions.File("Scenario file.");
         Option<string> units = CommonOptions.Units();
-        LogStartOptions log = new();
+        StartOptions log = new();
         ExampleCommand command = new(
             "view",
             "Run a scenario and open the screen on it.",
             "coldsim view trip.toml",
             "NO_COLOR=1 coldsim view trip.toml --units si")
-        { file, units, log.NoLog, log.SkipDamaged };
+        { file, units, log.Weather, log.NoLog, log.SkipDamaged };
         command.SetAction((parsed, cancel) => ShowAsync(() => Read(parsed), parsed.GetRequiredValue(file), parsed.UnitStyle(units), host, cancel));
         return command;
 

@@ -32,7 +32,8 @@ public static class ScenarioReader
     /// <param name="mostRows">
     /// The most rows of weather that are kept, for a scenario that is not run: of a longer file the coldest of each stretch. All of it is read and checked either way.
     /// </param>
-    public static ReadResult Read(string path, Func<string, Stream>? open = null, int? mostRows = null)
+    /// <param name="instead">A weather file in place of the one that it names; null for that.</param>
+    public static ReadResult Read(string path, Func<string, Stream>? open = null, int? mostRows = null, WeatherInstead? instead = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         string text;
@@ -50,7 +51,7 @@ public static class ScenarioReader
             return Failed(new FileProblem(path, 1, 1, "the scenario cannot be opened: " + FileProblem.WhyUnreadable(e)));
         }
 
-        return ReadText(text, path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? "", open), mostRows);
+        return ReadText(text, path, new FolderWeatherSource(Path.GetDirectoryName(path) ?? "", open), mostRows, instead);
     }
 
     /// <summary>Reads a scenario's text.</summary>
@@ -58,7 +59,8 @@ public static class ScenarioReader
     /// <param name="name">Its name in messages.</param>
     /// <param name="weather">Opens the weather file it names.</param>
     /// <param name="mostRows">The most rows of weather that are kept; null for all.</param>
-    public static ReadResult ReadText(string text, string name, IWeatherSource weather, int? mostRows = null)
+    /// <param name="instead">A weather file in place of the one that it names; null for that.</param>
+    public static ReadResult ReadText(string text, string name, IWeatherSource weather, int? mostRows = null, WeatherInstead? instead = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(name);
@@ -69,7 +71,7 @@ public static class ScenarioReader
         Reading reading = new(name, tree.HasSyntaxErrors);
         reading.Problems.AddRange(tree.Problems);
         RenamedKeys.Apply(tree.Root, reading);
-        WeatherOnce once = new(weather, mostRows);
+        WeatherOnce once = new(weather, mostRows, instead);
         Scenario? scenario = ReadTree(new SectionReader(reading, tree.Root, ScenarioKeys.Root), once);
         OptionReader options = new(reading, tree.Root, section => ReadTree(section, once));
         IReadOnlyList<ComparedOption> read = options.Read();
@@ -88,10 +90,13 @@ public static class ScenarioReader
     {
         Reading reading = root.Reading;
         string title = root.Get(ScenarioKeys.Title) ?? "Untitled";
-        SiteSpecification site = PlaceSection.Read(root.Section(PlaceSection.Declared), assume: !root.Has(StopsSection.Declared));
+        GivenPlace place = PlaceSection.Read(root.Section(PlaceSection.Declared));
         string? country = PlaceSection.Country(root.Section(PlaceSection.Declared));
-        WeatherSection weather = WeatherSection.Read(root.Section(WeatherSection.Declared), source, site, panels: root.Has(SolarSection.Declared), needed: !StopsSection.HaveTheirOwnWeather(root));
-        IReadOnlyList<ReadStop> stops = StopsSection.Read(root, site, weather, source);
+        WeatherSection weather = WeatherSection.Read(
+            root.Section(WeatherSection.Declared), source, place, panels: root.Has(SolarSection.Declared), who: root.Has(StopsSection.Declared) ? null : "place",
+            RunSection.OffsetOfStart(root.Section(RunSection.Declared)), needed: !StopsSection.HaveTheirOwnWeather(root));
+        SiteSpecification site = weather.Site;
+        IReadOnlyList<ReadStop> stops = StopsSection.Read(root, place, weather, source);
         WeatherSection first = stops.Count > 0 && !root.Has(WeatherSection.Declared) ? stops[0].Weather : weather;
         RunSection run = RunSection.Read(root.Section(RunSection.Declared), weather, stops);
         (GasSpecification gas, Prices prices) = GasSection.Read(root.Section(GasSection.Declared));

@@ -99,8 +99,8 @@ public static class StarterScenario
         [weather]
         file = "WEATHER_FILE" #
 
+        # The run begins at the first 16:00 in the weather; start = another date and time changes that.
         [run]
-        start = 2025-01-14T16:00:00-07:00
         nights = 3
 
         [cylinder]

@@ -1,3 +1,4 @@
+using ColdSim.Files.Scenarios.Sections;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
@@ -8,7 +9,8 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>A weather file and the place that it is used for.</summary>
 /// <param name="Weather">The file.</param>
 /// <param name="Site">The place.</param>
-internal sealed record WeatherAtPlace(WeatherResult Weather, SiteSpecification Site);
+/// <param name="IsShifted">Whether its temperature is shifted from the file's height to the place's.</param>
+internal sealed record WeatherAtPlace(WeatherResult Weather, SiteSpecification Site, bool IsShifted = false);
 
 /// <summary>What is unusual of a weather file for its place and season.</summary>
 /// <remarks>
@@ -18,8 +20,11 @@ internal sealed record WeatherAtPlace(WeatherResult Weather, SiteSpecification S
 internal static class UnusualWeather
 {
     private const double Block_s = 10 * 86_400;
-    private const double Far_m = 300_000;
-    private const double Earth_m = 6_371_000;
+    private const double Far_m = 50_000;
+    private const double FarUp_m = 300;
+
+    // What is nearer than this after a change of sign was meant with that sign.
+    private const double Meant_m = 300_000;
 
     // Where no position is known.
     private const double Latitude_deg = 40;
@@ -36,27 +41,45 @@ internal static class UnusualWeather
             "numbers in the unit of the heading", UnusualValue.OurChoice,
             w => w.Weather.AirUnit == "°F" ? InMostBlocks(w, IsCelsius, "°F", "°C") : null),
         new(
-            "place.longitude", "the place over 300 km from the weather file's station", "a station within 100 km; east is positive, west negative", UnusualValue.CommonPractice,
+            "place.longitude", "the place over 50 km from the weather file's station", "a station within 50 km; east is positive, west negative", UnusualValue.OurChoice,
             FarStation),
+        new(
+            "place.elevation", "the place over 300 m higher or lower than the weather file's station, and no shift",
+            "within 300 m; 'lapse' under [weather] shifts the temperature, 6.5 K a kilometre unless given", UnusualValue.OurChoice,
+            HighStation),
     ];
 
     private static string? FarStation(WeatherAtPlace w)
     {
         if (w is not { Site: { Latitude_deg: { } latitude, Longitude_deg: { } longitude }, Weather.Station: { Latitude_deg: { } stationLatitude, Longitude_deg: { } stationLongitude } })
             return null;
-        double away_m = Distance_m(latitude, longitude, stationLatitude, stationLongitude);
+        double away_m = GreatCircle.Distance_m(latitude, longitude, stationLatitude, stationLongitude);
         if (away_m <= Far_m)
             return null;
-        string meant = Distance_m(latitude, -longitude, stationLatitude, stationLongitude) < Far_m ? "; the sign of the longitude looks wrong, east for west"
-            : Distance_m(-latitude, longitude, stationLatitude, stationLongitude) < Far_m ? "; the sign of the latitude looks wrong, north for south" : "";
+        string meant = GreatCircle.Distance_m(latitude, -longitude, stationLatitude, stationLongitude) < Meant_m ? "; the sign of the longitude looks wrong, east for west"
+            : GreatCircle.Distance_m(-latitude, longitude, stationLatitude, stationLongitude) < Meant_m ? "; the sign of the latitude looks wrong, north for south" : "";
         return FormattableString.Invariant($"the weather file's station at {stationLatitude:0.##}, {stationLongitude:0.##} is {away_m / 1000:0} km from the place at {latitude:0.##}, {longitude:0.##}{meant}");
     }
 
-    private static double Distance_m(double latitude, double longitude, double otherLatitude, double otherLongitude)
+    private static string? HighStation(WeatherAtPlace w)
     {
-        double from = latitude * ConversionFactors.Degree_rad, to = otherLatitude * ConversionFactors.Degree_rad, east = (otherLongitude - longitude) * ConversionFactors.Degree_rad;
-        double cosine = (Math.Sin(from) * Math.Sin(to)) + (Math.Cos(from) * Math.Cos(to) * Math.Cos(east));
-        return Earth_m * Math.Acos(Math.Clamp(cosine, -1, 1));
+        if (w.IsShifted || w.Weather.Station.Elevation_m is not { } station_m || Math.Abs(w.Site.Elevation_m - station_m) <= FarUp_m)
+            return null;
+        string where = w.Site.Elevation_m > station_m ? "higher" : "lower";
+        return FormattableString.Invariant($"the place at {w.Site.Elevation_m:0} m is {Math.Abs(w.Site.Elevation_m - station_m):0} m {where} than the weather file's station at {station_m:0} m");
+    }
+
+    /// <summary>Warns of each that is found.</summary>
+    /// <param name="section"><c>[weather]</c>.</param>
+    /// <param name="at">The weather and its place.</param>
+    /// <param name="file">The file; null where there is none.</param>
+    public static void Warn(SectionReader section, WeatherAtPlace at, string? file)
+    {
+        foreach (UnusualValue<WeatherAtPlace> unusual in All)
+        {
+            if (unusual.Find(at) is { } found)
+                section.Reading.WarnUnusual(section.ValuePlace(WeatherKeys.File), file is null ? found : $"{file}: {found}", unusual.Usual);
+        }
     }
 
     // Mean, mean swing from day to night [K, NaN where shorter than a day], and season from 0 in the depth of winter to 1.

@@ -24,6 +24,9 @@ public sealed record QuickNight
     /// <summary>Rows of a weather file; null makes them of low and high.</summary>
     public IReadOnlyList<WeatherRow>? Rows { get; init; }
 
+    /// <summary>Height above sea level of the place of that file; null where it does not say it. [m]</summary>
+    public double? Elevation_m { get; init; }
+
     /// <summary>Set point all night; null takes the rig's, or <see cref="QuickQuestion.Inside_K"/>. [K]</summary>
     public double? SetPoint_K { get; init; }
 

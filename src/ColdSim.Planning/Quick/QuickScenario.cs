@@ -20,7 +20,7 @@ public static class QuickScenario
         ArgumentNullException.ThrowIfNull(question);
         QuickNight night = question.Night;
         double inside_K = night.SetPoint_K ?? QuickQuestion.Inside_K;
-        SiteSpecification site = new() { Elevation_m = question.Elevation_m ?? 0 };
+        SiteSpecification site = new() { Elevation_m = question.Elevation_m ?? night.Elevation_m ?? 0 };
         return new()
         {
             Title = "Tonight",
@@ -72,7 +72,7 @@ public static class QuickScenario
         if (q.Night.SetPoint_K is null)
             assumed.Add(Text($"thermostat at {QuickQuestion.Inside_K * 1.8 - ConversionFactors.ZeroFahrenheit_R:0} °F ({QuickQuestion.Inside_K - ConversionFactors.ZeroCelsius_K:0.0} °C) all night"));
         if (q.Elevation_m is null)
-            assumed.Add("sea level");
+            assumed.Add(q.Night.Elevation_m is { } elevation_m ? Text($"elevation {elevation_m:0} m, as the weather file says") : "sea level");
         assumed.Add($"cylinder and air equally cold at the start{(q.Night.InsideAtStart_K is null ? "; coach warm, at the set point" : "")}");
         assumed.Add("somebody up from 06:30 to 22:30, who resets a locked-out furnace within 15 min; at night it tries again every hour");
         assumed.Add("furnace 77 % efficient; nothing else uses gas; two-stage regulator, 160,000 BTU/h (47 kW)");

@@ -7,8 +7,6 @@ namespace ColdSim.Tests.Files;
 /// <summary>Dates at the ends of the calendar, wherever a date can be written.</summary>
 public sealed class CalendarYearTests : IDisposable
 {
-    private const string Start = "start = 2025-01-14T16:00:00-07:00";
-
     private readonly string _folder = Directory.CreateTempSubdirectory().FullName;
 
     private string Scenario => Path.Combine(_folder, "trip.toml");
@@ -30,7 +28,7 @@ public sealed class CalendarYearTests : IDisposable
         string text = File.ReadAllText(Scenario);
         string[] places =
         [
-            text.Replace(Start, $"start = {date}", StringComparison.Ordinal),
+            text.Replace("[run]", $"[run]\nstart = {date}", StringComparison.Ordinal),
             text.Replace("[run]", $"[[stop]]\nfrom = 2025-01-14T16:00:00-07:00\nuntil = {date}\nname = \"x\"\nelevation = \"100 m\"\n[run]", StringComparison.Ordinal),
             text.Replace("[run]", $"[[refill]]\nat = {date}\n[run]", StringComparison.Ordinal),
             text.Replace("[run]", $"from = {date}\n[run]", StringComparison.Ordinal),
@@ -63,7 +61,7 @@ public sealed class CalendarYearTests : IDisposable
     public void Nothing_overflows_in_the_last_years_that_are_accepted(string first, string last)
     {
         File.WriteAllText(Weather, $"time,air [°C]\n{first}T00:00Z,-10\n{first}T12:00Z,-15\n{last}T12:00Z,-20\n{last}T23:00Z,-20\n");
-        File.WriteAllText(Scenario, File.ReadAllText(Scenario).Replace(Start, $"start = {first}T12:00:00Z", StringComparison.Ordinal).Replace("nights = 3", "nights = 400", StringComparison.Ordinal)
+        File.WriteAllText(Scenario, File.ReadAllText(Scenario).Replace("[run]", $"[run]\nstart = {first}T12:00:00Z", StringComparison.Ordinal).Replace("nights = 3", "nights = 400", StringComparison.Ordinal)
             .Replace("file = \"trip.weather.csv\"", "file = \"trip.weather.csv\"\nbridge = \"31 d\"", StringComparison.Ordinal));
         Shell shell = new();
         foreach (string words in (string[])["run", "trip", "check", "compare", "freeze", "explain"])

@@ -46,7 +46,6 @@ public class ScenarioFaultTests
     [InlineData("[run]\nnights = 2.5", "s.toml:6:10: 'nights' is 2.5; accepted: a whole number, 1 to 400")]
     [InlineData("[run]\nnights = 0", "s.toml:6:10: 'nights' is 0; accepted: 1 to 400")]
     [InlineData("[run]\nstart = 2025-01-14T15:00:00-07:00", "s.toml:6:1: the start 2025-01-14T15:00-07:00 lies outside the weather; accepted: from 2025-01-14T16:00-07:00 to before 2025-01-14T21:00-07:00")]
-    [InlineData("[run]\nstart = 2025-01-14T17:00:00", "s.toml:6:9: 'start' has no offset from UTC; accepted: a date and time with offset, without quotes, such as 2025-01-14T16:00:00-07:00")]
     [InlineData("[run]\nstart = \"tonight\"", "s.toml:6:9: 'start' is a text; accepted: a date and time with offset, without quotes, such as 2025-01-14T16:00:00-07:00")]
     [InlineData("[people]\nawake = [\"06:30-22:30\", \"25:00-26:00\"]", "s.toml:6:25: 'awake' is \"25:00-26:00\"; accepted: a span such as \"22:00-06:30\"")]
     [InlineData("[people]\nawake = \"07:00-07:00\"", "s.toml:6:9: 'awake' begins and ends at 07:00; accepted: a span such as \"22:00-06:30\"")]
@@ -60,7 +59,7 @@ public class ScenarioFaultTests
 
     [Theory]
     [InlineData("", "s.toml:1:1: the scenario has no [weather]", "s.toml:1:1: the scenario has no [cylinder]")]
-    [InlineData("[weather]\n[cylinder]\n", "s.toml:1:1: [weather] lacks 'file'; accepted: the name of a weather CSV", "s.toml:2:1: [cylinder] lacks 'size'; accepted: size, or water_capacity with diameter")]
+    [InlineData("[weather]\n[cylinder]\n", "s.toml:1:1: [weather] lacks 'file'; accepted: the name of a weather file, or [[weather.day]] for each day", "s.toml:2:1: [cylinder] lacks 'size'; accepted: size, or water_capacity with diameter")]
     [InlineData("[weather]\nfile = \"x.csv\"\n[cylinder]\nsize = \"20 kb\"", "s.toml:2:8: the weather file 'x.csv' cannot be opened: there is no such file", "s.toml:4:8: no common size is called \"20 kb\"; " + Sizes)]
     [InlineData("[weather]\nfile = 3\n[cylinder]\nwater_capacity = \"20 L\"", "s.toml:2:8: 'file' is the number 3; accepted: a text in quotes", "s.toml:3:1: [cylinder] lacks 'diameter'; accepted: \"10 cm\" to \"3 m\"")]
     public void What_is_missing_is_reported_at_its_header(string scenario, string first, string second)

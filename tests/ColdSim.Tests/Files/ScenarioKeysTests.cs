@@ -79,6 +79,7 @@ public class ScenarioKeysTests
         Add("", null);
         Add("weather", "file = \"w.csv\"");
         Add("weather.columns", null);
+        Add("weather.day", null);
         Add("cylinder", "size = \"20 lb\"");
         Add("cylinder.surroundings", null);
         Add("cylinder.blanket", null);

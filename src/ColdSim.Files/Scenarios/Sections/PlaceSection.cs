@@ -1,5 +1,7 @@
+using System.Globalization;
 using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
+using ColdSim.Files.Weather;
 using ColdSim.Model.Site;
 
 namespace ColdSim.Files.Scenarios.Sections;
@@ -21,14 +23,14 @@ internal static class PlaceSection
     private static readonly UsualRange HabitableHeight = new(null, "3,700 m", UnusualValue.FromMemory) { Hint = " (12,000 ft); feet are written ft" };
 
     private static readonly QuantityKey Elevation = new(
-        "elevation", Dimension.Length, "-430 m", "6,000 m", KeyDefault.Called(Usual.Elevation_m, "sea level"),
+        "elevation", Dimension.Length, "-430 m", "6,000 m", KeyDefault.Of("the weather file's, else sea level"),
         "height above the sea: air pressure, and the furnace's input")
     {
         Assumed = ScenarioKey.NotGiven,
         Usual = HabitableHeight,
     };
 
-    private static readonly NumberKey Latitude = new("latitude", -90, 90, KeyDefault.None, "north positive; together with `longitude`")
+    private static readonly NumberKey Latitude = new("latitude", -90, 90, KeyDefault.Of("the weather file's"), "north positive; together with `longitude`")
     {
         Unit = "degrees",
         Comment = "degrees, north positive",
@@ -36,7 +38,7 @@ internal static class PlaceSection
         Assumed = "{who}: no latitude and longitude, so the sun's direction is not known",
     };
 
-    private static readonly NumberKey Longitude = new("longitude", -180, 180, KeyDefault.None, "east positive")
+    private static readonly NumberKey Longitude = new("longitude", -180, 180, KeyDefault.Of("the weather file's"), "east positive")
     {
         Unit = "degrees",
         Comment = "degrees, east positive",
@@ -59,21 +61,20 @@ internal static class PlaceSection
     public static class OfStop
     {
         private static readonly KeyDefault Places = KeyDefault.Of("`[place]`'s");
+        private static readonly KeyDefault PlacesOrFiles = KeyDefault.Of("`[place]`'s, else its weather file's");
 
-        public static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m", Places, "height above the sea")
+        public static readonly QuantityKey Elevation = new("elevation", Dimension.Length, "-430 m", "6,000 m", PlacesOrFiles, "height above the sea")
         {
             Usual = HabitableHeight,
-            Assumed = "{who}: elevation not given; assumed sea level",
         };
 
-        public static readonly NumberKey Latitude = new("latitude", -90, 90, Places, PlaceSection.Latitude.Meaning)
+        public static readonly NumberKey Latitude = new("latitude", -90, 90, PlacesOrFiles, PlaceSection.Latitude.Meaning)
         {
             Unit = PlaceSection.Latitude.Unit,
             GoesWith = PlaceSection.Latitude.GoesWith,
-            Assumed = PlaceSection.Latitude.Assumed,
         };
 
-        public static readonly NumberKey Longitude = new("longitude", -180, 180, Places, PlaceSection.Longitude.Meaning)
+        public static readonly NumberKey Longitude = new("longitude", -180, 180, PlacesOrFiles, PlaceSection.Longitude.Meaning)
         {
             Unit = PlaceSection.Longitude.Unit,
             GoesWith = PlaceSection.Longitude.GoesWith,
@@ -86,26 +87,42 @@ internal static class PlaceSection
 
     /// <summary>Reads the table.</summary>
     /// <param name="section">The table.</param>
-    /// <param name="assume">Whether what is missing is named; where there are stops, they say it.</param>
-    public static SiteSpecification Read(SectionReader section, bool assume)
+    public static GivenPlace Read(SectionReader section)
     {
         (double? latitude, double? longitude) = Position(section, Latitude, Longitude);
-        if (assume && !section.Has(Longitude))
-            section.Assume(Latitude, "place");
         SiteSpecification site = new()
         {
             Name = section.Get(Name) ?? Usual.Name,
-            Elevation_m = section.GetOrDefault(Elevation),
+            Elevation_m = section.Get(Elevation, Usual.Elevation_m),
             Hookup = section.GetOrDefault(Hookup),
             Breaker_W = section.GetOrDefault(Breaker),
             Latitude_deg = latitude,
             Longitude_deg = longitude,
             GroundAlbedo_frac = section.GetOrDefault(GroundAlbedo),
         };
-        if (assume)
-            section.Assume(Elevation, "place");
         section.Finish();
-        return site;
+        return new(site, section.Has(Elevation));
+    }
+
+    /// <summary>What of a place comes from its weather or is assumed, a line each.</summary>
+    /// <param name="who">Whose place it is.</param>
+    /// <param name="given">What the scenario gives.</param>
+    /// <param name="station">Where the weather is from.</param>
+    public static IEnumerable<string> FromWeather(string who, GivenPlace given, WeatherStation station)
+    {
+        if (!given.HasPosition)
+        {
+            yield return station is { Latitude_deg: { } latitude, Longitude_deg: { } longitude }
+                ? string.Create(CultureInfo.InvariantCulture, $"{who}: position {latitude:0.##}, {longitude:0.##}, as the weather file says")
+                : Latitude.AssumedAs(who, null);
+        }
+
+        if (!given.HasElevation)
+        {
+            yield return station.Elevation_m is { } elevation_m
+                ? string.Create(CultureInfo.InvariantCulture, $"{who}: elevation {elevation_m:0} m, as the weather file says")
+                : Elevation.AssumedAs(who, "sea level");
+        }
     }
 
     /// <summary>The country as two capital letters; null where it is absent or faulty.</summary>
@@ -130,7 +147,4 @@ internal static class PlaceSection
         }
         return (latitude_deg, longitude_deg);
     }
-
-    /// <summary>Whether the height above the sea is written.</summary>
-    public static bool HasElevation(SectionReader section) => section.Has(Elevation);
 }

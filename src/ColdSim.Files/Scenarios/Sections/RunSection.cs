@@ -12,12 +12,15 @@ namespace ColdSim.Files.Scenarios.Sections;
 /// <param name="Step_s">Longest time step.</param>
 internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step_s)
 {
+    // When people are back and look at the night ahead.
+    private const int Afternoon_h = 16;
+
     private static readonly DateTimeKey StartKey = new(
-        "start", DateTimeForm.WithOffset, KeyDefault.Of("the weather's first row"),
-        "when the run starts; its offset is the run's clock. The offset may be left out where `[weather]` has one")
+        "start", DateTimeForm.WithOffset, KeyDefault.Of("the first 16:00 in the weather"),
+        "when the run starts; its offset is the run's clock. The offset may be left out where the weather or the place's longitude says it")
     {
         Within = "within the weather",
-        Assumed = "run: start not given; assumed the weather's first row, {value}",
+        Assumed = "run: start not given; assumed {value}",
     };
 
     private static readonly WholeKey NightsKey = new("nights", 1, 400, KeyDefault.Of("to the end of the weather"), "nights to run, each ending at noon");
@@ -38,7 +41,7 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
     /// <param name="stops">The stops, which say when the run is where there are any.</param>
     public static RunSection Read(SectionReader section, WeatherSection weather, IReadOnlyList<ReadStop> stops)
     {
-        DateTimeOffset? start = ReadStart(section, weather.Offset);
+        DateTimeOffset? start = ReadStart(section, weather.Clock);
         int? nights = section.Get(NightsKey);
         double step_s = section.GetOrDefault(Step);
         section.Finish();
@@ -48,10 +51,15 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
             return new RunSection(start ?? default, nights, step_s);
         DateTimeOffset first = weather.Rows[0].Time;
         DateTimeOffset last = weather.Rows[^1].Time;
-        if (start is null)
+        if (start is { } written && (written < first || written >= last) && weather.Instead is { } file)
         {
-            section.Assume(StartKey, "run", $"{Shown(first)}");
-            start = first;
+            start = FirstAfternoon(weather, out string which);
+            section.Reading.Assume($"run: the start {Shown(written)} lies outside {file}; assumed {which}, {Shown(start.Value)}");
+        }
+        else if (start is null)
+        {
+            start = FirstAfternoon(weather, out string which);
+            section.Assume(StartKey, "run", $"{which}, {Shown(start.Value)}");
         }
         else if (start < first || start >= last)
         {
@@ -60,6 +68,23 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
         if (nights is { } count && EndOf(start.Value, count) > last)
             section.Reading.Warn($"run: the weather ends on {Shown(last)}, before night {count} does");
         return new RunSection(start.Value, nights, step_s);
+    }
+
+    /// <summary>The offset of the start, where it is written with one.</summary>
+    public static TimeSpan? OffsetOfStart(SectionReader section) => section.Value(StartKey) is TomlDateOrTime { HasOffset: true } start ? start.Value.Offset : null;
+
+    // The first 16:00 that has weather after it; where the weather ends before that, its first row.
+    private static DateTimeOffset FirstAfternoon(WeatherSection weather, out string which)
+    {
+        DateTimeOffset first = weather.Rows[0].Time;
+        if (weather.Clock is { } clock)
+            first = first.ToOffset(clock);
+        DateTimeOffset afternoon = new(first.Date.AddHours(Afternoon_h), first.Offset);
+        if (afternoon < first)
+            afternoon = afternoon.AddDays(1);
+        bool inside = afternoon < weather.Rows[^1].Time;
+        which = (inside ? "the first 16:00 in the weather" : "the weather's first row") + (weather.IsMeridian ? " by the clock of the meridian" : "");
+        return inside ? afternoon : first;
     }
 
     private static DateTimeOffset FirstStop(SectionReader section, DateTimeOffset? start, ReadStop first)

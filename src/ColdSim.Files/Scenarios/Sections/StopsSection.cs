@@ -53,7 +53,7 @@ internal static class StopsSection
     /// <param name="place">What a stop does not say of its place.</param>
     /// <param name="weather">The weather of a stop without its own.</param>
     /// <param name="source">Opens the stops' weather files.</param>
-    public static IReadOnlyList<ReadStop> Read(SectionReader root, SiteSpecification place, WeatherSection weather, WeatherOnce source)
+    public static IReadOnlyList<ReadStop> Read(SectionReader root, GivenPlace place, WeatherSection weather, WeatherOnce source)
     {
         IReadOnlyList<SectionReader> sections = root.Sections(Declared);
         if (sections.Count > Most)
@@ -77,24 +77,22 @@ internal static class StopsSection
     }
 
     private static ReadStop? Read(
-        SectionReader root, SectionReader section, int number, SiteSpecification place, WeatherSection otherwise, WeatherOnce source, ref TimeSpan? offset)
+        SectionReader root, SectionReader section, int number, GivenPlace place, WeatherSection otherwise, WeatherOnce source, ref TimeSpan? offset)
     {
         string? name = section.Get(Name)?.Trim();
         (double? latitude, double? longitude) = PlaceSection.Position(section, PlaceSection.OfStop.Latitude, PlaceSection.OfStop.Longitude);
-        SiteSpecification site = new()
+        SiteSpecification written = new()
         {
             Name = string.IsNullOrEmpty(name) ? FormattableString.Invariant($"stop {number}") : name,
-            Elevation_m = section.Get(PlaceSection.OfStop.Elevation, place.Elevation_m),
-            Hookup = section.Get(PlaceSection.OfStop.Hookup) ?? place.Hookup,
-            Latitude_deg = section.Has(PlaceSection.OfStop.Latitude) ? latitude : place.Latitude_deg,
-            Longitude_deg = section.Has(PlaceSection.OfStop.Longitude) ? longitude : place.Longitude_deg,
-            GroundAlbedo_frac = section.Get(PlaceSection.OfStop.GroundAlbedo, place.GroundAlbedo_frac),
+            Elevation_m = section.Get(PlaceSection.OfStop.Elevation, place.Site.Elevation_m),
+            Hookup = section.Get(PlaceSection.OfStop.Hookup) ?? place.Site.Hookup,
+            Latitude_deg = section.Has(PlaceSection.OfStop.Latitude) ? latitude : place.Site.Latitude_deg,
+            Longitude_deg = section.Has(PlaceSection.OfStop.Longitude) ? longitude : place.Site.Longitude_deg,
+            GroundAlbedo_frac = section.Get(PlaceSection.OfStop.GroundAlbedo, place.Site.GroundAlbedo_frac),
         };
-        if (!PlaceSection.HasElevation(root.Section(PlaceSection.Declared)))
-            section.Assume(PlaceSection.OfStop.Elevation, site.Name);
-        if (place.Latitude_deg is null)
-            section.Assume(PlaceSection.OfStop.Latitude, site.Name);
-        WeatherSection weather = Weather(section, site, otherwise, source, panels: root.Has(SolarSection.Declared));
+        GivenPlace given = new(written, place.HasElevation || section.Has(PlaceSection.OfStop.Elevation));
+        WeatherSection weather = Weather(section, given, otherwise, source, panels: root.Has(SolarSection.Declared));
+        SiteSpecification site = given.Completed(weather.Station);
         // Without a [weather] for all, clocks are those of the first stop's own.
         offset ??= OffsetOf(weather);
         DateTimeOffset? from = Required(section, From, offset ?? TimeSpan.Zero), to = Required(section, To, offset ?? TimeSpan.Zero);
@@ -122,19 +120,26 @@ internal static class StopsSection
     }
 
     private static TimeSpan? OffsetOf(WeatherSection weather)
-        => weather.Offset ?? (weather.Rows.Count > 0 ? weather.Rows[0].Time.Offset : null);
+        => weather.Clock ?? (weather.Rows.Count > 0 ? weather.Rows[0].Time.Offset : null);
 
     // What is assumed of a stop's own weather is said with the stop's name.
-    private static WeatherSection Weather(SectionReader section, SiteSpecification site, WeatherSection otherwise, WeatherOnce source, bool panels)
+    private static WeatherSection Weather(SectionReader section, GivenPlace given, WeatherSection otherwise, WeatherOnce source, bool panels)
     {
         SectionReader own = section.Section(WeatherSection.Declared);
-        if (!own.Present)
-            return otherwise;
         List<string> assumptions = section.Reading.Assumptions;
+        if (!own.Present)
+        {
+            assumptions.AddRange(PlaceSection.FromWeather(given.Site.Name, given, otherwise.Station));
+            return otherwise;
+        }
+
+        if (source.Instead is not null)
+            section.Report(WeatherSection.Declared, "the stop has a weather of its own, in whose place no other file can be read", "accepted: --weather with a scenario of one weather");
         int before = assumptions.Count;
-        WeatherSection weather = WeatherSection.Read(own, source, site, panels);
+        WeatherSection weather = WeatherSection.Read(own, source, given, panels, clock: section.Value(From) is TomlDateOrTime { HasOffset: true } from ? from.Value.Offset : null);
         for (int i = before; i < assumptions.Count; i++)
-            assumptions[i] = $"{site.Name}: {assumptions[i]}";
+            assumptions[i] = $"{given.Site.Name}: {assumptions[i]}";
+        assumptions.InsertRange(before, PlaceSection.FromWeather(given.Site.Name, given, weather.Station));
         return weather;
     }
 

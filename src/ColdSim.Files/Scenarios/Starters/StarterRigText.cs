@@ -23,7 +23,7 @@ public static class StarterRigText
         if (rig.Elevation is { } elevation)
             Line(text, "elevation", Quoted(elevation));
         else
-            Line(text, "# elevation", rig.IsMetric ? "\"1,600 m\"" : "\"5,300 ft\"", "not known: sea level is assumed");
+            Line(text, "# elevation", rig.IsMetric ? "\"1,600 m\"" : "\"5,300 ft\"", "not known: the weather file's, else sea level");
         text.Append("# latitude = 44.5                  # with longitude, for the sun's direction; west is negative\n# longitude = -110.5\n");
         Table(text, "[weather]");
         Line(text, "file", Quoted(weatherFile), "beside this file; see docs/weather-csv.md");

@@ -145,7 +145,7 @@ public class ColumnMapTests
     {
         ReadResult read = Fixtures.Read(Fixtures.Least, Samples.OpenMeteo);
         Assert.Empty(read.Problems);
-        Assert.Contains(read.Warnings, w => w.Contains("the station is at 2400 m and the place at 0 m", StringComparison.Ordinal));
+        Assert.Equal(2400, read.Scenario!.Rig.Site.Elevation_m);
         Assert.Contains("accepted: \"csv\"", Fixtures.Faults(Fixtures.Least.Replace("[cylinder]", "format = \"epv\"\n[cylinder]", StringComparison.Ordinal))[0], StringComparison.Ordinal);
     }
 
