@@ -1,4 +1,3 @@
-using ColdSim.Planning.Figures;
 using ColdSim.Planning.Verification;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Files.Weather.ForecastVerificationReport>;
 using Fitted = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Verification.FittedErrors>;
