@@ -8,6 +8,7 @@ internal static class CapacityText
     /// <summary>Everything below the answer.</summary>
     public static IReadOnlyList<TextSection> Sections(CapacityTable table, UnitStyle units, IReadOnlyList<string> cautions) =>
     [
+        new($"{units.PowerUnit} if the regulator gives nothing below {units.Pressure(table.MinimumInlet_Pa)}", Lines(table, units, c => CapacityWords.Number(c.AboveMinimumInlet_W, units) + " ")),
         new($"Liquid at the end, {units.TemperatureUnit}", Lines(table, units, c => double.IsNaN(c.Liquid_K) ? "-" : UnitStyle.Number(units.TemperatureIn(c.Liquid_K), 0))),
         new($"Left at the end, {units.MassUnit}", Lines(table, units, c => double.IsNaN(c.Left_kg) ? "-" : UnitStyle.Number(units.MassIn(c.Left_kg), 1))),
         new("What it means", [.. Meaning(table, units).SelectMany(m => Wrap.Lines(m, rest: "  "))]),
@@ -60,6 +61,7 @@ internal static class CapacityText
 
         if (times.Any(t => t.Kind == CapacityTimeKind.WithoutEnd))
             yield return "Without end, the heat that flows in balances the draw while the fill stays as it is, in dry air and without frost.";
+        yield return "Below its minimum inlet a regulator may give as long as its springs let it, which its plate does not promise; the second table leaves that out.";
         yield return "Compare it with what your burners take on average over that time. A burner that cycles needs its whole flow while it burns, so it is short a little sooner than "
             + "a steady draw.";
     }

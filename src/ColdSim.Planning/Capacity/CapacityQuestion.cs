@@ -73,7 +73,7 @@ public sealed record CapacityQuestion
         assumed.Add(Text($"cylinder sheltered to {100 * Cylinder.Surroundings.WindExposure_frac:0} % of that wind, seeing half the sky"));
         assumed.Add("clear sky, 75 % relative humidity, no sun, sea level");
         assumed.Add("cylinder as cold as the air and without frost when the draw begins");
-        assumed.Add("propane alone; two-stage regulator, 160,000 BTU/h (47 kW); the draw needs 10.5 inH2O (26 mbar)");
+        assumed.Add("propane alone; two-stage regulator, 160,000 BTU/h (47 kW), minimum inlet 5 psi (345 mbar); the draw needs 10.5 inH2O (26 mbar)");
         return assumed;
     }
 

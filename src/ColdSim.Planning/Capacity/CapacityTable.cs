@@ -3,6 +3,8 @@ using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Weather;
+using ColdSim.Physics.MoistAir;
+using ColdSim.Physics.Propane;
 using ColdSim.Planning.Quick;
 using ColdSim.Planning.Search;
 
@@ -19,7 +21,11 @@ namespace ColdSim.Planning.Capacity;
 /// <param name="Left_kg">Gas left at the end; NaN where nothing is fed. [kg]</param>
 /// <param name="Ledger">How well energy and mass close in its run; null where nothing was run to the end.</param>
 public sealed record CapacityCell(
-    CapacityTime Time, double Low_K, double Fill_frac, double Contents_kg, double Draw_W, CapacityEnd End, double Liquid_K, double Left_kg, LedgerBalance? Ledger);
+    CapacityTime Time, double Low_K, double Fill_frac, double Contents_kg, double Draw_W, CapacityEnd End, double Liquid_K, double Left_kg, LedgerBalance? Ledger)
+{
+    /// <summary>The capacity if the regulator gives nothing below its minimum inlet, which its plate alone promises; no more than the other. [W]</summary>
+    public double AboveMinimumInlet_W { get; init; } = Draw_W;
+}
 
 /// <summary>Capacities of one cylinder: by time, air temperature and fill.</summary>
 public sealed record CapacityTable
@@ -29,6 +35,9 @@ public sealed record CapacityTable
 
     /// <summary>The cells: by time, then by air temperature, then by fill, each in the order asked for.</summary>
     public required IReadOnlyList<CapacityCell> Cells { get; init; }
+
+    /// <summary>Minimum inlet of the regulator. [Pa gauge]</summary>
+    public double MinimumInlet_Pa => Question.RigAt(1).MinimumInlet_Pa;
 
     /// <summary>The cell at places of the question's lists.</summary>
     /// <param name="time">Place of the time.</param>
@@ -61,9 +70,17 @@ public sealed record CapacityTable
 
     private const double Ample_Pa = 500_000, Ample_K = 273.15;
 
+    // The springs of a regulator go on below its minimum inlet; how much of the draw hangs on that is what a second search finds.
     private static CapacityCell Cell(CapacityQuestion question, CapacityTime time, double low_K, double fill_frac, CancellationToken cancel)
     {
-        Rig rig = question.RigAt(fill_frac);
+        Rig rig = question.RigAt(fill_frac), shutting = rig with { Regulator = rig.Regulator with { ShutsBelowMinimum = true } };
+        CapacityCell cell = Cell(question, rig, time, low_K, fill_frac, cancel);
+        double end_Pa = cell.Draw_W > 0 ? PropaneSaturation.Pressure_Pa(cell.Liquid_K) - StandardAtmosphere.SeaLevel_Pa : 0;
+        return end_Pa >= rig.MinimumInlet_Pa ? cell : cell with { AboveMinimumInlet_W = Cell(question, shutting, time, low_K, fill_frac, cancel).Draw_W };
+    }
+
+    private static CapacityCell Cell(CapacityQuestion question, Rig rig, CapacityTime time, double low_K, double fill_frac, CancellationToken cancel)
+    {
         double contents_kg = rig.Cylinders[0].Contents_kg;
         (WeatherSeries weather, DateTimeOffset start) = CapacityWeather.Of(question, time, low_K);
         int row = 0;

@@ -12,6 +12,7 @@ namespace ColdSim.Planning.Capacity;
 public sealed record EndlessDraw(double Draw_W, double Liquid_K, bool ByRegulator)
 {
     private const double Tolerance_frac = 1e-4;
+    private const double Least_W = 1;
 
     /// <summary>Finds it: the liquid stays at the temperature at which the regulator is just fed, and the surroundings replace the heat of evaporation.</summary>
     /// <param name="rig">One cylinder with its regulator.</param>
@@ -30,7 +31,7 @@ public sealed record EndlessDraw(double Draw_W, double Liquid_K, bool ByRegulato
         // The more is drawn the warmer the liquid has to be, and the less heat flows in.
         double low_kg_s = 0, high_kg_s = SteadySupply.Draw_kg_s(body, dry, mass_kg, LiquidFor_K(0, regulator, weather, delivery_Pa), 0, default);
         bool passes = true;
-        while (high_kg_s - low_kg_s > Tolerance_frac * high_kg_s)
+        while (high_kg_s > Least_W / heating_J_kg && high_kg_s - low_kg_s > Tolerance_frac * high_kg_s)
         {
             double middle_kg_s = 0.5 * (low_kg_s + high_kg_s), liquid_K = LiquidFor_K(middle_kg_s, regulator, weather, delivery_Pa);
             bool can = double.IsFinite(liquid_K);

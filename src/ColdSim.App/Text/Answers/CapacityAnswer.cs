@@ -14,10 +14,11 @@ internal static class CapacityAnswer
         string verdict = Verdict(table, units);
         return new()
         {
-            Brief = OneLine.Of(verdict),
+            Brief = OneLine.Of(Verdict(table, units, besides: false)),
             Verdict = verdict,
             Consequences = [.. units.InOwn(
             [
+                .. BelowMinimum(table, units),
                 "Compare it with what your burners take on average: 30,000 BTU/h (9 kW) that burn half the time take half of that.",
                 "More wind at the cylinder gives more; frost, snow and a cover give less.",
             ])],
@@ -26,15 +27,30 @@ internal static class CapacityAnswer
         };
     }
 
-    private static string Verdict(CapacityTable table, UnitStyle units)
+    private static (int Time, int Low, int Fill) Told(CapacityQuestion q)
+        => (Nearest([.. q.Times.Select(t => t.Time_s)], Told_s), Nearest(q.Lows_K, Told_K), Nearest(q.Fills_frac, Told_frac));
+
+    // How much of what is told hangs on gas below what the regulator's plate promises.
+    private static IEnumerable<string> BelowMinimum(CapacityTable table, UnitStyle units)
+    {
+        (int time, int low, int fill) = Told(table.Question);
+        CapacityCell told = table.At(time, low, fill);
+        if (told.AboveMinimumInlet_W < (1 - 2 * LastingDraw.Tolerance_frac) * told.Draw_W)
+            yield return $"If the regulator gives nothing below {units.Pressure(table.MinimumInlet_Pa)}, its minimum inlet: "
+                + $"{(told.AboveMinimumInlet_W > 0 ? CapacityWords.Number(told.AboveMinimumInlet_W, units) : "nothing")}.";
+    }
+
+    private static string Verdict(CapacityTable table, UnitStyle units, bool besides = true)
     {
         CapacityQuestion q = table.Question;
-        int low = Nearest(q.Lows_K, Told_K), fill = Nearest(q.Fills_frac, Told_frac), time = Nearest([.. q.Times.Select(t => t.Time_s)], Told_s);
+        (int time, int low, int fill) = Told(q);
         CapacityCell told = table.At(time, low, fill);
         string at = $"At {units.WholeTemperature(told.Low_K)} {(q.Cylinder.Name.StartsWith("11", StringComparison.Ordinal) ? "an" : "a")} {q.Cylinder.Name} cylinder {CapacityWords.Filled(told.Fill_frac)}";
         if (told.Draw_W <= 0)
             return $"{at} gives nothing {CapacityWords.For(told.Time)}.";
         string gives = $"{at} gives {CapacityWords.Power(told.Draw_W, units)} {CapacityWords.For(told.Time)}";
+        if (!besides)
+            return $"{gives}.";
         if (q.Times.Count > 1 && time < q.Times.Count - 1)
             return $"{gives}, {CapacityWords.Number(table.At(q.Times.Count - 1, low, fill).Draw_W, units)} {CapacityWords.For(q.Times[^1])}.";
         return q.Fills_frac.Count > 1 && fill > 0

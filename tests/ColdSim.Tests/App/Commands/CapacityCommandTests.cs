@@ -13,6 +13,7 @@ public class CapacityCommandTests
         Assert.Equal(0, shell.Run("capacity", "20 lb"));
         Assert.Matches("At 0 °F a 20 lb cylinder 40 % full gives [0-9,]+ BTU/h for 4 h; full, [0-9,]+\\.", shell.Out);
         Assert.Contains("BTU/h for 4 h, by air and fill.", shell.Out, StringComparison.Ordinal);
+        Assert.Matches("If the regulator gives nothing below 5.0 psi, its minimum inlet: [0-9,]+\\.", shell.Out.Replace('\n', ' '));
         Assert.Contains("Caution: ", shell.Out, StringComparison.Ordinal);
         Assert.Equal("", shell.Error);
     }

@@ -156,6 +156,24 @@ public class LastingDrawTests
     }
 
     [Fact]
+    public void Without_gas_below_the_minimum_inlet_the_liquid_ends_near_the_pressure_on_the_plate()
+    {
+        CapacityQuestion question = Question("20 lb", [20, 0, -20], [1, 0.4], CapacityTime.Hours(1), CapacityTime.Hours(4), CapacityTime.WithoutEnd);
+        CapacityQuestion shutting = question with { Regulator = question.Regulator with { ShutsBelowMinimum = true } };
+        CapacityTable both = CapacityTable.Of(question), above = CapacityTable.Of(shutting);
+        for (int i = 0; i < both.Cells.Count; i++)
+        {
+            Assert.InRange(both.Cells[i].AboveMinimumInlet_W, 0, both.Cells[i].Draw_W);
+            Assert.Equal(above.Cells[i].Draw_W, both.Cells[i].AboveMinimumInlet_W, 0.02 * above.Cells[i].Draw_W);
+            if (above.Cells[i].Draw_W <= 0) continue;
+
+            // It shuts over the last tenth below that pressure.
+            double end_Pa = PropaneSaturation.Pressure_Pa(above.Cells[i].Liquid_K) - Some.Sea_Pa;
+            Assert.True(end_Pa > 0.9 * RegulatorSpecification.UsualMinimumInlet_Pa, $"{above.Cells[i]}: {end_Pa}");
+        }
+    }
+
+    [Fact]
     public void What_a_cylinder_cannot_give_is_told_by_its_cause()
     {
         CapacityTable table = CapacityTable.Of(Question("100 lb", [60, -50], [1, 0.05], CapacityTime.Hours(1), CapacityTime.Hours(8)));
