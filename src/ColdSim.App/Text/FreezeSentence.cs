@@ -1,11 +1,15 @@
+using ColdSim.App.Text.Answers;
 using ColdSim.Planning.Nights;
+using UnitsNet;
 
 namespace ColdSim.App.Text;
 
 /// <summary>What is left once the furnace stops, in one sentence.</summary>
 internal static class FreezeSentence
 {
-    /// <summary>Such as "If the furnace stops on Fri 15 Jan 03:00, inside is at 50 °F after 1 h 20 min, …".</summary>
+    private const double NearlyOne_min = 15, Day_h = 20;
+
+    /// <summary>Such as "If the furnace stops on Fri 15 Jan 03:00, inside drops to 50 °F about 03:35 and freezes …".</summary>
     public static string If(CoolDown stop, UnitStyle units) => $"If the furnace stops on {ClockText.DayClock(stop.At)}, {Then(stop, units)}";
 
     /// <summary>The same for a run in which it does stop.</summary>
@@ -26,17 +30,35 @@ internal static class FreezeSentence
         return parts.Count == 0 ? $"nothing freezes within {RoughSpan.Of(stop.Watched)}." : string.Join("; ", parts) + ".";
     }
 
-    /// <summary>What becomes of the air inside, such as "inside is at 50 °F after 5 min and at freezing after 45 min".</summary>
+    /// <summary>What becomes of the air inside, such as "inside drops to 50 °F about 03:35 and freezes between 05:00 and 06:15".</summary>
     internal static string Inside(CoolDown stop, UnitStyle units)
-        => (stop.FiftyAfter, stop.FreezingAfter) switch
-        {
-            (_, { Seconds: <= 0 }) => "inside is below freezing already",
-            ({ Seconds: <= 0 }, null) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} or below already and does not reach freezing within {RoughSpan.Of(stop.Watched)}",
-            ({ Seconds: <= 0 }, { } freezing) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} or below already and at freezing after {RoughSpan.Of(freezing)}",
-            (null, _) => $"inside stays above {units.WholeTemperature(CoolDown.Fifty_K)} for all of {RoughSpan.Of(stop.Watched)}",
-            ({ } fifty, null) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} after {RoughSpan.Of(fifty)} and does not reach freezing within {RoughSpan.Of(stop.Watched)}",
-            ({ } fifty, { } freezing) => $"inside is at {units.WholeTemperature(CoolDown.Fifty_K)} after {RoughSpan.Of(fifty)} and at freezing after {RoughSpan.Of(freezing)}",
-        };
+    {
+        string fifty = units.WholeTemperature(CoolDown.Fifty_K), within = RoughSpan.Of(stop.Watched);
+        if (stop.FreezingAfter is { Seconds: <= 0 })
+            return "inside is below freezing already";
+        bool cold = stop.FiftyAfter is { Seconds: <= 0 };
+        if (!cold && stop.FiftyAfter is null)
+            return $"inside stays above {fifty} for all of {within}";
+        string first = cold ? $"inside is at {fifty} or below already" : $"inside drops to {fifty} {When(stop, stop.FiftyAfter!.Value, stop.FiftyEarliest, stop.FiftyLatest)}";
+        return stop.FreezingAfter is { } freezing
+            ? $"{first} and freezes {When(stop, freezing, stop.FreezingEarliest, stop.FreezingLatest)}"
+            : stop.FreezingEarliest is { } soonest ? $"{first} and may freeze from {At(stop, soonest)} on" : $"{first} and does not freeze within {within}";
+    }
+
+    // The range in which it happens, to five minutes; one time where the range is no wider than it is known anyway.
+    private static string When(CoolDown stop, Duration own, Duration? earliest, Duration? latest)
+    {
+        Duration from = earliest ?? own;
+        if (latest is not { } to)
+            return earliest is null ? $"about {At(stop, own)}" : $"from {At(stop, from)} on, or not at all";
+        return to.Minutes - from.Minutes <= NearlyOne_min ? $"about {At(stop, own)}" : $"between {At(stop, from)} and {At(stop, to)}";
+    }
+
+    private static string At(CoolDown stop, Duration after)
+    {
+        DateTimeOffset time = NightOutcome.Rounded(stop.At.AddSeconds(after.Seconds));
+        return after.Hours < Day_h ? ClockText.Clock(time) : ClockText.ShortDayClock(time);
+    }
 
     private static string Water(WaterAfter water)
         => water.SolidAfter is { Seconds: <= 0 } ? $"{water.Name} is all ice already"

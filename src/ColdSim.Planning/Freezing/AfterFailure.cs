@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Nodes;
+using ColdSim.Model.Weather;
 using ColdSim.Planning.Nights;
 using UnitsNet;
 
@@ -21,7 +22,7 @@ public static class AfterFailure
         double at_s = (at - report.Scenario.Start).TotalSeconds, to_s = (night.To - report.Scenario.Start).TotalSeconds;
         RunSeries series = report.Series;
         int here = Math.Clamp((int)Math.Round(at_s / RunSeries.Spacing_s), 0, series.Count - 1);
-        return new CoolDown
+        CoolDown own = new()
         {
             At = at,
             Outside = Temperature.FromKelvins(series.Outside_K[here]),
@@ -31,6 +32,19 @@ public static class AfterFailure
             Water = Water(report, at, night.To),
             Watched = Duration.FromSeconds(to_s - at_s),
         };
+        return Over(own, report, at, here, Math.Min(series.Count - 1, (int)(to_s / RunSeries.Spacing_s)));
+    }
+
+    private static CoolDown Over(CoolDown own, RunReport report, DateTimeOffset at, int from, int last)
+    {
+        Leg? leg = NightRun.LegsOf(report.Scenario).FirstOrDefault(l => at >= l.From && at < l.To);
+        if (leg is null || own.Inside is null) return own;
+        int row = 0;
+        WeatherSample weather = leg.Weather.At((at - leg.Weather.First).TotalSeconds, ref row);
+        OtherStorage other = new(report.Series, report.Scenario.Rig.Coach!, weather, at.TimeOfDay.TotalSeconds, from);
+        return own.Over(
+            [.. StorageUncertainty.Corners.Select(c => other.Until_s(c, CoolDown.Fifty_K, last))],
+            [.. StorageUncertainty.Corners.Select(c => other.Until_s(c, CoolDown.Freezing_K, last))]);
     }
 
     // The first minute at which inside is no warmer, and the part of the minute before it.

@@ -28,6 +28,10 @@ public static class FreezeFigures
             .InTable(ReportTable.HeatStops, "{fifty}|after", Display.HoursMinutes, shown: HasCoach),
         Stop.Quantity("freezing_after_s", s => s.FreezingAfter, DurationUnit.Second, "until inside is at freezing", canBeAbsent: true)
             .InTable(ReportTable.HeatStops, "freezing|after", Display.HoursMinutes, shown: HasCoach),
+        Stop.Quantity("fifty_fahrenheit_earliest_s", s => s.FiftyEarliest, DurationUnit.Second, "the earliest that it is, as far as what the coach stores is known (a factor of two)", canBeAbsent: true),
+        Stop.Quantity("fifty_fahrenheit_latest_s", s => s.FiftyLatest, DurationUnit.Second, "the latest; null where it may not be while it was watched", canBeAbsent: true),
+        Stop.Quantity("freezing_earliest_s", s => s.FreezingEarliest, DurationUnit.Second, "the earliest that inside is at freezing", canBeAbsent: true),
+        Stop.Quantity("freezing_latest_s", s => s.FreezingLatest, DurationUnit.Second, "the latest; null where it may not be while it was watched", canBeAbsent: true),
         Stop.Rows("water", s => s.Water, Bodies, "every body of water")
             .InTable(ReportTable.HeatStops, "First water|to freeze", left: true, value: s => s.First?.Name, shown: HasWater)
             .InTable(ReportTable.HeatStops, "begins|after", Display.HoursMinutes, value: s => s.First?.BeginsAfter, shown: HasWater)

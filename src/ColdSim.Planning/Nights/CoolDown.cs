@@ -27,11 +27,52 @@ public sealed record CoolDown
     /// <summary>Until inside is at freezing; null as for <see cref="FiftyAfter"/>.</summary>
     public required Duration? FreezingAfter { get; init; }
 
+    /// <summary>The earliest that inside is at 50 °F, as far as what the coach stores is known; null where it is not within <see cref="Watched"/>.</summary>
+    public Duration? FiftyEarliest { get; init; }
+
+    /// <summary>The latest; null where it may not be within <see cref="Watched"/>.</summary>
+    public Duration? FiftyLatest { get; init; }
+
+    /// <summary>The earliest that inside is at freezing; null where it is not within <see cref="Watched"/>.</summary>
+    public Duration? FreezingEarliest { get; init; }
+
+    /// <summary>The latest; null where it may not be within <see cref="Watched"/>.</summary>
+    public Duration? FreezingLatest { get; init; }
+
     /// <summary>Every bay's contents, pipe and tank that holds water.</summary>
     public required IReadOnlyList<WaterAfter> Water { get; init; }
 
     /// <summary>How far ahead the run goes: to the end of the weather, at most <see cref="CoolDownRun.LongestWatch_s"/>.</summary>
     public required Duration Watched { get; init; }
+
+    /// <summary>The same with the range of the times to 50 °F and to freezing.</summary>
+    /// <param name="fifty_s">Times to 50 °F, one for each corner of the range; NaN where it is not reached. [s]</param>
+    /// <param name="freezing_s">Times to freezing likewise. [s]</param>
+    internal CoolDown Over(IReadOnlyList<double> fifty_s, IReadOnlyList<double> freezing_s) => this with
+    {
+        FiftyEarliest = Earliest(FiftyAfter, fifty_s),
+        FiftyLatest = Latest(FiftyAfter, fifty_s),
+        FreezingEarliest = Earliest(FreezingAfter, freezing_s),
+        FreezingLatest = Latest(FreezingAfter, freezing_s),
+    };
+
+    private static Duration? Earliest(Duration? own, IReadOnlyList<double> others_s)
+    {
+        double least_s = own?.Seconds ?? double.PositiveInfinity;
+        foreach (double other_s in others_s)
+        {
+            if (other_s < least_s) least_s = other_s;
+        }
+
+        return double.IsFinite(least_s) ? Duration.FromSeconds(least_s) : null;
+    }
+
+    private static Duration? Latest(Duration? own, IReadOnlyList<double> others_s)
+    {
+        double most_s = own?.Seconds ?? double.NaN;
+        foreach (double other_s in others_s) most_s = Math.Max(most_s, other_s);
+        return double.IsNaN(most_s) ? null : Duration.FromSeconds(most_s);
+    }
 
     /// <summary>The first water to freeze, or freezing by then, before any that is ice already; null where none does within <see cref="Watched"/>.</summary>
     public WaterAfter? First => Water.Where(w => w.BeginsAfter is not null)

@@ -55,19 +55,8 @@ public static class CoolDownRun
     private static CoolDown After(Scenario scenario, Leg leg, DateTimeOffset at, RigState? state, CancellationToken cancel)
     {
         Rig rig = leg.Of(scenario.Rig) with { Furnace = null };
-        double watch_s = Math.Min(LongestWatch_s, (leg.Weather.Last - at).TotalSeconds);
-        Simulation simulation = new(rig, leg.Weather, new SimulationSettings
-        {
-            Start = at,
-            Duration_s = watch_s,
-            Step_s = scenario.Step_s,
-            Undersupplied_frac = scenario.Criteria.Undersupplied.DecimalFractions,
-            From = state,
-        });
-        Watch watch = new(rig);
-        SimulationResult result = simulation.Run(watch, cancel);
-        if (!result.Ledger.Closes) throw new LedgerOpenException(result.Ledger);
-        return new CoolDown
+        (Watch watch, SimulationResult result) = Run(scenario, rig, leg, at, state, cancel);
+        CoolDown own = new()
         {
             At = at,
             Outside = Temperature.FromKelvins(watch.First.Outside_K),
@@ -77,6 +66,32 @@ public static class CoolDownRun
             Water = watch.Water(),
             Watched = Duration.FromSeconds(result.Ended_s),
         };
+        if (rig.Coach is null) return own;
+        double[] fifty_s = new double[StorageUncertainty.Corners.Count], freezing_s = new double[fifty_s.Length];
+        for (int i = 0; i < fifty_s.Length; i++)
+        {
+            Rig other = rig with { Coach = StorageUncertainty.At(rig.Coach, StorageUncertainty.Corners[i]) };
+            (Watch of, _) = Run(scenario, other, leg, at, state, cancel);
+            (fifty_s[i], freezing_s[i]) = (of.Fifty_s, of.Freezing_s);
+        }
+
+        return own.Over(fifty_s, freezing_s);
+    }
+
+    private static (Watch Watch, SimulationResult Result) Run(
+        Scenario scenario, Rig rig, Leg leg, DateTimeOffset at, RigState? state, CancellationToken cancel)
+    {
+        Simulation simulation = new(rig, leg.Weather, new SimulationSettings
+        {
+            Start = at,
+            Duration_s = Math.Min(LongestWatch_s, (leg.Weather.Last - at).TotalSeconds),
+            Step_s = scenario.Step_s,
+            Undersupplied_frac = scenario.Criteria.Undersupplied.DecimalFractions,
+            From = state,
+        });
+        Watch watch = new(rig);
+        SimulationResult result = simulation.Run(watch, cancel);
+        return result.Ledger.Closes ? (watch, result) : throw new LedgerOpenException(result.Ledger);
     }
 
     private static Duration? Span(double time_s) => double.IsNaN(time_s) ? null : Duration.FromSeconds(time_s);

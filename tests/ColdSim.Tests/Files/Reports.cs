@@ -127,6 +127,10 @@ internal static class Reports
         Inside = Temperature.FromDegreesCelsius(16),
         FiftyAfter = Duration.FromMinutes(20),
         FreezingAfter = Duration.FromHours(2),
+        FiftyEarliest = Duration.FromMinutes(14),
+        FiftyLatest = Duration.FromMinutes(29),
+        FreezingEarliest = Duration.FromHours(1.5),
+        FreezingLatest = Duration.FromHours(2.5),
         Water = [new WaterAfter("line", Duration.FromHours(3), null)],
         Watched = Duration.FromHours(30),
     };

@@ -45,6 +45,8 @@ internal static class FreezeAnswer
         return stop switch
         {
             { Inside: null } => "nothing in the file can freeze: it has no coach and no water",
+            { FreezingAfter: { Seconds: > 0 }, FreezingEarliest: { } soonest, FreezingLatest: { } latest } when latest.Minutes - soonest.Minutes > 10
+                => $"inside falls to freezing after {RoughSpan.Of(soonest)} to {RoughSpan.Of(latest)}",
             { FreezingAfter: null } => $"inside does not fall to freezing within {RoughSpan.Of(stop.Watched)}",
             { FreezingAfter.Seconds: <= 0 } => "inside is below freezing already",
             { FreezingAfter: { } after } => $"inside falls to freezing after {RoughSpan.Of(after)}",

@@ -25,6 +25,10 @@ public class HeatStopBandTests
         Inside = Temperature.FromKelvins(289),
         FiftyAfter = Duration.FromMinutes(80),
         FreezingAfter = Duration.FromMinutes(345),
+        FiftyEarliest = Duration.FromMinutes(60),
+        FiftyLatest = Duration.FromMinutes(110),
+        FreezingEarliest = Duration.FromMinutes(250),
+        FreezingLatest = Duration.FromMinutes(440),
         Water =
         [
             new("fresh-water tank", Duration.FromHours(11), null),
