@@ -1,7 +1,6 @@
 using ColdSim.Model.Coach;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
-using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Freezing;
 
