@@ -59,7 +59,7 @@ internal static class BlanketedWall
             body, covered, outward_W_m2K, bareOutward_W_m2K, environment_K, level_m, all_m2 - wetted_m2, wholeShell_frac);
         double wettedShare_frac = (1 - wall.Power_frac) * share_frac;
         return covered < 1
-            ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostDensity_kg_m3, wettedShare_frac, wall)
+            ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostInward_kg_m2s, wettedShare_frac, wall)
             : new HeatCoupling(sum_W_K, mixed_K, WettedShare_frac: wettedShare_frac, Wall: wall);
     }
 

@@ -11,11 +11,11 @@ namespace ColdSim.Model.Cylinder;
 /// <param name="Conductance_W_K">G, liquid and shell to outside, without the dry wall under a blanket. [W/K]</param>
 /// <param name="Environment_K">The temperature at which no heat flows. [K]</param>
 /// <param name="FrostFlux_kg_m2s">Frost deposited, or sublimed and melted if negative. [kg/(m²·s)]</param>
-/// <param name="FrostDensity_kg_m3">Density at which it is laid down. [kg/m³]</param>
+/// <param name="FrostInward_kg_m2s">What of it, and of the surface, goes into the layer and makes it denser. [kg/(m²·s)]</param>
 /// <param name="WettedShare_frac">Part of a blanket's heat that is made below the liquid's level and goes into the liquid at once.</param>
 /// <param name="Wall">The dry wall under a blanket.</param>
 public readonly record struct HeatCoupling(
-    double Conductance_W_K, double Environment_K, double FrostFlux_kg_m2s = 0, double FrostDensity_kg_m3 = 0,
+    double Conductance_W_K, double Environment_K, double FrostFlux_kg_m2s = 0, double FrostInward_kg_m2s = 0,
     double WettedShare_frac = 0, DryWall Wall = default)
 {
     // Vapour missing to saturation, as part of the legal filling, at which the whole shell counts; an assumption.
@@ -132,11 +132,11 @@ public readonly record struct HeatCoupling(
         double layer_m2K_W = around.FixedFrost_m is double fixed_m ? FixedFrost_m2K_W(fixed_m) : frost.Resistance_m2K_W;
         ExternalHeatTransfer film = new(body, weather, convection, t_K, layer_m2K_W);
         FrostExchange exchange = around.FixedFrost_m is null
-            ? FrostExchange.At(weather, film.Surface_K, film.Convection_W_m2K, film.Total_W_m2K, frost)
+            ? FrostExchange.At(weather, film, t_K, 1 / (layer_m2K_W + 1 / around.InsideFilm_W_m2K), frost)
             : default;
         double environment_K = film.Environment_K(exchange.Heat_W_m2);
         double conductance_W_K = WallConductance_W_K(body, liquid_m3, wholeShell_frac, film.Total_W_m2K, layer_m2K_W);
-        return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Density_kg_m3);
+        return new HeatCoupling(conductance_W_K, environment_K, exchange.Flux_kg_m2s, exchange.Inward_kg_m2s);
     }
 
     // Wetted wall behind inside film and frost, and the dry wall above it as a fin behind frost. Without liquid the whole shell comes

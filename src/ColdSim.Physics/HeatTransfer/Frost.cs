@@ -3,9 +3,9 @@ using static ColdSim.Physics.Units.ConversionFactors;
 
 namespace ColdSim.Physics.HeatTransfer;
 
-/// <summary>Frost on a cold wall: how dense it grows, how it conducts, how fast vapour arrives.</summary>
+/// <summary>Frost on a cold wall: how fast vapour arrives, how much of it goes into the layer, how the layer conducts.</summary>
 /// <remarks>
-/// The published conductivities differ by a factor of two, so a frost layer's resistance is known no better than that.
+/// Published conductivities differ by a factor of two and densities by one of two to three, so a frost layer's resistance is known no better than that.
 /// No checks: called every step.
 /// </remarks>
 public static class Frost
@@ -25,18 +25,56 @@ public static class Frost
     // 0.87^(2/3)
     private const double LewisPower = 0.911_338;
 
-    /// <summary>Density, kg/m³, of frost whose surface is at <paramref name="surface_K"/>: 650 exp(0.277 t_C), kept within 80..500.</summary>
-    /// <remarks>
-    /// Source: Hayashi and others 1977, measured with surfaces from about -8 to 0 °C. Colder, the exponential falls to
-    /// densities lighter than any frost seen (5 kg/m³ at -18 °C); near 0 °C it passes what old frost reaches. Hence the limits.
-    /// </remarks>
-    public static double Density_kg_m3(double surface_K)
-        => Math.Clamp(650 * Math.Exp(0.277 * (surface_K - ZeroCelsius_K)), 80, 500);
+    /// <summary>Density at which frost is laid down, kg/m³, before vapour from outside fills it.</summary>
+    /// <remarks>Source: Korn 2014, the density from which frost on a cooler of air starts to grow.</remarks>
+    public const double LaidDensity_kg_m3 = 50;
 
-    /// <summary>Conductivity, W/(m K), of frost of <paramref name="density_kg_m3"/> (50 to 700 kg/m³).</summary>
-    /// <remarks>Source: Östin and Andersson 1991. The lowest of the published fits for light frost, so it does not hide the insulation.</remarks>
+    /// <summary>Density beyond which old frost is not seen to go without melting, kg/m³; by hand from what measured fits reach.</summary>
+    public const double LargestDensity_kg_m3 = 500;
+
+    private const double Ice_kg_m3 = 917;
+    private const double StillAir_W_mK = 0.024;
+
+    /// <summary>Conductivity, W/(m K), of frost of <paramref name="density_kg_m3"/> (50 to 700 kg/m³), with the heat that vapour carries through it.</summary>
+    /// <remarks>
+    /// Source: Östin and Andersson 1991. The lowest of the fits to frost, so it does not hide the insulation: others are up to twice that, and a
+    /// fit to snow three quarters. Below some 65 kg/m³ it would fall below still air's conductivity, which is then kept.
+    /// </remarks>
     public static double Conductivity_W_mK(double density_kg_m3)
-        => -8.71e-3 + (density_kg_m3 * (4.39e-4 + (1.05e-6 * density_kg_m3)));
+        => Math.Max(StillAir_W_mK, -8.71e-3 + (density_kg_m3 * (4.39e-4 + (1.05e-6 * density_kg_m3))));
+
+    /// <summary>Diffusivity of water vapour in still air, m²/s.</summary>
+    /// <remarks>Source: Massman 1998, 0 to 100 °C; colder it is an extrapolation of its power law.</remarks>
+    /// <param name="t_K">Temperature, K.</param>
+    /// <param name="pressure_Pa">Air pressure, Pa.</param>
+    public static double VapourDiffusivity_m2_s(double t_K, double pressure_Pa)
+        => 2.178e-5 * Math.Pow(t_K / ZeroCelsius_K, 1.81) * (StandardAtmosphere.SeaLevel_Pa / pressure_Pa);
+
+    /// <summary>Part of the diffusivity in still air that is left in the pores of frost: (3 ε − 1)/2 at the porosity ε.</summary>
+    /// <remarks>Source: Calonne and others 2014, the self-consistent estimate, within 10 % in snow. Crystals that take and give vapour fast leave more, 80 to 100 %.</remarks>
+    public static double InPores_frac(double density_kg_m3) => Math.Max(0, 1 - (1.5 / Ice_kg_m3 * density_kg_m3));
+
+    /// <summary>Vapour that diffuses from the surface into the layer and makes it denser, kg/(m² s): Fick's law along the temperature in the frost.</summary>
+    /// <param name="drive">Heat through the surface times diffusivity in air times slope of the saturated vapour's density there.</param>
+    /// <param name="density_kg_m3">Density of the layer, kg/m³.</param>
+    public static double Inward_kg_m2s(double drive, double density_kg_m3)
+        => drive * InPores_frac(density_kg_m3) / Conductivity_W_mK(density_kg_m3);
+
+    /// <summary>Density, kg/m³, that a layer grows with: of what arrives a part goes inward, and the rest is laid down at <see cref="LaidDensity_kg_m3"/>.</summary>
+    /// <param name="arriving_kg_m2s">Vapour that arrives, kg/(m² s), above 0.</param>
+    /// <param name="drive">As in <see cref="Inward_kg_m2s"/>.</param>
+    public static double GrowingDensity_kg_m3(double arriving_kg_m2s, double drive)
+    {
+        double low = LaidDensity_kg_m3, high = LargestDensity_kg_m3;
+        for (int i = 0; i < 30; i++)
+        {
+            double middle = 0.5 * (low + high);
+            if (middle * (arriving_kg_m2s - Inward_kg_m2s(drive, middle)) < LaidDensity_kg_m3 * arriving_kg_m2s) low = middle;
+            else high = middle;
+        }
+
+        return high;
+    }
 
     /// <summary>Mass-transfer coefficient, m/s, that times the difference of vapour densities gives the flux, kg/(m² s).</summary>
     /// <remarks>Lewis relation: heat and vapour cross the same boundary layer. Source: Incropera and DeWitt.</remarks>

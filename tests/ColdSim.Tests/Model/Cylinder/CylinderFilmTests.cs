@@ -44,7 +44,7 @@ public class CylinderFilmTests
             double vapour_K = 2.835e6 * Humidity.VapourDensity_kg_m3(w.VapourPressure_Pa, w.Air_K) / (DryAir.Density_kg_m3(w.Air_K, w.Pressure_Pa) * 1006 * 0.91);
             double most_W_m2 = 500 + 75 * (Math.Abs(w.Air_K - t_K) + 30 + vapour_K);
             Assert.InRange(c.Heat_W(t_K) / body.Vessel.OutsideArea_m2, -most_W_m2, most_W_m2);
-            Assert.True(double.IsFinite(c.FrostFlux_kg_m2s) && double.IsFinite(c.FrostDensity_kg_m3));
+            Assert.True(double.IsFinite(c.FrostFlux_kg_m2s) && double.IsFinite(c.FrostInward_kg_m2s));
             FrostLayer after = frost.After(c, 600);
             Assert.True(after.Mass_kg_m2 >= 0 && after.Thickness_m >= 0 && double.IsFinite(after.Resistance_m2K_W));
             Assert.True(double.IsFinite(SteadySupply.Draw_kg_s(body, w, mass_kg, t_K, 0, frost)));
@@ -186,16 +186,18 @@ public class CylinderFilmTests
 
     [Fact]
     public void Sun_never_cools_and_a_colder_sky_never_warms()
-        // The sky in frost only. Where the surface passes freezing, a few states in a hundred thousand break it by some watts: there
-        // frosting or sublimation turns into dew and melting with a jump.
+        // Frost that melts holds its surface at freezing, so that more sun melts more and warms the wall no more: the same but for rounding. The sky
+        // without the fin, because under melting frost a smaller film makes the dry wall a longer one, by a few milliwatts.
         => Gen.Select(Some.AnyCylinder, Some.AnyWeather, Some.Fill, Gen.Double[210, 273], AnyFrost).Sample((s, w, fill, t_K, frost) =>
         {
             CylinderBody body = new(s);
             double mass_kg = fill * s.LegalFill_kg;
             double now_K = HeatCoupling.At(body, w, mass_kg, t_K, frost).Environment_K;
-            Assert.True(HeatCoupling.At(body, w with { CylinderSun_W_m2 = w.CylinderSun_W_m2 + 100 }, mass_kg, t_K, frost).Environment_K >= now_K);
-            double Heat(double sky_K) => HeatCoupling.At(body, w with { Sky_K = sky_K }, mass_kg, t_K, frost).Heat_W(t_K);
-            Assert.True(w.Air_K > Some.Zero_K || Heat(w.Sky_K - 10) <= Heat(w.Sky_K) + 1e-9);
+            double sunny_K = HeatCoupling.At(body, w with { CylinderSun_W_m2 = w.CylinderSun_W_m2 + 100 }, mass_kg, t_K, frost).Environment_K;
+            Assert.True(sunny_K >= now_K - 1e-9, $"{sunny_K} after {now_K}");
+            CylinderBody withoutFin = new(s with { Surroundings = s.Surroundings with { FixedFin_m = 0 } });
+            double Heat(double sky_K) => HeatCoupling.At(withoutFin, w with { Sky_K = sky_K }, mass_kg, t_K, frost).Heat_W(t_K);
+            Assert.True(Heat(w.Sky_K - 10) <= Heat(w.Sky_K) + 1e-9, $"{Heat(w.Sky_K - 10)} after {Heat(w.Sky_K)}");
         }, iter: 3000);
 
     [Fact]
@@ -235,7 +237,7 @@ public class CylinderFilmTests
         Assert.True(c.Environment_K < 265);
         FrostLayer later = frost.After(c, 600);
         Assert.InRange(later.Mass_kg_m2, 0, 0.1);
-        Assert.Equal(100, later.Mass_kg_m2 / later.Thickness_m, 1e-9);
+        Assert.True(later.Density_kg_m3 > 100 && later.Thickness_m < frost.Thickness_m);
         Assert.Equal(default, frost.After(c, 1e9));
     }
 

@@ -58,17 +58,6 @@ public class WallTests
         });
 
     [Fact]
-    public void Frost_is_denser_nearer_to_freezing_within_limits_and_conducts_better_when_denser()
-    {
-        Assert.Equal(80, Frost.Density_kg_m3(250));
-        Assert.Equal(500, Frost.Density_kg_m3(273.1));
-        Assert.Equal(650 * Math.Exp(0.277 * -5), Frost.Density_kg_m3(268.15), 1e-9);
-        Gen.Select(Gen.Double[240, 273], Gen.Double[0, 2]).Sample((t, more) => Frost.Density_kg_m3(t + more) >= Frost.Density_kg_m3(t));
-        Gen.Select(Gen.Double[80, 490], Gen.Double[1, 10]).Sample((rho, more) => Frost.Conductivity_W_mK(rho + more) > Frost.Conductivity_W_mK(rho));
-        Assert.InRange(Frost.Conductivity_W_mK(80), 0.025, 2.2);
-    }
-
-    [Fact]
     public void Sublimation_takes_melting_and_boiling_together()
         => Assert.Equal(Frost.LatentHeatOfSublimation_J_kg, Frost.LatentHeatOfFusion_J_kg + Frost.LatentHeatOfVaporisation_J_kg, 1e3);
 
