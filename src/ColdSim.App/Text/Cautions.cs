@@ -49,7 +49,7 @@ internal static class Cautions
         double below_s = report.Nights.Sum(n => n.BelowMinimumInlet.Seconds);
         if (below_s > 0)
         {
-            yield return string.Create(CultureInfo.InvariantCulture, $"For {ClockText.Span(UnitsNet.Duration.FromSeconds(below_s))} gas flows with less than {rig.MinimumInlet_Pa / ConversionFactors.Psi_Pa:0.#} psi before the regulator, its minimum inlet: ")
+            yield return string.Create(CultureInfo.InvariantCulture, $"For {ClockText.Span(UnitsNet.Duration.FromSeconds(below_s))} gas flows with less than {rig.MinimumInlet_Pa / ConversionFactors.Psi_Pa:0.#} psi before the regulator, its minimum inlet; ")
                 + "what it gives there follows from its springs alone, and its plate promises nothing.";
         }
 

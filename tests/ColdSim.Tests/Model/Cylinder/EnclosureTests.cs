@@ -193,6 +193,59 @@ public class EnclosureTests
         Assert.True(two[0] > alone);
     }
 
+    [Fact]
+    public void Its_air_is_found_without_allocating()
+    {
+        EnclosureBody box = new(Cover);
+        WeatherSample weather = Some.Weather(253, 1, 0.8);
+        EnclosedCylinder[] two = Two(0.6, 238);
+        double sum_K = box.Air_K(weather, two, 293, 253), least = double.PositiveInfinity;
+        for (int i = 0; i < 5; i++)
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            for (int k = 0; k < 200; k++) sum_K += box.Air_K(weather, two, 293, 240 + 0.05 * k);
+            least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
+        }
+
+        Assert.True(sum_K > 0);
+        Assert.Equal(0, least);
+    }
+
+    // Wherever it looks first, it finds the same.
+    [Fact]
+    public void Its_air_does_not_depend_on_where_it_is_looked_for_first()
+        => Gen.Select(AnyEnclosure, Gen.Double[230, 290], Gen.Double[0, 10], Gen.Double[0, 40], Gen.Double[-20, 20]).Sample((box, out_K, wind, below_K, off_K) =>
+        {
+            EnclosureBody body = new(box);
+            WeatherSample weather = Some.Weather(out_K, wind, 0.8);
+            EnclosedCylinder[] two = Two(0.5, out_K - below_K);
+            Assert.Equal(body.Air_K(weather, two, double.NaN, out_K), body.Air_K(weather, two, double.NaN, out_K + off_K), 1e-4);
+        }, iter: 300);
+
+    [Fact]
+    public void A_cylinder_under_a_cover_boils_dry_once_and_no_more()
+    {
+        Counting events = new();
+        Rig rig = Drawing(Rigs.Bottle("20 lb", 0.12) with { Surroundings = Within }, Rigs.Bottle("20 lb", 0.5) with { Surroundings = Within }) with { Enclosure = Cover };
+        SimulationResult result = new Simulation(rig, Rigs.Steady(-15), new() { Start = Rigs.Start, Duration_s = 24 * 3600, Step_s = 60, Undersupplied_frac = 0.95 }).Run(events);
+        Assert.True(result.Ledger.Closes);
+        Assert.InRange(events.Liquid, 1, 6);
+    }
+
+    private sealed class Counting : IRunObserver
+    {
+        public int Liquid { get; private set; }
+
+        public void Stepped(StepRecord record)
+        {
+        }
+
+        public void Happened(in SimulationEvent happened, in ColdSim.Model.Engine.Snapshot snapshot)
+        {
+            if (happened.Kind is EventKind.LiquidGone or EventKind.LiquidAgain) Liquid++;
+        }
+    }
+
     private sealed class Unwatched : IRunObserver
     {
         public void Stepped(StepRecord record)

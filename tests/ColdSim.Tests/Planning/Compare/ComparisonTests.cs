@@ -103,7 +103,7 @@ public class ComparisonTests
         Assert.All(swept, o =>
         {
             CylinderSpecification c = o.Scenario.Rig.Cylinders[0];
-            Assert.Equal(Full(o.Name) with { Contents_kg = c.Contents_kg, InitialTemperature_K = 260, Surroundings = cylinder.Surroundings }, c);
+            Assert.Equal(Full(o.Name) with { Contents_kg = c.Contents_kg, InitialTemperature_K = 260, Surroundings = cylinder.Surroundings, IsEnclosed = !o.IsOnGround }, c);
             Assert.Equal(0.6, c.Contents_kg / c.LegalFill_kg, 12);
             Assert.Same(scenario.Weather, o.Scenario.Weather);
         });
