@@ -21,6 +21,15 @@ public class FreezingTimeTests
     public void A_tank_of_150_litres_cools_to_freezing_as_one_lump(double conductance_W_K, double hours)
         => Assert.Equal(hours, FreezingTime.ToFreezing_s(150 * Water.SpecificHeat_J_kgK, conductance_W_K, 283.15, 263.15) / 3600, 0.5);
 
+    // By hand: 20 mm behind 10 W/m²K in -10 °C, ρL/ΔT (D/4h + D²/16k) = 33.4e6 · (5e-4 + 1.1261e-5) s; and (C/G) ln(15/10) with 10 kJ/K and 2 W/K.
+    [Fact]
+    public void Freezing_through_and_cooling_to_freezing_take_what_a_hand_calculation_gives()
+    {
+        Assert.Equal(33.4e6 * (5e-4 + 1.12613e-5), FreezingTime.RoundThrough_s(0.02, 10, 263.15), 0.1);
+        Assert.Equal(33.4e6 * 2 * (5e-4 + 1.12613e-5), FreezingTime.SlabThrough_s(0.02, 10, 263.15), 0.2);
+        Assert.Equal(2027.3255, FreezingTime.ToFreezing_s(10_000, 2, 278.15, 263.15), 1e-3);
+    }
+
     [Fact]
     public void A_slab_takes_twice_a_round_body_of_the_same_thickness()
         => Assert.Equal(2, FreezingTime.SlabThrough_s(0.02, 10, 260) / FreezingTime.RoundThrough_s(0.02, 10, 260), 1e-12);

@@ -49,6 +49,21 @@ public class SaturationVapourTests
         Gen.Double[203.15, 273.15].Sample(t => Math.Abs((MagnusFormula.OverIce_Pa(t) / SaturationVapour.PressureOverIce_Pa(t)) - 1) < 2e-3);
     }
 
+    // By the printed formulas, by hand.
+    [Fact]
+    public void Short_formulas_have_the_printed_constants()
+    {
+        Assert.Equal(610.94, MagnusFormula.OverWater_Pa(273.15), 1e-9);
+        Assert.Equal(611.21, MagnusFormula.OverIce_Pa(273.15), 1e-9);
+        Assert.Equal(610.94 * Math.Exp(17.625 * 20 / 263.04), MagnusFormula.OverWater_Pa(293.15), 1e-6);
+        Assert.Equal(611.21 * Math.Exp(22.587 * -20 / 253.86), MagnusFormula.OverIce_Pa(253.15), 1e-6);
+    }
+
+    // Half of the saturation pressure over water at 0 °C, as weather services report humidity.
+    [Fact]
+    public void Vapour_pressure_is_the_humidity_of_that_over_water_in_frost_too()
+        => Assert.Equal(0.5 * SaturationVapour.PressureOverWater_Pa(258.15), Humidity.VapourPressure_Pa(258.15, 0.5), 1e-9);
+
     [Fact]
     public void Short_dew_point_is_the_inverse_of_the_short_formula_over_water()
         => Gen.Double[200, 310].Sample(t => Math.Abs(MagnusFormula.DewPoint_K(MagnusFormula.OverWater_Pa(t)) - t) < 1e-9);

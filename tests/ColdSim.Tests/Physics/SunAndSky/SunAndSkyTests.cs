@@ -148,6 +148,66 @@ public class SunAndSkyTests
         Assert.Equal(0, HorizontalIrradiance.Extraterrestrial_W_m2(20, -0.1));
     }
 
+    // The printed series evaluated by another program: fraction of the year, equation of time in minutes, declination in degrees.
+    [Theory]
+    [InlineData(15, 365, 9, 0.238847113, -8.5845033, -21.2948760)]
+    [InlineData(100, 366, 18, 1.703841917, -1.6326625, 7.6474780)]
+    [InlineData(200, 365, 3, 3.419171731, -6.1608552, 21.0690587)]
+    [InlineData(320, 365, 21, 5.497787144, 14.8799102, -18.6548262)]
+    public void Year_equation_of_time_and_declination_are_the_printed_series(int day, int days, double utc_h, double year_rad, double time_min, double declination_deg)
+    {
+        Assert.Equal(year_rad, SunPosition.FractionalYear_rad(day, days, utc_h), 1e-8);
+        Assert.Equal(time_min, SunPosition.EquationOfTime_min(year_rad), 1e-5);
+        Assert.Equal(declination_deg, SunPosition.Declination_rad(year_rad) / Degree, 1e-6);
+    }
+
+    // Worked out by another program from the same series by turning vectors: altitude, and azimuth from north by east.
+    [Theory]
+    [InlineData(15, 18, 45.2, -112.6, 19.841840, 155.458882)]
+    [InlineData(200, 3, -33, 151, 34.195560, 343.637835)]
+    [InlineData(355, 22, 60, -150, 6.575614, 180.456452)]
+    [InlineData(80, 14, 10, 20, 41.172606, 261.083731)]
+    public void The_sun_is_where_turned_vectors_put_it(int day, double utc_h, double latitude, double longitude, double altitude_deg, double azimuth_deg)
+    {
+        SunAngles sun = SunPosition.At(day, 365, utc_h, latitude, longitude);
+        Assert.Equal(altitude_deg, sun.Altitude_rad / Degree, 1e-5);
+        Assert.Equal(azimuth_deg, sun.Azimuth_rad / Degree, 1e-5);
+        Assert.Equal(Math.Sin(altitude_deg * Degree), sun.CosZenith, 1e-7);
+    }
+
+    // By the printed formulas in another program.
+    [Theory]
+    [InlineData(0.1, 0.991)]
+    [InlineData(0.22, 0.9802)]
+    [InlineData(0.3, 0.9485956)]
+    [InlineData(0.5, 0.65915)]
+    [InlineData(0.7, 0.2439796)]
+    [InlineData(0.9, 0.165)]
+    public void Diffuse_part_follows_the_printed_polynomial(double clearness, double part)
+        => Assert.Equal(part, HorizontalIrradiance.DiffuseFraction(clearness), 1e-9);
+
+    [Theory]
+    [InlineData(3, 1405.8531)]
+    [InlineData(91, 1361.1933)]
+    [InlineData(172, 1316.8187)]
+    public void Sunshine_above_the_air_goes_with_the_distance_of_the_sun(int day, double normal_W_m2)
+    {
+        Assert.Equal(normal_W_m2, HorizontalIrradiance.ExtraterrestrialNormal_W_m2(day), 1e-3);
+        Assert.Equal(0.5 * normal_W_m2, HorizontalIrradiance.Extraterrestrial_W_m2(day, 0.5), 1e-3);
+        Assert.Equal(0, HorizontalIrradiance.ClearSky_W_m2(0));
+    }
+
+    // Beam 700, diffuse 120, level 450 W/m², ground 0.6; sun 25° up at 150°, plane tilted 60° to 200°: the cosine from vectors, by another program.
+    [Fact]
+    public void A_tilted_plane_and_an_upright_cylinder_get_what_vectors_say()
+    {
+        SunAngles sun = new(25 * Degree, 150 * Degree);
+        Assert.Equal(658.57669395, SurfaceIrradiance.Plane_W_m2(700, 120, 450, sun, 60 * Degree, 200 * Degree, 0.6), 1e-6);
+        Assert.Equal(396.94070998, SurfaceIrradiance.VerticalCylinder_W_m2(700, 120, 450, 25 * Degree, 0.6), 1e-6);
+        Assert.Equal(195, SurfaceIrradiance.VerticalCylinder_W_m2(700, 120, 450, 0, 0.6), 1e-9);
+        Assert.Equal(195, SurfaceIrradiance.Plane_W_m2(700, 120, 450, new SunAngles(0, 0), 90 * Degree, 0, 0.6), 1e-9);
+    }
+
     // Emissivity of the sky by the published parabola 0.711 + 0.56 x + 0.73 x², x the dew point in °C over 100, worked out by hand; cloud adds
     // 0.784 of what a clear sky lacks, in proportion. A drier sky than -38.4 °C, the bottom of the parabola, is no warmer.
     [Theory]
