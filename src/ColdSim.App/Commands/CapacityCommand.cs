@@ -22,7 +22,7 @@ internal static class CapacityCommand
             "Print how much gas a cylinder can give, by air temperature and fill, for a stated time.",
             "coldsim capacity \"20 lb\"                  for 4 hours, by temperature and fill",
             "coldsim capacity \"20 lb\" --for night      from 16:00 to 07:00",
-            "coldsim capacity 100lb --fill 30%         by temperature, for 1 h to without end",
+            "coldsim capacity 100lb --fill 30%         by temperature and time",
             "coldsim capacity \"11 kg\" --low -5C,-15C --for 8h --wind \"5 m/s\"",
             "coldsim capacity 30lb --low 0F --fill \"12 lb\" --json")
         { options.Cylinder, options.Low, options.Fill, options.Wind, options.Time, units, json, length.Full, length.Brief };
