@@ -41,13 +41,14 @@ internal sealed record SpellRule(double? Percent, int? Years)
     /// <summary>The spell of a record.</summary>
     /// <param name="spells">All of the record, of one length.</param>
     /// <param name="option">The option that asks.</param>
-    public DesignSpell Pick(IReadOnlyList<ColdSpell> spells, string option)
+    /// <param name="typicalYear">Whether the record is a year that is put together.</param>
+    public DesignSpell Pick(IReadOnlyList<ColdSpell> spells, string option, bool typicalYear)
     {
         if (Percent is { } percent)
             return DesignSpell.Percentile(spells, percent);
         if (Years is not { } years)
             return DesignSpell.Worst(spells);
         return DesignSpell.OnceIn(spells, years, out int winters) ?? throw CommandFault.Input(string.Create(
-            CultureInfo.InvariantCulture, $"coldsim: {option}: 1-in-{years} takes a record of at least {years - 1} whole winters, November to March; this one has {winters}"));
+            CultureInfo.InvariantCulture, $"coldsim: {option}: 1-in-{years} takes a record of at least {years - 1} whole winters, November to March; this one has {winters}{(typicalYear ? ", and is a typical year, whose months were picked for being usual" : "")}"));
     }
 }

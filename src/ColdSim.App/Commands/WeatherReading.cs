@@ -41,10 +41,14 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
             Digest = look.Digest,
 
             // The file is named once, above them.
-            Notes = [.. weather.Notes.Select(n => n.StartsWith($"{path}: ", StringComparison.Ordinal) ? n[(path.Length + 2)..] : n), .. done],
+            Notes = [.. weather.Notes.Select(n => n.StartsWith($"{path}: ", StringComparison.Ordinal) ? n[(path.Length + 2)..] : n), .. done, .. OfTypicalYear(weather)],
         };
         return question.Spell is { } asked ? WithSpell(answer, asked, look.Nights) : answer;
     }
+
+    // A rank in a year that is put together is no chance.
+    private string[] OfTypicalYear(WeatherResult weather) => weather.IsTypicalYear && question.Spell?.Rule is { } rule && (rule.Percent ?? rule.Years) is not null
+        ? ["a typical year: its months were picked for being usual, so its cold nights say little of how rare cold is; use a record of many years that were"] : [];
 
     /// <summary>Reads the file again.</summary>
     /// <param name="answer">What it was the first time.</param>
@@ -114,7 +118,7 @@ internal sealed class WeatherReading(WeatherQuestion question, Host host)
         IReadOnlyList<ColdSpell> spells = asked.Spells(nights);
         if (asked.Rule is { } rule)
         {
-            DesignSpell picked = rule.Pick(spells, asked.Option);
+            DesignSpell picked = rule.Pick(spells, asked.Option, answer.Weather.IsTypicalYear);
             return WithRows(answer with { Picked = picked }, picked.Spell);
         }
 

@@ -94,7 +94,8 @@ public static class ScenarioReader
         string? country = PlaceSection.Country(root.Section(PlaceSection.Declared));
         WeatherSection weather = WeatherSection.Read(
             root.Section(WeatherSection.Declared), source, place, panels: root.Has(SolarSection.Declared), who: root.Has(StopsSection.Declared) ? null : "place",
-            RunSection.OffsetOfStart(root.Section(RunSection.Declared)), needed: !StopsSection.HaveTheirOwnWeather(root));
+            RunSection.OffsetOfStart(root.Section(RunSection.Declared)), needed: !StopsSection.HaveTheirOwnWeather(root),
+            wanted: root.Has(StopsSection.Declared) ? null : RunSection.Days(root.Section(RunSection.Declared)));
         SiteSpecification site = weather.Site;
         IReadOnlyList<ReadStop> stops = StopsSection.Read(root, place, weather, source);
         WeatherSection first = stops.Count > 0 && !root.Has(WeatherSection.Declared) ? stops[0].Weather : weather;

@@ -15,6 +15,9 @@ public interface IRowSink
     /// <summary>Called once, before the first row.</summary>
     void Begin(WeatherSource source);
 
+    /// <summary>Drops the rows received so far: they lie before a gap that is before the days wanted. Begins again.</summary>
+    void Restart() => throw new NotSupportedException("rows that were received cannot be dropped");
+
     /// <summary>Receives the next row, in order of time.</summary>
     void Take(in WeatherRow row);
 }

@@ -34,6 +34,9 @@ internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan
         PassOn(long.MaxValue);
         foreach (MissingColumn column in _columns.Where(c => c.Empty > 0))
         {
+            // A file without sun at all is told by what is assumed in its place.
+            if (column.Name == "sun" && column.Known is null)
+                continue;
             string rest = column.Filled == column.Empty ? "" : FormattableString.Invariant($", {column.Empty - column.Filled} left to the stand-in");
             faults.Note($"{faults.File}: {column.Name} is empty in {column.Empty} rows; {column.Filled} filled in between their neighbours{rest}");
         }

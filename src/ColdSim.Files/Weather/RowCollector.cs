@@ -9,8 +9,11 @@ namespace ColdSim.Files.Weather;
 internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults, IRowSink sink)
 {
     private readonly HashSet<WeatherColumn> _columns = [];
-    private readonly UnusualRows _unusual = new(faults);
-    private readonly WeatherGaps _gaps = new(request.Bridge);
+    private UnusualRows _unusual = new(faults);
+    private WeatherGaps _gaps = new(request.Bridge);
+    private bool _hasSkippedRows;
+    private bool _isCut;
+    private long _read;
     private (DateTimeOffset Time, int Line)? _last;
     private DateTimeOffset? _first;
     private DateTimeOffset? _firstAfterWindow;
@@ -42,10 +45,17 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     public bool TakesYear { get; set; }
 
     /// <summary>Whether the rows are past the window, so that the rest of the file need not be read.</summary>
-    public bool IsPastWindow => request.To is { } to && _last is { } last && to.CompareTo(last.Time) < 0;
+    public bool IsPastWindow => _isCut || request.To is { } to && _last is { } last && to.CompareTo(last.Time) < 0;
 
-    /// <summary>Set where a row could not be read; it leaves a gap that is not in the file.</summary>
-    public bool HasSkippedRows { get; set; }
+    /// <summary>Set where a row could not be read; it leaves a gap that is not in the file. A row outside the days wanted is no loss.</summary>
+    public bool HasSkippedRows
+    {
+        get => _hasSkippedRows;
+        set => _hasSkippedRows |= value && !faults.IsOutside;
+    }
+
+    /// <summary>Rows of the file without an hour's temperature: sums of days, hours without a reading.</summary>
+    public long LeftOut { get; set; }
 
     /// <summary>Checks the numbers in its columns.</summary>
     public ColumnCheck Values { get; } = new(faults);
@@ -68,9 +78,11 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     /// <summary>Adds the next row.</summary>
     public void Add(in WeatherRow row, int line)
     {
-        if (_last is { } last && !Follows(last, row.Time, line))
+        faults.At = row.Time;
+        if (_isCut || (_last is { } last && !Follows(last, row.Time, line)))
             return;
         _last = (row.Time, line);
+        _read++;
         _first ??= row.Time;
         if (request.From?.CompareTo(row.Time) > 0 || request.To?.CompareTo(row.Time) < 0)
         {
@@ -79,6 +91,8 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
                 _firstAfterWindow ??= row.Time;
             return;
         }
+        if (_kept > 0 && request.Wanted is { } wanted && row.Time - _before > request.Bridge && CutAt(_before, row.Time, wanted))
+            return;
         if (_kept++ > 0)
             _gaps.Between(_before, row.Time, line);
         _before = row.Time;
@@ -93,8 +107,11 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
     /// <param name="line">The last line of the file.</param>
     public void Finish(int line)
     {
+        faults.At = null;
         if (_kept < 2 && !faults.Any)
             TooFew(Math.Max(1, line));
+        if (LeftOut > _read && _read > 0)
+            faults.Warn($"{faults.File}: only {_read} of {_read + LeftOut} rows are used; {LeftOut} have no hour's temperature, as sums of days have none");
         if (!HasSkippedRows)
             (Gaps, AllGaps) = _gaps.Check(faults);
         if (faults.Any)
@@ -105,6 +122,25 @@ internal sealed class RowCollector(WeatherRequest request, WeatherFaults faults,
         _sun?.Finish();
         if (_sun is { Changed: true })
             faults.Note($"{faults.File}: sun: means over the hour {(Averaging == IrradianceAveraging.HourEnding ? "before" : "after")} each time; each time is given the mean of the hours on its two sides");
+    }
+
+    // A gap outside the days wanted is no fault: what lies behind it, as seen from them, is not kept. Whether the row that was just read is not.
+    private bool CutAt(DateTimeOffset before, DateTimeOffset after, (DateTimeOffset From, DateTimeOffset To) wanted)
+    {
+        string gap = $"between {InstantText.Of(before)} and {InstantText.Of(after)}, {WeatherGaps.Hours(after - before)} h";
+        if (before >= wanted.To)
+        {
+            faults.Note($"{faults.File}: nothing {gap}; rows after it are not used, they lie after the days wanted");
+            _isCut = true;
+            return true;
+        }
+
+        if (after > wanted.From || _hasSkippedRows || faults.Any)
+            return false;
+        faults.Note($"{faults.File}: nothing {gap}; rows before it are not used, they lie before the days wanted");
+        (_gaps, _unusual, _sun, _missing, _kept, _begun) = (new(request.Bridge), new(faults), null, null, 0, false);
+        sink.Restart();
+        return false;
     }
 
     private void PassOn(in WeatherRow row)

@@ -7,7 +7,7 @@ namespace ColdSim.Files.Weather;
 internal sealed class RowsKept(int? most) : IRowSink
 {
     private readonly List<WeatherRow> _rows = [];
-    private readonly ColumnCounts _counts = new();
+    private ColumnCounts _counts = new();
     private WeatherRow _first;
     private WeatherRow _last;
     private WeatherRow _coldest;
@@ -38,6 +38,12 @@ internal sealed class RowsKept(int? most) : IRowSink
 
     public void Begin(WeatherSource source)
     {
+    }
+
+    public void Restart()
+    {
+        _rows.Clear();
+        (_counts, _inStretch, Stretch) = (new(), 0, 1);
     }
 
     public void Take(in WeatherRow row)

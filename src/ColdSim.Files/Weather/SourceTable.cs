@@ -73,6 +73,8 @@ internal sealed class SourceTable(RecordReader records, RowCollector rows, Weath
     /// <summary>The record as a row at a time; null where it has no temperature, and where it is faulty.</summary>
     public WeatherRow? Row(DateTimeOffset time)
     {
+        if (time != default)
+            faults.At = time;
         double? air = Value(WeatherColumn.Air, out bool faulty);
         double? humidity = Value(WeatherColumn.Humidity, out _);
         double? dewPoint = Value(WeatherColumn.DewPoint, out _) ?? (air is { } a && humidity is { } h ? WeatherColumn.DewPoint_K(a, h) : null);
@@ -80,7 +82,11 @@ internal sealed class SourceTable(RecordReader records, RowCollector rows, Weath
         if (air is not null)
             return row;
         if (!faulty)
+        {
             WithoutAir++;
+            rows.LeftOut++;
+        }
+
         return null;
     }
 

@@ -13,24 +13,37 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
     // All are held until the year is put together; two centuries of hours.
     private const int Most = 2_000_000;
 
-    private readonly record struct Stamp(int Year, int Month, int Day, int Minute, WeatherRow Row, int Line);
+    private readonly record struct Stamp(int Year, int Month, int Day, int Minute, WeatherRow? Row, int Line, IReadOnlyList<FileProblem> Problems);
 
     private readonly List<Stamp> _stamps = [];
 
     /// <summary>The clock that the rows are shown by; null for that of their dates.</summary>
     public TimeSpan? Shown { get; init; }
 
-    /// <summary>The last day seen, for the reader's check of completeness.</summary>
-    public (int Month, int Day)? LastDay => _stamps.Count == 0 ? null : (_stamps[^1].Month, _stamps[^1].Day);
+    /// <summary>The last day seen, with or without a temperature, for the reader's check of completeness.</summary>
+    public (int Month, int Day)? LastDay { get; private set; }
 
-    /// <summary>Adds a row; reports a date that does not exist.</summary>
+    /// <summary>Whether the last row seen ends its day.</summary>
+    public bool EndsWithDay { get; private set; }
+
+    /// <summary>Reads the current record's values and adds them.</summary>
+    /// <param name="table">The table.</param>
     /// <param name="year">As written.</param>
     /// <param name="month">1 to 12.</param>
     /// <param name="day">1 to 31.</param>
     /// <param name="minute">Of the day, 1,440 for its end.</param>
-    /// <param name="row">The rest; its time is set here.</param>
     /// <param name="line">Its line.</param>
-    public void Add(int year, int month, int day, int minute, in WeatherRow row, int line)
+    public void Take(SourceTable table, int year, int month, int day, int minute, int line)
+    {
+        WeatherRow? row = null;
+        IReadOnlyList<FileProblem> problems = faults.Waiting(() => row = table.Row(default));
+        (LastDay, EndsWithDay) = ((month, day), minute is 0 or DayMinutes);
+        if (row is not null || problems.Count > 0)
+            Add(year, month, day, minute, row, line, problems);
+    }
+
+    // Reports a date that does not exist.
+    private void Add(int year, int month, int day, int minute, WeatherRow? row, int line, IReadOnlyList<FileProblem> problems)
     {
         // A leap day is a day in any year here: the years are mixed.
         if (month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(2000, month) || minute is < 0 or > DayMinutes || year is < 2 or > 9990)
@@ -44,7 +57,7 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
             minute = DayMinutes;
         if (_stamps.Count == Most)
             throw new EndlessFileException("longer than 2 million rows") { Line = line };
-        _stamps.Add(new Stamp(year, month, day, minute, row, line));
+        _stamps.Add(new Stamp(year, month, day, minute, row, line, problems));
     }
 
     /// <summary>Passes on the rows, in order.</summary>
@@ -89,14 +102,27 @@ internal sealed class TypicalYear(WeatherRequest request, TimeSpan offset, RowCo
             {
                 repeated = true;
                 for (int j = february28; j < i; j++)
-                    rows.Add(_stamps[j].Row with { Time = At(year, 2, 29, _stamps[j].Minute) }, s.Line);
+                    Place(_stamps[j] with { Line = s.Line, Problems = [] }, At(year, 2, 29, _stamps[j].Minute));
             }
-            rows.Add(s.Row with { Time = At(year, s.Month, s.Day, s.Minute) }, s.Line);
+            Place(s, At(year, s.Month, s.Day, s.Minute));
         }
         if (leftOut)
             faults.Note($"{faults.File}: 29 February left out, {year} has none");
         if (repeated)
             faults.Note($"{faults.File}: 29 February is not in the file; the 28th is used twice");
+    }
+
+    private void Place(in Stamp stamp, DateTimeOffset time)
+    {
+        faults.At = time;
+        if (stamp.Problems.Count > 0)
+        {
+            faults.Report(stamp.Problems);
+            rows.HasSkippedRows = true;
+        }
+
+        if (stamp.Row is { } row)
+            rows.Add(row with { Time = time }, stamp.Line);
     }
 
     private DateTimeOffset At(int year, int month, int day, int minute)

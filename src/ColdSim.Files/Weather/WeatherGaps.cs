@@ -55,7 +55,7 @@ internal sealed class WeatherGaps(TimeSpan longest)
         {
             faults.Report(line, 1,
                 $"nothing between {InstantText.Of(gap.From)} and {InstantText.Of(gap.To)}, {Hours(gap.Length)} h",
-                $"accepted: at most {Hours(longest)} h between rows{(longest == Longest ? "" : ", as asked for")}");
+                $"accepted: at most {Hours(longest)} h between rows{(longest == Longest ? "" : ", as asked for")}; --bridge \"{Math.Ceiling(gap.Length.TotalHours):0} h\", or bridge under [weather], puts a straight line over it");
         }
 
         for (int i = 0; i < _more.Count; i++)

@@ -41,6 +41,15 @@ internal sealed class WeatherInput : IDisposable
     /// <summary>The whole as bytes, from its beginning; not together with <see cref="Text"/>.</summary>
     public Stream Raw => _bytes;
 
+    /// <summary>The whole lines of the first bytes.</summary>
+    public IEnumerable<string> Lines()
+    {
+        int end = Bytes.Length < HeadLength ? Bytes.Length : Bytes.AsSpan().LastIndexOf((byte)'\n') + 1;
+        using StreamReader reader = new(new MemoryStream(Bytes, 0, end), Lenient(Encoding));
+        while (reader.ReadLine() is { } line)
+            yield return line;
+    }
+
     /// <summary>Reads the beginning; disposing the result disposes the stream.</summary>
     public static WeatherInput Open(Stream stream)
     {

@@ -15,6 +15,13 @@ public sealed record WeatherRequest
     /// <summary>Rows after this are skipped.</summary>
     public WindowEdge? To { get; init; }
 
+    /// <summary>The days of a run: faults and gaps outside them refuse nothing. Null where every row is wanted.</summary>
+    public (DateTimeOffset From, DateTimeOffset To)? Wanted { get; init; }
+
+    /// <summary>Whether a row lies outside the window or the days wanted.</summary>
+    internal bool IsUnwanted(DateTimeOffset time)
+        => From?.CompareTo(time) > 0 || To?.CompareTo(time) < 0 || (Wanted is { } wanted && (time < wanted.From || time > wanted.To));
+
     /// <summary>The longest gap that a straight line may bridge.</summary>
     public TimeSpan Bridge { get; init; } = WeatherGaps.Longest;
 

@@ -33,7 +33,26 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
         FixedForOptions = true,
     };
 
+    // Rows on both sides of the run are needed for straight lines.
+    private static readonly TimeSpan Beside = TimeSpan.FromHours(3);
+
     private const string AcceptedStart = "accepted: a date and time with offset, without quotes, such as 2025-01-14T16:00:00-07:00";
+
+    /// <summary>The days that the run needs weather for; null where the table does not say them, or is wrong, which reading it reports.</summary>
+    /// <param name="section">The table.</param>
+    public static (DateTimeOffset From, DateTimeOffset To)? Days(SectionReader section)
+    {
+        if (!section.Present || section.Value(StartKey) is not TomlDateOrTime { HasDate: true, HasTime: true } start)
+            return null;
+
+        // Without an offset it may be any clock's.
+        TimeSpan beside = start.HasOffset ? Beside : TimeSpan.FromHours(15);
+        DateTimeOffset from = start.HasOffset ? start.Value : new(start.Value.DateTime, TimeSpan.Zero);
+        if (from.Year is < CalendarYears.First or > CalendarYears.Last)
+            return null;
+        DateTimeOffset to = section.Value(NightsKey) is TomlNumber { Whole: true, Value: >= 1 and <= 400 } nights ? EndOf(from, (int)nights.Value).Add(beside) : DateTimeOffset.MaxValue;
+        return (from.Subtract(beside), to);
+    }
 
     /// <summary>Reads when the run is.</summary>
     /// <param name="section">The table.</param>

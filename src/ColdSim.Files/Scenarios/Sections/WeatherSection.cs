@@ -37,8 +37,10 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     /// <param name="who">Whose place it is, to name what of it comes from the weather; null where others say that.</param>
     /// <param name="clock">The offset of a time that is written with one, for days, which have none; null where there is none.</param>
     /// <param name="needed">Whether it must be there.</param>
+    /// <param name="wanted">The days of the run, outside which faults of the file matter to nobody; null where they are not known.</param>
     public static WeatherSection Read(
-        SectionReader section, WeatherOnce source, GivenPlace given, bool panels, string? who = null, TimeSpan? clock = null, bool needed = true)
+        SectionReader section, WeatherOnce source, GivenPlace given, bool panels, string? who = null, TimeSpan? clock = null, bool needed = true,
+        (DateTimeOffset From, DateTimeOffset To)? wanted = null)
     {
         WeatherDefaults defaults = new()
         {
@@ -47,7 +49,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             Cloud_frac = section.GetOrDefault(Cloud),
             Sun_W_m2 = section.GetOrDefault(Sun),
         };
-        WeatherRequest request = ReadRequest(section) with { Near = given.Site is { Latitude_deg: { } latitude, Longitude_deg: { } longitude } ? (latitude, longitude) : null };
+        WeatherRequest request = ReadRequest(section) with { Wanted = wanted, Near = given.Site is { Latitude_deg: { } latitude, Longitude_deg: { } longitude } ? (latitude, longitude) : null };
         string? file = section.Get(WeatherKeys.File);
         PlaceShift shift = ReadShift(section);
         IReadOnlyList<SectionReader> tables = section.Sections(WeatherDaysSection.Declared);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather.Formats;
 
@@ -87,9 +86,7 @@ internal static class EpwCsv
         }
         // The only row of an hour is for the hour's end, whether its minute is written 0 or 60.
         int within = perHour == 1 || minute == 0 ? 60 : minute;
-        WeatherRow? row = table.Row(default);
-        if (row is { } read)
-            year.Add(y, month, day, (hour - 1) * 60 + within, read, records.Line);
+        year.Take(table, y, month, day, ((hour - 1) * 60) + within, records.Line);
     }
 
     private static TimeSpan? Location(RecordReader records, RowCollector rows, WeatherFaults faults)

@@ -44,7 +44,11 @@ internal static class GlobalHourlyCsv
             if (first)
                 rows.Station = Station(records, headings) with { Offset = request.Offset };
             if (ReportType.Rank(records.Text(at.Type)) is not { } rank)
+            {
+                rows.LeftOut++;
                 continue;
+            }
+
             if (records.Count < Math.Min(headings.Length, 12))
                 faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings"));
             else if (InstantText.TryRead(records.Text(at.Date), TimeSpan.Zero, out DateTimeOffset time) != InstantText.Outcome.Read)
@@ -54,6 +58,7 @@ internal static class GlobalHourlyCsv
             }
             else
             {
+                faults.At = time;
                 if (Row(cells, at, time.ToOffset(shown)) is { } row)
                     pick.Add(row, rank, records.Line);
                 continue;
@@ -77,6 +82,7 @@ internal static class GlobalHourlyCsv
         if (air is not { } known)
         {
             cells.WithoutAir++;
+            cells.Rows.LeftOut++;
             return null;
         }
 

@@ -6,7 +6,14 @@ namespace ColdSim.Files.Weather.Formats;
 internal sealed class JsonNumbers(JsonText json, RowCollector rows, WeatherFaults faults)
 {
     /// <summary>Records without a temperature.</summary>
-    public int WithoutAir { get; set; }
+    public int WithoutAir { get; private set; }
+
+    /// <summary>Counts a record without a temperature.</summary>
+    public void LeaveOut()
+    {
+        WithoutAir++;
+        rows.LeftOut++;
+    }
 
     /// <summary>The value in SI; null where it is not known, and, with a fault, where it is out of range.</summary>
     /// <param name="column">Its column.</param>

@@ -42,4 +42,19 @@ internal sealed class JsonText
 
     /// <summary>The column of a place, in bytes from 1.</summary>
     public int ColumnOf(long place) => (int)place - Bytes[..(int)place].LastIndexOf((byte)'\n');
+
+    /// <summary>Whether nothing but blanks follows a place.</summary>
+    public bool IsEnd(int line, int column)
+    {
+        ReadOnlySpan<byte> rest = Bytes;
+        for (; line > 1; line--)
+        {
+            int end = rest.IndexOf((byte)'\n');
+            if (end < 0)
+                return true;
+            rest = rest[(end + 1)..];
+        }
+
+        return column - 1 >= rest.Length || rest[(column - 1)..].Trim(" \t\r\n"u8).IsEmpty;
+    }
 }

@@ -31,8 +31,15 @@ internal static class JsonValues
     }
 
     /// <summary>A fault of the document as a whole.</summary>
-    public static void ReportBroken(WeatherFaults faults, JsonException e)
-        => faults.Report((int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1, "not a whole JSON document; cut short, perhaps");
+    /// <param name="faults">Receives it.</param>
+    /// <param name="json">The document.</param>
+    /// <param name="e">What the reader said.</param>
+    public static void ReportBroken(WeatherFaults faults, JsonText json, JsonException e)
+    {
+        (int line, int column) = ((int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1);
+        faults.At = null;
+        faults.Report(line, column, json.IsEnd(line, column) ? "the JSON document ends in the middle; the file is cut short" : "not JSON from here on");
+    }
 
     private static JsonElement? Value(this JsonElement from, string name, JsonValueKind kind)
         => from.ValueKind == JsonValueKind.Object && from.TryGetProperty(name, out JsonElement value) && value.ValueKind == kind ? value : null;

@@ -10,7 +10,7 @@ internal static class LcdCsv
 {
     private const int MetricIdLength = 11;
 
-    public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
+    public static void Read(WeatherInput input, char separator, RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
     {
         if (!records.Next())
             return;
@@ -27,7 +27,7 @@ internal static class LcdCsv
             return;
         }
         rows.Station = Station(records, headings, id);
-        if (Offset(request, rows.Station, faults) is not { } offset)
+        if (Offset(input, separator, request, rows.Station, faults) is not { } offset)
             return;
         rows.Station = rows.Station with { Offset = offset };
         bool metric = IsMetric(rows.Station.Id ?? "");
@@ -45,7 +45,11 @@ internal static class LcdCsv
         {
             string kind = records.Text(type);
             if (ReportType.Rank(kind) is not { } rank)
+            {
+                rows.LeftOut++;
                 continue;
+            }
+
             if (records.Count < Math.Min(headings.Length, 12))
             {
                 faults.Report(records.Line, 1, FormattableString.Invariant($"{records.Count} fields under {headings.Length} headings"));
@@ -95,18 +99,18 @@ internal static class LcdCsv
         };
     }
 
-    /// <summary>The offset stated, or the full hours nearest the meridian, which is then noted.</summary>
-    private static TimeSpan? Offset(WeatherRequest request, WeatherStation station, WeatherFaults faults)
+    /// <summary>The offset stated, or the file's own, which is then noted; it is never guessed from the longitude, which is wrong for one station in four.</summary>
+    private static TimeSpan? Offset(WeatherInput input, char separator, WeatherRequest request, WeatherStation station, WeatherFaults faults)
     {
         if (request.Offset is { } stated)
             return stated;
-        if (station.Longitude_deg is { } longitude)
+        if (LcdOffset.Of(input, separator, station.Longitude_deg) is (TimeSpan own, string by))
         {
-            TimeSpan guess = TimeSpan.FromHours(Math.Round(longitude / 15));
-            faults.Note($"{faults.File}: local standard time without an offset; UTC{InstantText.OfOffset(guess)} guessed from the longitude; state 'offset' where that is wrong");
-            return guess;
+            faults.Note($"{faults.File}: local standard time, UTC{InstantText.OfOffset(own)} by {by}");
+            return own;
         }
-        faults.Report(1, 1, "times in local standard time, and no longitude to tell its offset from UTC", "accepted: an offset stated beside the file, such as \"-07:00\"");
+
+        faults.Report(1, 1, "times in local standard time, and neither sunrise and sunset nor a report's UTC to tell its offset", StandardTime.Accepted(station.Longitude_deg));
         return null;
     }
 

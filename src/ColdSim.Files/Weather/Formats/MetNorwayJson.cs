@@ -47,7 +47,7 @@ internal static class MetNorwayJson
         }
         catch (JsonException e)
         {
-            JsonValues.ReportBroken(faults, e);
+            JsonValues.ReportBroken(faults, json, e);
             return;
         }
 
@@ -78,6 +78,7 @@ internal static class MetNorwayJson
                 continue;
             }
 
+            faults.At = time;
             JsonElement data = one.RootElement.Object("data") ?? default;
             JsonElement details = (data.Object("instant") ?? default).Object("details") ?? default;
             double?[] values = new double?[Variables.Length];
@@ -91,7 +92,7 @@ internal static class MetNorwayJson
 
             if (values[0] is not { } air)
             {
-                numbers.WithoutAir++;
+                numbers.LeaveOut();
                 continue;
             }
 

@@ -124,7 +124,6 @@ internal static class NsrdbCsv
             return;
         }
 
-        if (table.Row(default) is { } row)
-            year.Add(y, month, day, (hour * 60) + minute, row, records.Line);
+        year.Take(table, y, month, day, (hour * 60) + minute, records.Line);
     }
 }

@@ -41,7 +41,7 @@ internal static class NwsForecastJson
         }
         catch (JsonException e)
         {
-            JsonValues.ReportBroken(faults, e);
+            JsonValues.ReportBroken(faults, json, e);
             return;
         }
         if (!found && !faults.Any)

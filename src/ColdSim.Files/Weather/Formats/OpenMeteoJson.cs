@@ -36,7 +36,7 @@ internal static class OpenMeteoJson
         }
         catch (JsonException e)
         {
-            JsonValues.ReportBroken(faults, e);
+            JsonValues.ReportBroken(faults, json, e);
             return;
         }
 
@@ -161,6 +161,8 @@ internal static class OpenMeteoJson
                 continue;
             }
 
+            faults.At = time;
+
             double? Value(WeatherColumn column)
             {
                 foreach ((WeatherColumn known, string name, UnitSpelling unit, Variable values) in columns)
@@ -187,7 +189,7 @@ internal static class OpenMeteoJson
         if (air is { } known)
             rows.Add(new WeatherRow(time, known, wind, dewPoint, sun, cloud, pressure), line);
         else
-            numbers.WithoutAir++;
+            numbers.LeaveOut();
     }
 
     private static DateTimeOffset? Time(JsonText json, int at, double number, TimeSpan offset)

@@ -53,6 +53,10 @@ internal static class OwnCsv
             }
             if (reader.Read() is { } row)
             {
+                // A row with a faulty temperature closes no gap outside the days wanted, where its fault is not reported.
+                if (double.IsNaN(row.Air_K) && faults.IsOutside)
+                    continue;
+
                 // Times in UTC say nothing of the clock at the place.
                 if (row.Time.Offset != TimeSpan.Zero && rows.Station.Offset is null)
                     rows.Station = rows.Station with { Offset = row.Time.Offset };

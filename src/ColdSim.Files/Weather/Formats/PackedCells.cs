@@ -7,6 +7,8 @@ internal sealed class PackedCells(RecordReader records, RowCollector rows, Weath
 {
     private int _failed;
 
+    public RowCollector Rows => rows;
+
     /// <summary>Records without a temperature.</summary>
     public int WithoutAir { get; set; }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather.Formats;
 
@@ -107,20 +106,14 @@ internal static class PvgisCsv
             faults.Report(records.Line, 1, $"{headings[0]}: '{Quote.Of(text)}' is not a date and time", Accepted);
         else
         {
-            if (table.Row(time.ToOffset(shown)) is { } row)
-                Add(row, time, year, records.Line, rows);
+            if (year is not null)
+                year.Take(table, time.Year, time.Month, time.Day, (time.Hour * 60) + time.Minute, records.Line);
+            else if (table.Row(time.ToOffset(shown)) is { } row)
+                rows.Add(row, records.Line);
             return;
         }
 
         rows.HasSkippedRows = true;
-    }
-
-    private static void Add(in WeatherRow row, DateTimeOffset time, TypicalYear? year, int line, RowCollector rows)
-    {
-        if (year is null)
-            rows.Add(row, line);
-        else
-            year.Add(time.Year, time.Month, time.Day, (time.Hour * 60) + time.Minute, row, line);
     }
 
     // 20160131:0010

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ColdSim.Model.Weather;
 
 namespace ColdSim.Files.Weather.Formats;
 
@@ -51,8 +50,10 @@ internal static class Tmy3Csv
         }
         year.Finish();
         rows.HasSkippedRows |= records.HasBroken;
-        if (read < Hours && !faults.Any)
-            faults.Warn($"{faults.File}: {read} hours, a typical year has {Hours}; cut short, perhaps");
+        if (read < Hours && !faults.Any && year.EndsWithDay)
+            faults.Note($"{faults.File}: {read} hours, a whole year has {Hours}");
+        else if (read < Hours && !faults.Any)
+            faults.Warn($"{faults.File}: {read} hours, a whole year has {Hours}, and the last day does not end; cut short, perhaps");
         table.NoteLeftOut();
         rows.Finish(records.Line);
     }
@@ -75,9 +76,7 @@ internal static class Tmy3Csv
             rows.HasSkippedRows = true;
             return false;
         }
-        WeatherRow? row = table.Row(default);
-        if (row is { } read)
-            year.Add(day.Year, day.Month, date.StartsWith("02/29/", StringComparison.Ordinal) ? 29 : day.Day, minute, read, records.Line);
+        year.Take(table, day.Year, day.Month, date.StartsWith("02/29/", StringComparison.Ordinal) ? 29 : day.Day, minute, records.Line);
         return true;
     }
 

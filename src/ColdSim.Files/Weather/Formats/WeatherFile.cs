@@ -17,7 +17,7 @@ public static class WeatherFile
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(request);
-        WeatherFaults faults = new(name);
+        WeatherFaults faults = new(name) { IsUnwanted = request.From is null && request.To is null && request.Wanted is null ? null : request.IsUnwanted };
         RowsKept kept = new(request.MostRows);
         RowCollector rows = new(request, faults, sink ?? kept);
         WeatherFormat format = request.Format ?? WeatherFormat.Csv;
@@ -37,6 +37,7 @@ public static class WeatherFile
             if (request.Year is { } year && !rows.TakesYear && !faults.Any)
                 faults.Warn($"{faults.File}: its times have years of their own; the year {year} that was asked for is not used");
         });
+        faults.WarnOfOutside();
         return Result(format, rows, kept, faults) with { OtherKind = otherKind };
     }
 
@@ -69,7 +70,7 @@ public static class WeatherFile
         {
             case WeatherFormat.Epw: EpwCsv.Read(records, request, rows, faults); break;
             case WeatherFormat.Tmy3: Tmy3Csv.Read(records, request, rows, faults); break;
-            case WeatherFormat.Lcd: LcdCsv.Read(records, request, rows, faults); break;
+            case WeatherFormat.Lcd: LcdCsv.Read(input, separator, records, request, rows, faults); break;
             case WeatherFormat.Ghcnh: GhcnhPsv.Read(records, request, rows, faults); break;
             case WeatherFormat.OpenMeteo: OpenMeteoCsv.Read(records, request, rows, faults); break;
             case WeatherFormat.EnvironmentCanada: EnvironmentCanadaCsv.Read(records, request, rows, faults); break;

@@ -24,6 +24,8 @@ internal sealed class WeatherRowReader(CsvReader csv, char separator, WeatherHea
             return null;
         }
         DateTimeOffset? time = Time();
+        if (time is not null)
+            faults.At = time;
         if (time is null && IsHeadings())
         {
             faults.Report(Line, 1, "the headings are here again", RecordReader.OneHeadingRow);

@@ -187,6 +187,16 @@ public sealed class WeatherCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_typical_year_is_named_as_one_where_a_chance_is_asked_of_it()
+    {
+        string epw = Write("a.epw", Samples.EpwOf([(1990, 1, 29), (1990, 1, 30), (1984, 1, 31)]));
+        const string words = "its months were picked for being usual";
+        Assert.Contains(words, Run(0, epw, "--night", "p99", "--full").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.DoesNotContain(words, Run(0, epw, "--night", "worst", "--full").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("is a typical year", Run(2, epw, "--night", "1-in-10").Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_map_is_proposed_with_three_rows_by_it_and_written()
     {
         string table = Write("logger.csv", Logger), map = Path.Combine(_folder, "logger.toml");

@@ -67,7 +67,7 @@ public class BadWeatherTests
     [InlineData("PK\u0003\u0004 and more", "w:1:1: the file is a zip archive or a spreadsheet's own file; accepted: a text table of weather, packed with gzip or not, or a forecast in JSON of Open-Meteo, the US weather service or MET Norway")]
     [InlineData("<!DOCTYPE html><html>", "w:1:1: the file is a web page; accepted: a text table of weather, packed with gzip or not, or a forecast in JSON of Open-Meteo, the US weather service or MET Norway")]
     [InlineData("", "w:1:1: the file is empty; accepted: a row of headings, such as time,air [°C], and rows below it")]
-    [InlineData("{\"properties\": {\"periods\": [", "w:1:29: not a whole JSON document; cut short, perhaps")]
+    [InlineData("{\"properties\": {\"periods\": [", "w:1:29: the JSON document ends in the middle; the file is cut short")]
     [InlineData("location_id,latitude,longitude,elevation,utc_offset_seconds\n0,40,-105,0,0\n", "w:2:1: no headings below the lines about the place")]
     public void A_file_that_is_not_weather_is_refused(string text, string expected)
         => Assert.Equal(expected, Samples.Read(Encoding.Latin1.GetBytes(text.Replace("°", "\u00B0", StringComparison.Ordinal))).Problems[0].ToString());

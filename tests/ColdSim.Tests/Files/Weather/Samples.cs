@@ -18,22 +18,22 @@ internal static class Samples
 
     /// <summary>Invented data in the publisher's documented layout, version 2.</summary>
     public const string LcdMetric = """
-        STATION,DATE,LATITUDE,LONGITUDE,ELEVATION,NAME,REPORT_TYPE,SOURCE,HourlyDewPointTemperature,HourlyDryBulbTemperature,HourlyRelativeHumidity,HourlySkyConditions,HourlySeaLevelPressure,HourlyStationPressure,HourlyWindDirection,HourlyWindSpeed,Sunrise,REM
-        USW00099999,2031-01-09T23:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-15.0,-10.0,67,FEW:02 12 OVC:08 20,1020.1,840.0,010,3.1,,
-        USW00099999,2031-01-10T00:00:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-12,335,-15.0,-10.2,67,,1020.1,840.1,010,3.0,,"SYN 7, ""as sent"" so"
-        USW00099999,2031-01-10T00:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-15.1,-11.0,66,CLR:00,1020.3,840.2,,0.0,,
-        USW00099999,2031-01-10T01:37:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-16,335,-15.1,-11.4,66,VV:09 1,1020.3,840.2,,0.5,,
-        USW00099999,2031-01-10T01:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-15.2,-12.0s,66,CLR:00,1020.3,840.3,VRB,1.5,,
-        USW00099999,2031-01-10T02:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-16.0,-13.0,66,CLR:00,1020.3,840.3,VRB,1.5,,
-        USW00099999,2031-01-10T23:59:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",SOD  ,335,,,,,,,,,0720,
+        STATION,DATE,LATITUDE,LONGITUDE,ELEVATION,NAME,REPORT_TYPE,SOURCE,HourlyDewPointTemperature,HourlyDryBulbTemperature,HourlyRelativeHumidity,HourlySkyConditions,HourlySeaLevelPressure,HourlyStationPressure,HourlyWindDirection,HourlyWindSpeed,Sunrise,Sunset,REM
+        USW00099999,2031-01-09T23:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-15.0,-10.0,67,FEW:02 12 OVC:08 20,1020.1,840.0,010,3.1,,,
+        USW00099999,2031-01-10T00:00:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-12,335,-15.0,-10.2,67,,1020.1,840.1,010,3.0,,,"SYN 7, ""as sent"" so"
+        USW00099999,2031-01-10T00:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-15.1,-11.0,66,CLR:00,1020.3,840.2,,0.0,,,
+        USW00099999,2031-01-10T01:37:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-16,335,-15.1,-11.4,66,VV:09 1,1020.3,840.2,,0.5,,,
+        USW00099999,2031-01-10T01:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-15.2,-12.0s,66,CLR:00,1020.3,840.3,VRB,1.5,,,
+        USW00099999,2031-01-10T02:54:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",FM-15,335,-16.0,-13.0,66,CLR:00,1020.3,840.3,VRB,1.5,,,
+        USW00099999,2031-01-10T23:59:00,40.0,-105.2,1600.0,"NOWHERE FIELD, XX US",SOD  ,335,,,,,,,,,0720,1656,
         """;
 
     /// <summary>Invented data in the publisher's documented layout, version 1.</summary>
     public const string LcdUs = """
-        "STATION","DATE","LATITUDE","LONGITUDE","ELEVATION","NAME","REPORT_TYPE","SOURCE","HourlyDewPointTemperature","HourlyDryBulbTemperature","HourlyRelativeHumidity","HourlyStationPressure","HourlyWindSpeed"
-        "99999999999","2021-01-10T00:54:00","40.0","-105.2","1600.0","NOWHERE FIELD, XX US","FM-15","7","5","14","67","24.80","10"
-        "99999999999","2021-01-10T01:54:00","40.0","-105.2","1600.0","NOWHERE FIELD, XX US","FM-15","7","5","*","67","24.80","10"
-        "99999999999","2021-01-10T02:54:00","40.0","-105.2","1600.0","NOWHERE FIELD, XX US","FM-15","7","4","12","67","24.80","10"
+        "STATION","DATE","LATITUDE","LONGITUDE","ELEVATION","NAME","REPORT_TYPE","SOURCE","HourlyDewPointTemperature","HourlyDryBulbTemperature","HourlyRelativeHumidity","HourlyStationPressure","HourlyWindSpeed","REM"
+        "99999999999","2021-01-10T00:54:00","40.0","-105.2","1600.0","NOWHERE FIELD, XX US","FM-15","7","5","14","67","24.80","10","MET09501/10/21 00:54:02 METAR KXXX 100754Z AUTO 01010KT"
+        "99999999999","2021-01-10T01:54:00","40.0","-105.2","1600.0","NOWHERE FIELD, XX US","FM-15","7","5","*","67","24.80","10","MET09501/10/21 01:54:02 METAR KXXX 100854Z AUTO 01010KT"
+        "99999999999","2021-01-10T02:54:00","40.0","-105.2","1600.0","NOWHERE FIELD, XX US","FM-15","7","4","12","67","24.80","10","MET09501/10/21 02:54:02 METAR KXXX 100954Z AUTO 01010KT"
         """;
 
     /// <summary>Invented data in the publisher's documented layout, version 1.1 with fewer columns.</summary>

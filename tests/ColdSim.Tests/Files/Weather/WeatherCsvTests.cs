@@ -89,7 +89,7 @@ public class WeatherCsvTests
     [InlineData("2025-01-14T19:00-07:00", "w.csv:4:1: 1 fields under 2 headings; accepted: 2 fields, numbers with a point")]
     [InlineData("2025-01-14T19:00-07:00,-91", "w.csv:4:24: air [°C]: -91 is out of range; accepted: -90 °C to 60 °C")]
     [InlineData("\"2025-01-14T19:00-07:00,-9", "w.csv:4:1: a quotation mark that does not open and close a field")]
-    [InlineData("2025-01-14T22:00-07:00,-5", "w.csv:4:1: nothing between 2025-01-14T18:00-07:00 and 2025-01-14T22:00-07:00, 4 h; accepted: at most 3 h between rows")]
+    [InlineData("2025-01-14T22:00-07:00,-5", "w.csv:4:1: nothing between 2025-01-14T18:00-07:00 and 2025-01-14T22:00-07:00, 4 h; accepted: at most 3 h between rows; --bridge \"4 h\", or bridge under [weather], puts a straight line over it")]
     public void A_bad_row_is_reported_with_its_place(string row, string expected)
         => Assert.Equal(expected, Assert.Single(Read($"time,air [°C]\n2025-01-14T17:00-07:00,-4\n2025-01-14T18:00-07:00,-4\n{row}\n").Problems).ToString());
 

@@ -167,8 +167,53 @@ public class WeatherReaderTests
         Assert.Equal([-10, -11, -11.4, -13], read.Rows.Select(r => r.Celsius()));
         Assert.Equal([1, 0, 1, 0], read.Rows.Select(r => r.Cloud_frac));
         Assert.Contains("w: 1 value that the publisher marks as suspect left out", read.Notes);
-        Assert.Contains(read.Notes, n => n.Contains("UTC-07:00 guessed from the longitude", StringComparison.Ordinal));
+        Assert.Contains(read.Notes, n => n.Contains("UTC-07:00 by its sunrise and sunset", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Lcds_offset_is_its_own_or_asked_for_and_not_the_longitudes()
+    {
+        Assert.Contains("w: local standard time, UTC-07:00 by the UTC in its reports", Samples.Good(Samples.LcdUs).Notes);
+        Assert.Equal(TimeSpan.FromHours(-7), Samples.Good(Samples.LcdUs).Station.Offset);
+
+        // 83 degrees west, where the clock is an hour ahead of the sun's: the nearest full hours would be -06:00.
+        string east = Samples.LcdMetric.Replace("-105.2", "-83.0", StringComparison.Ordinal).Replace(",0720,1656,", ",0753,1727,", StringComparison.Ordinal);
+        Assert.Equal(TimeSpan.FromHours(-5), Samples.Good(east).Station.Offset);
+        string silent = Samples.LcdMetric.Replace(",0720,1656,", ",,,", StringComparison.Ordinal);
+        Assert.Equal(
+            "w:1:1: times in local standard time, and neither sunrise and sunset nor a report's UTC to tell its offset; accepted: --offset \"-07:00\", or offset under [weather], the standard time of the station's zone; "
+            + "at longitude -105.2 often -07:00 or an hour beside it",
+            Assert.Single(Samples.Read(silent).Problems).ToString());
+        Assert.Equal(TimeSpan.FromHours(-8), Samples.Good(silent, new() { Offset = TimeSpan.FromHours(-8) }).Rows[0].Time.Offset);
+    }
+
+    [Fact]
+    public void A_file_that_is_hardly_used_says_so()
+    {
+        string days = string.Concat(Enumerable.Range(11, 20).Select(d => $"USW00099999,2031-01-{d}T23:59:00,40.0,-105.2,1600.0,\"NOWHERE FIELD, XX US\",SOD  ,335,,,,,,,,,0720,1656,\n"));
+        Assert.Contains("w: only 4 of 26 rows are used; 22 have no hour's temperature, as sums of days have none", Samples.Good(Samples.LcdMetric.ReplaceLineEndings("\n") + "\n" + days).Warnings);
+        Assert.DoesNotContain(Samples.Good(Samples.LcdMetric).Warnings, w => w.Contains("rows are used", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Cut_short_is_said_only_where_a_file_is()
+    {
+        string[] lines = Samples.Tmy3.Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        Assert.Contains("w: 48 hours, a whole year has 8760", Samples.Good(Samples.Tmy3).Notes);
+        Assert.Empty(Samples.Good(Samples.Tmy3).Warnings);
+        Assert.Contains("w: 43 hours, a whole year has 8760, and the last day does not end; cut short, perhaps", Samples.Good(string.Join('\n', lines[..^5])).Warnings);
+        string withoutLast = Samples.Epw.Replace("2,1,24,60,?9,-12.4,-15.0", "2,1,24,60,?9,99.9,99.9", StringComparison.Ordinal);
+        Assert.NotEqual(Samples.Epw, withoutLast);
+        Assert.DoesNotContain(Samples.Good(withoutLast).Warnings, w => w.Contains("cut short", StringComparison.Ordinal));
+        Assert.Equal("w:1:29: the JSON document ends in the middle; the file is cut short", Samples.Read("{\"properties\": {\"periods\": [").Problems[0].ToString());
+        Assert.Equal("w:1:30: not JSON from here on", Samples.Read("{\"properties\": {\"periods\": [ } ]}").Problems[0].ToString());
+    }
+
+    [Fact]
+    public void Columns_that_are_not_used_are_one_warning()
+        => Assert.Equal(
+            ["w: columns 'q1', 'q2', 'q3', 'q4', 'q5' and 2 more are not used"],
+            Samples.Good("time,air [°C],q1,q2,q3,q4,q5,q6,q7\n2025-01-14T01:00Z,-1,,,,,,,\n2025-01-14T02:00Z,-2,,,,,,,\n").Warnings);
 
     [Fact]
     public void The_two_versions_of_lcd_differ_in_their_units()
