@@ -17,7 +17,7 @@ public sealed record StarterQuestion(string Text, string Default, Func<StarterRi
         StarterCylinder cylinder = unknown.Cylinders[0];
         return
         [
-            new($"Place, and height above the sea ({(metric ? "Alp, 1,600 m" : "Trailhead, 5,300 ft")})", "sea level", Place),
+            new($"Place, and height above the sea ({(metric ? "Alp, 1,600 m" : "Trailhead, 5,300 ft")})", "the weather file's, else sea level", Place),
             new($"Coach: length and build: good, ordinary or leaky ({unknown.Length}, leaky)", $"{unknown.Length}, {unknown.Grade}", Coach),
             new(
                 "Cylinders with what is left, and how joined: by hand, changeover or together\n"

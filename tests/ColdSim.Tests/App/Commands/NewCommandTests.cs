@@ -63,6 +63,15 @@ public sealed partial class NewCommandTests : IDisposable
         Assert.Empty(Directory.GetFiles(_folder));
     }
 
+    [Fact]
+    public void The_plain_starter_names_no_date_and_runs_from_the_first_afternoon_of_its_weather()
+    {
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("new", Path.Combine(_folder, "trip.toml")));
+        Assert.DoesNotMatch(Date(), File.ReadAllText(Path.Combine(_folder, "trip.toml")));
+        Assert.Equal((16, 0), (Checked().Start.Hour, Checked().Start.Minute));
+    }
+
     public static TheoryData<string[]> Answers() =>
     [
         ["", "", "", "", "", "", "", "", ""],

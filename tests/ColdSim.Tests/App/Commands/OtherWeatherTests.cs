@@ -85,13 +85,32 @@ public sealed class OtherWeatherTests : IDisposable
     }
 
     [Fact]
+    public void Tonight_puts_the_rigs_hollow_and_place_on_another_file()
+    {
+        string rig = Write("hollow.toml", File.ReadAllText(_scenario).Replace("file = \"gone.csv\"", "hollow = \"5 K\"", StringComparison.Ordinal));
+        string csv = Write("w.csv", "# Position: 40, -105\n# Elevation: 2000 m\n" + Nights("-5"));
+        string[] words = ["tonight", "--weather", csv, "--left", "full", "--json"];
+        using JsonDocument plain = JsonDocument.Parse(Run(0, [.. words, "--rig", Write("plain.toml", File.ReadAllText(rig).Replace("hollow = \"5 K\"", "", StringComparison.Ordinal))]).Out);
+        using JsonDocument hollow = JsonDocument.Parse(Run(0, [.. words, "--rig", rig]).Out);
+        Assert.Equal((-5.0, -10.0), (Low(plain), Low(hollow)));
+        Assert.Contains("place: elevation 2000 m, as the weather file says", hollow.RootElement.GetProperty("assumptions").ToString(), StringComparison.Ordinal);
+
+        static double Low(JsonDocument run) => Math.Round(run.RootElement.GetProperty("nights")[0].GetProperty("outside_low_c").GetDouble(), 6);
+    }
+
+    // Three days around today by the hour.
+    private static string Nights(string air_C)
+    {
+        System.Text.StringBuilder csv = new("time,air [°C]\n");
+        for (int h = 0; h < 72; h++)
+            csv.Append(System.Globalization.CultureInfo.InvariantCulture, $"{new DateTimeOffset(DateTime.Today.AddDays(-1).AddHours(h)):yyyy-MM-dd'T'HH:mmzzz},{air_C}\n");
+        return csv.ToString();
+    }
+
+    [Fact]
     public void Tonight_without_a_rig_is_at_the_height_of_its_weather_file()
     {
-        DateTime today = DateTime.Today;
-        System.Text.StringBuilder csv = new("# Elevation: 2000 m\ntime,air [°C]\n");
-        for (int h = 0; h < 72; h++)
-            csv.Append(System.Globalization.CultureInfo.InvariantCulture, $"{new DateTimeOffset(today.AddDays(-1).AddHours(h)):yyyy-MM-dd'T'HH:mmzzz},-5\n");
-        string[] words = ["tonight", "--weather", Write("w.csv", csv.ToString()), "--cylinder", "20 lb", "--left", "full", "--furnace", "20000 BTU/h", "--json"];
+        string[] words = ["tonight", "--weather", Write("w.csv", "# Elevation: 2000 m\n" + Nights("-5")), "--cylinder", "20 lb", "--left", "full", "--furnace", "20000 BTU/h", "--json"];
         Assert.Contains("elevation 2000 m, as the weather file says", Run(0, words).Out, StringComparison.Ordinal);
         Assert.DoesNotContain("as the weather file says", Run(0, [.. words, "--elevation", "1000 m"]).Out, StringComparison.Ordinal);
     }
