@@ -9,9 +9,9 @@ namespace ColdSim.Model.Electrical;
 /// </remarks>
 public static class LeadAcidFreezing
 {
-    private static readonly double[] Gravity_quarters = [1.120, 1.160, 1.190, 1.225, 1.265];
+    private static readonly double[] GravityByQuarter = [1.120, 1.160, 1.190, 1.225, 1.265];
     private static readonly double[] Gravity = [1.100, 1.150, 1.200, 1.250, 1.280];
-    private static readonly double[] Freezes_F = [19, 5, -16, -62, -90];
+    private static readonly double[] FreezesFahrenheit = [19, 5, -16, -62, -90];
 
     /// <summary>Specific gravity of the acid at a charge.</summary>
     /// <param name="charge_frac">Charge per rated, 0 to 1.</param>
@@ -19,7 +19,7 @@ public static class LeadAcidFreezing
     {
         double quarters = 4 * Math.Clamp(charge_frac, 0, 1);
         int i = Math.Min(3, (int)quarters);
-        return Gravity_quarters[i] + (quarters - i) * (Gravity_quarters[i + 1] - Gravity_quarters[i]);
+        return GravityByQuarter[i] + (quarters - i) * (GravityByQuarter[i + 1] - GravityByQuarter[i]);
     }
 
     /// <summary>Freezing point of acid of a specific gravity. [K]</summary>
@@ -29,7 +29,7 @@ public static class LeadAcidFreezing
         int i = 0;
         while (i < Gravity.Length - 2 && gravity > Gravity[i + 1]) i++;
         double x = Math.Clamp((gravity - Gravity[i]) / (Gravity[i + 1] - Gravity[i]), 0, 1);
-        return (Freezes_F[i] + x * (Freezes_F[i + 1] - Freezes_F[i]) - 32) / 1.8 + ZeroCelsius_K;
+        return (FreezesFahrenheit[i] + x * (FreezesFahrenheit[i + 1] - FreezesFahrenheit[i]) - 32) / 1.8 + ZeroCelsius_K;
     }
 
     /// <summary>Freezing point of the acid at a charge. [K]</summary>
