@@ -25,7 +25,7 @@ internal static class UncheckedEffects
         return
         [
             name, Text("0.0", first.GasUsed.Pounds), Text("0", all.InsideLow!.Value.DegreesFahrenheit), short_, Text("0.0", all.ShortTime.Hours),
-            report.Nights.Min(n => n.Water.Min(w => w.Lowest.DegreesFahrenheit)).ToString("0", CultureInfo.InvariantCulture),
+            Text("0", report.Nights.Min(n => n.Water.Min(w => w.Lowest.DegreesFahrenheit))),
         ];
     }
 
