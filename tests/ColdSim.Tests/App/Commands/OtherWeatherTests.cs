@@ -85,6 +85,16 @@ public sealed class OtherWeatherTests : IDisposable
     }
 
     [Fact]
+    public void Stops_with_their_own_weather_are_not_run_in_another()
+    {
+        const string stop = "[[stop]]\nname = \"A\"\nfrom = 2031-01-29T16:00:00\nto = 2031-01-30T16:00:00\n", own = "[stop.weather]\nfile = \"a.epw\"\n", rig = "[cylinder]\nsize = \"20 lb\"\n";
+        Assert.Contains(
+            "apart.toml:5:1: the stop has a weather of its own, in whose place no other file can be read; accepted: --weather with a scenario of one weather",
+            Run(2, "trip", Write("apart.toml", stop + own + rig), "--weather", _weather).Error, StringComparison.Ordinal);
+        Run(0, "trip", Write("one.toml", stop + "[weather]\nfile = \"gone.csv\"\n" + rig), "--weather", _weather);
+    }
+
+    [Fact]
     public void Tonight_puts_the_rigs_hollow_and_place_on_another_file()
     {
         string rig = Write("hollow.toml", File.ReadAllText(_scenario).Replace("file = \"gone.csv\"", "hollow = \"5 K\"", StringComparison.Ordinal));
