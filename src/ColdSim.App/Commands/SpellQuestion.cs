@@ -32,9 +32,11 @@ internal sealed record SpellRule(double? Percent, int? Years)
         text = text.Trim().ToLowerInvariant();
         if (text == "worst")
             return new SpellRule(null, null);
-        if (text.StartsWith('p') && double.TryParse(text.AsSpan(1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent) && percent is >= 50 and <= 99.99)
+        if (text.StartsWith('p')
+            && double.TryParse(text.AsSpan(1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent) && percent is >= 50 and <= 99.99)
             return new SpellRule(percent, null);
-        return text.StartsWith("1-in-", StringComparison.Ordinal) && int.TryParse(text.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out int years) && years is >= 2 and <= 100
+        return text.StartsWith("1-in-", StringComparison.Ordinal)
+            && int.TryParse(text.AsSpan(5), NumberStyles.None, CultureInfo.InvariantCulture, out int years) && years is >= 2 and <= 100
             ? new SpellRule(null, years) : null;
     }
 

@@ -36,12 +36,17 @@ internal sealed class VerificationInput(ParseResult parsed, WeatherOptions o, Ho
             Faults.Add($"--against: there is no file '{Quote.OfPath(observed)}'");
         if (Faults.Count > 0)
             throw CommandFault.Input([.. Faults.Select(f => $"coldsim: {f}"), "See 'coldsim weather --help'."]);
-        string[] files = [.. host.Files.In(folder).Where(f => !Path.GetFileName(f).StartsWith('.') && Path.GetFullPath(f) != Path.GetFullPath(observed)).Order(StringComparer.Ordinal)];
+        string[] files =
+        [
+            .. host.Files.In(folder).Where(f => !Path.GetFileName(f).StartsWith('.') && Path.GetFullPath(f) != Path.GetFullPath(observed))
+                .Order(StringComparer.Ordinal),
+        ];
         if (files.Length is 0 or > MostFiles)
             throw CommandFault.Input($"coldsim: --against: '{Quote.OfPath(folder)}' has {files.Length} files; accepted: 1 to {MostFiles} forecasts");
         foreach (string read in files.Append(observed))
             host.Files.Reads.Add(read);
-        IReadOnlyList<FileOutput<ForecastVerificationReport>> output = o.Output.Of<ForecastVerificationReport>(Parsed, host, ErrorSizesToml.Kind, _ => "sizes of errors", ErrorSizesToml.Write);
+        IReadOnlyList<FileOutput<ForecastVerificationReport>> output
+            = o.Output.Of<ForecastVerificationReport>(Parsed, host, ErrorSizesToml.Kind, _ => "sizes of errors", ErrorSizesToml.Write);
         return new()
         {
             Answer = (done, cancel) => Answer(folder, files, observed, request, output, done, cancel),
@@ -55,7 +60,8 @@ internal sealed class VerificationInput(ParseResult parsed, WeatherOptions o, Ho
     }
 
     private ForecastVerificationReport Answer(
-        string folder, string[] files, string observed, WeatherRequest request, IReadOnlyList<FileOutput<ForecastVerificationReport>> output, IProgress<int> done, CancellationToken cancel)
+        string folder, string[] files, string observed, WeatherRequest request, IReadOnlyList<FileOutput<ForecastVerificationReport>> output,
+        IProgress<int> done, CancellationToken cancel)
     {
         List<string> notes = [];
         List<IssuedForecast> forecasts = [];
@@ -78,7 +84,8 @@ internal sealed class VerificationInput(ParseResult parsed, WeatherOptions o, Ho
             stations.Add(read.Station);
         }
 
-        WeatherResult was = Read(observed, request with { From = Edge(forecasts.Min(f => f.Rows[0].Time).AddHours(-3)), To = Edge(forecasts.Max(f => f.Rows[^1].Time).AddHours(3)) });
+        DateTimeOffset from = forecasts.Min(f => f.Rows[0].Time).AddHours(-3), to = forecasts.Max(f => f.Rows[^1].Time).AddHours(3);
+        WeatherResult was = Read(observed, request with { From = Edge(from), To = Edge(to) });
         ForecastVerification verification = ForecastVerification.Of(forecasts, was.Rows);
         if (verification.Forecasts.Count == 0)
             throw CommandFault.Input($"coldsim: --against: '{Quote.OfPath(observed)}' has nothing at the hours of these forecasts");
@@ -93,7 +100,8 @@ internal sealed class VerificationInput(ParseResult parsed, WeatherOptions o, Ho
 
         // An answer from too few forecasts is shown, and no size of error is taken from it.
         if (report.Chance.Count == 0 && output.Count > 0)
-            throw CommandFault.Input($"coldsim: --out: {verification.Forecasts.Count} issue times; sizes of errors take at least {ForecastVerification.LeastIssues}. Without --out the differences are shown");
+            throw CommandFault.Input($"coldsim: --out: {verification.Forecasts.Count} issue times; sizes of errors take at least {ForecastVerification.LeastIssues}. "
+                + "Without --out the differences are shown");
         return report;
     }
 

@@ -13,8 +13,10 @@ internal static class SpellText
     /// <summary>The first sentence without its full stop; null where neither a night nor a spell was asked for.</summary>
     public static string? Verdict(WeatherFileReport weather, UnitStyle units) => weather switch
     {
-        { Picked.Spell: { Nights: 1 } night } => $"NIGHT PICKED: {Day(night)}, down to {units.WholeTemperature(night.Low_K)} at {ClockText.Clock(night.LowAt)}, {Mean(night, units)}",
-        { Picked.Spell: { } spell } => $"SPELL PICKED: {string.Create(Words, $"{spell.Nights} nights from {Day(spell)}")}, {Mean(spell, units)}, down to {units.WholeTemperature(spell.Low_K)}",
+        { Picked.Spell: { Nights: 1 } night }
+            => $"NIGHT PICKED: {Day(night)}, down to {units.WholeTemperature(night.Low_K)} at {ClockText.Clock(night.LowAt)}, {Mean(night, units)}",
+        { Picked.Spell: { } spell }
+            => $"SPELL PICKED: {string.Create(Words, $"{spell.Nights} nights from {Day(spell)}")}, {Mean(spell, units)}, down to {units.WholeTemperature(spell.Low_K)}",
         { Coldest: { } coldest } => $"COLDEST {(coldest.Nights == 1 ? "NIGHT" : string.Create(Words, $"{coldest.Nights} NIGHTS"))}: "
             + $"{(coldest.Nights == 1 ? "" : "from ")}{Day(coldest.ByMean[0])}, {Mean(coldest.ByMean[0], units)}, down to {units.WholeTemperature(coldest.ByMean[0].Low_K)}",
         _ => null,

@@ -45,7 +45,9 @@ internal static class WeatherDaysSection
             if (!ascends)
                 section.Report(High, "'high' is below 'low'", "accepted: the warmest of the day");
             if (!follows)
-                section.Report(Date, FormattableString.Invariant($"{day.Date:yyyy-MM-dd} does not follow {days[^1].Date:yyyy-MM-dd}"), FormattableString.Invariant($"accepted: {days[^1].Date.AddDays(1):yyyy-MM-dd}; every day in order"));
+                section.Report(
+                    Date, FormattableString.Invariant($"{day.Date:yyyy-MM-dd} does not follow {days[^1].Date:yyyy-MM-dd}"),
+                    FormattableString.Invariant($"accepted: {days[^1].Date.AddDays(1):yyyy-MM-dd}; every day in order"));
             good &= ascends && follows;
             days.Add(day);
         }
@@ -64,7 +66,8 @@ internal static class WeatherDaysSection
     /// <param name="longitude_deg">Where the place is, for its meridian's clock; null where that is not given. [°]</param>
     public static WeatherResult Hours(IReadOnlyList<WeatherDay> days, Reading reading, TimeSpan? offset, double? longitude_deg)
     {
-        reading.Assume($"weather: made of {days.Count} days: each low at 07:00, each high at 15:00, half a cosine between them; wind and cloud the same all day; from midnight to noon of the last day");
+        const string shape = "each low at 07:00, each high at 15:00, half a cosine between them; wind and cloud the same all day";
+        reading.Assume($"weather: made of {days.Count} days: {shape}; from midnight to noon of the last day");
         TimeSpan clock = offset ?? (longitude_deg is { } east ? MeridianClock.Of(east) : TimeSpan.Zero);
         return new() { Rows = DayShape.Rows(days, clock), Problems = [], Warnings = [], Notes = [], Station = new() { Offset = clock } };
     }

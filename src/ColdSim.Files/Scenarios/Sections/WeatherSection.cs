@@ -49,7 +49,11 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             Cloud_frac = section.GetOrDefault(Cloud),
             Sun_W_m2 = section.GetOrDefault(Sun),
         };
-        WeatherRequest request = ReadRequest(section) with { Wanted = wanted, Near = given.Site is { Latitude_deg: { } latitude, Longitude_deg: { } longitude } ? (latitude, longitude) : null };
+        WeatherRequest request = ReadRequest(section) with
+        {
+            Wanted = wanted,
+            Near = given.Site is { Latitude_deg: { } latitude, Longitude_deg: { } longitude } ? (latitude, longitude) : null,
+        };
         string? file = section.Get(WeatherKeys.File);
         PlaceShift shift = ReadShift(section);
         IReadOnlyList<SectionReader> tables = section.Sections(WeatherDaysSection.Declared);
