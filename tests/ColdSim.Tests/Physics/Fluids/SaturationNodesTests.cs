@@ -38,6 +38,7 @@ public class SaturationNodesTests
     {
         StringBuilder text = new();
         text.Append("""
+            // Stryker disable all : numbers alone; a change of each sign would drown all other mutations.
             namespace ColdSim.Physics.Fluids;
 
             /// <summary>The nodes of the saturation lines as <see cref="SaturationLine.Solve"/> gave them, one kelvin a row.</summary>
