@@ -23,6 +23,43 @@ public class CoachBodyTests
     }
 
     [Fact]
+    public void Ground_counts_in_that_capacity_with_what_it_conducts()
+    {
+        CoachBody body = new(TwoNodes(100) with { AirCapacity_J_K = 10, FurnishingsCapacity_J_K = 1e6, Coupling_W_K = 900, GroundConductance_W_K = 40 });
+        Assert.Equal(2 * (900 + body.Envelope_W_K + 40), body.AirCapacity_J_K);
+    }
+
+    [Fact]
+    public void Covers_take_their_conductance_off_in_their_hours_and_sun_comes_in_by_its_aperture()
+    {
+        CoachBody body = new(TwoNodes(100) with { Covers_W_K = 12, CoverHours = [new(20 * 3600, 7 * 3600)], SolarAperture_m2 = 2, InternalGains_W = 50 });
+        ColdSim.Model.Weather.WeatherSample weather = ColdSim.Tests.Model.Cylinder.Some.Weather(263.15) with { WindowSun_W_m2 = 80 };
+        Assert.Equal(body.Envelope_W_K - 12, body.At(weather, 23 * 3600).Envelope_W_K, 1e-12);
+        Assert.Equal(body.Envelope_W_K, body.At(weather, 12 * 3600).Envelope_W_K, 1e-12);
+        Assert.Equal(50 + 2 * 80, body.At(weather, 0).Gains_W, 1e-12);
+    }
+
+    // By hand: -10 °C at sea level, 1.342 kg/m³ of dry air; 100 m³/h let in cost 1.342 · 1006 · 100/3600 = 37.5 W/K.
+    [Fact]
+    public void Air_let_in_costs_its_heat_and_comes_on_top_of_what_leaks()
+    {
+        ColdSim.Model.Weather.WeatherSample weather = ColdSim.Tests.Model.Cylinder.Some.Weather(263.15, 5);
+        CoachBody open = new(TwoNodes(100) with { Ventilation_m3_s = 100 / 3600.0 }), both = new(open.Specification with { LeakageArea_cm2 = 100 });
+        Assert.Equal(37.5, open.Infiltration_W_K(weather, 293.15), 0.05);
+        Assert.Equal(100 + 37.5, open.At(weather, 0).Loss_W_K(30), 0.05);
+        double leaks_W_K = new CoachBody(TwoNodes(100) with { LeakageArea_cm2 = 100 }).Infiltration_W_K(weather, 293.15);
+        Assert.True(leaks_W_K > 5);
+        Assert.Equal(37.5 + leaks_W_K, both.Infiltration_W_K(weather, 293.15), 0.05);
+    }
+
+    [Fact]
+    public void What_is_stored_is_that_of_air_and_of_furnishings()
+    {
+        CoachBody body = new(TwoNodes(100) with { AirCapacity_J_K = 200e3, FurnishingsCapacity_J_K = 1e6, Coupling_W_K = 300 });
+        Assert.Equal(200e3 * 290 + 1e6 * 285, body.StoredEnergy_J(290, 285), 1e-3);
+    }
+
+    [Fact]
     public void A_coach_almost_without_air_takes_no_more_steps_than_two_a_second()
     {
         CoachSpecification coach = TwoNodes(3000) with { AirCapacity_J_K = 150, FurnishingsCapacity_J_K = 45e3, Coupling_W_K = 16 };
