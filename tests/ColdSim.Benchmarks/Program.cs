@@ -11,6 +11,9 @@ if (args is ["times"])
 if (args is ["rows"])
     return ColdSim.Benchmarks.Files.TenMillionRows.Run();
 
+if (args is ["layouts", .. string[] more])
+    return ColdSim.Benchmarks.Files.LayoutRows.Run([.. more.Select(int.Parse)]);
+
 if (args is ["chance"])
     return ColdSim.Benchmarks.Planning.ChanceFigures.Run();
 

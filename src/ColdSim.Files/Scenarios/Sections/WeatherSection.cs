@@ -2,6 +2,7 @@ using System.Globalization;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Toml;
 using ColdSim.Files.Weather;
+using ColdSim.Files.Weather.Formats;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
 using ColdSim.Planning.Quick;
@@ -159,7 +160,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
         section.Reading.Problems.AddRange(weather.Problems);
         section.Reading.Warnings.AddRange(weather.Warnings);
-        section.Reading.Warnings.AddRange(weather.Notes);
+        section.Reading.Warnings.AddRange(weather.Notes.Where(n => !n.Contains(PvgisCsv.PanelSun, StringComparison.Ordinal)));
         section.Reading.Assumptions.AddRange(weather.Notes);
         if (weather.Counts is { } counts)
             section.Reading.Assume($"weather: {counts.Rows} rows, all checked; what is shown here is worked out from the coldest of every {weather.RowsForEach}");

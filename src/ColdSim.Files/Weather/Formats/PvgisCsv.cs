@@ -8,6 +8,9 @@ namespace ColdSim.Files.Weather.Formats;
 /// </summary>
 internal static class PvgisCsv
 {
+    /// <summary>Why a series has no sun; with what is assumed for it, and so no warning.</summary>
+    public const string PanelSun = "its sun is on the plane of a panel";
+
     private const string Accepted = "accepted: such as 20160101:0010";
 
     public static void Read(RecordReader records, WeatherRequest request, RowCollector rows, WeatherFaults faults)
@@ -92,7 +95,7 @@ internal static class PvgisCsv
         if (level && parts.Length > 0)
             table.Add(new SourceColumn(WeatherColumn.Sun, parts[0], headings[parts[0]], WeatherColumn.Sun.Unit("W/m²")) { AlsoAdded = parts[1..] });
         else if (parts.Length > 0)
-            faults.Note($"{faults.File}: its sun is on the plane of a panel, slope {(slope.Length > 0 ? Quote.Of(slope.TrimEnd('.')) : "not said")}, and is not used; with slope 0 it is that on level ground");
+            faults.Note($"{faults.File}: {PanelSun}, slope {(slope.Length > 0 ? Quote.Of(slope.TrimEnd('.')) : "not said")}, and is not used; with slope 0 it is that on level ground");
         foreach (WeatherColumn column in table.Columns)
             rows.DeclareColumn(column);
         return table;

@@ -66,6 +66,20 @@ public class WantedDaysTests
     }
 
     [Fact]
+    public void Sun_that_is_missing_is_an_assumption_and_no_warning()
+    {
+        string nulls = Samples.OpenMeteo.Replace(",100.0\n", ",NaN\n", StringComparison.Ordinal).Replace(",300.0\n", ",NaN\n", StringComparison.Ordinal).Replace(",0.0\n", ",NaN\n", StringComparison.Ordinal);
+        foreach (string table in (string[])[Table().Replace(",cold", ",1", StringComparison.Ordinal)[..600], nulls, PublisherSamples.PvgisPanel])
+        {
+            ReadResult read = Fixtures.Read("[weather]\nfile = \"w.csv\"\nbridge = \"9 h\"\n[cylinder]\nsize = \"20 lb\"\n", table[..(table.LastIndexOf('\n') + 1)]);
+            Assert.Equal([], read.Problems);
+            Assert.DoesNotContain(read.Warnings, w => w.Contains("sun", StringComparison.Ordinal));
+            Assert.Single(read.Scenario!.Assumptions, a => a.StartsWith("sun: not in the weather file; assumed 0 W/m²", StringComparison.Ordinal));
+            Assert.DoesNotContain(read.Scenario.Assumptions, a => a.Contains("sun is empty", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
     public void A_run_asks_only_for_its_own_days()
     {
         const string scenario = "[weather]\nfile = \"w.csv\"\n[run]\nstart = 2031-01-13T16:00:00Z\nnights = 2\n[cylinder]\nsize = \"20 lb\"\n";
