@@ -36,7 +36,7 @@ internal static class LayoutRows
         ("global-hourly", new(), "\"STATION\",\"DATE\",\"LATITUDE\",\"LONGITUDE\",\"ELEVATION\",\"REPORT_TYPE\",\"WND\",\"TMP\",\"DEW\",\"GA1\",\"MA1\"\n",
             (_, t, air) => $"\"9\",\"{t:yyyy-MM-dd'T'HH:mm:ss}\",\"40\",\"-105\",\"1600\",\"FM-15\",\"160,1,N,0046,1\",\"{(int)Math.Round(air * 10):+0000;-0000},1\",\"{(int)Math.Round((air - 3) * 10):+0000;-0000},1\",\"02,1,+00366,1,99,9\",\"10240,1,08400,1\"\n", "", true),
         ("PVGIS series", new(), "Latitude (decimal degrees):\t45.000\nSlope: 0 deg.\ntime,G(i),H_sun,T2m,WS10m,Int\n", (_, t, air) => $"{t:yyyyMMdd':'HHmm},0.0,0.0,{air:0.00},1.43,0.0\n", "", true),
-        ("Open-Meteo CSV", new(), "latitude,longitude,elevation,utc_offset_seconds\n40,-105,1600,0\n\ntime,temperature_2m (°C),wind_speed_10m (km/h)\n", (_, t, air) => $"{t:yyyy-MM-dd'T'HH:mm},{air:0.0},7.2\n", "", true),
+        ("Open-Meteo CSV", new(), "latitude,longitude,elevation,utc_offset_seconds\n40,-105,1600,0\n\ntime,temperature_2m (°C),wind_speed_10m (km/h)\n", (i, _, air) => $"{First.AddMinutes(30 * i):yyyy-MM-dd'T'HH:mm},{air:0.0},7.2\n", "", true),
         ("column map, date over five columns", new() { Map = Map, Offset = TimeSpan.Zero }, "Year,Month,Day,Hour,Minute,T [°C],W [m/s],D [°C]\n",
             (_, t, air) => $"{t.Year},{t.Month},{t.Day},{t.Hour},{t.Minute},{air:0.0},2,{air - 3:0.0}\n", "", true),
         ("column map, blanks", new() { Map = Blanks, Offset = TimeSpan.Zero }, "date time  T\n", (_, t, air) => $"{t:yyyyMMdd}   {t:HHmm}  {air:0.0}\n", "", true),

@@ -5,6 +5,9 @@ namespace ColdSim.Files.Weather.Formats;
 /// <summary>Checks the numbers of a JSON document as values of a column.</summary>
 internal sealed class JsonNumbers(JsonText json, RowCollector rows, WeatherFaults faults)
 {
+    // Marks for "not known" that are within a column's limits are lower than this.
+    private const double NoMark = -98;
+
     /// <summary>Records without a temperature.</summary>
     public int WithoutAir { get; private set; }
 
@@ -26,6 +29,11 @@ internal sealed class JsonNumbers(JsonText json, RowCollector rows, WeatherFault
         if (number is not { } value || double.IsNaN(value))
             return null;
         double si = unit.ToSi(value);
+
+        // The values of a column lie one behind another, so lines are counted only for those that may be told.
+        (double low, double high) = column.Limits;
+        if (value > NoMark && si >= low && si <= high)
+            return si;
         switch (rows.Values.Of(column, value, json.LineOf(place), ref si))
         {
             case ColumnCheck.Outcome.Value: return si;

@@ -16,6 +16,8 @@ internal static class MetNorwayJson
         (WeatherColumn.Cloud, "cloud_area_fraction", "%"),
     ];
 
+    private static readonly UnitSpelling[] Units = [.. Variables.Select(v => v.Column.Unit(v.Unit == "celsius" ? "°C" : v.Unit))];
+
     /// <summary>An instant, and the lowest and highest of the six hours that begin then.</summary>
     private sealed record Instant(WeatherRow Row, int Line, double? Low_K, double? High_K);
 
@@ -84,8 +86,8 @@ internal static class MetNorwayJson
             double?[] values = new double?[Variables.Length];
             for (int i = 0; i < values.Length; i++)
             {
-                (WeatherColumn column, string name, string unit) = Variables[i];
-                values[i] = numbers.Of(column, Unit(column, unit)!, details.Number(name), name, place);
+                (WeatherColumn column, string name, _) = Variables[i];
+                values[i] = numbers.Of(column, Units[i], details.Number(name), name, place);
                 if (values[i] is not null)
                     rows.DeclareColumn(column);
             }
@@ -98,7 +100,7 @@ internal static class MetNorwayJson
 
             double? dewPoint = values[1] ?? (values[2] is { } humidity ? WeatherColumn.DewPoint_K(air, humidity) : null);
             JsonElement block = (data.Object("next_6_hours") ?? default).Object("details") ?? default;
-            double? Extreme(string name) => numbers.Of(WeatherColumn.Air, WeatherColumn.Air.Unit("°C"), block.Number(name), name, place);
+            double? Extreme(string name) => numbers.Of(WeatherColumn.Air, Units[0], block.Number(name), name, place);
             instants.Add(new(
                 new WeatherRow(time.ToOffset(shown), air, values[3], dewPoint, null, values[4]), json.LineOf(place), Extreme("air_temperature_min"), Extreme("air_temperature_max")));
         }
@@ -130,8 +132,6 @@ internal static class MetNorwayJson
             faults.Note($"{faults.File}: from {InstantText.Of(first)} on in blocks of some hours; the hours between lie on straight lines{through}");
         }
     }
-
-    private static UnitSpelling? Unit(WeatherColumn column, string unit) => column.FindUnit(unit == "celsius" ? "°C" : unit);
 
     // Units are the same for everybody today; another is refused rather than misread.
     private static void Meta(ref Utf8JsonReader reader, JsonText json, RowCollector rows, WeatherFaults faults)
