@@ -53,16 +53,19 @@ internal static class BlanketedWall
 
         // A measured conductance holds the inside film already.
         double wet_W_m2K = around.FixedConductance_W_K is null ? share_frac * outward_W_m2K : outward_W_m2K;
-        double bare_W_K = (1 - covered) * bare.Conductance_W_K, wet_W_K = covered * wetted_m2 * wet_W_m2K, sum_W_K = bare_W_K + wet_W_K;
-        double mixed_K = sum_W_K > 0 ? (bare_W_K * bare.Environment_K + wet_W_K * environment_K) / sum_W_K : weather.Air_K;
         DryWall wall = Wall(
             body, covered, outward_W_m2K, bareOutward_W_m2K, environment_K, level_m, all_m2 - wetted_m2, wholeShell_frac);
+        double bare_W_K = (1 - covered) * bare.Conductance_W_K, wet_W_K = covered * wetted_m2 * wet_W_m2K, sum_W_K = bare_W_K + wet_W_K;
+        double mixed_K = sum_W_K > 0 ? (bare_W_K * bare.Environment_K + wet_W_K * environment_K) / sum_W_K : weather.Air_K;
         double wettedShare_frac = (1 - wall.Power_frac) * share_frac;
         return covered < 1
             ? new HeatCoupling(sum_W_K, mixed_K, bare.FrostFlux_kg_m2s, bare.FrostInward_kg_m2s, wettedShare_frac, wall)
             : new HeatCoupling(sum_W_K, mixed_K, WettedShare_frac: wettedShare_frac, Wall: wall);
     }
 
+    // Of what comes down the dry wall the part w reaches the liquid, with w the film's part of all that takes heat from the wetted wall; the rest goes back
+    // outside. Heat from outside also meets a root that is warmer than the liquid, by the part 1 − w of the difference, so that of it w² arrives, as with the
+    // bare wall's fin. The same is taken of the blanket's own heat, of which it is a little too little.
     private static DryWall Wall(
         CylinderBody body, double covered, double outward_W_m2K, double bareOutward_W_m2K, double environment_K, double level_m, double dry_m2,
         double wholeShell_frac)
@@ -80,10 +83,16 @@ internal static class BlanketedWall
             outward_W_m2K + underDown_W_m2K, besideAll_W_m2K, conductivity_W_mK * thickness_m, covered * edge_m, (1 - covered) * edge_m);
         double round_W_K = edges * height_m * strip.Beside_W_mK, under_m2 = covered * dry_m2, beside_m2 = round_W_K > 0 ? round_W_K / besideAll_W_m2K : 0;
         double vapour_W_K = cylinder.Surroundings.VapourFilm_W_m2K * (under_m2 + beside_m2);
-        double down_W_K = underDown_W_m2K * under_m2 + besideDown_W_m2K * beside_m2;
+        double underDown_W_K = underDown_W_m2K * under_m2, besideDown_W_K = besideDown_W_m2K * beside_m2;
+
+        // A measured conductance is that of all the wall with its films.
+        bool isMeasured = cylinder.Surroundings.FixedConductance_W_K is not null;
+        double underWet = isMeasured ? 1 : film_W_m2K / (film_W_m2K + outward_W_m2K), besideWet = isMeasured ? 1 : film_W_m2K / (film_W_m2K + bareOutward_W_m2K);
+        double underIn = underWet * underWet, besideIn = besideWet * besideWet;
         return new DryWall(
-            body.ShellHeat_J_K * (under_m2 + beside_m2) / body.Vessel.OutsideArea_m2, down_W_K + wholeShell_frac * vapour_W_K,
-            (1 - wholeShell_frac) * vapour_W_K, outward_W_m2K * under_m2, bareOutward_W_m2K * beside_m2, environment_K,
+            body.ShellHeat_J_K * (under_m2 + beside_m2) / body.Vessel.OutsideArea_m2,
+            underIn * underDown_W_K + besideIn * besideDown_W_K + wholeShell_frac * vapour_W_K, (1 - wholeShell_frac) * vapour_W_K,
+            outward_W_m2K * under_m2 + (1 - underIn) * underDown_W_K, bareOutward_W_m2K * beside_m2 + (1 - besideIn) * besideDown_W_K, environment_K,
             dry_m2 / body.Vessel.OutsideArea_m2, strip.MiddleOverMean * under.TipOverMean);
     }
 }

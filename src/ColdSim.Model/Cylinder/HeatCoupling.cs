@@ -151,7 +151,8 @@ public readonly record struct HeatCoupling(
         double dry_m = body.Vessel.DryFinLength_m(level_m);
         double fin_m = around.FixedFin_m is double fixed_m
             ? Math.Min(fixed_m, dry_m)
-            : Fin.EffectiveLength_m(dry_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
+            : Fin.EffectiveLength_m(
+                dry_W_m2K, around.InsideFilm_W_m2K, body.Specification.WallConductivity_W_mK, body.Specification.WallThickness_m, dry_m);
         double wetted_W_K = wet_W_m2K * (body.Vessel.WettedArea_m2(level_m) + fin_m * body.Vessel.FinRootLength_m(level_m));
         return wetted_W_K + wholeShell_frac * (body.Vessel.OutsideArea_m2 * dry_W_m2K - wetted_W_K);
     }

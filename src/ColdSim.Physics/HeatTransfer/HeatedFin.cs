@@ -2,11 +2,11 @@ namespace ColdSim.Physics.HeatTransfer;
 
 /// <summary>A wall heated evenly over its height whose root is in liquid, as the wall of a tank under a heating blanket does.</summary>
 /// <remarks>
-/// Straight fin of even thickness, its tip insulated, with an even source and even losses over its height, on a root that goes on as a long fin in the
-/// liquid. The excess over the liquid is θ∞ [1 − β cosh(m(L − x))/cosh(mL)]; closed form of the fin equation, found in every heat-transfer textbook
+/// Straight fin of even thickness, its tip insulated, with an even source and even losses over its height, on a root that goes on as a long fin between
+/// the liquid and outside. The excess over the wetted wall is θ∞ [1 − β cosh(m(L − x))/cosh(mL)]; closed form of the fin equation, found in every heat-transfer textbook
 /// (Incropera and DeWitt). No checks: called every step.
 /// </remarks>
-/// <param name="ToRoot_W_mK">Heat into the liquid, for each metre of liquid line and each kelvin of the mean excess. [W/(m·K)]</param>
+/// <param name="ToRoot_W_mK">Heat into the wetted wall, for each metre of liquid line and each kelvin by which the mean is above wetted wall far from the line. [W/(m·K)]</param>
 /// <param name="TipOverMean">Excess at the tip over the mean excess: 1.5 for a short fin on a cold root, 1 for a long one.</param>
 public readonly record struct HeatedFin(double ToRoot_W_mK, double TipOverMean)
 {
@@ -33,7 +33,7 @@ public readonly record struct HeatedFin(double ToRoot_W_mK, double TipOverMean)
             (mean, tip) = ((x / tanh - 1) / (x * x), (1 - 1 / Math.Cosh(x)) / (x * tanh));
         }
 
-        double rootResistance = 1 / Math.Sqrt(sheet_W_K * rootFilm_W_m2K), alongResistance = length_m / sheet_W_K;
+        double rootResistance = 1 / Math.Sqrt(sheet_W_K * (rootFilm_W_m2K + h_W_m2K)), alongResistance = length_m / sheet_W_K;
         double meanResistance = rootResistance + alongResistance * mean;
         return new HeatedFin(1 / meanResistance, (rootResistance + alongResistance * tip) / meanResistance);
     }

@@ -134,8 +134,9 @@ public class CylinderFilmTests
     {
         CylinderBody body = new(Some.Cylinder("30 lb", Fixed with { FixedFin_m = null }));
         (double wetted_m2, double line_m, double dry_m) = Walls(body, 5, 260);
-        double m = Math.Sqrt(13 / (48 * 0.0021));
-        double expected = (wetted_m2 + Math.Tanh(m * dry_m) / m * line_m) / (1.0 / 13 + 1.0 / 120);
+        double m = Math.Sqrt(13 / (48 * 0.0021)), w = 120.0 / 133;
+        double fin_m = w * Math.Tanh(m * dry_m) / m / (1 + Math.Sqrt(1 - w) * Math.Tanh(m * dry_m));
+        double expected = (wetted_m2 + fin_m * line_m) / (1.0 / 13 + 1.0 / 120);
         Assert.Equal(expected, HeatCoupling.At(body, Some.Weather(265), 5, 260, default).Conductance_W_K, 1e-9);
     }
 

@@ -50,7 +50,7 @@ public class HeatedFinTests
 
             var (aRoot, aMean, aFlux) = March(0, 1);
             var (bRoot, bMean, bFlux) = March(1000, 0);
-            double wet = Math.Sqrt(k * t * film), tip = (wet * bRoot - bFlux) / (aFlux - wet * aRoot);
+            double wet = Math.Sqrt(k * t * (film + h)), tip = (wet * bRoot - bFlux) / (aFlux - wet * aRoot);
             double mean = tip * aMean + bMean, into = tip * aFlux + bFlux;
             HeatedFin fin = HeatedFin.Of(h, k, t, length, film);
             Assert.Equal(1, fin.ToRoot_W_mK / (into / mean), 2e-3);

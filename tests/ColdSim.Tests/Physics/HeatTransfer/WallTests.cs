@@ -64,4 +64,36 @@ public class WallTests
     [Fact]
     public void Mass_transfer_follows_the_Lewis_relation()
         => Assert.Equal(4 / (1.34 * 1006 * Math.Pow(Frost.Lewis, 2.0 / 3)), Frost.MassTransferCoefficient_m_s(4, 1.34), 1e-8);
+
+    // Both walls cut into cells of a tenth of a millimetre: conduction along, outside on one face, the liquid on the other below its line. What the liquid
+    // gets more than from wetted wall alone is the fin's.
+    [Theory]
+    [InlineData(6, 130, 0.0021, 0.4)]
+    [InlineData(12, 130, 0.0021, 0.4)]
+    [InlineData(12, 130, 0.0021, 0.03)]
+    [InlineData(25, 60, 0.004, 0.4)]
+    public void A_fin_on_wall_behind_a_film_leads_into_the_liquid_what_a_wall_in_cells_does(double h, double film, double thickness_m, double length_m)
+    {
+        const double Cell_m = 1e-4, Wetted_m = 0.4, K = 48;
+        int wet = (int)(Wetted_m / Cell_m), all = wet + (int)Math.Round(length_m / Cell_m);
+        double along = K * thickness_m / Cell_m;
+        double[] upper = new double[all], t = new double[all];
+
+        // Tridiagonal elimination; outside is at 1, the liquid at 0.
+        for (int i = 0; i < all; i++)
+        {
+            double below = i == 0 ? 0 : along, above = i == all - 1 ? 0 : along, liquid = i < wet ? film * Cell_m : 0;
+            double diagonal = below + above + h * Cell_m + liquid - (i == 0 ? 0 : below * upper[i - 1]);
+            upper[i] = above / diagonal;
+            t[i] = (h * Cell_m + (i == 0 ? 0 : below * t[i - 1])) / diagonal;
+        }
+
+        for (int i = all - 2; i >= 0; i--) t[i] += upper[i] * t[i + 1];
+        double intoLiquid = t.Take(wet).Sum() * film * Cell_m, wetted_W_m2K = 1 / (1 / h + 1 / film);
+        Assert.Equal(intoLiquid / wetted_W_m2K - Wetted_m, Fin.EffectiveLength_m(h, film, K, thickness_m, length_m), 2e-4);
+    }
+
+    [Fact]
+    public void A_fin_on_a_root_as_cold_as_the_liquid_is_the_textbooks()
+        => Assert.Equal(Fin.EffectiveLength_m(10, 48, 0.002, 0.3), Fin.EffectiveLength_m(10, 1e12, 48, 0.002, 0.3), 1e-6);
 }
