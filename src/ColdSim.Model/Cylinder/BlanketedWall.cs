@@ -92,7 +92,7 @@ internal static class BlanketedWall
         return new DryWall(
             body.ShellHeat_J_K * (under_m2 + beside_m2) / body.Vessel.OutsideArea_m2,
             underIn * underDown_W_K + besideIn * besideDown_W_K + wholeShell_frac * vapour_W_K, (1 - wholeShell_frac) * vapour_W_K,
-            outward_W_m2K * under_m2 + (1 - underIn) * underDown_W_K, bareOutward_W_m2K * beside_m2 + (1 - besideIn) * besideDown_W_K, environment_K,
+            outward_W_m2K * under_m2, bareOutward_W_m2K * beside_m2 + (1 - underIn) * underDown_W_K + (1 - besideIn) * besideDown_W_K, environment_K,
             dry_m2 / body.Vessel.OutsideArea_m2, strip.MiddleOverMean * under.TipOverMean);
     }
 }

@@ -10,7 +10,7 @@ namespace ColdSim.Model.Cylinder;
 /// <param name="ToLiquid_W_K">Heat into the liquid per kelvin of the mean excess under the blanket: down the wall, and without liquid through the vapour. [W/K]</param>
 /// <param name="ToVapour_W_K">Film between the wall and vapour that is not in balance with it. [W/K]</param>
 /// <param name="Outside_W_K">Through the insulation. [W/K]</param>
-/// <param name="Beside_W_K">Through the bare wall beside the blanket, into which the heat spreads. [W/K]</param>
+/// <param name="Beside_W_K">Through the bare wall beside the blanket, into which the heat spreads, and through the wetted wall below. [W/K]</param>
 /// <param name="Environment_K">Temperature outside the insulation at which no heat flows through it. [K]</param>
 /// <param name="Power_frac">Part of the blanket's power that is made on this wall; the rest is made below the liquid's level.</param>
 /// <param name="Hottest_factor">Excess of the hottest place, at the top in the blanket's middle, over the mean excess.</param>

@@ -8,6 +8,7 @@ using ColdSim.Model.Site;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
 using ColdSim.Model.Weather;
+using ColdSim.Tests.Model.Cylinder;
 using Xunit;
 using static ColdSim.Physics.Units.ConversionFactors;
 
@@ -27,8 +28,31 @@ public class ModelPageTests
                 s.Name + (s.Orientation == Orientation.Upright ? "" : ", lying"), Shown(1e3 * s.Volume_m3, "0.000"), Shown(1e3 * s.OutsideDiameter_m, "0.0"),
                 Shown(1e3 * s.WallThickness_m, "0.0"), Shown(s.ShellMass_kg, "0.0"), Shown(s.Tare_kg, "0.00"), Shown(s.LegalFill_kg, "0.000"),
             ])),
+        ["blanket shares"] = Table(
+            ["fill", .. BlanketSizes.Select(s => s + (StandardSize.Find(s)!.Orientation == Orientation.Upright ? "" : ", lying"))],
+            BlanketFills.Select(f => (string[])[f.Called, .. BlanketSizes.Select(s => BlanketShare(s, f.Fill))])),
         ["defaults"] = Table(["part", "what", "value"], Defaults().Select(d => (string[])[d.Part, d.What, d.Value])),
     });
+
+    private static string[] BlanketSizes { get; } = ["20 lb", "30 lb", "40 lb", "100 lb", "20 gal"];
+
+    private static (double Fill, string Called)[] BlanketFills { get; } = [(1, "full"), (0.5, "half"), (0.25, "a quarter"), (0.1, "a tenth")];
+
+    // What the page says above the table: liquid at -30 °C, air at -20 °C, still, a draw of 0.24 g/s.
+    private static string BlanketShare(string size, double fill)
+    {
+        const double Liquid_K = 243.15, Power_W = 100, Draw_kg_s = 2.4e-4;
+        CylinderSpecification full = StandardSize.Find(size)!.Full();
+        CylinderSpecification under = full with
+        {
+            Contents_kg = fill * full.LegalFill_kg,
+            Surroundings = Some.Sheltered,
+            Blanket = new BlanketSpecification { Power_W = Power_W, StuckOn = true },
+        };
+        HeatCoupling coupling = HeatCoupling.At(new CylinderBody(under), Some.Weather(253.15), under.Contents_kg, Liquid_K, default);
+        double excess_K = coupling.Wall.SteadyExcess_K(Liquid_K, Power_W, Draw_kg_s);
+        return $"{Shown(100 * coupling.BlanketShare_frac(Draw_kg_s), "0")} %, {Shown(excess_K, "0")}, {Shown(coupling.Wall.Hottest_factor * excess_K, "0")} K";
+    }
 
     private static IEnumerable<(string Part, string What, string Value)> Defaults()
     {

@@ -69,7 +69,7 @@ public class ChangeoverTests
         {
             Appliances = [Draw(20_000, 0, new ClockWindow(17 * 3600, 3 * 3600)), Draw(3000, 0, new ClockWindow(9 * 3600, 15 * 3600))],
         };
-        Trace run = Run(rig, Changing(h => h < 14 ? -28 : -4), 22);
+        Trace run = Run(rig, Changing(h => h < 14 ? -26 : -4), 22);
         Assert.True(run.Has(EventKind.ReserveFeeds));
         SimulationEvent feeds = run.Events.First(e => e.Kind == EventKind.ReserveFeeds);
         Assert.True(feeds.Value > 1, $"{feeds.Value} kg left on the service side");

@@ -33,7 +33,7 @@ public class DryWallTests
     [Theory]
     [InlineData("20 lb", 1, 0.91)]
     [InlineData("20 lb", 0.5, 0.74)]
-    [InlineData("20 lb", 0.25, 0.64)]
+    [InlineData("20 lb", 0.25, 0.61)]
     [InlineData("100 lb", 1, 0.84)]
     [InlineData("100 lb", 0.25, 0.36)]
     public void The_emptier_and_taller_the_cylinder_the_less_of_a_blankets_heat_reaches_the_liquid(string size, double fill, double share_frac)
@@ -111,7 +111,7 @@ public class DryWallTests
         Simulation second = new(rig, Steady(-15), Of(2, 2, first.State()));
         second.Run(new Trace());
         Assert.True(first.State().Cylinders[0].Wall_J > 1000);
-        Assert.Equal(whole.State().Cylinders[0].Wall_J, second.State().Cylinders[0].Wall_J, 1);
+        Assert.Equal(whole.State().Cylinders[0].Wall_J, second.State().Cylinders[0].Wall_J, 0.05);
         Assert.Equal(whole.State().Cylinders[0].Liquid_K, second.State().Cylinders[0].Liquid_K, 1e-4);
     }
 
