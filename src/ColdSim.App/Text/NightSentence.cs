@@ -85,7 +85,7 @@ internal static class NightSentence
             return "; nothing asks for gas";
         if (asked_W <= 0)
             return "";
-        string span = night.Capacity?.ForSpanAtLow is { } given ? $" {units.Power((double)given.Watts)} for 4 h, and" : "";
+        string span = night.Capacity?.ForSpanAtLow is { } given ? $" {units.Power((double)given.Watts)} for 4 h,{AllNight(night, units)} and" : "";
         string liquid = night.AllowedLiquid is { } allowed
             ? $"with its liquid at {Temperature(allowed, units)}"
             : "through this regulator, all appliances at once";
@@ -94,6 +94,9 @@ internal static class NightSentence
             ? $"{asked} {units.Power(steady_W)} without end {liquid}"
             : $"{asked} only {units.Power(steady_W)} without end {liquid}, so it lives on warmth stored in the liquid";
     }
+
+    private static string AllNight(NightReport night, UnitStyle units)
+        => night.Capacity?.ForNight is { } given ? $" {units.Power((double)given.Watts)} all night" : "";
 
     private static string Dip(NightReport night, RunReport run) => night.FirstShort is { } first
         ? $"; supply dips first at {ClockText.Clock(first)}, {ClockText.Span(night.ShortTime)} in all, "

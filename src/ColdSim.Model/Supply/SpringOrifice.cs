@@ -60,8 +60,17 @@ internal readonly struct SpringOrifice
         if (opening <= 0) return 0;
         if (_lossPerSquaredFlow <= 0) return opening * Area_m2(inlet_Pa, air_Pa) * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
         if (inlet_Pa <= outlet_Pa) return 0;
+
+        // Sonic and unshut, it passes in proportion to what is left before it: then the loss has a closed form.
+        double open_m2 = opening * _area_m2, sonic = open_m2 * Orifice.ChokedFlowFunction;
+        double sonicEnd_Pa = inlet_Pa / Math.Sqrt(1 + _lossPerSquaredFlow * sonic * sonic / Orifice.GasConstant_J_kgK);
+        if (outlet_Pa <= Orifice.CriticalRatio * sonicEnd_Pa && sonicEnd_Pa - air_Pa >= _least_Pa)
+            return sonic * Orifice.Scale_kg_m2s(sonicEnd_Pa, gas_K);
+
+        // Nothing is lost beyond what the flow from the full inlet would lose, so the end of the pigtail lies between the two.
         PigtailEnd excess = new(this, opening, inlet_Pa, outlet_Pa, air_Pa, gas_K);
-        double end_Pa = BracketedRoot.Root(ref excess, outlet_Pa, excess.At(outlet_Pa), inlet_Pa, excess.At(inlet_Pa), 1e-12 * inlet_Pa);
+        double lowest_Pa = Math.Sqrt(Math.Max(outlet_Pa * outlet_Pa, inlet_Pa * inlet_Pa - SquaredLoss(opening * Area_m2(inlet_Pa, air_Pa) * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa), gas_K)));
+        double end_Pa = BracketedRoot.Root(ref excess, lowest_Pa, excess.At(lowest_Pa), inlet_Pa, excess.At(inlet_Pa), 1e-12 * inlet_Pa);
         return opening * Area_m2(end_Pa, air_Pa) * Orifice.MassFlux_kg_m2s(end_Pa, gas_K, outlet_Pa);
     }
 

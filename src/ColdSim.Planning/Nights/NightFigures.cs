@@ -204,8 +204,6 @@ public static class NightFigures
         Night.Flag("water_alert", n => n.WaterAlert, "whether outside was at about 20 °F (-6.7 °C) or less with water where nothing heats it; an alert, not a finding"),
         Night.Rows("water", n => n.Water, WaterPlaces, "the rig's bays, pipes and tanks"),
         Night.Quantity("steady_supply_at_low_w", n => n.SteadySupplyAtLow, PowerUnit.Watt, "at the coldest hour, what the cylinder could give without end if weather and fill stayed"),
-        Night.Quantity("supply_for_4_h_at_low_w", n => n.Capacity?.ForSpanAtLow, PowerUnit.Watt, "the constant draw that it feeds in full for 4 h from the coldest hour on; null where the run's weather or stop ends before", canBeAbsent: true),
-        Night.Quantity("supply_for_night_w", n => n.Capacity?.ForNight, PowerUnit.Watt, "the same from 16:00, or the run's start if that is later, to dawn", canBeAbsent: true),
         Night.Quantity("allowed_liquid_temperature_c", n => n.AllowedLiquid, TemperatureUnit.DegreeCelsius, "the liquid temperature which what is given without end allows; null where the regulator never passes what all appliances ask together", canBeAbsent: true),
         Night.Quantity("demand_at_low_w", n => n.DemandAtLow, PowerUnit.Watt, "what was asked for, mean of that hour"),
         Night.Rows("blends", n => n.Blends, Blends, "what became of a mixed gas, cylinder by cylinder; empty for propane alone"),
