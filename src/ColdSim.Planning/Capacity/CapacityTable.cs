@@ -5,6 +5,7 @@ using ColdSim.Model.Supply;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.MoistAir;
 using ColdSim.Physics.Propane;
+using ColdSim.Physics.Units;
 using ColdSim.Planning.Quick;
 using ColdSim.Planning.Search;
 
@@ -68,7 +69,7 @@ public sealed record CapacityTable
         return new CapacityTable { Question = question, Cells = cells };
     }
 
-    private const double Ample_Pa = 500_000, Ample_K = 273.15;
+    private const double Ample_Pa = 500_000, Ample_K = ConversionFactors.ZeroCelsius_K;
 
     // The springs of a regulator go on below its minimum inlet; how much of the draw hangs on that is what a second search finds.
     private static CapacityCell Cell(CapacityQuestion question, CapacityTime time, double low_K, double fill_frac, CancellationToken cancel)

@@ -28,6 +28,8 @@ public class KeyDefaultTests
         power = "50 W"
         [[cylinder]]
         size = "20 lb"
+        [enclosure]
+        kind = "tongue cover"
         [arrangement]
         [regulator]
         [furnace]

@@ -75,9 +75,10 @@ public class CylinderFilmTests
             return HeatCoupling.At(body, w, fill * s.LegalFill_kg, t_K, default).Conductance_W_K <= body.Vessel.OutsideArea_m2 * 13 * (1 + 1e-9);
         }, iter: 3000);
 
+    // In frost only: more wind may warm a surface past freezing, where frosting turns into dew, which sets less heat free.
     [Fact]
-    public void Under_a_roof_in_warmer_air_more_wind_never_gives_less()
-        => Gen.Select(Some.Size, Some.Fill, Gen.Double[231, 265], Gen.Double[1, 30], Gen.Double[0, 15], Gen.Double[0, 5], Gen.Double[0, 1]).Sample((size, fill, allowed_K, above_K, wind, more, humidity) =>
+    public void Under_a_roof_in_warmer_air_below_freezing_more_wind_never_gives_less()
+        => Gen.Select(Some.Size, Some.Fill, Gen.Double[231, 262], Gen.Double[1, 11], Gen.Double[0, 15], Gen.Double[0, 5], Gen.Double[0, 1]).Sample((size, fill, allowed_K, above_K, wind, more, humidity) =>
         {
             CylinderBody body = new(Some.Cylinder(size));
             double Draw(double wind_m_s) => SteadySupply.Draw_kg_s(
