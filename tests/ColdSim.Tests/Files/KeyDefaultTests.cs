@@ -142,6 +142,9 @@ public class KeyDefaultTests
     {
         string[] headers = [$"[{section}]", $"[[{section}]]"];
         List<string> text = [.. Whole.ReplaceLineEndings("\n").Split('\n')];
+
+        // Cylinders in an enclosure have its surroundings for theirs.
+        if (section.StartsWith("cylinder", StringComparison.Ordinal)) text.RemoveRange(text.IndexOf("[enclosure]"), 2);
         text.Insert(text.FindIndex(headers.Contains) + 1, lines);
         return string.Join('\n', text);
     }
