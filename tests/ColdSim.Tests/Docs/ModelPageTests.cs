@@ -31,6 +31,7 @@ public class ModelPageTests
         ["blanket shares"] = Table(
             ["fill", .. BlanketSizes.Select(s => s + (StandardSize.Find(s)!.Orientation == Orientation.Upright ? "" : ", lying"))],
             BlanketFills.Select(f => (string[])[f.Called, .. BlanketSizes.Select(s => BlanketShare(s, f.Fill))])),
+        ["instant"] = Table(["symbol", "what", "value"], WorkedInstant.Rows()),
         ["defaults"] = Table(["part", "what", "value"], Defaults().Select(d => (string[])[d.Part, d.What, d.Value])),
     });
 
