@@ -103,7 +103,11 @@ public class DryWallTests
         Rig rig = new() { Cylinders = [Under("20 lb", 0.5) with { InitialTemperature_K = 258.15 }], Appliances = [Draw(6000)] };
         SimulationSettings Of(double from_h, double hours, RigState? from) => new()
         {
-            Start = Start.AddHours(from_h), Duration_s = 3600 * hours, Step_s = 300, Undersupplied_frac = 0.95, From = from,
+            Start = Start.AddHours(from_h),
+            Duration_s = 3600 * hours,
+            Step_s = 300,
+            Undersupplied_frac = 0.95,
+            From = from,
         };
         Simulation first = new(rig, Steady(-15), Of(0, 2, null)), whole = new(rig, Steady(-15), Of(0, 4, null));
         first.Run(new Trace());

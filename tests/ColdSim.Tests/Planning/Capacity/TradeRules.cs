@@ -84,7 +84,13 @@ internal static class TradeRules
         size_kg == 10 ? "Japanese page" : "", FormattableString.Invariant($"{size_kg:0} kg at 20 °C"), Kilogram_W(kg_h),
         Some.Cylinder("33 kg") with
         {
-            Name = "Japanese", Volume_m3 = litres / 1000, OutsideDiameter_m = diameter_m, MetalMass_kg = 0.8 * tare_kg, Tare_kg = tare_kg, LegalFill_kg = size_kg, Contents_kg = 0.3 * size_kg,
+            Name = "Japanese",
+            Volume_m3 = litres / 1000,
+            OutsideDiameter_m = diameter_m,
+            MetalMass_kg = 0.8 * tare_kg,
+            Tare_kg = tare_kg,
+            LegalFill_kg = size_kg,
+            Contents_kg = 0.3 * size_kg,
         },
         20 + ConversionFactors.ZeroCelsius_K, double.NaN);
 
