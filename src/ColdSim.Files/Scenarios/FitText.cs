@@ -60,7 +60,7 @@ public static class FitText
     /// <summary>Whether two texts are one scenario, but for its fit.</summary>
     public static bool DiffersInFitOnly(string one, string other) => WithoutFit(one) == WithoutFit(other);
 
-    private static string WithoutFit(string scenario) => TomlEdit.WithoutTable(scenario, "fit", line => line.StartsWith(Made, StringComparison.Ordinal) || line.StartsWith(Little, StringComparison.Ordinal)).TrimEnd();
+    private static string WithoutFit(string scenario) => TableRemoval.WithoutTable(scenario, "fit", line => line.StartsWith(Made, StringComparison.Ordinal) || line.StartsWith(Little, StringComparison.Ordinal)).TrimEnd();
 
     /// <summary>The key of a parameter.</summary>
     private static string Key(FitKind kind) => FitFigures.Kinds[kind].Key;

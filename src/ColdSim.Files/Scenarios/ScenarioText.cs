@@ -15,6 +15,8 @@ public static class ScenarioText
         ArgumentNullException.ThrowIfNull(text);
         ArgumentException.ThrowIfNullOrEmpty(key);
         ArgumentException.ThrowIfNullOrEmpty(value);
-        return TomlEdit.Set(text, key.Split('.'), value);
+        TomlSplice splice = new(text);
+        splice.Set(key.Split('.'), value);
+        return splice.Text;
     }
 }

@@ -4,27 +4,9 @@ using Tomlyn.Syntax;
 
 namespace ColdSim.Files.Toml;
 
-/// <summary>Sets one key in a TOML text by splicing.</summary>
-internal static class TomlEdit
+/// <summary>Takes a table out of a TOML text.</summary>
+internal static class TableRemoval
 {
-    public static string Set(string text, string[] path, string value)
-    {
-        DocumentSyntax document = SyntaxParser.Parse(text, "", validate: false);
-        string section = string.Join('.', path[..^1]);
-        string key = path[^1];
-        TableSyntaxBase? table = document.Tables.LastOrDefault(t => Name(t.Name) == section);
-        IEnumerable<KeyValueSyntax> pairs = section.Length == 0 ? document.KeyValues : table?.Items ?? Enumerable.Empty<KeyValueSyntax>();
-        if (pairs.FirstOrDefault(p => Name(p.Key) == key)?.Value is { } there)
-            return text[..there.Span.Offset] + value + text[(there.Span.Offset + there.Span.Length)..];
-        string line = $"{key} = {value}\n";
-        if (section.Length == 0)
-            return line + text;
-        if (table is null)
-            return text + (text.EndsWith('\n') || text.Length == 0 ? "" : "\n") + $"\n[{section}]\n{line}";
-        int end = text.IndexOf('\n', table.OpenBracket?.Span.Offset ?? table.Span.Offset);
-        return end < 0 ? $"{text}\n{line}" : text[..(end + 1)] + line + text[(end + 1)..];
-    }
-
     /// <summary>The text without a table, and without the lines of comment that were written with it; all other comments stay.</summary>
     /// <param name="text">A text that parses.</param>
     /// <param name="name">The table.</param>
