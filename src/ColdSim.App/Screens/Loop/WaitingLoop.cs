@@ -18,6 +18,9 @@ internal sealed class WaitingLoop : IDisposable
     // An escape byte alone becomes a key once nothing has followed it for a while, and what the toolkit asked the terminal at the start is answered or given up.
     private static readonly TimeSpan Afterwards = TimeSpan.FromMilliseconds(60), Starting = TimeSpan.FromSeconds(2);
 
+    // Nothing is due then; a wake that the toolkit swallowed is made good.
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(1);
+
     private readonly AutoResetEvent _wake = new(false);
     private readonly WaitingInput? _input;
     private readonly PosixSignalRegistration[] _signals = [];
@@ -67,9 +70,9 @@ internal sealed class WaitingLoop : IDisposable
     // What other threads ask for is a timer that is due at once, and its adding wakes the loop.
     private void Wait()
     {
-        int milliseconds = _again || Environment.TickCount64 - _started < Starting.TotalMilliseconds ? (int)Afterwards.TotalMilliseconds : System.Threading.Timeout.Infinite;
+        int milliseconds = (int)(_again || Environment.TickCount64 - _started < Starting.TotalMilliseconds ? Afterwards : Longest).TotalMilliseconds;
         if (Application.TimedEvents is TimedEvents timers && timers.CheckTimers(out int due))
-            milliseconds = milliseconds < 0 ? due : Math.Min(milliseconds, due);
+            milliseconds = Math.Min(milliseconds, due);
         _again = _wake.WaitOne(milliseconds);
     }
 
