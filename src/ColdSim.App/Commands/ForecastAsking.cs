@@ -22,12 +22,12 @@ internal sealed class ForecastAsking(ForecastInquiry inquiry, string output, Hos
     public ForecastReport Answer(CancellationToken cancel)
     {
         AnswerCache? cache = host.Cache() is { } folder ? new(Path.Combine(folder, "coldsim")) : null;
-        HashSet<string> told = [];
+        HashSet<string> announced = [];
         using ForecastClient client = new(inquiry.Policy, cache, host.Clock, UserAgent())
         {
             BeforeSending = address =>
             {
-                if (told.Add(address.Authority))
+                if (announced.Add(address.Authority))
                     host.Error.WriteLine(Sends(address));
             },
         };

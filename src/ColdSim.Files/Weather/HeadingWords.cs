@@ -60,7 +60,7 @@ internal static class HeadingWords
         return null;
     }
 
-    /// <summary>The unit that is usual, by the size of the numbers where that tells.</summary>
+    /// <summary>The unit that is usual, by the size of the numbers where that decides.</summary>
     public static string Usual(WeatherColumn column, IReadOnlyList<double> numbers)
     {
         double most = numbers.Count == 0 ? double.NaN : numbers.Max();

@@ -34,7 +34,7 @@ internal sealed class MissingValues(IEnumerable<MissingColumn> columns, TimeSpan
         PassOn(long.MaxValue);
         foreach (MissingColumn column in _columns.Where(c => c.Empty > 0))
         {
-            // A file without sun at all is told by what is assumed in its place.
+            // For a file without sun at all the assumption in its place says so.
             if (column.Name == "sun" && column.Known is null)
                 continue;
             string rest = column.Filled == column.Empty ? "" : FormattableString.Invariant($", {column.Empty - column.Filled} left to the stand-in");

@@ -14,7 +14,7 @@ namespace ColdSim.Planning.Nights;
 /// </remarks>
 public sealed class NightCapacity
 {
-    /// <summary>The span that is told beside what could be given without end. [s]</summary>
+    /// <summary>The span that is shown beside what could be given without end. [s]</summary>
     public const double Span_s = 4 * 3600;
 
     private const double LeastGuess_W = 100;

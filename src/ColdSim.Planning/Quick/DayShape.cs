@@ -2,7 +2,7 @@ using ColdSim.Model.Weather;
 
 namespace ColdSim.Planning.Quick;
 
-/// <summary>A day of a forecast as people are told it.</summary>
+/// <summary>A day of a forecast as people read it.</summary>
 /// <param name="Date">The day.</param>
 /// <param name="Low_K">The low of its morning. [K]</param>
 /// <param name="High_K">The high of its afternoon. [K]</param>

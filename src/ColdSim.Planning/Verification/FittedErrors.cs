@@ -62,7 +62,7 @@ public sealed record FittedErrors(double Temperature_K, double TemperatureGrowth
         return before_h > 0 && before < 1 ? -before_h / Math.Log(before) : MostTime_h;
     }
 
-    // Each error less the bias of its day ahead and in parts of that day's spread, so that errors near and far ahead count alike.
+    // Each error less the bias of its day ahead and in parts of that day's spread, so that errors near and far ahead count the same.
     private static double? Correlation(IReadOnlyList<ForecastErrors> all, IReadOnlyList<LeadErrors> leads, double lag_h)
     {
         Dictionary<int, LeadErrors> byDay = leads.Where(l => l.Spread_K > 0).ToDictionary(l => l.Day);

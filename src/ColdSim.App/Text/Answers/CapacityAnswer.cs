@@ -30,25 +30,25 @@ internal static class CapacityAnswer
     private static (int Time, int Low, int Fill) Told(CapacityQuestion q)
         => (Nearest([.. q.Times.Select(t => t.Time_s)], Told_s), Nearest(q.Lows_K, Told_K), Nearest(q.Fills_frac, Told_frac));
 
-    // How much of what is told hangs on gas below what the regulator's plate promises.
+    // How much of the answer depends on gas below what the regulator's plate promises.
     private static IEnumerable<string> BelowMinimum(CapacityTable table, UnitStyle units)
     {
         (int time, int low, int fill) = Told(table.Question);
-        CapacityCell told = table.At(time, low, fill);
-        if (told.AboveMinimumInlet_W < (1 - 2 * LastingDraw.Tolerance_frac) * told.Draw_W)
+        CapacityCell cell = table.At(time, low, fill);
+        if (cell.AboveMinimumInlet_W < (1 - 2 * LastingDraw.Tolerance_frac) * cell.Draw_W)
             yield return $"If the regulator gives nothing below {units.Pressure(table.MinimumInlet_Pa)}, its minimum inlet: "
-                + $"{(told.AboveMinimumInlet_W > 0 ? CapacityWords.Number(told.AboveMinimumInlet_W, units) : "nothing")}.";
+                + $"{(cell.AboveMinimumInlet_W > 0 ? CapacityWords.Number(cell.AboveMinimumInlet_W, units) : "nothing")}.";
     }
 
     private static string Verdict(CapacityTable table, UnitStyle units, bool besides = true)
     {
         CapacityQuestion q = table.Question;
         (int time, int low, int fill) = Told(q);
-        CapacityCell told = table.At(time, low, fill);
-        string at = $"At {units.WholeTemperature(told.Low_K)} {(q.Cylinder.Name.StartsWith("11", StringComparison.Ordinal) ? "an" : "a")} {q.Cylinder.Name} cylinder {CapacityWords.Filled(told.Fill_frac)}";
-        if (told.Draw_W <= 0)
-            return $"{at} gives nothing {CapacityWords.For(told.Time)}.";
-        string gives = $"{at} gives {CapacityWords.Power(told.Draw_W, units)} {CapacityWords.For(told.Time)}";
+        CapacityCell cell = table.At(time, low, fill);
+        string at = $"At {units.WholeTemperature(cell.Low_K)} {(q.Cylinder.Name.StartsWith("11", StringComparison.Ordinal) ? "an" : "a")} {q.Cylinder.Name} cylinder {CapacityWords.Filled(cell.Fill_frac)}";
+        if (cell.Draw_W <= 0)
+            return $"{at} gives nothing {CapacityWords.For(cell.Time)}.";
+        string gives = $"{at} gives {CapacityWords.Power(cell.Draw_W, units)} {CapacityWords.For(cell.Time)}";
         if (!besides)
             return $"{gives}.";
         if (q.Times.Count > 1 && time < q.Times.Count - 1)

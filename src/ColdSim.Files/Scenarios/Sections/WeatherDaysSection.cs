@@ -5,7 +5,7 @@ using ColdSim.Planning.Quick;
 
 namespace ColdSim.Files.Scenarios.Sections;
 
-/// <summary><c>[[weather.day]]</c>: a day of weather in place of a file, as a forecast tells it.</summary>
+/// <summary><c>[[weather.day]]</c>: a day of weather in place of a file, as a forecast gives it.</summary>
 internal static class WeatherDaysSection
 {
     private const int Most = 100;
@@ -21,7 +21,7 @@ internal static class WeatherDaysSection
     private static readonly QuantityKey Cloud = new("cloud", Dimension.Ratio, "0", "1", KeyDefault.Of("`[weather]`'s"), "all day");
 
     public static readonly ScenarioSection Declared = new(
-        "day", TableForm.Many, "a day of weather in place of a file, as a forecast tells it; two or more", [Date, Low, High, Wind, Cloud])
+        "day", TableForm.Many, "a day of weather in place of a file, as a forecast gives it; two or more", [Date, Low, High, Wind, Cloud])
     {
         Most = Most,
         FixedForOptions = true,

@@ -30,7 +30,7 @@ internal sealed class JsonNumbers(JsonText json, RowCollector rows, WeatherFault
             return null;
         double si = unit.ToSi(value);
 
-        // The values of a column lie one behind another, so lines are counted only for those that may be told.
+        // The values of a column lie one behind another, so lines are counted only for those that may be named.
         (double low, double high) = column.Limits;
         if (value > NoMark && si >= low && si <= high)
             return si;

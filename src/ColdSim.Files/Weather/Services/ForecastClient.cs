@@ -32,7 +32,7 @@ public sealed class ForecastClient : IDisposable
         _cache = cache;
         _clock = clock;
 
-        // Redirects are followed here, and only within the service: anybody else would be told the position too.
+        // Redirects are followed here, and only within the service: anybody else would learn the position too.
         SocketsHttpHandler handler = new()
         {
             AllowAutoRedirect = false,

@@ -179,7 +179,7 @@ public class EnclosureTests
         Assert.InRange(open_K - covered_K, 1, 15);
         EnclosureSpecification airy = Cover with { LowOpening_m2 = 1e6, HighOpening_m2 = 1e6 };
 
-        // Only the sky, which a cover hides, tells them apart; the weather's sky is colder than its air.
+        // Only the sky, which a cover hides, sets them apart; the weather's sky is colder than its air.
         Assert.Equal(open_K, Run(open with { Enclosure = airy }).Liquid_K[0], 0.02);
     }
 

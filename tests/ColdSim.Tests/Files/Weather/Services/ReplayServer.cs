@@ -9,7 +9,7 @@ namespace ColdSim.Tests.Files.Weather.Services;
 /// <summary>A request as it arrived.</summary>
 internal sealed record ReceivedRequest(string Path, string Query, IReadOnlyDictionary<string, string> Headers);
 
-/// <summary>A web server on this computer that answers as it is told, one answer after the other; the last is repeated.</summary>
+/// <summary>A web server on this computer that gives the answers it was given, one after the other; the last is repeated.</summary>
 internal sealed class ReplayServer : IAsyncDisposable
 {
     private readonly WebApplication _app;
