@@ -4,6 +4,7 @@ using System.Text;
 using ColdSim.Files.Weather;
 using ColdSim.Files.Weather.Formats;
 using ColdSim.Model.Weather;
+using ColdSim.Tests.Files.Weather;
 
 namespace ColdSim.Benchmarks.Files;
 
@@ -58,7 +59,7 @@ internal static class LayoutRows
             Console.WriteLine(FormattableString.Invariant($"{name}: {read:#,0} rows in {processor_s[Times / 2]:0.00} s of processor"));
             foreach (int rows in streams ? more : [])
             {
-                using MadeRows stream = new(head, row, rows);
+                using GeneratedText stream = Table(head, row, rows);
                 double all_s = Processor_s(() => read = Read(stream, request));
                 using Process own = Process.GetCurrentProcess();
                 Console.WriteLine(FormattableString.Invariant($"{name}: {read:#,0} rows in {all_s:0.0} s of processor with the making of them, peak working set {own.PeakWorkingSet64 / 1e6:0} MB"));
@@ -133,53 +134,15 @@ internal static class LayoutRows
         public void Take(in WeatherRow row) => Rows++;
     }
 
-    /// <summary>A table that is made while it is read, so that it is never whole in memory.</summary>
-    private sealed class MadeRows(string head, Func<long, DateTime, double, FormattableString> row, long rows) : Stream
+    private static GeneratedText Table(string head, Func<long, DateTime, double, FormattableString> row, long rows)
     {
-        private byte[] _waiting = Encoding.UTF8.GetBytes(head);
-        private int _read;
-        private long _row;
-
-        public override bool CanRead => true;
-
-        public override bool CanSeek => false;
-
-        public override bool CanWrite => false;
-
-        public override long Length => throw new NotSupportedException();
-
-        public override long Position
+        long next = 0;
+        return new(head, () =>
         {
-            get => throw new NotSupportedException();
-            set => throw new NotSupportedException();
-        }
-
-        public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
-
-        public override int Read(Span<byte> buffer)
-        {
-            if (_read == _waiting.Length)
-            {
-                StringBuilder text = new();
-                for (int i = 0; i < 500 && _row < rows; i++, _row++)
-                    text.Append(Text(row, _row));
-                (_waiting, _read) = (Encoding.UTF8.GetBytes(text.ToString()), 0);
-            }
-
-            int length = Math.Min(buffer.Length, _waiting.Length - _read);
-            _waiting.AsSpan(_read, length).CopyTo(buffer);
-            _read += length;
-            return length;
-        }
-
-        public override void Flush()
-        {
-        }
-
-        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-        public override void SetLength(long value) => throw new NotSupportedException();
-
-        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+            StringBuilder text = new();
+            for (int i = 0; i < 500 && next < rows; i++, next++)
+                text.Append(Text(row, next));
+            return text.ToString();
+        });
     }
 }

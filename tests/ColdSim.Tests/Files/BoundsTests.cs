@@ -153,7 +153,7 @@ public class BoundsTests
     [Fact]
     public void What_a_check_keeps_of_long_weather_has_its_first_its_last_and_its_coldest_row()
     {
-        using GeneratedRows whole = new(30_000, 5), thinned = new(30_000, 5);
+        using Stream whole = GeneratedRows.Of(30_000, 5), thinned = GeneratedRows.Of(30_000, 5);
         WeatherResult all = WeatherFile.Read(whole, "g", new()), some = WeatherFile.Read(thinned, "g", new() { MostRows = 1000 });
         Assert.InRange(some.Rows.Count, 500, 1003);
         Assert.Equal(32, some.RowsForEach);
@@ -163,7 +163,7 @@ public class BoundsTests
         Assert.Equal(some.Rows.OrderBy(r => r.Time), some.Rows);
         Assert.Equal(all.Rows.Count, some.Counts!.Rows);
         Assert.Null(all.Counts);
-        using GeneratedRows few = new(900, 5), same = new(900, 5);
+        using Stream few = GeneratedRows.Of(900, 5), same = GeneratedRows.Of(900, 5);
         Assert.Equal(WeatherFile.Read(few, "g", new()).Rows, WeatherFile.Read(same, "g", new() { MostRows = 1000 }).Rows);
     }
 

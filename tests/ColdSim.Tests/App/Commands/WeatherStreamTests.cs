@@ -84,7 +84,7 @@ public sealed class WeatherStreamTests
     [Fact]
     public void A_record_read_row_by_row_gives_what_it_gives_read_at_once()
     {
-        using GeneratedRows held = new(30_000, 5), streamed = new(30_000, 5);
+        using Stream held = GeneratedRows.Of(30_000, 5), streamed = GeneratedRows.Of(30_000, 5);
         WeatherResult whole = WeatherFile.Read(held, "generated", new());
         Assert.Equal(30_000, whole.Rows.Count);
         List<WeatherRow> rows = [];
@@ -137,7 +137,7 @@ public sealed class WeatherStreamTests
     private static long Held(long rows, Action<Stream> read)
     {
         long before = GC.GetTotalMemory(forceFullCollection: true), most = 0;
-        using GeneratedRows stream = new(rows, 5, row =>
+        using Stream stream = GeneratedRows.Of(rows, 5, row =>
         {
             if (row % (rows / 8) == rows / 8 - 1)
                 most = Math.Max(most, GC.GetTotalMemory(forceFullCollection: true) - before);
