@@ -32,6 +32,9 @@ public sealed class EnclosureBody
     private const int MostPasses = 60;
     private const double Settled_K = 1e-5;
 
+    // Without a difference there is no flow, so that from air as cold as outside a blanket's heat would first go through the walls alone.
+    private const double LargestMove_K = 100;
+
     private readonly EnclosureSpecification _enclosure;
 
     /// <summary>An enclosure.</summary>
@@ -50,7 +53,8 @@ public sealed class EnclosureBody
         Air_K = air_K,
         Sky_K = air_K,
         CylinderSun_W_m2 = 0,
-        VapourPressure_Pa = Math.Min(weather.VapourPressure_Pa, SaturationVapour.PressureOverWater_Pa(air_K)),
+        VapourPressure_Pa = Math.Min(
+            weather.VapourPressure_Pa, SaturationVapour.PressureOverWater_Pa(Math.Clamp(air_K, SaturationVapour.Min_K, SaturationVapour.Max_K))),
     };
 
     /// <summary>Its air. [K]</summary>
@@ -85,7 +89,7 @@ public sealed class EnclosureBody
             }
 
             double before_K = air_K;
-            air_K = sum_W_K > 0 ? sum_W / sum_W_K : weather.Air_K;
+            air_K = sum_W_K > 0 ? Math.Clamp(sum_W / sum_W_K, before_K - LargestMove_K, before_K + LargestMove_K) : weather.Air_K;
             if (Math.Abs(air_K - before_K) < Settled_K) break;
         }
 

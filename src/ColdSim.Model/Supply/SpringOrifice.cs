@@ -43,8 +43,14 @@ internal readonly struct SpringOrifice
         _area_m2 = rated_kg_s / Orifice.MassFlux_kg_m2s(ratedInlet_Pa, gas_K, seaLevel_Pa + _wideOpen_Pa);
     }
 
-    private SpringOrifice(double area_m2, double lockUp_Pa, double wideOpen_Pa, double least_Pa)
-        => (_area_m2, _lockUp_Pa, _wideOpen_Pa, _least_Pa) = (area_m2, lockUp_Pa, wideOpen_Pa, least_Pa);
+    private SpringOrifice(double area_m2, double lockUp_Pa, double wideOpen_Pa, double least_Pa, double lossPerSquaredFlow = 0)
+        => (_area_m2, _lockUp_Pa, _wideOpen_Pa, _least_Pa, _lossPerSquaredFlow) = (area_m2, lockUp_Pa, wideOpen_Pa, least_Pa, lossPerSquaredFlow);
+
+    /// <summary>The same orifice behind another spring.</summary>
+    /// <param name="setPoint_Pa">Outlet set point. [Pa gauge]</param>
+    /// <param name="droop_Pa">From set point up to lock-up and down to wide open. [Pa]</param>
+    public SpringOrifice WithSpring(double setPoint_Pa, double droop_Pa)
+        => new(_area_m2, setPoint_Pa + droop_Pa, setPoint_Pa - droop_Pa, _least_Pa, _lossPerSquaredFlow);
 
     /// <summary>Outlet pressure at which it shuts. [Pa gauge]</summary>
     public double LockUp_Pa => _lockUp_Pa;

@@ -34,12 +34,11 @@ public sealed class TwoStageRegulator
         double rated_Pa = sea_Pa + specification.RatedInlet_Pa;
         double least_Pa = specification.ShutsBelowMinimum ? specification.MinimumInletOf_Pa(reserve is not null) : 0;
         _hosePerSquaredFlow = specification.HoseLoss_Pa / (rated_kg_s * rated_kg_s);
-        _first = new FirstStages(
-            new SpringOrifice(
-                specification.Intermediate_Pa, specification.IntermediateDroop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K, least_Pa, specification.PigtailLoss_Pa),
-            reserve is not { } second
-                ? null
-                : new SpringOrifice(second.SetPoint_Pa, second.Droop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K, least_Pa, specification.PigtailLoss_Pa));
+
+        // Both inlets of a changeover are one body's: the rating says how large they are, and only the springs differ.
+        SpringOrifice service = new(
+            specification.Intermediate_Pa, specification.IntermediateDroop_Pa, rated_kg_s, rated_Pa, sea_Pa, RatingGas_K, least_Pa, specification.PigtailLoss_Pa);
+        _first = new FirstStages(service, reserve is { } second ? service.WithSpring(second.SetPoint_Pa, second.Droop_Pa) : null);
         _second = new SpringOrifice(specification.SetPoint_Pa, specification.Droop_Pa, rated_kg_s,
             sea_Pa + specification.Intermediate_Pa - specification.IntermediateDroop_Pa, sea_Pa, RatingGas_K);
     }

@@ -49,6 +49,18 @@ public class ChangeoverTests
         Assert.Equal(1, gone.Reserve_kg_s / gone.Flow_kg_s, 1e-6);
     }
 
+    // Set higher than the service side, even than the inlet at which the plate states the flow, the reserve feeds first, through an orifice of the same size.
+    [Fact]
+    public void A_reserve_set_above_the_rated_inlet_feeds_first()
+    {
+        RegulatorSpecification plate = new() { RatedInlet_Pa = 15 * Psi_Pa, PigtailLoss_Pa = 700 };
+        GasSupply supply = new(new TwoStageRegulator(plate, HeatingValue_J_kg, (19 * Psi_Pa, 1.5 * Psi_Pa)), [new GasLoad(60_000 * Btu_h / HeatingValue_J_kg, 2600)]);
+        supply.Set(0, open: true);
+        SupplyPoint sagging = supply.At(new FeedPressures(Sea_Pa + 7 * Psi_Pa, Sea_Pa + 8.6 * Psi_Pa, 240), Sea_Pa);
+        Assert.Equal(1, sagging.Reserve_kg_s / sagging.Flow_kg_s, 1e-9);
+        Assert.InRange(sagging.Flow_kg_s / supply.Demand_kg_s, 0.1, 1);
+    }
+
     [Fact]
     public void The_reserve_never_gives_less_as_the_service_side_sags()
         => Gen.Select(Gen.Double[2000, 120_000], Gen.Double[-0.5, 30], Gen.Double[0, 5], Gen.Double[3, 80], Gen.Double[70_000, 101_325]).Sample(
