@@ -84,6 +84,15 @@ moves S-Left
 moves Up
 moves u
 press '?'
+soon shows 'keys of this page'
+press Escape
+soon hides 'keys of this page'
+press ':'
+press -l 'night 3'
+soon shows '>           night 3,'
+press Enter
+soon shows 'night 3 of'
+press F1
 soon shows 'KEYS'
 press Escape
 soon hides 'KEYS'

@@ -12,8 +12,32 @@ internal abstract record FrameMessage
     /// <summary>Opens the page of a digit.</summary>
     public sealed record GoTo(char Key) : FrameMessage;
 
-    /// <summary>For the open page, or for the frame itself.</summary>
+    /// <summary>Opens the page before or after the open one.</summary>
+    public sealed record ToNeighbour(int Direction) : FrameMessage;
+
+    /// <summary>Moves the time cursor of all pages to a night.</summary>
+    public sealed record ToNight(int Night) : FrameMessage;
+
+    /// <summary>For what is open: an overlay, or the page.</summary>
     public sealed record ToPage(PageMessage Message) : FrameMessage;
+
+    /// <summary>Opens a page and asks something of it. It was chosen from a list that says what it costs.</summary>
+    public sealed record OnPage(char Key, PageMessage Message) : FrameMessage;
+
+    /// <summary>Lists the keys of the place.</summary>
+    public sealed record ListKeys : FrameMessage;
+
+    /// <summary>Opens the palette.</summary>
+    public sealed record Find : FrameMessage;
+
+    /// <summary>Opens the help.</summary>
+    public sealed record Help : FrameMessage;
+
+    /// <summary>Lets the mouse click, or leaves it to the terminal, where a drag selects text.</summary>
+    public sealed record ToggleMouse : FrameMessage;
+
+    /// <summary>Ends the program.</summary>
+    public sealed record Quit : FrameMessage;
 
     /// <summary>The size of the screen.</summary>
     public sealed record Resized(int Width, int Height) : FrameMessage;

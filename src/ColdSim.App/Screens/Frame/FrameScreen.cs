@@ -1,4 +1,5 @@
 using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Screens.Pages;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -29,6 +30,9 @@ internal sealed class FrameScreen : Runnable
 
     public FrameView View { get; private set; }
 
+    /// <summary>Raised when the mouse's buttons are to be reported, or no longer.</summary>
+    public event Action<bool>? MouseReported;
+
     /// <summary>Draws every cell anew.</summary>
     public void Redraw()
     {
@@ -39,18 +43,21 @@ internal sealed class FrameScreen : Runnable
 
     protected override bool OnKeyDown(Key key)
     {
-        bool text = View.Page.TakesText && View.HelpRow is null;
-        if (PageKeys.Quits(key, text))
-            App?.RequestStop();
-        else if (PageKeys.Frame(key, text) is FrameMessage message)
-            Take(message);
-        else
-            return key == Key.Esc || base.OnKeyDown(key);
+        if (PageKeys.Frame(key, View) is not { } message)
+            return base.OnKeyDown(key);
+        Take(message);
         return true;
     }
 
     protected override bool OnMouseEvent(Mouse mouse)
     {
+        int wheel = mouse.Flags.HasFlag(MouseFlags.WheeledUp) ? -1 : mouse.Flags.HasFlag(MouseFlags.WheeledDown) ? 1 : 0;
+        if (wheel != 0)
+        {
+            Take(new FrameMessage.ToPage(new PageMessage.Rows(wheel)));
+            return true;
+        }
+
         if (!mouse.Flags.HasFlag(MouseFlags.LeftButtonClicked) || mouse.Position is not System.Drawing.Point at
             || !FrameSheet.Fits(Viewport.Width, Viewport.Height))
         {
@@ -62,7 +69,7 @@ internal sealed class FrameScreen : Runnable
             if (FrameSheet.PageAt(View, at.X, Viewport.Width) is { } page)
                 Take(new FrameMessage.GoTo(page.Key));
         }
-        else if (View.HelpRow is null && View.BlockingJob is null
+        else if (View.Over is null && View.BlockingJob is null
             && View.Page.Click(at.X, at.Y - FrameSheet.Rows, Viewport.Width, Viewport.Height - FrameSheet.Rows) is { } message)
         {
             Take(new FrameMessage.ToPage(message));
@@ -120,7 +127,26 @@ internal sealed class FrameScreen : Runnable
             App?.AddTimeout(BetweenCounts, Count);
         }
 
+        if (View.Effect is { } effect)
+        {
+            View = View with { Effect = null };
+            Do(effect);
+        }
+
         SetNeedsDraw();
+    }
+
+    private void Do(TerminalEffect effect)
+    {
+        switch (effect)
+        {
+            case TerminalEffect.Quit:
+                App?.RequestStop();
+                break;
+            case TerminalEffect.ReportMouse mouse:
+                MouseReported?.Invoke(mouse.On);
+                break;
+        }
     }
 
     private bool Count()

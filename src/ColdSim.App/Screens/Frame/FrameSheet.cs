@@ -27,8 +27,8 @@ internal static class FrameSheet
 
         foreach ((int x, string text, int page) in Names(view, width))
             sheet.Put(x, 0, text, page == view.Open ? CellStyle.Strong : CellStyle.Plain);
-        if (view.HelpRow is { } row)
-            DrawHelp(sheet, view, row);
+        if (view.Over is { } over)
+            over.Draw(sheet, Rows);
         else if (view.BlockingJob is { } running)
             DrawJob(sheet, view, running);
         else
@@ -73,11 +73,21 @@ internal static class FrameSheet
         Sheet page = view.Page.Draw(sheet.Width, sheet.Height - Rows);
         sheet.Overlay(page, Rows);
         if (page.LastRowContinues)
-            sheet.Put(0, sheet.Height - 1, CellText.Join([sheet.Row(sheet.Height - 1).TrimEnd(), PageKeys(view), "u units"], "  ", sheet.Width));
+            sheet.Put(0, sheet.Height - 1, CellText.Join([sheet.Row(sheet.Height - 1).TrimEnd(), PageKeys(view), .. Common], "  ", sheet.Width));
+        if (view.Asked is { } asked)
+            Ask(sheet, asked);
     }
 
     /// <summary>What the last row says of the row of pages, such as "1-7 pages".</summary>
     private static string PageKeys(FrameView view) => $"{PageNumbers(view.Pages)} pages";
+
+    private static IEnumerable<string> Common => ScreenCommand.Everywhere.Where(c => c.Brief.Length > 0).Select(c => c.Brief);
+
+    private static void Ask(Sheet sheet, KeyBinding asked)
+    {
+        string question = $"{char.ToUpperInvariant(asked.Cost[0])}{asked.Cost[1..]}.";
+        sheet.Put(0, sheet.Height - 1, CellText.Cut($"{question} {asked.Keys} again starts it, Esc does not.", sheet.Width).PadRight(sheet.Width), CellStyle.Pointer);
+    }
 
     private static void DrawJob(Sheet sheet, FrameView view, RunningJob running)
     {
@@ -85,34 +95,6 @@ internal static class FrameSheet
         sheet.Put(0, 4, CellText.Cut(running.Progress, sheet.Width));
         sheet.Put(0, 6, "Other pages can be looked at meanwhile.");
         sheet.Put(0, sheet.Height - 1, CellText.Join([running.Job.ReturnsPartial ? "Esc stop and show what is done" : "Esc stop", PageKeys(view), "q quit"], "  ", sheet.Width));
-    }
-
-    /// <summary>What works on every page; the night page's help has them too.</summary>
-    public static IReadOnlyList<string> CommonHelp(IReadOnlyList<IPage> pages) =>
-    [
-        "EVERY PAGE",
-        $"  {$"{PageNumbers(pages)} or {PageNumbers(pages, "F")}",-21} another page; each stays as it was",
-        "  Esc                   stops what is being worked out",
-        "  u                     US or metric units",
-        "  ? or Esc              close help; Esc never quits",
-        "  q, Ctrl-Q, Ctrl-C     quit",
-        "  mouse click           on a page's name opens it",
-    ];
-
-    /// <summary>The help of a page that does not draw its own: its keys, then those of every page.</summary>
-    public static IReadOnlyList<string> HelpLines(FrameView view) => [.. view.Page.Help ?? [], "", .. CommonHelp(view.Pages)];
-
-    /// <summary>Rows of help that a screen of a height shows.</summary>
-    public static int HelpRows(int height) => Math.Max(1, height - 3);
-
-    private static void DrawHelp(Sheet sheet, FrameView view, int row)
-    {
-        IReadOnlyList<string> lines = HelpLines(view);
-        int rows = HelpRows(sheet.Height), first = Math.Min(row, Math.Max(0, lines.Count - rows));
-        for (int i = first; i < Math.Min(lines.Count, first + rows); i++)
-            sheet.Put(0, 2 + i - first, CellText.Cut(lines[i], sheet.Width), lines[i].StartsWith(' ') ? CellStyle.Plain : CellStyle.Strong);
-        string where = first + rows < lines.Count ? "↓ more below" : "end of help";
-        sheet.Put(0, sheet.Height - 1, CellText.Join([where, "? or Esc back", "q quit", "↑↓ scroll"], "  ", sheet.Width));
     }
 
     /// <summary>The keys of the pages there are, such as "1-7 9", or "F1-F7 F9" with a letter before each.</summary>

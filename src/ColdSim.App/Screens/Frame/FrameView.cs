@@ -1,5 +1,6 @@
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Frame;
 
@@ -8,13 +9,26 @@ namespace ColdSim.App.Screens.Frame;
 /// <param name="Units">The units of all pages.</param>
 internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
 {
-    private const int RowsOfAPage = 10;
-
     /// <summary>Index of the open page.</summary>
     public int Open { get; init; }
 
-    /// <summary>First row of the help; null while it is closed.</summary>
-    public int? HelpRow { get; init; }
+    /// <summary>What lies over the open page; null for nothing.</summary>
+    public Overlay? Over { get; init; }
+
+    /// <summary>The run that the pages speak of; null where they speak of none.</summary>
+    public RunReport? Report { get; init; }
+
+    /// <summary>The chosen night and time, the same on all pages.</summary>
+    public TimeCursor? Cursor { get; init; } = Pages.Select(p => p.Cursor).FirstOrDefault(c => c is not null);
+
+    /// <summary>The key that was pressed once and is costly, so that it is asked whether to go on; null for none.</summary>
+    public KeyBinding? Asked { get; init; }
+
+    /// <summary>Whether mouse buttons are reported; otherwise a drag selects text.</summary>
+    public bool ReportsMouse { get; init; }
+
+    /// <summary>What the terminal is to do; null for nothing.</summary>
+    public TerminalEffect? Effect { get; init; }
 
     /// <summary>Columns of the screen.</summary>
     public int Width { get; init; } = 80;
@@ -27,28 +41,95 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
 
     public IPage Page => Pages[Open];
 
+    /// <summary>Whether typed characters are text.</summary>
+    public bool TakesText => Over?.TakesText ?? Page.TakesText;
+
     /// <summary>The job that is shown instead of the open page; null for none.</summary>
     public RunningJob? BlockingJob => Jobs[Open] is { Job.KeepsPageVisible: false } running ? running : null;
 
     /// <summary>The frame after a message. A job to run is only listed in <see cref="Jobs"/>; nothing runs here.</summary>
-    public FrameView Update(FrameMessage message) => WithJobs(Changed(this, message));
+    public FrameView Update(FrameMessage message) => WithJobs(WithCursor(OverPage(this, message)));
 
-    private static FrameView Changed(FrameView view, FrameMessage message) => message switch
+    /// <summary>An overlay takes what it uses; another key closes it and does what it does on the page.</summary>
+    private static FrameView OverPage(FrameView view, FrameMessage message)
     {
-        FrameMessage.GoTo go => Opened(view, go.Key),
-        FrameMessage.ToPage { Message: PageMessage.ToggleUnits } => WithUnits(view, view.Units.IsUs ? UnitStyle.Si : UnitStyle.Us),
-        FrameMessage.ToPage { Message: PageMessage.ToggleHelp } when view.Page.Help is not null
-            => view with { HelpRow = view.HelpRow is null ? 0 : null },
-        FrameMessage.ToPage input when view.HelpRow is { } row => OnHelp(view, row, input.Message),
-        FrameMessage.ToPage { Message: PageMessage.Close } when view.Jobs[view.Open] is { Job.ReturnsPartial: true } running
-            => view with { Jobs = [.. view.Jobs.Select(j => j == running ? j with { Stopping = true } : j)] },
-        FrameMessage.ToPage { Message: PageMessage.Close } when view.Jobs[view.Open] is not null => Send(view, view.Open, new PageMessage.Cancelled()),
-        FrameMessage.ToPage input => Send(view, view.Open, input.Message),
-        FrameMessage.Resized size => Broadcast(view with { Width = size.Width, Height = size.Height }, new PageMessage.Resized(size.Width, size.Height - FrameSheet.Rows)),
-        FrameMessage.JobProgressed progress => view with { Jobs = [.. view.Jobs.Select(j => j?.Job == progress.Job ? j with { Done = progress.Done, Seconds = progress.Seconds } : j)] },
-        FrameMessage.JobEnded ended => IndexOf(view, ended.Job) is >= 0 and int at ? Send(view, at, ended.Message) : view,
-        _ => view,
-    };
+        if (view.Over is not { } over || message is FrameMessage.Resized or FrameMessage.JobProgressed or FrameMessage.JobEnded or FrameMessage.Quit)
+            return Changed(view, message);
+        if (message is not FrameMessage.ToPage input || (!over.TakesText && !IsForList(input.Message)))
+            return Changed(view with { Over = null }, message);
+        OverlayStep step = over.Update(input.Message, view.Height - FrameSheet.Rows);
+        FrameView after = view with { Over = step.Open };
+        return step.Then is { } then ? Changed(after, then) : after;
+    }
+
+    private static bool IsForList(PageMessage message) => message is PageMessage.Rows or PageMessage.Pages or PageMessage.First or PageMessage.Last
+        or PageMessage.Choose or PageMessage.Close or PageMessage.NextEvent or PageMessage.Step or PageMessage.Backspace;
+
+    private static FrameView Changed(FrameView before, FrameMessage message)
+    {
+        FrameView view = message is FrameMessage.JobProgressed or FrameMessage.JobEnded or FrameMessage.Resized ? before : before with { Asked = null };
+        return message switch
+        {
+            FrameMessage.GoTo go => Opened(view, go.Key),
+            FrameMessage.ToNeighbour to => Opened(view, view.Pages[(view.Open + to.Direction + view.Pages.Count) % view.Pages.Count].Key),
+            FrameMessage.ToNight to => InNight(view, to.Night),
+            FrameMessage.OnPage on => Send(Opened(view, on.Key), view.Pages.Select(p => p.Key).ToList().IndexOf(on.Key), on.Message),
+            FrameMessage.ListKeys => view with { Over = CommandList.OfKeys(view) },
+            FrameMessage.Find => view with { Over = CommandList.OfAll(view) },
+            FrameMessage.Help => view with { Over = HelpText.Of(view) },
+            FrameMessage.ToggleMouse => view with { ReportsMouse = !view.ReportsMouse, Effect = new TerminalEffect.ReportMouse(!view.ReportsMouse) },
+            FrameMessage.Quit => view with { Effect = new TerminalEffect.Quit() },
+            FrameMessage.ToPage input => ToPage(view, before.Asked, input.Message),
+            FrameMessage.Resized size => Broadcast(
+                view with { Width = size.Width, Height = size.Height }, new PageMessage.Resized(size.Width, size.Height - FrameSheet.Rows)),
+            FrameMessage.JobProgressed progress => view with
+            {
+                Jobs = [.. view.Jobs.Select(j => j?.Job == progress.Job ? j with { Done = progress.Done, Seconds = progress.Seconds } : j)],
+            },
+            FrameMessage.JobEnded ended => IndexOf(view, ended.Job) is >= 0 and int at ? Send(view, at, ended.Message) : view,
+            _ => view,
+        };
+    }
+
+    private static FrameView ToPage(FrameView view, KeyBinding? asked, PageMessage message)
+    {
+        if (message is PageMessage.ToggleUnits)
+            return WithUnits(view, view.Units.IsUs ? UnitStyle.Si : UnitStyle.Us);
+        if (message is PageMessage.Close)
+            return asked is not null ? view : Closed(view, message);
+        if (asked is null && view.Jobs[view.Open] is null && message is PageMessage.Choose
+            && view.Page.Keys.FirstOrDefault(k => k is { Message: PageMessage.Choose, Cost.Length: > 0 }) is { } costly)
+        {
+            return view with { Asked = costly };
+        }
+
+        return Send(view, view.Open, message);
+    }
+
+    /// <summary>Esc stops the page's job, else closes what is open on the page, else goes back to the first page.</summary>
+    private static FrameView Closed(FrameView view, PageMessage message)
+    {
+        if (view.Jobs[view.Open] is { } running)
+        {
+            return running.Job.ReturnsPartial ? view with { Jobs = [.. view.Jobs.Select(j => j == running ? j with { Stopping = true } : j)] }
+                : Send(view, view.Open, new PageMessage.Cancelled());
+        }
+
+        FrameView closed = Send(view, view.Open, message);
+        return closed.Page.Equals(view.Page) ? Opened(view, view.Pages[0].Key) : closed;
+    }
+
+    /// <summary>The cursor is that of the open page, where it has one.</summary>
+    private static FrameView WithCursor(FrameView view) => view.Page.Cursor is { } at && at != view.Cursor ? view with { Cursor = at } : view;
+
+    private static FrameView InNight(FrameView view, int night)
+    {
+        if (view.Report is not { } report)
+            return view;
+        TimeCursor at = TimeCursor.InNight(report, Math.Clamp(night, 0, report.Nights.Count - 1), view.Cursor);
+        int page = view.Page.Cursor is not null ? view.Open : Math.Max(0, view.Pages.ToList().FindIndex(p => p.Cursor is not null));
+        return Send(view with { Open = page, Cursor = at }, page, new PageMessage.Opened(at));
+    }
 
     /// <summary>A page's job starts while the page is open and goes on behind other pages.</summary>
     private static FrameView WithJobs(FrameView view)
@@ -68,9 +149,7 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
         int at = view.Pages.Select(p => p.Key).ToList().IndexOf(key);
         if (at < 0)
             return view;
-        TimeCursor? cursor = view.Pages.Select(p => p.Cursor).FirstOrDefault(c => c is not null);
-        return at == view.Open ? view with { HelpRow = null }
-            : Send(view with { Open = at, HelpRow = null }, at, new PageMessage.Opened(cursor));
+        return at == view.Open ? view : Send(view with { Open = at }, at, new PageMessage.Opened(view.Cursor));
     }
 
     private static FrameView WithUnits(FrameView view, UnitStyle units)
@@ -83,18 +162,4 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
         => view with { Pages = [.. view.Pages.Select((p, i) => i == at ? p.Update(message) : p)] };
 
     private static int IndexOf(FrameView view, PageJob job) => view.Jobs.Select(j => j?.Job).ToList().IndexOf(job);
-
-    private static FrameView OnHelp(FrameView view, int row, PageMessage message)
-    {
-        FrameView At(int to) => view with { HelpRow = Math.Clamp(to, 0, Math.Max(0, FrameSheet.HelpLines(view).Count - FrameSheet.HelpRows(view.Height))) };
-        return message switch
-        {
-            PageMessage.Close => view with { HelpRow = null },
-            PageMessage.Rows rows => At(row + rows.Count),
-            PageMessage.Pages pages => At(row + pages.Count * RowsOfAPage),
-            PageMessage.First => At(0),
-            PageMessage.Last => At(int.MaxValue),
-            _ => view,
-        };
-    }
 }

@@ -35,5 +35,8 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
             .. GasPage.Of(Report, units),
             .. PowerPage.Of(Report, units),
         ],
-        units);
+        units)
+    {
+        Report = Report,
+    };
 }

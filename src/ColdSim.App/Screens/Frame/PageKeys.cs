@@ -7,33 +7,41 @@ namespace ColdSim.App.Screens.Frame;
 /// <summary>Which key asks for what. Alt is left out of account: Esc and a key soon after it arrive as one with Alt.</summary>
 internal static class PageKeys
 {
-    private static readonly Key[] PageFunctions = [Key.F1, Key.F2, Key.F3, Key.F4, Key.F5, Key.F6, Key.F7, Key.F8, Key.F9];
+    private static readonly Key[] PageFunctions = [Key.F2, Key.F3, Key.F4, Key.F5, Key.F6, Key.F7, Key.F8, Key.F9];
 
+    /// <summary>The message to the frame; null where the key means nothing.</summary>
     /// <param name="pressed">The key.</param>
-    /// <param name="text">Whether the page takes text; then a bare q is a letter.</param>
-    public static bool Quits(Key pressed, bool text = false)
+    /// <param name="view">What is open: a letter or digit that the page declares is its own, then those of every page count, then the digits of the pages.</param>
+    public static FrameMessage? Frame(Key pressed, FrameView view)
     {
         Key key = pressed.NoAlt;
-        return (key == Key.Q && !text) || key == Key.Q.WithCtrl || key == Key.C.WithCtrl;
-    }
-
-    /// <summary>The message to the frame: a digit or a function key turns to a page, all else is the page's; null where the key means nothing.</summary>
-    /// <param name="pressed">The key.</param>
-    /// <param name="text">Whether the page takes text; then what can be written is text, and only function keys turn to a page.</param>
-    public static FrameMessage? Frame(Key pressed, bool text)
-    {
-        Key key = pressed.NoAlt;
+        if (key == Key.Q.WithCtrl || key == Key.C.WithCtrl)
+            return new FrameMessage.Quit();
+        if (key == Key.F1)
+            return new FrameMessage.Help();
         if (Array.IndexOf(PageFunctions, key) is >= 0 and int function)
-            return new FrameMessage.GoTo((char)('1' + function));
+            return new FrameMessage.GoTo((char)('2' + function));
+        if (key == Key.PageDown.WithCtrl || key == Key.PageUp.WithCtrl)
+            return new FrameMessage.ToNeighbour(key == Key.PageDown.WithCtrl ? 1 : -1);
         Rune rune = key.IsCtrl ? default : key.AsRune;
-        if (text && rune.Value >= ' ' && rune.Value != 0x7f)
+        bool isCharacter = rune.Value >= ' ' && rune.Value != 0x7f;
+        if (!isCharacter)
+            return Message(key) is { } message ? new FrameMessage.ToPage(message) : null;
+        if (view.TakesText)
             return new FrameMessage.ToPage(new PageMessage.Typed(rune));
-        if (rune.Value is >= '1' and <= '9')
-            return new FrameMessage.GoTo((char)rune.Value);
-        return Message(key) is { } message ? new FrameMessage.ToPage(message) : null;
+        return Character(rune.Value == ' ' ? "Space" : rune.ToString(), view);
     }
 
-    /// <summary>The message of a key; null where the key means nothing.</summary>
+    private static FrameMessage? Character(string key, FrameView view)
+    {
+        if (view.Page.Keys.FirstOrDefault(k => k.Keys == key) is { } own)
+            return new FrameMessage.ToPage(own.Message);
+        if (ScreenCommand.Everywhere.FirstOrDefault(c => c.Keys == (key == "/" ? ":" : key)) is { } common)
+            return common.Message;
+        return key is [>= '1' and <= '9'] ? new FrameMessage.GoTo(key[0]) : null;
+    }
+
+    /// <summary>The message of a key that is no character; null where the key means nothing.</summary>
     public static PageMessage? Message(Key pressed)
     {
         Key key = pressed.NoAlt;
@@ -53,20 +61,6 @@ internal static class PageKeys
             : key == Key.Enter ? new PageMessage.Choose()
             : key == Key.Esc ? new PageMessage.Close()
             : key == Key.Backspace ? new PageMessage.Backspace()
-            : Letter(key.AsRune);
+            : null;
     }
-
-    private static PageMessage? Letter(Rune rune) => rune.Value switch
-    {
-        'e' => new PageMessage.NextEvent(1),
-        'E' => new PageMessage.NextEvent(-1),
-        'n' => new PageMessage.NextNight(1),
-        'p' => new PageMessage.NextNight(-1),
-        'l' => new PageMessage.ToggleList(),
-        'u' => new PageMessage.ToggleUnits(),
-        'w' => new PageMessage.AskHeatStop(),
-        ' ' => new PageMessage.ToggleMark(),
-        '?' => new PageMessage.ToggleHelp(),
-        _ => null,
-    };
 }

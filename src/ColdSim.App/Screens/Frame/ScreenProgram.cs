@@ -41,10 +41,11 @@ internal static class ScreenProgram
         {
             ReadToolkitSettings();
             using WaitingLoop loop = running = new WaitingLoop();
-            IApplication app = loop.Application.Init();
+            IApplication app = loop.Init();
             app.Driver!.Force16Colors = true;
             using FrameScreen screen = new(opening.Frame(units), color && !NoColor);
             loop.Continued += screen.Redraw;
+            screen.MouseReported += on => loop.ReportsMouse = on;
             app.Run(screen);
         }
         catch (Exception e) when (e is not OutOfMemoryException)

@@ -23,6 +23,8 @@ internal sealed class WaitingLoop : IDisposable
 
     private readonly AutoResetEvent _wake = new(false);
     private readonly WaitingInput? _input;
+    private readonly SynchronizedOutput? _output;
+    private bool _reportsMouse;
     private readonly PosixSignalRegistration[] _signals = [];
     private readonly long _started = Environment.TickCount64;
     private bool _again = true;
@@ -37,12 +39,12 @@ internal sealed class WaitingLoop : IDisposable
         }
 
         _input = new WaitingInput(Wake);
-        Application = (IApplication)Create(new AnsiComponentFactory(_input, new SynchronizedOutput()));
+        Application = (IApplication)Create(new AnsiComponentFactory(_input, _output = new SynchronizedOutput()));
         Terminal.Gui.App.Application.MaximumIterationsPerSecond = TurnsPerSecond;
         _signals =
         [
             PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => Wake()),
-            PosixSignalRegistration.Create(PosixSignal.SIGCONT, _ => Application.Invoke(() => Continued?.Invoke())),
+            PosixSignalRegistration.Create(PosixSignal.SIGCONT, _ => Application.Invoke(Continue)),
         ];
         if (Application.TimedEvents is { } timers)
             timers.Added += (_, _) => Wake();
@@ -55,14 +57,37 @@ internal sealed class WaitingLoop : IDisposable
     /// <summary>Raised on the loop's thread after the program was stopped and continued, when what the terminal shows is not known.</summary>
     public event Action? Continued;
 
+    /// <summary>Whether mouse buttons are reported. The toolkit asks for motion too when it starts and when it comes back, so this is set after both.</summary>
+    public bool ReportsMouse
+    {
+        get => _reportsMouse;
+        set => _output?.Write(MouseModes.Reports(_reportsMouse = value));
+    }
+
+    /// <summary>Starts the application.</summary>
+    public IApplication Init()
+    {
+        IApplication app = Application.Init();
+        _output?.Write(MouseModes.Begin);
+        ReportsMouse = false;
+        return app;
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {
+        _output?.Write(MouseModes.End);
         _input?.End();
         foreach (PosixSignalRegistration signal in _signals)
             signal.Dispose();
         Application.Dispose();
         _wake.Dispose();
+    }
+
+    private void Continue()
+    {
+        ReportsMouse = _reportsMouse;
+        Continued?.Invoke();
     }
 
     private void Wake() => _wake.Set();

@@ -30,7 +30,7 @@ internal static class HeatStopBand
         }
 
         sheet.Put(0, sheet.Height - 1, new string(' ', sheet.Width));
-        sheet.Put(0, sheet.Height - 1, CellText.Join([answer.DueJob is null ? "Esc close" : "Esc stop", "? help", "q quit", "u units", "←→ closes it and moves on"], "  ", sheet.Width));
+        sheet.Put(0, sheet.Height - 1, CellText.Join([answer.DueJob is null ? "Esc close" : "Esc stop", "? keys", "q quit", "←→ closes it and moves on"], "  ", sheet.Width));
     }
 
     private static string Text(NightView view, Pending<CoolDown> answer)

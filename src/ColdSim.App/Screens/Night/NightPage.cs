@@ -13,11 +13,32 @@ namespace ColdSim.App.Screens.Night;
 /// <param name="CoolDown">How long is left if the furnace stopped at the cursor; null while nobody asks.</param>
 internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = null) : IPage
 {
+    private static readonly IReadOnlyList<KeyBinding> KeysOfCurves =
+    [
+        new("←→", "10 minutes; with Shift or Ctrl 1", new PageMessage.Step(10), "←→ 10 min"),
+        new("Tab", "next event of the run; Shift-Tab the one before", new PageMessage.NextEvent(1), "Tab event"),
+        .. KeyBindings.OfNights,
+        new("↑↓", "an hour back, an hour on", new PageMessage.Rows(1), "↑↓ hour"),
+        new("l", "list of the night's events", new PageMessage.ToggleList(), "l list"),
+        new("f", "if the furnace stopped now: how long until freezing", new PageMessage.AskHeatStop(), "f if the furnace stopped"),
+        new("Home End", "start, end of the night", new PageMessage.Last()),
+    ];
+
+    private static readonly IReadOnlyList<KeyBinding> KeysOfEvents =
+    [
+        new("↑↓", "another event", new PageMessage.Rows(1), "↑↓ choose"),
+        new("Enter", "put the time cursor on it", new PageMessage.Choose(), "Enter go there"),
+        new("Esc", "back to the curves", new PageMessage.Close(), "Esc back"),
+        .. KeyBindings.OfNights,
+    ];
+
     public char Key => '1';
 
     public string Title => "nights";
 
-    public IReadOnlyList<string>? Help => null;
+    public IReadOnlyList<string> Help => NightHelp.Lines(View.Units);
+
+    public IReadOnlyList<KeyBinding> Keys => View.Panel == NightPanel.Events ? KeysOfEvents : KeysOfCurves;
 
     public PageJob? DueJob => CoolDown?.DueJob;
 
@@ -38,15 +59,12 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
         Header(sheet, View);
         switch (View.Panel)
         {
-            case NightPanel.Help:
-                NightHelp.Draw(sheet, View.Row, View.Units);
-                break;
             case NightPanel.Events:
                 Events(sheet, View);
                 break;
             default:
                 NightCurves.Draw(sheet, layout, View);
-                sheet.Put(0, sheet.Height - 1, Footer(sheet.Width, layout.StripRows.All(r => r > 0)));
+                PageElements.Foot(sheet, layout.StripRows.All(r => r > 0) ? "" : "more curves on a taller screen", Keys);
                 break;
         }
 
@@ -95,13 +113,6 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
         sheet.Put(0, 0, CellText.Cut(CellText.SingleWidth(view.Report.Scenario.Title), sheet.Width - which.Length - 2), CellStyle.Strong);
         sheet.Put(0, 1, CellText.Cut(CellText.Join(VerdictParts(view), ", ", sheet.Width), sheet.Width), CellStyle.Strong);
     }
-
-    private static string Footer(int width, bool whole) => CellText.Join(
-        [
-            .. whole ? (string[])[] : ["more curves on a taller screen"],
-            "? help", "q quit", "←→ 10 min", "e/E event", "n/p night", "↑↓ hour", "l list", "u units", "w if the furnace stopped", "Shift ←→ 1 min", "Home/End ends of the night",
-        ],
-        "  ", width);
 
     private static string Which(NightView view)
     {
@@ -167,7 +178,7 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
             sheet.Put(0, top + i - first, CellText.Cut(EventLine(marks[i], i == view.Row, view), sheet.Width), i == view.Row ? CellStyle.Pointer : CellStyle.Plain);
         if (marks.Count > rows)
             sheet.Put(0, sheet.Height - 2, $"    {view.Row + 1} of {marks.Count}");
-        sheet.Put(0, sheet.Height - 1, CellText.Join(["↑↓ choose", "Enter go there", "Esc back", "n night", "q quit"], "  ", sheet.Width));
+        PageElements.Foot(sheet, "", KeysOfEvents);
     }
 
     private static string EventLine(EventMark mark, bool chosen, NightView view)

@@ -9,7 +9,6 @@ namespace ColdSim.App.Screens.Night;
 internal enum NightPanel
 {
     Curves,
-    Help,
     Events,
 }
 
@@ -21,7 +20,7 @@ internal enum NightPanel
 /// <param name="Night">Index of the night.</param>
 /// <param name="Minute">The time cursor, as a sample of the run.</param>
 /// <param name="Panel">What is open.</param>
-/// <param name="Row">The first row of the help, or the chosen row of the event list.</param>
+/// <param name="Row">The chosen row of the event list.</param>
 /// <param name="Notice">An answer to the last key, gone with the next.</param>
 internal sealed record NightView(
     RunReport Report,
@@ -66,16 +65,11 @@ internal sealed record NightView(
         {
             PageMessage.ToggleUnits => view.WithUnits(view.Units.IsUs ? UnitStyle.Si : UnitStyle.Us),
             PageMessage.UnitsChanged units => view.WithUnits(units.Units),
-            PageMessage.ToggleHelp => Toggled(view, NightPanel.Help),
-            PageMessage.ToggleList => Toggled(view, NightPanel.Events),
+            PageMessage.ToggleList => WithList(view),
             PageMessage.Close => Close(view),
             PageMessage.NextNight next => OtherNight(view, view.Night + next.Direction),
-            _ => view.Panel switch
-            {
-                NightPanel.Help => OnHelp(view, message),
-                NightPanel.Events => OnEvents(view, message),
-                _ => OnCurves(view, message),
-            },
+            PageMessage.Opened { At: { } at } => ToCursor(view, at),
+            _ => view.Panel == NightPanel.Events ? OnEvents(view, message) : OnCurves(view, message),
         };
     }
 
@@ -90,18 +84,6 @@ internal sealed record NightView(
         PageMessage.NextEvent next => OtherEvent(view, next.Direction),
         _ => view,
     };
-
-    private static NightView OnHelp(NightView view, PageMessage message) => message switch
-    {
-        PageMessage.Rows rows => Scrolled(view, view.Row + rows.Count),
-        PageMessage.Pages pages => Scrolled(view, view.Row + pages.Count * RowsOfAPage),
-        PageMessage.First => Scrolled(view, 0),
-        PageMessage.Last => Scrolled(view, NightHelp.Lines(view.Units).Count),
-        _ => view,
-    };
-
-    private static NightView Scrolled(NightView view, int row)
-        => view with { Row = Math.Clamp(row, 0, NightHelp.Lines(view.Units).Count - 1) };
 
     private static NightView OnEvents(NightView view, PageMessage message)
     {
@@ -124,15 +106,16 @@ internal sealed record NightView(
 
     private static NightView Close(NightView view) => view with { Panel = NightPanel.Curves, Row = 0 };
 
-    private static NightView Toggled(NightView view, NightPanel panel)
+    private static NightView ToCursor(NightView view, TimeCursor at)
+        => At(at.Night == view.Night ? view : Close(view) with { Night = Math.Clamp(at.Night, 0, view.Report.Nights.Count - 1) }, at.Minute);
+
+    private static NightView WithList(NightView view)
     {
-        if (view.Panel == panel)
+        if (view.Panel == NightPanel.Events)
             return Close(view);
-        if (panel != NightPanel.Events)
-            return view with { Panel = panel, Row = 0 };
         IReadOnlyList<EventMark> marks = view.Marks;
         int nearest = marks.Count == 0 ? 0 : Enumerable.Range(0, marks.Count).MinBy(i => Math.Abs(marks[i].Minute - view.Minute));
-        return view with { Panel = panel, Row = nearest };
+        return view with { Panel = NightPanel.Events, Row = nearest };
     }
 
     private static NightView OtherNight(NightView view, int night)

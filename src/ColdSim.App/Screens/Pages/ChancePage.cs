@@ -42,14 +42,28 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Pending<Cha
         "  so few members tell; four times as many halve it.",
         "  In the strips half the members lie below the line and",
         "  eight in ten within the speckles.",
-        "  Enter                 four times as many members; after a",
-        "                        stop, the same again",
-        "  Esc                   stops and shows what is done",
-        "  Left, Right           3 hours; with Shift or Ctrl 1",
-        "  Up, Down, n, p        a night back, a night on",
-        "  Home, End             start and end of the run",
-        "  l                     everything as text, and back",
     ];
+
+    public IReadOnlyList<KeyBinding> Keys => Chance.Value is not { } known ? KeyBindings.Start
+        : AsText ? [.. KeyBindings.Scrolling, KeyBindings.AsText(true, "page")]
+        :
+        [
+            .. Asked(known) is var members && members == known.Done ? Array.Empty<KeyBinding>() :
+            [
+                new(
+                    "Enter", known.IsPartial ? "the rest of its members" : $"{members} members", new PageMessage.Choose(),
+                    known.IsPartial ? $"Enter all {members}" : $"Enter {members} members")
+                {
+                    Cost = $"runs it {members} times; Esc stops that and shows what is done",
+                },
+            ],
+            new("←→", "3 hours; with Shift or Ctrl 1", new PageMessage.Step(10), "←→ 3 h"),
+            .. KeyBindings.ChoosingNights.Where(k => k.Keys != "Home End"),
+            new("Home End", "beginning, end of the run", new PageMessage.Last()),
+            KeyBindings.AsText(false, "page"),
+        ];
+
+    public TimeCursor? Cursor => TimeCursor.At(Report, Night, Minute);
 
     public PageJob? DueJob => Chance.DueJob;
 
@@ -63,8 +77,8 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Pending<Cha
         => new(report, units, new(CreateJob(report, report.Nights.Count < Many ? FirstMembers : FirstMembersOfMany)), 0, false, new());
 
     public Sheet Draw(int width, int height)
-        => Chance.Value is not { } chance ? TextPage.Sentence(width, height, Report.Scenario.Title, Chance.Status, "Enter start")
-            : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, ChanceSheet.Which(chance), Lines(chance), Scroll, "l page")
+        => Chance.Value is not { } chance ? TextPage.Sentence(width, height, Report.Scenario.Title, Chance.Status, Keys)
+            : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, ChanceSheet.Which(chance), Lines(chance), Scroll, Keys)
             : ChanceSheet.Draw(this, chance, width, height);
 
     public IPage Update(PageMessage message)
@@ -111,9 +125,11 @@ internal sealed record ChancePage(RunReport Report, UnitStyle Units, Pending<Cha
     // A larger ensemble begins with the members of a smaller one, so asking for more loses nothing.
     private ChancePage More(ChanceReport known)
     {
-        int members = known.IsPartial ? known.Asked : Math.Min(known.Asked * TimesMore, ChanceRun.MostMembers);
+        int members = Asked(known);
         return members == known.Done ? this : this with { Chance = new(CreateJob(Report, members)), Before = known };
     }
+
+    private static int Asked(ChanceReport known) => known.IsPartial ? known.Asked : Math.Min(known.Asked * TimesMore, ChanceRun.MostMembers);
 
     private static PageJob CreateJob(RunReport report, int members) => new(
         $"Running it {ChanceSentence.Count(members)} times with errors in forecast, coach, contents and habits",

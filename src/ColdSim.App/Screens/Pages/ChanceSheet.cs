@@ -41,7 +41,7 @@ internal static class ChanceSheet
         Matters(sheet, chance, top, end);
         if (each > 0)
             Spread(sheet, page, chance, strips, stripsTop, each);
-        PageElements.Foot(sheet, More(chance), "←→ 3 h", "↑↓ night", "l all as text");
+        PageElements.Foot(sheet, "", page.Keys);
         return sheet;
     }
 
@@ -56,8 +56,6 @@ internal static class ChanceSheet
         return each > 0 && column >= 0 && column < plot.Columns && y >= top && y <= top + count * each
             ? new PageMessage.PointAt(page.Span.MinuteOf(column, plot.Columns)) : null;
     }
-
-    private static string More(ChanceReport chance) => chance.IsPartial ? "Enter all members" : "Enter 4 x members";
 
     /// <summary>A low screen shows only the propane.</summary>
     private static IReadOnlyList<Strip> Strips(ChancePage page, ChanceReport chance, int height)

@@ -27,9 +27,14 @@ internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0)
         "  of its stretch of time; each letter is who takes that part",
         "  of the gas, from the bottom up as in the rows below.",
         .. BlendTable.Applies(Report) ? OfBlend : [],
-        "  n, p                  next, previous night",
-        "  Up, Down              the same",
     ];
+
+    public IReadOnlyList<KeyBinding> Keys => KeyBindings.ChoosingNights;
+
+    /// <summary>The cursor of all pages as it was seen last.</summary>
+    public TimeCursor? Seen { get; init; }
+
+    public TimeCursor? Cursor => TimeCursor.InNight(Report, Night, Seen);
 
     private static IReadOnlyList<string> OfBlend { get; } =
     [
@@ -58,11 +63,11 @@ internal sealed record GasPage(RunReport Report, UnitStyle Units, int Night = 0)
         int y = 2;
         foreach (string line in strip.Concat(table.Select(CellText.SingleWidth)).Take(height - 3))
             sheet.Put(0, y++, CellText.Cut(line, width));
-        PageElements.Foot(sheet, "n p night");
+        PageElements.Foot(sheet, "", Keys);
         return sheet;
     }
 
     public IPage Update(PageMessage message) => message is PageMessage.UnitsChanged units
         ? this with { Units = units.Units }
-        : this with { Night = NightChoice.Update(message, Night, Report.Nights.Count) };
+        : this with { Seen = message is PageMessage.Opened { At: { } at } ? at : Cursor, Night = NightChoice.Update(message, Night, Report.Nights.Count) };
 }

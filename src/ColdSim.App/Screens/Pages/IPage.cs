@@ -1,4 +1,5 @@
 using ColdSim.App.Screens.Drawing;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Pages;
 
@@ -15,8 +16,14 @@ internal interface IPage
     /// <summary>A word or two for the row of pages.</summary>
     string Title { get; }
 
-    /// <summary>Its keys and how to read it; null where the page draws its own help.</summary>
-    IReadOnlyList<string>? Help { get; }
+    /// <summary>How to read it, under a heading; its keys are not repeated here.</summary>
+    IReadOnlyList<string> Help { get; }
+
+    /// <summary>What its keys do as it is now, the most important first.</summary>
+    IReadOnlyList<KeyBinding> Keys { get; }
+
+    /// <summary>What can be found and gone to on the page by name, such as a setting; the key is left empty.</summary>
+    IReadOnlyList<KeyBinding> Places => [];
 
     /// <summary>The job whose result the page needs: the same object until the result is there; null while it needs none.</summary>
     PageJob? DueJob => null;
@@ -41,4 +48,18 @@ internal interface IPage
 /// <param name="Night">Index of the night.</param>
 /// <param name="Minute">Sample of the run.</param>
 /// <param name="Time">The instant.</param>
-internal sealed record TimeCursor(int Night, int Minute, DateTimeOffset Time);
+internal sealed record TimeCursor(int Night, int Minute, DateTimeOffset Time)
+{
+    /// <summary>The cursor at a sample of a run.</summary>
+    public static TimeCursor At(RunReport report, int night, int minute) => new(night, minute, report.Scenario.Start.AddMinutes(minute));
+
+    /// <summary>The cursor in a night: where it was, at the same time of day if it was in another night, in the middle where it was nowhere.</summary>
+    public static TimeCursor InNight(RunReport report, int night, TimeCursor? before)
+    {
+        if (before?.Night == night)
+            return before;
+        MinuteRange span = MinuteRange.Of(report, night);
+        int minute = before is null ? span.From + span.Length / 2 : before.Minute + (night - before.Night) * 24 * 60;
+        return At(report, night, span.Clamp(minute));
+    }
+}

@@ -23,11 +23,9 @@ internal sealed record LimitsPage(string Title, UnitStyle Units, Pending<LimitCh
         "  The coldest night's low at which this rig's furnace is",
         "  still fed, by fill, blanket and cylinders. They are found",
         "  when the page is first opened, for each unit on its own.",
-        "  Up, Down, PgUp, PgDn  scroll",
-        "  Tab, Shift-Tab        next, previous part",
-        "  Left, Right           sideways, where the screen is narrow",
-        "  Enter                 starts again after a stop",
     ];
+
+    public IReadOnlyList<KeyBinding> Keys => Own.Value is not null ? KeyBindings.Scrolling : Own.Job is null ? [] : KeyBindings.Start;
 
     public PageJob? DueJob => Own.DueJob;
 
@@ -37,9 +35,9 @@ internal sealed record LimitsPage(string Title, UnitStyle Units, Pending<LimitCh
         scenario.Title, units, new(CreateJob(scenario, LimitAxis.Fahrenheit)), new(CreateJob(scenario, LimitAxis.Celsius)), new());
 
     public Sheet Draw(int width, int height)
-        => Own.Job is null ? TextPage.Sentence(width, height, Title, NoFurnace)
-            : Own.Value is null ? TextPage.Sentence(width, height, Title, Own.Status, "Enter start")
-            : TextPage.Draw(width, height, Title, "limits of this rig", Lines(), Scroll);
+        => Own.Job is null ? TextPage.Sentence(width, height, Title, NoFurnace, Keys)
+            : Own.Value is null ? TextPage.Sentence(width, height, Title, Own.Status, Keys)
+            : TextPage.Draw(width, height, Title, "limits of this rig", Lines(), Scroll, Keys);
 
     public IPage Update(PageMessage message) => message switch
     {

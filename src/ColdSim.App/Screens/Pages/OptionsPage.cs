@@ -43,13 +43,20 @@ internal sealed record OptionsPage(
         "  The scenario as it is and its options, the best first.",
         "  The curves of two marked ones are drawn together below:",
         "  A without gaps, B dashed, in the night of the cursor.",
-        "  Up, Down, PgUp, PgDn  another option",
-        "  Space                 marks it, or takes its mark away",
-        "  n, p                  next, previous night",
-        "  Left, Right           10 minutes; with Shift or Ctrl 1",
-        "  l                     everything as text, and back",
-        "  Enter                 starts again after a stop",
     ];
+
+    public IReadOnlyList<KeyBinding> Keys => Ranked.Job is null ? [] : Ranked.Value is null ? KeyBindings.Start
+        : AsText ? [.. KeyBindings.Scrolling, KeyBindings.AsText(true, "table")]
+        :
+        [
+            new("↑↓", "another option", new PageMessage.Rows(1), "↑↓ option"),
+            new("Space", "mark the option, or take its mark away", new PageMessage.ToggleMark(), "Space mark"),
+            .. KeyBindings.OfNights,
+            new("←→", "10 minutes; with Shift or Ctrl 1", new PageMessage.Step(10), "←→ 10 min"),
+            KeyBindings.AsText(false, "table"),
+        ];
+
+    public TimeCursor? Cursor => TimeCursor.At(Report, Night, Minute);
 
     public PageJob? DueJob => Ranked.DueJob ?? NextCurves?.DueJob;
 
@@ -59,9 +66,9 @@ internal sealed record OptionsPage(
         report, units, new(options.Count == 0 ? null : CreateJob(report, options)), 0, [], [OptionCurves.Of(0, report)], null, 0, 0, false, new());
 
     public Sheet Draw(int width, int height)
-        => Ranked.Job is null ? TextPage.Sentence(width, height, Report.Scenario.Title, NoOptions)
-            : Ranked.Value is not { } comparison ? TextPage.Sentence(width, height, Report.Scenario.Title, Ranked.Status, "Enter start")
-            : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, "options", Lines(), Scroll, "l table")
+        => Ranked.Job is null ? TextPage.Sentence(width, height, Report.Scenario.Title, NoOptions, Keys)
+            : Ranked.Value is not { } comparison ? TextPage.Sentence(width, height, Report.Scenario.Title, Ranked.Status, Keys)
+            : AsText ? TextPage.Draw(width, height, Report.Scenario.Title, "options", Lines(), Scroll, Keys)
             : OptionsSheet.Draw(this, comparison, width, height);
 
     public IPage Update(PageMessage message)

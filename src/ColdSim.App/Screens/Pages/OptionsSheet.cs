@@ -32,8 +32,8 @@ internal static class OptionsSheet
             sheet.Put(0, top + i - first, CellText.Cut((i == page.Row ? ">" : " ") + lines[HeadingRows + i][1..], width), i == page.Row ? CellStyle.Pointer : CellStyle.Plain);
         if (stripRows > 0)
             Over(sheet, page, comparison, StripsTop(height, stripRows) - 1, stripRows);
-        string more = rows < comparison.Rows.Count ? $"{page.Row + 1} of {comparison.Rows.Count}" : "↑↓ option";
-        PageElements.Foot(sheet, more, "Space mark", "n/p night", "←→ 10 min", "l all as text");
+        string more = rows < comparison.Rows.Count ? $"{page.Row + 1} of {comparison.Rows.Count}" : "";
+        PageElements.Foot(sheet, more, page.Keys);
         return sheet;
     }
 

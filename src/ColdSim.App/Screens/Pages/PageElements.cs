@@ -6,10 +6,12 @@ namespace ColdSim.App.Screens.Pages;
 /// <summary>The head, the foot and the paragraphs that several pages draw.</summary>
 internal static class PageElements
 {
-    /// <summary>The last row: a page's own keys, the first of them first; the frame adds those of every page.</summary>
-    public static void Foot(Sheet sheet, params string[] keys)
+    /// <summary>The last row: a word on what is shown, then a page's own keys; the frame adds those of every page.</summary>
+    public static void Foot(Sheet sheet, string shown, IEnumerable<KeyBinding> keys)
     {
-        sheet.Put(0, sheet.Height - 1, CellText.Join([.. keys.Take(1), "? help", "q quit", .. keys.Skip(1)], "  ", sheet.Width));
+        IEnumerable<string> own = keys.Where(k => k.Brief.Length > 0).Select(k => k.Brief);
+        string[] first = shown.Length > 0 ? [shown] : [];
+        sheet.Put(0, sheet.Height - 1, CellText.Join([.. first, "? keys", "q quit", .. own], "  ", sheet.Width));
         sheet.LastRowContinues = true;
     }
 

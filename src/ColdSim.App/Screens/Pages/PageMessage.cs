@@ -31,8 +31,6 @@ internal abstract record PageMessage
 
     public sealed record ToggleUnits : PageMessage;
 
-    public sealed record ToggleHelp : PageMessage;
-
     /// <summary>Opens the list of events, or everything as text, and closes it again.</summary>
     public sealed record ToggleList : PageMessage;
 

@@ -32,10 +32,14 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
         "  the battery's kind and how cold it is. Where the screen is",
         "  tall enough: charge over the night, and what is drawn and",
         "  comes in; the pointer is where charge is lowest.",
-        "  n, p                  next, previous night",
-        "  Up, Down              the same",
-        "  Home, End             first, last night",
     ];
+
+    public IReadOnlyList<KeyBinding> Keys => KeyBindings.ChoosingNights;
+
+    /// <summary>The cursor of all pages as it was seen last.</summary>
+    public TimeCursor? Seen { get; init; }
+
+    public TimeCursor? Cursor => TimeCursor.InNight(Report, Night, Seen);
 
     /// <summary>The page, where the rig has a battery; else none.</summary>
     public static IEnumerable<IPage> Of(RunReport report, UnitStyle units) => report.Scenario.Rig.Power is not null ? [new PowerPage(report, units)] : [];
@@ -59,11 +63,11 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
         for (int i = 0; i < shown; i++)
             sheet.Put(0, Top + i, CellText.Cut(CellText.SingleWidth(all[i]), width), all[i].StartsWith('>') ? CellStyle.Strong : CellStyle.Plain);
         PowerSheet.DrawCurves(sheet, Report, Night, Top + shown, height - 1 - Top - shown);
-        PageElements.Foot(sheet, shown < all.Length ? ["more on a taller screen", "n p night"] : ["n p night"]);
+        PageElements.Foot(sheet, shown < all.Length ? "more on a taller screen" : "", Keys);
         return sheet;
     }
 
     public IPage Update(PageMessage message) => message is PageMessage.UnitsChanged units
         ? this with { Units = units.Units }
-        : this with { Night = NightChoice.Update(message, Night, Report.Nights.Count) };
+        : this with { Seen = message is PageMessage.Opened { At: { } at } ? at : Cursor, Night = NightChoice.Update(message, Night, Report.Nights.Count) };
 }

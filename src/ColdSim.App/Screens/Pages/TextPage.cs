@@ -11,23 +11,23 @@ internal static class TextPage
     /// <summary>Lines that fit a page of a height.</summary>
     public static int RowsOf(int height) => Math.Max(1, height - HeadAndFoot);
 
-    public static Sheet Draw(int width, int height, string title, string beside, IReadOnlyList<TextLine> lines, ScrolledText scroll, params string[] keys)
+    public static Sheet Draw(int width, int height, string title, string beside, IReadOnlyList<TextLine> lines, ScrolledText scroll, IEnumerable<KeyBinding> keys)
     {
         Sheet sheet = new(width, height);
         PageElements.Head(sheet, title, beside);
         int rows = RowsOf(height);
         scroll.Draw(sheet, 2, rows, lines);
-        PageElements.Foot(sheet, [scroll.Position(rows, lines), ScrolledText.Keys, "Tab next part", .. keys]);
+        PageElements.Foot(sheet, scroll.Position(rows, lines), keys);
         return sheet;
     }
 
     /// <summary>One sentence instead of a page.</summary>
-    public static Sheet Sentence(int width, int height, string title, string text, params string[] keys)
+    public static Sheet Sentence(int width, int height, string title, string text, IEnumerable<KeyBinding> keys)
     {
         Sheet sheet = new(width, height);
         PageElements.Head(sheet, title, "");
         PageElements.Paragraph(sheet, 2, text, 6);
-        PageElements.Foot(sheet, keys);
+        PageElements.Foot(sheet, "", keys);
         return sheet;
     }
 }
@@ -55,9 +55,6 @@ internal readonly record struct TextLine(string Text, bool Heading = false)
 /// <param name="Rows">How many lines fit.</param>
 internal sealed record ScrolledText(int First = 0, int Column = 0, int Rows = 20)
 {
-    /// <summary>Keys for the last row.</summary>
-    public const string Keys = "↑↓ scroll";
-
     private const int Widest = 80;
 
     public ScrolledText Update(PageMessage message, IReadOnlyList<TextLine> lines) => message switch

@@ -27,12 +27,21 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         "  A row a night; what is said of the chosen night and its",
         "  refills is shown below. Until when a refill can wait is",
         "  found by running the trip again with it moved by days.",
-        "  Up, Down, PgUp, PgDn  another night",
-        "  Home, End             first, last night",
-        "  e, E                  next, previous refill",
-        "  l                     everything as text, and back",
-        "  Enter                 starts again after a stop",
     ];
+
+    public IReadOnlyList<KeyBinding> Keys => Trip.Job is null ? [] : Trip.Value is null ? KeyBindings.Start
+        : AsText ? [.. KeyBindings.Scrolling, KeyBindings.AsText(true, "table")]
+        :
+        [
+            .. KeyBindings.ChoosingNights,
+            new("Tab", "next refill; Shift-Tab the one before", new PageMessage.NextEvent(1), "Tab refill"),
+            KeyBindings.AsText(false, "table"),
+        ];
+
+    /// <summary>The cursor of all pages as it was seen last.</summary>
+    public TimeCursor? Seen { get; init; }
+
+    public TimeCursor? Cursor => Trip.Value is { } report ? TimeCursor.InNight(report.Run, Row, Seen) : Seen;
 
     public PageJob? DueJob => Trip.DueJob;
 
@@ -40,9 +49,9 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         => new(scenario.Title, units, new(scenario.Trip is null ? null : CreateJob(scenario)), 0, false, new());
 
     public Sheet Draw(int width, int height)
-        => Trip.Job is null ? TextPage.Sentence(width, height, Title, NoTrip)
-            : Trip.Value is not { } report ? TextPage.Sentence(width, height, Title, Trip.Status, "Enter start")
-            : AsText ? TextPage.Draw(width, height, Title, "trip", Lines(), Scroll, "l table")
+        => Trip.Job is null ? TextPage.Sentence(width, height, Title, NoTrip, Keys)
+            : Trip.Value is not { } report ? TextPage.Sentence(width, height, Title, Trip.Status, Keys)
+            : AsText ? TextPage.Draw(width, height, Title, "trip", Lines(), Scroll, Keys)
             : Table(report, width, height);
 
     public IPage Update(PageMessage message)
@@ -54,7 +63,7 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
             case PageMessage.Resized size:
                 return this with { Scroll = Scroll with { Rows = TextPage.RowsOf(size.Height) } };
             case PageMessage.Opened { At: { } at }:
-                return To(Trip.Value is null ? at.Night : Row);
+                return (this with { Seen = at }).To(at.Night);
             case PageMessage.Completed or PageMessage.Failed or PageMessage.Cancelled:
                 return this with { Trip = Trip.Update(message) };
         }
@@ -76,7 +85,7 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         };
     }
 
-    private TripPage To(int row) => this with { Row = Math.Clamp(row, 0, Math.Max(0, (Trip.Value?.Nights.Count ?? int.MaxValue) - 1)) };
+    private TripPage To(int row) => this with { Seen = Cursor, Row = Math.Clamp(row, 0, Math.Max(0, (Trip.Value?.Nights.Count ?? int.MaxValue) - 1)) };
 
     private int OtherRefill(TripReport report, int direction)
     {
@@ -124,7 +133,7 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         top += rows + 1;
         for (int i = 0; i < shown; i++)
             sheet.Put(0, top + i, i == shown - 1 && shown < below.Length ? CellText.Cut(below[i] + " …", width) : below[i]);
-        PageElements.Foot(sheet, "↑↓ night", "e/E refill", "l all as text");
+        PageElements.Foot(sheet, "", Keys);
         return sheet;
     }
 

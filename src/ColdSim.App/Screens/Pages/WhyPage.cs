@@ -32,11 +32,10 @@ internal sealed record WhyPage(
         "  hour of it; else the first one; where nothing is short,",
         "  how close it comes. The binding limit and what would have",
         "  held is found for the first shortage only.",
-        "  Enter                 the first shortage",
-        "  Up, Down, PgUp, PgDn  scroll",
-        "  Tab, Shift-Tab        next, previous part",
-        "  Left, Right           sideways, where the screen is narrow",
     ];
+
+    public IReadOnlyList<KeyBinding> Keys => Shown.Value is null ? KeyBindings.Start : Later is null ? KeyBindings.Scrolling
+        : [.. KeyBindings.Scrolling, new("Enter", "the first shortage", new PageMessage.Choose(), "Enter first shortage")];
 
     public PageJob? DueJob => Shown.DueJob;
 
@@ -47,8 +46,8 @@ internal sealed record WhyPage(
             report, units, new(CreateJob(report, units, null)), new(CreateJob(report, units.IsUs ? UnitStyle.Si : UnitStyle.Us, null)), null, null, false, new());
 
     public Sheet Draw(int width, int height)
-        => Shown.Value is null ? TextPage.Sentence(width, height, Report.Scenario.Title, Shown.Status, "Enter start")
-            : TextPage.Draw(width, height, Report.Scenario.Title, Which(), Lines(), Scroll, Later is null ? [] : ["Enter first shortage"]);
+        => Shown.Value is null ? TextPage.Sentence(width, height, Report.Scenario.Title, Shown.Status, Keys)
+            : TextPage.Draw(width, height, Report.Scenario.Title, Which(), Lines(), Scroll, Keys);
 
     public IPage Update(PageMessage message) => message switch
     {

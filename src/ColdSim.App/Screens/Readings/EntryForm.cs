@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ColdSim.App.Screens.Pages;
 using ColdSim.Files;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Weather;
@@ -97,7 +98,7 @@ internal sealed record EntryForm
         return Rune.IsControl(rune) || text.Length >= Longest ? this : With(text + rune);
     }
 
-    public EntryForm WithoutLast() => Text(Field) is { Length: > 0 } text ? With(text[..^(char.IsLowSurrogate(text[^1]) && text.Length > 1 ? 2 : 1)]) : this;
+    public EntryForm WithoutLast() => Text(Field) is { Length: > 0 } text ? With(TextEdit.WithoutLast(text)) : this;
 
     /// <summary>The form after a reading was written: the same method, all else empty.</summary>
     public EntryForm Cleared() => this with { Field = FormField.Reading, Reading = "", At = "", Note = "", Filled = false };

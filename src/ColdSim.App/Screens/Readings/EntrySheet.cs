@@ -52,7 +52,7 @@ internal static class EntrySheet
                 sheet.Put(0, y, CellText.SingleWidth(text), style);
         }
 
-        sheet.Put(0, sheet.Height - 1, CellText.Join(["Enter write it down", "Esc to the log", "Tab ↑↓ line", "←→ choose", "Ctrl-Q quit"], "  ", sheet.Width));
+        sheet.Put(0, sheet.Height - 1, CellText.Join([.. page.Keys.Select(k => k.Brief), "Ctrl-Q quit"], "  ", sheet.Width));
     }
 
     private static string Name(FormField field) => field switch

@@ -63,21 +63,48 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
     public IReadOnlyList<string> Help { get; } =
     [
         "READINGS",
-        "  Enter                 on the log: write a new reading",
-        "  Left, Right           the log, the fit",
-        "  Enter                 on the fit: make it; Esc stops it",
-        "  Space                 predict with the fitted coach, or",
-        "                        with the scenario's",
-        "  Up, Down, PgUp, PgDn  scroll",
-        "  In the form letters are text: Tab or Up, Down go from",
-        "  line to line, Left, Right choose, Enter writes it down,",
-        "  Esc goes to the log, F1 to F7 to the other pages.",
         "  holds      what a reading means; ± one standard",
         "             uncertainty",
         "  predicted  what the simulator makes of the reading before",
         "  times      the difference in its standard errors; in the",
         "             strip, o where it is, > or < beyond it",
         "  F W A      far off; looks wrong; after a wrong one",
+    ];
+
+    public IReadOnlyList<KeyBinding> Keys => File is null ? [] : Tab == ReadingsTab.Entry ? KeysOfForm : Tab == ReadingsTab.Log ? [.. KeysOfLog, .. KeysOfPrediction]
+        :
+        [
+            new("Enter", Fit is null ? "fit the coach to the readings" : "fit again", new PageMessage.Choose(), Fit is null ? "Enter fit" : "Enter fit again")
+            {
+                Cost = "runs it through the log many times, some seconds; Esc stops it",
+            },
+            new("←→", "the log", new PageMessage.Step(10), "← log"),
+            .. KeysOfPrediction,
+        ];
+
+    private static readonly IReadOnlyList<KeyBinding> KeysOfForm =
+    [
+        new("Enter", "write it down", new PageMessage.Choose(), "Enter write it down"),
+        new("Esc", "to the log", new PageMessage.Close(), "Esc to the log"),
+        new("↑↓", "another line, as Tab and Shift-Tab", new PageMessage.Rows(1), "Tab ↑↓ line"),
+        new("←→", "choose, where there is a choice", new PageMessage.Step(10), "←→ choose"),
+    ];
+
+    private static readonly IReadOnlyList<KeyBinding> KeysOfLog =
+    [
+        new("Enter", "write a new reading", new PageMessage.Choose(), "Enter new reading"),
+        new("←→", "the fit", new PageMessage.Step(10), "→ fit"),
+    ];
+
+    private IReadOnlyList<KeyBinding> KeysOfPrediction =>
+    [
+        .. Fit?.Prediction is null ? Array.Empty<KeyBinding>() :
+        [
+            new(
+                "Space", WithFit ? "predict with the scenario's coach" : "predict with the fitted coach", new PageMessage.ToggleMark(),
+                WithFit ? "Space predict by the scenario" : "Space predict by the fit"),
+        ],
+        new("↑↓", "scroll", new PageMessage.Rows(1), "↑↓ scroll"),
     ];
 
     public static ReadingsPage Of(Scenario scenario, string? file, UnitStyle units, TimeProvider clock)

@@ -39,7 +39,7 @@ internal static class ReadingsSheet
         if (page.File is null)
         {
             Body(sheet, [("The demo has no file of its own, so there is no log beside it.", CellStyle.Plain), ("'coldsim new trip.toml' writes a scenario to begin with; 'coldsim view trip.toml' opens it.", CellStyle.Plain)], 0);
-            PageElements.Foot(sheet);
+            PageElements.Foot(sheet, "", []);
             return;
         }
 
@@ -52,14 +52,7 @@ internal static class ReadingsSheet
         IReadOnlyList<(string Text, CellStyle Style)> lines = Lines(page, sheet.Width);
         int rows = sheet.Height - Top - 1;
         Body(sheet, lines, Math.Clamp(page.Row, 0, Math.Max(0, lines.Count - rows)));
-        sheet.Put(0, sheet.Height - 1, CellText.Join(
-            [
-                page.Tab == ReadingsTab.Log ? "Enter new reading" : page.Fit is null ? "Enter fit" : "Enter fit again",
-                page.Tab == ReadingsTab.Log ? "→ fit" : "← log",
-                .. page.Fit?.Prediction is null ? Array.Empty<string>() : [page.WithFit ? "Space predict by the scenario" : "Space predict by the fit"],
-                .. lines.Count > rows ? ["↑↓ scroll"] : Array.Empty<string>(), "? help", "q quit",
-            ],
-            "  ", sheet.Width));
+        PageElements.Foot(sheet, "", page.Keys);
     }
 
     /// <summary>The lines that can be scrolled.</summary>

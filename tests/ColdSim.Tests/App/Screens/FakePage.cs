@@ -8,7 +8,11 @@ internal sealed record FakePage(char Key, string Title, PageJob? Job = null, boo
 {
     public IReadOnlyList<PageMessage> Heard { get; init; } = [];
 
-    public IReadOnlyList<string>? Help { get; init; } = ["FAKE", "  nothing"];
+    public IReadOnlyList<KeyBinding> Keys { get; init; } = [];
+
+    public IReadOnlyList<KeyBinding> Places { get; init; } = [];
+
+    public IReadOnlyList<string> Help { get; init; } = ["FAKE", "  nothing"];
 
     public TimeCursor? Cursor { get; init; }
 

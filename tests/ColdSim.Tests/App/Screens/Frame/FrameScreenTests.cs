@@ -46,7 +46,7 @@ public partial class FrameScreenTests
     public void What_is_drawn_in_parts_is_the_sheet_and_all_of_it_comes_back_after_the_terminal_was_cleared()
     {
         using ScreenHost host = Open();
-        host.Press(Key.CursorRight, Key.E, Key.L, Key.CursorDown, Key.Esc, Key.U);
+        host.Press(Key.CursorRight, Key.Tab, Key.L, Key.CursorDown, Key.Esc, Key.U);
         Assert.Equal(FrameSheet.Draw(host.Screen.View, 80, 24).ToString(), host.Text.TrimEnd('\n'));
         host.App.Driver!.ClearContents();
         host.Screen.Redraw();
@@ -75,9 +75,9 @@ public partial class FrameScreenTests
     public void Events_nights_and_units_have_their_keys()
     {
         using ScreenHost host = Open();
-        host.Press(Key.E);
+        host.Press(Key.Tab);
         Assert.Contains("S 22:58 supply falls short of demand, now", host.Text, StringComparison.Ordinal);
-        host.Press(Key.Tab, Key.E.WithShift);
+        host.Press(Key.Tab, Key.Tab.WithShift);
         Assert.Equal(SampleRun.Report.Nights[1].FirstShort, Night(host).Time);
         host.Press(Key.N);
         Assert.Contains("night 3 of 3", host.Text, StringComparison.Ordinal);
@@ -91,7 +91,7 @@ public partial class FrameScreenTests
     {
         using ScreenHost host = Open();
         string before = host.Text;
-        host.Press(new Key('?'));
+        host.Press(Key.F1);
         Assert.Contains("KEYS", host.Text, StringComparison.Ordinal);
         host.Press(Key.End);
         Assert.Contains("licensed technician", host.Text, StringComparison.Ordinal);
@@ -106,7 +106,7 @@ public partial class FrameScreenTests
         host.Press(Key.Esc, Key.Esc);
         Assert.False(host.Screen.StopRequested);
         foreach (Key key in (Key[])[Key.Q, Key.Q.WithCtrl, Key.C.WithCtrl, Key.Q.WithAlt])
-            Assert.True(PageKeys.Quits(key));
+            Assert.IsType<FrameMessage.Quit>(PageKeys.Frame(key, host.Screen.View));
         host.Press(Key.Q);
         Assert.True(host.Screen.StopRequested);
     }

@@ -82,18 +82,6 @@ public class FrameViewTests
         Assert.Equal(Heard(back, 1), Heard(back.Update(new FrameMessage.JobEnded(Job, new PageMessage.Completed("late"))), 1));
     }
 
-    [Fact]
-    public void Help_is_the_pages_own_and_what_works_everywhere()
-    {
-        FrameView help = View().Update(Ask(new PageMessage.ToggleHelp()));
-        string text = FrameSheet.Draw(help, 80, 24).ToString();
-        Assert.Contains("FAKE", text, StringComparison.Ordinal);
-        Assert.Contains("EVERY PAGE", text, StringComparison.Ordinal);
-        Assert.Empty(Heard(help.Update(Ask(new PageMessage.Rows(1))), 0));
-        Assert.Null(help.Update(Ask(new PageMessage.Close())).HelpRow);
-        Assert.All(FrameSheet.CommonHelp(View().Pages), l => Assert.InRange(l.Length, 0, FrameSheet.MinWidth));
-    }
-
     [Theory]
     [InlineData("1234567", "", "1-7")]
     [InlineData("12345679", "", "1-7 9")]
@@ -117,19 +105,6 @@ public class FrameViewTests
     }
 
     [Fact]
-    public void On_a_page_that_takes_text_letters_and_digits_are_text()
-    {
-        Assert.Equal(new FrameMessage.GoTo('3'), PageKeys.Frame(new Key('3'), text: false));
-        Assert.Equal(new FrameMessage.GoTo('3'), PageKeys.Frame(Key.F3, text: true));
-        Assert.Equal(Ask(new PageMessage.Typed(new('3'))), PageKeys.Frame(new Key('3'), text: true));
-        Assert.Equal(Ask(new PageMessage.Typed(new('q'))), PageKeys.Frame(Key.Q, text: true));
-        Assert.Equal(Ask(new PageMessage.Backspace()), PageKeys.Frame(Key.Backspace, text: true));
-        Assert.False(PageKeys.Quits(Key.Q, text: true));
-        Assert.True(PageKeys.Quits(Key.Q.WithCtrl, text: true));
-        Assert.True(PageKeys.Quits(Key.C.WithCtrl, text: true));
-    }
-
-    [Fact]
     public void A_job_runs_on_another_thread_and_keys_are_answered_meanwhile()
     {
         using ManualResetEventSlim go = new();
@@ -142,7 +117,7 @@ public class FrameViewTests
         using ScreenHost host = new(View(work));
         host.Press(new Key('2'));
         Assert.Contains("waiting", host.Text, StringComparison.Ordinal);
-        host.Press(Key.F6);
+        host.Press(new Key('6'));
         Assert.Contains("page 6", host.Text, StringComparison.Ordinal);
         go.Set();
         Assert.True(host.Soon(() => Heard(host.Screen.View, 1).Any(m => m is PageMessage.Completed { Result: "there" })));

@@ -36,9 +36,6 @@ public class NightPageTests
         => Snapshot.Match(new NightPage(View(1, report: SampleRun.WithoutCoach)).Draw(80, 24).ToString());
 
     [Fact]
-    public void Help_looks_like_this() => Snapshot.Match(new NightPage(View(0).Update(new PageMessage.ToggleHelp())).Draw(120, 40).ToString());
-
-    [Fact]
     public void The_event_list_looks_like_this()
         => Snapshot.Match(new NightPage(View(1).Update(new PageMessage.ToggleList())).Draw(80, 24).ToString());
 

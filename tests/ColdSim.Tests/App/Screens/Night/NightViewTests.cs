@@ -91,13 +91,10 @@ public class NightViewTests
     }
 
     [Fact]
-    public void Help_opens_scrolls_and_closes_without_moving_the_cursor()
+    public void The_cursor_of_the_other_pages_is_taken_over()
     {
-        NightView help = First.Update(new PageMessage.ToggleHelp()).Update(new PageMessage.Rows(3));
-        Assert.Equal((NightPanel.Help, 3, First.Minute), (help.Panel, help.Row, help.Minute));
-        Assert.Equal(NightPanel.Curves, help.Update(new PageMessage.ToggleHelp()).Panel);
-        Assert.Equal(NightPanel.Curves, help.Update(new PageMessage.Close()).Panel);
-        Assert.Equal(NightPanel.Curves, First.Update(new PageMessage.Close()).Panel);
+        NightView there = First.Update(new PageMessage.Opened(new(1, Second.Minute + 60, Second.Time.AddHours(1))));
+        Assert.Equal((1, Second.Minute + 60), (there.Night, there.Minute));
     }
 
     [Fact]

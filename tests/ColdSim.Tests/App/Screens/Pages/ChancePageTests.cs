@@ -39,7 +39,7 @@ public class ChancePageTests
     public void The_help_looks_like_this()
     {
         FrameView view = new([Opened], UnitStyle.Us);
-        Snapshot.Match(FrameSheet.Draw(view.Update(new FrameMessage.ToPage(new PageMessage.ToggleHelp())), 80, 24).ToString());
+        Snapshot.Match(FrameSheet.Draw(view.Update(new FrameMessage.Help()), 80, 24).ToString());
     }
 
     [Fact]

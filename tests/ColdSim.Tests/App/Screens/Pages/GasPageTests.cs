@@ -54,8 +54,8 @@ public class GasPageTests
     [Fact]
     public void The_page_says_what_the_parts_are_only_where_there_are_any()
     {
-        Assert.Contains(Page(OneBurner.Value, UnitStyle.Us).Help!, l => l.Contains("blend", StringComparison.Ordinal));
+        Assert.Contains(Page(OneBurner.Value, UnitStyle.Us).Help, l => l.Contains("blend", StringComparison.Ordinal));
         RunReport propane = Rigs.Nights(ColdSim.Tests.Model.Appliances.Everything.Rig, Rigs.Steady(-14, 30), 1);
-        Assert.DoesNotContain(Page(propane, UnitStyle.Us).Help!, l => l.Contains("blend", StringComparison.Ordinal));
+        Assert.DoesNotContain(Page(propane, UnitStyle.Us).Help, l => l.Contains("blend", StringComparison.Ordinal));
     }
 }

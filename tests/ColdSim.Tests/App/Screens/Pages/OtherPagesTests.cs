@@ -105,7 +105,7 @@ public class OtherPagesTests
     public void Help_fits_the_least_width_and_keys_are_distinct()
     {
         IPage[] pages = [Trip, Compared, Why, Limits];
-        Assert.All(pages.SelectMany(p => p.Help!), l => Assert.InRange(l.Length, 0, FrameSheet.MinWidth));
+        Assert.All(pages.SelectMany(p => p.Help), l => Assert.InRange(l.Length, 0, FrameSheet.MinWidth));
         Assert.Equal("2345", string.Concat(pages.Select(p => p.Key)));
     }
 
