@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Xml.Linq;
+using ColdSim.Tests.App.Commands;
 using ColdSim.Tests.Files;
 using Xunit;
 
@@ -17,6 +18,17 @@ public class VersionTests
         await program.WaitForExitAsync();
         Assert.Equal(0, program.ExitCode);
         Assert.Equal(Versions(Path.Combine(DocPage.Source, "..", "Directory.Build.props")).Single(), printed.Trim());
+    }
+
+    [Fact]
+    public void Full_version_says_the_version_the_commit_and_the_platform()
+    {
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("--version", "--full"));
+        string[] lines = shell.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(["coldsim", "commit"], lines.Take(2).Select(l => l.Split(' ')[0]));
+        Assert.Equal(Versions(Path.Combine(DocPage.Source, "..", "Directory.Build.props")).Single(), lines[0].Split(' ')[1]);
+        Assert.Contains(".NET", lines[2], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -5,7 +5,7 @@ namespace ColdSim.App.Commands;
 /// <summary>The options of <c>capacity</c>.</summary>
 internal sealed class CapacityOptions
 {
-    public Argument<string> Cylinder { get; } = new("CYLINDER") { Description = "A common size, such as \"20 lb\", \"11 kg\" or \"20 gal\"." };
+    public Argument<string> Cylinder { get; } = Size();
 
     public Option<string[]> Low { get; } = Several(
         "--low", "T", "Air temperatures, such as 20F,0F or \"-8 °F\"; of a night its low. [30 to -30 °F by tens; 5 to -25 °C by fives]");
@@ -16,7 +16,15 @@ internal sealed class CapacityOptions
     public Option<string?> Wind { get; } = CommonOptions.Quantity("--wind", "SPEED", "Wind at mast height, of which 30 % reaches the cylinder, such as \"5 mph\". [2 m/s]");
 
     public Option<string[]> Time { get; } = Several(
-        "--for", "TIME", "How long it has to give that: 4h, \"90 min\", night (16:00 to 07:00) or without-end. [4h; with one --fill 1h,4h,8h,night,without-end]");
+        "--for", "TIME", "How long it has to give that: 4h, \"90 min\", night (16:00 to 07:00) or without-end. [4h; with one --fill 1h,4h,8h,night,without-end]")
+        .Offering("1h", "4h", "8h", "night", "without-end");
+
+    private static Argument<string> Size()
+    {
+        Argument<string> size = new("CYLINDER") { Description = "A common size, such as \"20 lb\", \"11 kg\" or \"20 gal\"." };
+        size.CompletionSources.Add(CommonOptions.Sizes);
+        return size;
+    }
 
     private static Option<string[]> Several(string name, string helpName, string description) => new(name) { HelpName = helpName, Description = description };
 }

@@ -23,7 +23,7 @@ internal sealed class ChanceWork
     // Members of --members auto.
     private const double Auto = double.PositiveInfinity;
 
-    public Option<double?> Members { get; } = new("--members")
+    public Option<double?> Members { get; } = new Option<double?>("--members")
     {
         HelpName = "N|auto",
         Description = "Run it N times with errors in forecast, rig and readings, and give the chance of holding; auto: until it is clear if that is above or below the wanted one.",
@@ -37,7 +37,7 @@ internal sealed class ChanceWork
             r.AddError(FormattableString.Invariant($"--members takes a whole number from 1 to {ChanceRun.MostMembers} or auto, not '{Quote.Of(word)}'"));
             return null;
         },
-    };
+    }.Offering("auto");
 
     public Option<double?> Seed { get; } = CommonOptions.Number(
         "--seed", "S", "Start of the random numbers of --members; the same gives the same.", 0, int.MaxValue, whole: true);

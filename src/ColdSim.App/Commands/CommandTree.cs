@@ -25,7 +25,12 @@ internal static class CommandTree
         ("log", LogCommand.Of),
         ("fit", FitCommand.Of),
         ("view", ViewCommand.Of),
+        ("completions", CompletionsCommand.Of),
+        ("man", ManCommand.Of),
     ];
+
+    /// <summary>How a command line is read.</summary>
+    public static ParserConfiguration Parsing => new() { EnablePosixBundling = false, ResponseFileTokenReplacer = null };
 
     /// <summary>The program's commands.</summary>
     /// <param name="host">Where they run.</param>
@@ -44,11 +49,15 @@ internal static class CommandTree
 
         root.HelpName = "coldsim";
         ViewCommand.OpenFrom(root, host);
-        foreach (Option option in root.Options)
+        for (int i = root.Options.Count - 1; i >= 0; i--)
         {
-            if (option is HelpOption)
-                option.Action = new HelpWithExamples();
+            if (root.Options[i] is HelpOption help)
+                help.Action = new HelpWithExamples();
+            else if (root.Options[i] is VersionOption)
+                root.Options.RemoveAt(i);
         }
+
+        ProgramVersion.AddTo(root, host);
 
         return root;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using System.Globalization;
 using ColdSim.App.Text;
 using ColdSim.Files;
@@ -99,6 +100,23 @@ internal static class CommonOptions
         option.CompletionSources.Add(words);
         return option;
     }
+
+    /// <summary>Lets shells offer words for an option's value, which may be another.</summary>
+    public static Option<T> Offering<T>(this Option<T> option, params IEnumerable<string> words)
+    {
+        option.CompletionSources.Add([.. words]);
+        return option;
+    }
+
+    /// <summary>Lets shells offer the common sizes of cylinders.</summary>
+    public static Option<T> OfferingSizes<T>(this Option<T> option)
+    {
+        option.CompletionSources.Add(Sizes);
+        return option;
+    }
+
+    /// <summary>The common sizes of cylinders, for shells to offer.</summary>
+    public static IEnumerable<CompletionItem> Sizes(CompletionContext context) => StandardSize.All.Select(s => new CompletionItem(s.Name));
 
     /// <summary>An option that takes a number within limits.</summary>
     public static Option<double?> Number(string name, string helpName, string description, double min, double max, bool whole) => new(name)

@@ -17,11 +17,17 @@ internal static class CompareCommand
     {
         Argument<string> file = CommonOptions.File("Scenario file, with [[option]] tables unless --sizes or a second file is given.");
         Argument<string?> second = new("SECOND") { Description = "Another scenario file: say what differs in it and what that does.", Arity = ArgumentArity.ZeroOrOne };
-        Option<string?> sizes = new("--sizes")
+        Option<string[]> only = new("--option")
+        {
+            HelpName = "NAME",
+            Description = "Of the file's options compare only this one; may be given again.",
+        };
+        only.CompletionSources.Add(CompletionsCommand.OptionNames(file, host));
+        Option<string?> sizes = new Option<string?>("--sizes")
         {
             HelpName = "LIST",
             Description = "Compare these common cylinder sizes, filled to the same part, instead of the file's options.",
-        };
+        }.OfferingSizes();
         Option<double?> nights = CommonOptions.Nights();
         Option<string> units = CommonOptions.Units();
         Option<bool> json = CommonOptions.Json();
@@ -35,9 +41,10 @@ internal static class CompareCommand
             "coldsim compare trip.toml",
             "coldsim compare trip.toml warmer.toml",
             "coldsim compare trip.toml --sizes \"20 lb,30 lb,40 lb,100 lb\"",
+            "coldsim compare trip.toml --option \"100 lb cylinder\"",
             "coldsim compare trip.toml --csv options.csv --units si",
             "coldsim compare trip.toml --json > options.json")
-        { file, second, sizes, nights, units, json, csv.Path, csv.Separator, csv.Force, fail, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
+        { file, second, only, sizes, nights, units, json, csv.Path, csv.Separator, csv.Force, fail, log.Weather, log.NoLog, log.SkipDamaged, length.Full, length.Brief };
         command.SetAction((parsed, cancel) => parsed.GetValue(second) is { } other
             ? CommandRunner.RunAsync(Two(parsed, other), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel)
             : CommandRunner.RunAsync(Question(parsed), host, parsed.UnitStyle(units), parsed.GetValue(json), length.Of(parsed), cancel));
@@ -45,8 +52,11 @@ internal static class CompareCommand
 
         CommandWork<ComparedFiles> Two(ParseResult parsed, string other)
         {
-            if (parsed.GetValue(sizes) is not null || csv.IsGiven(parsed))
-                throw CommandFault.Input($"coldsim: {(csv.IsGiven(parsed) ? "--csv" : "--sizes")} goes with one file; drop '{Quote.OfPath(other)}' or that option", "See 'coldsim compare --help'.");
+            string? ofOneFile = csv.IsGiven(parsed) ? csv.Path.Name
+                : parsed.GetValue(sizes) is not null ? sizes.Name
+                : parsed.GetResult(only) is not null ? only.Name : null;
+            if (ofOneFile is not null)
+                throw CommandFault.Input($"coldsim: {ofOneFile} goes with one file; drop '{Quote.OfPath(other)}' or that option", "See 'coldsim compare --help'.");
             return CompareFiles.Work(Started(parsed.GetRequiredValue(file)), Started(other), parsed.GetValue(fail), host);
 
             (string, Scenario) Started(string path)
@@ -62,7 +72,13 @@ internal static class CompareCommand
             StartedScenario started = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host);
             Scenario scenario = started.Scenario;
             bool swept = parsed.GetValue(sizes) is not null;
-            IReadOnlyList<ComparedOption> options = parsed.GetValue(sizes) is { } list ? SizeSweep.Of(scenario, Sizes(list)) : started.Options;
+            if (swept && parsed.GetResult(only) is not null)
+            {
+                throw CommandFault.Input(
+                    "coldsim: --option and --sizes do not go together: --sizes takes the place of the file's options", "See 'coldsim compare --help'.");
+            }
+
+            IReadOnlyList<ComparedOption> options = parsed.GetValue(sizes) is { } list ? SizeSweep.Of(scenario, Sizes(list)) : Chosen(started.Options, parsed.GetValue(only) ?? [], path);
             if (options.Count == 0)
                 throw CommandFault.Input(Nothing(path, parsed.GetValue(sizes)));
             if (parsed.GetValue(nights) is { } n)
@@ -85,6 +101,19 @@ internal static class CompareCommand
                 Fails = c => failIfShort && !c.Of.AnyHolds,
             };
         }
+    }
+
+    private static IReadOnlyList<ComparedOption> Chosen(IReadOnlyList<ComparedOption> options, string[] names, string path)
+    {
+        if (names.Length == 0)
+            return options;
+        string[] unknown = [.. names.Where(n => !options.Any(o => o.Name.Equals(n, StringComparison.OrdinalIgnoreCase)))];
+        string[] known = [.. options.Select(o => o.Name)];
+        return unknown.Length == 0
+            ? [.. options.Where(o => names.Contains(o.Name, StringComparer.OrdinalIgnoreCase))]
+            : throw CommandFault.Input([.. unknown.Select(n => $"coldsim: --option: '{Quote.OfPath(path)}' has no option '{Quote.Of(n)}'; "
+                + (NearestName.Of(n, known) is { } nearest ? $"did you mean \"{nearest}\"?"
+                    : $"there are {string.Join(", ", known.Select(k => $"\"{k}\""))}"))]);
     }
 
     private static Advised<Comparison> WithGuesses(Comparison comparison, bool advise, CancellationToken cancel)

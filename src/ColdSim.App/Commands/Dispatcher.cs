@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using ColdSim.App.Shells;
 using ColdSim.Files.Disk;
 using ColdSim.Planning.Nights;
 
@@ -60,10 +61,12 @@ internal static class Dispatcher
 
     private static Task<int> InvokeAsync(IReadOnlyList<string> words, Host host, CancellationToken cancel)
     {
+        if (words.Count > 0 && words[0] == CompletionScript.Question)
+            return Task.FromResult(CompletionsCommand.Answer([.. words.Skip(1)], host));
         if (words.Count > 0 && words[0] == "help")
             words = [.. words.Skip(1), "--help"];
         RootCommand root = CommandTree.Of(host, words.Count > 0 ? words[0] : null);
-        ParseResult parsed = root.Parse(words, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        ParseResult parsed = root.Parse(words, CommandTree.Parsing);
         bool lost = parsed.Action is HelpWithExamples && parsed.UnmatchedTokens.Count > 0;
         if (lost || parsed.Action is ParseErrorAction || UsageFault.SwallowedOption(parsed) is not null)
             throw CommandFault.Input(UsageFault.Lines(parsed, host.Files));

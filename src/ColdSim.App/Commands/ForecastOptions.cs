@@ -23,12 +23,12 @@ internal sealed class ForecastOptions
     public Option<double?> PastDays { get; } = CommonOptions.Number(
         "--past-days", "N", "Days before today as well, up to 14; only open-meteo has them. [0]", 0, 14, whole: true);
 
-    public Option<string?> From { get; } = new("--from")
+    public Option<string?> From { get; } = new Option<string?>("--from")
     {
         HelpName = string.Join('|', Services),
         Description = "Who is asked: Open-Meteo (world), the US National Weather Service, or MET Norway (world). "
             + "[open-meteo, or what your settings say]",
-    };
+    }.Offering(Services);
 
     public OutputOption Output { get; } = new(
         CommonOptions.Quantity("--out", "FILE", "The file to write, in our own CSV. [forecast.csv]"), CommonOptions.Force());

@@ -6,7 +6,7 @@ namespace ColdSim.App.Commands;
 internal sealed class GaugeOptions
 {
     // The cylinder.
-    public Option<string?> Cylinder { get; } = CommonOptions.Quantity("--cylinder", "SIZE", "A common size, such as \"20 lb\" or \"10 gal\".");
+    public Option<string?> Cylinder { get; } = CommonOptions.Quantity("--cylinder", "SIZE", "A common size, such as \"20 lb\" or \"10 gal\".").OfferingSizes();
 
     public Option<string?> WaterCapacity { get; } = CommonOptions.Quantity(
         "--water-capacity", "WC", "Instead of a size: water capacity as stamped (\"47.6 lb\") or a volume (\"21.6 L\").");

@@ -14,6 +14,8 @@ internal sealed class ExampleCommand(string name, string description, params IRe
 /// <summary>The usual help, then examples and exit codes.</summary>
 internal sealed class HelpWithExamples : SynchronousCommandLineAction
 {
+    private const int ExitCodesInFirstLine = 3;
+
     private static readonly string[] RootExamples =
     [
         "coldsim                                   the screen, on your rig or a demo",
@@ -22,6 +24,15 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
         "coldsim new trip.toml                     a scenario to fill in",
         "coldsim run trip.toml                     every night of it",
     ];
+
+    /// <summary>What each exit code means.</summary>
+    public static IReadOnlyList<(string Code, string Meaning)> ExitCodes { get; } =
+    [
+        ("0", "done"), ("1", "some night short, flat or dry, with --fail-if-short"), ("2", "wrong input"), ("3", "internal error"), ("130", "interrupted"),
+    ];
+
+    /// <summary>The examples of a command, or of the program.</summary>
+    public static IReadOnlyList<string> ExamplesOf(Command command) => command is ExampleCommand c ? c.Examples : RootExamples;
 
     private readonly HelpAction _usual = new() { MaxWidth = Wrap.Columns };
 
@@ -38,12 +49,12 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
             to.WriteLine(line.TrimEnd());
         to.WriteLine();
         to.WriteLine("Examples:");
-        foreach (string example in parseResult.CommandResult.Command is ExampleCommand c ? c.Examples : RootExamples)
+        foreach (string example in ExamplesOf(parseResult.CommandResult.Command))
             to.WriteLine($"  {example}");
         to.WriteLine();
         to.WriteLine("Exit codes:");
-        to.WriteLine("  0 done   1 some night short, flat or dry, with --fail-if-short   2 wrong input");
-        to.WriteLine("  3 internal error   130 interrupted");
+        to.WriteLine($"  {string.Join("   ", ExitCodes.Take(ExitCodesInFirstLine).Select(e => $"{e.Code} {e.Meaning}"))}");
+        to.WriteLine($"  {string.Join("   ", ExitCodes.Skip(ExitCodesInFirstLine).Select(e => $"{e.Code} {e.Meaning}"))}");
         return ExitCode.Done;
     }
 }

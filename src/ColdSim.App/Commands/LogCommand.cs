@@ -24,6 +24,7 @@ internal static class LogCommand
     {
         Argument<string> file = CommonOptions.File("Scenario file; the log is beside it, trip.log.csv for trip.toml.");
         LogOptions o = new();
+        o.Cylinder.CompletionSources.Add(CompletionsCommand.CylinderNames(file, host));
         ExampleCommand command = new(
             "add",
             "Append readings to the scenario's log, a line each.",

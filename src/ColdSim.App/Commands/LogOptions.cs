@@ -23,7 +23,7 @@ internal sealed class LogOptions
 
     public Option<string?> Tilt { get; } = CommonOptions.Quantity("--tilt", "DEGREES", "How far off level it may be. [1]");
 
-    public Option<string?> PercentOf { get; } = CommonOptions.Quantity("--percent-of", "WORD", "What an echo's percentage is of: height or volume. [height]");
+    public Option<string?> PercentOf { get; } = CommonOptions.Quantity("--percent-of", "WORD", "What an echo's percentage is of: height or volume. [height]").Offering("height", "volume");
 
     public Option<bool> Rested => _gauge.Rested;
 

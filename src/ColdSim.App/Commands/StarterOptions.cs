@@ -12,7 +12,7 @@ internal sealed class StarterOptions
         Answer("--place", "PLACE", "Place and height, such as \"Trailhead, 5,300 ft\"."),
         Answer("--coach", "COACH", "Length and build, such as \"24 ft, leaky\"."),
         Answer("--cylinders", "LIST", "Such as \"30 lb 1/3 + 30 lb full, changeover\"."),
-        Answer("--where", "WHERE", "Where they are: open, by the wall, tongue cover or ventilated locker."),
+        Answer("--where", "WHERE", "Where they are: open, by the wall, tongue cover or ventilated locker.").Offering("open", "by the wall", "tongue cover", "ventilated locker"),
         Answer("--furnace", "POWER", "Input on its plate, such as \"25,000 BTU/h\"."),
         Answer("--thermostat", "T", "By day and by night, such as \"68 °F, 61 °F\"."),
         Answer("--battery", "BATTERY", "Kind and capacity, such as \"lithium 200 Ah\", or none."),
@@ -20,7 +20,8 @@ internal sealed class StarterOptions
         Answer("--weather", "WEATHER", "A file, or the coming nights' lows: \"-8 °F, 2 °F\"."),
     ];
 
-    private readonly Option<string?> _kind = new("--kind") { HelpName = string.Join('|', StarterRig.Kinds), Description = "A rig to begin with; nothing is asked." };
+    private readonly Option<string?> _kind = new Option<string?>("--kind") { HelpName = string.Join('|', StarterRig.Kinds), Description = "A rig to begin with; nothing is asked." }
+        .Offering(StarterRig.Kinds);
 
     /// <summary>All of them.</summary>
     public IEnumerable<Option> All => [_kind, .. _answers];

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ColdSim.Model.Gas;
 
 namespace ColdSim.App.Commands;
 
@@ -24,18 +25,20 @@ internal sealed class TonightOptions
     };
 
     public Option<string[]> Cylinder { get; } = Several(
-        "--cylinder", "SIZE", "Without a rig: such as \"20 lb\"; several in the order of their use, with commas between or the option again.");
+        "--cylinder", "SIZE", "Without a rig: such as \"20 lb\"; several in the order of their use, with commas between or the option again.").OfferingSizes();
 
     public Option<string[]> Left { get; } = Several(
-        "--left", "PART", "What is in it: a part of a full one (1/3, \"40 %\", full) or a mass (\"7 lb\"); one for each cylinder. [with a rig: its log's latest reading, or what its file says]");
+        "--left", "PART", "What is in it: a part of a full one (1/3, \"40 %\", full) or a mass (\"7 lb\"); one for each cylinder. [with a rig: its log's latest reading, or what its file says]")
+        .Offering("full", "3/4", "1/2", "1/3", "1/4");
 
     public Option<string?> Joined { get; } = CommonOptions.Quantity(
-        "--joined", "together|changeover|by-hand", "Without a rig: how several cylinders are joined. [by hand, one open at a time]");
+        "--joined", "together|changeover|by-hand", "Without a rig: how several cylinders are joined. [by hand, one open at a time]")
+        .Offering("together", "changeover", "by-hand");
 
     public Option<string?> Blanket { get; } = CommonOptions.Quantity("--blanket", "POWER", "Without a rig: a heated blanket around each cylinder, such as \"90 W\".");
 
     public Option<string?> Gas { get; } = CommonOptions.Quantity(
-        "--gas", "GRADE", "Without a rig: propane, \"special-duty propane\", \"winter blend\" or \"summer blend\". [propane]");
+        "--gas", "GRADE", "Without a rig: propane, \"special-duty propane\", \"winter blend\" or \"summer blend\". [propane]").Offering(GasGrade.Names);
 
     public Option<string?> Furnace { get; } = CommonOptions.Quantity(
         "--furnace", "POWER", "Without a rig: its input as on the plate, such as \"25000 BTU/h\".");

@@ -13,11 +13,11 @@ internal sealed class WeatherOptions
 
     public Option<string?> To { get; } = CommonOptions.Quantity("--to", "TIME", "Leave out what is after; a date alone means its end.");
 
-    public Option<string?> Format { get; } = new("--format")
+    public Option<string?> Format { get; } = new Option<string?>("--format")
     {
         Description = "Read it as this layout instead of looking.",
         HelpName = string.Join('|', WeatherFormatNames.Choices.Select(c => c.Name)),
-    };
+    }.Offering(WeatherFormatNames.Choices.Select(c => c.Name));
 
     public Option<string?> Columns { get; } = CommonOptions.Quantity("--columns", "FILE", "Read a table of no known layout by this file, which says which heading is what.");
 
@@ -37,11 +37,11 @@ internal sealed class WeatherOptions
     // What is reported and written.
     public Option<string?> Below { get; } = CommonOptions.Quantity("--below", "T", "Count hours and degree-hours below this. [32 °F]");
 
-    public Option<string?> Night { get; } = CommonOptions.Quantity("--night", "NIGHT", "Pick a night: p99 (99 % are warmer), worst, or 1-in-10 (winters).");
+    public Option<string?> Night { get; } = CommonOptions.Quantity("--night", "NIGHT", "Pick a night: p99 (99 % are warmer), worst, or 1-in-10 (winters).").Offering("p99", "worst", "1-in-10");
 
     public Option<double?> Coldest { get; } = CommonOptions.Number("--coldest", "N", "Find the coldest spells of so many nights in a row, 1 to 30.", 1, MostNights, whole: true);
 
-    public Option<string?> Spell { get; } = CommonOptions.Quantity("--spell", "SPELL", "Pick several nights in a row with their own wind and sun: p95, worst, or 1-in-10.");
+    public Option<string?> Spell { get; } = CommonOptions.Quantity("--spell", "SPELL", "Pick several nights in a row with their own wind and sun: p95, worst, or 1-in-10.").Offering("p95", "worst", "1-in-10");
 
     public Option<double?> Nights { get; } = CommonOptions.Number("--nights", "N", "How many nights the spell has, 2 to 30. [3]", 2, MostNights, whole: true);
 

@@ -22,13 +22,13 @@ internal static partial class Code
     public static readonly string[] Projects = ["ColdSim.Physics", "ColdSim.Model", "ColdSim.Planning", "ColdSim.Files", "ColdSim.App"];
 
     /// <summary>The program's own layers, from the lowest up.</summary>
-    public static readonly string[] AppLayers = ["ColdSim.App.Text", "ColdSim.App.Screens", "ColdSim.App.Commands"];
+    public static readonly string[] AppLayers = ["ColdSim.App.Text", "ColdSim.App.Screens", "ColdSim.App.Shells", "ColdSim.App.Commands"];
 
     /// <summary>The same with the order among the screens.</summary>
     public static readonly string[] ScreenLayers =
     [
         "ColdSim.App.Text", "ColdSim.App.Screens.Drawing", "ColdSim.App.Screens.Pages", "ColdSim.App.Screens.Night", "ColdSim.App.Screens.Readings",
-        "ColdSim.App.Screens.Frame", "ColdSim.App.Commands",
+        "ColdSim.App.Screens.Frame", "ColdSim.App.Shells", "ColdSim.App.Commands",
     ];
 
     private static readonly Lazy<ArchUnitNET.Domain.Architecture> Loaded = new(() => new ArchLoader()

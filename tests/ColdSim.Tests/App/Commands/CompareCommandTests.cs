@@ -25,6 +25,28 @@ public class CompareCommandTests
     public void A_comparison_in_si_units() => Snapshot.Match(Printed(UnitStyle.Si));
 
     [Fact]
+    public void Only_the_options_that_are_named_are_compared()
+    {
+        Shell shell = new();
+        Assert.Equal(0, shell.Run("compare", Shell.Demo("which-cylinder.toml"), "--nights", "1", "--json", "--option", "100 lb cylinder", "--option", "40 LB cylinder"));
+        using JsonDocument document = JsonDocument.Parse(shell.Out);
+        Assert.Equal(
+            ["100 lb cylinder", "40 lb cylinder", "as it is"],
+            document.RootElement.GetProperty("options").EnumerateArray().Select(o => o.GetProperty("name").GetString()!).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("--option: 'which-cylinder.toml' has no option '40 lb cylindr'; did you mean \"40 lb cylinder\"?", "--option", "40 lb cylindr")]
+    [InlineData("--option and --sizes do not go together", "--option", "40 lb cylinder", "--sizes", "20 lb")]
+    [InlineData("--option goes with one file", "which-cylinder.toml", "--option", "40 lb cylinder")]
+    public void An_option_that_cannot_be_chosen_is_said(string said, params string[] words)
+    {
+        Shell shell = new();
+        Assert.Equal(2, shell.Run(["compare", Shell.Demo("which-cylinder.toml"), .. words]));
+        Assert.Contains(said, shell.Error.Replace(Path.GetDirectoryName(Shell.ColdSnap) + "/", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_is_wider_than_eighty_columns_however_wide_the_numbers()
     {
         ComparedRow wide = Row(new string('n', 60), 1, Verdict.GasGone, 60 * 345, 100.5, 123.4, -41.5, 123.4, harm: new(123.4, 231.65, 234.5, 9000, 20_700));

@@ -121,8 +121,8 @@ public class OtherCommandTests
 
     [Theory]
     [InlineData("coldsim: unknown command 'rnu'; did you mean 'run'?", "rnu", "x.toml")]
-    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view", "xyzzy")]
-    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view", "xyzzy", "--help")]
+    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view, completions, man", "xyzzy")]
+    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view, completions, man", "xyzzy", "--help")]
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "x.toml", "--nigths", "3")]
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "--nigths", "3", "x.toml")]
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "x.toml", "--nigths=3")]
