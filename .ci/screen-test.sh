@@ -79,6 +79,8 @@ is_clean() {
 }
 
 start 'keys and q'
+press Enter
+soon shows 'delivery'
 moves Left
 moves S-Left
 moves Up
@@ -100,6 +102,10 @@ press l
 soon shows 'Enter go there'
 press Escape
 soon hides 'Enter go there'
+press Escape
+soon shows 'Enter open it'
+press Enter
+soon shows 'delivery'
 t resize-window -t night -x 120 -y 40
 soon shows 'gas as gross heat'
 t resize-window -t night -x 50 -y 12

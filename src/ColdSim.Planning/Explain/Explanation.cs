@@ -74,8 +74,22 @@ public sealed record Explanation
     {
         ArgumentNullException.ThrowIfNull(report);
         ActionPlan plan = ActionPlan.Of(report, grid, finished, workers, cancel);
+        return Reason(report, grid, finished, workers, cancel) with { Plan = plan };
+    }
+
+    /// <summary>The same without what to do about it, which takes many more runs.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="grid">The amounts that the person can set or buy.</param>
+    /// <param name="finished">Called after every run; may be called from several threads at once.</param>
+    /// <param name="workers">How many runs at once; null takes one for each processor. The outcome does not depend on it.</param>
+    /// <param name="cancel">Stops all runs.</param>
+    /// <exception cref="LedgerOpenException">The ledger of a run does not close.</exception>
+    public static Explanation Reason(
+        RunReport report, AmountGrid grid, Action? finished = null, int? workers = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(report);
         if (report.Nights.FirstOrDefault(n => n.Verdict != Verdict.Holds) is not { FirstFailure: { } failure } night)
-            return new Explanation { Report = report, Grid = grid, Chain = ChainOfCause.Before(report, Closest(report)), Plan = plan };
+            return new Explanation { Report = report, Grid = grid, Chain = ChainOfCause.Before(report, Closest(report)) };
         bool ofGas = night.Verdict is Verdict.GasShort or Verdict.GasGone;
         DateTimeOffset begins = ofGas ? night.FirstShort ?? failure : failure;
         return new Explanation
@@ -87,7 +101,6 @@ public sealed record Explanation
             Shortage = ofGas ? begins : null,
             Night = night.Number,
             Limit = ofGas ? BindingLimit.Of(report.Scenario, begins, finished, workers, cancel) : null,
-            Plan = plan,
         };
     }
 

@@ -12,6 +12,9 @@ internal enum CellStyle
 
     /// <summary>Under the time cursor.</summary>
     Pointer,
+
+    /// <summary>That a night fails.</summary>
+    StrongPointer,
 }
 
 /// <summary>One character on a sheet and how it looks.</summary>
@@ -60,13 +63,13 @@ internal sealed class Sheet
     /// <summary>Writes text so that it ends just before <paramref name="end"/>.</summary>
     public void PutBefore(int end, int y, string text, CellStyle style = CellStyle.Plain) => Put(end - text.Length, y, text, style);
 
-    /// <summary>Lays another sheet on this one from a row down.</summary>
-    public void Overlay(Sheet other, int top)
+    /// <summary>Lays another sheet on this one from a row down and a column on.</summary>
+    public void Overlay(Sheet other, int top, int left = 0)
     {
         for (int y = 0; y < other.Height; y++)
         {
             for (int x = 0; x < other.Width; x++)
-                Put(x, top + y, other[x, y].Glyph, other[x, y].Style);
+                Put(left + x, top + y, other[x, y].Glyph, other[x, y].Style);
         }
     }
 

@@ -59,7 +59,7 @@ internal sealed class FrameScreen : Runnable
         }
 
         if (!mouse.Flags.HasFlag(MouseFlags.LeftButtonClicked) || mouse.Position is not System.Drawing.Point at
-            || !FrameSheet.Fits(Viewport.Width, Viewport.Height))
+            || !FrameSheet.Fits(View, Viewport.Width, Viewport.Height))
         {
             return base.OnMouseEvent(mouse);
         }
@@ -162,6 +162,7 @@ internal sealed class FrameScreen : Runnable
         private readonly Attribute _plain = new(Color.None, Color.None);
         private readonly Attribute _strong = new(Color.None, Color.None, TextStyle.Bold);
         private readonly Attribute _pointer = new(Color.None, Color.None, TextStyle.Reverse);
+        private readonly Attribute _strongPointer = new(Color.None, Color.None, TextStyle.Bold | TextStyle.Reverse);
         private readonly Attribute _first = new(color ? new Color(StandardColor.Cyan) : Color.None, Color.None);
         private readonly Attribute _second = new(color ? new Color(StandardColor.Magenta) : Color.None, Color.None);
 
@@ -173,6 +174,7 @@ internal sealed class FrameScreen : Runnable
             CellStyle.First => _first,
             CellStyle.Second => _second,
             CellStyle.Pointer => _pointer,
+            CellStyle.StrongPointer => _strongPointer,
             _ => _plain,
         };
     }

@@ -17,10 +17,11 @@ internal static class FrameSheet
     public static Sheet Draw(FrameView view, int width, int height)
     {
         Sheet sheet = new(width, height);
-        if (!Fits(width, height))
+        if (!Fits(view, width, height))
         {
+            (int Width, int Height) least = view.Page.Least;
             sheet.Put(0, 0, "terminal too small");
-            sheet.Put(0, 1, $"now {sheet.Width}x{sheet.Height}, needs {MinWidth}x{MinHeight}");
+            sheet.Put(0, 1, $"now {sheet.Width}x{sheet.Height}, needs {least.Width}x{least.Height + Rows}");
             sheet.Put(0, 2, "q quits");
             return sheet;
         }
@@ -36,7 +37,7 @@ internal static class FrameSheet
         return sheet;
     }
 
-    public static bool Fits(int width, int height) => width >= MinWidth && height >= MinHeight;
+    public static bool Fits(FrameView view, int width, int height) => width >= view.Page.Least.Width && height >= view.Page.Least.Height + Rows;
 
     /// <summary>The page whose name is at a column of the first row; null for none.</summary>
     public static IPage? PageAt(FrameView view, int column, int width)

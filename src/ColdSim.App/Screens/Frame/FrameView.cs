@@ -109,7 +109,7 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
     /// <summary>Esc stops the page's job, else closes what is open on the page, else goes back to the first page.</summary>
     private static FrameView Closed(FrameView view, PageMessage message)
     {
-        if (view.Jobs[view.Open] is { } running)
+        if (view.Jobs[view.Open] is { Job.IsUnasked: false } running)
         {
             return running.Job.ReturnsPartial ? view with { Jobs = [.. view.Jobs.Select(j => j == running ? j with { Stopping = true } : j)] }
                 : Send(view, view.Open, new PageMessage.Cancelled());

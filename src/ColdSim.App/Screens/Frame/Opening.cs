@@ -1,4 +1,4 @@
-using ColdSim.App.Screens.Night;
+using ColdSim.App.Screens.Plan;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Readings;
 using ColdSim.App.Text;
@@ -25,7 +25,7 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
     /// <summary>The pages there are, the nights open.</summary>
     public FrameView Frame(UnitStyle units) => new(
         [
-            new NightPage(NightView.Open(Report, units)),
+            PlanPage.Of(Report, units),
             TripPage.Of(Report.Scenario, units),
             OptionsPage.Of(Report, Options, units),
             WhyPage.Of(Report, units),

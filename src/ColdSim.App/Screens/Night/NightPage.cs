@@ -42,6 +42,9 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
 
     public PageJob? DueJob => CoolDown?.DueJob;
 
+    /// <summary>Whether nothing is open over its curves, so that Esc goes back to where it came from.</summary>
+    public bool IsAtRest => View.Panel == NightPanel.Curves && CoolDown is null;
+
     public TimeCursor Cursor => new(View.Night, View.Minute, View.Time);
 
     TimeCursor? IPage.Cursor => Cursor;

@@ -49,12 +49,16 @@ internal sealed record NightView(
 
     /// <summary>Opens on the first night, where it first failed or ran short, or else where it was coldest outside.</summary>
     public static NightView Open(RunReport report, UnitStyle units)
+        => new NightView(report, units, EventMark.AllOf(report), NightCurves.Strips(report, units), 0, 0).On(0);
+
+    /// <summary>Another night, where it first failed or ran short, or else where it was coldest outside.</summary>
+    public NightView On(int night)
     {
-        MinuteRange span = MinuteRange.Of(report, 0);
-        int minute = (report.Nights[0].FirstFailure ?? report.Nights[0].FirstShort) is DateTimeOffset first
-            ? MinuteRange.MinuteAt(report, first)
-            : Enumerable.Range(span.From, span.Length).MinBy(m => report.Series.Outside_K[m]);
-        return new(report, units, EventMark.AllOf(report), NightCurves.Strips(report, units), 0, span.Clamp(minute));
+        MinuteRange span = MinuteRange.Of(Report, night);
+        int minute = (Report.Nights[night].FirstFailure ?? Report.Nights[night].FirstShort) is DateTimeOffset first
+            ? MinuteRange.MinuteAt(Report, first)
+            : Enumerable.Range(span.From, span.Length).MinBy(m => Report.Series.Outside_K[m]);
+        return this with { Night = night, Minute = span.Clamp(minute), Panel = NightPanel.Curves, Row = 0, Notice = "" };
     }
 
     /// <summary>The view after a message.</summary>

@@ -34,6 +34,9 @@ internal interface IPage
     /// <summary>Its time cursor; null for a page without one.</summary>
     TimeCursor? Cursor => null;
 
+    /// <summary>The fewest columns and rows that it is drawn for.</summary>
+    (int Width, int Height) Least => (Sheet.MinWidth, Sheet.MinHeight);
+
     /// <summary>The page as a sheet of exactly this size.</summary>
     Sheet Draw(int width, int height);
 

@@ -21,6 +21,9 @@ internal sealed class PageJob(string description, Func<IProgress<int>, Cancellat
     /// <summary>Whether the page is still shown while the job runs.</summary>
     public bool KeepsPageVisible { get; init; }
 
+    /// <summary>Whether it starts by itself beside what is shown, so that Esc does not stop it.</summary>
+    public bool IsUnasked { get; init; }
+
     /// <summary>Whether a cancelled job returns what is done by then; the page then receives that result and no cancellation.</summary>
     public bool ReturnsPartial { get; init; }
 

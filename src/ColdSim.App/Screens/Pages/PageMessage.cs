@@ -43,6 +43,9 @@ internal abstract record PageMessage
     /// <summary>Asks how long is left if the furnace stopped at the cursor.</summary>
     public sealed record AskHeatStop : PageMessage;
 
+    /// <summary>Asks what would make all nights hold.</summary>
+    public sealed record AskRemedies : PageMessage;
+
     /// <summary>Marks the chosen row, or takes its mark away.</summary>
     public sealed record ToggleMark : PageMessage;
 
