@@ -1,6 +1,7 @@
 using System.Text;
 using ColdSim.App.Commands;
 using ColdSim.App.Text;
+using ColdSim.Tests.App.Commands;
 using ColdSim.Tests.Files;
 using Xunit;
 
@@ -12,6 +13,9 @@ namespace ColdSim.Tests.Docs;
 /// </summary>
 internal static class AnswerBlocks
 {
+    // Pages do not change from day to day.
+    private static readonly FixedClock Afternoon = new(new DateTimeOffset(2027, 1, 13, 15, 0, 0, TimeSpan.FromHours(-6)));
+
     private const string Fence = "```answer", Until = "until ", End = "```", Prompt = "$ coldsim ";
 
     /// <summary>Whether a page has any.</summary>
@@ -76,7 +80,7 @@ internal static class AnswerBlocks
     {
         using MemoryStream output = new();
         using StringWriter error = new() { NewLine = "\n" };
-        using (Host host = new(output, error, Wrap.Columns) { OutIsTerminal = true, Color = true })
+        using (Host host = new(output, error, Wrap.Columns) { OutIsTerminal = true, Color = true, Clock = Afternoon })
             await Dispatcher.RunAsync(DocsCommand.Words(command), host, CancellationToken.None);
         string folder = DocPage.Scenarios + Path.DirectorySeparatorChar;
         return (error + Encoding.UTF8.GetString(output.ToArray())).Replace(folder, "scenarios/", StringComparison.Ordinal);
