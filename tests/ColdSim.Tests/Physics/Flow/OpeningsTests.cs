@@ -31,4 +31,23 @@ public class OpeningsTests
         Assert.Equal(0, Openings.Stack_m3_s(0.1, 0, 1, 250, 260));
         Assert.Equal(1, Openings.Stack_m3_s(0.01, 10, 1, 250, 260) / (Openings.Discharge * 0.01 * Math.Sqrt(2 * 9.80665 * 10.0 / 255)), 1e-6);
     }
+
+    // A window of 1 m² on one side and a wind of 4 m/s: 0.1 m³/s.
+    [Fact]
+    [Outside("BS 5925", Field.Infiltration, FromMemory = true)]
+    public void Wind_on_one_side_drives_a_fortieth_of_area_times_speed()
+    {
+        Assert.Equal(0.1, Openings.Wind_m3_s(1, 4), 1e-12);
+        Assert.Equal(0.0125, Openings.Wind_m3_s(0.1, 5), 1e-12);
+    }
+
+    [Fact]
+    public void Wind_and_weight_of_air_add_up_as_squares()
+    {
+        Assert.Equal(5e-3, Openings.Both_m3_s(3e-3, 4e-3), 1e-15);
+        Assert.Equal(13e-3, Openings.Both_m3_s(12e-3, 5e-3), 1e-15);
+    }
+
+    [Fact]
+    public void No_opening_lets_nothing_through() => Assert.Equal(0, Openings.Stack_m3_s(0, 0, 1, 250, 260));
 }

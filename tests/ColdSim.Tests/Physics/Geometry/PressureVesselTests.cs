@@ -1,6 +1,7 @@
 using ColdSim.Physics.Geometry;
 using ColdSim.Physics.HeatTransfer;
 using CsCheck;
+using MathNet.Numerics.Integration;
 using Xunit;
 
 namespace ColdSim.Tests.Physics.Geometry;
@@ -132,6 +133,65 @@ public class PressureVesselTests
         const double a = 0.155, b = 0.0775;
         double ellipse = Math.PI * ((3 * (a + b)) - Math.Sqrt(((3 * a) + b) * (a + (3 * b))));
         Assert.Equal((2 * lying.StraightLength_m) + ellipse, lying.FinRootLength_m(0.155), 1e-4);
+    }
+
+    [Fact]
+    public void Side_of_lying_heads_is_its_integral_to_a_thousand_millionth()
+    {
+        // All head: zones of the spheroid across its long axis, each an ellipse's girth (trapezoids over a period, exact to rounding), by Gauss's rule over the zones.
+        const double d = 0.3, r = 0.15;
+        HorizontalTank v = new(Math.PI * d * d * d / 12 * (1 + 1e-12), d);
+        foreach (double x in (double[])[-0.999, -0.9, -0.501, -0.1234, 0.003, 0.37, 0.8011])
+        {
+            double area = r * r * GaussLegendreRule.Integrate(Girth, -1, x, 128);
+            Assert.Equal(area, v.WettedArea_m2(r * (1 + x)), 1e-9 * v.OutsideArea_m2);
+        }
+
+        static double Girth(double x)
+        {
+            const int n = 200;
+            double sum = 0;
+            for (int i = 0; i < n; i++) sum += Math.Sqrt(1 + 3 * (1 - x * x) * Math.Pow(Math.Sin(Math.PI * i / n), 2));
+            return sum * Math.PI / n;
+        }
+    }
+
+    [Fact]
+    public void Low_liquid_in_a_lying_tank_fills_circular_segments_and_caps()
+        => Gen.Select(Gen.Double[0.25, 0.7], Gen.Double[1.001, 12]).Sample((angle, times) =>
+        {
+            // Where the difference of angle and sine still has twelve digits.
+            const double d = 0.4, r = 0.2;
+            HorizontalTank v = new(times * Math.PI * d * d * d / 12, d);
+            double segment = angle - Math.Sin(angle) * Math.Cos(angle), rise = 1 - Math.Cos(angle);
+            double volume = v.StraightLength_m * r * r * segment + Math.PI / 6 * r * r * r * rise * rise * (2 + Math.Cos(angle));
+            Assert.Equal(1, v.VolumeAtLevel_m3(r * rise) / volume, 2e-12);
+        }, iter: 500);
+
+    [Fact]
+    public void Liquid_line_of_a_lying_tank_shortens_at_its_ends_away_from_the_middle_and_its_outline_is_that_of_the_outside()
+    {
+        const double d = 0.31, wall = 0.006;
+        HorizontalTank v = new(0.05, d, wall);
+        double ends = v.FinRootLength_m(0.5 * v.FullLevel_m) - 2 * v.StraightLength_m;
+        Assert.Equal(2 * v.StraightLength_m + ends * Math.Sqrt(0.75), v.FinRootLength_m(0.25 * v.FullLevel_m), 1e-12);
+        Assert.Equal(2 * v.StraightLength_m + ends * Math.Sqrt(0.75), v.FinRootLength_m(0.75 * v.FullLevel_m), 1e-12);
+        Assert.Equal(v.StraightLength_m * d + Math.PI * d * d / 8, v.ProjectedWettedArea_m2(v.FullLevel_m), 1e-12);
+        Assert.Equal(0.5 * v.ProjectedWettedArea_m2(v.FullLevel_m), v.ProjectedWettedArea_m2(0.5 * v.FullLevel_m), 1e-12);
+    }
+
+    [Fact]
+    public void The_dry_wall_is_a_fin_as_long_as_its_area_over_its_root()
+    {
+        foreach (PressureVessel v in (PressureVessel[])[new UprightCylinder(0.0216, 0.31), new HorizontalTank(0.05, 0.31)])
+        {
+            double level = 0.4 * v.FullLevel_m;
+            Assert.Equal((v.OutsideArea_m2 - v.WettedArea_m2(level)) / v.FinRootLength_m(level), v.DryFinLength_m(level), 1e-12);
+        }
+
+        // Empty there is no line, and the length stays finite.
+        UprightCylinder empty = new(0.0216, 0.31);
+        Assert.Equal(1, empty.DryFinLength_m(0) / (empty.OutsideArea_m2 / 0.31e-6), 1e-9);
     }
 
     [Fact]

@@ -64,15 +64,6 @@ public class FrostTests
     }
 
     [Fact]
-    public void Slopes_of_saturation_are_those_of_its_curves()
-        => Gen.Double[220, 273].Sample(t_K =>
-        {
-            const double d = 1e-3;
-            Assert.Equal((Math.Log(MagnusFormula.OverIce_Pa(t_K + d)) - Math.Log(MagnusFormula.OverIce_Pa(t_K - d))) / (2 * d), MagnusFormula.OverIceSlope_1_K(t_K), 1e-7);
-            Assert.Equal((Math.Log(MagnusFormula.OverWater_Pa(t_K + d)) - Math.Log(MagnusFormula.OverWater_Pa(t_K - d))) / (2 * d), MagnusFormula.OverWaterSlope_1_K(t_K), 1e-7);
-        });
-
-    [Fact]
     public void A_layer_grows_with_the_density_at_which_what_is_laid_on_top_and_what_goes_inward_add_up_to_it()
         => Gen.Select(Gen.Double[1e-7, 3e-5], Gen.Double[0, 3e-7]).Sample((arriving, drive) =>
         {
@@ -80,4 +71,29 @@ public class FrostTests
             Assert.InRange(density, 50, 500);
             if (density < 499) Assert.Equal(50 * arriving, density * (arriving - Frost.Inward_kg_m2s(drive, density)), 1e-6 * arriving);
         });
+
+    // 72.345 and 237.589 kg/m³ solve ρ (1 − d (1 − 1.5 ρ/917)/k(ρ)) = 50 with d of 0.01 and 0.2 W/(m K), bisected by hand with the printed k.
+    [Theory]
+    [InlineData(0.01, 72.345)]
+    [InlineData(0.03, 103.700)]
+    [InlineData(0.2, 237.589)]
+    public void A_layer_grows_the_denser_the_more_goes_inward(double share_W_mK, double density_kg_m3)
+    {
+        Assert.Equal(density_kg_m3, Frost.GrowingDensity_kg_m3(1e-6, share_W_mK * 1e-6), 1e-3);
+        Assert.Equal(density_kg_m3, Frost.GrowingDensity_kg_m3(2e-5, share_W_mK * 2e-5), 1e-3);
+    }
+
+    // (3 ε − 1)/2 at porosities of 0.8, 0.5 and a third.
+    [Theory]
+    [InlineData(0.2, 0.7)]
+    [InlineData(0.5, 0.25)]
+    [InlineData(2.0 / 3, 0)]
+    [InlineData(0.9, 0)]
+    public void Vapour_goes_through_the_pores_of_frost_and_not_through_dense_frost(double ice_frac, double frac)
+        => Assert.Equal(frac, Frost.InPores_frac(ice_frac * 917), 1e-12);
+
+    // At 272.15 K, 800 hPa.
+    [Fact]
+    public void Vapour_diffuses_faster_in_thin_air()
+        => Assert.Equal(1013.25 / 800, Frost.VapourDiffusivity_m2_s(272.15, 80_000) / Frost.VapourDiffusivity_m2_s(272.15, 101_325), 1e-12);
 }

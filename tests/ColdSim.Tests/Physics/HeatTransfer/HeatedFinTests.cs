@@ -103,4 +103,18 @@ public class HeatedFinTests
     [Fact]
     public void A_strip_without_a_neighbour_keeps_its_heat()
         => Assert.Equal(new HeatedStrip(0, 1), HeatedStrip.Of(5, 8, 0.1, 0.4, 0));
+
+    [Fact]
+    public void A_strip_that_conducts_well_has_the_series_and_the_closed_form_alike()
+    {
+        // Either side of the place where one goes over to the other, with a neighbour that takes much, so that the strip's own shape counts.
+        HeatedStrip Of(double x) => HeatedStrip.Of(x * x, 1e4, 1, 1, 1);
+        Assert.Equal(1, (Of(0.0200001).MiddleOverMean - 1) / (Of(0.0199999).MiddleOverMean - 1), 3e-5);
+        Assert.Equal(1, Of(0.0200001).Beside_W_mK / Of(0.0199999).Beside_W_mK, 1e-6);
+
+        // Evenly heated between edges held cold: the middle is half as warm again as the mean, and the edge takes 3 k t over half the width.
+        HeatedStrip held = HeatedStrip.Of(1e-8, 1e12, 1, 1, 1);
+        Assert.Equal(1.5, held.MiddleOverMean, 1e-4);
+        Assert.Equal(3, held.Beside_W_mK, 1e-4);
+    }
 }

@@ -86,4 +86,13 @@ public class SaturationVapourTests
         Assert.Contains("173.15 to 273.16 K", Assert.Throws<ArgumentOutOfRangeException>(() => SaturationVapour.PressureOverIce_Pa(274)).Message, StringComparison.Ordinal);
         Assert.Equal("vapourPressure_Pa", Assert.Throws<ArgumentOutOfRangeException>(() => SaturationVapour.DewPoint_K(0)).ParamName);
     }
+
+    [Fact]
+    public void Slopes_of_saturation_are_those_of_its_curves()
+        => Gen.Double[220, 273].Sample(t_K =>
+        {
+            const double d = 1e-3;
+            Assert.Equal((Math.Log(MagnusFormula.OverIce_Pa(t_K + d)) - Math.Log(MagnusFormula.OverIce_Pa(t_K - d))) / (2 * d), MagnusFormula.OverIceSlope_1_K(t_K), 1e-7);
+            Assert.Equal((Math.Log(MagnusFormula.OverWater_Pa(t_K + d)) - Math.Log(MagnusFormula.OverWater_Pa(t_K - d))) / (2 * d), MagnusFormula.OverWaterSlope_1_K(t_K), 1e-7);
+        });
 }
