@@ -25,6 +25,7 @@ internal static class CommandTree
         ("log", LogCommand.Of),
         ("fit", FitCommand.Of),
         ("view", ViewCommand.Of),
+        ("schema", SchemaCommand.Of),
         ("completions", CompletionsCommand.Of),
         ("man", ManCommand.Of),
     ];

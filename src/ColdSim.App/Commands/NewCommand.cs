@@ -5,6 +5,7 @@ using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Scenarios;
+using ColdSim.Files.Scenarios.Schemas;
 using ColdSim.Files.Scenarios.Starters;
 
 namespace ColdSim.App.Commands;
@@ -54,8 +55,8 @@ internal static class NewCommand
     // On a thread of its own, which an interrupt does not wait for: it may be waiting for a person.
     private static Task<StarterRig> AskAsync(string path, bool metric, bool force, Host host, CancellationToken cancel)
     {
-        foreach ((string there, string text) in StarterScenario.FilesOf(path))
-            OutputOption.Check(new OutputFile(there, Unchanged(text), force), host);
+        foreach ((string there, string text) in WithSchema(path, StarterScenario.FilesOf(path)))
+            OutputOption.Check(new OutputFile(there, Kind(there, path, text), force), host);
         return Task.Run(() => StarterInterview.Ask(path, metric, host), cancel).WaitAsync(cancel);
     }
 
@@ -73,9 +74,10 @@ internal static class NewCommand
     {
         if (path == KeptRig.PathIn(host))
             host.Files.MakeFolder(Path.GetDirectoryName(path)!);
-        IReadOnlyList<(string Path, string Text)> starters = rig is null ? StarterScenario.FilesOf(path) : StarterFiles.Of(rig, path, host.Clock.GetLocalNow());
+        IReadOnlyList<(string Path, string Text)> starters = WithSchema(
+            path, rig is null ? StarterScenario.FilesOf(path) : StarterFiles.Of(rig, path, host.Clock.GetLocalNow()));
         (OutputFile File, string Text)[] files =
-            [.. starters.Select(f => (new OutputFile(f.Path, Unchanged(f.Text, Starter(f.Path, path)), force), f.Text))];
+            [.. starters.Select(f => (new OutputFile(f.Path, Kind(f.Path, path, f.Text), force), f.Text))];
         foreach ((OutputFile starter, _) in files)
             OutputOption.Check(starter, host);
         string weather = rig?.WeatherFile is { } named ? $", with the weather of {named}"
@@ -90,14 +92,33 @@ internal static class NewCommand
             },
             OutlivesInterrupt = true,
             Text = (_, to) => to.Write(
-                [$"{path} written{weather}.", $"Fill them in, then 'coldsim check {path}' and 'coldsim run {path}'."]),
+                [
+                    $"{path} written{weather}.",
+                    $"An editor that knows TOML completes and checks it by {ScenarioSchema.FileName}.",
+                    $"Fill them in, then 'coldsim check {path}' and 'coldsim run {path}'.",
+                ]),
         };
     }
 
-    // Whatever a person changed in a starter is theirs.
-    private static OutputKind Unchanged(string text, string? other = null) => new("an unchanged starter file", there => there == text || there == other);
+    // The starter's files, of which the scenario names the schema beside it in its first line.
+    private static IReadOnlyList<(string Path, string Text)> WithSchema(string scenario, IReadOnlyList<(string Path, string Text)> starters)
+    {
+        List<(string Path, string Text)> files = [.. starters];
+        int last = files.Count - 1;
+        files[last] = (files[last].Path, $"{ScenarioSchema.Line}\n{files[last].Text}");
+        files.Add((SchemaPath(scenario), ScenarioSchema.Text()));
+        return files;
+    }
 
-    // What is written without questions at one of a starter's paths; null where nothing is.
-    private static string? Starter(string path, string scenario)
-        => StarterScenario.FilesOf(scenario).Where(f => f.Path == path).Select(f => f.Text).FirstOrDefault();
+    private static string SchemaPath(string scenario) => Path.Combine(Path.GetDirectoryName(scenario) ?? "", ScenarioSchema.FileName);
+
+    // Whatever a person changed in a starter is theirs; the schema is ours, of whichever version.
+    private static OutputKind Kind(string path, string scenario, string text)
+    {
+        if (path == SchemaPath(scenario))
+            return new("a schema that coldsim wrote", ScenarioSchema.IsOne);
+        string? unasked = WithSchema(scenario, StarterScenario.FilesOf(scenario))
+            .Where(f => f.Path == path).Select(f => f.Text).FirstOrDefault();
+        return new("an unchanged starter file", there => there == text || there == unasked);
+    }
 }

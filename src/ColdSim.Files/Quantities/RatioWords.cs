@@ -8,6 +8,9 @@ internal static class RatioWords
         ("empty", 0), ("quarter", 0.25), ("third", 1.0 / 3), ("half", 0.5), ("two thirds", 2.0 / 3), ("three quarters", 0.75), ("full", 1),
     ];
 
+    /// <summary>The words alone.</summary>
+    public static IEnumerable<string> Words => All.Select(a => a.Word);
+
     /// <summary>The part that a word means, or null. "a half", "one-half" and "half full" are the same word.</summary>
     public static double? Find(string text)
     {

@@ -75,6 +75,9 @@ internal abstract class ChoiceKey(string name, KeyDefault otherwise, string mean
 {
     public abstract IEnumerable<string> Words { get; }
 
+    /// <summary>The words, and others that are understood.</summary>
+    public abstract IEnumerable<string> Understood { get; }
+
     public string Accepted => string.Join(", ", Words.Select(w => $"\"{w}\""));
 
     public override string Kind => string.Join(", ", Words.Select(w => w == "|" ? "a pipe in quotes" : $"`\"{w}\"`"));
@@ -112,6 +115,8 @@ internal sealed class ChoiceKey<T>(string name, KeyDefault otherwise, string mea
     public T? Otherwise { get; }
 
     public override IEnumerable<string> Words => choices.Select(c => c.Word);
+
+    public override IEnumerable<string> Understood => choices.Concat(OtherWords).Select(c => c.Word);
 
     public string WordOf(T value) => Word(choices, value);
 

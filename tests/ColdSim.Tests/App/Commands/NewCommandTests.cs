@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using ColdSim.App;
 using ColdSim.Files.Scenarios;
+using ColdSim.Files.Scenarios.Schemas;
 using ColdSim.Files.Scenarios.Starters;
 using ColdSim.Model.Arrangement;
 using ColdSim.Planning;
@@ -42,7 +43,7 @@ public sealed partial class NewCommandTests : IDisposable
         Shell shell = new();
         Assert.True(shell.Run("new", Path.Combine(_folder, "trip.toml"), "--kind", kind, "--units", "si") == ExitCode.Done, shell.Error);
         Assert.All(Checked().Rig.Cylinders, c => Assert.Equal("11 kg", c.Name));
-        string[] own = [.. File.ReadLines(Path.Combine(_folder, "trip.toml")).Skip(2)];
+        string[] own = [.. File.ReadLines(Path.Combine(_folder, "trip.toml")).Skip(3)];
         Assert.DoesNotContain(own, l => UsUnit().IsMatch(l));
     }
 
@@ -115,7 +116,7 @@ public sealed partial class NewCommandTests : IDisposable
         File.WriteAllText(Path.Combine(_folder, "forecast.csv"), StarterScenario.WeatherText());
         Asked(["", "", "", "", "", "", "", "", "forecast.csv"]);
         Checked();
-        Assert.Equal(["forecast.csv", "trip.toml"], Directory.GetFiles(_folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["coldsim.schema.json", "forecast.csv", "trip.toml"], Directory.GetFiles(_folder).Select(Path.GetFileName).Order());
     }
 
     [Fact]
@@ -207,7 +208,25 @@ public sealed partial class NewCommandTests : IDisposable
     {
         Shell shell = new() { Answer = () => throw new InvalidOperationException("nothing is asked") };
         Assert.Equal(ExitCode.Done, shell.Run("new", Path.Combine(_folder, "trip.toml")));
-        Assert.Equal(StarterScenario.Text("trip.weather.csv"), File.ReadAllText(Path.Combine(_folder, "trip.toml")));
+        string written = File.ReadAllText(Path.Combine(_folder, "trip.toml"));
+        Assert.Equal($"{ScenarioSchema.Line}\n{StarterScenario.Text("trip.weather.csv")}", written);
+    }
+
+    [Fact]
+    public void The_schema_is_written_beside_and_a_changed_one_is_left_alone()
+    {
+        string schema = Path.Combine(_folder, ScenarioSchema.FileName);
+        Shell shell = new();
+        Assert.Equal(ExitCode.Done, shell.Run("new", Path.Combine(_folder, "one.toml")));
+        shell.Run("schema");
+        Assert.Equal(shell.Out, File.ReadAllText(schema));
+        File.WriteAllText(schema, shell.Out.Replace("what the report is called", "an older version", StringComparison.Ordinal));
+        Assert.Equal(ExitCode.Done, shell.Run("new", Path.Combine(_folder, "two.toml"), "--kind", "pipes"));
+        Assert.Equal(ScenarioSchema.Text(), File.ReadAllText(schema));
+        File.WriteAllText(schema, "{}");
+        Assert.Equal(ExitCode.BadInput, shell.Run("new", Path.Combine(_folder, "three.toml")));
+        Assert.Contains("does not look like a schema that coldsim wrote", shell.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(_folder, "three.toml")));
     }
 
     [Fact]

@@ -58,7 +58,8 @@ public class OtherCommandTests
             string path = Path.Combine(folder, "trip.toml");
             Shell shell = new();
             Assert.Equal(0, shell.Run("new", path));
-            Assert.Equal(StarterScenario.Text("trip.weather.csv"), File.ReadAllText(path));
+            Assert.Equal($"#:schema ./coldsim.schema.json\n{StarterScenario.Text("trip.weather.csv")}", File.ReadAllText(path));
+            Assert.Equal(0, shell.Run("new", path));
             File.WriteAllText(path, "mine");
             Assert.Equal(2, shell.Run("new", path));
             Assert.StartsWith($"coldsim: '{path}' exists already and does not look like an unchanged starter file", shell.Error, StringComparison.Ordinal);
@@ -121,8 +122,8 @@ public class OtherCommandTests
 
     [Theory]
     [InlineData("coldsim: unknown command 'rnu'; did you mean 'run'?", "rnu", "x.toml")]
-    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view, completions, man", "xyzzy")]
-    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view, completions, man", "xyzzy", "--help")]
+    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view, schema, completions, man", "xyzzy")]
+    [InlineData("coldsim: unknown command 'xyzzy'; there are run, tonight, compare, trip, limits, freeze, explain, check, new, propane, capacity, gauge, weather, forecast, log, fit, view, schema, completions, man", "xyzzy", "--help")]
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "x.toml", "--nigths", "3")]
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "--nigths", "3", "x.toml")]
     [InlineData("coldsim: unknown option '--nigths'; did you mean '--nights'?", "run", "x.toml", "--nigths=3")]
