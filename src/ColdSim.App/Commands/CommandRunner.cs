@@ -61,6 +61,8 @@ internal static class CommandRunner
         await host.Out.FlushAsync(work.OutlivesInterrupt ? CancellationToken.None : cancel).ConfigureAwait(false);
         foreach (FileOutput<T> file in work.Files)
             file.Save(answer, host, cancel);
+        foreach (FileOutput<T> file in work.FilesOf(answer))
+            file.Save(answer, host, cancel);
         if (work.Interrupted(answer) is { } interrupted)
         {
             host.Complain(interrupted);

@@ -15,6 +15,7 @@ internal static class CommandTree
         ("limits", LimitsCommand.Of),
         ("freeze", FreezeCommand.Of),
         ("explain", ExplainCommand.Of),
+        ("report", ReportCommand.Of),
         ("check", CheckCommand.Of),
         ("new", NewCommand.Of),
         ("propane", PropaneCommand.Of),

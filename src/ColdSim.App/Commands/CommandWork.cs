@@ -28,6 +28,9 @@ internal sealed record CommandWork<T>
     /// <summary>Files that are written beside the answer.</summary>
     public IReadOnlyList<FileOutput<T>> Files { get; init; } = [];
 
+    /// <summary>Further files, where it is known only from the answer which there are.</summary>
+    public Func<T, IReadOnlyList<FileOutput<T>>> FilesOf { get; init; } = _ => [];
+
     /// <summary>What is said each second while a person waits, from how many parts are done; null for the time alone.</summary>
     public Func<int, string>? Progress { get; init; }
 

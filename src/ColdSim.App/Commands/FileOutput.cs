@@ -19,7 +19,7 @@ internal sealed record FileOutput<T>(OutputFile File, Action<T, TextWriter> Cont
     /// <summary>Writes it; an interrupt leaves what was there.</summary>
     public void Save(T answer, Host host, CancellationToken cancel)
     {
-        if (File.IsStandardOutput)
+        if (File.IsStandardOutput || File.Path == "-")
             Write(answer, host.Output, cancel);
         else
             host.Files.Write(File, stream => Write(answer, stream, cancel));

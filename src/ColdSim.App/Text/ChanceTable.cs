@@ -10,6 +10,10 @@ internal static class ChanceTable
         => new FigureTable(ReportTable.ChanceNights, units) { Context = FigureContext.Of(report.Scenario), Gap = 2 }
             .Lines(ChanceReportFigures.Nights, [.. ChanceNight.Of(report)]);
 
+    /// <summary>The nights before they are set into lines.</summary>
+    public static TextGrid NightGrid(ChanceReport report, UnitStyle units)
+        => new FigureTable(ReportTable.ChanceNights, units) { Context = FigureContext.Of(report.Scenario) }.Grid(ChanceReportFigures.Nights, [.. ChanceNight.Of(report)]);
+
     public static IReadOnlyList<string> Influences(ChanceReport report, int gap = 2)
         => report.Influences.Count == 0 ? [] : new FigureTable(ReportTable.Influences, UnitStyle.Us) { Gap = gap }.Lines(ChanceReportFigures.Influences, report.Influences);
 

@@ -46,7 +46,7 @@ internal static class ChanceText
             yield return new("Cautions", RunText.Points(cautions, units));
     }
 
-    private static string Setting(ChanceReport report, UnitStyle units)
+    public static string Setting(ChanceReport report, UnitStyle units)
     {
         Scenario scenario = report.Scenario;
         string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";
@@ -84,7 +84,7 @@ internal static class ChanceText
 
     private static string Joined(IReadOnlyList<string> parts) => parts.Count < 2 ? string.Concat(parts) : $"{string.Join(", ", parts.SkipLast(1))} and {parts[^1]}";
 
-    private static string Legend(ChanceReport report)
+    public static string Legend(ChanceReport report)
     {
         string dawn = ClockText.Clock(report.Scenario.Criteria.Dawn);
         return $"\"Within\": where the chance lies with this many {ChanceSentence.Member(report)}s, 95 times in 100. Left at {dawn}: a tenth of them have at "
@@ -92,7 +92,7 @@ internal static class ChanceText
             + $"in which that is. Dry in {ChanceSentence.Count(report.RunsDry.Count)} of {ChanceSentence.Count(report.Done)}.";
     }
 
-    private static IEnumerable<string> Errors(ChanceReport report, UnitStyle units)
+    public static IEnumerable<string> Errors(ChanceReport report, UnitStyle units)
     {
         if (report.Seed is null)
             return ["chance: the record's air is the place's own, unshifted; rig, contents and habits as the scenario says"];

@@ -59,7 +59,8 @@ internal static class CompareText
         CompareFigures.Options, comparison.Rows,
         new FigureTable.Cells<ComparedRow>(new(["Option"], Left: true), -1, (r, _) => string.Join('\n', Wrap.Lines(Name(r), width).SelectMany(l => l.Chunk(width)).Select(c => new string(c))))));
 
-    private static string Name(ComparedRow row)
+    /// <summary>An option's name; the rig as it is with its cylinders.</summary>
+    public static string Name(ComparedRow row)
     {
         string name = row.Order == 0 ? $"{row.Option.Name}, {CylinderWords.Names(row.Option.Scenario.Rig)}" : row.Option.Name;
         return row.Option.IsOnGround ? name + " (on the ground)" : name;

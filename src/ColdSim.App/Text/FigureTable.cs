@@ -37,8 +37,18 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
     /// <param name="own">Columns that the rows' figures do not have, such as a pointer.</param>
     public IReadOnlyList<string> Lines<TRow>(IEnumerable<Figure<TRow>> figures, IReadOnlyList<TRow> rows, params IEnumerable<Cells<TRow>> own)
     {
+        TextGrid grid = Grid(figures, rows, own);
+        return TextTable.Lines(grid.Columns, [.. grid.Rows.SelectMany(Split)], Gap);
+    }
+
+    /// <summary>The same before it is set into lines, for formats that have tables of their own.</summary>
+    /// <param name="figures">The rows' figures.</param>
+    /// <param name="rows">The rows.</param>
+    /// <param name="own">Columns that the rows' figures do not have.</param>
+    public TextGrid Grid<TRow>(IEnumerable<Figure<TRow>> figures, IReadOnlyList<TRow> rows, params IEnumerable<Cells<TRow>> own)
+    {
         Cells<TRow>[] columns = [.. own.Concat(Columns(figures, rows)).OrderBy(c => c.Order)];
-        return TextTable.Lines([.. columns.Select(c => c.Heading)], [.. rows.SelectMany((row, place) => Split([.. columns.Select(c => c.Of(row, place))]))], Gap);
+        return new([.. columns.Select(c => c.Heading)], [.. rows.Select((row, place) => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(row, place))])]);
     }
 
     /// <summary>The columns that the figures have for these rows.</summary>

@@ -11,7 +11,11 @@ internal static class LimitPage
     public const int Columns = 78;
     public const int MostLines = 60;
 
-    private static readonly string[] WhenShort =
+    /// <summary>Who decides.</summary>
+    public const string Deciding = "The code in force, the makers' plates and a licensed technician decide.";
+
+    /// <summary>What to do when gas runs short.</summary>
+    public static IReadOnlyList<string> WhenShort { get; } =
     [
         "Thermostat down at once: every degree less is gas that the cylinder need not boil off.",
         "Open or change to the fuller cylinder; the cold one gives again when it has rested.",
@@ -19,14 +23,15 @@ internal static class LimitPage
         "If inside keeps falling: leave, or go where there is heat, while that is easy.",
     ];
 
-    private static readonly string[] Signs =
+    /// <summary>How a shortage shows.</summary>
+    public static IReadOnlyList<string> Signs { get; } =
     [
         "Furnace fan runs, clicks, no heat, stops (lockout); stove flame low or lazy: pressure is gone.",
-        "Frost on the cylinder up to the liquid: it is working hard. Weigh it; a gauge of pressure",
-        "tells temperature, not how much is left.",
+        "Frost on the cylinder up to the liquid: it is working hard. Weigh it; a gauge of pressure tells temperature, not how much is left.",
     ];
 
-    private static readonly string[] Warnings =
+    /// <summary>What always holds.</summary>
+    public static IReadOnlyList<string> Warnings { get; } =
     [
         "No flame, torch or unlisted heater on a cylinder. Cylinders outside, upright, below 125 °F (52 °C).",
         "CO or propane alarm, or smell of gas: everybody out, gas off from outside, call for help.",
@@ -42,20 +47,25 @@ internal static class LimitPage
         lines.AddRange(Paragraph("The coldest night's low at which the furnace is fed until dawn:"));
         lines.AddRange(LimitTable.Lines(chart, units, withNow: false));
         lines.AddRange(Points([.. LimitWords.SetUps(chart, units).Skip(1).Take(2), .. LimitWords.Signs(chart)]));
-        lines.AddRange(Paragraph($"Night: {ClockText.Clock(chart.Night.From)} to {ClockText.Clock(chart.Night.To)}, day {units.Difference(StandardNight.Swing_K)} warmer, wind "
-            + $"{units.Speed(chart.Night.Air.Wind_m_s)}, to {LimitWords.Tolerance(chart, units)}. Stay {units.Difference(5)} or more on the warm side; more in wind."));
+        lines.AddRange(Paragraph(Night(chart, units)));
         lines.Add("");
         lines.Add("SIGNS OF RUNNING SHORT");
-        lines.AddRange(Points([Signs[0], $"{Signs[1]} {Signs[2]}"]));
+        lines.AddRange(Points(Signs));
         lines.Add("WHEN SHORT");
         lines.AddRange(Points(WhenShort));
         lines.Add("ALWAYS");
         lines.AddRange(Points(units.InOwn(Warnings)));
-        lines.AddRange(Paragraph("The code in force, the makers' plates and a licensed technician decide."));
+        lines.AddRange(Paragraph(Deciding));
         return lines;
     }
 
-    private static string Rig(LimitChart chart, UnitStyle units)
+    /// <summary>The night of the numbers, and how far to stay off them.</summary>
+    public static string Night(LimitChart chart, UnitStyle units)
+        => $"Night: {ClockText.Clock(chart.Night.From)} to {ClockText.Clock(chart.Night.To)}, day {units.Difference(StandardNight.Swing_K)} warmer, wind "
+            + $"{units.Speed(chart.Night.Air.Wind_m_s)}, to {LimitWords.Tolerance(chart, units)}. Stay {units.Difference(5)} or more on the warm side; more in wind.";
+
+    /// <summary>Which rig the numbers are of.</summary>
+    public static string Rig(LimitChart chart, UnitStyle units)
     {
         Rig rig = chart.Scenario.Rig;
         double inside_K = rig.Thermostat!.NightSetPoint_K;

@@ -7,6 +7,13 @@ internal static class LimitTable
 {
     public static IReadOnlyList<string> Lines(LimitChart chart, UnitStyle units, bool withNow = true)
     {
+        TextGrid grid = Grid(chart, units, withNow);
+        return TextTable.Lines(grid.Columns, grid.Rows, gap: 2);
+    }
+
+    /// <summary>The same before it is set into lines.</summary>
+    public static TextGrid Grid(LimitChart chart, UnitStyle units, bool withNow = true)
+    {
         List<TextColumn> columns = [new(["Fill", "of legal"]), new(["In each", "cylinder", units.MassUnit])];
         columns.AddRange(chart.Columns.Select(c => new TextColumn([.. LimitWords.Heading(c.RigVariant.Kind, chart.Scenario.Rig).Select(h => h + " "), units.TemperatureUnit + " "])));
         List<IReadOnlyList<string>> rows = [];
@@ -31,7 +38,7 @@ internal static class LimitTable
             ]);
         }
 
-        return TextTable.Lines(columns, rows, gap: 2);
+        return new(columns, rows);
     }
 
     private static string Mass(double kg, UnitStyle units) => UnitStyle.Number(units.MassIn(kg), 1);

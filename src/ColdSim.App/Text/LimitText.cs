@@ -12,7 +12,7 @@ internal static class LimitText
         List<TextSection> sections =
         [
             new(chart.Scenario.Title, [.. Wrap.Lines(Sentence(chart, units), rest: "  ")]),
-            new("The coldest night's low that this rig holds", [.. LimitTable.Lines(chart, units), "", .. Under(chart, units)]),
+            new("The coldest night's low that this rig holds", [.. LimitTable.Lines(chart, units), "", .. Legend(chart, units).SelectMany(l => Wrap.Lines(l, rest: "  "))]),
             new("The same drawn", LimitPlot.Lines(chart, units)),
             new("The standard night", [.. Wrap.Lines(LimitWords.Night(chart, units)), .. Wrap.Lines(LimitWords.Fed(chart, units))]),
         ];
@@ -27,11 +27,11 @@ internal static class LimitText
     public static string Margin(UnitStyle units)
         => $"These are edges, not plans: a wind, a heat loss or a forecast a little off moves them. Stay {units.Difference(5)} or more on the warm side.";
 
-    private static IEnumerable<string> Under(LimitChart chart, UnitStyle units)
+    /// <summary>What goes under the table, a sentence each.</summary>
+    public static IEnumerable<string> Legend(LimitChart chart, UnitStyle units)
     {
         IEnumerable<string> lines = LimitWords.SetUps(chart, units).Concat(LimitWords.Signs(chart));
-        if (Electricity(chart) is { } electricity) lines = lines.Append(electricity);
-        return lines.SelectMany(l => Wrap.Lines(l, rest: "  "));
+        return Electricity(chart) is { } electricity ? lines.Append(electricity) : lines;
     }
 
     private static string? Electricity(LimitChart chart)
@@ -41,7 +41,7 @@ internal static class LimitText
     }
 
     /// <summary>What the rig can do with what is in its cylinders now, as it is first.</summary>
-    private static string Sentence(LimitChart chart, UnitStyle units)
+    public static string Sentence(LimitChart chart, UnitStyle units)
     {
         Rig rig = chart.Scenario.Rig;
         LimitColumn first = LimitWords.Own(chart);

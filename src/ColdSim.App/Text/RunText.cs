@@ -65,7 +65,7 @@ internal static class RunText
         => new FigureTable(ReportTable.Nights, units) { Context = FigureContext.Of(report.Scenario) }.Lines(NightFigures.All, report.Nights);
 
     // One cylinder without a blanket has nothing to add to the table of the nights.
-    private static bool HasEachCylinder(Rig rig) => rig.Cylinders.Count > 1 || rig.Cylinders.Any(c => c.Blanket is not null);
+    internal static bool HasEachCylinder(Rig rig) => rig.Cylinders.Count > 1 || rig.Cylinders.Any(c => c.Blanket is not null);
 
     private static IReadOnlyList<string> EachCylinder(RunReport report, UnitStyle units)
     {
@@ -79,7 +79,8 @@ internal static class RunText
     private static IEnumerable<string> Follows(RunReport report, UnitStyle units)
         => AfterFailure.Of(report) is { } failure ? ["", .. Wrap.Lines(FreezeSentence.From(failure, units), rest: "  ")] : [];
 
-    private static string Setting(RunReport report, UnitStyle units)
+    /// <summary>What was run, a sentence.</summary>
+    public static string Setting(RunReport report, UnitStyle units)
     {
         Scenario scenario = report.Scenario;
         string nights = report.Nights.Count == 1 ? "1 night" : $"{report.Nights.Count} nights";

@@ -17,7 +17,7 @@ internal static class TripText
         Scenario scenario = report.Run.Scenario;
         List<TextSection> sections =
         [
-            new(scenario.Title, [.. Wrap.Lines(TripSentence.Of(report, units), rest: "  "), .. Ended(report), "", .. Stops(report, units)]),
+            new(scenario.Title, [.. Wrap.Lines(TripSentence.Of(report, units), rest: "  "), .. Ended(report), "", .. Stops(report, units).SelectMany(s => Wrap.Lines(s, rest: "  "))]),
             new("Night by night", Nights(report, units)),
         ];
         if (report.Refills.Count > 0)
@@ -52,21 +52,20 @@ internal static class TripText
     private static IEnumerable<string> Ended(TripReport report)
         => NightSentence.WhyItEnds(report.Run) is { } why ? Wrap.Lines(why, rest: "  ") : [];
 
-    private static IEnumerable<string> Stops(TripReport report, UnitStyle units)
+    /// <summary>The stops, a sentence each.</summary>
+    public static IEnumerable<string> Stops(TripReport report, UnitStyle units)
     {
         for (int i = 0; i < report.Trip.Stops.Count; i++)
         {
             TripStop stop = report.Trip.Stops[i];
             string name = stop.Name.Length > 0 ? stop.Name : "one place";
             string hookup = stop.Site.Hookup ? "hookup" : "no hookup";
-            string text = $"{i + 1} {name}, {units.Height(stop.Site.Elevation_m)}, {hookup}: {ClockText.DayClock(stop.From)} to {ClockText.DayClock(stop.To)}";
-            foreach (string line in Wrap.Lines(text, rest: "  "))
-                yield return line;
+            yield return $"{i + 1} {name}, {units.Height(stop.Site.Elevation_m)}, {hookup}: {ClockText.DayClock(stop.From)} to {ClockText.DayClock(stop.To)}";
         }
     }
 
     /// <summary>What a person on this trip has to know before acting on it.</summary>
-    private static IEnumerable<string> TripCautions(TripReport report, UnitStyle units)
+    public static IEnumerable<string> TripCautions(TripReport report, UnitStyle units)
     {
         Rig rig = report.Run.Scenario.Rig;
         for (int i = 0; i < report.Refills.Count; i++)

@@ -31,6 +31,15 @@ internal static partial class Code
         "ColdSim.App.Screens.Frame", "ColdSim.App.Shells", "ColdSim.App.Commands",
     ];
 
+    /// <summary>The order among the parts of a written report; HTML and Markdown do not know each other.</summary>
+    public static readonly string[] ReportLayers = ["ColdSim.App.Text.Markup", "ColdSim.App.Text.Pictures", "ColdSim.App.Text.Documents", "ColdSim.App.Text.Reports", "ColdSim.App.Commands"];
+
+    /// <summary>What writes a report knows the document only, not how it came to be.</summary>
+    public static readonly string[] ReportFormats = ["ColdSim.App.Text.Markup", "ColdSim.App.Text.Pictures", "ColdSim.App.Text.Documents", "ColdSim.App.Text.Html", "ColdSim.App.Commands"];
+
+    /// <summary>The same of the other format.</summary>
+    public static readonly string[] OtherReportFormats = ["ColdSim.App.Text.Documents", "ColdSim.App.Text.Markdown", "ColdSim.App.Commands"];
+
     private static readonly Lazy<ArchUnitNET.Domain.Architecture> Loaded = new(() => new ArchLoader()
         .LoadAssemblies([.. Projects.Select(p => System.Reflection.Assembly.Load(p == "ColdSim.App" ? "coldsim" : p))])
         .Build());

@@ -8,7 +8,10 @@ namespace ColdSim.Tests.Architecture;
 /// <summary>The direction of the projects, and of the program's layers: Text at the bottom, Screens above it in an order of their own, Commands on both.</summary>
 public class LayerTests
 {
-    public static TheoryData<string, string> LowerAndHigher { get; } = Pairs(Code.Projects, Code.AppLayers, Code.ScreenLayers);
+    public static TheoryData<string, string> LowerAndHigher { get; } = Pairs(
+        Code.Projects, Code.AppLayers, Code.ScreenLayers, Code.ReportLayers, Code.ReportFormats, Code.OtherReportFormats, ["ColdSim.App.Text.Html", "ColdSim.App.Text.Reports"],
+        ["ColdSim.App.Text.Reports", "ColdSim.App.Text.Html"], ["ColdSim.App.Text.Reports", "ColdSim.App.Text.Markdown"], ["ColdSim.App.Text.Html", "ColdSim.App.Text.Markdown"],
+        ["ColdSim.App.Text.Markdown", "ColdSim.App.Text.Html"], ["ColdSim.App.Text.Markdown", "ColdSim.App.Text.Reports"]);
 
     private static TheoryData<string, string> Pairs(params string[][] orders)
     {

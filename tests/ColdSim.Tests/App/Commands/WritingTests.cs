@@ -32,6 +32,8 @@ public sealed class WritingTests : IDisposable
         { "limits cold-snap.toml --fills 50 --csv {out}", "out.csv" },
         { "weather station.epw --out {out}", "out.csv" },
         { "weather logger.csv --columns map.toml --out {out}", "out.csv" },
+        { "report cold-snap.toml --out {out}", "out.html" },
+        { "report cold-snap.toml --format md --out {out}", "out.md" },
         { "new {out}", "out.toml" },
         { "fit three-days.toml --out {out}", "out.toml" },
         { "fit three-days.toml --in-place", "three-days.toml" },
@@ -45,6 +47,8 @@ public sealed class WritingTests : IDisposable
     [InlineData("trip fortnight.toml --csv", "fortnight.toml", "fortnight-1.csv", "fortnight-2.csv", "fortnight-3.csv")]
     [InlineData("compare cold-snap.toml --sizes 30lb --csv", "cold-snap.toml", "cold-snap-weather.csv")]
     [InlineData("limits cold-snap.toml --fills 50 --csv", "cold-snap.toml", "cold-snap-weather.csv")]
+    [InlineData("report cold-snap.toml --out", "cold-snap.toml", "cold-snap-weather.csv")]
+    [InlineData("report three-days.toml --format md --out", "three-days.toml", "three-days.weather.csv", "three-days.log.csv")]
     [InlineData("weather station.epw --out", "station.epw")]
     [InlineData("weather logger.csv --columns map.toml --out", "logger.csv", "map.toml")]
     [InlineData("fit three-days.toml --out", "three-days.toml", "three-days.weather.csv", "three-days.log.csv")]

@@ -1,0 +1,171 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Xml.Linq;
+using ColdSim.Tests.App.Commands;
+using ColdSim.Tests.Files;
+using Xunit;
+
+namespace ColdSim.Tests.App.Reports;
+
+/// <summary>Every figure of a report is the one of <c>--json</c>, rounded as a person reads it.</summary>
+public class ReportFiguresTests
+{
+    public static TheoryData<string> Demos { get; } = [.. Directory.GetFiles(DocPage.Scenarios, "*.toml").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)];
+
+    [Fact]
+    public void The_figures_of_the_demo_are_those_of_JSON() => Check("cold-snap.toml");
+
+    [Theory]
+    [Trait("Category", "Slow")]
+    [MemberData(nameof(Demos))]
+    public void The_figures_of_every_demo_are_those_of_JSON(string demo) => Check(demo);
+
+    [Fact]
+    [Trait("Category", "Slow")]
+    public void The_limits_and_the_chance_are_those_of_JSON()
+    {
+        ReportPage page = ReportPage.Of("cold-snap.toml", "--with", "limits,chance", "--members", "20");
+        JsonElement columns = Json("limits", "cold-snap.toml").GetProperty("set_ups");
+        Dictionary<string, string>[] limits = [.. page.Table("The coldest night's low that this rig holds")];
+        Assert.Equal(columns[0].GetProperty("cells").GetArrayLength() + 1, limits.Length);
+        for (int row = 0; row < limits.Length; row++)
+        {
+            string[] cells = [.. limits[row].Values.Skip(2)];
+            for (int column = 0; column < cells.Length; column++)
+            {
+                JsonElement cell = row == 0 ? columns[column].GetProperty("now") : columns[column].GetProperty("cells")[row - 1];
+                Assert.Equal(Degrees(cell.GetProperty("limit_c")), cells[column].TrimEnd('*', 'b', 'w', 'd'));
+            }
+        }
+
+        JsonElement nights = Json("run", "cold-snap.toml", "--members", "20").GetProperty("nights");
+        Dictionary<string, string>[] chances = [.. page.Table("The chance of each night")];
+        Assert.Equal(nights.GetArrayLength(), chances.Length);
+        for (int i = 0; i < chances.Length; i++)
+        {
+            Assert.Equal(Fixed(100 * nights[i].GetProperty("chance").GetDouble(), 0), chances[i]["Holds %"]);
+            Assert.Equal(Pounds(nights[i].GetProperty("left_at_dawn_p50_kg")), chances[i]["Left half"]);
+        }
+    }
+
+    private static void Check(string demo)
+    {
+        ReportPage page = ReportPage.Of(demo);
+        JsonElement json = Json("run", demo);
+        Readings(page, json.GetProperty("summary"));
+        JsonElement[] nights = [.. json.GetProperty("nights").EnumerateArray()];
+        Nights(page, nights);
+        Events(page, [.. json.GetProperty("events").EnumerateArray()]);
+        Curves(page, nights);
+        if (page.Tables("The options, the best first").FirstOrDefault() is { } options)
+            Options(options, Json("compare", demo).GetProperty("options"));
+        else
+            Assert.DoesNotContain("[[option]]", File.ReadAllText(Shell.Demo(demo)), StringComparison.Ordinal);
+    }
+
+    private static void Readings(ReportPage page, JsonElement summary)
+    {
+        Dictionary<string, string> readings = page.Readings;
+        Assert.Equal($"{summary.GetProperty("nights_held")} of {summary.GetProperty("nights")}", readings["Nights that hold"]);
+        Assert.Equal(Degrees(summary.GetProperty("outside_low_c")) + " °F", readings["Coldest outside"]);
+        if (readings.TryGetValue("Coldest inside", out string? inside))
+            Assert.Equal(Degrees(summary.GetProperty("inside_low_c")) + " °F", inside);
+        Assert.Equal(Pounds(summary.GetProperty("gas_used_kg")) + " lb", readings["Gas used"]);
+        Assert.Equal(Pounds(summary.GetProperty("left_at_end_kg")) + " lb", readings["Left at the end"]);
+    }
+
+    private static void Nights(ReportPage page, JsonElement[] nights)
+    {
+        Dictionary<string, string>[] few = [.. page.Table("The nights, each from noon to noon")], more = [.. page.Table("The nights in more figures")];
+        Assert.Equal(nights.Length, few.Length);
+        Assert.Equal(nights.Length, more.Length);
+        for (int i = 0; i < nights.Length; i++)
+        {
+            JsonElement night = nights[i];
+            foreach (Dictionary<string, string> row in (Dictionary<string, string>[])[few[i], more[i]])
+            {
+                Assert.Equal(Degrees(night.GetProperty("outside_low_c")), row["Out low °F"]);
+                Assert.Equal(Degrees(night.GetProperty("inside_low_c")), row["In low °F"]);
+                Assert.Equal(Fixed(night.GetProperty("burner_time_s").GetDouble() / 3600, 1), row["Lit h"]);
+                Assert.Equal(Pounds(night.GetProperty("gas_used_kg")), row["Gas used lb"]);
+                Assert.Equal(Pounds(night.GetProperty("left_at_dawn_kg")), row["Left 07:00 lb"]);
+            }
+
+            Assert.Equal(night.GetProperty("verdict").GetString() == "holds", few[i]["Outcome"] == "holds");
+            Assert.Equal(Fixed(night.GetProperty("pressure_min_kpa_gauge").GetDouble() / 6.894757293168361, 1), more[i]["Cyl. low psi"]);
+            Assert.Equal(Degrees(night.GetProperty("liquid_temperature_min_c")), more[i]["Liq. low °F"]);
+            Assert.Equal(Clock(night.GetProperty("first_short")), more[i]["Short first at"]);
+            Assert.Equal(Clock(night.GetProperty("dry_at")), more[i]["Dry at"]);
+        }
+    }
+
+    // Repeats are folded into one row, which has the state at the first of them.
+    private static void Events(ReportPage page, JsonElement[] events)
+    {
+        HashSet<string> all = [.. events.Select(e => string.Join(
+            '|', Day(e.GetProperty("time")), Degrees(e.GetProperty("liquid_temperature_c")), Psi(e.GetProperty("pressure_kpa_gauge")), Pounds(e.GetProperty("left_kg"))))];
+        foreach (Dictionary<string, string> row in page.Tables("What happens").SelectMany(t => t))
+            Assert.Contains(string.Join('|', row["When"], row["Liquid °F"], row["Cylinder psi"], row["Left lb"]), all);
+        string[] kinds = [.. events.Select(e => e.GetProperty("kind").GetString()!).Where(k => k is not ("burner_on" or "burner_off"))];
+        Assert.Equal(kinds.Length > 0, page.Tables("What happens").Any());
+    }
+
+    private static void Curves(ReportPage page, JsonElement[] nights)
+    {
+        XElement[] pictures = [.. page.Pictures];
+        Assert.Equal(nights.Length, pictures.Length);
+        for (int i = 0; i < nights.Length; i++)
+        {
+            if (nights[i].GetProperty("inside_low_c").ValueKind == JsonValueKind.Number)
+                Assert.Equal(Fahrenheit(nights[i].GetProperty("inside_low_c")), ReportPage.Curve(pictures[i], "inside").Min(), 0.6);
+            Assert.Equal(Fahrenheit(nights[i].GetProperty("outside_low_c")), ReportPage.Curve(pictures[i], "outside").Min(), 0.6);
+            XElement left = pictures[i].Descendants("path").Single(p => (string?)p.Attribute("data-unit") == "lb");
+            Assert.Equal(nights[i].GetProperty("left_at_end_kg").GetDouble() / 0.45359237, ReportPage.Curve(pictures[i], (string)left.Attribute("data-name")!)[^1], 0.1);
+        }
+    }
+
+    private static void Options(IReadOnlyList<Dictionary<string, string>> rows, JsonElement options)
+    {
+        Assert.Equal(options.GetArrayLength(), rows.Count);
+        for (int i = 0; i < rows.Count; i++)
+        {
+            Assert.StartsWith(options[i].GetProperty("name").GetString()!, rows[i]["Option"], StringComparison.Ordinal);
+            Assert.Equal($"{options[i].GetProperty("nights_held")}/{options[i].GetProperty("nights")}", rows[i]["Held"]);
+            Assert.Equal(Degrees(options[i].GetProperty("inside_low_c")), rows[i]["In low °F"]);
+            Assert.Equal(Pounds(options[i].GetProperty("gas_used_kg")), rows[i]["Gas used lb"]);
+            Assert.Equal(Pounds(options[i].GetProperty("left_at_end_kg")), rows[i]["Left end lb"]);
+        }
+    }
+
+    private static JsonElement Json(string command, string demo, params string[] more)
+    {
+        Shell shell = new();
+        Assert.True(shell.Run([command, Shell.Demo(demo), "--json", .. more]) == 0, shell.Error);
+        using JsonDocument document = JsonDocument.Parse(shell.Out);
+        return document.RootElement.Clone();
+    }
+
+    private static double Fahrenheit(JsonElement celsius) => celsius.GetDouble() * 1.8 + 32;
+
+    private static string Degrees(JsonElement celsius) => celsius.ValueKind == JsonValueKind.Null ? "-" : Fixed(Fahrenheit(celsius), 0);
+
+    private static string Pounds(JsonElement kg) => kg.ValueKind == JsonValueKind.Null ? "-" : Fixed(kg.GetDouble() / 0.45359237, 1);
+
+    private static string Psi(JsonElement kPa) => kPa.ValueKind == JsonValueKind.Null ? "-" : Fixed(kPa.GetDouble() / 6.894757293168361, 1);
+
+    private static string Clock(JsonElement time) => time.ValueKind == JsonValueKind.Null ? "-" : Minute(time).ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    private static string Day(JsonElement time) => Minute(time).ToString("ddd dd MMM HH:mm", CultureInfo.InvariantCulture);
+
+    private static DateTimeOffset Minute(JsonElement time)
+    {
+        DateTimeOffset at = time.GetDateTimeOffset();
+        return at.AddSeconds(at.Second < 30 ? -at.Second : 60 - at.Second);
+    }
+
+    private static string Fixed(double value, int decimals)
+    {
+        string text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return text.Trim('-', '0', '.').Length == 0 ? text.TrimStart('-') : text;
+    }
+}
