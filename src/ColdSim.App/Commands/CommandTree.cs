@@ -16,6 +16,7 @@ internal static class CommandTree
         ("freeze", FreezeCommand.Of),
         ("explain", ExplainCommand.Of),
         ("report", ReportCommand.Of),
+        ("diagnose", DiagnoseCommand.Of),
         ("check", CheckCommand.Of),
         ("new", NewCommand.Of),
         ("propane", PropaneCommand.Of),

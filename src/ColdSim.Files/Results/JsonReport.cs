@@ -1,6 +1,7 @@
 using ColdSim.Files.Weather;
 using ColdSim.Planning.Capacity;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Diagnosis;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Fits;
@@ -74,6 +75,10 @@ public static class JsonReport
     /// <summary>Writes readings of a cylinder.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
     public static void Write(GaugeReport report, Stream output) => FigureJson.WriteDocument(GaugeFigures.All, report, output);
+
+    /// <summary>Writes a diagnosis.</summary>
+    /// <inheritdoc cref="Write(RunReport, Stream)"/>
+    public static void Write(DiagnosisReport report, Stream output) => FigureJson.WriteDocument(DiagnosisFigures.All, report, output);
 
     /// <summary>Writes a log.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>

@@ -82,6 +82,12 @@ public enum ReportTable
 
     /// <summary>What a fit found.</summary>
     Fit,
+
+    /// <summary>Causes of a fault, ranked.</summary>
+    Diagnosis,
+
+    /// <summary>What a cylinder should show in each of its states.</summary>
+    DiagnosisStates,
 }
 
 /// <summary>A CSV file that is written. A figure says in which it has a column.</summary>

@@ -1,0 +1,206 @@
+using System.Globalization;
+using ColdSim.Files;
+using ColdSim.Files.Quantities;
+using ColdSim.Model.Cylinder;
+using ColdSim.Physics.Units;
+using ColdSim.Planning;
+using ColdSim.Planning.Diagnosis;
+using UnitsNet;
+
+namespace ColdSim.App.Commands;
+
+/// <summary>Reads what is seen and heard, by names and texts, into a question; all faults are reported together.</summary>
+/// <param name="given">Texts by the names of the options, without their dashes.</param>
+/// <param name="rig">The person's rig; null where there is none.</param>
+internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, Scenario? rig)
+{
+    private const double MostLeft_frac = 1.3;
+    private const double MostVolts = 20;
+
+    private static readonly (string Name, Sign Sign)[] Words =
+    [
+        ("stove", Sign.Stove), ("furnace", Sign.Furnace), ("fan", Sign.Fan), ("regulator", Sign.Regulator), ("vents", Sign.Vents), ("return", Sign.Return),
+        ("load", Sign.Load), ("by-day", Sign.ByDay), ("reopened", Sign.Reopened), ("reset", Sign.Reset), ("gas", Sign.Gas),
+    ];
+
+    private static readonly (string Name, Sign Sign)[] Deeds = [("opened-fast", Sign.OpenedFast), ("swapped", Sign.Swapped), ("filled", Sign.Filled)];
+
+    private readonly Dictionary<Sign, int> _signs = [];
+    private readonly List<string> _assumed = [];
+
+    private delegate bool Reader<T>(string text, out T value, out string fault);
+
+    /// <summary>What is wrong.</summary>
+    public List<string> Faults { get; } = [];
+
+    /// <summary>The question; to be used only without faults.</summary>
+    public DiagnosisQuestion Question()
+    {
+        DiagnosisRig of = Rig();
+        CylinderReadings readings = new()
+        {
+            Air_K = Quantity<Temperature>("air", QuantityText.TryParseTemperature, t => t.Kelvins, 213.15, 323.15, "-60 to 50 °C (-76 to 122 °F)"),
+            Left_frac = Left_frac(of.Cylinder),
+            Pressure_Pa = Quantity<Pressure>("pressure", QuantityText.TryParsePressure, p => p.Pascals, 0, 2e6, "0 to 20 bar (290 psi)"),
+            FrostLine_m = Text("frost-line") == "none" ? 0 : Quantity<Length>("frost-line", QuantityText.TryParseLength, l => l.Meters, 0.001, 2, "none, or 1 mm to 2 m"),
+        };
+        readings = Wall(readings);
+        foreach ((string name, Sign sign) in Words)
+            Word(name, sign);
+        Did();
+        Volts();
+        if (rig is not null && rig.Rig.Gas.IsMixed && !_signs.ContainsKey(Sign.Gas))
+            _signs[Sign.Gas] = SignStates.Find(Sign.Gas, "mixed")!.Value;
+        if (rig is not null || Text("elevation") is not null)
+            _signs[Sign.Elevation] = SignStates.OfElevation(of.Elevation_m);
+        if (readings.Air_K is null)
+            _assumed.Add("air of a winter's night, not known how cold: --air");
+        return new() { Rig = of, Readings = readings, Signs = _signs, Assumptions = _assumed };
+    }
+
+    private DiagnosisRig Rig()
+    {
+        DiagnosisRig of = rig is null ? OwnRig() : new()
+        {
+            Cylinder = rig.Rig.Cylinders[0],
+            Furnace_W = rig.Rig.Furnace?.Input_W ?? DiagnosisRig.UsualFurnace_W,
+            Regulator = rig.Rig.Regulator,
+            Elevation_m = rig.Rig.Site.Elevation_m,
+        };
+        double? elevation_m = Quantity<Length>("elevation", QuantityText.TryParseLength, l => l.Meters, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)");
+        if (elevation_m is null && rig is null)
+            _assumed.Add("sea level");
+        double use = Text("use") switch
+        {
+            "light" => 0.2,
+            "usual" => DiagnosisRig.UsualUse_frac,
+            "hard" => 0.9,
+            null => Assumed("the furnace burned half of the last eight hours", DiagnosisRig.UsualUse_frac),
+            { } other => Wrong("use", other, "light, usual, hard"),
+        };
+        return of with { Elevation_m = elevation_m ?? of.Elevation_m, Use_frac = use };
+    }
+
+    private DiagnosisRig OwnRig()
+    {
+        double furnace_W = Quantity<Power>("furnace-input", QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000, "0.5 to 60 kW (1,700 to 205,000 BTU/h)")
+            ?? Assumed("furnace of 30,000 BTU/h (8.8 kW)", DiagnosisRig.UsualFurnace_W);
+        if (Text("cylinder") is not { } name)
+            _assumed.Add("one 20 lb cylinder");
+        else if (CommonOptions.Size(name, "--cylinder", out string fault) is { } size)
+            return new() { Cylinder = size.Full(), Furnace_W = furnace_W };
+        else
+            Faults.Add(fault);
+        return new() { Furnace_W = furnace_W };
+    }
+
+    private double? Left_frac(CylinderSpecification cylinder)
+    {
+        double? scale_kg = Mass("scale"), tare_kg = Mass("tare");
+        if (tare_kg is not null && scale_kg is null)
+            Faults.Add("--tare goes with --scale");
+        if (Text("left") is not { } text)
+            return scale_kg is null ? null : InRange("scale", Text("scale")!, (scale_kg.Value - (tare_kg ?? Assumed("tare usual for the size", cylinder.Tare_kg))) / cylinder.LegalFill_kg);
+        if (scale_kg is not null)
+            Faults.Add("give --left or --scale, not both");
+        if (text.Equals("full", StringComparison.OrdinalIgnoreCase))
+            return 1;
+        if (text.Equals("empty", StringComparison.OrdinalIgnoreCase))
+            return 0;
+        if (QuantityText.TryParseRatio(text, out Ratio part, out _))
+            return InRange("left", text, part.DecimalFractions);
+        if (QuantityText.TryParseMass(text, out Mass mass, out _))
+            return InRange("left", text, mass.Kilograms / cylinder.LegalFill_kg);
+        Faults.Add($"--left: '{Quote.Of(text)}' is neither a part of a full one, such as 1/3 or \"40 %\", nor a mass, such as \"7 lb\"");
+        return null;
+    }
+
+    private double? InRange(string name, string text, double left_frac)
+    {
+        if (left_frac is >= -0.1 and <= MostLeft_frac)
+            return Math.Max(0, left_frac);
+        Faults.Add($"--{name}: '{Quote.Of(text)}' means {(left_frac < 0 ? "less than an empty cylinder" : "more than liquid from bottom to top")}; check the size and the tare");
+        return null;
+    }
+
+    private CylinderReadings Wall(CylinderReadings readings)
+    {
+        WallFeel? feel = Text("wall") switch
+        {
+            "same" => WallFeel.Same,
+            "colder" => WallFeel.Colder,
+            "much-colder" => WallFeel.MuchColder,
+            _ => null,
+        };
+        return feel is not null ? readings with { WallFeel = feel }
+            : readings with
+            {
+                Wall_K = Quantity<Temperature>("wall", QuantityText.TryParseTemperature, t => t.Kelvins, 193.15, 353.15, "same, colder, much-colder, or -80 to 80 °C"),
+            };
+    }
+
+    private void Word(string name, Sign sign)
+    {
+        if (Text(name) is not { } word)
+            return;
+        if (SignStates.Find(sign, word) is { } state)
+            _signs[sign] = state;
+        else
+            Faults.Add($"--{name}: '{Quote.Of(word)}' is none of {string.Join(", ", SignStates.Of(sign))}");
+    }
+
+    // What is not named is not known; "nothing" says that none of it was done.
+    private void Did()
+    {
+        foreach (string word in (Text("did") ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            (string Name, Sign Sign)[] deeds = word == "nothing" ? Deeds : [.. Deeds.Where(d => d.Name == word)];
+            if (deeds.Length == 0)
+                Faults.Add($"--did: '{Quote.Of(word)}' is none of opened-fast, swapped, filled, nothing");
+            foreach ((_, Sign sign) in deeds)
+                _signs[sign] = word == "nothing" ? 1 : 0;
+        }
+    }
+
+    private void Volts()
+    {
+        if (Text("volts") is not { } text)
+            return;
+        if (double.TryParse(text.TrimEnd('V', 'v', ' '), NumberStyles.Float, CultureInfo.InvariantCulture, out double volts) && volts is >= 0 and <= MostVolts)
+            _signs[Sign.Volts] = SignStates.OfVolts(volts);
+        else
+            Faults.Add($"--volts: '{Quote.Of(text)}' must be 0 to 20 V, such as \"11.2 V\"");
+    }
+
+    private double? Mass(string name) => Quantity<Mass>(name, QuantityText.TryParseMass, m => m.Kilograms, 0.1, 500, "0.1 to 500 kg (1,100 lb)");
+
+    private double? Quantity<T>(string name, Reader<T> read, Func<T, double> si, double min, double max, string range)
+    {
+        if (Text(name) is not { } text)
+            return null;
+        if (!read(text, out T value, out string fault))
+        {
+            Faults.Add($"--{name}: {fault}");
+            return null;
+        }
+
+        if (si(value) >= min && si(value) <= max)
+            return si(value);
+        Faults.Add($"--{name}: '{Quote.Of(text)}' must be {range}");
+        return null;
+    }
+
+    private double Assumed(string what, double value)
+    {
+        _assumed.Add(what);
+        return value;
+    }
+
+    private double Wrong(string name, string text, string accepted)
+    {
+        Faults.Add($"--{name}: '{Quote.Of(text)}' is none of {accepted}");
+        return DiagnosisRig.UsualUse_frac;
+    }
+
+    private string? Text(string name) => given.TryGetValue(name, out string? text) ? text.Trim() : null;
+}
