@@ -29,7 +29,7 @@ internal static class CauseWords
     /// <summary>What to do if it is so.</summary>
     public static string ToDo(Cause cause) => cause switch
     {
-        Cause.TooCold => "Draw less: lower the thermostat, shut other burners. Change to the fuller cylinder, or brush snow off and let it rest in the air.",
+        Cause.TooCold => "Lower the thermostat and shut other burners. Change to the fuller cylinder, or brush off its snow and let it rest.",
         Cause.Empty => "Change to another cylinder, or have it filled. Open its valve slowly.",
         Cause.ButaneLeft => "Change to propane; a filler takes the butane back.",
         Cause.Overfilled => "Shut its valve, keep it outside and cool, and have a dealer take gas out.",

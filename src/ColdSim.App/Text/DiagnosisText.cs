@@ -41,17 +41,21 @@ internal static class DiagnosisText
         CylinderFault fault = CylinderLikelihood.FaultOf(report.Causes[0].Cause);
         CylinderState sound = report.Expected.First(s => s.Fault == CylinderFault.None), seen = report.Expected.First(s => s.Fault == fault);
         string air = $"In air of {units.WholeTemperature(report.Question.Readings.Air_K!.Value)}";
-        string need = $"the furnace needs {units.Pressure(report.Needed_Pa)}";
+        string need = $"the furnace needs {Whole(report.Model.Least_Pa, units)} to {Whole(report.Model.Sure_Pa, units)} {units.PressureUnit}";
         return fault switch
         {
             CylinderFault.None => $"{air} a sound cylinder shows about {Shown(sound, units)}; {need}.",
-            CylinderFault.Empty => $"{air} an empty one has no liquid, its wall is as warm as the air, and its pressure is below {units.Pressure(report.Needed_Pa)}.",
+            CylinderFault.Empty => $"{air} an empty one has no liquid, its wall is as warm as the air, and its pressure is mostly below {Whole(report.Model.Sure_Pa, units)} {units.PressureUnit}.",
             _ => $"{air} it should then show about {Shown(seen, units)}; {need}.",
         };
     }
 
     private static string Shown(CylinderState state, UnitStyle units)
-        => $"{units.Pressure(Math.Max(0, state.Pressure_Pa))} and a wall of {units.WholeTemperature(state.Liquid_K)} ({UnitStyle.Number(100 * state.Fill_frac, 0)} % left)";
+        => $"{Whole(Math.Max(0, state.Pressure_Pa), units)} {units.PressureUnit} and a wall of {units.WholeTemperature(state.Liquid_K)} ({UnitStyle.Number(100 * state.Fill_frac, 0)} % left)";
+
+    // No finer than anybody reads a gauge.
+    private static string Whole(double p_Pa, UnitStyle units)
+        => UnitStyle.Number(units.IsUs ? units.PressureIn(p_Pa) : Math.Round(units.PressureIn(p_Pa) / 50) * 50, 0);
 
     private static string Test(NextTest test) => FormattableString.Invariant($"{DiagnosisWords.ToDoOf(test)} {test.Information_bit:0.00} bit.");
 

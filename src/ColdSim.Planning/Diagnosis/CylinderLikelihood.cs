@@ -69,10 +69,17 @@ public sealed class CylinderLikelihood(DiagnosisRig rig)
     private double At(CylinderFault fault, double air_K, CylinderReadings readings)
     {
         double sum = 0;
+        bool isUnread = !Enum.GetValues<Reading>().Any(readings.Has);
         foreach ((double fill_frac, double part, double drawn_K) in FillsAt(air_K, fault))
         {
             double possible = Possible(fault, air_K, fill_frac, drawn_K);
             if (possible < 1e-6) continue;
+            if (isUnread)
+            {
+                sum += part * possible;
+                continue;
+            }
+
             double read = 0;
             foreach ((double rested_frac, double rest) in fault == CylinderFault.TooCold ? ColdRests : Rests)
                 read += rest * Read(readings, _model.Of(fault, air_K, fill_frac, drawn_K, rested_frac), air_K);
@@ -85,9 +92,9 @@ public sealed class CylinderLikelihood(DiagnosisRig rig)
     // Whether a cylinder at this fill and in this air can fail that way at all.
     private double Possible(CylinderFault fault, double air_K, double fill_frac, double drawn_K) => fault switch
     {
-        CylinderFault.TooCold => ReadingErrors.Cumulative((_model.Needed_K - drawn_K) / ReadingErrors.Need_K),
+        CylinderFault.TooCold => ReadingErrors.Cumulative((_model.Fails_K - drawn_K) / ReadingErrors.Need_K),
         CylinderFault.ButaneLeft => ReadingErrors.Cumulative(
-            (_model.Needed_Pa - _model.Of(fault, air_K, fill_frac, drawn_K, 0).Pressure_Pa) / (5 * ConversionFactors.Psi_Pa)),
+            (_model.Fails_Pa - _model.Of(fault, air_K, fill_frac, drawn_K, 0).Pressure_Pa) / (5 * ConversionFactors.Psi_Pa)),
         _ => 1,
     };
 
@@ -97,7 +104,7 @@ public sealed class CylinderLikelihood(DiagnosisRig rig)
         if (r.Left_frac is { } left)
             likelihood *= ReadingErrors.OfLeft(left, state.Fill_frac);
         if (r.Pressure_Pa is { } p_Pa)
-            likelihood *= ReadingErrors.OfPressure(p_Pa, state, _model.Needed_Pa, _air_Pa, Full_Pa(air_K)) * ConversionFactors.Psi_Pa;
+            likelihood *= ReadingErrors.OfPressure(p_Pa, state, _model.Fails_Pa, _air_Pa, Full_Pa(air_K)) * ConversionFactors.Psi_Pa;
         if (r.Wall_K is { } wall_K)
             likelihood *= ReadingErrors.OfWall(wall_K, state);
         else if (r.WallFeel is { } feel)
@@ -108,7 +115,7 @@ public sealed class CylinderLikelihood(DiagnosisRig rig)
     }
 
     private double Full_Pa(double air_K)
-        => Math.Max(_model.Needed_Pa, PropaneSaturation.Pressure_Pa(Math.Clamp(air_K, SaturationTable.Lowest_K, SaturationTable.Highest_K)) - _air_Pa);
+        => Math.Max(_model.Fails_Pa, PropaneSaturation.Pressure_Pa(Math.Clamp(air_K, SaturationTable.Lowest_K, SaturationTable.Highest_K)) - _air_Pa);
 
     // The fills that a fault leaves open, each as likely as the others, with the temperature that the recent use gives them.
     private IEnumerable<(double Fill_frac, double Part, double Drawn_K)> FillsAt(double air_K, CylinderFault fault)

@@ -64,19 +64,24 @@ public sealed class CylinderExpectation
         double flow_kg_s = rig.Furnace_W / _heating_J_kg;
         double needed_K = SteadySupply.AllowedLiquid_K(
             new TwoStageRegulator(rig.Regulator, _heating_J_kg), flow_kg_s, DrawConditions.UsualDelivery_Pa, _air_Pa);
-        Needed_K = double.IsNaN(needed_K) ? PropaneSaturation.Temperature_K(_air_Pa + RegulatorSpecification.UsualMinimumInlet_Pa) : needed_K;
-        Boiling_K = PropaneSaturation.Temperature_K(_air_Pa);
-        Needed_Pa = PropaneSaturation.Pressure_Pa(Needed_K) - _air_Pa;
+        double plate_Pa = rig.Regulator.MinimumInletOf_Pa(changeover: false);
+        Least_Pa = double.IsNaN(needed_K) ? plate_Pa : PropaneSaturation.Pressure_Pa(needed_K) - _air_Pa;
+        Sure_Pa = Math.Max(Least_Pa, plate_Pa);
+        Fails_Pa = 0.5 * (Least_Pa + Sure_Pa);
+        Fails_K = PropaneSaturation.Temperature_K(Fails_Pa + _air_Pa);
     }
 
-    /// <summary>The coldest liquid that feeds the furnace. [K]</summary>
-    public double Needed_K { get; }
+    /// <summary>The least gauge pressure that feeds the furnace if the regulator's spring law goes on below its plate. [Pa]</summary>
+    public double Least_Pa { get; }
 
-    /// <summary>The gauge pressure that feeds it. [Pa]</summary>
-    public double Needed_Pa { get; }
+    /// <summary>The gauge pressure that surely feeds it: the least inlet of the regulator's plate, or more. [Pa]</summary>
+    public double Sure_Pa { get; }
 
-    /// <summary>The temperature at which the liquid has no gauge pressure left. [K]</summary>
-    public double Boiling_K { get; }
+    /// <summary>The gauge pressure at which it fails, in the middle of the two. [Pa]</summary>
+    public double Fails_Pa { get; }
+
+    /// <summary>The liquid's temperature then. [K]</summary>
+    public double Fails_K { get; }
 
     /// <summary>Height of the body inside. [m]</summary>
     public double Height_m => _body.Vessel.FullLevel_m;
@@ -105,10 +110,10 @@ public sealed class CylinderExpectation
     public CylinderState Of(CylinderFault fault, double air_K, double fill_frac, double drawn_K, double rested_frac)
     {
         if (fault == CylinderFault.Empty)
-            return new(fault, fill_frac, air_K, 0.5 * Needed_Pa, 0);
-        double coldest_K = Math.Max(Boiling_K, drawn_K);
-        if (fault == CylinderFault.TooCold)
-            coldest_K = Math.Max(Boiling_K, Math.Min(coldest_K, Needed_K));
+            return new(fault, fill_frac, air_K, 0.5 * Fails_Pa, 0);
+
+        // Where the furnace fails the draw ends, so the liquid gets no colder; and a cylinder that is too cold is as cold as that.
+        double coldest_K = fault == CylinderFault.TooCold ? Math.Min(Fails_K, air_K) : Math.Max(Fails_K, drawn_K);
         double liquid_K = Clamp_K(coldest_K + rested_frac * Math.Max(0, air_K - coldest_K));
         double p_Pa = fault == CylinderFault.ButaneLeft ? MixedContents.BubblePressure_Pa(ButaneRich, liquid_K) : PropaneSaturation.Pressure_Pa(liquid_K);
         return new(fault, fill_frac, liquid_K, p_Pa - _air_Pa, Level_m(fill_frac, liquid_K));

@@ -101,7 +101,8 @@ public static class DiagnosisFigures
         Document.Word("emergency", r => r.Question.Emergency, Emergencies, "what comes before any other answer"),
         Document.Rows("causes", r => r.Causes, CauseFigures, "the likeliest first; none in an emergency"),
         Document.Rows("tests", r => r.Tests, TestFigures, "what tells the first two causes apart, the most for its cost first"),
-        Document.Quantity("needed_kpa_gauge", r => SiQuantity.Pressure(r.Needed_Pa), PressureUnit.Kilopascal, "pressure in the cylinder that feeds the furnace"),
+        Document.Quantity("least_kpa_gauge", r => SiQuantity.Pressure(r.Model.Least_Pa), PressureUnit.Kilopascal, "least pressure in the cylinder that feeds the furnace, by the model"),
+        Document.Quantity("sure_kpa_gauge", r => SiQuantity.Pressure(r.Model.Sure_Pa), PressureUnit.Kilopascal, "the same by the regulator's plate"),
         Document.Rows("expected", r => r.Expected, StateFigures, "what the model says should be seen now; none without the air's temperature"),
         Document.Texts("assumptions", r => r.Question.Assumptions, "what was assumed because nothing says otherwise"),
     ];
@@ -111,8 +112,10 @@ public static class DiagnosisFigures
     {
         ArgumentNullException.ThrowIfNull(cause);
         double odds = Math.Max(cause.Odds, 1 / cause.Odds);
-        string many = odds >= MostOdds ? FormattableString.Invariant($"over {MostOdds}") : FormattableString.Invariant($"{(odds >= 10 ? Math.Round(odds / 5) * 5 : Math.Round(odds)):0}");
-        return many == "1" ? "even" : cause.Odds >= 1 ? $"{many} to 1" : $"1 to {many}";
+        if (odds >= MostOdds)
+            return FormattableString.Invariant($"{(cause.Odds >= 1 ? $"over {MostOdds} to 1" : $"under 1 to {MostOdds}")}");
+        double many = odds >= 10 ? Math.Round(odds / 5) * 5 : Math.Round(odds);
+        return many <= 1 ? "even" : cause.Odds >= 1 ? FormattableString.Invariant($"{many:0} to 1") : FormattableString.Invariant($"1 to {many:0}");
     }
 
     private static string Names(IEnumerable<Evidence> evidence)

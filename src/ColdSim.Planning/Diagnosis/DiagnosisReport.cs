@@ -1,5 +1,3 @@
-using ColdSim.Physics.Units;
-
 namespace ColdSim.Planning.Diagnosis;
 
 /// <summary>A cause with its place in the ranking.</summary>
@@ -38,12 +36,12 @@ public sealed record DiagnosisReport
     public static DiagnosisReport Of(DiagnosisQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
-        if (question.Emergency != Emergency.None)
-            return new() { Question = question, Causes = [], Tests = [], Expected = [] };
         CylinderLikelihood cylinder = new(question.Rig);
+        if (question.Emergency != Emergency.None)
+            return new() { Question = question, Model = cylinder.Model, Causes = [], Tests = [], Expected = [] };
         double[] p = Posterior.Of(question, cylinder);
         if (!question.HasEvidence)
-            return new() { Question = question, Causes = [], Tests = NextTest.Of(question, cylinder, p), Expected = [] };
+            return new() { Question = question, Model = cylinder.Model, Causes = [], Tests = NextTest.Of(question, cylinder, p), Expected = [] };
         RankedCause[] ranked =
         [
             .. Posterior.Causes.Select((c, i) => new RankedCause(c, p[i], Evidence.Of(question, cylinder, c))).OrderByDescending(r => r.Probability_frac),
@@ -51,6 +49,7 @@ public sealed record DiagnosisReport
         return new()
         {
             Question = question,
+            Model = cylinder.Model,
             Causes = ranked,
             Tests = NextTest.Of(question, cylinder, FirstTwo(p, ranked)),
             Expected = States(question, cylinder.Model),
@@ -92,8 +91,8 @@ public sealed record DiagnosisReport
         ];
     }
 
-    /// <summary>The furnace's need as a gauge pressure, whatever the cause. [Pa]</summary>
-    public double Needed_Pa => new CylinderExpectation(Question.Rig).Needed_Pa;
+    /// <summary>What the model says of the rig, whatever the cause.</summary>
+    public required CylinderExpectation Model { get; init; }
 
     /// <summary>Least probability with which a cause is called likely: the scale of docs/sources.md, "Mastrandrea2010".</summary>
     public const double Likely_frac = 0.66;

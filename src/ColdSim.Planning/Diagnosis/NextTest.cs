@@ -1,5 +1,3 @@
-using ColdSim.Physics.Units;
-
 namespace ColdSim.Planning.Diagnosis;
 
 /// <summary>Something that can be looked at next, and what it is worth.</summary>
@@ -14,7 +12,7 @@ public sealed record NextTest(Sign? Sign, Reading? Reading, double Information_b
 
     private static readonly double[] Lefts_frac = [0, 0.1, 0.25, 0.5, 0.75, 1, 1.1];
     private static readonly double[] Lines_frac = [0, 0.15, 0.35, 0.6, 0.8];
-    private static readonly double[] Pressures_psi = [0.5, 2, 4, 7, 12, 20, 35, 60, 100];
+    private static readonly double[] Pressures_Pa = [3e3, 14e3, 28e3, 48e3, 83e3, 140e3, 240e3, 410e3, 690e3];
 
     /// <summary>What is worth a look, the most for its cost first.</summary>
     /// <param name="question">What is known.</param>
@@ -74,7 +72,7 @@ public sealed record NextTest(Sign? Sign, Reading? Reading, double Information_b
     private static IEnumerable<CylinderReadings> Outcomes(Reading reading, CylinderLikelihood cylinder) => reading switch
     {
         Diagnosis.Reading.Left => Lefts_frac.Select(f => new CylinderReadings { Left_frac = f }),
-        Diagnosis.Reading.Pressure => Pressures_psi.Select(p => new CylinderReadings { Pressure_Pa = p * ConversionFactors.Psi_Pa }),
+        Diagnosis.Reading.Pressure => Pressures_Pa.Select(p => new CylinderReadings { Pressure_Pa = p }),
         Diagnosis.Reading.Wall => Enum.GetValues<WallFeel>().Select(w => new CylinderReadings { WallFeel = w }),
         _ => Lines_frac.Select(f => new CylinderReadings { FrostLine_m = f * cylinder.Model.Height_m }),
     };

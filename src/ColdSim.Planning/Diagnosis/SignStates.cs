@@ -9,7 +9,7 @@ public static class SignStates
     private static readonly double[] VoltEdges = [10.5, 11, 11.8, 12.3];
 
     // 2,000 ft is where the trade's rule on altitude begins; the others divide what is above it.
-    private static readonly double[] ElevationEdges_ft = [2000, 5000, 8000];
+    private static readonly double[] ElevationEdges_m = [2000 * ConversionFactors.Foot_m, 5000 * ConversionFactors.Foot_m, 8000 * ConversionFactors.Foot_m];
 
     /// <summary>The states of a sign, in the order of the table of likelihoods.</summary>
     public static IReadOnlyList<string> Of(Sign sign) => sign switch
@@ -50,7 +50,7 @@ public static class SignStates
 
     /// <summary>The state of a height.</summary>
     /// <param name="elevation_m">Above sea level. [m]</param>
-    public static int OfElevation(double elevation_m) => Place(ElevationEdges_ft, elevation_m / ConversionFactors.Foot_m);
+    public static int OfElevation(double elevation_m) => Place(ElevationEdges_m, elevation_m);
 
     private static int Place(double[] edges, double value)
     {

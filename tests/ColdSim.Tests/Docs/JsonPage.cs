@@ -2,6 +2,7 @@ using ColdSim.App.Commands;
 using ColdSim.Files.Weather;
 using ColdSim.Planning.Capacity;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Diagnosis;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Figures;
@@ -32,6 +33,7 @@ internal static class JsonPage
         ["capacity"] = CapacityFigures.All,
         ["freeze"] = FreezeFigures.All,
         ["explain"] = ExplainFigures.All,
+        ["diagnose"] = DiagnosisFigures.All,
         ["chance"] = ChanceReportFigures.All,
         ["log"] = LogFigures.All,
         ["fit"] = FitFigures.All,

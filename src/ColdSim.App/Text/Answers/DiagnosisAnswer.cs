@@ -9,6 +9,9 @@ internal static class DiagnosisAnswer
     private const int MostEvidence = 4;
     private const int Rows = 5;
 
+    // Then what to do about the second need not be said.
+    private const double Sure_frac = 0.9;
+
     /// <summary>The answer.</summary>
     public static Answer Of(DiagnosisReport report, UnitStyle units) => report.Question.Emergency switch
     {
@@ -61,7 +64,7 @@ internal static class DiagnosisAnswer
             Why = Why(first, report, units),
             ToDo = report.Tests.Count > 0
                 ? $"Test next: {DiagnosisWords.ToDoOf(report.Tests[0])} It tells \"{DiagnosisFigures.Causes[first.Cause].Text}\" from \"{DiagnosisFigures.Causes[second.Cause].Text}\" best for its trouble."
-                : "No further test here tells the first two apart.",
+                : first.Probability_frac >= Sure_frac ? "Clear enough without a further test." : "No further test here tells the first two apart.",
             Actions = Actions(first, second),
             Table = Table(report, units),
             Caution = CauseWords.Never(first.Cause),
@@ -87,8 +90,9 @@ internal static class DiagnosisAnswer
 
     private static string[] Actions(RankedCause first, RankedCause second)
     {
-        string one = $"If {CauseWords.Clause(first.Cause)}: {Lower(CauseWords.ToDo(first.Cause))}";
-        return first.Probability_frac >= 0.9 ? [one] : [one, $"If {CauseWords.Clause(second.Cause)}: {Lower(CauseWords.ToDo(second.Cause))}"];
+        return first.Probability_frac >= Sure_frac ? [CauseWords.ToDo(first.Cause)] : [.. new[] { first, second }.Select(Action)];
+
+        static string Action(RankedCause cause) => $"{Capital(DiagnosisFigures.Causes[cause.Cause].Text)}: {Lower(CauseWords.ToDo(cause.Cause))}";
     }
 
     private static AnswerTable Table(DiagnosisReport report, UnitStyle units)

@@ -74,6 +74,19 @@ public class ScreenSizeTests
             Fits([.. command.Split(' '), "--units", units]);
     }
 
+    [Theory]
+    [InlineData("diagnose --smell")]
+    [InlineData("diagnose --co")]
+    [InlineData("diagnose --stove none")]
+    [InlineData("diagnose --stove fades --furnace minutes --air -8F --left 1/3")]
+    [InlineData("diagnose --furnace fan-only --fan full --volts 11.9V --return clear --vents clear --reset no --stove normal --air 5F --elevation 9000ft")]
+    [InlineData("diagnose --furnace clicks --did swapped,opened-fast,filled --regulator iced --stove weak --load together --by-day better --reopened no --gas mixed --air -30F --wall -50F --frost-line 8in --pressure 3psi --left 20%")]
+    public void Every_diagnosis_fits_a_terminal(string command)
+    {
+        foreach (string units in (string[])["us", "si"])
+            Fits([.. command.Split(' '), "--units", units]);
+    }
+
     [Fact]
     public void What_a_fit_learns_fits_a_terminal()
     {

@@ -23,7 +23,10 @@ internal sealed record DiagnosisCase(Cause Cause, string Story, string Misleadin
         DiagnoseInput input = new(Signs.Where(s => s.Key != without).ToDictionary(), null);
         DiagnosisQuestion question = input.Question();
         Assert.Empty(input.Faults);
-        return question.HasEvidence ? 1 + DiagnosisReport.Of(question).Causes.Select(c => c.Cause).ToList().IndexOf(Cause) : 0;
+        if (!question.HasEvidence)
+            return 0;
+        double[] p = Posterior.Of(question, new CylinderLikelihood(question.Rig));
+        return 1 + p.Count(x => x > p[(int)Cause]);
     }
 
     private static DiagnosisCase[] Read()
