@@ -2,23 +2,11 @@ using ColdSim.Files;
 
 namespace ColdSim.App.Screens.Drawing;
 
-/// <summary>What a glyph on the screen means; the terminal decides how it looks.</summary>
-internal enum CellStyle
-{
-    Plain,
-    Strong,
-    First,
-    Second,
-
-    /// <summary>Under the time cursor.</summary>
-    Pointer,
-
-    /// <summary>That a night fails.</summary>
-    StrongPointer,
-}
-
 /// <summary>One character on a sheet and how it looks.</summary>
-internal readonly record struct Cell(char Glyph, CellStyle Style);
+/// <param name="Glyph">The character.</param>
+/// <param name="Style">What it means.</param>
+/// <param name="Plain">What stands for it on a terminal of plain characters; 0 for what <see cref="PlainSheet"/> has for its glyph.</param>
+internal readonly record struct Cell(char Glyph, CellStyle Style, char Plain = '\0');
 
 /// <summary>A screen as a grid of cells, free of any terminal; what falls outside is dropped.</summary>
 internal sealed class Sheet
@@ -48,10 +36,13 @@ internal sealed class Sheet
 
     public Cell this[int x, int y] => _cells[y * Width + x];
 
-    public void Put(int x, int y, char glyph, CellStyle style = CellStyle.Plain)
+    /// <summary>Whether there is room at a place and nothing in it.</summary>
+    public bool IsBlank(int x, int y) => x >= 0 && x < Width && y >= 0 && y < Height && this[x, y].Glyph == ' ';
+
+    public void Put(int x, int y, char glyph, CellStyle style = CellStyle.Plain, char plain = '\0')
     {
         if (x >= 0 && x < Width && y >= 0 && y < Height)
-            _cells[y * Width + x] = new Cell(VisibleText.Of(glyph), style);
+            _cells[y * Width + x] = new Cell(VisibleText.Of(glyph), style, plain);
     }
 
     public void Put(int x, int y, string text, CellStyle style = CellStyle.Plain)
@@ -69,7 +60,7 @@ internal sealed class Sheet
         for (int y = 0; y < other.Height; y++)
         {
             for (int x = 0; x < other.Width; x++)
-                Put(left + x, top + y, other[x, y].Glyph, other[x, y].Style);
+                Put(left + x, top + y, other[x, y].Glyph, other[x, y].Style, other[x, y].Plain);
         }
     }
 

@@ -26,6 +26,27 @@ internal readonly record struct MinuteRange(int From, int To)
     /// <summary>The column of a plot this many columns wide.</summary>
     public int Column(int minute, int columns) => (int)((long)(minute - From) * columns / Length);
 
+    /// <summary>The minutes of a column of a plot; one at least.</summary>
+    public MinuteRange Part(int column, int columns)
+    {
+        int from = From + (int)((long)column * Length / columns);
+        return new(from, Math.Max(from + 1, From + (int)((long)(column + 1) * Length / columns)));
+    }
+
+    /// <summary>The mean of the samples of these minutes; NaN where there are none.</summary>
+    public double Mean(double[] samples)
+    {
+        double sum = 0;
+        int count = 0;
+        for (int i = From; i < Math.Min(To, samples.Length); i++)
+        {
+            sum += samples[i];
+            count++;
+        }
+
+        return count == 0 ? double.NaN : sum / count;
+    }
+
     /// <summary>The middle minute of a column.</summary>
     public int MinuteOf(int column, int columns) => Clamp(From + (int)((column + 0.5) * Length / columns));
 }
@@ -35,17 +56,21 @@ internal readonly record struct MinuteRange(int From, int To)
 /// <param name="Columns">How many there are.</param>
 internal readonly record struct PlotArea(int Left, int Columns)
 {
-    /// <summary>Columns for "160,000 BTU/h" and a bracket.</summary>
-    public const int LeftMargin = 14;
+    /// <summary>Columns for "160,000" and the axis.</summary>
+    public const int LeftMargin = 9;
 
-    /// <summary>Columns for a bracket, a blank, a key and "pressure".</summary>
+    /// <summary>Columns for a blank, a key of a stroke and "pressure".</summary>
     public const int RightMargin = 14;
+
+    // For a name alone.
+    private const int NarrowMargin = 10;
 
     /// <summary>First column after the plots.</summary>
     public int Right => Left + Columns;
 
     /// <summary>The area on a page of a width.</summary>
-    public static PlotArea Across(int width) => new(LeftMargin, width - LeftMargin - RightMargin);
+    public static PlotArea Across(int width)
+        => new(LeftMargin, Math.Max(0, width - LeftMargin - (width < Sheet.MinWidth ? NarrowMargin : RightMargin)));
 }
 
 /// <summary>The row of times below curves that share a time axis.</summary>
@@ -54,7 +79,7 @@ internal static class TimeAxis
     /// <summary>Draws full hours, and over them the cursor's time.</summary>
     public static void DrawHours(Sheet sheet, PlotArea plot, int y, MinuteRange span, int minute, DateTimeOffset start)
     {
-        sheet.PutBefore(plot.Left - 1, y, "clock, hours");
+        sheet.PutBefore(plot.Left - 1, y, "clock");
         int every = HoursBetween(span, plot.Columns);
         int at = Math.Max(plot.Left, Math.Min(plot.Left + span.Column(minute, plot.Columns) - 2, plot.Right - 5));
         int end = plot.Left - 1;
@@ -75,7 +100,7 @@ internal static class TimeAxis
     /// <summary>Draws the date at each midnight, and over it the cursor's time.</summary>
     public static void DrawDays(Sheet sheet, PlotArea plot, int y, MinuteRange span, int minute, DateTimeOffset start)
     {
-        sheet.PutBefore(plot.Left - 1, y, "midnights");
+        sheet.PutBefore(plot.Left - 1, y, "days");
         string pointed = ClockText.ShortDayClock(start.AddMinutes(minute));
         int at = Math.Max(plot.Left, Math.Min(plot.Left + span.Column(minute, plot.Columns) - pointed.Length / 2, plot.Right - pointed.Length));
         int end = plot.Left - 1, first = (int)(start.Date.AddDays(1) - start.DateTime).TotalMinutes;

@@ -1,10 +1,8 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
-using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace ColdSim.App.Screens.Frame;
 
@@ -14,13 +12,15 @@ internal sealed class FrameScreen : Runnable
     private static readonly TimeSpan BetweenCounts = TimeSpan.FromMilliseconds(250);
 
     private readonly TerminalStyles _styles;
+    private readonly bool _plain;
     private readonly JobDispatcher _jobs;
     private bool _isCounting;
 
-    public FrameScreen(FrameView view, bool color)
+    public FrameScreen(FrameView view, bool color, bool plain = false)
     {
         View = view;
         _styles = new(color);
+        _plain = plain;
         _jobs = new(message => App?.Invoke(() => Take(message)));
         SetScheme(_styles.Scheme);
         Width = Dim.Fill();
@@ -83,6 +83,8 @@ internal sealed class FrameScreen : Runnable
         if (View.Width != Viewport.Width || View.Height != Viewport.Height)
             View = View.Update(new FrameMessage.Resized(Viewport.Width, Viewport.Height));
         Sheet sheet = FrameSheet.Draw(View, Viewport.Width, Viewport.Height);
+        if (_plain)
+            sheet = PlainSheet.Of(sheet);
         Terminal.Gui.Drawing.Cell[,]? there = App?.Driver?.Contents;
         for (int y = 0; y < sheet.Height; y++)
         {
@@ -154,28 +156,5 @@ internal sealed class FrameScreen : Runnable
         foreach (FrameMessage.JobProgressed progress in _jobs.Progress)
             Take(progress);
         return _isCounting = _jobs.IsBusy;
-    }
-
-    /// <summary>How each style looks: two of the sixteen colours on the terminal's own ground, or none at all.</summary>
-    private sealed class TerminalStyles(bool color)
-    {
-        private readonly Attribute _plain = new(Color.None, Color.None);
-        private readonly Attribute _strong = new(Color.None, Color.None, TextStyle.Bold);
-        private readonly Attribute _pointer = new(Color.None, Color.None, TextStyle.Reverse);
-        private readonly Attribute _strongPointer = new(Color.None, Color.None, TextStyle.Bold | TextStyle.Reverse);
-        private readonly Attribute _first = new(color ? new Color(StandardColor.Cyan) : Color.None, Color.None);
-        private readonly Attribute _second = new(color ? new Color(StandardColor.Magenta) : Color.None, Color.None);
-
-        public Scheme Scheme => new(_plain);
-
-        public Attribute Of(CellStyle style) => style switch
-        {
-            CellStyle.Strong => _strong,
-            CellStyle.First => _first,
-            CellStyle.Second => _second,
-            CellStyle.Pointer => _pointer,
-            CellStyle.StrongPointer => _strongPointer,
-            _ => _plain,
-        };
     }
 }

@@ -18,7 +18,7 @@ internal static class CursorWords
         EventMark? nearest = view.Marks
             .OrderBy(m => Math.Abs(m.Minute - view.Minute)).ThenByDescending(m => m.Words.Rank).FirstOrDefault();
         return nearest is null ? "no event this night"
-            : $"{nearest.Words.Letter} {ClockText.Clock(nearest.Event.Time)} {Sentence(nearest, view.Units)}, {Away(nearest.Minute - view.Minute)}";
+            : $"{ClockText.Clock(nearest.Event.Time)} {Sentence(nearest, view.Units)}, {Away(nearest.Minute - view.Minute)}";
     }
 
     /// <summary>What happened, and to which pipe or tank where it is one.</summary>

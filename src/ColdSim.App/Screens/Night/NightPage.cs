@@ -66,8 +66,12 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
                 Events(sheet, View);
                 break;
             default:
-                NightCurves.Draw(sheet, layout, View);
-                PageElements.Foot(sheet, layout.StripRows.All(r => r > 0) ? "" : "more curves on a taller screen", Keys);
+                View.Picture.Draw(sheet, layout.Plot, NightLayout.FirstStrip, layout.Picture);
+                if (layout.ReadoutBeside)
+                    Readout.DrawBeside(sheet, sheet.Width - NightLayout.ReadoutWidth, View);
+                else
+                    Readout.DrawBelow(sheet, layout, View);
+                PageElements.Foot(sheet, layout.Picture.StripRows.All(r => r > 0) ? "" : "more curves on a taller screen", Keys);
                 break;
         }
 
@@ -173,21 +177,21 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
     {
         IReadOnlyList<EventMark> marks = view.Marks;
         int top = 4, rows = sheet.Height - top - 2;
-        sheet.Put(0, 3, $"    {"when",-9}{"inside",9}{"liquid",9}{"cylinder",10}{"left",9}  what");
+        sheet.Put(0, 3, $"  {"when",-9}{"inside",9}{"liquid",9}{"cylinder",10}{"left",9}  what");
         if (marks.Count == 0)
-            sheet.Put(0, top, "    no event this night");
+            sheet.Put(0, top, "  no event this night");
         int first = Math.Clamp(view.Row - rows / 2, 0, Math.Max(0, marks.Count - rows));
         for (int i = first; i < Math.Min(marks.Count, first + rows); i++)
             sheet.Put(0, top + i - first, CellText.Cut(EventLine(marks[i], i == view.Row, view), sheet.Width), i == view.Row ? CellStyle.Pointer : CellStyle.Plain);
         if (marks.Count > rows)
-            sheet.Put(0, sheet.Height - 2, $"    {view.Row + 1} of {marks.Count}");
+            sheet.Put(0, sheet.Height - 2, $"  {view.Row + 1} of {marks.Count}");
         PageElements.Foot(sheet, "", KeysOfEvents);
     }
 
     private static string EventLine(EventMark mark, bool chosen, NightView view)
     {
         string inside = double.IsNaN(mark.Event.Inside_K) ? "none" : view.Units.Temperature(mark.Event.Inside_K);
-        return $"{(chosen ? '>' : ' ')} {mark.Words.Letter} {CursorWords.Clock(mark.Event.Time),-9}{inside,9}"
+        return $"{(chosen ? '>' : ' ')} {CursorWords.Clock(mark.Event.Time),-9}{inside,9}"
             + $"{view.Units.Temperature(mark.Event.Liquid_K),9}{view.Units.Pressure(mark.Event.CylinderPressure_Pa),10}"
             + $"{view.Units.Mass(mark.Event.Left_kg),9}  {CursorWords.Sentence(mark, view.Units)}";
     }

@@ -39,17 +39,20 @@ internal sealed record NightView(
 
     public IReadOnlyList<EventMark> Marks => [.. AllMarks.Where(m => m.Night == Night)];
 
+    /// <summary>The night as it is drawn.</summary>
+    public NightPicture Picture => new(Report, Strips, AllMarks, Night, Minute);
+
     public MinuteRange Span => MinuteRange.Of(Report, Night);
 
     public DateTimeOffset Time => TimeAt(Minute);
 
     public DateTimeOffset TimeAt(int minute) => Report.Scenario.Start.AddMinutes(minute);
 
-    public NightView WithUnits(UnitStyle units) => this with { Units = units, Strips = NightCurves.Strips(Report, units) };
+    public NightView WithUnits(UnitStyle units) => this with { Units = units, Strips = NightStrips.Of(Report, units) };
 
     /// <summary>Opens on the first night, where it first failed or ran short, or else where it was coldest outside.</summary>
     public static NightView Open(RunReport report, UnitStyle units)
-        => new NightView(report, units, EventMark.AllOf(report), NightCurves.Strips(report, units), 0, 0).On(0);
+        => new NightView(report, units, EventMark.AllOf(report), NightStrips.Of(report, units), 0, 0).On(0);
 
     /// <summary>Another night, where it first failed or ran short, or else where it was coldest outside.</summary>
     public NightView On(int night)

@@ -39,7 +39,7 @@ internal sealed record ReadoutValue(string Name, string Brief, string Value)
                 Of("demand", "demand", s.Asked_W[i], u.PowerNumber),
                 Of("given", "given", s.Given_W[i], u.PowerNumber),
                 Of("can give now", "can give now", s.CanGiveNow_W[i], u.PowerNumber),
-                Of("without end", "endless", s.CanGiveWithoutEnd_W[i], u.Power),
+                Of("can be kept up", "kept up", s.CanGiveWithoutEnd_W[i], u.Power),
             ],
         ];
     }
@@ -119,8 +119,6 @@ internal static class Readout
         IReadOnlyList<CylinderReadout> each = CylinderReadout.At(view);
         for (int c = 0; c < Math.Min(layout.CylinderRows, each.Count); c++)
             sheet.Put(0, below++, CellText.Cut(CylinderLine(each, c), sheet.Width));
-        if (layout.ShowsLegend)
-            sheet.Put(0, below, CellText.Join(BriefLegend(view), "  ", sheet.Width));
     }
 
     private static string CylinderLine(IReadOnlyList<CylinderReadout> each, int place)
@@ -128,13 +126,6 @@ internal static class Readout
         int name = each.Max(c => c.Name.Length);
         CylinderReadout own = each[place];
         return $"{own.Name.PadRight(Math.Min(name, 24))} {own.Left,9} left, liquid {own.Liquid,7}, {own.Pressure,8}{(own.State.Length > 0 ? ", " : "")}{own.State}";
-    }
-
-    private static IEnumerable<string> BriefLegend(NightView view)
-    {
-        EventKindWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
-        return present.Length == 0 ? [""]
-            : present.Select((w, i) => $"{(i == 0 ? "events: " : "")}{w.Letter} {w.Legend}");
     }
 
     /// <summary>The values one below the other, beside the curves.</summary>
@@ -179,6 +170,6 @@ internal static class Readout
     private static IEnumerable<string> Legend(NightView view)
     {
         EventKindWords[] present = [.. view.Marks.Select(m => m.Words).Distinct().OrderByDescending(w => w.Rank)];
-        return present.Length == 0 ? ["no events this night"] : ["events this night", .. present.Select(w => view.Units.InOwn($"{w.Letter} {w.Sentence}"))];
+        return present.Length == 0 ? ["no events this night"] : ["events this night", .. present.Select(w => view.Units.InOwn(w.Sentence))];
     }
 }

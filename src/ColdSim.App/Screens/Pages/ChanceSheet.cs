@@ -142,21 +142,21 @@ internal static class ChanceSheet
     /// <summary>The spread of the members over the run, the middle one as a line and eight in ten as a band of speckles: propane left, and inside air where the run has a coach.</summary>
     private static List<Strip> FanStrips(IReadOnlyList<FanPoint> fan, int samples, UnitStyle units)
     {
-        List<Strip> strips = [Over("left", fan, p => p.Left_kg, samples, units.MassIn, units.MassUnit, 0)];
+        List<Strip> strips = [Over("gas left", fan, p => p.Left_kg, samples, units.MassIn, units.MassUnit, 0, CellStyle.GasLeft)];
         if (fan.Any(p => p.Inside_K is not null))
-            strips.Add(Over("inside", fan, p => p.Inside_K, samples, units.TemperatureIn, units.TemperatureUnit, null));
+            strips.Add(Over("inside", fan, p => p.Inside_K, samples, units.TemperatureIn, units.TemperatureUnit, null, CellStyle.Inside));
         return strips;
     }
 
     private static Strip Over(
-        string name, IReadOnlyList<FanPoint> fan, Func<FanPoint, Spread<double>?> of, int samples, Func<double, double> read, string unit, double? least)
+        string name, IReadOnlyList<FanPoint> fan, Func<FanPoint, Spread<double>?> of, int samples, Func<double, double> read, string unit, double? least, CellStyle style)
     {
         double[] low = FanEdge(fan, p => of(p)?.Low, samples), high = FanEdge(fan, p => of(p)?.High, samples);
         Extent all = Curve.Over(low, read, 0, samples), top = Curve.Over(high, read, 0, samples);
         ValueAxis axis = ValueAxis.Around(least ?? all.Low, top.High, unit);
         return new(
-            new("8 in 10", high, read, axis, Stroke.Band) { Lower = low },
-            new(name, FanEdge(fan, p => of(p)?.Median, samples), read, axis, Stroke.Line));
+            new("8 in 10", high, read, axis, Stroke.Band, style) { Lower = low },
+            new(name, FanEdge(fan, p => of(p)?.Median, samples), read, axis, Stroke.Line, style));
     }
 
     /// <summary>One edge of a fan as samples a minute, with straight lines between its points; NaN where the fan has nothing.</summary>

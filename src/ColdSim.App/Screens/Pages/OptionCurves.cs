@@ -43,23 +43,18 @@ internal sealed record OptionCurves(int Order, double[] Inside_K, double[] Liqui
     {
         List<Strip> strips = [];
         if (a.Inside_K.Any(double.IsFinite))
-            strips.Add(Over("inside", a.Inside_K, b?.Inside_K, units.TemperatureIn, units.TemperatureUnit, null));
-        strips.Add(Over("liquid", a.Liquid_K, b?.Liquid_K, units.TemperatureIn, units.TemperatureUnit, null));
-        strips.Add(Over("left", a.Left_kg, b?.Left_kg, units.MassIn, units.MassUnit, 0));
+            strips.Add(Over("inside", a.Inside_K, b?.Inside_K, units.TemperatureIn, units.TemperatureUnit, null, CellStyle.Inside));
+        strips.Add(Over("liquid", a.Liquid_K, b?.Liquid_K, units.TemperatureIn, units.TemperatureUnit, null, CellStyle.Liquid));
+        strips.Add(Over("left", a.Left_kg, b?.Left_kg, units.MassIn, units.MassUnit, 0, CellStyle.GasLeft));
         return strips;
     }
 
-    private static Strip Over(string name, double[] a, double[]? b, Func<double, double> read, string unit, double? least)
+    private static Strip Over(string name, double[] a, double[]? b, Func<double, double> read, string unit, double? least, CellStyle style)
     {
         Extent all = Curve.Over(a, read, 0, a.Length);
         if (b is not null)
-        {
-            Extent other = Curve.Over(b, read, 0, b.Length);
-            if (!other.IsNone)
-                all = all.With(other.Low).With(other.High);
-        }
-
+            all = all.With(Curve.Over(b, read, 0, b.Length));
         ValueAxis axis = ValueAxis.Around(least ?? all.Low, all.High, unit);
-        return new(new($"A {name}", a, read, axis, Stroke.Line), b is null ? null : new($"B {name}", b, read, axis, Stroke.Dashes));
+        return new(new($"A {name}", a, read, axis, Stroke.Line, style), b is null ? null : new($"B {name}", b, read, axis, Stroke.Dashes, style));
     }
 }

@@ -127,10 +127,10 @@ internal static class PowerSheet
     // Axes hold for all nights, so that nights compare at a glance.
     private static IEnumerable<Strip> Strips(RunSeries series, PowerSeries power)
     {
-        yield return new(new("charge", power.Charge_frac, f => f * 100, new ValueAxis(0, 100, "%"), Stroke.Line));
-        double[] given_W = power.Given_W();
-        double most_W = Math.Max(Curve.Over(power.Drawn_W, w => w, 0, series.Count).High, Curve.Over(given_W, w => w, 0, series.Count).High);
-        ValueAxis axis = ValueAxis.Around(0, most_W, "W");
-        yield return new(new("drawn", power.Drawn_W, w => w, axis, Stroke.Speckled), new("comes in", given_W, w => w, axis, Stroke.Line));
+        yield return new(new("charge", power.Charge_frac, f => f * 100, new ValueAxis(0, 100, "%"), Stroke.Line, CellStyle.Charge));
+        double[] drawn_W = HourlyMean.Of(power.Drawn_W, series.Count), given_W = HourlyMean.Of(power.Given_W(), series.Count);
+        ValueAxis axis = ValueAxis.Around(0, Curve.Over(drawn_W, w => w, 0, series.Count).With(Curve.Over(given_W, w => w, 0, series.Count)).High, "W");
+        yield return new(
+            new("drawn", drawn_W, w => w, axis, Stroke.Line, CellStyle.PowerDrawn) { ShowsMean = true }, new("comes in", given_W, w => w, axis, Stroke.Dashes, CellStyle.PowerGiven) { ShowsMean = true });
     }
 }

@@ -12,8 +12,8 @@ public class StripTests
     private static string Drawn(double[] samples, ValueAxis axis, Stroke stroke, int cells, int rows)
     {
         DotGrid grid = new(cells, rows);
-        Curve curve = new("a", samples, v => v, axis, stroke);
-        StripDrawing.DrawCurve(grid, curve.Columns(new MinuteRange(0, samples.Length), grid.Columns), axis, stroke);
+        Curve curve = new("a", samples, v => v, axis, stroke, CellStyle.Inside) { Lower = stroke == Stroke.Band ? new double[samples.Length] : null };
+        StrokeDrawing.DrawCurve(grid, curve.Columns(new MinuteRange(0, samples.Length), grid.Columns), axis, stroke);
         return string.Join('\n', Enumerable.Range(0, rows).Select(r => string.Concat(Enumerable.Range(0, cells).Select(c => grid.Glyph(c, r)))));
     }
 
@@ -43,13 +43,13 @@ public class StripTests
     [Fact]
     public void A_column_spans_the_lowest_and_highest_of_its_minutes()
     {
-        Extent[] columns = new Curve("a", [1, 5, 3, 4], v => v * 2, new(0, 1, ""), Stroke.Line).Columns(new(0, 4), 2);
+        Extent[] columns = new Curve("a", [1, 5, 3, 4], v => v * 2, new(0, 1, ""), Stroke.Line, CellStyle.Inside).Columns(new(0, 4), 2);
         Assert.Equal([new Extent(2, 10), new Extent(6, 8)], columns);
     }
 
     [Fact]
     public void A_night_shorter_than_its_columns_still_fills_them()
-        => Assert.All(new Curve("a", [1, 2, 3], v => v, new(0, 1, ""), Stroke.Line).Columns(new(0, 3), 100), e => Assert.False(e.IsNone));
+        => Assert.All(new Curve("a", [1, 2, 3], v => v, new(0, 1, ""), Stroke.Line, CellStyle.Inside).Columns(new(0, 3), 100), e => Assert.False(e.IsNone));
 
     [Theory]
     [InlineData(-14, 68, "-20", "80")]

@@ -86,7 +86,7 @@ public class NightViewTests
     {
         NightView metric = First.Update(new PageMessage.ToggleUnits());
         Assert.False(metric.Units.IsUs);
-        Assert.Equal("kW", metric.Strips[2].First.Axis.Unit);
+        Assert.Equal("kW", metric.Strips[0].First.Axis.Unit);
         Assert.True(metric.Update(new PageMessage.ToggleUnits()).Units.IsUs);
     }
 

@@ -139,7 +139,7 @@ public class ChancePageTests
     public void A_click_into_the_strips_puts_the_cursor_there()
     {
         IPage page = Loaded(Opened);
-        PageMessage.PointAt point = Assert.IsType<PageMessage.PointAt>(page.Click(14 + 26, 16, 80, 23));
+        PageMessage.PointAt point = Assert.IsType<PageMessage.PointAt>(page.Click(PlotArea.LeftMargin + 28, 16, 80, 23));
         Assert.InRange(point.Minute, 30 * 60, 37 * 60);
         Assert.Null(page.Click(3, 16, 80, 23));
         Assert.Null(page.Click(40, 3, 80, 23));
@@ -194,7 +194,7 @@ public class ChancePageTests
         double[] low = [.. Enumerable.Repeat(4.0, 60)], high = [.. Enumerable.Repeat(6.0, 60)];
         ValueAxis axis = new(0, 10, "lb");
         DotGrid grid = new(10, 10);
-        StripDrawing.DrawCurve(grid, new Curve("band", high, v => v, axis, Stroke.Band) { Lower = low }.Columns(new(0, 60), grid.Columns), axis, Stroke.Band);
+        StrokeDrawing.DrawCurve(grid, new Curve("band", high, v => v, axis, Stroke.Band, CellStyle.GasLeft) { Lower = low }.Columns(new(0, 60), grid.Columns), axis, Stroke.Band);
         for (int row = 0; row < 10; row++)
             Assert.Equal(row is 4 or 5, grid.IsSet(3, row));
     }

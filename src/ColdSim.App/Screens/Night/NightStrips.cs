@@ -1,0 +1,115 @@
+using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Text;
+using ColdSim.Model.Engine;
+using ColdSim.Planning.Harms;
+using ColdSim.Planning.Nights;
+
+namespace ColdSim.App.Screens.Night;
+
+/// <summary>The strips of a run: gas, inside, what is cold, and gas left. Axes hold for all nights, so that nights compare at a glance.</summary>
+internal static class NightStrips
+{
+    // A warm cylinder can keep up many times what is asked; the strip stops at this multiple of the demand.
+    private const double Headroom = 1.5;
+
+    // The share of its gas with which a burner is not yet short, as the engine has it.
+    private const double Enough_frac = 0.95;
+
+    /// <summary>The strips, top to bottom.</summary>
+    /// <param name="report">The run.</param>
+    /// <param name="units">Units to read.</param>
+    /// <param name="asItIs">The run as it is, drawn dotted, while <paramref name="report"/> is one that is tried; null where nothing is tried.</param>
+    public static IReadOnlyList<Strip> Of(RunReport report, UnitStyle units, RunReport? asItIs = null)
+    {
+        RunSeries series = report.Series;
+        RunSeries? before = asItIs?.Series;
+        return [Gas(series, before, units), Inside(series, before, units), Cold(series, before, units), Left(series, before, units)];
+    }
+
+    /// <summary>What is asked for against what can be kept up, both as gross heat.</summary>
+    private static Strip Gas(RunSeries series, RunSeries? before, UnitStyle units)
+    {
+        double[] demand = HourlyMean.Of(series.Asked_W, series.Count), given = HourlyMean.Of(series.Given_W, series.Count);
+        double[] supply = Run(series.CanGiveWithoutEnd_W, series.Count);
+        double[]? demandBefore = before is null ? null : HourlyMean.Of(before.Asked_W, before.Count);
+        double[]? supplyBefore = before is null ? null : Run(before.CanGiveWithoutEnd_W, before.Count);
+        double asked = Range(units.PowerIn, demand, demandBefore).High, can = Range(units.PowerIn, supply, supplyBefore).High;
+        ValueAxis axis = ValueAxis.Around(0, asked > 0 ? Math.Max(asked, Math.Min(can, asked * Headroom)) : Math.Max(can, 0), units.PowerUnit);
+        return new(
+            new("demand", demand, units.PowerIn, axis, Stroke.Line, CellStyle.Demand) { AsItIs = demandBefore, ShowsMean = true },
+            new("kept up", supply, units.PowerIn, axis, Stroke.Dashes, CellStyle.Supply) { AsItIs = supplyBefore })
+        {
+            Gap = new("SHORT", demand, supply, given, i => i < series.Count && series.Given_W[i] < Enough_frac * series.Asked_W[i]),
+        };
+    }
+
+    /// <summary>Inside, with freezing and the set point ruled; outside where there is no coach.</summary>
+    private static Strip Inside(RunSeries series, RunSeries? before, UnitStyle units)
+    {
+        double[] inside = Run(series.Inside_K, series.Count);
+        double[]? insideBefore = before is null ? null : Run(before.Inside_K, before.Count);
+        double freezing = units.TemperatureIn(Harm.Freezing_K);
+        Rule ice = new("freezing", CellStyle.Freezing, '─', '=', _ => freezing);
+        if (!inside.Any(double.IsFinite))
+            return Outside(series, before, units, Outsides(series, before, units)) with { Rules = [ice], Missing = "no coach" };
+        Extent all = Range(units.TemperatureIn, inside, insideBefore, Run(series.SetPoint_K, series.Count));
+        ValueAxis axis = ValueAxis.Around(all.Low, all.High, units.TemperatureUnit);
+        return new(new("inside", inside, units.TemperatureIn, axis, Stroke.Line, CellStyle.Inside) { AsItIs = insideBefore })
+        {
+            Rules = [ice, new("set point", CellStyle.SetPoint, '╌', '_', i => i < series.Count ? units.TemperatureIn(series.SetPoint_K[i]) : double.NaN)],
+        };
+    }
+
+    /// <summary>The liquid and the air from which it takes its heat: what lies between them drives it.</summary>
+    private static Strip Cold(RunSeries series, RunSeries? before, UnitStyle units)
+    {
+        double[] liquid = Run(series.Liquid_K, series.Count);
+        double[]? liquidBefore = before is null ? null : Run(before.Liquid_K, before.Count);
+        Strip air = Outside(series, before, units, Outsides(series, before, units).With(Range(units.TemperatureIn, liquid, liquidBefore)));
+        return air with { Second = new("liquid", liquid, units.TemperatureIn, air.First.Axis, Stroke.Line, CellStyle.Liquid) { AsItIs = liquidBefore } };
+    }
+
+    private static Strip Outside(RunSeries series, RunSeries? before, UnitStyle units, Extent range)
+    {
+        double[] outside = Run(series.Outside_K, series.Count);
+        double[]? outsideBefore = before is null ? null : Run(before.Outside_K, before.Count);
+        ValueAxis axis = ValueAxis.Around(range.Low, range.High, units.TemperatureUnit);
+        return new(new Curve("outside", outside, units.TemperatureIn, axis, Stroke.Dashes, CellStyle.Outside)
+        {
+            AsItIs = outsideBefore is not null && !outsideBefore.AsSpan().SequenceEqual(outside) ? outsideBefore : null,
+        });
+    }
+
+    private static Extent Outsides(RunSeries series, RunSeries? before, UnitStyle units)
+        => Range(units.TemperatureIn, Run(series.Outside_K, series.Count), before is null ? null : Run(before.Outside_K, before.Count));
+
+    private static Strip Left(RunSeries series, RunSeries? before, UnitStyle units)
+    {
+        double[] left = Run(series.Propane_kg, series.Count);
+        double[]? leftBefore = before is null ? null : Run(before.Propane_kg, before.Count);
+        return new(new("gas left", left, units.MassIn,
+            ValueAxis.Around(0, Range(units.MassIn, left, leftBefore).High, units.MassUnit), Stroke.Line, CellStyle.GasLeft) { AsItIs = leftBefore });
+    }
+
+    private static Extent Range(Func<double, double> read, params ReadOnlySpan<double[]?> curves)
+    {
+        Extent all = Extent.None;
+        foreach (double[]? curve in curves)
+        {
+            if (curve is not null)
+                all = all.With(Curve.Over(curve, read, 0, curve.Length));
+        }
+
+        return all;
+    }
+
+    // After an early end there is no value, not zero.
+    private static double[] Run(double[] samples, int count)
+    {
+        if (count >= samples.Length)
+            return samples;
+        double[] run = [.. samples];
+        run.AsSpan(Math.Max(0, count)..).Fill(double.NaN);
+        return run;
+    }
+}
