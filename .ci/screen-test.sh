@@ -117,6 +117,39 @@ moves Left
 press q
 is_clean 0
 
+# Files: a change on the disk, the person's editor, the clipboard, the list of files. On a copy, with an editor that writes without asking.
+part='files and the editor'
+echo "$part"
+cp -r "$(dirname "$scenario")" "$work/trips"
+trip=$work/trips/$(basename "$scenario")
+cat > "$work/editor" <<'EDITOR'
+#!/usr/bin/env bash
+stty -a < /dev/tty | grep -qw -- 'echo' && echo 'the terminal echoes' > "$2.seen"
+sed -i 's/^title = "/title = "Edited: /' "$2"
+EDITOR
+chmod +x "$work/editor"
+t set-option -s set-clipboard on
+t new-session -d -s night -x 80 -y 24 "export EDITOR='$work/editor --wait'; $(printf '%q' "$coldsim") view $(printf '%q' "$trip"); echo \"ended with \$?\"; exec sleep 600"
+soon shows 'q quit'
+press e
+soon shows 'Edited: '
+[ -f "$trip.seen" ] || fail 'the editor did not have the terminal'
+moves Left
+sed -i 's/^title = "Edited: /title = "Changed: /' "$trip"
+soon shows 'was changed on the disk'
+press R
+soon shows 'Changed: '
+press y
+soon shows 'Copied: '
+copied() { t show-buffer 2>/dev/null | grep -q 'FAILS'; }
+soon copied
+press o
+soon shows '> cold-snap.toml              FAILS'
+press Escape
+soon hides '> cold-snap.toml'
+press q
+is_clean 0
+
 start 'Ctrl-C'
 press C-c
 is_clean 0
@@ -133,9 +166,24 @@ press 'echo so$((1 + 1))far' Enter
 soon shows 'so2far'
 press 'fg; echo "ended with $?"; exec sleep 600' Enter
 soon shows 'q quit'
+raw() { stty -a < "$(t display-message -p -t night '#{pane_tty}')" | grep -qw -- '-icanon'; }
+soon raw
 moves Left
 t resize-window -t night -x 100 -y 30
 soon shows 'clock, hours'
+moves Left
+press q
+is_clean 0
+
+# A window that is dragged: many sizes in a row, the last one counts.
+start 'a storm of sizes'
+for i in $(seq 60); do
+    t resize-window -t night -x $((70 + i % 50)) -y $((20 + i % 20))
+done
+t resize-window -t night -x 90 -y 26
+soon shows 'clock, hours'
+settled() { [ "$(screen | head -n 2 | tail -n 1 | wc -m)" -le 91 ] && shows '? keys'; }
+soon settled
 moves Left
 press q
 is_clean 0

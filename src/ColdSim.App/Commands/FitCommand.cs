@@ -14,7 +14,7 @@ namespace ColdSim.App.Commands;
 /// <summary><c>coldsim fit</c>: learns from the log how the coach really loses heat.</summary>
 internal static class FitCommand
 {
-    private const string Backup = ".bak";
+    internal const string Backup = ".bak";
 
     public static Command Of(Host host)
     {
@@ -99,6 +99,16 @@ internal static class FitCommand
             new(new OutputFile(path, new("this scenario", there => there == before), Force: false) { IsEdit = true }, (fit, to) => to.Write(FitText.With(before, table(fit))),
                 _ => $"fit written into {path}; what was there is in {backup.Path}"),
         ];
+
+    /// <summary>The files of a fit that goes into its scenario: first what was there as FILE.bak, then the scenario.</summary>
+    /// <exception cref="CommandFault">There is another file of that name.</exception>
+    public static IReadOnlyList<FileOutput<FitReport>> InPlace(string path, Host host)
+    {
+        string before = Text(path, host);
+        OutputFile backup = new(path + Backup, new("this scenario with a fit", there => FitText.DiffersInFitOnly(there, before)), Force: false);
+        OutputOption.Check(backup, host);
+        return InPlace(path, backup, before, fit => FitText.Table(fit, Path.GetFileName(LogFile.PathOf(path))));
+    }
 
     private static string Text(string path, Host host)
     {

@@ -70,7 +70,7 @@ internal static class NewCommand
         return path;
     }
 
-    private static CommandWork<string> Work(string path, StarterRig? rig, bool force, Host host)
+    internal static CommandWork<string> Work(string path, StarterRig? rig, bool force, Host host)
     {
         if (path == KeptRig.PathIn(host))
             host.Files.MakeFolder(Path.GetDirectoryName(path)!);

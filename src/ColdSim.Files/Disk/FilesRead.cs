@@ -5,6 +5,16 @@ public sealed class FilesRead
 {
     private readonly List<string> _paths = [];
 
+    /// <summary>The files entered so far, as they were named.</summary>
+    public IReadOnlyList<string> Paths
+    {
+        get
+        {
+            lock (_paths)
+                return [.. _paths];
+        }
+    }
+
     /// <summary>Enters a file that is read, or will be, or would be but for an option; it need not exist.</summary>
     /// <param name="path">As it was named.</param>
     public void Add(string path)

@@ -47,7 +47,9 @@ public static class SeriesCsv
     /// <param name="report">The run.</param>
     /// <param name="output">Takes the text; stays open.</param>
     /// <param name="form">The units and the separator; metric and a comma unless given.</param>
-    public static void Write(RunReport report, TextWriter output, CsvForm? form = null)
+    /// <param name="from">The first time written; the run's start unless given.</param>
+    /// <param name="to">The time before which the last row is; the run's end unless given.</param>
+    public static void Write(RunReport report, TextWriter output, CsvForm? form = null, DateTimeOffset? from = null, DateTimeOffset? to = null)
     {
         form ??= CsvForm.Metric;
         ArgumentNullException.ThrowIfNull(report);
@@ -62,6 +64,8 @@ public static class SeriesCsv
         for (int i = 0; i < report.Series.Count; i++)
         {
             DateTimeOffset time = report.Scenario.Start.AddSeconds(i * RunSeries.Spacing_s);
+            if (time < from || time >= to)
+                continue;
             csv.WriteField(CsvForm.Time(time));
             csv.WriteField(CsvForm.Offset(time));
             foreach (Curve curve in curves)

@@ -33,6 +33,36 @@ internal abstract record FrameMessage
     /// <summary>Opens the help.</summary>
     public sealed record Help : FrameMessage;
 
+    /// <summary>Opens the list of scenario files.</summary>
+    public sealed record ListFiles : FrameMessage;
+
+    /// <summary>Opens the form of a new scenario.</summary>
+    public sealed record AskNew : FrameMessage;
+
+    /// <summary>Opens a scenario file.</summary>
+    public sealed record OpenFile(string Path) : FrameMessage;
+
+    /// <summary>Reads the open scenario again.</summary>
+    public sealed record Reload : FrameMessage;
+
+    /// <summary>Gives the scenario's file to the person's editor.</summary>
+    public sealed record Edit : FrameMessage;
+
+    /// <summary>Puts the verdict's sentence on the clipboard.</summary>
+    public sealed record Copy : FrameMessage;
+
+    /// <summary>Writes the chosen night's curves to a file.</summary>
+    public sealed record Export : FrameMessage;
+
+    /// <summary>Starts work that brings another scenario or a sentence.</summary>
+    public sealed record Start(PageJob Job) : FrameMessage;
+
+    /// <summary>A file was changed by another program; null where all are as they were.</summary>
+    public sealed record FileChanged(string? Path) : FrameMessage;
+
+    /// <summary>Says something in the last row.</summary>
+    public sealed record Say(string Text) : FrameMessage;
+
     /// <summary>Lets the mouse click, or leaves it to the terminal, where a drag selects text.</summary>
     public sealed record ToggleMouse : FrameMessage;
 

@@ -11,6 +11,8 @@ internal sealed class FrameScreen : Runnable
 {
     private static readonly TimeSpan BetweenCounts = TimeSpan.FromMilliseconds(250);
 
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(1);
+
     private readonly TerminalStyles _styles;
     private readonly bool _plain;
     private readonly JobDispatcher _jobs;
@@ -29,6 +31,12 @@ internal sealed class FrameScreen : Runnable
     }
 
     public FrameView View { get; private set; }
+
+    /// <summary>The file that the person wants to edit, for which the terminal is given away; null for none.</summary>
+    public string? Editing { get; private set; }
+
+    /// <summary>Raised with text for the terminal's clipboard.</summary>
+    public event Action<string>? Copied;
 
     /// <summary>Raised when the mouse's buttons are to be reported, or no longer.</summary>
     public event Action<bool>? MouseReported;
@@ -119,16 +127,11 @@ internal sealed class FrameScreen : Runnable
         base.Dispose(disposing);
     }
 
-    private void Take(FrameMessage message)
+    /// <summary>Takes a message as if a key had sent it.</summary>
+    public void Take(FrameMessage message)
     {
         View = View.Update(message);
-        _jobs.Synchronize(View.Jobs);
-        if (_jobs.IsBusy && !_isCounting)
-        {
-            _isCounting = true;
-            App?.AddTimeout(BetweenCounts, Count);
-        }
-
+        Start();
         if (View.Effect is { } effect)
         {
             View = View with { Effect = null };
@@ -138,6 +141,16 @@ internal sealed class FrameScreen : Runnable
         SetNeedsDraw();
     }
 
+    private void Start()
+    {
+        _jobs.Synchronize(View.AllJobs);
+        if (_jobs.IsBusy && !_isCounting)
+        {
+            _isCounting = true;
+            App?.AddTimeout(BetweenCounts, Count);
+        }
+    }
+
     private void Do(TerminalEffect effect)
     {
         switch (effect)
@@ -145,10 +158,35 @@ internal sealed class FrameScreen : Runnable
             case TerminalEffect.Quit:
                 App?.RequestStop();
                 break;
+            case TerminalEffect.Edit edit:
+                Editing = edit.Path;
+                App?.RequestStop();
+                break;
+            case TerminalEffect.Copy copy:
+                Copied?.Invoke(copy.Text);
+                break;
             case TerminalEffect.ReportMouse mouse:
                 MouseReported?.Invoke(mouse.On);
                 break;
         }
+    }
+
+    // Looks once a second whether a file was changed by another program; nothing is drawn for it.
+    private void WatchFiles() => App?.AddTimeout(BetweenLooks, () =>
+    {
+        if (View is { ChangedFile: null, Work: null, Source.Stamps: { } stamps } && stamps.Changed() is { } path)
+            Take(new FrameMessage.FileChanged(path));
+        return true;
+    });
+
+    /// <summary>Starts what the frame lists before its first message, and looks at the files from then on.</summary>
+    protected override void OnIsRunningChanged(bool newIsRunning)
+    {
+        base.OnIsRunningChanged(newIsRunning);
+        if (!newIsRunning)
+            return;
+        WatchFiles();
+        Start();
     }
 
     private bool Count()

@@ -77,12 +77,19 @@ internal static class FrameSheet
             sheet.Put(0, sheet.Height - 1, CellText.Join([sheet.Row(sheet.Height - 1).TrimEnd(), PageKeys(view), .. Common], "  ", sheet.Width));
         if (view.Asked is { } asked)
             Ask(sheet, asked);
+        else if (LastRow(view) is { } text)
+            sheet.Put(0, sheet.Height - 1, CellText.Cut(text, sheet.Width).PadRight(sheet.Width), CellStyle.Strong);
     }
 
     /// <summary>What the last row says of the row of pages, such as "1-7 pages".</summary>
     private static string PageKeys(FrameView view) => $"{PageNumbers(view.Pages)} pages";
 
     private static IEnumerable<string> Common => ScreenCommand.Everywhere.Where(c => c.Brief.Length > 0).Select(c => c.Brief);
+
+    // What was just asked for comes before the keys; a file that changed meanwhile is said until it is read.
+    private static string? LastRow(FrameView view) => view.Work is { } work ? $"{work.Job.Description}…  Esc stop"
+        : view.Notice.Length > 0 ? view.Notice
+        : view.ChangedFile is { } file ? $"{CellText.SingleWidth(Path.GetFileName(file))} was changed on the disk.  R read it  ? keys  q quit" : null;
 
     private static void Ask(Sheet sheet, KeyBinding asked)
     {

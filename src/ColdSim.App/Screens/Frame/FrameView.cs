@@ -27,6 +27,24 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
     /// <summary>Whether mouse buttons are reported; otherwise a drag selects text.</summary>
     public bool ReportsMouse { get; init; }
 
+    /// <summary>What the screen was opened on; null where there is nothing to open again.</summary>
+    public Opening? Source { get; init; }
+
+    /// <summary>The file that was changed by another program since it was read; null for none.</summary>
+    public string? ChangedFile { get; init; }
+
+    /// <summary>An answer to the last key, gone with the next.</summary>
+    public string Notice { get; init; } = "";
+
+    /// <summary>Work for the frame itself: opening a file, writing one.</summary>
+    public RunningJob? Work { get; init; }
+
+    /// <summary>The job of the overlay.</summary>
+    public RunningJob? OverJob { get; init; }
+
+    /// <summary>All jobs that run.</summary>
+    public IReadOnlyList<RunningJob?> AllJobs => [.. Jobs, Work, OverJob];
+
     /// <summary>What the terminal is to do; null for nothing.</summary>
     public TerminalEffect? Effect { get; init; }
 
@@ -53,7 +71,7 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
     /// <summary>An overlay takes what it uses; another key closes it and does what it does on the page.</summary>
     private static FrameView OverPage(FrameView view, FrameMessage message)
     {
-        if (view.Over is not { } over || message is FrameMessage.Resized or FrameMessage.JobProgressed or FrameMessage.JobEnded or FrameMessage.Quit)
+        if (view.Over is not { } over || IsFromOutside(message) || message is FrameMessage.Quit)
             return Changed(view, message);
         if (message is not FrameMessage.ToPage input || (!over.TakesText && !IsForList(input.Message)))
             return Changed(view with { Over = null }, message);
@@ -62,14 +80,21 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
         return step.Then is { } then ? Changed(after, then) : after;
     }
 
+    private static bool IsFromOutside(FrameMessage message)
+        => message is FrameMessage.Resized or FrameMessage.JobProgressed or FrameMessage.JobEnded or FrameMessage.FileChanged or FrameMessage.Say;
+
     private static bool IsForList(PageMessage message) => message is PageMessage.Rows or PageMessage.Pages or PageMessage.First or PageMessage.Last
         or PageMessage.Choose or PageMessage.Close or PageMessage.NextEvent or PageMessage.Step or PageMessage.Backspace;
 
     private static FrameView Changed(FrameView before, FrameMessage message)
     {
-        FrameView view = message is FrameMessage.JobProgressed or FrameMessage.JobEnded or FrameMessage.Resized ? before : before with { Asked = null };
+        FrameView view = IsFromOutside(message) ? before : before with { Asked = null, Notice = "" };
         return message switch
         {
+            FrameMessage.ListFiles or FrameMessage.AskNew or FrameMessage.OpenFile or FrameMessage.Reload or FrameMessage.Edit or FrameMessage.Copy or FrameMessage.Export
+                or FrameMessage.Start => FrameFiles.Asked(view, message),
+            FrameMessage.FileChanged changed => view with { ChangedFile = changed.Path },
+            FrameMessage.Say say => view with { Notice = say.Text },
             FrameMessage.GoTo go => Opened(view, go.Key),
             FrameMessage.ToNeighbour to => Opened(view, view.Pages[(view.Open + to.Direction + view.Pages.Count) % view.Pages.Count].Key),
             FrameMessage.ToNight to => InNight(view, to.Night),
@@ -86,7 +111,9 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
             {
                 Jobs = [.. view.Jobs.Select(j => j?.Job == progress.Job ? j with { Done = progress.Done, Seconds = progress.Seconds } : j)],
             },
-            FrameMessage.JobEnded ended => IndexOf(view, ended.Job) is >= 0 and int at ? Send(view, at, ended.Message) : view,
+            FrameMessage.JobEnded ended when view.Work?.Job == ended.Job => FrameFiles.Ended(view with { Work = null }, ended),
+            FrameMessage.JobEnded ended when view.OverJob?.Job == ended.Job => view with { Over = view.Over?.Update(ended.Message, view.Height - FrameSheet.Rows).Open },
+            FrameMessage.JobEnded ended => IndexOf(view, ended.Job) is >= 0 and int at ? FrameFiles.Follow(Send(view, at, ended.Message), ended.Message) : view,
             _ => view,
         };
     }
@@ -115,6 +142,8 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
                 : Send(view, view.Open, new PageMessage.Cancelled());
         }
 
+        if (view.Work is not null)
+            return view with { Work = null, Notice = "Stopped." };
         FrameView closed = Send(view, view.Open, message);
         return closed.Page.Equals(view.Page) ? Opened(view, view.Pages[0].Key) : closed;
     }
@@ -141,7 +170,8 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
                 jobs[i] = view.Jobs[i]?.Job == due ? view.Jobs[i] : i == view.Open ? new RunningJob(due) : null;
         }
 
-        return view with { Jobs = jobs };
+        RunningJob? over = view.Over?.DueJob is not { } job ? null : view.OverJob?.Job == job ? view.OverJob : new RunningJob(job);
+        return view with { Jobs = jobs, OverJob = over };
     }
 
     private static FrameView Opened(FrameView view, char key)
@@ -155,10 +185,10 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
     private static FrameView WithUnits(FrameView view, UnitStyle units)
         => Broadcast(view with { Units = units }, new PageMessage.UnitsChanged(units));
 
-    private static FrameView Broadcast(FrameView view, PageMessage message)
+    internal static FrameView Broadcast(FrameView view, PageMessage message)
         => view with { Pages = [.. view.Pages.Select(p => p.Update(message))] };
 
-    private static FrameView Send(FrameView view, int at, PageMessage message)
+    internal static FrameView Send(FrameView view, int at, PageMessage message)
         => view with { Pages = [.. view.Pages.Select((p, i) => i == at ? p.Update(message) : p)] };
 
     private static int IndexOf(FrameView view, PageJob job) => view.Jobs.Select(j => j?.Job).ToList().IndexOf(job);

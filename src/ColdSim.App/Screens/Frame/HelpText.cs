@@ -3,7 +3,7 @@ using ColdSim.App.Screens.Pages;
 
 namespace ColdSim.App.Screens.Frame;
 
-/// <summary>The help: the keys of the place, how to read it, and the keys of every page.</summary>
+/// <summary>The help: the keys of the place, the keys of every page, and how to read the place.</summary>
 /// <param name="Lines">All of it.</param>
 /// <param name="Row">The first row that is shown.</param>
 internal sealed record HelpText(IReadOnlyList<string> Lines, int Row = 0) : Overlay
@@ -16,10 +16,10 @@ internal sealed record HelpText(IReadOnlyList<string> Lines, int Row = 0) : Over
     public static HelpText Of(FrameView view) => new(
         [
             $"KEYS OF THIS PAGE, {view.Page.Title.ToUpperInvariant()}", .. ScreenCommand.OfPage(view).SelectMany(Line), "",
-            .. view.Page.Help, "",
             "EVERY PAGE",
             $"  {FrameSheet.PageNumbers(view.Pages),-KeyWidth}a page, F2 to F9 too; each keeps its state",
-            .. ScreenCommand.Everywhere.SelectMany(Line),
+            .. ScreenCommand.Everywhere.SelectMany(Line), "",
+            .. view.Page.Help,
         ]);
 
     public override void Draw(Sheet sheet, int top)
@@ -27,7 +27,7 @@ internal sealed record HelpText(IReadOnlyList<string> Lines, int Row = 0) : Over
         int rows = Math.Max(1, sheet.Height - top - Around), first = Math.Clamp(Row, 0, Math.Max(0, Lines.Count - rows));
         for (int i = first; i < Math.Min(Lines.Count, first + rows); i++)
             sheet.Put(0, top + 1 + i - first, CellText.Cut(Lines[i], sheet.Width), Lines[i].StartsWith(' ') ? CellStyle.Plain : CellStyle.Strong);
-        string where = first + rows < Lines.Count ? "↓ more below" : "end of help";
+        string where = first + rows < Lines.Count ? "↓ more below" : "end";
         sheet.Put(0, sheet.Height - 1, CellText.Join([where, "Esc back", "q quit", "↑↓ scroll"], "  ", sheet.Width));
     }
 

@@ -19,6 +19,12 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
     /// <summary>The files that were read for it, which the log may not be.</summary>
     public FilesRead? Reads { get; init; }
 
+    /// <summary>The scenario files that can be opened from the screen; null for none.</summary>
+    public IScenarioFiles? Files { get; init; }
+
+    /// <summary>The files as they were when they were read.</summary>
+    public FileStamps Stamps { get; init; } = FileStamps.None;
+
     /// <summary>The scenario as its file says, with which the log is compared; null where the run is of it.</summary>
     public Scenario? AsWritten { get; init; }
 
@@ -30,7 +36,7 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
             OptionsPage.Of(Report, Options, units),
             WhyPage.Of(Report, units),
             LimitsPage.Of(Report.Scenario, units),
-            ReadingsPage.Of(AsWritten ?? Report.Scenario, File, units, Clock) with { Reads = Reads },
+            ReadingsPage.Of(AsWritten ?? Report.Scenario, File, units, Clock) with { Reads = Reads, TakeOver = Files is { } files && File is { } file ? fit => files.TakeOver(fit, file) : null },
             ChancePage.Of(Report, units),
             .. GasPage.Of(Report, units),
             .. PowerPage.Of(Report, units),
@@ -38,5 +44,6 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
         units)
     {
         Report = Report,
+        Source = this,
     };
 }

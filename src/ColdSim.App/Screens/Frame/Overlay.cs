@@ -9,6 +9,9 @@ internal abstract record Overlay
     /// <summary>Whether typed characters go to it. Where they do not, a key that it does not use closes it and does what it does on the page.</summary>
     public virtual bool TakesText => false;
 
+    /// <summary>The job whose result it needs: the same object until the result is there; null while it needs none.</summary>
+    public virtual PageJob? DueJob => null;
+
     /// <summary>Draws it on a sheet from a row down to the last.</summary>
     public abstract void Draw(Sheet sheet, int top);
 

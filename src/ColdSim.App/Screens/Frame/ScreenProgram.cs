@@ -40,13 +40,18 @@ internal static class ScreenProgram
         try
         {
             ReadToolkitSettings();
-            using WaitingLoop loop = running = new WaitingLoop();
-            IApplication app = loop.Init();
-            app.Driver!.Force16Colors = true;
-            using FrameScreen screen = new(opening.Frame(units), color && !NoColor);
-            loop.Continued += screen.Redraw;
-            screen.MouseReported += on => loop.ReportsMouse = on;
-            app.Run(screen);
+            FrameView? view = opening.Frame(units);
+            while (view is not null && signal == 0)
+            {
+                string? editing;
+                (view, editing) = Run(view, color && !NoColor, loop => running = loop);
+                if (editing is null || signal != 0)
+                    break;
+                watch.LeavesInterrupts = true;
+                string? fault = PersonsEditor.Edit(editing);
+                watch.LeavesInterrupts = false;
+                view = view.Update(fault is null ? new FrameMessage.Reload() : new FrameMessage.Say(fault));
+            }
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -55,6 +60,22 @@ internal static class ScreenProgram
         }
 
         return signal == 0 ? ExitCode.Done : EndedBySignal + signal;
+    }
+
+    /// <summary>Runs the screen until the person quits or wants to edit a file; the terminal is then as it was.</summary>
+    private static (FrameView View, string? Editing) Run(FrameView view, bool color, Action<WaitingLoop> started)
+    {
+        using WaitingLoop loop = new();
+        started(loop);
+        IApplication app = loop.Init();
+        app.Driver!.Force16Colors = true;
+        using FrameScreen screen = new(view, color);
+        loop.Continued += screen.Redraw;
+        loop.ReportsMouse = view.ReportsMouse;
+        screen.MouseReported += on => loop.ReportsMouse = on;
+        screen.Copied += loop.Copy;
+        app.Run(screen);
+        return (screen.View, screen.Editing);
     }
 
     /// <summary>Has the toolkit read the person's settings of it, where its own start code is left out of the program.</summary>

@@ -27,6 +27,9 @@ internal sealed class SignalWatch : IDisposable
         _registrations = [Register(PosixSignal.SIGHUP, 1), Register(PosixSignal.SIGINT, 2), Register(PosixSignal.SIGTERM, 15)];
     }
 
+    /// <summary>Whether an interrupt is left to the program that has the terminal just now.</summary>
+    public bool LeavesInterrupts { get; set; }
+
     /// <inheritdoc/>
     public void Dispose()
     {
@@ -40,6 +43,8 @@ internal sealed class SignalWatch : IDisposable
         => PosixSignalRegistration.Create(signal, context =>
         {
             context.Cancel = true;
+            if (LeavesInterrupts && signal == PosixSignal.SIGINT)
+                return;
             if (_force is null)
             {
                 _force = new Timer(_ => Environment.Exit(ScreenProgram.EndedBySignal + number), null, Patience, Timeout.InfiniteTimeSpan);

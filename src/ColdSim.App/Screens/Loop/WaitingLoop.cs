@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Text;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
@@ -25,6 +26,7 @@ internal sealed class WaitingLoop : IDisposable
     private readonly WaitingInput? _input;
     private readonly SynchronizedOutput? _output;
     private bool _reportsMouse;
+    private TerminalMode? _mode;
     private readonly PosixSignalRegistration[] _signals = [];
     private readonly long _started = Environment.TickCount64;
     private bool _again = true;
@@ -68,10 +70,15 @@ internal sealed class WaitingLoop : IDisposable
     public IApplication Init()
     {
         IApplication app = Application.Init();
+        if (_output is not null)
+            _mode = TerminalMode.Current();
         _output?.Write(MouseModes.Begin);
         ReportsMouse = false;
         return app;
     }
+
+    /// <summary>Puts text on the terminal's clipboard (OSC 52), where the terminal lets a program do so.</summary>
+    public void Copy(string text) => _output?.Write($"\x1b]52;c;{Convert.ToBase64String(Encoding.UTF8.GetBytes(text))}\a");
 
     /// <inheritdoc/>
     public void Dispose()
@@ -95,6 +102,7 @@ internal sealed class WaitingLoop : IDisposable
     // What other threads ask for is a timer that is due at once, and its adding wakes the loop.
     private void Wait()
     {
+        _mode?.Keep();
         int milliseconds = (int)(_again || Environment.TickCount64 - _started < Starting.TotalMilliseconds ? Afterwards : Longest).TotalMilliseconds;
         if (Application.TimedEvents is TimedEvents timers && timers.CheckTimers(out int due))
             milliseconds = Math.Min(milliseconds, due);

@@ -43,6 +43,9 @@ internal interface IPage
     /// <summary>The page after a message.</summary>
     IPage Update(PageMessage message);
 
+    /// <summary>The page after its scenario was read again, with what it keeps of what it was before.</summary>
+    IPage After(IPage before) => this;
+
     /// <summary>The message that a click means; null for none.</summary>
     PageMessage? Click(int x, int y, int width, int height) => null;
 }

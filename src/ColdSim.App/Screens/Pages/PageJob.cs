@@ -35,6 +35,9 @@ internal sealed class PageJob(string description, Func<IProgress<int>, Cancellat
         => ledgers.All(l => l.Closes) ? result : throw new InvalidOperationException(OpenLedger);
 }
 
+/// <summary>A result of a job that changed the scenario's files: all pages are read and run again from them.</summary>
+internal interface IFilesChanged;
+
 /// <summary>A job that runs.</summary>
 /// <param name="Job">The job.</param>
 /// <param name="Done">Steps that are done.</param>

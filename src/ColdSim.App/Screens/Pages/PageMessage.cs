@@ -49,6 +49,9 @@ internal abstract record PageMessage
     /// <summary>Marks the chosen row, or takes its mark away.</summary>
     public sealed record ToggleMark : PageMessage;
 
+    /// <summary>Takes over what the page has found.</summary>
+    public sealed record TakeOver : PageMessage;
+
     /// <summary>A character, to a page that takes text.</summary>
     public sealed record Typed(Rune Character) : PageMessage;
 

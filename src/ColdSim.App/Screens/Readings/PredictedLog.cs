@@ -1,3 +1,4 @@
+using ColdSim.App.Screens.Pages;
 using ColdSim.App.Text;
 using ColdSim.Files;
 using ColdSim.Files.Logs;
@@ -54,4 +55,8 @@ internal sealed record ReadingsFit(FitReport? Report, IReadOnlyList<string> Reas
 
 /// <summary>A reading was written to the log.</summary>
 /// <param name="Notice">Which, in words.</param>
-internal sealed record ReadingWritten(string Notice);
+internal sealed record ReadingWritten(string Notice) : IFilesChanged;
+
+/// <summary>A fit was written into the scenario.</summary>
+/// <param name="Notice">Where, in words.</param>
+internal sealed record FitTaken(string Notice) : IFilesChanged;

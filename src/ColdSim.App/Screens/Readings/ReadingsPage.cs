@@ -4,6 +4,7 @@ using ColdSim.App.Text;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Planning;
+using ColdSim.Planning.Fits;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 
@@ -28,6 +29,9 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
 
     /// <summary>The files that were read for the run, which the log may not be.</summary>
     public FilesRead? Reads { get; init; }
+
+    /// <summary>Writes a fit into the scenario and says where; null where the scenario has no file.</summary>
+    public Func<FitReport, string>? TakeOver { get; init; }
 
     public ReadingsTab Tab { get; init; }
 
@@ -79,6 +83,8 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
                 Cost = "runs it through the log many times, some seconds; Esc stops it",
             },
             new("←→", "the log", new PageMessage.Step(10), "← log"),
+            .. Fit?.Report is null || TakeOver is null ? Array.Empty<KeyBinding>()
+                : [new("t", "take the fit over into the scenario", new PageMessage.TakeOver(), "t take the fit over")],
             .. KeysOfPrediction,
         ];
 
@@ -127,6 +133,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
         PageMessage.Completed { Result: ReadingsFit fit } => this with { Fit = fit, DueJob = null, WithFit = fit.Prediction is not null, Notice = "" },
         PageMessage.Completed { Result: ReadingWritten written }
             => (this with { Form = Form.Cleared(), Notice = written.Notice, IsWriting = false, Fit = null, WithFit = false }).Loading(keepVisible: true),
+        PageMessage.Completed { Result: FitTaken taken } => this with { DueJob = null, IsWriting = false, Notice = taken.Notice },
         PageMessage.Failed failed => this with { DueJob = null, IsWriting = false, Notice = failed.Reason },
         PageMessage.Cancelled => IsWriting ? this : this with { DueJob = null, Notice = "Stopped." },
         PageMessage.Resized or PageMessage.Opened => this,
@@ -224,6 +231,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
             PageMessage.Choose when Tab == ReadingsTab.Log => Log is null ? Loading(keepVisible: false) : this with { Tab = ReadingsTab.Entry, Notice = "" },
             PageMessage.Choose => DueJob is null ? StartFit() : this,
             PageMessage.ToggleMark when Fit?.Prediction is not null => this with { WithFit = !WithFit },
+            PageMessage.TakeOver when Fit?.Report is { } fit && TakeOver is { } take && DueJob is null => Taking(fit, take),
             PageMessage.Close => this with { Tab = ReadingsTab.Log, Row = 0, Notice = "" },
             PageMessage.Rows rows => At(Row + rows.Count),
             PageMessage.Pages pages => At(Row + pages.Count * RowsOfAPage),
@@ -232,6 +240,17 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
             _ => this,
         };
     }
+
+    /// <summary>The form, the part that is open and what was just said are kept.</summary>
+    public IPage After(IPage before) => before is ReadingsPage was
+        ? this with { Tab = was.Tab, Form = was.Form, Notice = was.Notice, DueJob = DueJob is null ? null : Loading(keepVisible: true).DueJob } : this;
+
+    private ReadingsPage Taking(FitReport fit, Func<FitReport, string> take) => this with
+    {
+        Notice = "",
+        IsWriting = true,
+        DueJob = new PageJob("Writing the fit into the scenario", (_, _) => new FitTaken(take(fit))) { KeepsPageVisible = true },
+    };
 
     private ReadingsPage StartFit()
     {
