@@ -74,7 +74,7 @@ internal static class NewCommand
     {
         if (path == KeptRig.PathIn(host))
             host.Files.MakeFolder(Path.GetDirectoryName(path)!);
-        IReadOnlyList<(string Path, string Text)> starters = WithSchema(
+        List<(string Path, string Text)> starters = WithSchema(
             path, rig is null ? StarterScenario.FilesOf(path) : StarterFiles.Of(rig, path, host.Clock.GetLocalNow()));
         (OutputFile File, string Text)[] files =
             [.. starters.Select(f => (new OutputFile(f.Path, Kind(f.Path, path, f.Text), force), f.Text))];
@@ -101,7 +101,7 @@ internal static class NewCommand
     }
 
     // The starter's files, of which the scenario names the schema beside it in its first line.
-    private static IReadOnlyList<(string Path, string Text)> WithSchema(string scenario, IReadOnlyList<(string Path, string Text)> starters)
+    private static List<(string Path, string Text)> WithSchema(string scenario, IReadOnlyList<(string Path, string Text)> starters)
     {
         List<(string Path, string Text)> files = [.. starters];
         int last = files.Count - 1;
