@@ -13,6 +13,7 @@ internal static class CommandTree
         ("compare", CompareCommand.Of),
         ("trip", TripCommand.Of),
         ("limits", LimitsCommand.Of),
+        ("buy", BuyCommand.Of),
         ("freeze", FreezeCommand.Of),
         ("explain", ExplainCommand.Of),
         ("report", ReportCommand.Of),

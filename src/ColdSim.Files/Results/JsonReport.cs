@@ -11,6 +11,7 @@ using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Logs;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Purchases;
 using ColdSim.Planning.Reports;
 using ColdSim.Planning.Trips;
 
@@ -75,6 +76,10 @@ public static class JsonReport
     /// <summary>Writes readings of a cylinder.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
     public static void Write(GaugeReport report, Stream output) => FigureJson.WriteDocument(GaugeFigures.All, report, output);
+
+    /// <summary>Writes set-ups that can be bought.</summary>
+    /// <inheritdoc cref="Write(RunReport, Stream)"/>
+    public static void Write(PurchaseReport report, Stream output) => FigureJson.WriteDocument(PurchaseFigures.All, report, output);
 
     /// <summary>Writes a diagnosis.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>

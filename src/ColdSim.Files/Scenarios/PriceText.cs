@@ -43,8 +43,10 @@ internal static class PriceText
         return null;
     }
 
-    // The sign of money may be written before or behind the sum; 'currency' says which it is.
-    private static Price? Read(string text, bool each)
+    /// <summary>A price as it is written; null where it is none. The sign of money may be before or behind the sum; 'currency' says which it is.</summary>
+    /// <param name="text">Such as "$4.35/gal".</param>
+    /// <param name="each">Whether it may be for an exchange.</param>
+    public static Price? Read(string text, bool each)
     {
         string[] parts = text.Split(text.Contains(" per ", StringComparison.OrdinalIgnoreCase) ? " per " : "/", StringSplitOptions.TrimEntries);
         if (parts.Length != 2 || !NumberText.TryRead(WithoutSign(parts[0]), out double money, out string rest, out _) || rest.Length > 0 || money is < 0 or > PriceKey.Most)

@@ -83,6 +83,9 @@ public enum ReportTable
     /// <summary>What a fit found.</summary>
     Fit,
 
+    /// <summary>Set-ups that can be bought.</summary>
+    Purchases,
+
     /// <summary>Causes of a fault, ranked.</summary>
     Diagnosis,
 

@@ -11,6 +11,7 @@ using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Purchases;
 using ColdSim.Planning.Reports;
 using ColdSim.Planning.Trips;
 
@@ -33,6 +34,7 @@ internal static class JsonPage
         ["capacity"] = CapacityFigures.All,
         ["freeze"] = FreezeFigures.All,
         ["explain"] = ExplainFigures.All,
+        ["buy"] = PurchaseFigures.All,
         ["diagnose"] = DiagnosisFigures.All,
         ["chance"] = ChanceReportFigures.All,
         ["log"] = LogFigures.All,

@@ -11,7 +11,7 @@ public class CommandTreeTests
     {
         using Host host = new(Stream.Null, TextWriter.Null);
         string[] names = [.. CommandTree.Of(host).Subcommands.Select(c => c.Name)];
-        Assert.Equal(19, names.Length);
+        Assert.Equal(23, names.Length);
         foreach (string name in names)
             Assert.Equal(name, Assert.Single(CommandTree.Of(host, name).Subcommands).Name);
     }

@@ -1,0 +1,43 @@
+using System.Globalization;
+using ColdSim.Planning.Figures;
+using ColdSim.Planning.Purchases;
+
+namespace ColdSim.App.Text;
+
+/// <summary>Set-ups that can be bought, as text.</summary>
+internal static class PurchaseText
+{
+    /// <summary>What follows the answer with <c>--full</c>.</summary>
+    public static IReadOnlyList<TextSection> Sections(PurchaseReport report, UnitStyle units, IReadOnlyList<string> cautions)
+    {
+        List<TextSection> sections = [new("How to read the table", RunText.Points(Legend(report, units), units))];
+        if (report.Scenario.Assumptions.Count > 0)
+            sections.Add(new("Assumed", RunText.Points(report.Scenario.Assumptions, units)));
+        sections.Add(new("Cautions", RunText.Points(cautions, units)));
+        return sections;
+    }
+
+    /// <summary>The set-ups as a table.</summary>
+    public static IReadOnlyList<string> Table(PurchaseReport report, UnitStyle units)
+        => new FigureTable(ReportTable.Purchases, units).Lines(PurchaseFigures.Rows, report.Rows);
+
+    /// <summary>The record in a few words, such as "98 nights from 1 December, coldest -22 °F".</summary>
+    public static string Record(PurchaseReport report, UnitStyle units)
+    {
+        string first = report.Season.Nights[0].Evening.ToString("d MMMM", CultureInfo.InvariantCulture);
+        return string.Create(CultureInfo.InvariantCulture, $"{report.Season.Nights.Count} nights from {first}, coldest {units.WholeTemperature(report.Season.Low_K(0))}");
+    }
+
+    private static IReadOnlyList<string> Legend(PurchaseReport report, UnitStyle units)
+    {
+        string lows = string.Join(", ", report.Lows_K.Select(units.WholeTemperature));
+        return
+        [
+            "full, 1/2, 1/4: the coldest standard night that it is fed through, so full at dusk; where rows end at one low, the furnace may be too small there, not the gas. auto: an automatic changeover; by hand: somebody changes.",
+            $"days a filling: at lows of {lows}, which nine, five and one in ten nights of the record are colder than; 0 where it is not fed.",
+            "short: nights of the record for which not even full cylinders are enough. fills: ways to the filler. swaps: from an empty cylinder to the next.",
+            "The record is run once on a store that never fails; then each set-up is filled up before a night that it would not last, 5 % kept in reserve.",
+            "Electricity for blankets is assumed to be there, on shore power. Money is for gas alone, not for what is bought.",
+        ];
+    }
+}
