@@ -12,8 +12,7 @@ internal static class SchemaCommand
             "schema",
             "Print the JSON Schema of the scenario file, by which an editor completes and checks it; 'new' writes it as "
                 + $"{ScenarioSchema.FileName}.",
-            $"coldsim schema > {ScenarioSchema.FileName}     a scenario names it in its first line:",
-            ScenarioSchema.Line);
+            $"coldsim schema > {ScenarioSchema.FileName}");
         command.SetAction(_ =>
         {
             host.Out.Write(ScenarioSchema.Text());

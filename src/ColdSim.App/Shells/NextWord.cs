@@ -87,12 +87,18 @@ internal sealed record NextWord(IReadOnlyList<OfferedWord> Words, bool Files)
         string kept)
     {
         IReadOnlyList<string> known = [.. sources.SelectMany(s => s(before.GetCompletionContext())).Select(i => i.Label)];
+        if (known.Count == 0 && name is not null)
+            known = Listed(name);
         int comma = typed.LastIndexOf(',') + 1;
         string list = kept + typed[..comma], part = typed[comma..];
         return new(
             [.. known.Where(k => k.StartsWith(part, StringComparison.OrdinalIgnoreCase)).Select(k => new OfferedWord(list + k, ""))],
             FileNames.Contains(name, StringComparer.Ordinal));
     }
+
+    // The words of "us|si"; what is in capitals stands for any value.
+    private static IReadOnlyList<string> Listed(string name)
+        => name.Contains('|', StringComparison.Ordinal) ? [.. name.Split('|').Where(w => !w.Any(char.IsAsciiLetterUpper))] : [];
 
     // The first sentence, in one line.
     private static string Brief(string? description)
