@@ -1,3 +1,4 @@
+using ColdSim.App.Commands;
 using ColdSim.App.Text;
 using ColdSim.App.Text.Answers;
 using ColdSim.Files.Scenarios;
