@@ -1,7 +1,7 @@
 namespace ColdSim.Files;
 
 /// <summary>Quotes of foreign text in messages: as much of it as finds it again, and no more.</summary>
-public static class Quote
+internal static class Quote
 {
     /// <summary>The most characters of a quote.</summary>
     public const int Longest = 60;

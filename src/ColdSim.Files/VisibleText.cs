@@ -11,7 +11,7 @@ namespace ColdSim.Files;
 /// What is read is kept as it was written, so that names still match and are written back unchanged; text passes through here where it is shown.
 /// Applying it twice changes nothing.
 /// </remarks>
-public static class VisibleText
+internal static class VisibleText
 {
     private const char FirstPicture = '\u2400';
     private const char DeletePicture = '\u2421';

@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Disk;
 
 /// <summary>A file could not be read or written; the message is a sentence of ours that names the person's file.</summary>
-public sealed class FileFaultException : IOException
+internal sealed class FileFaultException : IOException
 {
     private FileFaultException(string message, string why, Exception? inner)
         : base(message, inner) => Why = why;

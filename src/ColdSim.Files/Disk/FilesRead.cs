@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Disk;
 
 /// <summary>The files that a run reads, or that belong to what it reads; it overwrites none of them. May be used from several threads.</summary>
-public sealed class FilesRead
+internal sealed class FilesRead
 {
     private readonly List<string> _paths = [];
 

@@ -6,7 +6,7 @@ namespace ColdSim.Files.Disk;
 /// <param name="Path">Where.</param>
 /// <param name="Kind">What is written.</param>
 /// <param name="Force">Whether a file that this program did not write may be replaced too; one that is read never is.</param>
-public sealed record OutputFile(string Path, OutputKind Kind, bool Force)
+internal sealed record OutputFile(string Path, OutputKind Kind, bool Force)
 {
     /// <summary>Whether the file is one that is read, of which a part is changed: it must still be what was read.</summary>
     public bool IsEdit { get; init; }

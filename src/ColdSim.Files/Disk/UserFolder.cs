@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Disk;
 
 /// <summary>The folders in which a person's programs keep their settings and what can be fetched again, and the folders below them.</summary>
-public static class UserFolder
+internal static class UserFolder
 {
     /// <summary>The folder: <c>XDG_CONFIG_HOME</c> or <c>~/.config</c>, <c>%APPDATA%</c>, <c>~/Library/Application Support</c>; null where the person has none.</summary>
     public static string? Settings()

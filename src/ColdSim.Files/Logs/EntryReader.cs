@@ -9,7 +9,7 @@ using static ColdSim.Physics.Units.ConversionFactors;
 namespace ColdSim.Files.Logs;
 
 /// <summary>The columns of a log in their order.</summary>
-public enum LogField
+internal enum LogField
 {
     /// <summary>The time of the reading.</summary>
     Time,
@@ -39,7 +39,7 @@ public enum LogField
 /// <param name="What">What was found.</param>
 /// <param name="Accepted">What is accepted, or null.</param>
 /// <param name="Nearest">The nearest name, or null.</param>
-public sealed record EntryFault(LogField Field, string Detail, string What, string? Accepted, string? Nearest = null)
+internal sealed record EntryFault(LogField Field, string Detail, string What, string? Accepted, string? Nearest = null)
 {
     /// <summary>The option of <c>coldsim log add</c> that the fault belongs to, then what is wrong.</summary>
     /// <param name="method">The entry's method.</param>
@@ -59,7 +59,7 @@ public sealed record EntryFault(LogField Field, string Detail, string What, stri
 /// <summary>Turns one entry into a reading; used both for a line about to be written and for one read back.</summary>
 /// <param name="entry">The entry.</param>
 /// <param name="cylinder">The scenario's cylinder.</param>
-public sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
+internal sealed class EntryReader(LogEntry entry, CylinderSpecification cylinder)
 {
     private const double RestedError_K = 4 * FahrenheitDegree_K;
     private const double DrawnError_K = 9 * FahrenheitDegree_K;

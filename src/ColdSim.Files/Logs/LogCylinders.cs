@@ -4,7 +4,7 @@ using ColdSim.Model;
 namespace ColdSim.Files.Logs;
 
 /// <summary>The cylinders of a scenario by the names that a log uses for them.</summary>
-public static class LogCylinders
+internal static class LogCylinders
 {
     /// <summary>The name that is written; a line of the log holds no control codes, so they are written as they are shown.</summary>
     /// <param name="rig">The rig.</param>

@@ -3,14 +3,14 @@ namespace ColdSim.Files.Logs;
 /// <summary>A further datum of a reading, named as the option of <c>coldsim gauge</c> is.</summary>
 /// <param name="Name">Such as <c>tare</c>.</param>
 /// <param name="Value">As written, such as <c>17.6 lb</c>; empty for a word without a value.</param>
-public readonly record struct LogDetail(string Name, string Value)
+internal readonly record struct LogDetail(string Name, string Value)
 {
     /// <summary><c>name=value</c>, or the name alone.</summary>
     public override string ToString() => Value.Length == 0 ? Name : $"{Name}={Value}";
 }
 
 /// <summary>One line of the log as it is written: texts, with the person's own units.</summary>
-public sealed record LogEntry
+internal sealed record LogEntry
 {
     /// <summary>The time of the reading; written to the minute.</summary>
     public required DateTimeOffset Time { get; init; }

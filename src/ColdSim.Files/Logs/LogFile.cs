@@ -10,7 +10,7 @@ namespace ColdSim.Files.Logs;
 /// <para>A last line without its end (power gone, or an editor's way) is never changed: the new text then begins with a line's end, so that the
 /// unfinished line remains a line of its own, good or damaged.</para>
 /// </remarks>
-public static class LogFile
+internal static class LogFile
 {
     private const int Tries = 400;
     private const int Largest = 1 << 24;

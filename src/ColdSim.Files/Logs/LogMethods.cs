@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Logs;
 
 /// <summary>The methods of reading that a log accepts, and the details that each may have.</summary>
-public static class LogMethods
+internal static class LogMethods
 {
     /// <summary>The cylinder was filled or changed since the reading before.</summary>
     public const string Filled = "filled";

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace ColdSim.Files.Quantities;
 
 /// <summary>A position in degrees as people write it: "46.2,-94.1" or "46.2 N, 94.1 W".</summary>
-public static class PositionText
+internal static class PositionText
 {
     /// <summary>What is accepted.</summary>
     public const string Accepted

@@ -4,7 +4,7 @@ namespace ColdSim.Files.Quantities;
 
 /// <summary>Quantities as people write them, with units of either system; docs/scenario.md lists the units.</summary>
 /// <remarks>The culture of the machine never matters. A fault is one sentence that says what was found and what is accepted.</remarks>
-public static class QuantityText
+internal static class QuantityText
 {
     /// <summary>Reads such as "20 lb".</summary>
     public static bool TryParseMass(string text, out Mass value, out string fault)

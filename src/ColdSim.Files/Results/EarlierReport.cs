@@ -6,7 +6,7 @@ using UnitsNet;
 namespace ColdSim.Files.Results;
 
 /// <summary>Reads the document of an earlier run back, as far as it is compared with a later one.</summary>
-public static class EarlierReport
+internal static class EarlierReport
 {
     private const long MostBytes = 64 << 20;
     private const string Accepted = "accepted: a document that 'coldsim run --json' wrote";

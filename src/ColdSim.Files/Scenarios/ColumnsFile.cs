@@ -6,7 +6,7 @@ using ColdSim.Files.Weather;
 namespace ColdSim.Files.Scenarios;
 
 /// <summary>A file of its own with the keys of <c>[weather.columns]</c>, for a table that is looked into without a scenario.</summary>
-public static class ColumnsFile
+internal static class ColumnsFile
 {
     /// <summary>Reads the file.</summary>
     /// <param name="path">The file.</param>

@@ -3,7 +3,7 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>Weather files on disk, relative names starting at one folder: the scenario's own.</summary>
 /// <param name="folder">The folder; empty for the current one.</param>
 /// <param name="open">Opens a file; null takes the disk's.</param>
-public sealed class FolderWeatherSource(string folder, Func<string, Stream>? open = null) : IWeatherSource
+internal sealed class FolderWeatherSource(string folder, Func<string, Stream>? open = null) : IWeatherSource
 {
     /// <inheritdoc/>
     public bool TryOpen(string file, out Stream? stream, out string shown)

@@ -6,7 +6,7 @@ using ColdSim.Planning.Compare;
 namespace ColdSim.Files.Scenarios;
 
 /// <summary>The keys in which two scenario files differ, with both values as they are written; options are left out.</summary>
-public static class InputDifferences
+internal static class InputDifferences
 {
     private const string Option = "option";
 

@@ -4,7 +4,7 @@ namespace ColdSim.Files.Scenarios;
 
 /// <summary>Changes single keys of a scenario's text and leaves everything else, comments too, as it is.</summary>
 /// <remarks>The changed text is read again like any other, so that a change is checked as if somebody had written it.</remarks>
-public static class ScenarioText
+internal static class ScenarioText
 {
     /// <summary>The text with one key set.</summary>
     /// <param name="text">A scenario that parses.</param>

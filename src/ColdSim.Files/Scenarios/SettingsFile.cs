@@ -7,10 +7,10 @@ namespace ColdSim.Files.Scenarios;
 /// <summary>What a person sets once for every forecast.</summary>
 /// <param name="Contact">How a service can reach the person; null where it is not given.</param>
 /// <param name="From">The service to ask; null where it is not given.</param>
-public sealed record ForecastSettings(string? Contact, string? From);
+internal sealed record ForecastSettings(string? Contact, string? From);
 
 /// <summary>The file of a person's settings, in the folder of the person's settings.</summary>
-public static class SettingsFile
+internal static class SettingsFile
 {
     private const int LongestContact = 100;
 

@@ -3,7 +3,7 @@ using ColdSim.Files.Disk;
 namespace ColdSim.Files.Weather;
 
 /// <summary>Writes sizes of a forecast's errors as the table <c>[chance]</c> of a scenario.</summary>
-public static class ErrorSizesToml
+internal static class ErrorSizesToml
 {
     private const string First = "# Errors of forecasts, from ";
 

@@ -3,7 +3,7 @@ using ColdSim.Physics.Units;
 namespace ColdSim.Files.Weather;
 
 /// <summary>Distances on the earth.</summary>
-public static class GreatCircle
+internal static class GreatCircle
 {
     private const double Earth_m = 6_371_000;
 

@@ -3,7 +3,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Files.Weather;
 
 /// <summary>A column map that is proposed for a table of no known layout.</summary>
-public sealed record MapProposal
+internal sealed record MapProposal
 {
     /// <summary>The table.</summary>
     public required string File { get; init; }

@@ -5,7 +5,7 @@ using ColdSim.Files.Disk;
 namespace ColdSim.Files.Weather;
 
 /// <summary>Writes a proposed column map as the file that <c>--columns</c> reads.</summary>
-public static class MapText
+internal static class MapText
 {
     private const string First = "# A column map, proposed from the headings of ";
 

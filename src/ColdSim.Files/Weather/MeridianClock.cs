@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Weather;
 
 /// <summary>The clock of a meridian, which is near a local one where nothing else is known of that.</summary>
-public static class MeridianClock
+internal static class MeridianClock
 {
     /// <summary>Its offset from UTC.</summary>
     /// <param name="longitude_deg">East positive. [°]</param>

@@ -4,7 +4,7 @@ using ColdSim.Files.Quantities;
 namespace ColdSim.Files.Weather;
 
 /// <summary>What a weather file says of itself, as comment lines above the headings of our own CSV.</summary>
-public static class StationComment
+internal static class StationComment
 {
     private const string Station = "Station: ";
     private const string Position = "Position: ";

@@ -7,7 +7,7 @@ using Lead = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Verification.LeadE
 namespace ColdSim.Files.Weather;
 
 /// <summary>What is reported of forecasts beside observations.</summary>
-public static class VerificationFigures
+internal static class VerificationFigures
 {
     private static IReadOnlyList<Lead> Leads { get; } =
     [

@@ -15,7 +15,7 @@ using Threshold = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Climate.Weath
 namespace ColdSim.Files.Weather;
 
 /// <summary>What is reported of a weather file.</summary>
-public static class WeatherFigures
+internal static class WeatherFigures
 {
     private static IReadOnlyList<Station> Stations { get; } =
     [
@@ -124,4 +124,4 @@ public static class WeatherFigures
 }
 
 /// <summary>A cold row of a weather file as a row of figures.</summary>
-public sealed record ColdHour(WeatherRow Row);
+internal sealed record ColdHour(WeatherRow Row);

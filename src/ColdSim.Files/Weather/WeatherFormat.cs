@@ -50,7 +50,7 @@ public enum WeatherFormat
 }
 
 /// <summary>The names of the formats.</summary>
-public static class WeatherFormatNames
+internal static class WeatherFormatNames
 {
     private static readonly (WeatherFormat Format, string Name, string Title)[] All =
     [

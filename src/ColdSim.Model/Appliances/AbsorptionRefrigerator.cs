@@ -7,7 +7,7 @@ namespace ColdSim.Model.Appliances;
 /// Burner's heat and what it lifts out of the box leave behind the wall, outside. Defaults give a duty of about a third in 15 °C and
 /// nine tenths in 35 °C, as the trade's figures from memory have it; docs/model.md.
 /// </remarks>
-public sealed record AbsorptionRefrigerator : GasAppliance
+internal sealed record AbsorptionRefrigerator : GasAppliance
 {
     /// <summary>Heat lifted out of the box per heat of the burner.</summary>
     public double Performance_frac { get; init; } = 0.2;

@@ -14,7 +14,7 @@ public enum AltitudeRule
 }
 
 /// <summary>A burner's input at a site's altitude.</summary>
-public static class BurnerInput
+internal static class BurnerInput
 {
     private const double CodePerThousandFeet_frac = 0.04;
     private const double CodeFrom_m = 2000 * Foot_m;

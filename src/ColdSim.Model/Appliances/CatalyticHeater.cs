@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Appliances;
 
 /// <summary>A portable or catalytic heater without a flue, by the clock or on a thermostat of its own. It damps the air and needs fresh air.</summary>
-public sealed record CatalyticHeater : GasAppliance
+internal sealed record CatalyticHeater : GasAppliance
 {
     /// <summary>Its own thermostat on the coach's air; null where it burns by the clock.</summary>
     public SwitchBand? OwnThermostat { get; init; }

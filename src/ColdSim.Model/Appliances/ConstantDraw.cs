@@ -2,7 +2,7 @@ namespace ColdSim.Model.Appliances;
 
 /// <summary>A draw of gas at a known rate beside the furnace or instead of it. SI units.</summary>
 /// <remarks>Its rate is that at the site: altitude does not lower it.</remarks>
-public sealed record ConstantDraw : GasAppliance
+internal sealed record ConstantDraw : GasAppliance
 {
     /// <summary>Part of the input that warms the coach.</summary>
     public double HeatToCoach_frac { get; init; }

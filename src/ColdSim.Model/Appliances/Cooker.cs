@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Appliances;
 
 /// <summary>Stove or oven, lit at meals: all of its heat and all of its water stay in the coach.</summary>
-public sealed record Cooker : GasAppliance
+internal sealed record Cooker : GasAppliance
 {
     /// <inheritdoc/>
     public override double WarmsCoach_frac => 1;

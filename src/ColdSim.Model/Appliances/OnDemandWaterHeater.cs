@@ -3,7 +3,7 @@ using ColdSim.Physics.Freezing;
 namespace ColdSim.Model.Appliances;
 
 /// <summary>A water heater that burns only while water runs, with no more gas than the water needs.</summary>
-public sealed record OnDemandWaterHeater : GasAppliance
+internal sealed record OnDemandWaterHeater : GasAppliance
 {
     /// <summary>Water that runs through it in its hours. [kg/s]</summary>
     public required double Flow_kg_s { get; init; }

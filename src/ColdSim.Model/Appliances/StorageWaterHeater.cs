@@ -4,7 +4,7 @@ using ColdSim.Physics.Freezing;
 namespace ColdSim.Model.Appliances;
 
 /// <summary>A tank of hot water over a burner with a thermostat: draws by the clock, and a standing loss at all times.</summary>
-public sealed record StorageWaterHeater : GasAppliance
+internal sealed record StorageWaterHeater : GasAppliance
 {
     /// <summary>Water in the tank. [kg]</summary>
     public required double Water_kg { get; init; }

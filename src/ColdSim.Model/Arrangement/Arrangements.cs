@@ -6,7 +6,7 @@ namespace ColdSim.Model.Arrangement;
 public abstract record CylinderArrangement;
 
 /// <summary>One cylinder open at a time; the next is opened by hand.</summary>
-public sealed record OneAtATime : CylinderArrangement
+internal sealed record OneAtATime : CylinderArrangement
 {
     /// <summary>Delay from the start of a shortage to the change of cylinder. [s]</summary>
     public double NoticedAfter_s { get; init; } = 1800;
@@ -23,7 +23,7 @@ public sealed record OneAtATime : CylinderArrangement
 /// Two first stages feed one second stage. The reserve's spring is set lower, so it passes nothing while the service side holds the
 /// pressure between the stages, and helps as soon as that sags to its setting.
 /// </remarks>
-public sealed record AutomaticChangeover : CylinderArrangement
+internal sealed record AutomaticChangeover : CylinderArrangement
 {
     /// <summary>Intermediate pressure that the reserve side holds. [Pa gauge]</summary>
     public double ReserveSetting_Pa { get; init; } = 5 * Psi_Pa;
@@ -33,7 +33,7 @@ public sealed record AutomaticChangeover : CylinderArrangement
 }
 
 /// <summary>All valves open on one manifold without check valves: one pressure, and vapour free to go from one to the other.</summary>
-public sealed record OpenTogether : CylinderArrangement
+internal sealed record OpenTogether : CylinderArrangement
 {
     /// <summary>Time constant with which different pressures equalise. [s]</summary>
     /// <remarks>

@@ -11,7 +11,7 @@ namespace ColdSim.Model.Coach;
 /// <param name="Ventilation_m3_s">Air that is let in on purpose. [m³/s]</param>
 /// <param name="Leakage">Air that leaks in, by the difference of temperature.</param>
 /// <param name="Air_J_m3K">Heat capacity of outside's air by volume. [J/(m³·K)]</param>
-public readonly record struct CoachCoupling(
+internal readonly record struct CoachCoupling(
     double Envelope_W_K, double Ground_W_K, double Gains_W, double Ventilation_m3_s, InfiltrationInWind Leakage, double Air_J_m3K)
 {
     /// <summary>Air that comes in and goes out. [m³/s]</summary>
@@ -28,7 +28,7 @@ public readonly record struct CoachCoupling(
 /// What would follow within two seconds is not told apart, for no visible difference and steps of a sensible length: furnishings that follow
 /// the air so fast are air, and air counts with at least the capacity with which it follows in two seconds.
 /// </remarks>
-public sealed class CoachBody
+internal sealed class CoachBody
 {
     private const double ShortestTimeConstant_s = 2;
 

@@ -12,7 +12,7 @@ namespace ColdSim.Model.Cylinder;
 /// <param name="Frost">Frost on its wall.</param>
 /// <param name="Blanket_W">Heat that its blanket makes. [W]</param>
 /// <param name="WholeShell_frac">How far its whole shell counts: 0 with liquid, 1 once its vapour is clearly unsaturated.</param>
-public readonly record struct EnclosedCylinder(
+internal readonly record struct EnclosedCylinder(
     CylinderBody Body, double Liquid_m3, double Temperature_K, FrostLayer Frost, double Blanket_W, double WholeShell_frac = 0);
 
 /// <summary>The air in a cover or locker, which the cylinders in it chill. SI units.</summary>
@@ -20,7 +20,7 @@ public readonly record struct EnclosedCylinder(
 /// One node, without a state: its air and skin settle within a minute or a few, a cylinder within hours. Heat through the walls, with the air of the openings
 /// and from the coach's wall equals what the cylinders take; docs/model.md, "Enclosure", has every equation and source.
 /// </remarks>
-public sealed class EnclosureBody
+internal sealed class EnclosureBody
 {
     // ISO 6946: an inside surface resistance of 0.13 m²·K/W, and outside 4 + 4 v by convection.
     private const double InsideFilm_W_m2K = 1 / 0.13;

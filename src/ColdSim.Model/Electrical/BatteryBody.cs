@@ -7,7 +7,7 @@ namespace ColdSim.Model.Electrical;
 /// Stored charge grows by what is sent in times the charge efficiency, and falls by what is taken out times Peukert's factor, which
 /// is never below one: what goes in is what is given, what is stored and what is lost, exactly.
 /// </remarks>
-public sealed class BatteryBody
+internal sealed class BatteryBody
 {
     // The last part before full, over which charging falls from the last rate to nothing: so it is reached without a switch.
     private const double Topping_frac = 0.02;

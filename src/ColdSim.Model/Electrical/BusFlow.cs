@@ -6,7 +6,7 @@ namespace ColdSim.Model.Electrical;
 /// <param name="Converter_W">From shore power or generator through the converter. [W]</param>
 /// <param name="Taken_W">Into the battery, at its terminals. [W]</param>
 /// <param name="Given_W">Out of the battery, at its terminals. [W]</param>
-public readonly record struct BusFlow(double Load_W, double Solar_W, double Converter_W, double Taken_W, double Given_W)
+internal readonly record struct BusFlow(double Load_W, double Solar_W, double Converter_W, double Taken_W, double Given_W)
 {
     /// <summary>Flows by the order of sources: panels first, then the converter, then the battery.</summary>
     /// <param name="load_W">Power of all loads. [W]</param>

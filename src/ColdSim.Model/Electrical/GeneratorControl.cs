@@ -3,7 +3,7 @@ namespace ColdSim.Model.Electrical;
 /// <summary>Starts a generator when the battery is low and stops it when it is well charged, its hours end, or gas fails.</summary>
 /// <remarks>Its starter is on the same battery: without voltage it does not start. After it was starved it is tried again in ten minutes,
 /// and by the charge it runs or rests for a minute at least, as automatic starters do (assumptions).</remarks>
-public sealed class GeneratorControl
+internal sealed class GeneratorControl
 {
     private const double RetryAfter_s = 600;
     private const double ShortestTime_s = 60;

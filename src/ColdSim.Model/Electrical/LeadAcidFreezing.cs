@@ -7,7 +7,7 @@ namespace ColdSim.Model.Electrical;
 /// Specific gravity by charge: a battery maker's support page, middle of its ranges. Freezing point by specific gravity: TM 5-1185, table III. Straight
 /// lines between. Docs: sources.md.
 /// </remarks>
-public static class LeadAcidFreezing
+internal static class LeadAcidFreezing
 {
     private static readonly double[] GravityByQuarter = [1.120, 1.160, 1.190, 1.225, 1.265];
     private static readonly double[] Gravity = [1.100, 1.150, 1.200, 1.250, 1.280];

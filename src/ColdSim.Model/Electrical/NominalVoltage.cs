@@ -7,7 +7,7 @@ namespace ColdSim.Model.Electrical;
 /// Batteries, fans and converters are known by their charge and current, and their voltages move together: a bank is followed by its
 /// charge, and every watt and watt-hour of the 12 V side is a current or a charge times this.
 /// </remarks>
-public static class NominalVoltage
+internal static class NominalVoltage
 {
     /// <summary>Nominal voltage. [V]</summary>
     public const double Bus_V = 12;

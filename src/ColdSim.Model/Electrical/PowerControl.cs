@@ -2,7 +2,7 @@ namespace ColdSim.Model.Electrical;
 
 /// <summary>Low-voltage disconnect with hysteresis: voltage goes when the battery is flat and comes back when it has recovered or other sources carry the load.</summary>
 /// <remarks>Its relay stays open for a minute at least (assumption), as such relays do: one without hysteresis would else open and close without end.</remarks>
-public sealed class PowerControl
+internal sealed class PowerControl
 {
     private const double ShortestOff_s = 60;
 

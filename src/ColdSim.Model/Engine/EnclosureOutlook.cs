@@ -4,7 +4,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Model.Engine;
 
 /// <summary>The weather as enclosed cylinders have it at the samples of a finished run.</summary>
-public sealed class EnclosureOutlook
+internal sealed class EnclosureOutlook
 {
     private readonly EnclosureBody? _enclosure;
     private readonly CylinderBody[] _bodies;

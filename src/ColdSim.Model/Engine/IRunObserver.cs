@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Engine;
 
 /// <summary>Observer of a run, step by step and event by event.</summary>
-public interface IRunObserver
+internal interface IRunObserver
 {
     /// <summary>A step was accepted.</summary>
     /// <param name="record">The step; the next one overwrites it, so copy what is kept.</param>

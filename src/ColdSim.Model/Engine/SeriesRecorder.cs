@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Engine;
 
 /// <summary>Samples a run's curves at one-minute spacing.</summary>
-public sealed class SeriesRecorder : IRunObserver
+internal sealed class SeriesRecorder : IRunObserver
 {
     private readonly RunSeries _series;
     private readonly double[] _gas_J;

@@ -14,7 +14,7 @@ namespace ColdSim.Model.Engine;
 /// purges, weather rows, cylinder changes) are landed on; those of the continuous state (the thermostat's band, a lost flame, the last
 /// liquid, freezing) are located as zero crossings of event functions. The loop allocates nothing.
 /// </remarks>
-public sealed class Simulation
+internal sealed class Simulation
 {
     // Over so short a time the inputs change by less than their equations are good for.
     private const double ShortestHold_s = 10;

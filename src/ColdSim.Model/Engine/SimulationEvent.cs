@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Engine;
 
 /// <summary>Kinds of event at an instant of a run.</summary>
-public enum EventKind
+internal enum EventKind
 {
     /// <summary>The thermostat calls for heat. Value: inside air. [K]</summary>
     HeatCalled,
@@ -129,4 +129,4 @@ public enum EventKind
 /// <param name="Kind">Kind of event.</param>
 /// <param name="Value">The number that goes with the kind.</param>
 /// <param name="Cylinder">Index of the cylinder or node it happens to; 0 for an event of neither.</param>
-public readonly record struct SimulationEvent(double Time_s, EventKind Kind, double Value, int Cylinder = 0);
+internal readonly record struct SimulationEvent(double Time_s, EventKind Kind, double Value, int Cylinder = 0);

@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Engine;
 
 /// <summary>Settings of a run.</summary>
-public sealed record SimulationSettings
+internal sealed record SimulationSettings
 {
     /// <summary>First instant; its offset from UTC is the clock of the run.</summary>
     public required DateTimeOffset Start { get; init; }
@@ -23,7 +23,7 @@ public sealed record SimulationSettings
 /// <param name="End">Reason.</param>
 /// <param name="Ended_s">Time of the end since the start. [s]</param>
 /// <param name="Ledger">Residuals of its balances.</param>
-public readonly record struct SimulationResult(RunEnd End, double Ended_s, LedgerBalance Ledger);
+internal readonly record struct SimulationResult(RunEnd End, double Ended_s, LedgerBalance Ledger);
 
 /// <summary>Why a run ended.</summary>
 public enum RunEnd

@@ -15,7 +15,7 @@ namespace ColdSim.Model.Engine;
 /// <param name="Propane_kg">Propane left in all cylinders. [kg]</param>
 /// <param name="InUse">Place of the cylinder in use: the open one, the service side, or the first with liquid of those open together.</param>
 /// <param name="Cylinders">Reading of each cylinder.</param>
-public record struct Snapshot(
+internal record struct Snapshot(
     double Time_s,
     double Outside_K,
     double Wind_m_s,
@@ -59,7 +59,7 @@ public record struct Snapshot(
 /// <param name="FrostThickness_m">Its depth. [m]</param>
 /// <param name="NormalButane_kg">Of a mixed gas in it, the n-butane. [kg]</param>
 /// <param name="Isobutane_kg">Of a mixed gas in it, the isobutane. [kg]</param>
-public readonly record struct CylinderReading(
+internal readonly record struct CylinderReading(
     double Propane_kg, double Liquid_K, double Hottest_K, double Pressure_Pa, double FrostMass_kg_m2, double FrostThickness_m, double NormalButane_kg = 0,
     double Isobutane_kg = 0)
 {
@@ -69,7 +69,7 @@ public readonly record struct CylinderReading(
 
 /// <summary>A reading for every cylinder that a rig may have, in place, so that a snapshot allocates nothing.</summary>
 [InlineArray(Rig.MostCylinders)]
-public struct CylinderReadings : IEquatable<CylinderReadings>
+internal struct CylinderReadings : IEquatable<CylinderReadings>
 {
     private CylinderReading _first;
 

@@ -5,7 +5,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>One accepted step of a run: the state before and after, and the means of the flows between. SI units.</summary>
 /// <remarks>A run fills one record again and again; copy a step to keep it.</remarks>
-public sealed class StepRecord
+internal sealed class StepRecord
 {
     // The state after a step is the state before the next, so the two places only change their roles.
     private readonly Snapshot[] _ends = new Snapshot[2];
@@ -142,7 +142,7 @@ public sealed class StepRecord
 
 /// <summary>The 12 V side in a step, as means of the step. SI units.</summary>
 /// <param name="consumers">How many draw; their places are those of <see cref="Electrical.PowerSpecification"/>.</param>
-public sealed class PowerUse(int consumers)
+internal sealed class PowerUse(int consumers)
 {
     /// <summary>Power of each load. [W]</summary>
     public double[] Load_W { get; } = new double[consumers];

@@ -10,7 +10,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>Capacity of cylinders and regulator at the samples of a finished run, instantaneous and steady.</summary>
 /// <remarks>Worked out after the run, for the samples that are used, so that the step loop does not pay for it.</remarks>
-public sealed class SupplyOutlook : ISupplyOutlook
+internal sealed class SupplyOutlook : ISupplyOutlook
 {
     private readonly Plant _plant;
     private readonly WeatherSeries _weather;

@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Furnace;
 
 /// <summary>Phase of the ignition sequence.</summary>
-public enum FurnacePhase
+internal enum FurnacePhase
 {
     /// <summary>Nothing.</summary>
     Idle,
@@ -57,7 +57,7 @@ public enum FurnaceChange
 }
 
 /// <summary>Reset by hand of a furnace after a lockout.</summary>
-public interface ILockoutReset
+internal interface ILockoutReset
 {
     /// <summary>The time of the reset; infinite where it is never reset. [s]</summary>
     /// <param name="lockedAt_s">Time of the lockout. [s]</param>
@@ -70,7 +70,7 @@ public interface ILockoutReset
 /// restarts the count. A locked-out furnace tries again by itself after the lockout time, or earlier when it is reset
 /// by hand; when the thermostat stops calling, the lockout is cleared.
 /// </remarks>
-public sealed class FurnaceControl
+internal sealed class FurnaceControl
 {
     private const double FlameProved_s = 600;
 

@@ -5,7 +5,7 @@ namespace ColdSim.Model.Numerics;
 /// <param name="Second">Of its square.</param>
 /// <param name="Third">Of its cube.</param>
 /// <param name="Fourth">Of its fourth power.</param>
-public readonly record struct Quartic(double First, double Second, double Third, double Fourth)
+internal readonly record struct Quartic(double First, double Second, double Third, double Fourth)
 {
     /// <summary>The departure after a part of the step.</summary>
     /// <param name="part">Part of the step.</param>

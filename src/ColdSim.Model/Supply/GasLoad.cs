@@ -3,7 +3,7 @@ namespace ColdSim.Model.Supply;
 /// <summary>What one appliance takes at the regulator's outlet. SI units.</summary>
 /// <param name="Full_kg_s">Gas at full delivery pressure. [kg/s]</param>
 /// <param name="FullPressure_Pa">Delivery pressure from which it takes that. [Pa gauge]</param>
-public readonly record struct GasLoad(double Full_kg_s, double FullPressure_Pa)
+internal readonly record struct GasLoad(double Full_kg_s, double FullPressure_Pa)
 {
     /// <summary>Satisfied fraction: its flow at a delivery pressure per its full flow, 0 to 1.</summary>
     /// <param name="delivery_Pa">Delivery pressure. [Pa gauge]</param>

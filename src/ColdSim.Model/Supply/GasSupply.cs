@@ -7,7 +7,7 @@ namespace ColdSim.Model.Supply;
 /// The regulator passes less the higher the delivery pressure, the appliances take more: they balance at one pressure. While the
 /// cylinder's pressure is clearly above the least that feeds everything, the demand is met and nothing is solved.
 /// </remarks>
-public sealed class GasSupply
+internal sealed class GasSupply
 {
     // Above the least sufficient pressure by this much nothing needs solving; covers the drift allowed before it is found again.
     private const double ClearlyAbove = 1.05;

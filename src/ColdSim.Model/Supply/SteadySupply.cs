@@ -10,7 +10,7 @@ namespace ColdSim.Model.Supply;
 /// A capacity means nothing without the liquid temperature that it allows, so both always go together: the colder the liquid may
 /// become, the more heat flows in and the more can boil.
 /// </remarks>
-public static class SteadySupply
+internal static class SteadySupply
 {
     /// <summary>The steady draw at a fill, in a weather. [kg/s]</summary>
     /// <param name="body">The cylinder.</param>

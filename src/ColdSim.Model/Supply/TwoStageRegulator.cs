@@ -8,7 +8,7 @@ namespace ColdSim.Model.Supply;
 /// What passes the first stage passes the second; the intermediate pressure is the one at which both agree. As the cylinder's
 /// pressure falls the first stage opens wide, then the second, and from there on delivery pressure falls with every further loss.
 /// </remarks>
-public sealed class TwoStageRegulator
+internal sealed class TwoStageRegulator
 {
     // Ratings are stated for gas near this temperature; flow goes with one over its square root only.
     private const double RatingGas_K = 288.15;

@@ -1,7 +1,7 @@
 namespace ColdSim.Model.Thermostat;
 
 /// <summary>A thermostat as a comparator with hysteresis: calls below the dead band, is satisfied above it, and keeps its shortest times.</summary>
-public sealed class ThermostatControl
+internal sealed class ThermostatControl
 {
     private readonly ThermostatSpecification _specification;
     private double _mayChangeFrom_s;

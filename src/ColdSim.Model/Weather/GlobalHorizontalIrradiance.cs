@@ -4,7 +4,7 @@ using ColdSim.Physics.SunAndSky;
 namespace ColdSim.Model.Weather;
 
 /// <summary>Global horizontal irradiance at a site: from the sky where the weather has none, its beam and diffuse parts, and what falls on walls.</summary>
-public static class GlobalHorizontalIrradiance
+internal static class GlobalHorizontalIrradiance
 {
     private static readonly double LowestAltitude_rad = double.DegreesToRadians(3);
 

@@ -8,7 +8,7 @@ namespace ColdSim.Model.Weather;
 /// The wind is brought to the mast of the model, 10 m up in the open, and no further: shelter at the coach and the cylinder is in the
 /// model's own coefficients, and a wind profile here as well would apply it twice.
 /// </remarks>
-public sealed record PlaceShift
+internal sealed record PlaceShift
 {
     /// <summary>Where the temperature was measured, above the sea; null shifts nothing. [m]</summary>
     public double? StationElevation_m { get; init; }

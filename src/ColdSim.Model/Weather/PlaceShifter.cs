@@ -7,7 +7,7 @@ using ColdSim.Physics.SunAndSky;
 namespace ColdSim.Model.Weather;
 
 /// <summary>Carries weather to the place row by row; a hollow holds the rows of one night, until it is known whether that was calm.</summary>
-public sealed class PlaceShifter
+internal sealed class PlaceShifter
 {
     private const double Mast_m = 10;
     private const double Rim_rad = -0.833 * Math.PI / 180;

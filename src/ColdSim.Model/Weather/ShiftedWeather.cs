@@ -2,7 +2,7 @@ namespace ColdSim.Model.Weather;
 
 /// <summary>A copy of a weather whose rows can be shifted again and again without new memory.</summary>
 /// <remarks>It belongs to one thread: a run on <see cref="Series"/> must be over before rows are shifted again.</remarks>
-public sealed class ShiftedWeather
+internal sealed class ShiftedWeather
 {
     /// <summary>No row gets colder, nor its dew point. [K]</summary>
     internal const double Coldest_K = 190;

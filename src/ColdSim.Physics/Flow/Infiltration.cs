@@ -5,7 +5,7 @@ namespace ColdSim.Physics.Flow;
 /// Source: ASHRAE Handbook of Fundamentals, basic model (Sherman and Grimsrud 1980). Made for houses; a coach is lower, so the stack
 /// part is on the high side.
 /// </remarks>
-public static class Infiltration
+internal static class Infiltration
 {
     private static readonly double[] BasicWind = [0, 0.000319, 0.000246, 0.000174, 0.000104, 0.000032];
 
@@ -45,7 +45,7 @@ public static class Infiltration
 /// <summary>Infiltration at one wind: √(stack |ΔT| + wind).</summary>
 /// <param name="Stack_m6_s2K">Square of the flow per kelvin of difference. [m⁶/(s²·K)]</param>
 /// <param name="Wind_m6_s2">Square of the flow of the wind alone. [m⁶/s²]</param>
-public readonly record struct InfiltrationInWind(double Stack_m6_s2K, double Wind_m6_s2)
+internal readonly record struct InfiltrationInWind(double Stack_m6_s2K, double Wind_m6_s2)
 {
     /// <summary>Air that leaks in. [m³/s]</summary>
     /// <param name="dT_K">Inside less outside; its sign does not matter. [K]</param>

@@ -5,7 +5,7 @@ namespace ColdSim.Physics.Flow;
 /// Sources: British Standard 5925 and ASHRAE Handbook of Fundamentals, natural ventilation: two openings in series by the orifice law, a discharge coefficient of 0.61,
 /// and wind on the openings of one side. Together as the root of the sum of squares (ASHRAE). No checks.
 /// </remarks>
-public static class Openings
+internal static class Openings
 {
     /// <summary>Discharge coefficient of a sharp-edged opening.</summary>
     public const double Discharge = 0.61;

@@ -5,7 +5,7 @@ namespace ColdSim.Physics.Flow;
 /// Isentropic flow of an ideal gas (Saint-Venant and Wantzel 1839; ISO 9300 gives the choked form). Real propane at 10 bar is
 /// 15 % denser than ideal, so a discharge coefficient fitted to a rating carries that. No checks: called every step.
 /// </remarks>
-public static class Orifice
+internal static class Orifice
 {
     /// <summary>Ratio of the specific heats of propane gas.</summary>
     public const double Gamma = 1.13;

@@ -5,7 +5,7 @@ namespace ColdSim.Physics.Flow;
 /// Source: ASHRAE Handbook of Fundamentals, airflow around buildings: power laws that meet at the top of the boundary layer.
 /// Made for heights of buildings; below about 2 m it is an extrapolation.
 /// </remarks>
-public static class WindProfile
+internal static class WindProfile
 {
     /// <summary>Lowest height, m.</summary>
     public const double MinHeight_m = 0.1;

@@ -1,7 +1,7 @@
 namespace ColdSim.Physics.Fluids;
 
 /// <summary>A pure fluid that a gas may be mixed of: its equation of state and its saturation line.</summary>
-public sealed class Fluid
+internal sealed class Fluid
 {
     private readonly HelmholtzEquation _equation;
     private readonly Func<double, double> _startLiquid_kg_m3, _startVapour_kg_m3;

@@ -2,7 +2,7 @@ namespace ColdSim.Physics.Fluids;
 
 /// <summary>Properties of one phase of a fluid at a temperature and a density, from derivatives of the Helmholtz energy.</summary>
 /// <remarks>The relations are those of any Helmholtz equation, such as table 3 of Lemmon, McLinden and Wagner (2009).</remarks>
-public readonly struct FluidState
+internal readonly struct FluidState
 {
     private readonly double _r, _alpha, _ad, _add, _at, _att, _adt;
 

@@ -6,7 +6,7 @@ namespace ColdSim.Physics.Fluids;
 /// sum of power, exponential and Gaussian terms. Every other property is a derivative of it, so energies, pressures and latent
 /// heats agree with each other.
 /// </remarks>
-public sealed class HelmholtzEquation
+internal sealed class HelmholtzEquation
 {
     private readonly double _tc_K, _rhoc_kg_m3, _r_J_kgK;
     private readonly IdealTerm _ideal;

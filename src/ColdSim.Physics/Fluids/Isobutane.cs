@@ -5,7 +5,7 @@ namespace ColdSim.Physics.Fluids;
 /// D. Bücker, W. Wagner, J. Phys. Chem. Ref. Data 35 (2006) 929, coefficients as CoolProp holds them. Valid from the triple point to
 /// 575 K; used here from 190 to 400 K. a1 and a2 put h = 200 kJ/kg and s = 1 kJ/(kg·K) on saturated liquid at 0 °C.
 /// </remarks>
-public static class Isobutane
+internal static class Isobutane
 {
     /// <summary>Critical temperature, by which the equation reduces temperature. [K]</summary>
     public const double CriticalTemperature_K = 407.81;

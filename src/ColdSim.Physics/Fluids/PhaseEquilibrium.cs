@@ -3,7 +3,7 @@ namespace ColdSim.Physics.Fluids;
 /// <summary>Saturated liquid and vapour at one temperature: equal pressure and equal Gibbs energy.</summary>
 /// <param name="Liquid">State of the saturated liquid.</param>
 /// <param name="Vapour">State of the saturated vapour.</param>
-public readonly record struct PhaseEquilibrium(FluidState Liquid, FluidState Vapour)
+internal readonly record struct PhaseEquilibrium(FluidState Liquid, FluidState Vapour)
 {
     private const int MaximumIterations = 30;
 

@@ -10,7 +10,7 @@ namespace ColdSim.Physics.Fluids;
 /// energy balance written with the slopes closes on the values. A lookup allocates nothing and checks nothing.
 /// The nodes were solved once and are kept in <see cref="SaturationNodes"/>: to solve them takes longer than all else that a program does at its start.
 /// </remarks>
-public sealed class SaturationLine
+internal sealed class SaturationLine
 {
     /// <summary>Lowest temperature the product accepts, −80 °C. [K]</summary>
     public const double Lowest_K = 193.15;
@@ -105,7 +105,7 @@ public sealed class SaturationLine
 }
 
 /// <summary>Saturated liquid and vapour of one fluid at one temperature, as read from the table.</summary>
-public readonly record struct SaturatedPhases
+internal readonly record struct SaturatedPhases
 {
     // In the table's order: volume of liquid and vapour, energy of liquid and vapour; one look-up works out all four at once.
     private readonly Vector256<double> _values, _slopes;

@@ -2,7 +2,7 @@ namespace ColdSim.Physics.Freezing;
 
 /// <summary>Closed forms for the time until water is at freezing and until it is ice. SI units.</summary>
 /// <remarks>What the step loop is checked against; it does not use them, because weather changes while a pipe cools.</remarks>
-public static class FreezingTime
+internal static class FreezingTime
 {
     /// <summary>Time for something of one temperature to cool to freezing in steady cold air: (C/G)·ln((T₀ − Tₐ)/(T_f − Tₐ)). [s]</summary>
     /// <param name="capacity_J_K">Heat capacity. [J/K]</param>

@@ -1,7 +1,7 @@
 namespace ColdSim.Physics.Freezing;
 
 /// <summary>Heat through the insulation and the outside film of a pipe.</summary>
-public static class PipeConductance
+internal static class PipeConductance
 {
     /// <summary>Per length: 2π / (ln(r₂/r₁)/k + 1/(h r₂)). [W/(m·K)]</summary>
     /// <param name="outside_m">Outside diameter of the pipe. [m]</param>

@@ -4,7 +4,7 @@ namespace ColdSim.Physics.Freezing;
 
 /// <summary>Water and ice near 0 °C. SI units.</summary>
 /// <remarks>Handbook values, from memory: docs/sources.md, "water and ice".</remarks>
-public static class Water
+internal static class Water
 {
     /// <summary>Freezing point. [K]</summary>
     public const double Freezing_K = ZeroCelsius_K;

@@ -5,7 +5,7 @@ namespace ColdSim.Physics.Geometry;
 /// With θ the half angle of the wetted arc, level = r (1 - cos θ) and volume = L r² (θ - sin θ cos θ) + (π/6) r³ (1 - cos θ)² (2 + cos θ):
 /// the second part is both heads, exactly. The inverse is tabulated over the cube root of the volume at construction, where it is smooth, and polished by Newton.
 /// </remarks>
-public sealed class HorizontalTank : PressureVessel
+internal sealed class HorizontalTank : PressureVessel
 {
     private const int Cells = 256;
 

@@ -1,7 +1,7 @@
 namespace ColdSim.Physics.Geometry;
 
 /// <summary>A vertical cylinder, such as a portable propane cylinder.</summary>
-public sealed class UprightCylinder : PressureVessel
+internal sealed class UprightCylinder : PressureVessel
 {
     private readonly double headDepth_m;
     private readonly double headVolume_m3;

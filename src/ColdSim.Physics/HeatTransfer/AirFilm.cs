@@ -5,7 +5,7 @@ namespace ColdSim.Physics.HeatTransfer;
 
 /// <summary>The film of air on a wall: its properties at the mean of wall and air temperature, worked out once for all that need them.</summary>
 /// <remarks>Ideal gas density; Sutherland viscosity and conductivity as in the U.S. Standard Atmosphere 1976. No checks: called every step.</remarks>
-public readonly struct AirFilm
+internal readonly struct AirFilm
 {
     private readonly double _buoyancy_1_m3K;
     private readonly double _inverseKinematicViscosity_s_m2;

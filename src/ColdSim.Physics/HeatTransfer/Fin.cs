@@ -5,7 +5,7 @@ namespace ColdSim.Physics.HeatTransfer;
 /// Straight fin of even thickness, its tip insulated, one face in the air and the other in vapour that takes no heat.
 /// Closed-form solution of the fin equation; found in every heat-transfer textbook (Incropera and DeWitt). No checks.
 /// </remarks>
-public static class Fin
+internal static class Fin
 {
     /// <summary>Length, m, of wall at the root's temperature that takes as much heat as the fin: tanh(mL)/m, m = √(h/(k t)).</summary>
     /// <param name="h_W_m2K">Outside coefficient, W/(m² K), 0 or more.</param>

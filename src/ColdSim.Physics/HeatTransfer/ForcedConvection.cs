@@ -5,7 +5,7 @@ namespace ColdSim.Physics.HeatTransfer;
 /// Source: Churchill and Bernstein 1977, for Reynolds times Prandtl above 0.2; its authors call it a lower bound above 0.4.
 /// Gusts, roughness and end effects raise it outdoors. No checks: called every step.
 /// </remarks>
-public static class ForcedConvection
+internal static class ForcedConvection
 {
     private static readonly double AirFactor = PrandtlFactor(0.713);
 

@@ -8,7 +8,7 @@ namespace ColdSim.Physics.HeatTransfer;
 /// Published conductivities differ by a factor of two and densities by one of two to three, so a frost layer's resistance is known no better than that.
 /// No checks: called every step.
 /// </remarks>
-public static class Frost
+internal static class Frost
 {
     /// <summary>Heat released when vapour turns to ice, J/kg, near -10 °C.</summary>
     public const double LatentHeatOfSublimation_J_kg = 2.835e6;

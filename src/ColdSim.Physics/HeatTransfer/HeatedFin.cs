@@ -8,7 +8,7 @@ namespace ColdSim.Physics.HeatTransfer;
 /// </remarks>
 /// <param name="ToRoot_W_mK">Heat into the wetted wall, for each metre of liquid line and each kelvin by which the mean is above wetted wall far from the line. [W/(m·K)]</param>
 /// <param name="TipOverMean">Excess at the tip over the mean excess: 1.5 for a short fin on a cold root, 1 for a long one.</param>
-public readonly record struct HeatedFin(double ToRoot_W_mK, double TipOverMean)
+internal readonly record struct HeatedFin(double ToRoot_W_mK, double TipOverMean)
 {
     // Below it the closed form loses digits; the series is exact to 1e-8 there.
     private const double Short = 0.02;

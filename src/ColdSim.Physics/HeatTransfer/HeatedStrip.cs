@@ -7,7 +7,7 @@ namespace ColdSim.Physics.HeatTransfer;
 /// </remarks>
 /// <param name="Beside_W_mK">Heat over one edge into the unheated strip, for each metre of edge and each kelvin of the heated strip's mean excess. [W/(m·K)]</param>
 /// <param name="MiddleOverMean">Excess in the middle of the heated strip over its mean excess.</param>
-public readonly record struct HeatedStrip(double Beside_W_mK, double MiddleOverMean)
+internal readonly record struct HeatedStrip(double Beside_W_mK, double MiddleOverMean)
 {
     // Below it the closed form loses digits; two terms of the series are exact to 3e-8 of their value there.
     private const double Short = 0.02;

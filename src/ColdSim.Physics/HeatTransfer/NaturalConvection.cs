@@ -5,7 +5,7 @@ namespace ColdSim.Physics.HeatTransfer;
 /// Vertical plate and horizontal cylinder: Churchill and Chu 1975, laminar and turbulent flow in one expression each, for Rayleigh numbers
 /// up to 10¹². A cold wall follows the same law as a warm one, with the layer falling. No checks: called every step.
 /// </remarks>
-public static class NaturalConvection
+internal static class NaturalConvection
 {
     // Air's Prandtl number stays within 0.70 to 0.73 outdoors, which moves the Nusselt number by less than 0.4 %.
     private const double AirPrandtl = 0.713;

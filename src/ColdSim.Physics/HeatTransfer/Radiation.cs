@@ -2,7 +2,7 @@ namespace ColdSim.Physics.HeatTransfer;
 
 /// <summary>Heat radiation between a small grey surface and large surroundings.</summary>
 /// <remarks>Stefan-Boltzmann law; the constant is the exact SI value of 2019 (CODATA 2018). No checks.</remarks>
-public static class Radiation
+internal static class Radiation
 {
     /// <summary>Stefan-Boltzmann constant, W/(m² K⁴).</summary>
     public const double StefanBoltzmann_W_m2K4 = 5.670374419e-8;

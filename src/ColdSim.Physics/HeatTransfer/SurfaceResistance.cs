@@ -2,7 +2,7 @@ namespace ColdSim.Physics.HeatTransfer;
 
 /// <summary>Resistance of the air films inside and outside a wall, m² K/W.</summary>
 /// <remarks>Source: ISO 6946 (2007), conventional values and its annex on other conditions.</remarks>
-public static class SurfaceResistance
+internal static class SurfaceResistance
 {
     /// <summary>Inside a wall, window or door, heat flowing sideways, m² K/W.</summary>
     public const double InsideHorizontal_m2K_W = 0.13;

@@ -4,7 +4,7 @@ using ColdSim.Physics.Propane;
 namespace ColdSim.Physics.Mixtures;
 
 /// <summary>What follows from a gas's composition alone: heat, molar mass, and parts by liquid volume.</summary>
-public static class GasBlend
+internal static class GasBlend
 {
     /// <summary>The temperature at which liquid volumes are stated, 60 °F. [K]</summary>
     public const double VolumesAt_K = 288.705_555_555_555_6;

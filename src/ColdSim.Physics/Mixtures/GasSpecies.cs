@@ -6,7 +6,7 @@ namespace ColdSim.Physics.Mixtures;
 /// <summary>A species that a gas may be mixed of: its fluid and its gross heat of combustion.</summary>
 /// <param name="Fluid">Its equation of state.</param>
 /// <param name="HeatingValue_J_kg">Gross heat of combustion as a gas at 25 °C, water condensed. [J/kg]</param>
-public sealed record GasSpecies(Fluid Fluid, double HeatingValue_J_kg)
+internal sealed record GasSpecies(Fluid Fluid, double HeatingValue_J_kg)
 {
     /// <summary>How many there are.</summary>
     public const int Count = 3;

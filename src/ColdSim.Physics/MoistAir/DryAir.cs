@@ -5,7 +5,7 @@ namespace ColdSim.Physics.MoistAir;
 /// Source: viscosity (Sutherland) and conductivity as in the US Standard Atmosphere 1976, ideal-gas density.
 /// Humidity changes none of them by more than 0.5 % in winter air, so it enters only the density of moist air.
 /// </remarks>
-public static class DryAir
+internal static class DryAir
 {
     /// <summary>Gas constant of dry air, J/(kg K): 8.314462618/0.0289652.</summary>
     public const double GasConstant_J_kgK = 287.05;

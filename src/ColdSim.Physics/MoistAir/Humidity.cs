@@ -2,7 +2,7 @@ namespace ColdSim.Physics.MoistAir;
 
 /// <summary>Water vapour in air: its pressure by relative humidity, its density, and the density of the moist air.</summary>
 /// <remarks>Ideal gases; the enhancement factor of moist air (0.5 % at sea level) is left out, as in ASHRAE's hand formulas.</remarks>
-public static class Humidity
+internal static class Humidity
 {
     /// <summary>Ratio of the molar masses of water and dry air (ASHRAE Handbook of Fundamentals).</summary>
     public const double MolarMassRatio = 0.621945;

@@ -7,7 +7,7 @@ namespace ColdSim.Physics.MoistAir;
 /// Source: Alduchov and Eskridge 1996, fitted for -40..50 °C over water and -80..0 °C over ice.
 /// Against <see cref="SaturationVapour"/>: water within 0.43 % from -40 to 40 °C, ice within 0.13 % from -70 to 0 °C.
 /// </remarks>
-public static class MagnusFormula
+internal static class MagnusFormula
 {
     /// <summary>Saturation pressure over liquid water, Pa, at <paramref name="t_K"/> in 233..323 K.</summary>
     public static double OverWater_Pa(double t_K)

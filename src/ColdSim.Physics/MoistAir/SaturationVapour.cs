@@ -8,7 +8,7 @@ namespace ColdSim.Physics.MoistAir;
 /// Reported dew points and relative humidities are over water even when it freezes, so the liquid form is
 /// used down to 173.15 K although it was fitted from 273.15 K up (supercooled water, extrapolated).
 /// </remarks>
-public static class SaturationVapour
+internal static class SaturationVapour
 {
     /// <summary>Lowest temperature of both forms, K.</summary>
     public const double Min_K = 173.15;

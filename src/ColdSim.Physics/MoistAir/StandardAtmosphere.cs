@@ -4,7 +4,7 @@ namespace ColdSim.Physics.MoistAir;
 
 /// <summary>Pressure of the standard atmosphere by elevation.</summary>
 /// <remarks>Source: ASHRAE Handbook of Fundamentals, after the US Standard Atmosphere (1976) below its tropopause.</remarks>
-public static class StandardAtmosphere
+internal static class StandardAtmosphere
 {
     /// <summary>Pressure at sea level, Pa.</summary>
     public const double SeaLevel_Pa = StandardAtmosphere_Pa;

@@ -7,7 +7,7 @@ namespace ColdSim.Physics.Propane;
 /// From 200 to 320 K and up to 20 kg/m³ its pressure is within 1e-10 of the equation's, its energy and enthalpy within 1e-10 of RT and its heat
 /// capacity within 1e-7 of R, in a quarter of the time.
 /// </remarks>
-public static class DiluteVapour
+internal static class DiluteVapour
 {
     /// <summary>Lowest temperature of the series. [K]</summary>
     public const double Lowest_K = 200;

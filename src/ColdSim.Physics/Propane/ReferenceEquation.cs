@@ -7,7 +7,7 @@ namespace ColdSim.Physics.Propane;
 /// Lemmon, McLinden, Wagner, J. Chem. Eng. Data 54 (2009) 3141; see <see cref="HelmholtzEquation"/>. Used here from 190 to 400 K. The
 /// constants a1 and a2 put h = 200 kJ/kg and s = 1 kJ/(kg·K) on saturated liquid at 0 °C.
 /// </remarks>
-public static class ReferenceEquation
+internal static class ReferenceEquation
 {
     /// <summary>Critical temperature. [K]</summary>
     public const double CriticalTemperature_K = 369.89;

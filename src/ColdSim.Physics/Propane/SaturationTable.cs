@@ -3,7 +3,7 @@ using ColdSim.Physics.Fluids;
 namespace ColdSim.Physics.Propane;
 
 /// <summary>Propane's saturation line as the step loop reads it; see <see cref="SaturationLine"/>.</summary>
-public static class SaturationTable
+internal static class SaturationTable
 {
     /// <summary>Lowest temperature the product accepts, −80 °C. [K]</summary>
     public const double Lowest_K = SaturationLine.Lowest_K;

@@ -8,7 +8,7 @@ namespace ColdSim.Physics.Propane;
 /// From V = m′v′ + m″v″ and U = m′u′ + m″u″ follow, at constant volume, the heat capacity ∂U/∂T and the heat that a draw of
 /// vapour takes. The exact identity h″ − ∂U/∂m = h_fg ρ′/(ρ′ − ρ″) makes the second one the latent heat times a factor.
 /// </remarks>
-public readonly struct TwoPhaseContents
+internal readonly struct TwoPhaseContents
 {
     private readonly SaturatedPhases _sat;
     private readonly double _perGap_kg_m3;

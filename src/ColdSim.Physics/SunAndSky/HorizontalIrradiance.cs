@@ -1,7 +1,7 @@
 namespace ColdSim.Physics.SunAndSky;
 
 /// <summary>Irradiance on a level surface: above the atmosphere, under a clear sky, under clouds, and the diffuse part of it. No checks.</summary>
-public static class HorizontalIrradiance
+internal static class HorizontalIrradiance
 {
     /// <summary>Solar constant, W/m².</summary>
     public const double SolarConstant_W_m2 = 1361;

@@ -4,7 +4,7 @@ namespace ColdSim.Physics.SunAndSky;
 
 /// <summary>Temperature of a black sky that would send down the same heat radiation.</summary>
 /// <remarks>Clear-sky fits differ by 8 to 10 K in the cold, where none of them was measured much; a roof's heat loss hardly notices. No checks.</remarks>
-public static class SkyTemperature
+internal static class SkyTemperature
 {
     /// <summary>Sky temperature, K, by Berdahl and Martin 1984, with the cloud rule 0.784 (1 - ε₀) n.</summary>
     /// <remarks>

@@ -2,7 +2,7 @@ namespace ColdSim.Physics.SunAndSky;
 
 /// <summary>Position of the sun from the date, the time and the place.</summary>
 /// <remarks>Source: Spencer 1971, in the form NOAA publishes as its low-accuracy set: about 0.3° and 0.6 min, ample for heat.</remarks>
-public static class SunPosition
+internal static class SunPosition
 {
     /// <summary>The sun's altitude and azimuth.</summary>
     /// <param name="dayOfYear">Day of the year in UTC, 1 on the first of January.</param>

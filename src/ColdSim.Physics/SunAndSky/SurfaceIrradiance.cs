@@ -2,7 +2,7 @@ namespace ColdSim.Physics.SunAndSky;
 
 /// <summary>Irradiance on a plane of any tilt and on the side of a vertical cylinder.</summary>
 /// <remarks>Source: Liu and Jordan 1963: the sky and the ground are equally bright in every direction. No checks.</remarks>
-public static class SurfaceIrradiance
+internal static class SurfaceIrradiance
 {
     /// <summary>Irradiance of a plane, W/m², from the sun's disc, the sky and the ground.</summary>
     /// <param name="beamNormal_W_m2">Direct irradiance square to the sun, W/m².</param>

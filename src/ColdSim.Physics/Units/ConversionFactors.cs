@@ -6,7 +6,7 @@ namespace ColdSim.Physics.Units;
 /// m kilograms in pounds. The pound, the inch and what follows from them are exact by the international agreement of 1959; the BTU is that of the
 /// International Table. For use inside the step loop and at borders that count in doubles; quantities are UnitsNet's.
 /// </remarks>
-public static class ConversionFactors
+internal static class ConversionFactors
 {
     /// <summary>Pound (avoirdupois), kg; exact.</summary>
     public const double Pound_kg = 0.45359237;

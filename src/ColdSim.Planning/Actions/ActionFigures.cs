@@ -9,7 +9,7 @@ using Spared = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Actions.SpareMar
 namespace ColdSim.Planning.Actions;
 
 /// <summary>What is reported of actions.</summary>
-public static class ActionFigures
+internal static class ActionFigures
 {
     /// <summary>The words for actions.</summary>
     public static WordTable<ActionKind> Kinds { get; } = new WordTable<ActionKind>()

@@ -71,7 +71,7 @@ public enum ActionKind
 }
 
 /// <summary>What is common to kinds of action.</summary>
-public static class ActionKinds
+internal static class ActionKinds
 {
     /// <summary>Whether it needs only what is on board.</summary>
     public static bool IsOnBoard(this ActionKind kind) => kind < ActionKind.TopUp;

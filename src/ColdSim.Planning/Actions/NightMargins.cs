@@ -7,10 +7,10 @@ namespace ColdSim.Planning.Actions;
 /// <summary>How much colder a night may be and still hold.</summary>
 /// <param name="Colder_K">In whole steps of the weather, with all the weather so much colder; zero where one step more is too much; null where the night does not hold as it is. [K]</param>
 /// <param name="IsMost">Whether even the most that is tried holds.</param>
-public readonly record struct NightMargin(double? Colder_K, bool IsMost);
+internal readonly record struct NightMargin(double? Colder_K, bool IsMost);
 
 /// <summary>How much colder all the weather of a run may be so that each of its nights still holds, found by running it again.</summary>
-public static class NightMargins
+internal static class NightMargins
 {
     /// <summary>The coldest that is tried: colder than that no forecast is off. [K]</summary>
     public const double Most_K = 30;

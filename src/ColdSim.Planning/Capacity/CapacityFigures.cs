@@ -6,7 +6,7 @@ using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Capacity.Capac
 namespace ColdSim.Planning.Capacity;
 
 /// <summary>What is reported of capacities.</summary>
-public static class CapacityFigures
+internal static class CapacityFigures
 {
     /// <summary>The words for times.</summary>
     public static WordTable<CapacityTimeKind> Times { get; } = new WordTable<CapacityTimeKind>()

@@ -7,7 +7,7 @@ using ColdSim.Physics.Units;
 namespace ColdSim.Planning.Capacity;
 
 /// <summary>Cylinders that feed one constant draw and nothing else: the rig, the weather, the state it starts from, and what ends the draw. SI units.</summary>
-public sealed record DrawConditions
+internal sealed record DrawConditions
 {
     /// <summary>The rig; of it cylinders, arrangement, regulator, gas and people count, its burners and its coach do not.</summary>
     public required Rig Rig { get; init; }

@@ -9,7 +9,7 @@ namespace ColdSim.Planning.Capacity;
 /// <param name="Draw_W">The draw, as gross heat; 0 where the air is no warmer than the liquid has to be. [W]</param>
 /// <param name="Liquid_K">Temperature at which its liquid stays; NaN without a draw. [K]</param>
 /// <param name="ByRegulator">Whether the regulator passes no more, although the heat would be there.</param>
-public sealed record EndlessDraw(double Draw_W, double Liquid_K, bool ByRegulator)
+internal sealed record EndlessDraw(double Draw_W, double Liquid_K, bool ByRegulator)
 {
     private const double Tolerance_frac = 1e-4;
     private const double Least_W = 1;

@@ -25,7 +25,7 @@ public enum CapacityEnd
 /// The draw that is stated was run and is fed for the whole time; one 1 % greater is not. Contents fall and frost grows as they do in any run, and the end
 /// is the regulator's need for that draw, not the pressure of the air around.
 /// </remarks>
-public sealed record LastingDraw(double Draw_W, CapacityEnd End, double Liquid_K, double Left_kg, LedgerBalance? Ledger)
+internal sealed record LastingDraw(double Draw_W, CapacityEnd End, double Liquid_K, double Left_kg, LedgerBalance? Ledger)
 {
     /// <summary>How much more is known not to be fed.</summary>
     public const double Tolerance_frac = 0.01;

@@ -17,7 +17,7 @@ public readonly record struct AirSlice(DateTimeOffset From, DateTimeOffset To, d
 }
 
 /// <summary>Air over time to be drawn: row by row as long as there are few, then ever more rows to a slice, far finer than any screen.</summary>
-public sealed class AirCurve
+internal sealed class AirCurve
 {
     private const int Most = 1 << 14;
 

@@ -7,10 +7,10 @@ namespace ColdSim.Planning.Climate;
 /// <param name="Low_K">Lowest air temperature. [K]</param>
 /// <param name="LowAt">When that is, by the clock of the rows.</param>
 /// <param name="Wind_m_s">Mean wind of its hours; null where no wind is given. [m/s]</param>
-public sealed record NightLow(DateOnly Evening, double Low_K, DateTimeOffset LowAt, double? Wind_m_s);
+internal sealed record NightLow(DateOnly Evening, double Low_K, DateTimeOffset LowAt, double? Wind_m_s);
 
 /// <summary>The lows of the nights of a forecast, from noon to noon by the clock of the rows.</summary>
-public static class NightLows
+internal static class NightLows
 {
     private const int Noon = 12;
 

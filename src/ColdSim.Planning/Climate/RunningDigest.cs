@@ -5,7 +5,7 @@ namespace ColdSim.Planning.Climate;
 /// <summary>A record at a glance, row by row; it holds a handful of rows, however long the record is.</summary>
 /// <param name="clock">The offset of the clock that noon is read from.</param>
 /// <param name="below_K">The threshold. [K]</param>
-public sealed class RunningDigest(TimeSpan clock, double below_K)
+internal sealed class RunningDigest(TimeSpan clock, double below_K)
 {
     private const int ColdestShown = 5;
 

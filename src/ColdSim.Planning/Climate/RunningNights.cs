@@ -4,7 +4,7 @@ namespace ColdSim.Planning.Climate;
 
 /// <summary>The whole nights of a record, row by row; it holds a record a night.</summary>
 /// <param name="clock">The offset of the clock that noon is read from.</param>
-public sealed class RunningNights(TimeSpan clock)
+internal sealed class RunningNights(TimeSpan clock)
 {
     private const int Noon = 12;
 

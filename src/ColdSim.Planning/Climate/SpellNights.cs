@@ -9,7 +9,7 @@ namespace ColdSim.Planning.Climate;
 public sealed record SpellNight(ColdNight Night, double? Wind_m_s, double? Sun_J_m2);
 
 /// <summary>The nights of a spell, row by row.</summary>
-public static class SpellNights
+internal static class SpellNights
 {
     /// <summary>Each night of the rows that is whole.</summary>
     /// <param name="rows">Rows of the spell, from the one at or before its first noon to the one at or after its last.</param>

@@ -8,7 +8,7 @@ using Night = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.NightDige
 namespace ColdSim.Planning.Compare;
 
 /// <summary>What is reported of two answers beside each other.</summary>
-public static class AnswerChangeFigures
+internal static class AnswerChangeFigures
 {
     private static IReadOnlyList<Answer> Answers { get; } =
     [

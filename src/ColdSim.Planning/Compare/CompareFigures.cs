@@ -7,7 +7,7 @@ using Option = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Compare.Compared
 namespace ColdSim.Planning.Compare;
 
 /// <summary>What is reported of a comparison.</summary>
-public static class CompareFigures
+internal static class CompareFigures
 {
     /// <summary>An option: its own figures, and all that is reported of a run.</summary>
     public static IReadOnlyList<Option> Options { get; } =

@@ -3,7 +3,7 @@ using ColdSim.Planning.Harms;
 namespace ColdSim.Planning.Compare;
 
 /// <summary>What decides between two options.</summary>
-public enum Criterion
+internal enum Criterion
 {
     /// <summary>Nothing that the rule looks at.</summary>
     None,
@@ -44,7 +44,7 @@ public enum Criterion
 
 /// <summary>The rule by which options are put in order: the scale of harm, then margin, money and work.</summary>
 /// <remarks>Every value is rounded before it is compared, so that no rank rests on what the model cannot know.</remarks>
-public static class Ranking
+internal static class Ranking
 {
     // Gas for more than another night is no reason to pay or carry more. Our decision; no source gives one.
     private const double MarginStep = 0.5, EnoughMargin = 1, GasStep_kg = 0.1;

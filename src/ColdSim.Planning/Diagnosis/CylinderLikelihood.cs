@@ -6,7 +6,7 @@ namespace ColdSim.Planning.Diagnosis;
 
 /// <summary>How likely the readings of a cylinder are under each cause: the model's states, weighed over the fills, temperatures and rests that are possible.</summary>
 /// <param name="rig">The rig.</param>
-public sealed class CylinderLikelihood(DiagnosisRig rig)
+internal sealed class CylinderLikelihood(DiagnosisRig rig)
 {
     private const int Fills = 24;
 

@@ -9,7 +9,7 @@ using Weighed = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Diagnosis.Evide
 namespace ColdSim.Planning.Diagnosis;
 
 /// <summary>What is reported of a diagnosis.</summary>
-public static class DiagnosisFigures
+internal static class DiagnosisFigures
 {
     // Nothing that people see and a table of judgement is surer than this.
     private const int MostOdds = 50;

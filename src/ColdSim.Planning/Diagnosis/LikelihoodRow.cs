@@ -5,4 +5,4 @@ namespace ColdSim.Planning.Diagnosis;
 /// <param name="Weights">A weight for each state; together 1.</param>
 /// <param name="Basis">A heading of docs/sources.md where a source says which way it goes, else "common practice, no source".</param>
 /// <remarks>No source counts how often; the numbers are judgement everywhere.</remarks>
-public sealed record LikelihoodRow(Cause? Cause, IReadOnlyList<double> Weights, string Basis);
+internal sealed record LikelihoodRow(Cause? Cause, IReadOnlyList<double> Weights, string Basis);

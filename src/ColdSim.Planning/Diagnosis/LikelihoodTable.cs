@@ -2,7 +2,7 @@ namespace ColdSim.Planning.Diagnosis;
 
 /// <summary>The documented table: how likely each cause is before anything is known, and each state of each sign under each cause.</summary>
 /// <remarks>Set by reasoning, not fitted to cases. docs/diagnose.md has it in full.</remarks>
-public static class LikelihoodTable
+internal static class LikelihoodTable
 {
     /// <summary>What stands for a source where there is none.</summary>
     public const string NoSource = "common practice, no source";

@@ -3,7 +3,7 @@ using ColdSim.Physics.Units;
 namespace ColdSim.Planning.Diagnosis;
 
 /// <summary>The states of each sign, by the words with which they are given and stored.</summary>
-public static class SignStates
+internal static class SignStates
 {
     // 75 % of the blower's speed is what closes a sail switch; the voltages are those at which that fails, or not.
     private static readonly double[] VoltEdges = [10.5, 11, 11.8, 12.3];

@@ -16,7 +16,7 @@ using Size = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Ensemble.StatedSiz
 namespace ColdSim.Planning.Ensemble;
 
 /// <summary>What is reported of a chance of holding.</summary>
-public static class ChanceReportFigures
+internal static class ChanceReportFigures
 {
     /// <summary>The words for what is not known.</summary>
     public static WordTable<Uncertainty> Uncertainties { get; } = new WordTable<Uncertainty>()
@@ -163,17 +163,17 @@ public static class ChanceReportFigures
 /// <summary>The size of an error with its key.</summary>
 /// <param name="Key">The key of <c>[chance]</c>, with its unit.</param>
 /// <param name="Size">How large, and who says so.</param>
-public sealed record StatedSize(string Key, ErrorSize Size);
+internal sealed record StatedSize(string Key, ErrorSize Size);
 
 /// <summary>An instant of the fan.</summary>
 /// <param name="Start">When the run starts.</param>
 /// <param name="Point">The spreads then.</param>
-public sealed record FanRow(DateTimeOffset Start, FanPoint Point);
+internal sealed record FanRow(DateTimeOffset Start, FanPoint Point);
 
 /// <summary>A night's chance beside when the members run dry.</summary>
 /// <param name="Chance">The night's chance.</param>
 /// <param name="Dry">When the members are dry, over all nights.</param>
-public sealed record ChanceNight(NightChance Chance, Spread<DateTimeOffset?> Dry)
+internal sealed record ChanceNight(NightChance Chance, Spread<DateTimeOffset?> Dry)
 {
     /// <summary>The nights of a report.</summary>
     public static IEnumerable<ChanceNight> Of(ChanceReport report)

@@ -10,7 +10,7 @@ namespace ColdSim.Planning.Ensemble;
 /// A year without the start's day is passed over (29 February), and so is one whose days the record does not cover from the last row at or
 /// before their start to the first at or after their end, without a gap of over 3 h.
 /// </remarks>
-public sealed class YearCollector
+internal sealed class YearCollector
 {
     // What a reader bridges unasked; a year with a longer gap in these days is left out.
     private static readonly TimeSpan LongestGap = TimeSpan.FromHours(3);

@@ -12,7 +12,7 @@ using Limited = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Explain.Binding
 namespace ColdSim.Planning.Explain;
 
 /// <summary>What is reported of an explanation.</summary>
-public static class ExplainFigures
+internal static class ExplainFigures
 {
     private const string Assumed = "what was assumed because the scenario does not say it";
 

@@ -13,7 +13,7 @@ namespace ColdSim.Planning.Explain;
 /// The scenario with the limit relaxed by a fraction; two scenarios where it is not known beforehand which direction relaxes it; none where
 /// the rig has no such limit.
 /// </param>
-public sealed record Relaxation(Limit Limit, Func<Scenario, double, IReadOnlyList<Scenario>> Eased)
+internal sealed record Relaxation(Limit Limit, Func<Scenario, double, IReadOnlyList<Scenario>> Eased)
 {
     // The volume of a filling is stated at 60 °F, the temperature to which fillings refer.
     private const double Filling_K = 288.71;

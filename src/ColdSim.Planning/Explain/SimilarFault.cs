@@ -4,10 +4,10 @@ namespace ColdSim.Planning.Explain;
 /// <param name="Trouble">What it is.</param>
 /// <param name="Signs">What can be seen, felt or weighed.</param>
 /// <param name="Source">Where the sign is from: a heading of docs/sources.md, or that there is none.</param>
-public sealed record SimilarFault(string Trouble, string Signs, string Source);
+internal sealed record SimilarFault(string Trouble, string Signs, string Source);
 
 /// <summary>The faults that all leave a low flame or none, and are distinguished outside, at the cylinder.</summary>
-public static class SimilarFaults
+internal static class SimilarFaults
 {
     private const string NoSource = "common practice, no source";
     private const string TwoFaults = "that cold and ice are two faults: Motorhome owner manual, winter use of LP gas; the signs: common practice, no source";

@@ -1,7 +1,7 @@
 namespace ColdSim.Planning.Figures;
 
 /// <summary>What is asked of a list of figures: its columns in one table or file, groups opened.</summary>
-public static class FigureLists
+internal static class FigureLists
 {
     /// <summary>The columns of a table of text or screen, in their order.</summary>
     /// <param name="figures">The row's figures.</param>

@@ -60,17 +60,17 @@ public enum FigureKind
 /// <summary>A figure with the value that a row has for it.</summary>
 /// <param name="Figure">The figure.</param>
 /// <param name="Value">Its value; null where it is absent.</param>
-public sealed record FigureValue(IFigure Figure, object? Value);
+internal sealed record FigureValue(IFigure Figure, object? Value);
 
 /// <summary>A row together with the figures that are reported of it.</summary>
-public interface IFigureRow
+internal interface IFigureRow
 {
     /// <summary>Each figure with the row's value.</summary>
     IEnumerable<FigureValue> Values { get; }
 }
 
 /// <inheritdoc cref="IFigureRow"/>
-public sealed class FigureRow<TRow>(IReadOnlyList<Figure<TRow>> figures, TRow row) : IFigureRow
+internal sealed class FigureRow<TRow>(IReadOnlyList<Figure<TRow>> figures, TRow row) : IFigureRow
 {
     /// <inheritdoc/>
     public IEnumerable<FigureValue> Values => figures.Where(f => f.InDocuments).Select(f => new FigureValue(f, f.ValueOf(row)));

@@ -4,7 +4,7 @@ using Reading = ColdSim.Planning.Figures.Figure<ColdSim.Planning.LogStart>;
 namespace ColdSim.Planning.Figures;
 
 /// <summary>What is reported of the reading that a run starts from.</summary>
-public static class LogStartFigures
+internal static class LogStartFigures
 {
     private static IReadOnlyList<Reading> All { get; } =
     [

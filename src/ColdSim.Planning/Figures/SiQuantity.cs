@@ -3,7 +3,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Figures;
 
 /// <summary>Makes quantities of SI numbers; a number that is not finite, which says that something does not apply, makes none.</summary>
-public static class SiQuantity
+internal static class SiQuantity
 {
     /// <summary>Of kelvins.</summary>
     public static IQuantity? Temperature(double? value_K) => Finite(value_K) is { } k ? UnitsNet.Temperature.FromKelvins(k) : null;

@@ -7,7 +7,7 @@ using Residual = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitResidu
 namespace ColdSim.Planning.Fits;
 
 /// <summary>What is reported of a fit.</summary>
-public static class FitFigures
+internal static class FitFigures
 {
     /// <summary>The words for what a fit estimates: the keys of <c>[fit]</c>.</summary>
     public static WordTable<FitKind> Kinds { get; } = new WordTable<FitKind>()
@@ -65,7 +65,7 @@ public static class FitFigures
 /// <param name="Estimate">The estimate.</param>
 /// <param name="StandardUncertainty">Of the factor's logarithm, of watts, of the part.</param>
 /// <param name="Correlations">With every estimate.</param>
-public sealed record FitParameter(FitEstimate Estimate, double StandardUncertainty, IReadOnlyList<double> Correlations)
+internal sealed record FitParameter(FitEstimate Estimate, double StandardUncertainty, IReadOnlyList<double> Correlations)
 {
     /// <summary>All of a fit.</summary>
     public static IEnumerable<FitParameter> Of(FitReport fit)

@@ -11,7 +11,7 @@ namespace ColdSim.Planning.Fits;
 /// times as computed, and a tenth more for doors that open.
 /// Base use: a pilot light or two, hot water and cooking. Shelter: two tenths either way.
 /// </remarks>
-public sealed record FitPrior(FitKind Kind, double Middle, double Spread)
+internal sealed record FitPrior(FitKind Kind, double Middle, double Spread)
 {
     /// <summary>The priors of all parameters that this rig has.</summary>
     /// <param name="rig">The rig without any fit.</param>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Fits;
 
 /// <summary>A log with too little data for a fit.</summary>
-public sealed class TooLittleDataException : Exception
+internal sealed class TooLittleDataException : Exception
 {
     /// <summary>Makes one without reasons.</summary>
     public TooLittleDataException()

@@ -8,7 +8,7 @@ using Left = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Forecasts.DawnSpre
 namespace ColdSim.Planning.Forecasts;
 
 /// <summary>What is reported of a run from the log's latest reading.</summary>
-public static class ForecastFigures
+internal static class ForecastFigures
 {
     private static IReadOnlyList<Dry> DrySpread { get; } =
     [

@@ -8,7 +8,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Freezing;
 
 /// <summary>What followed, and how soon, when gas first ran short or the voltage was first gone: in the run itself, to the end of that night.</summary>
-public static class AfterFailure
+internal static class AfterFailure
 {
     /// <summary>The spans from the first failure on.</summary>
     /// <param name="report">The run.</param>

@@ -8,7 +8,7 @@ using Water = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Nights.WaterAfter
 namespace ColdSim.Planning.Freezing;
 
 /// <summary>What is reported of how long is left once the furnace stops.</summary>
-public static class FreezeFigures
+internal static class FreezeFigures
 {
     private static IReadOnlyList<Water> Bodies { get; } =
     [

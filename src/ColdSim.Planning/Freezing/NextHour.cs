@@ -5,7 +5,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Freezing;
 
 /// <summary>The first hour of a run that starts at the present moment.</summary>
-public sealed record NextHour
+internal sealed record NextHour
 {
     private static readonly TimeSpan Hour = TimeSpan.FromHours(1);
 

@@ -4,7 +4,7 @@ using Hour = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Freezing.NextHour>
 namespace ColdSim.Planning.Freezing;
 
 /// <summary>What is reported of the next hour.</summary>
-public static class NextHourFigures
+internal static class NextHourFigures
 {
     /// <summary>All of it.</summary>
     public static IReadOnlyList<Hour> All { get; } =

@@ -14,7 +14,7 @@ using Source = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ErrorSour
 namespace ColdSim.Planning.Gauges;
 
 /// <summary>What is reported of readings of a cylinder.</summary>
-public static class GaugeFigures
+internal static class GaugeFigures
 {
     /// <summary>The words for what a pressure says.</summary>
     public static WordTable<PressureVerdict> PressureVerdicts { get; } = new WordTable<PressureVerdict>()
@@ -120,7 +120,7 @@ public static class GaugeFigures
 /// <summary>A reading with what it counts among all.</summary>
 /// <param name="Estimate">What it means alone.</param>
 /// <param name="Weight">What it counts; together 1.</param>
-public sealed record WeighedEstimate(ContentsEstimate Estimate, double Weight)
+internal sealed record WeighedEstimate(ContentsEstimate Estimate, double Weight)
 {
     /// <summary>All of a report.</summary>
     public static IEnumerable<WeighedEstimate> Of(GaugeReport report)
@@ -131,4 +131,4 @@ public sealed record WeighedEstimate(ContentsEstimate Estimate, double Weight)
 }
 
 /// <summary>A share of an estimate's uncertainty as a row of figures.</summary>
-public sealed record ErrorSource(ErrorShare Share);
+internal sealed record ErrorSource(ErrorShare Share);

@@ -29,7 +29,7 @@ public abstract class GaugeReading
 }
 
 /// <summary>A reading that no contents of the cylinder can give.</summary>
-public sealed class ImpossibleReadingException : Exception
+internal sealed class ImpossibleReadingException : Exception
 {
     /// <summary>Without a message.</summary>
     public ImpossibleReadingException()

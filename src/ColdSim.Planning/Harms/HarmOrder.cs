@@ -24,7 +24,7 @@ public enum HarmTerm
 
 /// <summary>The order of harm: the first term that differs decides.</summary>
 /// <remarks>Each value is rounded before it is compared, so that no rank rests on what the model cannot know.</remarks>
-public sealed class HarmOrder : IComparer<Harm>
+internal sealed class HarmOrder : IComparer<Harm>
 {
     /// <summary>Steps to which the terms are rounded: hours, kelvin, kelvin-hours, minutes.</summary>
     public const double HoursStep = 0.1, LowestStep_K = 1, KelvinHoursStep = 1, MinutesStep = 1;

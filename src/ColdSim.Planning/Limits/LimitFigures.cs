@@ -9,7 +9,7 @@ using Night = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Limits.StandardNi
 namespace ColdSim.Planning.Limits;
 
 /// <summary>What is reported of a limits chart.</summary>
-public static class LimitFigures
+internal static class LimitFigures
 {
     /// <summary>The words for set-ups.</summary>
     public static WordTable<RigVariantKind> SetUps { get; } = new WordTable<RigVariantKind>()
@@ -93,4 +93,4 @@ public static class LimitFigures
 }
 
 /// <summary>A cell with the column it is in.</summary>
-public sealed record ChartCell(LimitColumn Column, LimitCell Cell);
+internal sealed record ChartCell(LimitColumn Column, LimitCell Cell);

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Logs;
 
 /// <summary>What is wrong with a reading that cannot be right beside the others.</summary>
-public enum Inconsistency
+internal enum Inconsistency
 {
     /// <summary>Far from everything else in time, and a whole number of years away from it.</summary>
     WrongYear,
@@ -19,7 +19,7 @@ public enum Inconsistency
 /// <summary>A reading that cannot be right beside the others.</summary>
 /// <param name="Row">The reading.</param>
 /// <param name="Kind">What is wrong.</param>
-public sealed record InconsistentReading(LogRow Row, Inconsistency Kind)
+internal sealed record InconsistentReading(LogRow Row, Inconsistency Kind)
 {
     /// <summary>The earlier of the two readings that do not go together; null for a wrong year.</summary>
     public LogRow? Earlier { get; init; }
@@ -42,7 +42,7 @@ public sealed record InconsistentReading(LogRow Row, Inconsistency Kind)
 /// <para>Of each cylinder's readings as many are kept as go together one after the other; confirmed ones always. Of several such choices the
 /// later readings are left out.</para>
 /// </remarks>
-public sealed class LogConsistency
+internal sealed class LogConsistency
 {
     /// <summary>Standard errors of a difference within which it may be none.</summary>
     public const double Errors = 3;

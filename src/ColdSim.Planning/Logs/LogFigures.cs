@@ -9,7 +9,7 @@ using Line = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Logs.LogLineReport
 namespace ColdSim.Planning.Logs;
 
 /// <summary>What is reported of a log.</summary>
-public static class LogFigures
+internal static class LogFigures
 {
     /// <summary>A day's use, beside the simulator.</summary>
     public static IReadOnlyList<Day> Days { get; } =

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Runs a scenario up to an instant, and from there on without its furnace.</summary>
-public static class CoolDownRun
+internal static class CoolDownRun
 {
     /// <summary>How far ahead is looked at most. [s]</summary>
     public const double LongestWatch_s = 14 * 86_400;

@@ -5,7 +5,7 @@ using Happened = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Nights.Reporte
 namespace ColdSim.Planning.Nights;
 
 /// <summary>What is reported of an event.</summary>
-public static class EventFigures
+internal static class EventFigures
 {
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Happened> All { get; } =

@@ -118,7 +118,7 @@ public enum ReportedKind
 }
 
 /// <summary>How a list of events folds repeats of a kind.</summary>
-public enum EventFold
+internal enum EventFold
 {
     /// <summary>Each is listed.</summary>
     Never,
@@ -147,7 +147,7 @@ public enum EventFold
 /// <param name="Legend">A word or two beside the letter.</param>
 /// <param name="Sentence">What happened, for the screen.</param>
 /// <param name="Rank">The higher wins where two fall on one place.</param>
-public sealed record EventKindWords(ReportedKind Kind, string Key, string Text, char Letter, string Legend, string Sentence, int Rank)
+internal sealed record EventKindWords(ReportedKind Kind, string Key, string Text, char Letter, string Legend, string Sentence, int Rank)
 {
     /// <summary>What a list has where there are several cylinders; as for one where null.</summary>
     public string? TextOfSeveral { get; init; }
@@ -160,7 +160,7 @@ public sealed record EventKindWords(ReportedKind Kind, string Key, string Text, 
 }
 
 /// <summary>The kinds of events, one row each.</summary>
-public static class EventKinds
+internal static class EventKinds
 {
     /// <summary>All of them, in the order of the set.</summary>
     public static IReadOnlyList<EventKindWords> All { get; } =

@@ -12,7 +12,7 @@ using Water = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Nights.WaterRepor
 namespace ColdSim.Planning.Nights;
 
 /// <summary>What is reported of a night.</summary>
-public static class NightFigures
+internal static class NightFigures
 {
     /// <summary>Who took what gas.</summary>
     public static IReadOnlyList<Appliance> Appliances { get; } =
@@ -218,4 +218,4 @@ public static class NightFigures
 
 /// <summary>The parts of a gas as a row of figures.</summary>
 /// <param name="Masses">Its parts by mass.</param>
-public sealed record GasParts(GasMasses Masses);
+internal sealed record GasParts(GasMasses Masses);

@@ -5,7 +5,7 @@ using ColdSim.Planning.Harms;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>The words for how nights and runs end.</summary>
-public static class ReportWords
+internal static class ReportWords
 {
     public static WordTable<Verdict> Verdicts { get; } = new WordTable<Verdict>()
         .With(Verdict.Holds, "holds")

@@ -7,7 +7,7 @@ using Summary = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Nights.RunSumma
 namespace ColdSim.Planning.Nights;
 
 /// <summary>What is reported of a whole run.</summary>
-public static class RunFigures
+internal static class RunFigures
 {
     /// <summary>The run in one row; the same of a run, a trip and an option.</summary>
     public static IReadOnlyList<Summary> Summaries { get; } =
@@ -105,4 +105,4 @@ public static class RunFigures
 }
 
 /// <summary>A ledger's balance as a row of figures.</summary>
-public sealed record LedgerReport(LedgerBalance Balance);
+internal sealed record LedgerReport(LedgerBalance Balance);

@@ -51,7 +51,7 @@ public sealed record RunReport
 }
 
 /// <summary>A run's ledger does not close, so its results must not be reported.</summary>
-public sealed class LedgerOpenException(LedgerBalance ledger) : Exception("The ledger of a run does not close.")
+internal sealed class LedgerOpenException(LedgerBalance ledger) : Exception("The ledger of a run does not close.")
 {
     public LedgerBalance Ledger { get; } = ledger;
 }
@@ -78,11 +78,11 @@ public sealed record RunOutcome(RunReport? Report, CannotStart? CannotStart)
 
 /// <summary>A question that cannot be answered by a run, for a reason that lies in what the person stated.</summary>
 /// <param name="message">The reason, as a sentence for the person.</param>
-public sealed class CannotRunException(string message) : Exception(message);
+internal sealed class CannotRunException(string message) : Exception(message);
 
 /// <summary>A requested instant lies outside the run or beyond its weather.</summary>
 /// <param name="time">The instant.</param>
-public sealed class TimeOutsideRunException(DateTimeOffset time)
+internal sealed class TimeOutsideRunException(DateTimeOffset time)
     : Exception(FormattableString.Invariant($"{time:yyyy-MM-dd'T'HH:mmzzz} is outside the run."))
 {
     /// <summary>The instant.</summary>

@@ -5,7 +5,7 @@ namespace ColdSim.Planning.Nights;
 
 /// <summary>How well is known what a coach stores, within a factor of two from the least to the most, and how closely it follows its air.</summary>
 /// <remarks>No measured coach is published; the coupling's range is that of light buildings, docs/model.md part 4.</remarks>
-public static class StorageUncertainty
+internal static class StorageUncertainty
 {
     /// <summary>The most storage over the least.</summary>
     public const double Ratio = 2;

@@ -6,7 +6,7 @@ using Row = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Purchases.PurchaseR
 namespace ColdSim.Planning.Purchases;
 
 /// <summary>What is reported of set-ups that can be bought.</summary>
-public static class PurchaseFigures
+internal static class PurchaseFigures
 {
     /// <summary>A set-up.</summary>
     public static IReadOnlyList<Row> Rows { get; } =

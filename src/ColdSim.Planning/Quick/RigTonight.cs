@@ -6,7 +6,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Planning.Quick;
 
 /// <summary>A rig that has a file, through one night that is not in it.</summary>
-public static class RigTonight
+internal static class RigTonight
 {
     /// <summary>Whether the rig's own weather reaches from the start to the next morning.</summary>
     /// <param name="scenario">The rig.</param>

@@ -4,7 +4,7 @@ namespace ColdSim.Planning.Search;
 /// <param name="Value">The least value that holds, in the caller's unit.</param>
 /// <param name="AtStart">Whether already the start of the range holds, so that nothing below it was tried.</param>
 /// <param name="Tries">How many values were tried.</param>
-public sealed record LeastFound(double Value, bool AtStart, int Tries);
+internal sealed record LeastFound(double Value, bool AtStart, int Tries);
 
 /// <summary>The least value of something, within a range and to a tolerance, with which something holds; each value is tried in full.</summary>
 /// <remarks>
@@ -13,7 +13,7 @@ public sealed record LeastFound(double Value, bool AtStart, int Tries);
 /// an answer for which the promise is true: this value holds and the one a tolerance below does not.
 /// To look for the greatest value that holds, run the range backwards: a start above the end.
 /// </remarks>
-public static class SmallestThatHolds
+internal static class SmallestThatHolds
 {
     /// <summary>Looks for it.</summary>
     /// <param name="from">Start of the range, where it would be best to be.</param>

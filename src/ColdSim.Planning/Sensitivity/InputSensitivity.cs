@@ -20,7 +20,7 @@ public sealed record InputEffect(Uncertainty Input, double Size, bool Worse, boo
 /// A run that holds is tried with each input worse, one that fails with each input better, because that is what could change the answer. What
 /// does change it comes first, then what moves it further.
 /// </remarks>
-public static class InputSensitivity
+internal static class InputSensitivity
 {
     private const double LeastDelay_s = 600, LeastGas_kg = 0.05;
 

@@ -9,7 +9,7 @@ namespace ColdSim.Planning.Trips;
 /// The two limits are not the same: 80 % of the volume weighs more the colder the liquid is, and below about 40 °F more than 42 % of
 /// the water capacity. Both apply at the temperature of the mixture, which is what a stop valve or a scale sees.
 /// </remarks>
-public static class Filling
+internal static class Filling
 {
     /// <summary>Part of the volume at which a filling by volume stops.</summary>
     public const double VolumeLimit_frac = 0.80;

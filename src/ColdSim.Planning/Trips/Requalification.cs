@@ -3,7 +3,7 @@ using ColdSim.Model.Cylinder;
 namespace ColdSim.Planning.Trips;
 
 /// <summary>Whether a station may fill a cylinder by the date stamped on it.</summary>
-public static class Requalification
+internal static class Requalification
 {
     /// <summary>Years from manufacture or from a volumetric test until the next is due, after 49 CFR 180.209.</summary>
     public const int Usual_years = 12;

@@ -9,7 +9,7 @@ using Stop = ColdSim.Planning.Figures.Figure<ColdSim.Planning.TripStop>;
 namespace ColdSim.Planning.Trips;
 
 /// <summary>What is reported of a trip.</summary>
-public static class TripFigures
+internal static class TripFigures
 {
     /// <summary>The words for what is done at a refill.</summary>
     public static WordTable<RefillKind> RefillKinds { get; } = new WordTable<RefillKind>()
@@ -126,7 +126,7 @@ public static class TripFigures
 }
 
 /// <summary>A night of a trip as a row of figures.</summary>
-public sealed record TripNightRow(TripReport Trip, TripNight Night)
+internal sealed record TripNightRow(TripReport Trip, TripNight Night)
 {
     /// <summary>The nights of a trip.</summary>
     public static IReadOnlyList<TripNightRow> Of(TripReport trip)
@@ -139,7 +139,7 @@ public sealed record TripNightRow(TripReport Trip, TripNight Night)
 /// <summary>A refill of a trip as a row of figures.</summary>
 /// <param name="Trip">The trip.</param>
 /// <param name="Place">The refill's place in the order of time, from 0.</param>
-public sealed record TripRefillRow(TripReport Trip, int Place)
+internal sealed record TripRefillRow(TripReport Trip, int Place)
 {
     /// <summary>The refill with how long it can wait.</summary>
     public TripRefill Planned => Trip.Refills[Place];

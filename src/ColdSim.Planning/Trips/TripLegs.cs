@@ -7,7 +7,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Planning.Trips;
 
 /// <summary>Cuts a trip into the legs of a run: a new one begins with every stop, every road and every refill.</summary>
-public static class TripLegs
+internal static class TripLegs
 {
     /// <summary>The legs.</summary>
     /// <param name="trip">The trip.</param>

@@ -7,7 +7,7 @@ namespace ColdSim.Files.Scenarios.Starters;
 /// <param name="Text">What is asked, with an example.</param>
 /// <param name="Default">What holds where nothing is answered or it is not known.</param>
 /// <param name="Put">The rig with the answer in it.</param>
-public sealed record StarterQuestion(string Text, string Default, Func<StarterRig, string, StarterRig> Put)
+internal sealed record StarterQuestion(string Text, string Default, Func<StarterRig, string, StarterRig> Put)
 {
     /// <summary>The nine questions, in the order in which they are asked.</summary>
     /// <param name="metric">Whether examples and defaults are metric.</param>

@@ -3,7 +3,7 @@ using System.Text;
 namespace ColdSim.Files.Scenarios.Starters;
 
 /// <summary>The commented file of a rig; it names no date, so that it holds on any weather.</summary>
-public static class StarterRigText
+internal static class StarterRigText
 {
     // Where the comments begin.
     private const int CommentColumn = 34;

@@ -7,7 +7,7 @@ using ColdSim.Planning.Quick;
 namespace ColdSim.Files.Scenarios.Starters;
 
 /// <summary>Weather made up of the nights' lows.</summary>
-public static class StarterWeather
+internal static class StarterWeather
 {
     /// <summary>The most nights.</summary>
     public const int MostNights = 14;

@@ -4,7 +4,7 @@ using ColdSim.Files.Quantities;
 namespace ColdSim.Files.Weather.Formats;
 
 /// <summary>Proposes a column map for a table of no known layout, from its headings and first rows.</summary>
-public static class MapProposer
+internal static class MapProposer
 {
     private const int Sample = 30;
     private const int Shown = 3;

@@ -7,7 +7,7 @@ namespace ColdSim.Files.Weather.Services;
 
 /// <summary>Answers of services, kept in a folder of the person: a file for each address, which may be deleted at any time.</summary>
 /// <param name="folder">The folder; made when the first answer is kept.</param>
-public sealed class AnswerCache(string folder)
+internal sealed class AnswerCache(string folder)
 {
     private const string FirstLine = "coldsim forecast answer, format 1";
     private const string InstantForm = "yyyy-MM-dd'T'HH:mm:ss'Z'";

@@ -2,7 +2,7 @@ namespace ColdSim.Files.Weather.Services;
 
 /// <summary>How patient the client is.</summary>
 /// <remarks>Numbers only, so that a command that fetches nothing loads no library of the network.</remarks>
-public sealed record ClientPolicy
+internal sealed record ClientPolicy
 {
     /// <summary>How long one attempt may take.</summary>
     public TimeSpan AttemptTimeout { get; init; } = TimeSpan.FromSeconds(20);

@@ -3,7 +3,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>A forecast as it is written: rows by one clock, and what is known of where they are from.</summary>
-public sealed record FetchedForecast
+internal sealed record FetchedForecast
 {
     /// <summary>Who gave it.</summary>
     public required IForecastService Service { get; init; }

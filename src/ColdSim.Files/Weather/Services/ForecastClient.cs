@@ -10,7 +10,7 @@ namespace ColdSim.Files.Weather.Services;
 /// Asks services over the network: with time-outs, again after a failure, and no oftener than they allow. The only code of the program that
 /// sends anything anywhere.
 /// </summary>
-public sealed class ForecastClient : IDisposable
+internal sealed class ForecastClient : IDisposable
 {
     private readonly ClientPolicy _policy;
     private readonly AnswerCache? _cache;

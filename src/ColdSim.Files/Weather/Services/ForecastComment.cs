@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>The comment above a forecast in our own CSV: source, time of issue, position, licence, and what is to be known of it.</summary>
-public static class ForecastComment
+internal static class ForecastComment
 {
     /// <summary>The lines, with a line feed between.</summary>
     public static string Of(FetchedForecast forecast)

@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>Why no forecast was to be had, in words for the person who asked.</summary>
-public sealed class ForecastFaultException : Exception
+internal sealed class ForecastFaultException : Exception
 {
     private ForecastFaultException(string message, bool isTemporary, bool mayRetry, Exception? inner)
         : base(message, inner)

@@ -5,7 +5,7 @@ using ColdSim.Model.Weather;
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>Fetches a forecast: asks the service, reads its answer as any weather file, and cuts it to what was asked.</summary>
-public static class ForecastFetch
+internal static class ForecastFetch
 {
     /// <summary>Fetches it.</summary>
     /// <param name="service">Who is asked.</param>

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>What is asked of a service.</summary>
-public sealed record ForecastQuestion
+internal sealed record ForecastQuestion
 {
     /// <summary>North positive. [°]</summary>
     public required double Latitude_deg { get; init; }

@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>The services that can be asked.</summary>
-public static class ForecastServices
+internal static class ForecastServices
 {
     /// <summary>All of them; the first is asked unless another is named.</summary>
     public static IReadOnlyList<IForecastService> All { get; } = [new OpenMeteoService(), new UsWeatherService(), new MetNorwayService()];

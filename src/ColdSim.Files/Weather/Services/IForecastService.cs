@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>A public service that gives an hourly forecast for a position without a key.</summary>
-public interface IForecastService
+internal interface IForecastService
 {
     /// <summary>Its name on the command line.</summary>
     string Name { get; }

@@ -1,7 +1,7 @@
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>MET Norway's locationforecast: the whole world, hourly for two to three days and in blocks of six hours after.</summary>
-public sealed class MetNorwayService : IForecastService
+internal sealed class MetNorwayService : IForecastService
 {
     public string Name => "met-norway";
 

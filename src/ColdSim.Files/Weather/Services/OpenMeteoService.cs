@@ -3,7 +3,7 @@ using System.Globalization;
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>Open-Meteo: the whole world, with sun and past days.</summary>
-public sealed class OpenMeteoService : IForecastService
+internal sealed class OpenMeteoService : IForecastService
 {
     private const string Variables = "temperature_2m,dew_point_2m,wind_speed_10m,shortwave_radiation,cloud_cover,surface_pressure";
     private const int LeastDays = 7;

@@ -3,10 +3,10 @@ namespace ColdSim.Files.Weather.Services;
 /// <summary>The answer of a service.</summary>
 /// <param name="Forecast">The document with the hours.</param>
 /// <param name="Others">What else was asked on the way to it.</param>
-public sealed record ServiceAnswer(WebAnswer Forecast, params IReadOnlyList<WebAnswer> Others);
+internal sealed record ServiceAnswer(WebAnswer Forecast, params IReadOnlyList<WebAnswer> Others);
 
 /// <summary>The answer to one request, from the network or kept from an earlier one.</summary>
-public sealed record WebAnswer
+internal sealed record WebAnswer
 {
     /// <summary>The address that was asked.</summary>
     public required Uri Address { get; init; }
@@ -37,7 +37,7 @@ public sealed record WebAnswer
 }
 
 /// <summary>Where an answer comes from.</summary>
-public enum AnswerOrigin
+internal enum AnswerOrigin
 {
     /// <summary>The service sent it now.</summary>
     Service,

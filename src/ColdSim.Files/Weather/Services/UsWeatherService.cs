@@ -4,7 +4,7 @@ using ColdSim.Files.Weather.Formats;
 namespace ColdSim.Files.Weather.Services;
 
 /// <summary>The US National Weather Service: the United States, about six and a half days, hour by hour.</summary>
-public sealed class UsWeatherService : IForecastService
+internal sealed class UsWeatherService : IForecastService
 {
     public string Name => "nws";
 
