@@ -42,6 +42,12 @@ public class PropaneSaturationTests
         Assert.Equal(1, PropaneSaturation.LiquidDensity_kg_m3(t_K) / rho_kg_m3, 2e-4);
     }
 
+    [Theory, Outside("NIST WebBook", Field.Propane, FromMemory = true)]
+    [InlineData(300, 21.63)]
+    [InlineData(273.15, 10.35)]
+    public void Vapour_density_matches_remembered_reference_points(double t_K, double rho_kg_m3)
+        => Assert.Equal(1, PropaneSaturation.VapourDensity_kg_m3(t_K) / rho_kg_m3, 5e-4);
+
     [Fact, Outside("29CFR1910.110", Field.Propane)]
     public void Liquid_at_40_F_is_1_031_times_as_dense_as_at_60_F()
         => Assert.Equal(1.031, PoundsPerGallon(40) / PoundsPerGallon(60), 0.0005);
@@ -128,6 +134,30 @@ public class PropaneSaturationTests
         ArgumentOutOfRangeException e = Assert.Throws<ArgumentOutOfRangeException>(() => PropaneSaturation.Pressure_Pa(t_K));
         Assert.Contains("193.15 to 353.15 K", e.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(0.999999)]
+    [InlineData(1.000001)]
+    [InlineData(double.NaN)]
+    public void A_pressure_outside_the_range_is_refused_and_its_ends_are_not(double times)
+    {
+        double low_Pa = SaturationTable.Pressure_Pa(SaturationTable.Lowest_K), high_Pa = SaturationTable.Pressure_Pa(SaturationTable.Highest_K);
+        Assert.Equal(SaturationTable.Lowest_K, PropaneSaturation.Temperature_K(low_Pa), 1e-6);
+        Assert.Equal(SaturationTable.Highest_K, PropaneSaturation.Temperature_K(high_Pa), 1e-6);
+        Assert.Throws<ArgumentOutOfRangeException>(() => PropaneSaturation.Temperature_K((times < 1 ? low_Pa : high_Pa) * times));
+        Assert.Equal(low_Pa, PropaneSaturation.Pressure_Pa(SaturationTable.Lowest_K));
+        Assert.Equal(high_Pa, PropaneSaturation.Pressure_Pa(SaturationTable.Highest_K));
+    }
+
+    [Fact]
+    public void Liquid_and_vapour_of_the_contents_fill_the_vessel()
+        => Gen.Select(Gen.Double[200, 340], Gen.Double[0.05, 0.85]).Sample((t_K, fill) =>
+        {
+            const double volume_m3 = 0.0216;
+            TwoPhaseContents contents = new(fill * volume_m3 * 480, volume_m3, t_K);
+            Assert.Equal(volume_m3, contents.LiquidVolume_m3 + contents.VapourMass_kg * contents.VapourVolume_m3_kg, 1e-12);
+            Assert.Equal(contents.LiquidMass_kg, contents.LiquidVolume_m3 * PropaneSaturation.LiquidDensity_kg_m3(t_K), 1e-9);
+        });
 
     [Fact]
     public void Heat_capacity_of_the_contents_is_the_derivative_of_their_energy()
