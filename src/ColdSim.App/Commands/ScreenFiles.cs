@@ -1,13 +1,17 @@
-using System.Text;
 using ColdSim.App.Screens.Frame;
 using ColdSim.App.Text;
 using ColdSim.App.Text.Answers;
+using ColdSim.App.Text.Documents;
+using ColdSim.App.Text.Html;
+using ColdSim.App.Text.Reports;
 using ColdSim.Files.Disk;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios.Starters;
+using ColdSim.Planning.Advice;
 using ColdSim.Planning.Fits;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Commands;
 
@@ -18,8 +22,6 @@ namespace ColdSim.App.Commands;
 /// <param name="SkipDamaged">Whether damaged lines of a log are left out.</param>
 internal sealed record ScreenFiles(TimeProvider Clock, Func<IFiles> Files, bool WithLog = true, bool SkipDamaged = false) : IScenarioFiles
 {
-    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
-
     /// <summary>The file whose weather is replaced, and by which; null for none.</summary>
     public (string Scenario, string Weather)? Weather { get; init; }
 
@@ -27,15 +29,18 @@ internal sealed record ScreenFiles(TimeProvider Clock, Func<IFiles> Files, bool 
     {
         FileStamps before = FileStamps.Of([path, LogFile.PathOf(path)]);
         StartedScenario started = ViewCommand.Shown(Read(path, UnitStyle.Us, host), UnitStyle.Us);
-        return ViewCommand.OpeningOf(started, NightRun.Of(started.Scenario, cancel), path, host) with { Files = this, Stamps = before.With(FileStamps.Of(host.Files.Reads.Paths)) };
+        Opening opening = ViewCommand.OpeningOf(started, NightRun.Of(started.Scenario, cancel), path, host);
+        return opening with { Files = this, Stamps = before.With(FileStamps.Of(host.Files.Reads.Paths)) };
     });
 
     public IReadOnlyList<string> Beside(string? open)
     {
         string folder = Path.GetDirectoryName(open) is { Length: > 0 } there ? there : ".";
         IFiles files = Files();
-        return !files.FolderExists(folder) ? []
-            : [.. files.In(folder).Where(f => f.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)).Select(f => folder == "." ? Path.GetFileName(f) : f).Order(StringComparer.Ordinal)];
+        if (!files.FolderExists(folder))
+            return [];
+        IEnumerable<string> scenarios = files.In(folder).Where(f => f.EndsWith(".toml", StringComparison.OrdinalIgnoreCase));
+        return [.. scenarios.Select(f => folder == "." ? Path.GetFileName(f) : f).Order(StringComparer.Ordinal)];
     }
 
     public string Verdict(string path, UnitStyle units, CancellationToken cancel) => Told(host =>
@@ -53,18 +58,27 @@ internal sealed record ScreenFiles(TimeProvider Clock, Func<IFiles> Files, bool 
         return path;
     });
 
-    public string Export(RunReport report, int night, string? open, UnitStyle units) => Told(host =>
+    public string Export(RunReport report, int night, string? open, UnitStyle units, IProgress<int> done, CancellationToken cancel) => Told(host =>
     {
         NightReport of = report.Nights[night];
-        string path = FormattableString.Invariant($"{Path.Combine(Path.GetDirectoryName(open) ?? "", Path.GetFileNameWithoutExtension(open ?? "demo"))}-night{of.Number}.csv");
+        string name = Path.Combine(Path.GetDirectoryName(open) ?? "", Path.GetFileNameWithoutExtension(open ?? "demo"));
+        string curves = FormattableString.Invariant($"{name}-night{of.Number}.csv"), page = name + ".html";
         if (open is not null)
             host.Files.Reads.Add(open);
-        host.Files.Write(new OutputFile(path, SeriesCsv.Kind, Force: false), stream =>
+        ReportContents contents = new(report, RunAdvice.Of(report, units.Grid, () => done.Report(1), cancel: cancel))
         {
-            using StreamWriter writer = new(stream, Utf8, leaveOpen: true) { NewLine = "\n" };
-            SeriesCsv.Write(report, writer, new CsvForm(units.IsUs, ','), of.From, of.To);
-        });
-        return $"Night {of.Number} written to {path}.";
+            Trip = report.Scenario.Trip is null ? null : TripRun.Of(report.Scenario, done, cancel: cancel),
+        };
+        ReportOrigin origin = new(Path.GetFileName(open ?? "the demo"), ReportFiles.Version, Clock.GetLocalNow());
+        ReportDocument document = WholeReport.Of(contents, units, origin, Paper.Any);
+        FileOutput<RunReport>[] files =
+        [
+            new(new OutputFile(curves, SeriesCsv.Kind, Force: false), (run, to) => SeriesCsv.Write(run, to, new CsvForm(units.IsUs, ','), of.From, of.To)),
+            new(new OutputFile(page, HtmlPage.Kind, Force: false), (_, to) => to.Write(HtmlPage.Of(document, ReportFiles.Version))),
+        ];
+        foreach (FileOutput<RunReport> file in files)
+            file.Save(report, host, cancel);
+        return $"Night {of.Number} written to {curves}, the report to {page}.";
     });
 
     public string TakeOver(FitReport fit, string path) => Told(host =>

@@ -1,10 +1,11 @@
 #!/usr/bin/env python3
-"""Measures the screen in a terminal of its own: first draw, memory, idle processor time, and what a key costs.
+"""Measures the screen in a terminal of its own: first draw, memory, idle processor time, and what a key and a try cost.
 
-usage: measure.py PATH-TO-COLDSIM SCENARIO [COLUMNS ROWS]
+usage: measure.py PATH-TO-COLDSIM SCENARIO [COLUMNS ROWS] [--markdown]
 
-Linux only (it reads /proc); Python's standard library is enough. The terminal is a pseudo-terminal that answers nothing,
-so what the program asks it at the start goes unanswered, as in the simplest terminals.
+Linux only (it reads /proc); Python's standard library is enough. The terminal is a pseudo-terminal that answers nothing, so what the program asks it at the start
+goes unanswered, as in the simplest terminals. A key's time is from its writing until the last byte of what it changes on the screen; what a try works out later, on
+other threads, is counted with it, up to a pause of 150 ms. --markdown prints the rows of the table in docs/performance.md.
 """
 
 import fcntl
@@ -16,84 +17,124 @@ import sys
 import termios
 import time
 
-KEYS = ["\x1b[C"] * 20
+RIGHT, DOWN, ESCAPE = "\x1b[C", "\x1b[B", "\x1b"
+CURSOR_KEYS = [RIGHT] * 20
+# `t` opens what can be tried; each key turns the chosen thing by one step.
+TRY_KEYS = [RIGHT] * 10
 QUIET_S = 0.15
 IDLE_S = 20.0
+MOST_START_S = 30.0
 
 
-def read_until_quiet(fd, quiet_s, most_s=20.0):
-    """Everything that is sent until nothing is for a while, and when the last of it came."""
-    sent, last = b"", time.monotonic()
-    end = last + most_s
-    while time.monotonic() < end:
-        if not select.select([fd], [], [], quiet_s)[0]:
-            break
-        try:
-            part = os.read(fd, 65536)
-        except OSError:
-            break
-        if not part:
-            break
-        sent, last = sent + part, time.monotonic()
-    return sent, last
+class Screen:
+    """A program on a pseudo-terminal."""
+
+    def __init__(self, program, scenario, columns, rows):
+        self.begin = time.monotonic()
+        self.pid, self.fd = pty.fork()
+        if self.pid == 0:
+            os.environ["TERM"] = "xterm-256color"
+            os.environ.setdefault("LANG", "C.UTF-8")
+            fcntl.ioctl(0, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
+            os.execv(program, [program, "view", scenario])
+
+    def read_until_quiet(self, quiet_s, most_s=20.0):
+        """Everything that is sent until nothing is for a while, and when the last of it came."""
+        sent, last = b"", time.monotonic()
+        end = last + most_s
+        while time.monotonic() < end:
+            if not select.select([self.fd], [], [], quiet_s)[0]:
+                break
+            try:
+                part = os.read(self.fd, 65536)
+            except OSError:
+                break
+            if not part:
+                break
+            sent, last = sent + part, time.monotonic()
+        return sent, last
+
+    def first_draw_s(self):
+        """From the start to the screen's last row."""
+        drawn = b""
+        while time.monotonic() < self.begin + MOST_START_S:
+            if select.select([self.fd], [], [], 0.01)[0]:
+                drawn += os.read(self.fd, 65536)
+                if b"quit" in drawn:
+                    return time.monotonic() - self.begin
+        sys.exit(f"nothing was drawn within {MOST_START_S:.0f} s")
+
+    def press(self, keys):
+        """Bytes and milliseconds of each key, and processor milliseconds a key."""
+        sizes, times = [], []
+        before = self.processor_s()
+        for key in keys:
+            pressed = time.monotonic()
+            os.write(self.fd, key.encode())
+            sent, last = self.read_until_quiet(QUIET_S)
+            sizes.append(len(sent))
+            times.append(1000 * (last - pressed) if sent else float("nan"))
+        return sizes, sorted(times), 1000 * (self.processor_s() - before) / len(keys)
+
+    def processor_s(self):
+        with open(f"/proc/{self.pid}/stat", encoding="ascii") as f:
+            fields = f.read().rpartition(")")[2].split()
+        return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
+
+    def memory_mb(self):
+        with open(f"/proc/{self.pid}/status", encoding="ascii") as f:
+            return next(int(line.split()[1]) for line in f if line.startswith("VmRSS")) / 1024
+
+    def idle(self):
+        """Share of a core and bytes while nobody types."""
+        before, moment = self.processor_s(), time.monotonic()
+        sent, _ = self.read_until_quiet(IDLE_S, IDLE_S)
+        return (self.processor_s() - before) / (time.monotonic() - moment), len(sent)
+
+    def quit(self):
+        os.write(self.fd, b"\x11")
+        self.read_until_quiet(1.0)
+        os.waitpid(self.pid, 0)
 
 
-def processor_s(pid):
-    with open(f"/proc/{pid}/stat", encoding="ascii") as f:
-        fields = f.read().rpartition(")")[2].split()
-    return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
-
-
-def memory_mb(pid):
-    with open(f"/proc/{pid}/status", encoding="ascii") as f:
-        return next(int(line.split()[1]) for line in f if line.startswith("VmRSS")) / 1024
+def of_keys(name, aim, measured):
+    sizes, times, used_ms = measured
+    return [
+        (f"{name}, bytes", f"mean {sum(sizes) / len(sizes):,.0f}, largest {max(sizes):,}", aim),
+        (f"{name} to redraw", f"median {times[len(times) // 2]:.1f} ms, largest {times[-1]:.1f} ms; {used_ms:.1f} ms of processor time", "16 ms" if name == "a cursor key" else "50 ms"),
+    ]
 
 
 def main():
-    if len(sys.argv) not in (3, 5):
+    words = [w for w in sys.argv[1:] if w != "--markdown"]
+    if len(words) not in (2, 4):
         sys.exit(__doc__)
-    columns, rows = (int(a) for a in sys.argv[3:]) if len(sys.argv) == 5 else (80, 24)
-    begin = time.monotonic()
-    pid, fd = pty.fork()
-    if pid == 0:
-        os.environ["TERM"] = "xterm-256color"
-        fcntl.ioctl(0, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
-        os.execv(sys.argv[1], [sys.argv[1], "view", sys.argv[2]])
-    drawn, first = b"", None
-    while first is None and time.monotonic() < begin + 30:
-        if select.select([fd], [], [], 0.01)[0]:
-            drawn += os.read(fd, 65536)
-            if b"quit" in drawn:
-                first = time.monotonic()
-    if first is None:
-        sys.exit("nothing was drawn within 30 s")
-    read_until_quiet(fd, 1.0)
+    columns, rows = (int(w) for w in words[2:]) if len(words) == 4 else (80, 24)
+    screen = Screen(os.path.abspath(words[0]), words[1], columns, rows)
+    first_s = screen.first_draw_s()
+
+    # The toolkit's questions to the terminal are given up after two seconds.
+    screen.read_until_quiet(1.0)
     time.sleep(2.5)
-    read_until_quiet(fd, QUIET_S)
+    screen.read_until_quiet(QUIET_S)
+    idle_share, idle_bytes = screen.idle()
+    cursor = screen.press(CURSOR_KEYS)
+    screen.press(["t"])
+    tried = screen.press(TRY_KEYS)
+    memory = screen.memory_mb()
+    screen.press([ESCAPE])
+    screen.quit()
 
-    before, moment = processor_s(pid), time.monotonic()
-    idle, _ = read_until_quiet(fd, IDLE_S, IDLE_S)
-    idle_share = (processor_s(pid) - before) / (time.monotonic() - moment)
-
-    sizes, times = [], []
-    before = processor_s(pid)
-    for key in KEYS:
-        pressed = time.monotonic()
-        os.write(fd, key.encode())
-        sent, last = read_until_quiet(fd, QUIET_S)
-        sizes.append(len(sent))
-        times.append(1000 * (last - pressed))
-    used = 1000 * (processor_s(pid) - before) / len(KEYS)
-
-    times.sort()
-    print(f"terminal                 {columns} x {rows}")
-    print(f"first draw               {1000 * (first - begin):.0f} ms")
-    print(f"memory                   {memory_mb(pid):.0f} MB")
-    print(f"idle, processor          {100 * idle_share:.2f} % of a core over {IDLE_S:.0f} s, {len(idle)} bytes sent")
-    print(f"a cursor key, bytes      mean {sum(sizes) / len(sizes):.0f}, largest {max(sizes)}")
-    print(f"a cursor key to redraw   median {times[len(times) // 2]:.1f} ms, largest {times[-1]:.1f} ms; {used:.1f} ms of processor time")
-    os.write(fd, b"q")
-    os.waitpid(pid, 0)
+    table = [
+        ("terminal", f"{columns} x {rows}", ""),
+        ("first draw", f"{1000 * first_s:.0f} ms", ""),
+        ("memory", f"{memory:.0f} MB", ""),
+        ("idle", f"{100 * idle_share:.2f} % of a core over {IDLE_S:.0f} s, {idle_bytes} bytes sent", "0.2 %, 0 bytes"),
+        *of_keys("a cursor key", "1,500", cursor),
+        *of_keys("a try", "6,000", tried),
+    ]
+    for what, value, aim in table:
+        print(f"| {what} | {value} | {aim} |" if "--markdown" in sys.argv else f"{what:<25}{value}{f'  (aim: {aim})' if aim else ''}")
 
 
 if __name__ == "__main__":

@@ -23,13 +23,14 @@ internal sealed record CommandList(string Title, IReadOnlyList<ScreenCommand> Al
 
     public override bool TakesText => Finds;
 
-    /// <summary>Those with all the typed words: first those that begin with them as typed, then those that hold them so, then those with words that begin so.</summary>
+    /// <summary>Those with all the typed words: first those that begin with them as typed, then those that hold them so.</summary>
     public IReadOnlyList<ScreenCommand> Found
     {
         get
         {
             string[] words = Filter.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-            return words.Length == 0 ? All : [.. All.Where(c => words.All(w => Text(c).Contains(w, StringComparison.OrdinalIgnoreCase))).OrderBy(c => Rank(c, Filter.Trim(), words))];
+            bool Has(ScreenCommand command) => words.All(w => Text(command).Contains(w, StringComparison.OrdinalIgnoreCase));
+            return words.Length == 0 ? All : [.. All.Where(Has).OrderBy(c => Rank(c, Filter.Trim(), words))];
         }
     }
 

@@ -34,7 +34,8 @@ internal sealed record FileList(IScenarioFiles Files, IReadOnlyList<string> Path
 
     public override void Draw(Sheet sheet, int top)
     {
-        sheet.Put(0, top, CellText.Cut(Paths.Count == 0 ? "open: there is no scenario file in this folder; N asks for a new one" : $"open: {Folder}", sheet.Width), CellStyle.Strong);
+        string title = Paths.Count == 0 ? "open: there is no scenario file in this folder; N asks for a new one" : $"open: {Folder}";
+        sheet.Put(0, top, CellText.Cut(title, sheet.Width), CellStyle.Strong);
         int rows = Math.Max(1, sheet.Height - top - Around), first = PageElements.FirstRow(Row, rows, Paths.Count);
         for (int i = first; i < Math.Min(Paths.Count, first + rows); i++)
         {
@@ -69,14 +70,16 @@ internal sealed record FileList(IScenarioFiles Files, IReadOnlyList<string> Path
 
     private string Folder => Path.GetDirectoryName(Path.GetFullPath(Paths[0])) ?? "";
 
-    private string Shown(string path) => Verdicts.TryGetValue(path, out string? verdict) ? CellText.SingleWidth(verdict) : Running?.Path == path ? "running…" : "…";
+    private string Shown(string path)
+        => Verdicts.TryGetValue(path, out string? verdict) ? CellText.SingleWidth(verdict) : Running?.Path == path ? "running…" : "…";
 
     private FileList Told(string verdict) => Running is not { } ran ? this
         : (this with { Verdicts = new Dictionary<string, string>(Verdicts) { [ran.Path] = verdict.Split('\n')[0] }, Running = null }).WithJob();
 
     private FileList WithJob()
     {
-        if (Running is not null || (Paths.Count > 0 && !Verdicts.ContainsKey(Paths[Row]) ? Paths[Row] : Paths.FirstOrDefault(p => !Verdicts.ContainsKey(p))) is not { } next)
+        IEnumerable<string> chosenFirst = Paths.Skip(Row).Concat(Paths.Take(Row));
+        if (Running is not null || chosenFirst.FirstOrDefault(p => !Verdicts.ContainsKey(p)) is not { } next)
             return this;
         (IScenarioFiles files, UnitStyle units) = (Files, Units);
         return this with { Running = (next, new PageJob($"Running {Path.GetFileName(next)}", (_, cancel) => files.Verdict(next, units, cancel))) };

@@ -29,7 +29,8 @@ internal static class FrameFiles
                 return view with { Effect = new TerminalEffect.Copy(sentence), Notice = $"Copied: {sentence}" };
             case FrameMessage.Export:
                 int night = Math.Min(view.Cursor?.Night ?? 0, report.Nights.Count - 1);
-                return Working(view, new PageJob("Writing the night's curves", (_, _) => files.Export(report, night, source.File, view.Units)));
+                return Working(view, new PageJob(
+                    "Writing the night's curves and the report", (done, cancel) => files.Export(report, night, source.File, view.Units, done, cancel)));
             default:
                 return source.File is not { } file ? view with { Notice = NoFile }
                     : message is FrameMessage.Edit ? view with { Effect = new TerminalEffect.Edit(file) }
@@ -49,9 +50,11 @@ internal static class FrameFiles
 
     /// <summary>Where a page's job changed the scenario's files, everything is read and run again from them.</summary>
     public static FrameView Follow(FrameView view, PageMessage message)
-        => message is PageMessage.Completed { Result: IFilesChanged } && view.Source is { Files: { } files, File: { } file } ? Working(view, Opens(files, file, "Reading again")) : view;
+        => message is PageMessage.Completed { Result: IFilesChanged } && view.Source is { Files: { } files, File: { } file }
+            ? Working(view, Opens(files, file, "Reading again")) : view;
 
-    /// <summary>The one way to another scenario, or to the same as its files are now: all pages anew; page, night, time and what each page keeps as they were.</summary>
+    /// <summary>The one way to another scenario, or to the same as its files are now: all pages anew.</summary>
+    /// <remarks>Of the same scenario the page, the night, the time and what each page keeps stay.</remarks>
     public static FrameView Opened(FrameView view, Opening opening)
     {
         FrameView next = opening.Frame(view.Units);
@@ -61,13 +64,14 @@ internal static class FrameFiles
             Width = view.Width,
             Height = view.Height,
             ReportsMouse = view.ReportsMouse,
-            Pages = isSame ? [.. next.Pages.Select(p => view.Pages.FirstOrDefault(b => b.Key == p.Key && b.GetType() == p.GetType()) is { } before ? p.After(before) : p)] : next.Pages,
+            Pages = isSame ? [.. next.Pages.Select(p => view.Pages.FirstOrDefault(b => b.Key == p.Key) is { } before ? p.After(before) : p)] : next.Pages,
         };
         next = FrameView.Broadcast(next, new PageMessage.Resized(view.Width, view.Height - FrameSheet.Rows));
         if (!isSame)
             return next with { Notice = $"Opened {CellText.SingleWidth(Path.GetFileName(opening.File ?? "the demo"))}." };
         int open = Math.Max(0, next.Pages.Select(p => p.Key).ToList().IndexOf(view.Page.Key));
-        TimeCursor? at = view.Cursor is { } cursor && cursor.Night < opening.Report.Nights.Count ? TimeCursor.InNight(opening.Report, cursor.Night, cursor) : next.Cursor;
+        TimeCursor? at = view.Cursor is { } cursor && cursor.Night < opening.Report.Nights.Count
+            ? TimeCursor.InNight(opening.Report, cursor.Night, cursor) : next.Cursor;
         return FrameView.Send(next with { Open = open, Cursor = at, Notice = "Read again." }, open, new PageMessage.Opened(at));
     }
 

@@ -51,7 +51,7 @@ internal abstract record FrameMessage
     /// <summary>Puts the verdict's sentence on the clipboard.</summary>
     public sealed record Copy : FrameMessage;
 
-    /// <summary>Writes the chosen night's curves to a file.</summary>
+    /// <summary>Writes the chosen night's curves and the report to files.</summary>
     public sealed record Export : FrameMessage;
 
     /// <summary>Starts work that brings another scenario or a sentence.</summary>

@@ -124,7 +124,7 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
             return WithUnits(view, view.Units.IsUs ? UnitStyle.Si : UnitStyle.Us);
         if (message is PageMessage.Close)
             return asked is not null ? view : Closed(view, message);
-        if (asked is null && view.Jobs[view.Open] is null && message is PageMessage.Choose
+        if (asked is null && view.BlockingJob is null && message is PageMessage.Choose
             && view.Page.Keys.FirstOrDefault(k => k is { Message: PageMessage.Choose, Cost.Length: > 0 }) is { } costly)
         {
             return view with { Asked = costly };

@@ -5,7 +5,8 @@ using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Frame;
 
-/// <summary>The scenario files that the screen reads and writes. What goes wrong is an <see cref="InvalidOperationException"/> with the lines that a command would print.</summary>
+/// <summary>The scenario files that the screen reads and writes.</summary>
+/// <remarks>What goes wrong is an <see cref="InvalidOperationException"/> with the lines that a command would print.</remarks>
 internal interface IScenarioFiles
 {
     /// <summary>Reads a scenario and its log anew and runs it.</summary>
@@ -23,8 +24,8 @@ internal interface IScenarioFiles
     /// <summary>Writes a new scenario, with weather beside it where it names none.</summary>
     void Write(StarterRig rig, string path);
 
-    /// <summary>Writes a night's curves beside the scenario and says where.</summary>
-    string Export(RunReport report, int night, string? open, UnitStyle units);
+    /// <summary>Writes a night's curves and a report of the run beside the scenario, and says where.</summary>
+    string Export(RunReport report, int night, string? open, UnitStyle units, IProgress<int> done, CancellationToken cancel);
 
     /// <summary>Writes a fit into the scenario, keeps what was there, and says so.</summary>
     string TakeOver(FitReport fit, string path);

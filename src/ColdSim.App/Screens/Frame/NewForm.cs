@@ -1,4 +1,3 @@
-using System.Text;
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
 using ColdSim.Files.Scenarios.Starters;
@@ -50,10 +49,12 @@ internal sealed record NewForm(IScenarioFiles Files, bool Metric) : Overlay
                 sheet.Put(label.Length + (i == Field ? 2 : 0), y, CellText.Cut($"[{Default(i)}]", room - 2));
         }
 
-        int end = PageElements.Paragraph(sheet, y + 1, Field == 0 ? "The file to write." : Questions[Field - 1].Text.Replace("\n", "", StringComparison.Ordinal), 2);
+        string question = Field == 0 ? "The file to write." : Questions[Field - 1].Text.Replace("\n", "", StringComparison.Ordinal);
+        int end = PageElements.Paragraph(sheet, y + 1, question, 2);
         if (Faults.Count > 0)
             PageElements.Paragraph(sheet, end, string.Join(" ", Faults), Math.Max(1, sheet.Height - 1 - end), CellStyle.Strong);
-        sheet.Put(0, sheet.Height - 1, CellText.Join([Field == Answers.Count - 1 ? "Enter write and open it" : "Enter next", "Tab ↑↓ line", "Esc back, writes nothing", "Ctrl-Q quit"], "  ", sheet.Width));
+        string enter = Field == Answers.Count - 1 ? "Enter write and open it" : "Enter next";
+        sheet.Put(0, sheet.Height - 1, CellText.Join([enter, "Tab ↑↓ line", "Esc back, writes nothing", "Ctrl-Q quit"], "  ", sheet.Width));
     }
 
     public override OverlayStep Update(PageMessage message, int rows) => message switch
@@ -64,7 +65,7 @@ internal sealed record NewForm(IScenarioFiles Files, bool Metric) : Overlay
         PageMessage.NextEvent by => new(To(Field + by.Direction)),
         PageMessage.First => new(To(0)),
         PageMessage.Last => new(To(Answers.Count - 1)),
-        PageMessage.Typed typed when Answers[Field].Length < LongestAnswer && !Rune.IsControl(typed.Character) => new(With(Answers[Field] + typed.Character)),
+        PageMessage.Typed typed when Answers[Field].Length < LongestAnswer => new(With(Answers[Field] + typed.Character)),
         PageMessage.Backspace => new(With(TextEdit.WithoutLast(Answers[Field]))),
         PageMessage.Failed failed => new(this with { Faults = failed.Reason.Split('\n') }),
         _ => new(this),
@@ -94,7 +95,11 @@ internal sealed record NewForm(IScenarioFiles Files, bool Metric) : Overlay
     private NewForm With(string answer) => this with { Answers = [.. Answers.Select((a, i) => i == Field ? answer : a)], Faults = [] };
 
     // What was just typed is looked at when its line is left.
-    private NewForm To(int field) => this with { Field = (field + Answers.Count) % Answers.Count, Faults = Field > 0 && Answers[Field].Trim().Length > 0 ? Files.Faults(Rig(), Path) : [] };
+    private NewForm To(int field) => this with
+    {
+        Field = (field + Answers.Count) % Answers.Count,
+        Faults = Field > 0 && Answers[Field].Trim().Length > 0 ? Files.Faults(Rig(), Path) : [],
+    };
 
     private OverlayStep Finish()
     {

@@ -22,7 +22,7 @@ internal sealed record ScreenCommand(string Keys, string Words, FrameMessage Mes
         new("R", "read the scenario's files again", new FrameMessage.Reload()),
         new("e", "edit the scenario's file (VISUAL, EDITOR)", new FrameMessage.Edit()),
         new("y", "copy the verdict's sentence", new FrameMessage.Copy()),
-        new("E", "write the chosen night's curves as CSV", new FrameMessage.Export()),
+        new("E", "write the chosen night as CSV, and the report", new FrameMessage.Export()),
         new("u", "US or metric units", new FrameMessage.ToPage(new PageMessage.ToggleUnits()), "u units"),
         new("]", "next page", new FrameMessage.ToNeighbour(1)),
         new("[", "previous page", new FrameMessage.ToNeighbour(-1)),

@@ -163,14 +163,15 @@ public sealed class FrameFilesTests : IDisposable
     }
 
     [Fact]
-    public void The_chosen_night_is_written_as_csv_beside_the_scenario_and_only_over_its_like()
+    public void The_chosen_night_and_the_report_are_written_beside_the_scenario_and_only_over_their_like()
     {
         FrameView view = Settled(Pressed(Opened(), Key.N, Key.E.WithShift));
         string path = Path.Combine(_folder, $"cold-snap-night{view.Cursor!.Night + 1}.csv");
         Assert.Contains("written to", view.Notice, StringComparison.Ordinal);
         string[] rows = File.ReadAllLines(path);
         Assert.Equal((view.Report!.Nights[view.Cursor.Night].To - view.Report.Nights[view.Cursor.Night].From).TotalMinutes, rows.Length - 1);
-        Assert.StartsWith("written to", Settled(Pressed(view, Key.E.WithShift)).Notice[8..], StringComparison.Ordinal);
+        Assert.Contains("<svg", File.ReadAllText(Path.Combine(_folder, "cold-snap.html")), StringComparison.Ordinal);
+        Assert.Equal(view.Notice, Settled(Pressed(view, Key.E.WithShift)).Notice);
         File.WriteAllText(path, "mine");
         Assert.Contains("could not be done", Drawn(Settled(Pressed(view, Key.E.WithShift))), StringComparison.Ordinal);
         Assert.Equal("mine", File.ReadAllText(path));
