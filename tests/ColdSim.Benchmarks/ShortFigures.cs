@@ -2,6 +2,7 @@ using System.Diagnostics;
 using ColdSim.Benchmarks.Files;
 using ColdSim.Benchmarks.Model;
 using ColdSim.Benchmarks.Planning;
+using ColdSim.Benchmarks.Text;
 using ColdSim.Planning.Ensemble;
 
 namespace ColdSim.Benchmarks;
@@ -71,6 +72,8 @@ internal static class ShortFigures
         FitBenchmarks fit = new();
         yield return ("fit, 14 days, filled once", () => fit.Fourteen_days_filled_once());
         yield return ("fit, 14 days, dry at the end", () => fit.Fourteen_days_dry_at_the_end());
+        ReportBenchmarks report = new();
+        yield return ("page of a report of 14 nights", () => report.Page_of_fourteen_nights());
         yield return ("100 members of three nights", () => ChanceRun.Of(FourteenNights.Scenario with { Nights = 3 }, [], 100, 1));
     }
 

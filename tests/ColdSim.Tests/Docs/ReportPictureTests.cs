@@ -21,6 +21,15 @@ public sealed class ReportPictureTests : IDisposable
         Current(File.ReadAllText(Path.Combine(_folder, "night-2.svg")), "report-night.svg");
     }
 
+    [Fact]
+    [Trait("Category", "Docs")]
+    public void The_picture_of_the_limits_is_what_the_program_draws()
+    {
+        Shell shell = new() { Clock = ReportPage.Clock };
+        Assert.True(shell.Run("report", Shell.ColdSnap, "--only", "limits", "--page", "a5", "--out", Path.Combine(_folder, "door.html"), "--svg", _folder) == 0, shell.Error);
+        Current(File.ReadAllText(Path.Combine(_folder, "limits.svg")), "report-limits.svg");
+    }
+
     private static void Current(string made, string page)
     {
         string path = DocPage.PathOf(page);
