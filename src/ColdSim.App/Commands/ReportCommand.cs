@@ -44,14 +44,18 @@ internal static class ReportCommand
                 WithLimits = extras.Contains("limits"),
                 Members = extras.Contains("chance") ? o.MembersOf(parsed) : null,
             };
-            return card
-                ? CommandRunner.RunAsync(Card(work, files, chart => DoorCard.Of(chart, units, origin, paper)), host, units, json: false, AnswerLength.Brief, cancel)
-                : CommandRunner.RunAsync(Whole(work, files, contents => WholeReport.Of(contents, units, origin, paper), units), host, units, json: false, AnswerLength.Brief, cancel);
+            return card ? Run(Card(work, files, chart => DoorCard.Of(chart, units, origin, paper)))
+                : Run(Whole(work, files, contents => WholeReport.Of(contents, units, origin, paper), units));
+
+            Task<int> Run<T>(CommandWork<T> asked)
+                where T : class
+                => CommandRunner.RunAsync(asked, host, units, json: false, AnswerLength.Brief, cancel);
         });
         return command;
     }
 
-    private static CommandWork<ReportContents> Whole(ReportWork work, ReportFiles files, Func<ReportContents, ReportDocument> document, UnitStyle units) => new()
+    private static CommandWork<ReportContents> Whole(
+        ReportWork work, ReportFiles files, Func<ReportContents, ReportDocument> document, UnitStyle units) => new()
     {
         Answer = work.Find,
         Progress = done => done == 0 ? "" : $", {done} runs done",

@@ -16,7 +16,8 @@ internal sealed class ReportFiles
     private readonly bool _markdown, _force;
     private readonly Host _host;
 
-    private ReportFiles(OutputFile page, string? folder, bool markdown, bool force, Host host) => (_page, _folder, _markdown, _force, _host) = (page, folder, markdown, force, host);
+    private ReportFiles(OutputFile page, string? folder, bool markdown, bool force, Host host)
+        => (_page, _folder, _markdown, _force, _host) = (page, folder, markdown, force, host);
 
     /// <summary>The program's version.</summary>
     public static string Version { get; } = typeof(ReportFiles).Assembly.GetName().Version?.ToString(3) ?? "";
@@ -46,7 +47,11 @@ internal sealed class ReportFiles
     public IReadOnlyList<FileOutput<T>> For<T>(ReportDocument document)
         where T : class
     {
-        List<FileOutput<T>> files = [new(_page, (_, to) => to.Write(_markdown ? MarkdownPage.Of(document, Address()) : HtmlPage.Of(document, Version)), ToStandardOutput ? null : _ => $"report written to {Quote.OfPath(_page.Path)}")];
+        FileOutput<T> page = new(_page, (_, to) => to.Write(_markdown ? MarkdownPage.Of(document, Address()) : HtmlPage.Of(document, Version)))
+        {
+            Said = ToStandardOutput ? null : _ => $"report written to {Quote.OfPath(_page.Path)}",
+        };
+        List<FileOutput<T>> files = [page];
         if (_folder is null)
             return files;
         _host.Files.MakeFolder(_folder);
@@ -55,8 +60,11 @@ internal sealed class ReportFiles
         {
             OutputFile file = new(Path.Combine(_folder, picture.Name + ".svg"), PictureFile.Kind, _force);
             OutputOption.Check(file, _host, "--svg: ");
-            files.Add(new(file, (_, to) => to.Write(PictureFile.Of(picture)), picture == pictures[^1] ? _ => $"{pictures.Length} pictures written to {Quote.OfPath(_folder)}" : null));
+            files.Add(new(file, (_, to) => to.Write(PictureFile.Of(picture))));
         }
+
+        string count = pictures.Length == 1 ? "1 picture" : $"{pictures.Length} pictures";
+        files[^1] = files[^1] with { Said = _ => $"{count} written to {Quote.OfPath(_folder)}" };
 
         return files;
     }

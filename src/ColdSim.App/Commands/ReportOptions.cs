@@ -21,15 +21,27 @@ internal sealed class ReportOptions
 
     public Option<bool> Force { get; } = CommonOptions.Force();
 
-    public Option<string?> With { get; } = new("--with") { HelpName = "LIST", Description = "Also limits, chance or both, with a comma between; they take further runs." };
+    public Option<string?> With { get; } = new("--with")
+    {
+        HelpName = "LIST",
+        Description = "Also limits, chance or both, with a comma between; they take further runs.",
+        CompletionSources = { "limits", "chance", "limits,chance" },
+    };
 
-    public Option<string> Only { get; } = CommonOptions.Choice("--only", "The whole report, or only the limits as a card for the door.", ["all", "limits"], "all");
+    public Option<string> Only { get; } = CommonOptions.Choice(
+        "--only", "The whole report, or only the limits as a card for the door.", ["all", "limits"], "all");
 
-    public Option<string> Page { get; } = CommonOptions.Choice("--page", "The paper it is printed on: the printer's own, or one of these.", ["any", "a4", "letter", "a5"], "any");
+    public Option<string> Page { get; } = CommonOptions.Choice(
+        "--page", "The paper it is printed on: the printer's own, or one of these.", ["any", "a4", "letter", "a5"], "any");
 
-    public Option<string> Format { get; } = CommonOptions.Choice("--format", "One HTML page with everything in it, or Markdown.", ["html", "md"], "html");
+    public Option<string> Format { get; } = CommonOptions.Choice(
+        "--format", "One HTML page with everything in it, or Markdown.", ["html", "md"], "html");
 
-    public Option<string?> Svg { get; } = new("--svg") { HelpName = "FOLDER", Description = "Also write each picture alone, as an SVG file in this folder." };
+    public Option<string?> Svg { get; } = new("--svg")
+    {
+        HelpName = "FOLDER",
+        Description = "Also write each picture alone, as an SVG file in this folder.",
+    };
 
     public Option<double?> Members { get; } = CommonOptions.Number(
         "--members", "N", $"Members of --with chance; {UsualMembers} unless given.", 1, MostMembers, whole: true);
@@ -45,9 +57,10 @@ internal sealed class ReportOptions
         if (parsed.GetValue(With) is not { } list)
             return [];
         string[] words = list.Split(',', StringSplitOptions.TrimEntries);
-        return words.FirstOrDefault(w => !Extras.Contains(w, StringComparer.Ordinal)) is { } unknown
-            ? throw CommandFault.Input($"coldsim: --with takes {string.Join(" and ", Extras)} with a comma between, not '{Quote.Of(unknown)}'", "See 'coldsim report --help'.")
-            : words;
+        if (words.FirstOrDefault(w => !Extras.Contains(w, StringComparer.Ordinal)) is not { } unknown)
+            return words;
+        string accepted = string.Join(" and ", Extras);
+        throw CommandFault.Input($"coldsim: --with takes {accepted} with a comma between, not '{Quote.Of(unknown)}'", "See 'coldsim report --help'.");
     }
 
     /// <summary>How many members a chance has.</summary>

@@ -10,7 +10,8 @@ internal static class HtmlPage
     private const string Generator = "<meta name=\"generator\" content=\"coldsim";
 
     /// <summary>The file, known by its generator.</summary>
-    public static OutputKind Kind { get; } = new("a report", text => text.StartsWith("<!DOCTYPE html>", StringComparison.Ordinal) && text.Contains(Generator, StringComparison.Ordinal));
+    public static OutputKind Kind { get; } = new(
+        "a report", text => text.StartsWith("<!DOCTYPE html>", StringComparison.Ordinal) && text.Contains(Generator, StringComparison.Ordinal));
 
     public static string Of(ReportDocument document, string version)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ColdSim.App.Text.Documents;
 using ColdSim.App.Text.Markup;
 using ColdSim.App.Text.Pictures;
@@ -9,7 +10,8 @@ internal static class HtmlSection
 {
     public static void Write(MarkupWriter to, DocumentSection section)
     {
-        to.Start("section", section.StartsPage ? "page" : "part").With("id", section.Anchor).With("aria-labelledby", $"{section.Anchor}-title").Line();
+        to.Start("section", section.StartsPage ? "page" : "part");
+        to.With("id", section.Anchor).With("aria-labelledby", $"{section.Anchor}-title").Line();
         to.Start("h2").With("id", $"{section.Anchor}-title").Text(section.Title).End().Line();
         foreach (DocumentBlock block in section.Blocks)
             Write(to, block);
@@ -70,7 +72,8 @@ internal static class HtmlSection
     // A table that is wider than a phone is scrolled by itself, by keys too.
     private static void Table(MarkupWriter to, TableBlock table)
     {
-        to.Start("div", "wide").With("role", "region").With("aria-label", table.Caption).With("tabindex", "0").Start("table").Element("caption", table.Caption).Line();
+        to.Start("div", "wide").With("role", "region").With("aria-label", table.Caption).With("tabindex", "0");
+        to.Start("table").Element("caption", table.Caption).Line();
         to.Start("thead").Start("tr");
         foreach ((TextColumn column, string heading) in table.Grid.Columns.Zip(HeadingText.Of(table.Grid.Columns)))
             to.Start("th", column.Left ? "left" : "number").With("scope", "col").Text(heading).End();
@@ -96,9 +99,10 @@ internal static class HtmlSection
     private static void Picture(MarkupWriter to, IPicture picture)
     {
         to.Start("figure").Line();
-        to.Start("svg", "picture").With("role", "img").With("aria-label", $"{picture.Title}. {picture.Description}").With("height", picture.Height).With("data-name", picture.Name);
+        to.Start("svg", "picture").With("role", "img").With("aria-label", $"{picture.Title}. {picture.Description}");
+        to.With("height", picture.Height).With("data-name", picture.Name);
         if (picture is StripPicture strip)
-            to.With("data-start", strip.Start.ToString("yyyy-MM-dd'T'HH:mm:ss", System.Globalization.CultureInfo.InvariantCulture)).With("data-minutes", strip.Minutes);
+            to.With("data-start", strip.Start.ToString("yyyy-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture)).With("data-minutes", strip.Minutes);
         to.Line();
         picture.Draw(to, PictureFrame.Fluid);
         to.End().Line().End().Line();

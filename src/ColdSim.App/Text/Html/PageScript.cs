@@ -1,6 +1,8 @@
 namespace ColdSim.App.Text.Html;
 
-/// <summary>The script of a page: it folds the long parts away, and reads values off the curves under the pointer. Without it everything is there and open.</summary>
+/// <summary>
+/// The script of a page: it folds the long parts away, and reads values off the curves under the pointer. Without it everything is there and open.
+/// </summary>
 internal static class PageScript
 {
     public const string Text = """

@@ -44,7 +44,8 @@ internal static class MarkdownPage
                     to.Append("- ").Append(Escaped(point)).Append('\n');
                 break;
             case ReadingsBlock readings:
-                Table(to, new([new(["Reading"], Left: true), new(["Value"])], [.. readings.Readings.Select(r => (IReadOnlyList<string>)[r.Label, r.Value])]));
+                IReadOnlyList<string>[] rows = [.. readings.Readings.Select(r => (IReadOnlyList<string>)[r.Label, r.Value])];
+                Table(to, new([new(["Reading"], Left: true), new(["Value"])], rows));
                 break;
             case TableBlock table:
                 to.Append(Escaped(table.Caption)).Append(":\n\n");
@@ -79,7 +80,8 @@ internal static class MarkdownPage
             Row(to, row);
     }
 
-    private static void Row(StringBuilder to, IEnumerable<string> cells) => to.Append("| ").AppendJoin(" | ", cells.Select(c => Escaped(c.Trim()))).Append(" |\n");
+    private static void Row(StringBuilder to, IEnumerable<string> cells)
+        => to.Append("| ").AppendJoin(" | ", cells.Select(c => Escaped(c.Trim()))).Append(" |\n");
 
     // What begins markup anywhere in a line, so that a name from a file stays a name.
     private static string Escaped(string text)
@@ -95,5 +97,6 @@ internal static class MarkdownPage
         return escaped.ToString();
     }
 
-    private static string Address(string path) => VisibleText.Of(path).Replace('\\', '/').Replace("<", "%3C", StringComparison.Ordinal).Replace(">", "%3E", StringComparison.Ordinal);
+    private static string Address(string path)
+        => VisibleText.Of(path).Replace('\\', '/').Replace("<", "%3C", StringComparison.Ordinal).Replace(">", "%3E", StringComparison.Ordinal);
 }

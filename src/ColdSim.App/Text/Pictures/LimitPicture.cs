@@ -22,8 +22,9 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
     public void Draw(MarkupWriter to, PictureFrame frame)
     {
         LimitCell[] found = [.. Found(chart.Cells)];
-        ValueAxis axis = found.Length == 0 ? new(units.TemperatureIn(chart.Axis.Coldest_K), units.TemperatureIn(chart.Axis.Warmest_K), units.TemperatureUnit)
-            : ValueAxis.Around(found.Min(c => units.TemperatureIn(c.Low_K)) - 2, found.Max(c => units.TemperatureIn(c.Low_K)) + 2, units.TemperatureUnit);
+        (double coldest, double warmest) = found.Length == 0 ? (Degrees(chart.Axis.Coldest_K), Degrees(chart.Axis.Warmest_K))
+            : (found.Min(c => Degrees(c.Low_K)) - 2, found.Max(c => Degrees(c.Low_K)) + 2);
+        ValueAxis axis = ValueAxis.Around(coldest, warmest, units.TemperatureUnit);
         Legend(to);
         to.Start("rect", "frame").With("x", 0).With("y", Top).With("width", frame.Along(1)).With("height", plot).Empty();
         foreach (double tick in AxisTicks.Of(axis))
@@ -53,7 +54,8 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
         for (int i = 0; i < chart.Columns.Count; i++)
         {
             RigVariantKind kind = chart.Columns[i].RigVariant.Kind;
-            to.Text("  ").Start("tspan", $"k{i}").With("dx", 6).Text(LimitWords.Mark(kind).ToString()).End().Text($" {LimitWords.Name(kind, chart.Scenario.Rig)}");
+            to.Text("  ").Start("tspan", $"k{i}").With("dx", 6).Text(LimitWords.Mark(kind).ToString()).End();
+            to.Text($" {LimitWords.Name(kind, chart.Scenario.Rig)}");
         }
 
         to.End().Line();
@@ -64,17 +66,19 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
         LimitCell[] cells = [.. Found(column.Cells)];
         for (int i = 1; i < cells.Length; i++)
         {
-            to.Start("line", $"c{place} thin").With("x1", frame.Along(cells[i - 1].Fill_frac)).With("y1", Y(axis, units.TemperatureIn(cells[i - 1].Low_K)))
-                .With("x2", frame.Along(cells[i].Fill_frac)).With("y2", Y(axis, units.TemperatureIn(cells[i].Low_K))).Empty();
+            to.Start("line", $"c{place} thin").With("x1", frame.Along(cells[i - 1].Fill_frac)).With("y1", Y(axis, Degrees(cells[i - 1].Low_K)))
+                .With("x2", frame.Along(cells[i].Fill_frac)).With("y2", Y(axis, Degrees(cells[i].Low_K))).Empty();
         }
 
         foreach (LimitCell cell in cells)
         {
-            string words = $"{LimitWords.Name(column.RigVariant.Kind, chart.Scenario.Rig)}, {LimitWords.Percent(cell.Fill_frac)} full: {LimitWords.Limit(cell, chart, units)}";
-            to.Start("text", $"point k{place}").With("x", frame.Along(cell.Fill_frac)).With("y", Y(axis, units.TemperatureIn(cell.Low_K)) + 4.5)
-                .Element("title", words).Text(LimitWords.Mark(column.RigVariant.Kind).ToString()).End();
+            string name = LimitWords.Name(column.RigVariant.Kind, chart.Scenario.Rig), limit = LimitWords.Limit(cell, chart, units);
+            to.Start("text", $"point k{place}").With("x", frame.Along(cell.Fill_frac)).With("y", Y(axis, Degrees(cell.Low_K)) + 4.5)
+                .Element("title", $"{name}, {LimitWords.Percent(cell.Fill_frac)} full: {limit}").Text(LimitWords.Mark(column.RigVariant.Kind).ToString()).End();
         }
     }
+
+    private double Degrees(double kelvin) => units.TemperatureIn(kelvin);
 
     private double Y(ValueAxis axis, double value) => Math.Round(Top + (axis.High - value) / (axis.High - axis.Low) * plot, 1);
 }

@@ -24,7 +24,8 @@ internal static class MarkRow
             string x = frame.Along(mark.Minute / minutes);
             if (mark.Rank >= Grave)
                 to.Start("line", "grave").With("x1", x).With("x2", x).With("y1", top).With("y2", foot).Empty();
-            to.Start("text", mark.Rank >= Grave ? "mark grave" : "mark").With("x", x).With("y", row).Element("title", mark.Words).Text(mark.Letter.ToString()).End();
+            to.Start("text", mark.Rank >= Grave ? "mark grave" : "mark").With("x", x).With("y", row);
+            to.Element("title", mark.Words).Text(mark.Letter.ToString()).End();
         }
 
         to.Start("text", "scale").With("x", 0).With("dx", -5).With("y", row).Text("events").End().Line();

@@ -68,20 +68,28 @@ internal static class NightPicture
             "Cylinder", scales.Liquid,
             [
                 new("liquid", curves.Minutes(curves.Series.Liquid_K, units.TemperatureIn), PictureStroke.Line) { Decimals = 0 },
-                new("pressure", curves.Minutes(curves.Series.CylinderPressure_Pa, units.PressureIn), PictureStroke.Dashes) { OnRight = true, Decimals = units.IsUs ? 1 : 0 },
+                new("pressure", curves.Minutes(curves.Series.CylinderPressure_Pa, units.PressureIn), PictureStroke.Dashes)
+                {
+                    OnRight = true,
+                    Decimals = units.IsUs ? 1 : 0,
+                },
             ])
         { RightAxis = scales.Pressure };
     }
 
     private static PictureStrip Left(RunReport report, NightCurves curves, NightScales scales)
-        => new("Left", scales.Left, [new(CylinderWords.Gas(report.Scenario.Rig), curves.Minutes(curves.Series.Propane_kg, scales.Units.MassIn), PictureStroke.Line) { Decimals = 1 }]);
+    {
+        IReadOnlyList<PicturePoint> left = curves.Minutes(curves.Series.Propane_kg, scales.Units.MassIn);
+        return new("Left", scales.Left, [new(CylinderWords.Gas(report.Scenario.Rig), left, PictureStroke.Line) { Decimals = 1 }]);
+    }
 
     private static IEnumerable<PictureMark> Marks(RunReport report, NightReport night, NightCurves curves, UnitStyle units)
     {
         foreach (EventRow row in EventRows.Of(report, units).Where(r => r.Event.Time >= night.From && r.Event.Time < night.To))
         {
             EventKindWords kind = EventKinds.Of(row.Event.Kind);
-            yield return new((row.Event.Time - curves.Start).TotalSeconds / Minute_s, kind.Letter, $"{ClockText.Clock(row.Event.Time)} {row.What}", kind.Rank);
+            double minute = (row.Event.Time - curves.Start).TotalSeconds / Minute_s;
+            yield return new(minute, kind.Letter, $"{ClockText.Clock(row.Event.Time)} {row.What}", kind.Rank);
         }
     }
 }

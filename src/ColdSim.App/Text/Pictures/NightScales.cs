@@ -75,7 +75,8 @@ internal sealed class NightScales
 
         public bool IsAny => !double.IsNaN(Low);
 
-        public Range With(double value) => !double.IsFinite(value) ? this : IsAny ? new(Math.Min(Low, value), Math.Max(High, value)) : new(value, value);
+        public Range With(double value) => !double.IsFinite(value) ? this
+            : IsAny ? new(Math.Min(Low, value), Math.Max(High, value)) : new(value, value);
 
         public Range And(Range other) => other.IsAny ? With(other.Low).With(other.High) : this;
     }

@@ -17,8 +17,8 @@ internal static class PictureFile
         MarkupWriter to = new();
         int height = Head + picture.Height + 4, whole = Width + PictureFrame.Left + PictureFrame.Right;
         to.Own(Made).Line();
-        to.Start("svg", "picture").With("xmlns", "http://www.w3.org/2000/svg").With("viewBox", $"{-PictureFrame.Left} {-Head} {whole} {height}").With("width", whole).With("height", height)
-            .With("role", "img").With("aria-labelledby", "t d").Line();
+        to.Start("svg", "picture").With("xmlns", "http://www.w3.org/2000/svg").With("viewBox", $"{-PictureFrame.Left} {-Head} {whole} {height}")
+            .With("width", whole).With("height", height).With("role", "img").With("aria-labelledby", "t d").Line();
         to.Start("title").With("id", "t").Text(picture.Title).End().Line();
         to.Start("desc").With("id", "d").Text(picture.Description).End().Line();
         to.Start("style").Own(PictureStyle.Alone).End().Line();

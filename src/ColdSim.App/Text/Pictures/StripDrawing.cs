@@ -6,8 +6,8 @@ namespace ColdSim.App.Text.Pictures;
 
 /// <summary>Draws one strip: its legend, its axes, its areas and curves.</summary>
 /// <remarks>
-/// Curves are drawn into a box of their own that is stretched to the width there is, in whole minutes and thousandths of the axis, so that a page needs
-/// no script to be as wide as a phone or a desk, and a script can read values off the same points.
+/// Curves are drawn into a box of their own that is stretched to the width there is, in whole minutes and thousandths of the axis, so that a page
+/// needs no script to be as wide as a phone or a desk, and a script can read values off the same points.
 /// </remarks>
 internal static class StripDrawing
 {
@@ -17,7 +17,8 @@ internal static class StripDrawing
     /// <summary>From the plot's foot to the next strip's top. [px]</summary>
     public const int BelowPlot = 14;
 
-    private const int Plot = StripPicture.Pitch - AbovePlot - BelowPlot;
+    /// <summary>The height of a plot. [px]</summary>
+    public const int Plot = StripPicture.Pitch - AbovePlot - BelowPlot;
     private const double Whole = 1000, Tolerance = 3;
 
     public static void Draw(MarkupWriter to, PictureFrame frame, PictureStrip strip, int top, double minutes, int most)
@@ -35,11 +36,15 @@ internal static class StripDrawing
         foreach (PictureArea area in strip.Areas)
             Area(to, strip.Axis, area, most);
         foreach (PictureSpan span in strip.Spans)
-            to.Start("rect", "short").With("x", Math.Round(span.From)).With("y", Whole * 0.93).With("width", Math.Max(1, Math.Round(span.To - span.From))).With("height", Whole * 0.07).Empty();
+            Span(to, span);
         for (int i = 0; i < strip.Curves.Count; i++)
             Curve(to, strip, strip.Curves[i], i, most);
         to.End().Line();
     }
+
+    private static void Span(MarkupWriter to, PictureSpan span) => to.Start("rect", "short")
+        .With("x", Math.Round(span.From)).With("y", Whole * 0.93)
+        .With("width", Math.Max(1, Math.Round(span.To - span.From))).With("height", Whole * 0.07).Empty();
 
     /// <summary>The sign of a stroke, for legends.</summary>
     public static string Key(PictureStroke stroke) => stroke switch
@@ -75,7 +80,8 @@ internal static class StripDrawing
             double y = Math.Round(plot + Up(axis, tick) / Whole * Plot, 1);
             if (!right)
                 to.Start("line", "grid").With("x1", 0).With("x2", frame.Along(1)).With("y1", y).With("y2", y).Empty();
-            to.Start("text", right ? "scale right" : "scale").With("x", right ? frame.Along(1) : "0").With("dx", right ? 5 : -5).With("y", y + 3.5).Text(AxisTicks.Label(tick)).End();
+            to.Start("text", right ? "scale right" : "scale").With("x", right ? frame.Along(1) : "0").With("dx", right ? 5 : -5).With("y", y + 3.5);
+            to.Text(AxisTicks.Label(tick)).End();
         }
     }
 
@@ -101,7 +107,8 @@ internal static class StripDrawing
 
     private static void Area(MarkupWriter to, ValueAxis axis, PictureArea area, int most)
     {
-        IReadOnlyList<PicturePoint> upper = Thinning.Of(Scaled(area.Upper, axis), Tolerance, most), lower = Thinning.Of(Scaled(area.Lower, axis), Tolerance, most);
+        IReadOnlyList<PicturePoint> upper = Thinning.Of(Scaled(area.Upper, axis), Tolerance, most);
+        IReadOnlyList<PicturePoint> lower = Thinning.Of(Scaled(area.Lower, axis), Tolerance, most);
         StringBuilder path = new();
         Append(path, [.. upper, .. lower.Reverse()], begin: 'M');
         to.Start("path", area.IsHarm ? "harm" : "band").With("d", path.Append('z').ToString()).Empty();
@@ -128,7 +135,8 @@ internal static class StripDrawing
             yield return part;
     }
 
-    private static PicturePoint[] Scaled(IReadOnlyList<PicturePoint> points, ValueAxis axis) => [.. points.Select(p => new PicturePoint(p.X, Up(axis, p.Y)))];
+    private static PicturePoint[] Scaled(IReadOnlyList<PicturePoint> points, ValueAxis axis)
+        => [.. points.Select(p => new PicturePoint(p.X, Up(axis, p.Y)))];
 
     private static double Up(ValueAxis axis, double value) => (axis.High - value) / (axis.High - axis.Low) * Whole;
 
@@ -142,7 +150,7 @@ internal static class StripDrawing
             if (i == 0)
                 path.Append(CultureInfo.InvariantCulture, $"{begin}{at.X} {at.Y}");
             else
-                path.Append(CultureInfo.InvariantCulture, $"{(i == 1 ? "l" : at.X < last.X ? "" : " ")}{at.X - last.X}{(at.Y < last.Y ? "" : " ")}{at.Y - last.Y}");
+                path.Append(i == 1 ? "l" : at.X < last.X ? "" : " ").Append(at.X - last.X).Append(at.Y < last.Y ? "" : " ").Append(at.Y - last.Y);
             last = at;
         }
 

@@ -72,7 +72,8 @@ internal sealed record PictureMark(double Minute, char Letter, string Words, int
 /// <param name="Start">The clock at minute 0.</param>
 /// <param name="Minutes">How long it is.</param>
 /// <param name="Strips">From top to bottom.</param>
-internal sealed record StripPicture(string Name, string Title, string Description, DateTimeOffset Start, double Minutes, IReadOnlyList<PictureStrip> Strips) : IPicture
+internal sealed record StripPicture(
+    string Name, string Title, string Description, DateTimeOffset Start, double Minutes, IReadOnlyList<PictureStrip> Strips) : IPicture
 {
     /// <summary>From one strip's top to the next. [px]</summary>
     public const int Pitch = 124;

@@ -1,6 +1,6 @@
 namespace ColdSim.App.Text.Pictures;
 
-/// <summary>Leaves out the points of a curve that a straight line through those beside them shows as well; ends, lowest and highest point stay.</summary>
+/// <summary>Leaves out the points of a curve that a straight line past them shows as well; ends, lowest and highest point stay.</summary>
 internal static class Thinning
 {
     /// <summary>The points that stay.</summary>

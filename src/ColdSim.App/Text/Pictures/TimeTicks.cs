@@ -30,7 +30,7 @@ internal sealed class TimeTicks(DateTimeOffset start, double minutes)
     private static void Lines(MarkupWriter to, string x, int[] tops, string style)
     {
         foreach (int top in tops)
-            to.Start("line", style).With("x1", x).With("x2", x).With("y1", top).With("y2", top + StripPicture.Pitch - StripDrawing.AbovePlot - StripDrawing.BelowPlot).Empty();
+            to.Start("line", style).With("x1", x).With("x2", x).With("y1", top).With("y2", top + StripDrawing.Plot).Empty();
     }
 
     // Labels between those of a quarter of a day are left out where a page is narrow.

@@ -8,7 +8,7 @@ namespace ColdSim.App.Text.Reports;
 internal static class DoorCard
 {
     // So low that all of it goes on one A5 page.
-    private const int Plot = 150;
+    private const int Plot = 130;
 
     public static ReportDocument Of(LimitChart chart, UnitStyle units, ReportOrigin origin, Paper paper) => new(
         $"{chart.Scenario.Title}: how cold may it get?",

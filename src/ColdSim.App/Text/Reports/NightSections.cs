@@ -12,6 +12,9 @@ internal static class NightSections
     // All curves of a report together, so that many nights take no more room than a few.
     private const int MostPointsInAll = 40_000, MostPoints = 700, LeastPoints = 60, CurvesOfANight = 9;
 
+    // Of more nights than these, the answer and the table fill a page.
+    private const int FewNights = 7;
+
     /// <summary>The table.</summary>
     public static DocumentSection Table(RunReport run, UnitStyle units)
     {
@@ -20,7 +23,7 @@ internal static class NightSections
             "nights", "Night by night",
             [
                 new TableBlock("The nights, each from noon to noon", Grid(ReportTable.NightsOnScreen, run, units, outcome)),
-                new FoldedBlock("More of each night", [new TableBlock("The nights in more figures", Grid(ReportTable.Nights, run, units))], OnPaper: true),
+                new FoldedBlock("More of each night", [new TableBlock("The nights in more figures", Grid(ReportTable.Nights, run, units))], run.Nights.Count <= FewNights),
             ]);
     }
 
@@ -38,8 +41,11 @@ internal static class NightSections
                 [
                     new ParagraphBlock(NightSentence.Of(night, run, units)),
                     new PictureBlock(NightPicture.Of(run, night, scales, points)),
-                    own.Length == 0 ? new ParagraphBlock("Nothing unusual happens.", ParagraphKind.Note) : new TableBlock("What happens", Events(own, units)),
-                    new FoldedBlock("The hours as numbers", [new TableBlock("The curves at each full hour", HourTable.Of(scales.CurvesOf(night), run, scales))], OnPaper: false),
+                    own.Length == 0 ? new ParagraphBlock("Nothing unusual happens.", ParagraphKind.Note)
+                        : new TableBlock("What happens", Events(own, units)),
+                    new FoldedBlock(
+                        "The hours as numbers", [new TableBlock("The curves at each full hour", HourTable.Of(scales.CurvesOf(night), run, scales))],
+                        OnPaper: false),
                 ])
             { ShortTitle = ClockText.NightShort(night), StartsPage = true };
         }

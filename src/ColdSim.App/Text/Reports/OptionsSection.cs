@@ -11,7 +11,11 @@ internal static class OptionsSection
 
     public static DocumentSection Of(Comparison comparison, UnitStyle units)
     {
-        List<DocumentBlock> blocks = [new ParagraphBlock(CompareSentence.Of(comparison, units)), new TableBlock("The options, the best first", Grid(ReportTable.Compare, comparison, units))];
+        List<DocumentBlock> blocks =
+        [
+            new ParagraphBlock(CompareSentence.Of(comparison, units)),
+            new TableBlock("The options, the best first", Grid(ReportTable.Compare, comparison, units)),
+        ];
         TextGrid costs = Grid(ReportTable.CompareCosts, comparison, units);
         if (costs.Columns.Count > RankAndGas + 1)
             blocks.Add(new TableBlock("What they cost and leave", costs));
@@ -24,9 +28,12 @@ internal static class OptionsSection
     private static TextGrid Grid(ReportTable table, Comparison comparison, UnitStyle units)
     {
         TextGrid grid = new FigureTable(table, units) { Context = FigureContext.Of(comparison.Base) }.Grid(
-            CompareFigures.Options, comparison.Rows, new FigureTable.Cells<ComparedRow>(new(["Option"], Left: true), -1, (r, _) => CompareText.Name(r)));
+            CompareFigures.Options, comparison.Rows,
+            new FigureTable.Cells<ComparedRow>(new(["Option"], Left: true), -1, (r, _) => CompareText.Name(r)));
 
         // In lines of text rank and verdict need no heading; read aloud they do.
-        return grid with { Columns = [.. grid.Columns.Select((c, i) => c.Heading.Any(h => h.Length > 0) ? c : c with { Heading = [i == 0 ? "Rank" : "Outcome"] })] };
+        TextColumn Named(TextColumn column, int place) => column.Heading.Any(h => h.Length > 0) ? column
+            : column with { Heading = [place == 0 ? "Rank" : "Outcome"] };
+        return grid with { Columns = [.. grid.Columns.Select(Named)] };
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ColdSim.Planning.Advice;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
@@ -33,5 +34,6 @@ internal sealed record ReportOrigin(string File, string Version, DateTimeOffset 
 {
     /// <summary>The same as a sentence.</summary>
     public string Sentence => string.Create(
-        System.Globalization.CultureInfo.InvariantCulture, $"Made from {File} on {Today:d MMMM yyyy} by coldsim {Version}. Estimates of a model, not measurements.");
+        CultureInfo.InvariantCulture,
+        $"Made from {File} on {Today:d MMMM yyyy} by coldsim {Version}. Estimates of a model, not measurements.");
 }
