@@ -64,6 +64,9 @@ internal sealed class Host : IDisposable
     /// <summary>Whether colour and bold are wanted: not with NO_COLOR, not on a dumb terminal.</summary>
     public bool Color { get; init; }
 
+    /// <summary>Whether the terminal has plain characters only.</summary>
+    public bool Plain { get; init; }
+
     /// <summary>The host of a real process.</summary>
     public static Host OfProcess(Func<Opening, UnitStyle, bool, int> screen)
     {
@@ -78,6 +81,7 @@ internal sealed class Host : IDisposable
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Answer = Console.IsInputRedirected || Console.IsErrorRedirected ? null : Console.ReadLine,
             Screen = terminal && !Console.IsInputRedirected ? screen : null,
+            Plain = PlainTerminal.Is(Environment.GetEnvironmentVariable),
             Color = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
                 && Environment.GetEnvironmentVariable("TERM") != "dumb",
         };

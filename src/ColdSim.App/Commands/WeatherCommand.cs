@@ -50,7 +50,7 @@ internal static class WeatherCommand
             {
                 Answer = (_, cancel) => reading.Answer(cancel),
                 Progress = _ => string.Create(CultureInfo.InvariantCulture, $", {reading.RowsRead:#,0} rows read"),
-                OnScreen = (a, style) => WeatherAnswer.Of(a, style, host.OutIsTerminal),
+                OnScreen = (a, style) => WeatherAnswer.Of(a, style, host is { OutIsTerminal: true, Plain: false }),
                 Text = (a, to) => to.Write(WeatherText.Sections(a, to.Units)),
                 BesideJson = a => a.Notes.Select(note => $"note: {note}"),
                 Json = JsonReport.Write,

@@ -25,6 +25,10 @@ internal static class WhoDrew
         new(new([""], Left: true), -1, (_, place) => GasStack.LetterOf(place).ToString()),
         new(new([""], Left: true), 1, (g, place) => new string(GasStack.LetterOf(place), (int)Math.Round(g.Share.DecimalFractions * Bar))));
 
+    /// <summary>A name, a mass and a share for each.</summary>
+    public static IReadOnlyList<string> Masses(IReadOnlyList<ApplianceGas> gas, UnitStyle units)
+        => new FigureTable(ReportTable.Appliances, units).Lines(NightFigures.Appliances, gas);
+
     public static IReadOnlyList<string> Lines(RunReport report, UnitStyle units)
     {
         RunSeries series = report.Series;

@@ -36,12 +36,15 @@ internal sealed class Sheet
 
     public Cell this[int x, int y] => _cells[y * Width + x];
 
+    /// <summary>Whether a place is on the sheet.</summary>
+    public bool Contains(int x, int y) => x >= 0 && x < Width && y >= 0 && y < Height;
+
     /// <summary>Whether there is room at a place and nothing in it.</summary>
-    public bool IsBlank(int x, int y) => x >= 0 && x < Width && y >= 0 && y < Height && this[x, y].Glyph == ' ';
+    public bool IsBlank(int x, int y) => Contains(x, y) && this[x, y].Glyph == ' ';
 
     public void Put(int x, int y, char glyph, CellStyle style = CellStyle.Plain, char plain = '\0')
     {
-        if (x >= 0 && x < Width && y >= 0 && y < Height)
+        if (Contains(x, y))
             _cells[y * Width + x] = new Cell(VisibleText.Of(glyph), style, plain);
     }
 

@@ -82,7 +82,7 @@ internal static class StripDrawing
         {
             for (int x = 0, from = 0; x < plot.Columns; x++)
             {
-                Cell cell = sheet[plot.Left + x, top + row];
+                Cell cell = sheet.Contains(plot.Left + x, top + row) ? sheet[plot.Left + x, top + row] : default;
                 if (cell.Glyph != rule.Glyph || cell.Style != rule.Style)
                     from = x + 1;
                 else if (x + 1 - from == room + 1)
@@ -111,7 +111,7 @@ internal static class StripDrawing
         {
             if (sheet.IsBlank(plot.Left + at, top + row))
                 sheet.Put(plot.Left + at, top + row, '┊');
-            else
+            else if (sheet.Contains(plot.Left + at, top + row))
                 sheet.Put(plot.Left + at, top + row, sheet[plot.Left + at, top + row].Glyph, CellStyle.Pointer, sheet[plot.Left + at, top + row].Plain);
         }
     }

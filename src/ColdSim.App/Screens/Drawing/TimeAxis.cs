@@ -68,6 +68,9 @@ internal readonly record struct PlotArea(int Left, int Columns)
     /// <summary>First column after the plots.</summary>
     public int Right => Left + Columns;
 
+    /// <summary>The area on a page of a width, with room for longer names.</summary>
+    public static PlotArea Across(int width, int rightMargin) => new(LeftMargin, Math.Max(0, width - LeftMargin - rightMargin));
+
     /// <summary>The area on a page of a width.</summary>
     public static PlotArea Across(int width)
         => new(LeftMargin, Math.Max(0, width - LeftMargin - (width < Sheet.MinWidth ? NarrowMargin : RightMargin)));

@@ -28,6 +28,9 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
     /// <summary>The scenario as its file says, with which the log is compared; null where the run is of it.</summary>
     public Scenario? AsWritten { get; init; }
 
+    /// <summary>Whether it is drawn with plain characters only.</summary>
+    public bool Plain { get; init; }
+
     /// <summary>The pages there are, the nights open.</summary>
     public FrameView Frame(UnitStyle units) => new(
         [

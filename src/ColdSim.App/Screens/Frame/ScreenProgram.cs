@@ -44,7 +44,7 @@ internal static class ScreenProgram
             while (view is not null && signal == 0)
             {
                 string? editing;
-                (view, editing) = Run(view, color && !NoColor, loop => running = loop);
+                (view, editing) = Run(view, color && !NoColor, opening.Plain, loop => running = loop);
                 if (editing is null || signal != 0)
                     break;
                 watch.LeavesInterrupts = true;
@@ -63,13 +63,13 @@ internal static class ScreenProgram
     }
 
     /// <summary>Runs the screen until the person quits or wants to edit a file; the terminal is then as it was.</summary>
-    private static (FrameView View, string? Editing) Run(FrameView view, bool color, Action<WaitingLoop> started)
+    private static (FrameView View, string? Editing) Run(FrameView view, bool color, bool plain, Action<WaitingLoop> started)
     {
         using WaitingLoop loop = new();
         started(loop);
         IApplication app = loop.Init();
         app.Driver!.Force16Colors = true;
-        using FrameScreen screen = new(view, color);
+        using FrameScreen screen = new(view, color, plain);
         loop.Continued += screen.Redraw;
         loop.ReportsMouse = view.ReportsMouse;
         screen.MouseReported += on => loop.ReportsMouse = on;

@@ -22,10 +22,10 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
     public IReadOnlyList<string> Help { get; } =
     [
         "POWER",
-        "  Who drew how many watt-hours of the 12 V side. Each row of",
-        "  letters is a night, as long as what was drawn in it; each",
-        "  letter is who drew that part, as in the rows below. Solar,",
-        "  shore and generator are what came to the battery's side.",
+        "  How many watt-hours the 12 V side drew in each night, the",
+        "  lowest charge, how long voltage was gone, and who drew",
+        "  them. Given is what solar, shore and generator brought to",
+        "  the battery's side.",
         "  Fails first is the cause that came first in that night:",
         "  battery, gas, furnace or water.",
         "  Voltage goes while some charge is left: how much, decide",
@@ -52,13 +52,13 @@ internal sealed record PowerPage(RunReport Report, UnitStyle Units, int Night = 
         string[] table = [.. PowerSheet.Table(night.Power!)];
         PageElements.Head(sheet, Report.Scenario.Title, ClockText.NightShort(night));
 
-        // Head, the row below it, the strips' heading and the foot.
+        // Head, the row below it, the nights' heading and the foot.
         int room = height - 4 - words.Length - table.Length;
         bool blanks = room - 2 >= Math.Min(Report.Nights.Count, NightsBeforeBlanks);
         int rows = Math.Clamp(blanks ? room - 2 : room, 1, Report.Nights.Count);
-        IReadOnlyList<string> strips = PowerSheet.Nights(Report.Nights, Night, PageElements.FirstRow(Night, rows, Report.Nights.Count), rows, width);
+        IReadOnlyList<string> nights = PowerSheet.Nights(Report.Nights, Night, PageElements.FirstRow(Night, rows, Report.Nights.Count), rows);
         string[] between = blanks ? [""] : [];
-        string[] all = [.. strips, .. between, .. words, .. between, .. table];
+        string[] all = [.. nights, .. between, .. words, .. between, .. table];
         int shown = Math.Clamp(height - Top - 1, 0, all.Length);
         for (int i = 0; i < shown; i++)
             sheet.Put(0, Top + i, CellText.Cut(CellText.SingleWidth(all[i]), width), all[i].StartsWith('>') ? CellStyle.Strong : CellStyle.Plain);

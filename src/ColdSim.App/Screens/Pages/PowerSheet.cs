@@ -7,10 +7,10 @@ using UnitsNet;
 
 namespace ColdSim.App.Screens.Pages;
 
-/// <summary>Draws the page of the 12 V side: a strip of letters a night, and one night in words, in a table and over its hours.</summary>
+/// <summary>Draws the page of the 12 V side: a row a night, and one night in words, in a table and over its hours.</summary>
 internal static class PowerSheet
 {
-    private const int Bar = 24;
+    private const int LongestName = 24;
 
     // A blank row, a strip and the clock.
     private const int LeastRows = LeastStrip + 2;
@@ -19,56 +19,34 @@ internal static class PowerSheet
     private const int MostStrip = 9;
     private const int LeastColumns = 12;
 
-    /// <summary>A heading and some nights, their strips on one scale.</summary>
+    /// <summary>A heading and some nights.</summary>
     /// <param name="nights">All nights.</param>
     /// <param name="chosen">Index of the one that is marked.</param>
     /// <param name="first">Index of the first to show.</param>
     /// <param name="rows">How many to show.</param>
-    /// <param name="width">Columns for all of it.</param>
-    public static IReadOnlyList<string> Nights(IReadOnlyList<NightReport> nights, int chosen, int first, int rows, int width)
+    public static IReadOnlyList<string> Nights(IReadOnlyList<NightReport> nights, int chosen, int first, int rows)
     {
-        IReadOnlyList<string> figures = TextTable.Lines(
-            [new(["  Night"], Left: true), new(["Verdict"], Left: true), new(["Drawn Wh"])],
+        IReadOnlyList<string> lines = TextTable.Lines(
+            [new(["  Night"], Left: true), new(["Verdict"], Left: true), new(["Drawn Wh"]), new(["Lowest"]), new(["No voltage"])],
             [.. nights.Select((n, i) => (IReadOnlyList<string>)
             [
                 $"{(i == chosen ? '>' : ' ')} {ClockText.NightShort(n)}", ReportWords.Verdicts[n.Verdict].Text, UnitStyle.Number(n.Power!.DrawnInAll.WattHours, 0),
+                Percent(n.Power.ChargeLow),
+                n.Power.VoltageGone.Seconds > 0 ? ClockText.Span(n.Power.VoltageGone) : "-",
             ])]);
-        int columns = Math.Max(1, width - figures.Max(f => f.Length) - 2);
-        double most_J = nights.Max(n => n.Power!.DrawnInAll.Joules);
-        return [figures[0], .. nights.Select((n, i) => $"{figures[i + 1]} |{Letters(n.Power!, most_J, columns)}").Skip(first).Take(rows)];
+        return [lines[0], .. lines.Skip(1 + first).Take(rows)];
     }
 
-    /// <summary>A letter, a name, watt-hours, a share and a row of letters for each who draws.</summary>
+    /// <summary>A name, watt-hours and a share for each who draws.</summary>
     public static IReadOnlyList<string> Table(NightPower power)
     {
         double all_J = power.DrawnInAll.Joules;
         return TextTable.Lines(
-            [new([""], Left: true), new(["Drawn by"], Left: true), new(["Wh"]), new(["Share"]), new([""], Left: true)],
-            [.. power.Drawn.Select((d, i) =>
-            {
-                double share_frac = all_J > 0 ? d.Energy.Joules / all_J : 0;
-                return (IReadOnlyList<string>)
-                [
-                    GasStack.LetterOf(i).ToString(), CellText.Cut(d.Name, Bar), UnitStyle.Number(d.Energy.WattHours, 0),
-                    UnitStyle.Number(share_frac * 100, 0) + " %", new string(GasStack.LetterOf(i), (int)Math.Round(share_frac * Bar)),
-                ];
-            })]);
-    }
-
-    // The ends are rounded and not the parts, so that rounding errors do not add up.
-    private static string Letters(NightPower power, double most_J, int columns)
-    {
-        if (!(most_J > 0))
-            return "";
-        string strip = "";
-        double sum_J = 0;
-        for (int i = 0; i < power.Drawn.Count; i++)
-        {
-            sum_J += power.Drawn[i].Energy.Joules;
-            strip = strip.PadRight((int)Math.Round(sum_J / most_J * columns), GasStack.LetterOf(i));
-        }
-
-        return strip;
+            [new(["Drawn by"], Left: true), new(["Wh"]), new(["Share"])],
+            [.. power.Drawn.Select(d => (IReadOnlyList<string>)
+            [
+                CellText.Cut(d.Name, LongestName), UnitStyle.Number(d.Energy.WattHours, 0), $"{UnitStyle.Number(all_J > 0 ? d.Energy.Joules / all_J * 100 : 0, 0)} %",
+            ])]);
     }
 
     /// <summary>One night in words: what ran out first, the charge, the voltage, and what came in.</summary>

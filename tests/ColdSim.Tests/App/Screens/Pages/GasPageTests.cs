@@ -45,7 +45,7 @@ public class GasPageTests
     public void Without_room_who_drew_what_goes_first()
     {
         string text = Page(OneBurner.Value, UnitStyle.Us).Draw(60, 15).ToString();
-        Assert.Contains("A furnace", text, StringComparison.Ordinal);
+        Assert.Contains("furnace", text, StringComparison.Ordinal);
         Assert.DoesNotContain("behind", text, StringComparison.Ordinal);
         foreach (int height in (int[])[0, 1, 5, 16, 20, 60])
             Assert.Equal(height, Page(OneBurner.Value, UnitStyle.Us).Draw(60, height).Height);
