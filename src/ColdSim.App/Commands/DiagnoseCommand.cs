@@ -20,7 +20,8 @@ internal static class DiagnoseCommand
         AnswerOptions length = new();
         ExampleCommand command = new(
             "diagnose",
-            "Say why the furnace gives no heat, from what is seen and heard: causes with their odds, the next test, and what never to do. At a terminal, "
+            "Say why the furnace gives no heat, from what is seen and heard: causes with their odds, the next test, and what never to do. "
+                + "At a terminal, "
                 + "without a sign, it asks.",
             "coldsim diagnose",
             "coldsim diagnose --stove fades --furnace minutes --air \"-8 °F\" --left 1/3",
@@ -32,7 +33,8 @@ internal static class DiagnoseCommand
         {
             UnitStyle style = parsed.UnitStyle(units);
             DiagnosisQuestion question = await QuestionAsync(parsed, o, parsed.GetValue(json), host, cancel).ConfigureAwait(false);
-            return await CommandRunner.RunAsync(Work(question), host, style, parsed.GetValue(json), length.Of(parsed), cancel).ConfigureAwait(false);
+            return await CommandRunner.RunAsync(Work(question), host, style, parsed.GetValue(json), length.Of(parsed),
+                cancel).ConfigureAwait(false);
         });
         return command;
     }
@@ -45,7 +47,8 @@ internal static class DiagnoseCommand
         Json = JsonReport.Write,
     };
 
-    private static async Task<DiagnosisQuestion> QuestionAsync(ParseResult parsed, DiagnoseOptions o, bool json, Host host, CancellationToken cancel)
+    private static async Task<DiagnosisQuestion> QuestionAsync(ParseResult parsed, DiagnoseOptions o, bool json, Host host,
+        CancellationToken cancel)
     {
         // Whoever smells gas waits for no file to be read.
         if (parsed.GetValue(o.Smell))
@@ -58,7 +61,8 @@ internal static class DiagnoseCommand
         if (question.HasEvidence)
             return question;
         if (host.Answer is null || !host.OutIsTerminal || json)
-            throw CommandFault.Input(["coldsim: nothing was said of what is seen or heard; it does not guess. Look at these first:", .. First(question), "See 'coldsim diagnose --help'."]);
+            throw CommandFault.Input(["coldsim: nothing was said of what is seen or heard; it does not guess. Look at these first:",
+                .. First(question), "See 'coldsim diagnose --help'."]);
         Emergency emergency = await Task.Run(() => DiagnoseInterview.Ask(given, rig, host), cancel).WaitAsync(cancel).ConfigureAwait(false);
         if (emergency != Emergency.None)
             return new() { Emergency = emergency };
@@ -68,7 +72,8 @@ internal static class DiagnoseCommand
     }
 
     private static IEnumerable<string> First(DiagnosisQuestion question)
-        => DiagnosisReport.Ask(question).DistinctBy(DiagnosisWords.OptionOf).Take(MostAsked).Select(t => $"  --{DiagnosisWords.OptionOf(t)}: {DiagnosisWords.QuestionOf(t)}");
+        => DiagnosisReport.Ask(question).DistinctBy(DiagnosisWords.OptionOf).Take(MostAsked)
+            .Select(t => $"  --{DiagnosisWords.OptionOf(t)}: {DiagnosisWords.QuestionOf(t)}");
 
     private static DiagnosisQuestion Read(Dictionary<string, string> given, Scenario? rig)
     {
@@ -82,7 +87,8 @@ internal static class DiagnoseCommand
     {
         bool own = given.ContainsKey("cylinder") || given.ContainsKey("furnace-input");
         if (file is not null && own)
-            throw CommandFault.Input("coldsim: FILE and --cylinder or --furnace-input both say what the rig is; drop one", "See 'coldsim diagnose --help'.");
+            throw CommandFault.Input("coldsim: FILE and --cylinder or --furnace-input both say what the rig is; drop one",
+                "See 'coldsim diagnose --help'.");
         string? path = file ?? (own ? null : KeptRig.Find(host));
         return path is null ? null : ScenarioFile.Read(path, host);
     }

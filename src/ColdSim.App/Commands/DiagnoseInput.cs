@@ -19,11 +19,13 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
 
     private static readonly (string Name, Sign Sign)[] Words =
     [
-        ("stove", Sign.Stove), ("furnace", Sign.Furnace), ("fan", Sign.Fan), ("regulator", Sign.Regulator), ("vents", Sign.Vents), ("return", Sign.Return),
+        ("stove", Sign.Stove), ("furnace", Sign.Furnace), ("fan", Sign.Fan), ("regulator", Sign.Regulator), ("vents", Sign.Vents),
+            ("return", Sign.Return),
         ("load", Sign.Load), ("by-day", Sign.ByDay), ("reopened", Sign.Reopened), ("reset", Sign.Reset), ("gas", Sign.Gas),
     ];
 
-    private static readonly (string Name, Sign Sign)[] Deeds = [("opened-fast", Sign.OpenedFast), ("swapped", Sign.Swapped), ("filled", Sign.Filled)];
+    private static readonly (string Name, Sign Sign)[] Deeds = [("opened-fast", Sign.OpenedFast), ("swapped", Sign.Swapped),
+        ("filled", Sign.Filled)];
 
     private readonly Dictionary<Sign, int> _signs = [];
     private readonly List<string> _assumed = [];
@@ -39,10 +41,12 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
         DiagnosisRig of = Rig();
         CylinderReadings readings = new()
         {
-            Air_K = Quantity<Temperature>("air", QuantityText.TryParseTemperature, t => t.Kelvins, 213.15, 323.15, "-60 to 50 °C (-76 to 122 °F)"),
+            Air_K = Quantity<Temperature>("air", QuantityText.TryParseTemperature, t => t.Kelvins, 213.15, 323.15,
+                "-60 to 50 °C (-76 to 122 °F)"),
             Left_frac = Left_frac(of.Cylinder),
             Pressure_Pa = Quantity<Pressure>("pressure", QuantityText.TryParsePressure, p => p.Pascals, 0, 2e6, "0 to 20 bar (290 psi)"),
-            FrostLine_m = Text("frost-line") == "none" ? 0 : Quantity<Length>("frost-line", QuantityText.TryParseLength, l => l.Meters, 0.001, 2, "none, or 1 mm to 2 m"),
+            FrostLine_m = Text("frost-line") == "none" ? 0
+                : Quantity<Length>("frost-line", QuantityText.TryParseLength, l => l.Meters, 0.001, 2, "none, or 1 mm to 2 m"),
         };
         readings = Wall(readings);
         foreach ((string name, Sign sign) in Words)
@@ -67,7 +71,8 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
             Regulator = rig.Rig.Regulator,
             Elevation_m = rig.Rig.Site.Elevation_m,
         };
-        double? elevation_m = Quantity<Length>("elevation", QuantityText.TryParseLength, l => l.Meters, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)");
+        double? elevation_m = Quantity<Length>("elevation", QuantityText.TryParseLength, l => l.Meters, -450, 5000,
+            "-450 to 5,000 m (-1,400 to 16,400 ft)");
         if (elevation_m is null && rig is null)
             _assumed.Add("sea level");
         double use = Text("use") switch
@@ -83,7 +88,8 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
 
     private DiagnosisRig OwnRig()
     {
-        double furnace_W = Quantity<Power>("furnace-input", QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000, "0.5 to 60 kW (1,700 to 205,000 BTU/h)")
+        double furnace_W = Quantity<Power>("furnace-input", QuantityText.TryParsePower, p => (double)p.Watts, 500, 60_000,
+            "0.5 to 60 kW (1,700 to 205,000 BTU/h)")
             ?? Assumed("furnace of 30,000 BTU/h (8.8 kW)", DiagnosisRig.UsualFurnace_W);
         if (Text("cylinder") is not { } name)
             _assumed.Add("one 20 lb cylinder");
@@ -100,7 +106,9 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
         if (tare_kg is not null && scale_kg is null)
             Faults.Add("--tare goes with --scale");
         if (Text("left") is not { } text)
-            return scale_kg is null ? null : InRange("scale", Text("scale")!, (scale_kg.Value - (tare_kg ?? Assumed("tare usual for the size", cylinder.Tare_kg))) / cylinder.LegalFill_kg);
+            return scale_kg is null ? null
+                : InRange("scale", Text("scale")!,
+                (scale_kg.Value - (tare_kg ?? Assumed("tare usual for the size", cylinder.Tare_kg))) / cylinder.LegalFill_kg);
         if (scale_kg is not null)
             Faults.Add("give --left or --scale, not both");
         if (text.Equals("full", StringComparison.OrdinalIgnoreCase))
@@ -119,7 +127,8 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
     {
         if (left_frac is >= -0.1 and <= MostLeft_frac)
             return Math.Max(0, left_frac);
-        Faults.Add($"--{name}: '{Quote.Of(text)}' means {(left_frac < 0 ? "less than an empty cylinder" : "more than liquid from bottom to top")}; check the size and the tare");
+        Faults.Add($"--{name}: '{Quote.Of(text)}' means "
+            + $"{(left_frac < 0 ? "less than an empty cylinder" : "more than liquid from bottom to top")}; check the size and the tare");
         return null;
     }
 
@@ -135,7 +144,8 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
         return feel is not null ? readings with { WallFeel = feel }
             : readings with
             {
-                Wall_K = Quantity<Temperature>("wall", QuantityText.TryParseTemperature, t => t.Kelvins, 193.15, 353.15, "same, colder, much-colder, or -80 to 80 °C"),
+                Wall_K = Quantity<Temperature>("wall", QuantityText.TryParseTemperature, t => t.Kelvins, 193.15, 353.15,
+                    "same, colder, much-colder, or -80 to 80 °C"),
             };
     }
 
@@ -166,13 +176,15 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
     {
         if (Text("volts") is not { } text)
             return;
-        if (double.TryParse(text.TrimEnd('V', 'v', ' '), NumberStyles.Float, CultureInfo.InvariantCulture, out double volts) && volts is >= 0 and <= MostVolts)
+        if (double.TryParse(text.TrimEnd('V', 'v', ' '), NumberStyles.Float, CultureInfo.InvariantCulture, out double volts)
+            && volts is >= 0 and <= MostVolts)
             _signs[Sign.Volts] = SignStates.OfVolts(volts);
         else
             Faults.Add($"--volts: '{Quote.Of(text)}' must be 0 to 20 V, such as \"11.2 V\"");
     }
 
-    private double? Mass(string name) => Quantity<Mass>(name, QuantityText.TryParseMass, m => m.Kilograms, 0.1, 500, "0.1 to 500 kg (1,100 lb)");
+    private double? Mass(string name)
+        => Quantity<Mass>(name, QuantityText.TryParseMass, m => m.Kilograms, 0.1, 500, "0.1 to 500 kg (1,100 lb)");
 
     private double? Quantity<T>(string name, Reader<T> read, Func<T, double> si, double min, double max, string range)
     {

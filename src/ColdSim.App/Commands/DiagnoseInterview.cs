@@ -4,7 +4,8 @@ using ColdSim.Planning.Diagnosis;
 
 namespace ColdSim.App.Commands;
 
-/// <summary>Asks a person at a terminal what is seen and heard: safety first, then what tells most for its trouble, until the answer is clear.</summary>
+/// <summary>Asks a person at a terminal what is seen and heard: safety first, then what tells most for its trouble, until the answer is
+/// clear.</summary>
 internal static class DiagnoseInterview
 {
     private const int MostQuestions = 9;

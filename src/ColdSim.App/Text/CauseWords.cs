@@ -29,12 +29,14 @@ internal static class CauseWords
     /// <summary>What to do if it is so.</summary>
     public static string ToDo(Cause cause) => cause switch
     {
-        Cause.TooCold => "Lower the thermostat and shut other burners. Change to the fuller cylinder, or brush off its snow and let it rest.",
+        Cause.TooCold => "Lower the thermostat and shut other burners. Change to the fuller cylinder, or brush off its snow and let it "
+            + "rest.",
         Cause.Empty => "Change to another cylinder, or have it filled. Open its valve slowly.",
         Cause.ButaneLeft => "Change to propane; a filler takes the butane back.",
         Cause.Overfilled => "Shut its valve, keep it outside and cool, and have a dealer take gas out.",
         Cause.ExcessFlow => "Shut every burner and the valve, wait five minutes, open the valve slowly.",
-        Cause.RegulatorIce => "Shut the valve; lay a cloth wet with warm water on the regulator. Have a filler add methanol or dry the gas.",
+        Cause.RegulatorIce => "Shut the valve; lay a cloth wet with warm water on the regulator. Have a filler add methanol or dry the "
+            + "gas.",
         Cause.RegulatorTooSmall => "Burn one thing at a time; have a technician fit a regulator for the sum of the plates.",
         Cause.AirInLine => "Light the stove, its window open, until it burns steadily; then start the furnace.",
         Cause.LowVoltage => "Charge the battery or plug in; switch off what else draws.",
@@ -64,5 +66,6 @@ internal static class CauseWords
 
     /// <summary>How sure a probability is: the scale of docs/sources.md, "Mastrandrea2010".</summary>
     public static string Likelihood(double p_frac)
-        => p_frac >= 0.9 ? "very likely" : p_frac >= DiagnosisReport.Likely_frac ? "likely" : p_frac >= 0.33 ? "about as likely as not" : p_frac >= 0.1 ? "unlikely" : "very unlikely";
+        => p_frac >= 0.9 ? "very likely" : p_frac >= DiagnosisReport.Likely_frac ? "likely" : p_frac >= 0.33 ? "about as likely as not"
+            : p_frac >= 0.1 ? "unlikely" : "very unlikely";
 }

@@ -21,7 +21,8 @@ internal static class DiagnosisWords
         Sign.Furnace => "How far does the furnace get: silent, fan-only, clicks (no flame), seconds, minutes, burns (too little heat)?",
         Sign.Volts => "What is the voltage at the furnace's board while the fan runs?",
         Sign.Regulator => "Is the regulator dry or iced?",
-        Sign.OpenedFast or Sign.Swapped or Sign.Filled => "What was just done: opened-fast (the valve), swapped, filled, nothing? Several with commas.",
+        Sign.OpenedFast or Sign.Swapped or Sign.Filled => "What was just done: opened-fast (the valve), swapped, filled, nothing? Several "
+            + "with commas.",
         Sign.Vents => "Look at the furnace's vents outside: clear or snow?",
         Sign.Return => "Look at the return grille and the ducts inside: clear or blocked?",
         Sign.Load => "Does it fail alone, or only together with other burners?",
@@ -70,7 +71,8 @@ internal static class DiagnosisWords
     /// <summary>What is known, in a few words.</summary>
     public static string Of(Evidence evidence, DiagnosisQuestion question, UnitStyle units) => evidence.Sign switch
     {
-        Sign.Stove => evidence.State switch { 0 => "the stove burns normally", 1 => "the stove burns weakly", 2 => "the stove fades", 3 => "the stove does not burn", _ => "the stove flares" },
+        Sign.Stove => evidence.State switch { 0 => "the stove burns normally", 1 => "the stove burns weakly", 2 => "the stove fades",
+            3 => "the stove does not burn", _ => "the stove flares" },
         Sign.Fan => evidence.State switch { 0 => "the fan runs at full speed", 1 => "the fan is slow", _ => "the fan does not run" },
         Sign.Furnace => evidence.State switch
         {
@@ -102,7 +104,8 @@ internal static class DiagnosisWords
         Reading.Left => $"{UnitStyle.Number(100 * r.Left_frac!.Value, 0)} % is left",
         Reading.Pressure => $"the pressure is {units.Pressure(r.Pressure_Pa!.Value)}",
         Reading.Wall => r.Wall_K is { } wall_K ? $"the wall is at {units.WholeTemperature(wall_K)}"
-            : r.WallFeel switch { WallFeel.Same => "the wall is as warm as the air", WallFeel.Colder => "the wall is colder than the air", _ => "the wall is much colder than the air" },
+            : r.WallFeel switch { WallFeel.Same => "the wall is as warm as the air", WallFeel.Colder => "the wall is colder than the air",
+                _ => "the wall is much colder than the air" },
         Reading.FrostLine => r.FrostLine_m > 0 ? "a line of frost" : "no line of frost",
         _ => $"air at {units.WholeTemperature(r.Air_K!.Value)}",
     };

@@ -25,7 +25,8 @@ internal static class PurchaseText
     public static string Record(PurchaseReport report, UnitStyle units)
     {
         string first = report.Season.Nights[0].Evening.ToString("d MMMM", CultureInfo.InvariantCulture);
-        return string.Create(CultureInfo.InvariantCulture, $"{report.Season.Nights.Count} nights from {first}, coldest {units.WholeTemperature(report.Season.Low_K(0))}");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{report.Season.Nights.Count} nights from {first}, coldest {units.WholeTemperature(report.Season.Low_K(0))}");
     }
 
     private static IReadOnlyList<string> Legend(PurchaseReport report, UnitStyle units)
@@ -33,10 +34,14 @@ internal static class PurchaseText
         string lows = string.Join(", ", report.Lows_K.Select(units.WholeTemperature));
         return
         [
-            "full, 1/2, 1/4: the coldest standard night that it is fed through, so full at dusk; where rows end at one low, the furnace may be too small there, not the gas. auto: an automatic changeover; by hand: somebody changes.",
-            $"days a filling: at lows of {lows}, which nine, five and one in ten nights of the record are colder than; 0 where it is not fed.",
-            "short: nights of the record for which not even full cylinders are enough. fills: ways to the filler. swaps: from an empty cylinder to the next.",
-            "The record is run once on a store that never fails; then each set-up is filled up before a night that it would not last, 5 % kept in reserve.",
+            "full, 1/2, 1/4: the coldest standard night that it is fed through, so full at dusk; where rows end at one low, the furnace "
+                + "may be too small there, not the gas. auto: an automatic changeover; by hand: somebody changes.",
+            $"days a filling: at lows of {lows}, which nine, five and one in ten nights of the record are colder than; 0 where it is not "
+                + "fed.",
+            "short: nights of the record for which not even full cylinders are enough. fills: ways to the filler. swaps: from an empty "
+                + "cylinder to the next.",
+            "The record is run once on a store that never fails; then each set-up is filled up before a night that it would not last, 5 % "
+                + "kept in reserve.",
             "Electricity for blankets is assumed to be there, on shore power. Money is for gas alone, not for what is bought.",
         ];
     }

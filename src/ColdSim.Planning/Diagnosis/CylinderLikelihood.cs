@@ -4,7 +4,8 @@ using ColdSim.Physics.Units;
 
 namespace ColdSim.Planning.Diagnosis;
 
-/// <summary>How likely the readings of a cylinder are under each cause: the model's states, weighed over the fills, temperatures and rests that are possible.</summary>
+/// <summary>How likely the readings of a cylinder are under each cause: the model's states, weighed over the fills, temperatures and rests
+/// that are possible.</summary>
 /// <param name="rig">The rig.</param>
 internal sealed class CylinderLikelihood(DiagnosisRig rig)
 {
@@ -36,7 +37,8 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
         _ => CylinderFault.None,
     };
 
-    /// <summary>Likelihood of the readings under each fault, in the order of <see cref="CylinderFault"/>; the air counts as a reading.</summary>
+    /// <summary>Likelihood of the readings under each fault, in the order of <see cref="CylinderFault"/>; the air counts as a
+    /// reading.</summary>
     public double[] Of(CylinderReadings readings)
     {
         ArgumentNullException.ThrowIfNull(readings);
@@ -115,7 +117,8 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
     }
 
     private double Full_Pa(double air_K)
-        => Math.Max(_model.Fails_Pa, PropaneSaturation.Pressure_Pa(Math.Clamp(air_K, SaturationTable.Lowest_K, SaturationTable.Highest_K)) - _air_Pa);
+        => Math.Max(_model.Fails_Pa, PropaneSaturation.Pressure_Pa(Math.Clamp(air_K, SaturationTable.Lowest_K,
+            SaturationTable.Highest_K)) - _air_Pa);
 
     // The fills that a fault leaves open, each as likely as the others, with the temperature that the recent use gives them.
     private IEnumerable<(double Fill_frac, double Part, double Drawn_K)> FillsAt(double air_K, CylinderFault fault)

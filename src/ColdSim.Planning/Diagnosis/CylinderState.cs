@@ -36,9 +36,11 @@ public enum CylinderFault
 /// <param name="Level_m">Height of the liquid above the body's lowest point; 0 without liquid. [m]</param>
 public sealed record CylinderState(CylinderFault Fault, double Fill_frac, double Liquid_K, double Pressure_Pa, double Level_m);
 
-/// <summary>Works out what a cylinder should show from the rig, the air, the fill and the recent use, with the model's own equations.</summary>
+/// <summary>Works out what a cylinder should show from the rig, the air, the fill and the recent use, with the model's own
+/// equations.</summary>
 /// <remarks>
-/// The liquid goes from the air's temperature towards the one at which the surroundings replace the heat of the mean draw, with the time constant of contents and shell. That is the
+/// The liquid goes from the air's temperature towards the one at which the surroundings replace the heat of the mean draw, with the time
+/// constant of contents and shell. That is the
 /// heat balance of the engine with constant coefficients, which is near enough for readings that are known to a few degrees.
 /// </remarks>
 public sealed class CylinderExpectation
@@ -95,13 +97,15 @@ public sealed class CylinderExpectation
         CylinderContents contents = _body.Contents(mass_kg, probe_K);
         if (!contents.HasLiquid) return air_K;
         WeatherSample air = new(air_K, QuickNight.Wind_m_s, 0, air_K, _air_Pa, 0, 0);
-        double conductance_W_K = SteadySupply.Draw_kg_s(_body, air, contents, probe_K, 0, default) * contents.DrawHeat_J_kg / (air_K - probe_K);
+        double conductance_W_K = SteadySupply.Draw_kg_s(_body, air, contents, probe_K, 0,
+            default) * contents.DrawHeat_J_kg / (air_K - probe_K);
         double cooling_W = _rig.Use_frac * _rig.Furnace_W / _heating_J_kg * contents.DrawHeat_J_kg;
         double time_s = (contents.HeatCapacity_J_K + _body.ShellHeat_J_K) / conductance_W_K;
         return air_K - cooling_W / conductance_W_K * (1 - Math.Exp(-DiagnosisRig.Use_s / time_s));
     }
 
-    /// <summary>What should be seen of a fault, in a cylinder that has rested for a part of the way back to the air's temperature.</summary>
+    /// <summary>What should be seen of a fault, in a cylinder that has rested for a part of the way back to the air's
+    /// temperature.</summary>
     /// <param name="fault">The fault.</param>
     /// <param name="air_K">Air temperature. [K]</param>
     /// <param name="fill_frac">Part of the legal filling.</param>
@@ -115,7 +119,8 @@ public sealed class CylinderExpectation
         // Where the furnace fails the draw ends, so the liquid gets no colder; and a cylinder that is too cold is as cold as that.
         double coldest_K = fault == CylinderFault.TooCold ? Math.Min(Fails_K, air_K) : Math.Max(Fails_K, drawn_K);
         double liquid_K = Clamp_K(coldest_K + rested_frac * Math.Max(0, air_K - coldest_K));
-        double p_Pa = fault == CylinderFault.ButaneLeft ? MixedContents.BubblePressure_Pa(ButaneRich, liquid_K) : PropaneSaturation.Pressure_Pa(liquid_K);
+        double p_Pa = fault == CylinderFault.ButaneLeft ? MixedContents.BubblePressure_Pa(ButaneRich, liquid_K)
+            : PropaneSaturation.Pressure_Pa(liquid_K);
         return new(fault, fill_frac, liquid_K, p_Pa - _air_Pa, Level_m(fill_frac, liquid_K));
     }
 

@@ -60,7 +60,8 @@ internal static class DiagnosisFigures
     [
         Weighed.Text("sign", NameOf, "the sign or reading, by its option; `air` for the model at the air's temperature"),
         Weighed.Text("state", e => e.Sign is { } sign ? SignStates.Of(sign)[e.State] : null, "the sign's state", canBeAbsent: true),
-        Weighed.Number("weight", e => e.Weight, "how often it is seen under this cause, over how often under all others; above 1 it speaks for it"),
+        Weighed.Number("weight", e => e.Weight,
+            "how often it is seen under this cause, over how often under all others; above 1 it speaks for it"),
     ];
 
     /// <summary>A cause.</summary>
@@ -76,7 +77,8 @@ internal static class DiagnosisFigures
 
     private static IReadOnlyList<Test> TestFigures { get; } =
     [
-        Test.Text("look_at", t => t.Sign is { } sign ? Signs[sign].Key : Readings[t.Reading!.Value].Key, "the sign or reading, by its option"),
+        Test.Text("look_at", t => t.Sign is { } sign ? Signs[sign].Key : Readings[t.Reading!.Value].Key,
+            "the sign or reading, by its option"),
         Test.Number("information_bit", t => t.Information_bit, "what it tells on average, in bits"),
         Test.Number("cost_min", t => t.Cost_min, "time and trouble, as minutes; common practice, no source"),
     ];
@@ -101,9 +103,12 @@ internal static class DiagnosisFigures
         Document.Word("emergency", r => r.Question.Emergency, Emergencies, "what comes before any other answer"),
         Document.Rows("causes", r => r.Causes, CauseFigures, "the likeliest first; none in an emergency"),
         Document.Rows("tests", r => r.Tests, TestFigures, "what tells the first two causes apart, the most for its cost first"),
-        Document.Quantity("least_kpa_gauge", r => SiQuantity.Pressure(r.Model.Least_Pa), PressureUnit.Kilopascal, "least pressure in the cylinder that feeds the furnace, by the model"),
-        Document.Quantity("sure_kpa_gauge", r => SiQuantity.Pressure(r.Model.Sure_Pa), PressureUnit.Kilopascal, "the same by the regulator's plate"),
-        Document.Rows("expected", r => r.Expected, StateFigures, "what the model says should be seen now; none without the air's temperature"),
+        Document.Quantity("least_kpa_gauge", r => SiQuantity.Pressure(r.Model.Least_Pa), PressureUnit.Kilopascal,
+            "least pressure in the cylinder that feeds the furnace, by the model"),
+        Document.Quantity("sure_kpa_gauge", r => SiQuantity.Pressure(r.Model.Sure_Pa), PressureUnit.Kilopascal,
+            "the same by the regulator's plate"),
+        Document.Rows("expected", r => r.Expected, StateFigures,
+            "what the model says should be seen now; none without the air's temperature"),
         Document.Texts("assumptions", r => r.Question.Assumptions, "what was assumed because nothing says otherwise"),
     ];
 
@@ -115,7 +120,8 @@ internal static class DiagnosisFigures
         if (odds >= MostOdds)
             return FormattableString.Invariant($"{(cause.Odds >= 1 ? $"over {MostOdds} to 1" : $"under 1 to {MostOdds}")}");
         double many = odds >= 10 ? Math.Round(odds / 5) * 5 : Math.Round(odds);
-        return many <= 1 ? "even" : cause.Odds >= 1 ? FormattableString.Invariant($"{many:0} to 1") : FormattableString.Invariant($"1 to {many:0}");
+        return many <= 1 ? "even" : cause.Odds >= 1 ? FormattableString.Invariant($"{many:0} to 1")
+            : FormattableString.Invariant($"1 to {many:0}");
     }
 
     private static string Names(IEnumerable<Evidence> evidence)

@@ -30,7 +30,8 @@ public sealed record Evidence(Sign? Sign, int State, Reading? Reading, double We
             {
                 if (!question.Readings.Has(reading)) continue;
                 double[] both = cylinder.Of(question.Readings.Only(reading));
-                all.Add(new(null, 0, reading, Ratio(cause, c => both[(int)CylinderLikelihood.FaultOf(c)] / air[(int)CylinderLikelihood.FaultOf(c)])));
+                all.Add(new(null, 0, reading, Ratio(cause,
+                    c => both[(int)CylinderLikelihood.FaultOf(c)] / air[(int)CylinderLikelihood.FaultOf(c)])));
             }
         }
         else

@@ -1,6 +1,7 @@
 namespace ColdSim.Planning.Diagnosis;
 
-/// <summary>The documented table: how likely each cause is before anything is known, and each state of each sign under each cause.</summary>
+/// <summary>The documented table: how likely each cause is before anything is known, and each state of each sign under each
+/// cause.</summary>
 /// <remarks>Set by reasoning, not fitted to cases. docs/diagnose.md has it in full.</remarks>
 internal static class LikelihoodTable
 {

@@ -24,7 +24,8 @@ public sealed record NextTest(Sign? Sign, Reading? Reading, double Information_b
         foreach (Sign sign in Enum.GetValues<Sign>())
         {
             if (question.Signs.ContainsKey(sign)) continue;
-            double bit = Expected_bit(between, SignStates.Of(sign).Count, (state, i) => LikelihoodTable.Likelihood(sign, state, Posterior.Causes[i]));
+            double bit = Expected_bit(between, SignStates.Of(sign).Count,
+                (state, i) => LikelihoodTable.Likelihood(sign, state, Posterior.Causes[i]));
             tests.Add(new(sign, null, bit, Cost(sign)));
         }
 

@@ -9,7 +9,8 @@ internal static class SignStates
     private static readonly double[] VoltEdges = [10.5, 11, 11.8, 12.3];
 
     // 2,000 ft is where the trade's rule on altitude begins; the others divide what is above it.
-    private static readonly double[] ElevationEdges_m = [2000 * ConversionFactors.Foot_m, 5000 * ConversionFactors.Foot_m, 8000 * ConversionFactors.Foot_m];
+    private static readonly double[] ElevationEdges_m = [2000 * ConversionFactors.Foot_m, 5000 * ConversionFactors.Foot_m,
+        8000 * ConversionFactors.Foot_m];
 
     /// <summary>The states of a sign, in the order of the table of likelihoods.</summary>
     public static IReadOnlyList<string> Of(Sign sign) => sign switch

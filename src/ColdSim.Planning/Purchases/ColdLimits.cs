@@ -12,9 +12,11 @@ public sealed record ColdLimits(IReadOnlyList<LimitCell> Cells)
     /// <summary>The part of the legal filling that is never counted on.</summary>
     public const double Reserve_frac = 0.05;
 
-    /// <summary>The part of the legal filling that has to be there at dusk of a night; infinite where not even a full set-up is fed.</summary>
+    /// <summary>The part of the legal filling that has to be there at dusk of a night; infinite where not even a full set-up is
+    /// fed.</summary>
     /// <param name="low_K">The night's low. [K]</param>
-    /// <remarks>Between the fills that were run, limits lie nearly on a straight line over the logarithm of the fill; below a quarter that line goes on.</remarks>
+    /// <remarks>Between the fills that were run, limits lie nearly on a straight line over the logarithm of the fill; below a quarter that
+    /// line goes on.</remarks>
     public double NeededFill_frac(double low_K)
     {
         if (low_K < Limit_K(Cells[^1])) return double.PositiveInfinity;

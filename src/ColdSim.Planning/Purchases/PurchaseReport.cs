@@ -52,7 +52,8 @@ public sealed record PurchaseReport
     /// <param name="workers">How many set-ups at once; null takes one for each processor.</param>
     /// <param name="cancel">Stops all runs.</param>
     public static PurchaseReport Of(
-        Scenario scenario, IReadOnlyList<SetUp> setUps, LimitAxis axis, Price? price = null, IProgress<int>? finished = null, int? workers = null,
+        Scenario scenario, IReadOnlyList<SetUp> setUps, LimitAxis axis, Price? price = null, IProgress<int>? finished = null,
+            int? workers = null,
         CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
@@ -66,10 +67,12 @@ public sealed record PurchaseReport
             setUps.Count,
             i =>
             {
-                RigVariant variant = new(setUps[i].Blanket ? RigVariantKind.Blanket : RigVariantKind.Bare, setUps[i].Of(scenario.Rig), AsItIs: false);
+                RigVariant variant = new(setUps[i].Blanket ? RigVariantKind.Blanket : RigVariantKind.Bare, setUps[i].Of(scenario.Rig),
+                    AsItIs: false);
                 ColdLimits limits = new(new LimitSearch(night, axis, variant, cancel).Column(ColdLimits.Fills, () => { }).Cells);
                 finished?.Report(i);
-                return new PurchaseRow(setUps[i], limits, [.. lows_K.Select(l => Days(season, setUps[i], limits, l))], SeasonPlay.Of(season, setUps[i], limits, gas));
+                return new PurchaseRow(setUps[i], limits, [.. lows_K.Select(l => Days(season, setUps[i], limits, l))],
+                    SeasonPlay.Of(season, setUps[i], limits, gas));
             },
             workers,
             cancel);
@@ -90,11 +93,13 @@ public sealed record PurchaseReport
         return needed_frac > 1 || day_kg <= 0 ? 0 : Math.Max(0, 1 - needed_frac) * setUp.LegalFill_kg / day_kg;
     }
 
-    // Fed first; then what one person can carry; then no walks to a valve in the dark; then the fewest ways to the filler; then the lightest and the plainest.
+    // Fed first; then what one person can carry; then no walks to a valve in the dark; then the fewest ways to the filler; then the
+    // lightest and the plainest.
     private static PurchaseRow[] Ranked(PurchaseRow[] rows, double carries_kg) =>
     [
         .. rows.OrderBy(r => r.Season.ShortNights).ThenBy(r => r.SetUp.IsOnGround).ThenBy(r => r.SetUp.Lift_kg > carries_kg)
-            .ThenBy(r => r.Season.Refills).ThenBy(r => r.SetUp is { Count: 2, Changeover: false }).ThenBy(r => r.SetUp.Blanket).ThenBy(r => r.SetUp.Weight_kg)
+            .ThenBy(r => r.Season.Refills).ThenBy(r => r.SetUp is { Count: 2, Changeover: false }).ThenBy(r => r.SetUp.Blanket)
+                .ThenBy(r => r.SetUp.Weight_kg)
             .Select((r, i) => r with { Rank = i + 1 }),
     ];
 }

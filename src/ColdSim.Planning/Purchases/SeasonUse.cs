@@ -40,9 +40,11 @@ public sealed record SeasonUse(IReadOnlyList<SeasonNight> Nights, LedgerBalance 
             LegalFill_kg = fill_kg,
             Contents_kg = StoreFill_frac * fill_kg,
         };
-        Rig rig = scenario.Rig with { Cylinders = [store], Arrangement = new OneAtATime(), Enclosure = null, Gas = new GasSpecification(), Power = null };
+        Rig rig = scenario.Rig with { Cylinders = [store], Arrangement = new OneAtATime(), Enclosure = null, Gas = new GasSpecification(),
+            Power = null };
         RunReport run = NightRun.Of(
-            scenario with { Rig = rig, Nights = null, Legs = [], Trip = null, HeatStops = null, StartedFrom = null, FilePlaces = [] }, cancel);
+            scenario with { Rig = rig, Nights = null, Legs = [], Trip = null, HeatStops = null, StartedFrom = null, FilePlaces = [] },
+                cancel);
         return new([.. run.Nights.Select(n => new SeasonNight(n.Evening, n.OutsideLow.Kelvins, n.GasUsed.Kilograms))], run.Ledger);
     }
 

@@ -78,7 +78,8 @@ public sealed record SetUp(StandardSize Size, int Count, bool Changeover, bool B
         {
             Site = Blanket ? rig.Site with { Hookup = true } : rig.Site,
             Cylinders = [.. Enumerable.Repeat(one, Count)],
-            Arrangement = Changeover ? rig.Arrangement as AutomaticChangeover ?? new AutomaticChangeover() : rig.Arrangement as OneAtATime ?? new OneAtATime(),
+            Arrangement = Changeover ? rig.Arrangement as AutomaticChangeover ?? new AutomaticChangeover() : rig.Arrangement as OneAtATime
+                ?? new OneAtATime(),
 
             // What is bought here is gas and its cylinders: electricity is assumed to be there.
             Power = null,

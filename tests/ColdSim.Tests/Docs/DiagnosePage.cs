@@ -29,7 +29,8 @@ internal static class DiagnosePage
         foreach (Sign sign in Enum.GetValues<Sign>())
         {
             IReadOnlyList<string> states = SignStates.Of(sign);
-            page.Append($"**{DiagnosisFigures.Signs[sign].Key}**\n\n| cause | {string.Join(" | ", states)} | basis |\n| --- |{string.Concat(states.Select(_ => " ---: |"))} --- |\n");
+            page.Append($"**{DiagnosisFigures.Signs[sign].Key}**\n\n| cause | {string.Join(" | ", states)} | basis |\n| --- "
+                + $"|{string.Concat(states.Select(_ => " ---: |"))} --- |\n");
             IReadOnlyList<LikelihoodRow> rows = LikelihoodTable.Of(sign);
             foreach (LikelihoodRow row in rows.Skip(1).Append(rows[0]))
             {
@@ -45,12 +46,16 @@ internal static class DiagnosePage
 
     private static string Hits()
     {
-        StringBuilder page = new("| taken away | cases that have it | cause first | among the first three | nothing left, so it asks |\n| --- | ---: | ---: | ---: | ---: |\n");
+        StringBuilder page = new("| taken away | cases that have it | cause first | among the first three | nothing left, so it asks |\n| "
+            + "--- | ---: | ---: | ---: | ---: |\n");
         foreach (string? kind in (string?[])[null, .. DiagnosisCase.Kinds])
         {
             int[] places = [.. DiagnosisCase.All.Select(c => c.Place(kind))];
-            string having = kind is null ? "-" : DiagnosisCase.All.Count(c => c.Signs.ContainsKey(kind)).ToString(CultureInfo.InvariantCulture);
-            page.Append(CultureInfo.InvariantCulture, $"| {(kind is null ? "nothing" : $"`--{kind}`")} | {having} | {places.Count(p => p == 1)} | {places.Count(p => p is 1 or 2 or 3)} | {places.Count(p => p == 0)} |\n");
+            string having = kind is null ? "-"
+                : DiagnosisCase.All.Count(c => c.Signs.ContainsKey(kind)).ToString(CultureInfo.InvariantCulture);
+            page.Append(CultureInfo.InvariantCulture,
+                $"| {(kind is null ? "nothing" : $"`--{kind}`")} | {having} | {places.Count(p => p == 1)} | "
+                + $"{places.Count(p => p is 1 or 2 or 3)} | {places.Count(p => p == 0)} |\n");
         }
 
         return page.ToString();

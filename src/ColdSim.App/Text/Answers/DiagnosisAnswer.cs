@@ -58,13 +58,16 @@ internal static class DiagnosisAnswer
         string verdict = Verdict(first, second);
         return new()
         {
-            Brief = OneLine.Of($"{Capital(DiagnosisFigures.Causes[first.Cause].Text)}, {DiagnosisFigures.OddsOf(first)}; next {DiagnosisFigures.Causes[second.Cause].Text}, {DiagnosisFigures.OddsOf(second)}."),
+            Brief = OneLine.Of($"{Capital(DiagnosisFigures.Causes[first.Cause].Text)}, {DiagnosisFigures.OddsOf(first)}; next "
+                + $"{DiagnosisFigures.Causes[second.Cause].Text}, {DiagnosisFigures.OddsOf(second)}."),
             Verdict = verdict,
             Consequences = DiagnosisText.Expected(report, units) is { } expected ? [expected] : [],
             Why = Why(first, report, units),
             ToDo = report.Tests.Count > 0
-                ? $"Test next: {DiagnosisWords.ToDoOf(report.Tests[0])} It tells \"{DiagnosisFigures.Causes[first.Cause].Text}\" from \"{DiagnosisFigures.Causes[second.Cause].Text}\" best for its trouble."
-                : first.Probability_frac >= Sure_frac ? "Clear enough without a further test." : "No further test here tells the first two apart.",
+                ? $"Test next: {DiagnosisWords.ToDoOf(report.Tests[0])} It tells \"{DiagnosisFigures.Causes[first.Cause].Text}\" from "
+                    + $"\"{DiagnosisFigures.Causes[second.Cause].Text}\" best for its trouble."
+                : first.Probability_frac >= Sure_frac ? "Clear enough without a further test."
+                    : "No further test here tells the first two apart.",
             Actions = Actions(first, second),
             Table = Table(report, units),
             Caution = CauseWords.Never(first.Cause),
@@ -76,7 +79,8 @@ internal static class DiagnosisAnswer
         string odds = DiagnosisFigures.OddsOf(first);
         return first.Probability_frac >= DiagnosisReport.Likely_frac
             ? $"{Capital(CauseWords.Likelihood(first.Probability_frac))}, {CauseWords.Clause(first.Cause)}: odds {odds}."
-            : $"Not clear yet. The likeliest: {CauseWords.Clause(first.Cause)} (odds {odds}), or {CauseWords.Clause(second.Cause)} ({DiagnosisFigures.OddsOf(second)}).";
+            : $"Not clear yet. The likeliest: {CauseWords.Clause(first.Cause)} (odds {odds}), or {CauseWords.Clause(second.Cause)} "
+                + $"({DiagnosisFigures.OddsOf(second)}).";
     }
 
     private static string Why(RankedCause cause, DiagnosisReport report, UnitStyle units)
@@ -85,14 +89,16 @@ internal static class DiagnosisAnswer
         string speaksFor = with.Length == 0 ? "nothing speaks for it more than for others." : $"{string.Join("; ", with)}.";
         return against.Length == 0 ? speaksFor : $"{speaksFor} Against it: {string.Join("; ", against)}.";
 
-        string[] Names(IEnumerable<Evidence> evidence) => [.. evidence.Take(MostEvidence).Select(e => DiagnosisWords.Of(e, report.Question, units))];
+        string[] Names(IEnumerable<Evidence> evidence)
+            => [.. evidence.Take(MostEvidence).Select(e => DiagnosisWords.Of(e, report.Question, units))];
     }
 
     private static string[] Actions(RankedCause first, RankedCause second)
     {
         return first.Probability_frac >= Sure_frac ? [CauseWords.ToDo(first.Cause)] : [.. new[] { first, second }.Select(Action)];
 
-        static string Action(RankedCause cause) => $"{Capital(DiagnosisFigures.Causes[cause.Cause].Text)}: {Lower(CauseWords.ToDo(cause.Cause))}";
+        static string Action(RankedCause cause)
+            => $"{Capital(DiagnosisFigures.Causes[cause.Cause].Text)}: {Lower(CauseWords.ToDo(cause.Cause))}";
     }
 
     private static AnswerTable Table(DiagnosisReport report, UnitStyle units)

@@ -39,7 +39,8 @@ public class DiagnoseCommandTests
     {
         Shell shell = new();
         Assert.Equal(0, shell.Run("diagnose", "--furnace", "fan-only", "--fan", "slow", "--stove", "normal", "--air", "10 °F"));
-        int[] places = [.. new[] { "voltage at the furnace's board is too low", "Why: ", "Test next: ", "Never: " }.Select(t => shell.Out.IndexOf(t, StringComparison.Ordinal))];
+        int[] places = [.. new[] { "voltage at the furnace's board is too low", "Why: ", "Test next: ", "Never: " }
+            .Select(t => shell.Out.IndexOf(t, StringComparison.Ordinal))];
         Assert.Equal(places.Order(), places);
         Assert.DoesNotContain(-1, places);
     }
@@ -60,7 +61,8 @@ public class DiagnoseCommandTests
     public void All_faults_are_told_together()
     {
         Shell shell = new();
-        Assert.Equal(2, shell.Run("diagnose", "--stove", "lazy", "--volts", "99", "--left", "banana", "--did", "danced", "--tare", "17 lb", "--use", "often"));
+        Assert.Equal(2, shell.Run("diagnose", "--stove", "lazy", "--volts", "99", "--left", "banana", "--did", "danced", "--tare",
+            "17 lb", "--use", "often"));
         foreach (string name in (string[])["--stove", "--volts", "--left", "--did", "--tare", "--use"])
             Assert.Contains($"coldsim: {name}", shell.Error, StringComparison.Ordinal);
         Assert.Contains("normal, weak, fades, none, flares", shell.Error, StringComparison.Ordinal);
@@ -84,7 +86,8 @@ public class DiagnoseCommandTests
         Shell shell = new();
         Assert.Equal(0, shell.Run("diagnose", Shell.Demo("mixed-gas.toml"), "--stove", "none", "--json"));
         JsonElement[] causes = [.. JsonDocument.Parse(shell.Out).RootElement.GetProperty("causes").EnumerateArray()];
-        Assert.Contains(causes.Single(c => c.GetProperty("cause").GetString() == "butane_left").GetProperty("evidence").EnumerateArray(), e => e.GetProperty("sign").GetString() == "gas");
+        Assert.Contains(causes.Single(c => c.GetProperty("cause").GetString() == "butane_left").GetProperty("evidence").EnumerateArray(),
+            e => e.GetProperty("sign").GetString() == "gas");
         Assert.Equal(2, shell.Run("diagnose", Shell.Demo("mixed-gas.toml"), "--cylinder", "20 lb", "--stove", "none"));
         Assert.Contains("both say what the rig is", shell.Error, StringComparison.Ordinal);
     }
@@ -104,7 +107,8 @@ public class DiagnoseCommandTests
         });
         Assert.Equal(0, shell.Run("diagnose"));
         Assert.Contains("Very likely, the voltage at the furnace's board is too low", shell.Out, StringComparison.Ordinal);
-        Assert.True(shell.Error.IndexOf("smell of gas", StringComparison.Ordinal) < shell.Error.IndexOf("Light the stove", StringComparison.Ordinal));
+        Assert.True(shell.Error.IndexOf("smell of gas", StringComparison.Ordinal) < shell.Error.IndexOf("Light the stove",
+            StringComparison.Ordinal));
     }
 
     [Fact]

@@ -112,7 +112,8 @@ public class DiagnosisReportTests
     [InlineData(0.2, "1 to 4")]
     [InlineData(0.999, "over 50 to 1")]
     [InlineData(0.001, "under 1 to 50")]
-    public void Odds_are_said_as_people_say_them(double p, string odds) => Assert.Equal(odds, DiagnosisFigures.OddsOf(new(Cause.Empty, p, [])));
+    public void Odds_are_said_as_people_say_them(double p, string odds)
+        => Assert.Equal(odds, DiagnosisFigures.OddsOf(new(Cause.Empty, p, [])));
 
     private static DiagnosisQuestion In(DiagnosisQuestion question, double air_C, double left_frac)
         => question with { Readings = new() { Air_K = air_C + ConversionFactors.ZeroCelsius_K, Left_frac = left_frac } };

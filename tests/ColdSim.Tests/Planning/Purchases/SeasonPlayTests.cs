@@ -37,7 +37,8 @@ public class SeasonPlayTests
 
     [Fact]
     public void A_furnace_that_is_too_small_is_no_limit_of_the_gas()
-        => Assert.Equal(ColdLimits.Reserve_frac, new ColdLimits([.. Limits.Cells.Select(c => c with { FailsColder = Verdict.FurnaceTooSmall })]).NeededFill_frac(240), 1e-12);
+        => Assert.Equal(ColdLimits.Reserve_frac,
+            new ColdLimits([.. Limits.Cells.Select(c => c with { FailsColder = Verdict.FurnaceTooSmall })]).NeededFill_frac(240), 1e-12);
 
     // 9.07 kg last four nights of 2 kg with half a kilogram kept: filled before the fifth and the ninth.
     [Fact]
