@@ -2,7 +2,6 @@ using System.Globalization;
 using ColdSim.Files;
 using ColdSim.Files.Quantities;
 using ColdSim.Model.Cylinder;
-using ColdSim.Physics.Units;
 using ColdSim.Planning;
 using ColdSim.Planning.Diagnosis;
 using UnitsNet;

@@ -59,7 +59,7 @@ public sealed record PurchaseReport
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(setUps);
         SeasonUse season = SeasonUse.Of(scenario, cancel);
-        double[] lows_K = [.. new[] { 0.9, 0.5, 0.1 }.Select(season.Low_K)];
+        double[] lows_K = [season.Low_K(0.9), season.Low_K(0.5), season.Low_K(0.1)];
         StandardNight night = new(scenario with { HeatStops = null });
         Price? gas = price ?? scenario.Prices.Gas;
         double carries_kg = scenario.Trip?.Carries_kg ?? Trip.UsualCarry_kg;

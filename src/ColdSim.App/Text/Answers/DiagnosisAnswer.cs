@@ -1,5 +1,4 @@
 using ColdSim.Planning.Diagnosis;
-using ColdSim.Planning.Figures;
 
 namespace ColdSim.App.Text.Answers;
 

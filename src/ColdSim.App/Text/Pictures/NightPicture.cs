@@ -1,6 +1,5 @@
 using ColdSim.Model.Engine;
 using ColdSim.Physics.Units;
-using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text.Pictures;

@@ -39,8 +39,8 @@ public class DiagnoseCommandTests
     {
         Shell shell = new();
         Assert.Equal(0, shell.Run("diagnose", "--furnace", "fan-only", "--fan", "slow", "--stove", "normal", "--air", "10 °F"));
-        int[] places = [.. new[] { "voltage at the furnace's board is too low", "Why: ", "Test next: ", "Never: " }
-            .Select(t => shell.Out.IndexOf(t, StringComparison.Ordinal))];
+        string[] texts = ["voltage at the furnace's board is too low", "Why: ", "Test next: ", "Never: "];
+        int[] places = [.. texts.Select(t => shell.Out.IndexOf(t, StringComparison.Ordinal))];
         Assert.Equal(places.Order(), places);
         Assert.DoesNotContain(-1, places);
     }
