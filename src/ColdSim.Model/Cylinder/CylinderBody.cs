@@ -18,6 +18,7 @@ public sealed class CylinderBody
             ? new UprightCylinder(specification.Volume_m3, specification.OutsideDiameter_m, specification.WallThickness_m)
             : new HorizontalTank(specification.Volume_m3, specification.OutsideDiameter_m, specification.WallThickness_m);
         ShellHeat_J_K = specification.MetalMass_kg * specification.MetalHeat_J_kgK;
+        IsUnderBlanket = specification.Blanket is { Coverage_frac: > 0 };
     }
 
     /// <summary>Specification of the cylinder.</summary>
@@ -30,7 +31,7 @@ public sealed class CylinderBody
     public double ShellHeat_J_K { get; }
 
     /// <summary>Whether any of it is under a blanket, so that its dry wall has a temperature of its own.</summary>
-    public bool IsUnderBlanket => Specification.Blanket is { Coverage_frac: > 0 };
+    public bool IsUnderBlanket { get; }
 
     /// <summary>Whether any of several is under a blanket.</summary>
     /// <param name="bodies">Several cylinders.</param>

@@ -125,6 +125,9 @@ internal sealed class Controls
         Power?.SetClock(clock_s);
     }
 
+    /// <summary>Whether only the fan's heat ends with the furnace's phase: a step then goes over that and needs no landing.</summary>
+    public bool FanStopsWithin => Furnace is { Phase: FurnacePhase.PostPurge } && Power is null;
+
     /// <summary>The next time that something here waits for; infinite where nothing does. [s]</summary>
     /// <param name="time_s">Now. [s]</param>
     /// <param name="s">The state.</param>
@@ -132,7 +135,7 @@ internal sealed class Controls
     /// <param name="stop_s">The end of the step without it. [s]</param>
     public double NextTimer_s(double time_s, PlantState s, AlgebraicState at, double stop_s)
     {
-        double next_s = Furnace is null ? double.PositiveInfinity : Furnace.PhaseEnds_s;
+        double next_s = Furnace is null || FanStopsWithin ? double.PositiveInfinity : Furnace.PhaseEnds_s;
 
         // The thermostat is past its dead band and only its shortest time keeps it from switching.
         if (Thermostat is not null && Thermostat.MayChangeFrom_s > time_s && Thermostat.EventValue_K(s.Sensor_K) >= 0)

@@ -9,6 +9,8 @@ namespace ColdSim.Model.Engine;
 /// <param name="nodes">How many nodes.</param>
 internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
 {
+    private CoachCoupling _coach;
+
     /// <summary>Heat coupling of each cylinder to its surroundings.</summary>
     public HeatCoupling[] Cylinders { get; } = new HeatCoupling[cylinders];
 
@@ -30,14 +32,17 @@ internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
     /// <summary>Heat that water drawn takes from each node per kelvin above the water that comes in for it. [W/K]</summary>
     public double[] Drain_W_K { get; } = new double[nodes];
 
-    /// <summary>Heat coupling of the coach to its surroundings.</summary>
-    public CoachCoupling Coach { get; set; }
+    /// <summary>Heat coupling of the coach to its surroundings; by reference, because every stage of every step reads it.</summary>
+    public ref CoachCoupling Coach => ref _coach;
 
     /// <summary>Heat of the other heaters. [W]</summary>
     public double OtherHeat_W { get; set; }
 
     /// <summary>Power of the furnace's fan, which becomes heat in the air that it moves. [W]</summary>
     public double FanHeat_W { get; set; }
+
+    /// <summary>How long from now the fan runs; infinite where it does not stop by the clock, or stops where the step is landed on. [s]</summary>
+    public double FanRuns_s { get; set; } = double.PositiveInfinity;
 
     /// <summary>Water vapour in outside air. [kg/m³]</summary>
     public double OutsideVapour_kg_m3 { get; set; }

@@ -38,7 +38,8 @@ internal sealed class Plant
     private readonly double _duct_frac, _ductLoss_frac;
     private readonly double _ground_K, _coupling_W_K, _perAirCapacity_K_J, _perFurnishingsCapacity_K_J;
     private readonly double _sensorLag_s;
-    private readonly bool _hasSensor;
+    private readonly bool _hasSensor, _hasBlanket;
+    private double _fan_W;
     private readonly PlantState _trial;
     private readonly PlantState[] _rates = new PlantState[RungeKuttaMethod.DormandPrince.Stages + 1];
     private readonly StepIntegrals[] _flows = new StepIntegrals[RungeKuttaMethod.DormandPrince.Stages + 1];
@@ -53,6 +54,7 @@ internal sealed class Plant
         _heatingValue_J_kg = rig.Gas.PlateHeatingValue_J_kg;
         Cylinders = [.. rig.Cylinders.Select(c => new CylinderBody(c))];
         int n = Cylinders.Length;
+        _hasBlanket = CylinderBody.IsAnyUnderBlanket(Cylinders);
         Gas = rig.Gas.IsMixed ? new MixedGasInCylinders(Cylinders, rig.Gas) : new PropaneInCylinders(Cylinders);
         (Nodes, _nodeOf) = NodesOf(rig);
         _node_K = new double[Nodes.Length];
@@ -203,7 +205,7 @@ internal sealed class Plant
     {
         CylinderStates cylinders = at.Cylinders;
         Gas.Contents(s, c.HasLiquid, cylinders);
-        s.Wall_J.CopyTo(cylinders.Wall_J);
+        if (_hasBlanket) s.Wall_J.CopyTo(cylinders.Wall_J);
         for (int i = 0; i < Cylinders.Length; i++)
         {
             cylinders.Temperature_K[i] = s.Cylinder_K[i];
@@ -232,7 +234,7 @@ internal sealed class Plant
         Manifold.Share(point, cylinders);
         Gas.ConvertOutflows(point.Flow_kg_s, Manifold, cylinders);
         cylinders.Mix();
-        for (int i = 0; i < Cylinders.Length; i++)
+        for (int i = 0; _hasBlanket && i < Cylinders.Length; i++)
         {
             if (Cylinders[i].IsUnderBlanket) cylinders.WallGain_W[i] = WallGain_W(c, cylinders, i);
         }
@@ -286,11 +288,15 @@ internal sealed class Plant
     public void Step(RungeKuttaMethod method, PlantState s, AlgebraicState at, HeldInputs c, double step_s, PlantState next, AlgebraicState nextAlgebraic, StepIntegrals flowed)
     {
         _method = method;
+        bool fanStops = c.FanRuns_s < step_s;
+        EndingInput fan = fanStops ? new EndingInput(c.FanRuns_s / step_s) : default;
+        _fan_W = fanStops ? c.FanHeat_W * fan.At(0) : c.FanHeat_W;
         Rates(s, at, c, _rates[0], _flows[0]);
         for (int stage = 1; stage < method.Stages; stage++)
         {
             WeightedSum.Set(_trial.Values, s.Values, _rateRows, method.Stage(stage), step_s);
             Evaluate(_trial, c, _stageState);
+            if (fanStops) _fan_W = c.FanHeat_W * fan.At(method.Nodes[stage]);
             Rates(_trial, _stageState, c, _rates[stage], _flows[stage]);
         }
 
@@ -298,6 +304,7 @@ internal sealed class Plant
         CarryRounding(s, method.Weights, step_s, next);
         WeightedSum.Set(flowed.Values, [], _flowRows, method.Weights, step_s);
         Evaluate(next, c, nextAlgebraic);
+        if (fanStops) _fan_W = c.FanHeat_W * fan.At(1);
         Rates(next, nextAlgebraic, c, _rates[method.Stages], _flows[method.Stages]);
         if (Coach is not null) SetAirWithin(s, step_s, next);
         next.Sensor_K = SensorWithin_K(s, step_s, 1);
@@ -395,7 +402,11 @@ internal sealed class Plant
     /// <param name="at">Algebraic part of that state.</param>
     /// <param name="c">Inputs held over the step.</param>
     /// <param name="rate">Receives the rate of change.</param>
-    public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate) => Rates(s, at, c, rate, _discarded);
+    public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate)
+    {
+        _fan_W = c.FanRuns_s > 0 ? c.FanHeat_W : 0;
+        Rates(s, at, c, rate, _discarded);
+    }
 
     // Rates of change and flows at a state.
     private void Rates(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate, StepIntegrals flows)
@@ -406,20 +417,25 @@ internal sealed class Plant
         Span<double> propane_kg_s = rate.Propane_kg, cylinder_K_s = rate.Cylinder_K, node_W = rate.Node_J;
         for (int i = 0; i < propane_kg_s.Length; i++)
         {
-            heat_W += cylinders.Heat_W[i] + cylinders.WallGain_W[i];
+            heat_W += cylinders.Heat_W[i];
             propane_kg_s[i] = -cylinders.Out_kg_s[i];
             cylinder_K_s[i] = cylinders.Warming_K_s(i);
         }
 
-        cylinders.WallGain_W.AsSpan(0, rate.Wall_J.Length).CopyTo(rate.Wall_J);
+        if (_hasBlanket)
+        {
+            foreach (double gain_W in cylinders.WallGain_W) heat_W += gain_W;
+            cylinders.WallGain_W.CopyTo(rate.Wall_J);
+        }
+
         Gas.CompositionRates(cylinders, rate);
         double flow_kg_s = point.Flow_kg_s * cylinders.Mass_factor, heating_J_kg = _heatingValue_J_kg * cylinders.Heating_factor;
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point) * cylinders.Mass_factor;
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;
         double unburnt_kg_s = furnace_kg_s - burnt_kg_s;
         double toAir_W = burnt_kg_s * heating_J_kg * _furnaceEfficiency_frac;
-        double useful_W = toAir_W, electric_W = c.FanHeat_W, damp_kg_s = 0;
-        toAir_W += c.FanHeat_W;
+        double useful_W = toAir_W, electric_W = _fan_W, damp_kg_s = 0;
+        toAir_W += _fan_W;
         Span<double> taken = flows.Taken_kg;
         taken[FurnaceLoad] = furnace_kg_s;
         double lostByDucts_W = _ductLoss_frac * toAir_W, loss_W = lostByDucts_W;
@@ -477,7 +493,7 @@ internal sealed class Plant
         {
             NodeBody body = Nodes[i];
             ThermalNode node = body.Node;
-            double t_K = body.Temperature_K(node_J[i]), ice_frac = body.Ice_frac(node_J[i]);
+            double t_K = body.Temperature_K(node_J[i]), ice_frac = node_J[i] < 0 ? body.Ice_frac(node_J[i]) : 0;
             _node_K[i] = t_K;
             double fromInside_W = body.ThroughIce_W_K(node.Inside_W_K, ice_frac) * (inside_K - t_K);
             double toOutside_W = body.ThroughIce_W_K(node.Outside_W_K, ice_frac) * (t_K - c.Outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);

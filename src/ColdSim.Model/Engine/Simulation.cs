@@ -219,7 +219,12 @@ internal sealed class Simulation
     private void Advance(double stop_s)
     {
         if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
-        (_inputs.FurnaceLit, _inputs.FanHeat_W) = _controls.Furnace is { } furnace ? (furnace.IsLit, furnace.FanRuns ? _fan_W : 0) : (false, 0);
+        if (_controls.Furnace is { } furnace)
+        {
+            (_inputs.FurnaceLit, _inputs.FanHeat_W) = (furnace.IsLit, furnace.FanRuns ? _fan_W : 0);
+            _inputs.FanRuns_s = _controls.FanStopsWithin ? furnace.PhaseEnds_s - _time_s : double.PositiveInfinity;
+        }
+
         if (_controls.Power is not null) TakePower();
         double whole_s = stop_s - _time_s;
         _stepper.Try(whole_s);

@@ -141,7 +141,7 @@ internal sealed class Stepper
     public void Try(double step_s)
     {
         bool isFast = IsFast(AlgebraicState);
-        _method = step_s <= _short_s ? RungeKuttaMethod.BogackiShampine : RungeKuttaMethod.DormandPrince;
+        _method = step_s <= _short_s && _inputs.FanRuns_s >= step_s ? RungeKuttaMethod.BogackiShampine : RungeKuttaMethod.DormandPrince;
         Step(step_s);
         if (_method == RungeKuttaMethod.BogackiShampine
             && (isFast != IsFast(_nextAlgebraicState) || ErrorWhereFast_K() > FollowedError_K || !EnergyResidualIsSmall() || FlowIsImpossible()))
@@ -205,6 +205,12 @@ internal sealed class Stepper
     public double CutTo(double step_s)
     {
         double part = step_s / Tried_s;
+        if (_inputs.FanRuns_s < Tried_s)
+        {
+            StepWithPossibleFlow(step_s);
+            return Tried_s;
+        }
+
         _plant.EndWithin(State, Tried_s, part, Next, Flowed);
         _plant.Evaluate(Next, _inputs, _nextAlgebraicState);
         AirWithin_K = _plant.AirWithin_K.Over(0, part);

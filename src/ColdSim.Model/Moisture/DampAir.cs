@@ -20,6 +20,11 @@ internal sealed class DampAir
     private readonly MoistureSpecification _damp;
     private readonly double _surface_frac;
 
+    // So far the tangent of a saturated density may be from the place where it was drawn.
+    private const double NearTangent_K = 3;
+
+    private double _tangentAt_K = double.NaN, _tangent_Pa, _tangent_Pa_K;
+
     public DampAir(MoistureSpecification damp)
     {
         ArgumentNullException.ThrowIfNull(damp);
@@ -49,7 +54,7 @@ internal sealed class DampAir
         double vapour_kg, double air_K, double outside_K, double outside_kg_m3, double exchange_m3_s, double unvented_kg_s, double pressure_Pa)
     {
         double inside_kg_m3 = vapour_kg / _damp.Volume_m3;
-        double over_kg_m3 = inside_kg_m3 - Saturated_kg_m3(Surface_K(air_K, outside_K));
+        double surface_K = Surface_K(air_K, outside_K), over_kg_m3 = IsClearlyDry(inside_kg_m3, surface_K) ? 0 : inside_kg_m3 - Saturated_kg_m3(surface_K);
         double settles_kg_s = over_kg_m3 <= 0 ? 0
             : over_kg_m3 * _damp.ColdestArea_m2 * Frost.MassTransferCoefficient_m_s(Convection_W_m2K, DryAir.Density_kg_m3(air_K, pressure_Pa));
         return _damp.Sources_kg_s + unvented_kg_s * WaterPerPropane - exchange_m3_s * (inside_kg_m3 - outside_kg_m3) - settles_kg_s;
@@ -62,6 +67,20 @@ internal sealed class DampAir
     public double TimeConstant_s(double exchange_m3_s, double outside_K, double pressure_Pa)
         => _damp.Volume_m3 / (exchange_m3_s
             + _damp.ColdestArea_m2 * Frost.MassTransferCoefficient_m_s(Convection_W_m2K, DryAir.Density_kg_m3(outside_K, pressure_Pa)));
+
+    // Saturation pressure bends upward, so that it lies above every tangent: where the air holds less than that says, no exponential is needed.
+    private bool IsClearlyDry(double inside_kg_m3, double surface_K)
+    {
+        bool ice = surface_K < ZeroCelsius_K;
+        if (!(Math.Abs(surface_K - _tangentAt_K) < NearTangent_K) || ice != _tangentAt_K < ZeroCelsius_K)
+        {
+            _tangentAt_K = surface_K;
+            _tangent_Pa = ice ? MagnusFormula.OverIce_Pa(surface_K) : MagnusFormula.OverWater_Pa(surface_K);
+            _tangent_Pa_K = _tangent_Pa * (ice ? MagnusFormula.OverIceSlope_1_K(surface_K) : MagnusFormula.OverWaterSlope_1_K(surface_K));
+        }
+
+        return inside_kg_m3 * (Humidity.VapourGasConstant_J_kgK * surface_K) < _tangent_Pa + _tangent_Pa_K * (surface_K - _tangentAt_K);
+    }
 
     private static double Saturated_kg_m3(double t_K)
         => Humidity.VapourDensity_kg_m3(t_K < ZeroCelsius_K ? MagnusFormula.OverIce_Pa(t_K) : MagnusFormula.OverWater_Pa(t_K), t_K);

@@ -12,7 +12,7 @@ internal sealed class NodeBody
     // Where all but this much is ice the resistance of the ice grows no further: its logarithm has no end, its integral has.
     private const double LastWater_frac = 1e-3;
 
-    private readonly double _frozenCapacity_J_K;
+    private readonly double _perCapacity_K_J, _frozenCapacity_J_K;
     private readonly double _perThickness_K_W;
 
     public NodeBody(ThermalNode node)
@@ -20,6 +20,7 @@ internal sealed class NodeBody
         ArgumentNullException.ThrowIfNull(node);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(node.Capacity_J_K);
         Node = node;
+        _perCapacity_K_J = 1 / node.Capacity_J_K;
         Latent_J = node.Water_kg * Water.LatentHeat_J_kg;
         _frozenCapacity_J_K = node.Capacity_J_K - node.Water_kg * (Water.SpecificHeat_J_kgK - Water.IceSpecificHeat_J_kgK);
         _perThickness_K_W = node.IceLength_m > 0 ? 1 / (2 * Math.PI * Water.IceConductivity_W_mK * node.IceLength_m) : 0;
@@ -32,7 +33,7 @@ internal sealed class NodeBody
 
     /// <summary>Temperature at an energy. [K]</summary>
     public double Temperature_K(double energy_J)
-        => energy_J >= 0 ? Water.Freezing_K + energy_J / Node.Capacity_J_K
+        => energy_J >= 0 ? Water.Freezing_K + energy_J * _perCapacity_K_J
             : energy_J >= -Latent_J ? Water.Freezing_K
             : Water.Freezing_K + (energy_J + Latent_J) / _frozenCapacity_J_K;
 

@@ -8,7 +8,16 @@ internal sealed class RungeKuttaMethod
     private readonly double[] _weights, _error, _dense;
 
     private RungeKuttaMethod(double[][] tableau, double[] weights, double[] error, double[] dense)
-        => (_tableau, _weights, _error, _dense) = (tableau, weights, error, dense);
+    {
+        (_tableau, _weights, _error, _dense) = (tableau, weights, error, dense);
+        Nodes = new double[weights.Length + 1];
+        for (int i = 0; i < weights.Length; i++)
+        {
+            foreach (double weight in tableau[i]) Nodes[i] += weight;
+        }
+
+        Nodes[^1] = 1;
+    }
 
     /// <summary>Dormand and Prince's of fifth order, embedded fourth, continuous extension of fourth.</summary>
     public static RungeKuttaMethod DormandPrince { get; } = new(
@@ -36,6 +45,9 @@ internal sealed class RungeKuttaMethod
 
     /// <summary>Number of stages; the rate after the step is one more for the continuous extension.</summary>
     public int Stages => _weights.Length;
+
+    /// <summary>The part of the step at which each stage is, and the rate after it.</summary>
+    public double[] Nodes { get; }
 
     /// <summary>Weights of the stages in the step.</summary>
     public ReadOnlySpan<double> Weights => _weights;

@@ -32,6 +32,7 @@ internal static class Frost
     /// <summary>Density beyond which old frost is not seen to go without melting, kg/m³; by hand from what measured fits reach.</summary>
     public const double LargestDensity_kg_m3 = 500;
 
+    private const double SettledDensity_kg_m3 = 1e-7;
     private const double Ice_kg_m3 = 917;
     private const double StillAir_W_mK = 0.024;
 
@@ -63,17 +64,33 @@ internal static class Frost
     /// <summary>Density, kg/m³, that a layer grows with: of what arrives a part goes inward, and the rest is laid down at <see cref="LaidDensity_kg_m3"/>.</summary>
     /// <param name="arriving_kg_m2s">Vapour that arrives, kg/(m² s), above 0.</param>
     /// <param name="drive">As in <see cref="Inward_kg_m2s"/>.</param>
-    public static double GrowingDensity_kg_m3(double arriving_kg_m2s, double drive)
+    /// <param name="least_kg_m3">What is returned where it would grow lighter, kg/m³.</param>
+    public static double GrowingDensity_kg_m3(double arriving_kg_m2s, double drive, double least_kg_m3 = LaidDensity_kg_m3)
     {
-        double low = LaidDensity_kg_m3, high = LargestDensity_kg_m3;
-        for (int i = 0; i < 30; i++)
+        double least = Math.Max(LaidDensity_kg_m3, least_kg_m3), density = LargestDensity_kg_m3;
+        if (least >= density || OnTop(least, arriving_kg_m2s, drive, out _) >= 0) return least;
+        double onTop = OnTop(density, arriving_kg_m2s, drive, out double slope);
+        if (onTop <= 0) return density;
+
+        // It bends upward all the way, so that Newton's steps come down to the root from above.
+        double step = onTop / slope;
+        while (step > SettledDensity_kg_m3)
         {
-            double middle = 0.5 * (low + high);
-            if (middle * (arriving_kg_m2s - Inward_kg_m2s(drive, middle)) < LaidDensity_kg_m3 * arriving_kg_m2s) low = middle;
-            else high = middle;
+            density -= step;
+            step = OnTop(density, arriving_kg_m2s, drive, out slope) / slope;
         }
 
-        return high;
+        return density - step;
+    }
+
+    // What is left for the top beyond what is laid there, times density and conductivity, so that it has no division; and its slope by the density.
+    private static double OnTop(double density_kg_m3, double arriving_kg_m2s, double drive, out double slope)
+    {
+        double conductivity = Conductivity_W_mK(density_kg_m3), byDensity = conductivity > StillAir_W_mK ? 4.39e-4 + (2 * 1.05e-6 * density_kg_m3) : 0;
+        double pores = InPores_frac(density_kg_m3), perDensity = pores > 0 ? -1.5 / Ice_kg_m3 : 0;
+        double left = (arriving_kg_m2s * conductivity) - (drive * pores);
+        slope = left + (density_kg_m3 * ((arriving_kg_m2s * byDensity) - (drive * perDensity))) - (LaidDensity_kg_m3 * arriving_kg_m2s * byDensity);
+        return (density_kg_m3 * left) - (LaidDensity_kg_m3 * arriving_kg_m2s * conductivity);
     }
 
     /// <summary>Mass-transfer coefficient, m/s, that times the difference of vapour densities gives the flux, kg/(m² s).</summary>

@@ -23,19 +23,25 @@ internal static class MagnusFormula
         return 611.21 * Math.Exp(22.587 * t_C / (273.86 + t_C));
     }
 
-    /// <summary>Relative slope of <see cref="OverIce_Pa"/>, 1/K, at <paramref name="t_K"/>.</summary>
+    /// <summary>Relative slope of <see cref="OverIce_Pa"/>, 1/K, at <paramref name="t_K"/>; it falls with the square of the offset.</summary>
     public static double OverIceSlope_1_K(double t_K)
     {
-        double over_K = 273.86 + t_K - ZeroCelsius_K;
+        double over_K = OverIceOffset_K(t_K);
         return 22.587 * 273.86 / (over_K * over_K);
     }
 
-    /// <summary>Relative slope of <see cref="OverWater_Pa"/>, 1/K, at <paramref name="t_K"/>.</summary>
+    /// <summary>Relative slope of <see cref="OverWater_Pa"/>, 1/K, at <paramref name="t_K"/>; it falls with the square of the offset.</summary>
     public static double OverWaterSlope_1_K(double t_K)
     {
-        double over_K = 243.04 + t_K - ZeroCelsius_K;
+        double over_K = OverWaterOffset_K(t_K);
         return 17.625 * 243.04 / (over_K * over_K);
     }
+
+    /// <summary>How far a temperature is from the pole of <see cref="OverIce_Pa"/>, K.</summary>
+    public static double OverIceOffset_K(double t_K) => 273.86 + t_K - ZeroCelsius_K;
+
+    /// <summary>How far a temperature is from the pole of <see cref="OverWater_Pa"/>, K.</summary>
+    public static double OverWaterOffset_K(double t_K) => 243.04 + t_K - ZeroCelsius_K;
 
     /// <summary>Dew point over water, K: the exact inverse of <see cref="OverWater_Pa"/>, for a pressure above zero.</summary>
     public static double DewPoint_K(double vapourPressure_Pa)
