@@ -62,7 +62,14 @@ public class FurnaceHeatTests
     {
         Rig rig = Small(Fan_A) with { Thermostat = Holding(12), Coach = OneNode(Loss_W_K, inside_C: 20), Furnace = Plated() with { FanCurrent_A = Fan_A } };
         Trace run = Run(rig, Steady(Outside_C), 6);
-        double off_s = run.First_s(ColdSim.Model.Engine.EventKind.BurnerOff);
-        Assert.Contains(run.Steps, s => Math.Abs(s.To.Time_s - (off_s + 90)) < 1e-6);
+        double off_s = run.First_s(ColdSim.Model.Engine.EventKind.BurnerOff), stops_s = off_s + 90;
+        double off_C = run.Steps.First(s => s.To.Time_s >= off_s).To.Inside_K - Zero_K;
+
+        // Its end is not landed on, and the step that goes over it ends as warm as one node by its closed form.
+        ColdSim.Model.Engine.StepRecord over = run.Steps.First(s => s.To.Time_s > stops_s);
+        Assert.True(over.From.Time_s < stops_s);
+        double ThenLost(double since_s) => Math.Exp(-(over.To.Time_s - since_s) * Loss_W_K / 0.6e6);
+        double expected_C = Outside_C + (off_C - Outside_C) * ThenLost(off_s) + Fan_W / Loss_W_K * (ThenLost(stops_s) - ThenLost(off_s));
+        Assert.Equal(expected_C, over.To.Inside_K - Zero_K, 2e-5);
     }
 }
