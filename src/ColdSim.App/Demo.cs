@@ -7,11 +7,20 @@ namespace ColdSim.App;
 internal static class Demo
 {
     public const string Name = "cold-snap.toml";
+
+    /// <summary>The name of its weather file.</summary>
+    public const string WeatherName = "cold-snap-weather.csv";
+
     private const string Folder = "scenarios/";
 
-    public static string Scenario()
+    public static string Scenario() => Text(Name);
+
+    /// <summary>The text of its weather file.</summary>
+    public static string Weather() => Text(WeatherName);
+
+    private static string Text(string file)
     {
-        using StreamReader reader = new(Open(Name) ?? throw new InvalidOperationException($"this build holds no demo '{Name}'"), Encoding.UTF8);
+        using StreamReader reader = new(Open(file) ?? throw new InvalidOperationException($"this build holds no demo '{file}'"), Encoding.UTF8);
         return reader.ReadToEnd();
     }
 

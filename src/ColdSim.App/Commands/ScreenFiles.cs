@@ -25,11 +25,14 @@ internal sealed record ScreenFiles(TimeProvider Clock, Func<IFiles> Files, bool 
     /// <summary>The file whose weather is replaced, and by which; null for none.</summary>
     public (string Scenario, string Weather)? Weather { get; init; }
 
+    /// <summary>The weather file in place of a scenario's; null for that.</summary>
+    public string? WeatherOf(string? path) => Weather is { } instead && instead.Scenario == path ? instead.Weather : null;
+
     public Opening Open(string path, CancellationToken cancel) => Told(host =>
     {
         FileStamps before = FileStamps.Of([path, LogFile.PathOf(path)]);
         StartedScenario started = ViewCommand.Shown(Read(path, UnitStyle.Us, host), UnitStyle.Us);
-        Opening opening = ViewCommand.OpeningOf(started, NightRun.Of(started.Scenario, cancel), path, host);
+        Opening opening = ViewCommand.OpeningOf(started, NightRun.Of(started.Scenario, cancel), path, WeatherOf(path), host);
         return opening with { Files = this, Stamps = before.With(FileStamps.Of(host.Files.Reads.Paths)) };
     });
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ColdSim.App.Screens.Frame;
+using ColdSim.App.Screens.Tries;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;
@@ -58,13 +59,22 @@ internal static class ViewCommand
         FileStamps before = FileStamps.Of(file is null ? [] : [file, LogFile.PathOf(file)]);
         StartedScenario started = read();
         RunAnswer answer = await CommandRunner.AnswerAsync(RunWork.Of(started.Scenario), host, cancel).ConfigureAwait(false);
-        Opening opening = OpeningOf(started, answer.Report, file, host) with { Files = files, Plain = plain };
+        Opening opening = OpeningOf(started, answer.Report, file, files.WeatherOf(file), host) with { Files = files, Plain = plain };
         return show(file is null ? opening : opening with { Stamps = before.With(FileStamps.Of(host.Files.Reads.Paths)) }, units, host.Color);
     }
 
     /// <summary>What the screen opens on.</summary>
-    internal static Opening OpeningOf(StartedScenario started, RunReport report, string? file, Host host)
-        => new(report, started.Options, host.Clock, file) { Reads = host.Files.Reads, AsWritten = started.Latest?.Before };
+    internal static Opening OpeningOf(StartedScenario started, RunReport report, string? file, string? weather, Host host)
+    {
+        TryFiles tries = TryOpening.Files(file, weather, host);
+        return new(report, started.Options, host.Clock, file)
+        {
+            Reads = host.Files.Reads,
+            AsWritten = started.Latest?.Before,
+            Tries = tries,
+            Bench = TryOpening.Bench(file, tries, started, report, host),
+        };
+    }
 
     private static ScreenFiles FilesOf(Host host) => new(host.Clock, () => new DiskFiles());
 }

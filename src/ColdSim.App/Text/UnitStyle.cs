@@ -42,6 +42,12 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public double TemperatureIn(double kelvin) => IsUs ? kelvin * 1.8 - ZeroFahrenheit_R : kelvin - ZeroCelsius_K;
 
+    /// <summary>The temperature of a number that a person reads. [K]</summary>
+    public double Kelvin(double temperature) => IsUs ? (temperature + ZeroFahrenheit_R) / 1.8 : temperature + ZeroCelsius_K;
+
+    /// <summary>The mass of a number that a person reads. [kg]</summary>
+    public double Kilograms(double mass) => IsUs ? mass * Pound_kg : mass;
+
     public double DifferenceIn(double kelvin) => IsUs ? kelvin * 1.8 : kelvin;
 
     public double MassIn(double kg) => IsUs ? kg / Pound_kg : kg;

@@ -58,7 +58,7 @@ public class DocsOutputTests
             else if (block is null)
             {
                 block = [];
-                picture = line == "```screen" || line.StartsWith("```answer", StringComparison.Ordinal);
+                picture = line.StartsWith("```screen", StringComparison.Ordinal) || line.StartsWith("```answer", StringComparison.Ordinal);
             }
             else
             {

@@ -27,7 +27,8 @@ internal static partial class Code
     /// <summary>The same with the order among the screens.</summary>
     public static readonly string[] ScreenLayers =
     [
-        "ColdSim.App.Text", "ColdSim.App.Screens.Drawing", "ColdSim.App.Screens.Pages", "ColdSim.App.Screens.Night", "ColdSim.App.Screens.Plan", "ColdSim.App.Screens.Readings",
+        "ColdSim.App.Text", "ColdSim.App.Screens.Drawing", "ColdSim.App.Screens.Pages", "ColdSim.App.Screens.Night", "ColdSim.App.Screens.Tries",
+        "ColdSim.App.Screens.Plan", "ColdSim.App.Screens.Readings",
         "ColdSim.App.Screens.Frame", "ColdSim.App.Shells", "ColdSim.App.Commands",
     ];
 

@@ -66,7 +66,28 @@ internal sealed record FrameView(IReadOnlyList<IPage> Pages, UnitStyle Units)
     public RunningJob? BlockingJob => Jobs[Open] is { Job.KeepsPageVisible: false } running ? running : null;
 
     /// <summary>The frame after a message. A job to run is only listed in <see cref="Jobs"/>; nothing runs here.</summary>
-    public FrameView Update(FrameMessage message) => WithJobs(WithCursor(OverPage(this, message)));
+    public FrameView Update(FrameMessage message) => WithJobs(WithCursor(WithRun(OverPage(this, message))));
+
+    /// <summary>Makes the pages of another run, given those there are; null where there is only ever one run.</summary>
+    public Func<RunReport, FrameView, IReadOnlyList<IPage>>? PagesOf { get; init; }
+
+    /// <summary>All pages speak of the run that the first one shows; what the others worked out of another is forgotten.</summary>
+    private static FrameView WithRun(FrameView view)
+    {
+        if (view.PagesOf is not { } make || view.Pages[0] is not IRunPage { Report: var shown } || shown == view.Report)
+            return view;
+        IReadOnlyList<IPage> before = view.Pages, pages = make(shown, view);
+        int open = Math.Max(0, pages.ToList().FindIndex(p => p.Key == view.Page.Key));
+        FrameView after = view with
+        {
+            Report = shown,
+            Pages = pages,
+            Open = open,
+            Jobs = [.. pages.Select(p => before.ToList().IndexOf(p) is >= 0 and int at ? view.Jobs[at] : null)],
+        };
+        after = Broadcast(after, new PageMessage.Resized(view.Width, view.Height - FrameSheet.Rows));
+        return open == 0 ? after : Send(after, open, new PageMessage.Opened(view.Cursor));
+    }
 
     /// <summary>An overlay takes what it uses; another key closes it and does what it does on the page.</summary>
     private static FrameView OverPage(FrameView view, FrameMessage message)

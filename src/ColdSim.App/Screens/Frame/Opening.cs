@@ -1,6 +1,7 @@
 using ColdSim.App.Screens.Plan;
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Readings;
+using ColdSim.App.Screens.Tries;
 using ColdSim.App.Text;
 using ColdSim.Files.Disk;
 using ColdSim.Planning;
@@ -31,22 +32,42 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
     /// <summary>Whether it is drawn with plain characters only.</summary>
     public bool Plain { get; init; }
 
-    /// <summary>The pages there are, the nights open.</summary>
-    public FrameView Frame(UnitStyle units) => new(
-        [
-            PlanPage.Of(Report, units),
-            TripPage.Of(Report.Scenario, units),
-            OptionsPage.Of(Report, Options, units),
-            WhyPage.Of(Report, units),
-            LimitsPage.Of(Report.Scenario, units),
-            ReadingsPage.Of(AsWritten ?? Report.Scenario, File, units, Clock) with { Reads = Reads, TakeOver = Files is { } files && File is { } file ? fit => files.TakeOver(fit, file) : null },
-            ChancePage.Of(Report, units),
-            .. GasPage.Of(Report, units),
-            .. PowerPage.Of(Report, units),
-        ],
-        units)
+    /// <summary>The scenario on the bench; null where nothing can be tried.</summary>
+    public Workbench? Bench { get; init; }
+
+    /// <summary>Where tries are saved; null where they cannot be.</summary>
+    public TryFiles? Tries { get; init; }
+
+    /// <summary>The pages there are, the plan open.</summary>
+    public FrameView Frame(UnitStyle units)
     {
-        Report = Report,
-        Source = this,
-    };
+        PlanPage plan = PlanPage.Of(Report, units);
+        if (Bench is not null)
+            plan = plan with { Try = TryState.Of(Bench) with { Units = units, Night = plan.View.Night }, Files = Tries };
+        IPage readings = ReadingsPage.Of(AsWritten ?? Report.Scenario, File, units, Clock) with
+        {
+            Reads = Reads,
+            TakeOver = Files is { } files && File is { } file ? fit => files.TakeOver(fit, file) : null,
+        };
+        return new(Pages(plan, readings, Report, units), units)
+        {
+            Report = Report,
+            Source = this,
+            PagesOf = (run, view) => Pages(view.Pages[0], view.Pages.First(p => p.Key == readings.Key), run, view.Units),
+        };
+    }
+
+    // The readings are compared with the scenario as its file says, whatever is tried.
+    private IReadOnlyList<IPage> Pages(IPage plan, IPage readings, RunReport run, UnitStyle units) =>
+    [
+        plan,
+        TripPage.Of(run.Scenario, units),
+        OptionsPage.Of(run, Options, units),
+        WhyPage.Of(run, units),
+        LimitsPage.Of(run.Scenario, units),
+        readings,
+        ChancePage.Of(run, units),
+        .. GasPage.Of(run, units),
+        .. PowerPage.Of(run, units),
+    ];
 }

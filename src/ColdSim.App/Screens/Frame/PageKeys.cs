@@ -27,7 +27,7 @@ internal static class PageKeys
         bool isCharacter = rune.Value >= ' ' && rune.Value != 0x7f;
         if (!isCharacter)
             return Message(key) is { } message ? new FrameMessage.ToPage(message) : null;
-        if (view.TakesText)
+        if (view.TakesText || (view is { Over: null, Page.TakesNumbers: true } && rune.Value is (>= '1' and <= '9') or '-' or '+' or '.'))
             return new FrameMessage.ToPage(new PageMessage.Typed(rune));
         return Character(rune.Value == ' ' ? "Space" : rune.ToString(), view);
     }

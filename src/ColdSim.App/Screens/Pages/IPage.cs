@@ -31,6 +31,9 @@ internal interface IPage
     /// <summary>Whether typed characters go to the page and not to the frame.</summary>
     bool TakesText => false;
 
+    /// <summary>Whether digits and signs go to the page and not to the frame.</summary>
+    bool TakesNumbers => false;
+
     /// <summary>Its time cursor; null for a page without one.</summary>
     TimeCursor? Cursor => null;
 

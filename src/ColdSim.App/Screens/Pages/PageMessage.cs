@@ -46,6 +46,21 @@ internal abstract record PageMessage
     /// <summary>Asks what would make all nights hold.</summary>
     public sealed record AskRemedies : PageMessage;
 
+    /// <summary>Opens the list of what can be tried, and closes it again.</summary>
+    public sealed record ToggleTry : PageMessage;
+
+    /// <summary>Takes back what was tried last.</summary>
+    public sealed record UndoTry : PageMessage;
+
+    /// <summary>Takes back all that is tried.</summary>
+    public sealed record ResetTry : PageMessage;
+
+    /// <summary>Asks as what a try is saved.</summary>
+    public sealed record SaveTry : PageMessage;
+
+    /// <summary>Asks for the name of a new scenario with what is tried.</summary>
+    public sealed record WriteTry : PageMessage;
+
     /// <summary>Marks the chosen row, or takes its mark away.</summary>
     public sealed record ToggleMark : PageMessage;
 

@@ -1,4 +1,3 @@
-using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.App.Text.Answers;
 using ColdSim.Planning.Actions;

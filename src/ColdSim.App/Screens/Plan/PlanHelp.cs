@@ -11,6 +11,10 @@ internal static class PlanHelp
         "  why. A row a night: the low outside, the lowest inside,",
         "  gas used, gas left at dawn, and how much colder all the",
         "  weather could be so that this night still holds.",
-        "  Below, the chosen night from noon to noon.",
+        "  Below, the chosen night from noon to noon; of a try, as it",
+        "  is dotted and as tried without gaps.",
+        "  t opens what can be turned: left and right turn it, a",
+        "  number sets it, Enter finds the least that holds. Nothing",
+        "  is written before S or w saves it.",
     ];
 }

@@ -21,9 +21,12 @@ internal sealed record Remedies(RunReport Report, ActionPlan Plan);
 /// <summary>The jobs of the page of the plan.</summary>
 internal static class PlanJobs
 {
+    /// <summary>What the job of margins and reason says that it does.</summary>
+    public const string InsightDescription = "Finding how much colder each night could be";
+
     /// <summary>Margins and reason, on one processor, so that the other is free for what is tried.</summary>
     public static PageJob Insight(RunReport report, UnitStyle units) => new(
-        "Finding how much colder each night could be",
+        InsightDescription,
         (finished, cancel) =>
         {
             IReadOnlyList<NightMargin> margins = NightMargins.Of(report, units.Grid, () => finished.Report(1), cancel);

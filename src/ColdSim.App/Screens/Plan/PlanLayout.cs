@@ -11,6 +11,9 @@ internal sealed record PlanLayout
     /// <summary>Columns of the list of what can be tried, with the rule on its left.</summary>
     public const int ColumnWidth = 34;
 
+    /// <summary>The fewest columns of a picture.</summary>
+    public const int LeastPictureWidth = 40;
+
     /// <summary>From so many columns on that list is beside everything else.</summary>
     public const int WideFrom = 112;
 

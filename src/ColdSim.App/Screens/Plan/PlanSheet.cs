@@ -1,7 +1,7 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Pages;
+using ColdSim.App.Screens.Tries;
 using ColdSim.App.Text;
-using ColdSim.Planning.Actions;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Plan;
@@ -54,6 +54,8 @@ internal static class PlanSheet
 
         string verdict = PlanWords.Sentence(page.Report, page.Units), brief = PlanWords.Brief(page.Report, page.Units);
         top = PageElements.Paragraph(sheet, top, Rows(verdict, sheet.Width) <= layout.VerdictRows || layout.HasTitle ? verdict : brief, layout.VerdictRows, CellStyle.Strong);
+        if (page.Said is { Length: > 0 } said)
+            top = PageElements.Paragraph(sheet, top, said, layout.HasTitle ? 2 : 1, CellStyle.Pointer);
         string why = PlanWords.Why(page.Insight?.Reason, page.Units);
         return layout.ReasonRows == 0 || why.Length == 0 ? top : PageElements.Paragraph(sheet, top, why, layout.ReasonRows);
     }
@@ -96,8 +98,31 @@ internal static class PlanSheet
             return;
         }
 
-        int rows = foot - top - 1;
-        if (layout.HasLower && rows > 0)
-            sheet.Overlay(NightPicture.Draw(layout.Width, rows, page.View, page.AsItIs), top + 1, 0);
+        int rows = foot - top - 1, left = 0, width = layout.Width;
+        if (page.Try is { } tried && layout.HasLower && rows > 0)
+        {
+            int column = PlanLayout.ColumnWidth - 1;
+            if (layout.IsWide)
+                Column(sheet, tried, width + 1, width, top - page.Report.Nights.Count, foot);
+            else if (tried.IsOpen)
+                (left, width) = Column(sheet, tried, 0, column, top + 1, foot);
+        }
+        else if (page.Try is { IsOpen: true } alone)
+        {
+            sheet.Put(0, foot - 1, TrySheet.ChosenLine(alone, sheet.Width).PadRight(sheet.Width), CellStyle.Pointer);
+        }
+
+        if (layout.HasLower && rows > 0 && width >= PlanLayout.LeastPictureWidth)
+            sheet.Overlay(NightPicture.Draw(width, rows, page.View, page.AsItIs), top + 1, left);
+    }
+
+    // The list of what can be turned, with a rule beside it; what is left of the page for the picture.
+    private static (int Left, int Width) Column(Sheet sheet, TryState tried, int left, int rule, int top, int foot)
+    {
+        top = Math.Max(1, top);
+        sheet.Overlay(TrySheet.Draw(tried, PlanLayout.ColumnWidth - 1, foot - top), top, left);
+        for (int y = top; y < foot; y++)
+            sheet.Put(rule, y, '│');
+        return (rule + 1, sheet.Width - rule - 1);
     }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using ColdSim.Files.Quantities;
 using ColdSim.Files.Scenarios.Keys;
 using ColdSim.Files.Scenarios.Sections;
 using ColdSim.Files.Toml;
@@ -20,11 +22,14 @@ public sealed class ScenarioDraft
     /// <param name="text">The text in TOML.</param>
     /// <param name="name">Its name in messages.</param>
     /// <param name="weather">Opens the weather file it names.</param>
-    public ScenarioDraft(string text, string name, IWeatherSource weather)
+    /// <param name="instead">A weather file in place of the one that it names; null for that.</param>
+    public ScenarioDraft(string text, string name, IWeatherSource weather, WeatherInstead? instead = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(name);
-        (Text, _name, _tree, _weather) = (text, name, TomlTree.Read(text, name, CylinderSection.Declared.Name), new WeatherOnce(weather));
+        (Text, _name, _tree, _weather) = (text, name, TomlTree.Read(text, name, CylinderSection.Declared.Name), new WeatherOnce(weather, null, instead));
+        if (!_tree.IsBeyondBounds)
+            RenamedKeys.Apply(_tree.Root);
     }
 
     /// <summary>The text as it was opened.</summary>
@@ -36,6 +41,38 @@ public sealed class ScenarioDraft
     {
         ArgumentException.ThrowIfNullOrEmpty(key);
         return new TomlSplice(Text).Value(key.Split('.'));
+    }
+
+    /// <summary>A key's number, of a difference of temperature in kelvins; null where the file does not give it in a place where it can be changed.</summary>
+    /// <param name="key">Its whole name.</param>
+    public double? Number(string key)
+    {
+        string? written = Written(key)?.Trim('"', '\'');
+        return written is null ? null : double.TryParse(written, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) ? number
+            : SiText.Read(written, Dimension.TemperatureDifference, out double difference_K) is null ? difference_K : null;
+    }
+
+    /// <summary>The changes that make one more cylinder like one that the file has: shell, surroundings and blanket, not its name or what is in it.</summary>
+    /// <param name="like">Number of the cylinder, from 1.</param>
+    /// <param name="number">Number of the new one.</param>
+    public IReadOnlyList<KeyChange> CylinderLike(int like, int number)
+    {
+        TomlSplice splice = new(Text);
+        List<KeyChange> changes = [];
+        void Copy(string below, IEnumerable<ScenarioKey> keys)
+        {
+            foreach (ScenarioKey key in keys)
+            {
+                string path = $"{below}{key.Name}";
+                if (splice.Value($"{CylinderSection.Declared.Name}.{like}.{path}".Split('.')) is { } value)
+                    changes.Add(new($"{CylinderSection.Declared.Name}.{number}.{path}", value));
+            }
+        }
+
+        Copy("", CylinderSection.OfItsKind);
+        foreach (ScenarioSection section in CylinderSection.Declared.Below)
+            Copy($"{section.Name}.", section.Keys);
+        return changes;
     }
 
     /// <summary>Reads the scenario with changes; of its options nothing is read.</summary>

@@ -26,8 +26,11 @@ internal static class ApplianceKeys
     /// <summary>When it may burn.</summary>
     public static readonly SpansKey Hours = new("hours", KeyDefault.Of("always"), "when it may burn");
 
-    /// <summary>The pressures and the rule for altitude, which are last in every kind's list.</summary>
-    public static IReadOnlyList<ScenarioKey> Plate { get; } = [FullPressure, MinimumPressure, Altitude];
+    /// <summary>Whether it is never lit.</summary>
+    public static readonly FlagKey Off = new("off", false, "whether it is never lit, as if its valve were shut");
+
+    /// <summary>The pressures, the rule for altitude and whether it is off, which are last in every kind's list.</summary>
+    public static IReadOnlyList<ScenarioKey> Plate { get; } = [FullPressure, MinimumPressure, Altitude, Off];
 
     /// <summary>A key for the pressure at which something takes its full gas.</summary>
     public static QuantityKey Full(string meaning)
@@ -49,9 +52,10 @@ internal static class ApplianceKeys
             MinimumPressure_Pa = section.GetOrDefault(MinimumPressure),
             Altitude = section.GetOrDefault(Altitude),
         };
+        bool off = section.GetOrDefault(Off);
         section.Finish();
         if (appliance.MinimumPressure_Pa > appliance.FullPressure_Pa)
             section.Report(section.Has(MinimumPressure) ? MinimumPressure : FullPressure, "the minimum pressure is above the full pressure");
-        return appliance;
+        return off ? (T)appliance.Shut() : appliance;
     }
 }

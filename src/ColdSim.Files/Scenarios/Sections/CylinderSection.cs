@@ -88,6 +88,9 @@ internal static class CylinderSection
         Ways = CylinderShell.Ways,
     };
 
+    /// <summary>Keys that a second cylinder of the same kind has too.</summary>
+    public static IReadOnlyList<ScenarioKey> OfItsKind { get; } = [.. CylinderShell.Keys, WallConductivity, MetalHeat, Relief, Enclosed];
+
     /// <summary>The cylinders in the order written; empty where one of them is faulty.</summary>
     public static IReadOnlyList<CylinderSpecification> ReadAll(SectionReader root)
     {

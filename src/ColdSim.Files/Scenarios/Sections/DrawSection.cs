@@ -29,7 +29,7 @@ internal static class DrawSection
 
     public static readonly ScenarioSection Declared = new(
         "draw", TableForm.Many, "gas drawn at a known rate, by heat or by mass",
-        [Name, Rate, Hours, FullPressure, MinimumPressure, NeedsPower, HeatToCoach]);
+        [Name, Rate, Hours, FullPressure, MinimumPressure, NeedsPower, HeatToCoach, ApplianceKeys.Off]);
 
     public static ConstantDraw Read(SectionReader section, GasSpecification gas, int number, OwnNames names)
     {
@@ -43,10 +43,11 @@ internal static class DrawSection
             NeedsPower = section.GetOrDefault(NeedsPower),
             HeatToCoach_frac = section.GetOrDefault(HeatToCoach),
         };
+        bool off = section.GetOrDefault(ApplianceKeys.Off);
         section.Finish();
         if (draw.MinimumPressure_Pa > draw.FullPressure_Pa)
             section.Report(MinimumPressure, "the minimum pressure is above the full pressure");
-        return draw;
+        return off ? (ConstantDraw)draw.Shut() : draw;
     }
 
     private static double ReadRate(SectionReader section, GasSpecification gas)

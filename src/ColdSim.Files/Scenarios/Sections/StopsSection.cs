@@ -136,7 +136,8 @@ internal static class StopsSection
         if (source.Instead is not null)
             section.Report(WeatherSection.Declared, "the stop has a weather of its own, in whose place no other file can be read", "accepted: --weather with a scenario of one weather");
         int before = assumptions.Count;
-        WeatherSection weather = WeatherSection.Read(own, source, given, panels, clock: section.Value(From) is TomlDateOrTime { HasOffset: true } from ? from.Value.Offset : null);
+        WeatherSection weather = WeatherSection.Read(
+            own, source, given, panels, clock: section.Value(From) is TomlDateOrTime { HasOffset: true } from ? from.Value.Offset : null, outer: otherwise.Offset);
         for (int i = before; i < assumptions.Count; i++)
             assumptions[i] = $"{given.Site.Name}: {assumptions[i]}";
         assumptions.InsertRange(before, PlaceSection.FromWeather(given.Site.Name, given, weather.Station));

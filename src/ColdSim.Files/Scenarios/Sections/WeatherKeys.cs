@@ -82,6 +82,12 @@ internal static class WeatherKeys
     public static readonly QuantityKey HollowCalm = new(
         "hollow_calm", Dimension.Speed, "0 m/s", "10 m/s", KeyDefault.Of(NoShift.HollowCalm_m_s, "m/s"), "a night's mean wind up to which it is calm");
 
+    public static readonly QuantityKey Colder = new(
+        "colder", Dimension.TemperatureDifference, "-30 K", "30 K", KeyDefault.Of(0, "K"),
+        "taken off all air and dew points, those of stops with a weather of their own too; below zero it is warmer");
+
+    public static readonly NumberKey WindFactor = new("wind_factor", 0, 5, KeyDefault.Of(1), "times all wind, that of such stops too");
+
     public static readonly QuantityKey Wind = new(
         "wind", Dimension.Speed, "0 m/s", "60 m/s", KeyDefault.Of(Usual.Wind_m_s, "m/s"), "used where the file has no wind")
     { Assumed = NotInFile };
@@ -102,7 +108,8 @@ internal static class WeatherKeys
     public static readonly ScenarioSection Declared = new(
         "weather", TableForm.One, "the weather file or the days, how it is carried to the place, and what is used for what it does not have",
         [
-            File, Format, OffsetKey, From, To, Bridge, Year, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Wind, Humidity, Cloud, Sun,
+            File, Format, OffsetKey, From, To, Bridge, Year, StationElevation, Lapse, WindHeight, WindTerrain, Hollow, HollowCalm, Colder, WindFactor,
+            Wind, Humidity, Cloud, Sun,
         ],
         ColumnsSection.Declared,
         WeatherDaysSection.Declared)

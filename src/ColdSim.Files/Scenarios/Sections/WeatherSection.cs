@@ -21,6 +21,9 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
 
     public static ScenarioSection Declared => WeatherKeys.Declared;
 
+    /// <summary>How much colder and windier it is than given.</summary>
+    public WeatherOffset Offset { get; private init; }
+
     /// <summary>The offset from UTC of the place's clock; null where neither the scenario nor the weather says it or where the place is.</summary>
     public TimeSpan? Clock { get; private init; }
 
@@ -38,10 +41,11 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
     /// <param name="who">Whose place it is, to name what of it comes from the weather; null where others say that.</param>
     /// <param name="clock">The offset of a time that is written with one, for days, which have none; null where there is none.</param>
     /// <param name="needed">Whether it must be there.</param>
+    /// <param name="outer">How much colder and windier it is besides, for the weather of a stop; null for nothing.</param>
     /// <param name="wanted">The days of the run, outside which faults of the file matter to nobody; null where they are not known.</param>
     public static WeatherSection Read(
         SectionReader section, WeatherOnce source, GivenPlace given, bool panels, string? who = null, TimeSpan? clock = null, bool needed = true,
-        (DateTimeOffset From, DateTimeOffset To)? wanted = null)
+        WeatherOffset? outer = null, (DateTimeOffset From, DateTimeOffset To)? wanted = null)
     {
         WeatherDefaults defaults = new()
         {
@@ -50,6 +54,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
             Cloud_frac = section.GetOrDefault(Cloud),
             Sun_W_m2 = section.GetOrDefault(Sun),
         };
+        WeatherOffset offset = WeatherOffset.Read(section).With(outer ?? WeatherOffset.None);
         WeatherRequest request = ReadRequest(section) with
         {
             Wanted = wanted,
@@ -75,7 +80,7 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         {
             RefuseWithDays(section);
         }
-        else if (!section.Has(WeatherKeys.File))
+        else if (!section.Has(WeatherKeys.File) && (needed || !WeatherOffset.IsAllOf(section)))
         {
             section.Lacks(WeatherKeys.File, "accepted: the name of a weather file, or [[weather.day]] for each day");
         }
@@ -98,8 +103,9 @@ internal sealed record WeatherSection(IReadOnlyList<WeatherRow> Rows, WeatherDef
         if (who is not null)
             section.Reading.Assumptions.InsertRange(before, PlaceSection.FromWeather(who, given, carried.Station));
         TimeSpan? known = request.Offset ?? station.Offset, meridian = site.Longitude_deg is { } east ? MeridianClock.Of(east) : null;
-        return new WeatherSection(rows, defaults, site, carried.Station)
+        return new WeatherSection(offset.Apply(rows, section.Reading), offset.Apply(defaults), site, carried.Station)
         {
+            Offset = offset,
             Clock = known ?? meridian,
             IsMeridian = known is null && meridian is not null,
             Instead = source.Instead?.File,
