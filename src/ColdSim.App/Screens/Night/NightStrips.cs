@@ -12,6 +12,9 @@ internal static class NightStrips
     // A warm cylinder can keep up many times what is asked; the strip stops at this multiple of the demand.
     private const double Headroom = 1.5;
 
+    // Minutes between two values of what can be kept up.
+    private const int SupplyEvery = 6;
+
     // The share of its gas with which a burner is not yet short, as the engine has it.
     private const double Enough_frac = 0.95;
 
@@ -30,9 +33,9 @@ internal static class NightStrips
     private static Strip Gas(RunSeries series, RunSeries? before, UnitStyle units)
     {
         double[] demand = HourlyMean.Of(series.Asked_W, series.Count), given = HourlyMean.Of(series.Given_W, series.Count);
-        double[] supply = Run(series.CanGiveWithoutEnd_W, series.Count);
+        double[] supply = Supply(series);
         double[]? demandBefore = before is null ? null : HourlyMean.Of(before.Asked_W, before.Count);
-        double[]? supplyBefore = before is null ? null : Run(before.CanGiveWithoutEnd_W, before.Count);
+        double[]? supplyBefore = before is null ? null : Supply(before);
         double asked = Range(units.PowerIn, demand, demandBefore).High, can = Range(units.PowerIn, supply, supplyBefore).High;
         ValueAxis axis = ValueAxis.Around(0, asked > 0 ? Math.Max(asked, Math.Min(can, asked * Headroom)) : Math.Max(can, 0), units.PowerUnit);
         return new(
@@ -101,6 +104,27 @@ internal static class NightStrips
         }
 
         return all;
+    }
+
+    /// <summary>What can be kept up, found every few minutes and drawn straight between, because finding it takes longer than all else of a picture.</summary>
+    private static double[] Supply(RunSeries series)
+    {
+        if (series.Outlook is not { } outlook)
+            return Run(series.CanGiveWithoutEnd_W, series.Count);
+        double[] supply = new double[series.Outside_K.Length];
+        Array.Fill(supply, double.NaN);
+        for (int i = 0; i < series.Count; i++)
+        {
+            if (i % SupplyEvery == 0 || i == series.Count - 1)
+                supply[i] = outlook.CanGiveWithoutEnd_W(series, i);
+            int from = i - SupplyEvery;
+            for (int m = from + 1; i % SupplyEvery == 0 && from >= 0 && m < i; m++)
+                supply[m] = supply[from] + (supply[i] - supply[from]) * (m - from) / SupplyEvery;
+        }
+
+        for (int m = (series.Count - 1) / SupplyEvery * SupplyEvery + 1; m < series.Count - 1; m++)
+            supply[m] = supply[m - 1];
+        return supply;
     }
 
     // After an early end there is no value, not zero.

@@ -1,8 +1,10 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Screens.Night;
 using ColdSim.App.Text;
+using ColdSim.Files.Scenarios;
 using ColdSim.Model.Engine;
 using ColdSim.Planning.Nights;
+using ColdSim.Tests.App.Commands;
 using Snapshooter.Xunit;
 using Xunit;
 
@@ -81,6 +83,20 @@ public class NightPictureTests
         char glyph = isShort ? whole.Glyph(5, 2) : loose.Glyph(5, 2);
         Assert.Equal(middle == "⠀", glyph == '⠀');
         Assert.Equal(middle == "⣿", glyph == '⣿');
+    }
+
+    [Fact]
+    public void What_can_be_kept_up_is_drawn_at_its_values_and_straight_between()
+    {
+        RunReport demo = NightRun.Of(ScenarioReader.Read(Shell.Demo("cold-snap.toml")).Scenario!);
+        double[] drawn = NightStrips.Of(demo, UnitStyle.Us)[0].Second!.Samples, all = demo.Series.CanGiveWithoutEnd_W;
+        Assert.Equal(demo.Series.Count, drawn.Count(double.IsFinite));
+        for (int i = 0; i + 6 < demo.Series.Count; i += 6)
+        {
+            Assert.Equal(all[i], drawn[i]);
+            for (int between = 1; between < 6; between++)
+                Assert.Equal(all[i] + (all[i + 6] - all[i]) * between / 6, drawn[i + between], 1e-6);
+        }
     }
 
     // The sample's night with gas that lasts longer, beside it as it is.
