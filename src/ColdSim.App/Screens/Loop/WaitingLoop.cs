@@ -94,6 +94,7 @@ internal sealed class WaitingLoop : IDisposable
     private void Continue()
     {
         ReportsMouse = _reportsMouse;
+        _output?.Forget();
         Continued?.Invoke();
     }
 
@@ -105,7 +106,7 @@ internal sealed class WaitingLoop : IDisposable
         _mode?.Keep();
         int milliseconds = (int)(_again || Environment.TickCount64 - _started < Starting.TotalMilliseconds ? Afterwards : Longest).TotalMilliseconds;
         if (Application.TimedEvents is TimedEvents timers && timers.CheckTimers(out int due))
-            milliseconds = Math.Min(milliseconds, due);
+            milliseconds = Math.Min(milliseconds, due + 1);
         _again = _wake.WaitOne(milliseconds);
     }
 
