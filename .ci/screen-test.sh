@@ -64,7 +64,7 @@ start() {
     echo "$part"
     t new-session -d -s night -x 80 -y 24 "bash --norc $work/pane.sh '${2:-}'"
     soon shows 'q quit'
-    soon shows 'clock, hours'
+    soon shows '   clock '
 }
 
 child() { pgrep -P "$(t display-message -p -t night '#{pane_pid}')"; }
@@ -111,7 +111,7 @@ soon shows 'gas as gross heat'
 t resize-window -t night -x 50 -y 12
 soon shows 'terminal too small'
 t resize-window -t night -x 80 -y 24
-soon shows 'clock, hours'
+soon shows '   clock '
 press Escape
 moves Left
 press q
@@ -170,7 +170,7 @@ raw() { stty -a < "$(t display-message -p -t night '#{pane_tty}')" | grep -qw --
 soon raw
 moves Left
 t resize-window -t night -x 100 -y 30
-soon shows 'clock, hours'
+soon shows '   clock '
 moves Left
 press q
 is_clean 0
@@ -181,7 +181,7 @@ for i in $(seq 60); do
     t resize-window -t night -x $((70 + i % 50)) -y $((20 + i % 20))
 done
 t resize-window -t night -x 90 -y 26
-soon shows 'clock, hours'
+soon shows '   clock '
 settled() { [ "$(screen | head -n 2 | tail -n 1 | wc -m)" -le 91 ] && shows '? keys'; }
 soon settled
 moves Left
