@@ -68,7 +68,7 @@ internal readonly record struct FrostExchange(double Flux_kg_m2s, double Inward_
     private static double BalancedSurface_K(double dry_K, double all_W_m2K, double transfer_m_s, double air_kg_m3, bool ice, out double saturated_kg_m3)
     {
         double latent_J_kg = ice ? Frost.LatentHeatOfSublimation_J_kg : Frost.LatentHeatOfVaporisation_J_kg, surface_K = dry_K;
-        double latent_J_m = latent_J_kg * transfer_m_s;
+        double latent_Wm_kg = latent_J_kg * transfer_m_s;
         saturated_kg_m3 = Saturated_kg_m3(surface_K, ice);
         if (!ice && air_kg_m3 <= saturated_kg_m3) return surface_K;
         for (int i = 0; i < MostTurns; i++)
@@ -77,9 +77,9 @@ internal readonly record struct FrostExchange(double Flux_kg_m2s, double Inward_
             double slope_1_K = magnus_1_K - perKelvin;
             double curvature_1_K2 = slope_1_K * slope_1_K + perKelvin * perKelvin
                 - 2 * magnus_1_K / (ice ? MagnusFormula.OverIceOffset_K(surface_K) : MagnusFormula.OverWaterOffset_K(surface_K));
-            double fall_W_m2K = all_W_m2K + latent_J_m * saturated_kg_m3 * slope_1_K;
-            double newton_K = (all_W_m2K * (dry_K - surface_K) + latent_J_m * (air_kg_m3 - saturated_kg_m3)) / fall_W_m2K;
-            double step_K = newton_K / (1 + 0.5 * newton_K * latent_J_m * saturated_kg_m3 * curvature_1_K2 / fall_W_m2K);
+            double fall_W_m2K = all_W_m2K + latent_Wm_kg * saturated_kg_m3 * slope_1_K;
+            double newton_K = (all_W_m2K * (dry_K - surface_K) + latent_Wm_kg * (air_kg_m3 - saturated_kg_m3)) / fall_W_m2K;
+            double step_K = newton_K / (1 + 0.5 * newton_K * latent_Wm_kg * saturated_kg_m3 * curvature_1_K2 / fall_W_m2K);
             surface_K += step_K;
             if (Math.Abs(step_K) < LastStep_K)
             {

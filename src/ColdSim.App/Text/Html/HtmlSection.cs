@@ -102,7 +102,7 @@ internal static class HtmlSection
         to.Start("svg", "picture").With("role", "img").With("aria-label", $"{picture.Title}. {picture.Description}");
         to.With("height", picture.Height).With("data-name", picture.Name);
         if (picture is StripPicture strip)
-            to.With("data-start", strip.Start.ToString("yyyy-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture)).With("data-minutes", strip.Minutes);
+            to.With("data-start", strip.Start.ToString("s", CultureInfo.InvariantCulture)).With("data-minutes", strip.Minutes);
         to.Line();
         picture.Draw(to, PictureFrame.Fluid);
         to.End().Line().End().Line();
