@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace ColdSim.App.Text;
 
-/// <summary>The upright axis of a strip, in the units a person reads, between two round numbers.</summary>
+/// <summary>The upright axis of a picture, on the screen as in the report, in the units a person reads, between two round numbers.</summary>
 internal sealed record ValueAxis(double Low, double High, string Unit)
 {
     /// <summary>The most ticks of an axis; with more, numbers are read no faster.</summary>
@@ -52,6 +52,9 @@ internal sealed record ValueAxis(double Low, double High, string Unit)
 
     /// <summary>A value without its unit.</summary>
     public static string Number(double value) => (Math.Abs(value) < Hairline ? 0 : value).ToString("#,0.###", CultureInfo.InvariantCulture);
+
+    /// <summary>The same with the minus sign of print, as a picture has it.</summary>
+    public static string Label(double value) => Number(value).Replace('-', '−');
 
     private static double RoundStep(double rough)
     {

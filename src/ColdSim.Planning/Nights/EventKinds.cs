@@ -139,12 +139,12 @@ internal enum EventFold
     OnceANight,
 }
 
-/// <summary>All that is declared of a kind of event: its key, its words, its mark on the screen, and how it is folded.</summary>
+/// <summary>All that is declared of a kind of event: its key, its words, its mark in a report, and how it is folded.</summary>
 /// <param name="Kind">The kind.</param>
 /// <param name="Key">What documents have. A promise to programs: kinds may be added, no key is changed.</param>
 /// <param name="Text">What a list has; <c>{name}</c> is the cylinder, <c>{left}</c> the mass that the event carries, <c>{node}</c> the bay, pipe or tank.</param>
-/// <param name="Letter">Its mark on the screen's event row, different for every kind.</param>
-/// <param name="Legend">A word or two beside the letter.</param>
+/// <param name="Letter">Its mark below a report's pictures and in its list, different for every kind.</param>
+/// <param name="Legend">A word or two below the screen's curves.</param>
 /// <param name="Sentence">What happened, for the screen.</param>
 /// <param name="Rank">The higher wins where two fall on one place.</param>
 internal sealed record EventKindWords(ReportedKind Kind, string Key, string Text, char Letter, string Legend, string Sentence, int Rank)

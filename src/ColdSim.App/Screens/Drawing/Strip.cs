@@ -93,7 +93,7 @@ internal sealed record Rule(string Name, CellStyle Style, char Glyph, char Plain
 /// <param name="IsShort">Whether it is a shortage at a minute, and not only more than can be kept up.</param>
 internal sealed record Gap(string Name, double[] Upper, double[] Lower, double[] Given, Func<int, bool> IsShort);
 
-/// <summary>One picture on the common time axis: one or two curves, ruled lines, and the gap between the curves.</summary>
+/// <summary>One picture on a common axis: curves, ruled lines, and the gap between the curves.</summary>
 /// <param name="First">Drawn first.</param>
 /// <param name="Second">Drawn over it, on the same axis. Null where there is no such curve.</param>
 /// <param name="Missing">Label for a curve that the run does not have.</param>
@@ -105,5 +105,8 @@ internal sealed record Strip(Curve First, Curve? Second = null, string Missing =
     /// <summary>What is filled between the curves; null for nothing.</summary>
     public Gap? Gap { get; init; }
 
-    public IEnumerable<Curve> Curves => Second is null ? [First] : [First, Second];
+    /// <summary>Curves after the second, on the same axis.</summary>
+    public IReadOnlyList<Curve> More { get; init; } = [];
+
+    public IEnumerable<Curve> Curves => Second is null ? [First, .. More] : [First, Second, .. More];
 }

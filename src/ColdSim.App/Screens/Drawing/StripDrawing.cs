@@ -8,7 +8,7 @@ internal static class StripDrawing
     /// <summary>What is drawn into dots, the later over the earlier.</summary>
     private readonly record struct Layer(DotGrid Dots, CellStyle Style, char Plain);
 
-    public static void Draw(Sheet sheet, PlotArea plot, int top, int rows, Strip strip, MinuteRange span, int cursor)
+    public static void Draw(Sheet sheet, PlotArea plot, int top, int rows, Strip strip, MinuteRange span, int? cursor)
     {
         if (rows <= 0 || plot.Columns <= 0)
             return;
@@ -34,7 +34,8 @@ internal static class StripDrawing
             Arrows(sheet, plot, top, curve, span);
         if (filled is not null)
             GapDrawing.PutName(sheet, plot, top, filled, rows, strip.Gap!.Name);
-        PutCursor(sheet, plot, top, rows, span.Column(cursor, plot.Columns));
+        if (cursor is { } minute)
+            PutCursor(sheet, plot, top, rows, span.Column(minute, plot.Columns));
     }
 
     private static DotGrid Dots(Curve curve, PlotArea plot, int rows, MinuteRange span)
@@ -109,10 +110,11 @@ internal static class StripDrawing
     {
         for (int row = 0; row < rows; row++)
         {
-            if (sheet.IsBlank(plot.Left + at, top + row))
-                sheet.Put(plot.Left + at, top + row, '┊');
-            else if (sheet.Contains(plot.Left + at, top + row))
-                sheet.Put(plot.Left + at, top + row, sheet[plot.Left + at, top + row].Glyph, CellStyle.Pointer, sheet[plot.Left + at, top + row].Plain);
+            int x = plot.Left + at, y = top + row;
+            if (sheet.IsBlank(x, y))
+                sheet.Put(x, y, '┊');
+            else if (sheet.Contains(x, y))
+                sheet.Put(x, y, sheet[x, y].Glyph, CellStyle.Pointer, sheet[x, y].Plain);
         }
     }
 }

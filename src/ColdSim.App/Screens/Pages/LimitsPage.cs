@@ -8,10 +8,12 @@ namespace ColdSim.App.Screens.Pages;
 
 /// <summary>The coldest night through which this rig gets its gas: sentence, table and chart.</summary>
 /// <remarks>Limits are run at whole degrees of the person's own unit, so each unit has a chart of its own.</remarks>
-internal sealed record LimitsPage(string Title, UnitStyle Units, Pending<LimitChart> Us, Pending<LimitChart> Si, ScrolledText Scroll) : IPage
+internal sealed record LimitsPage(
+    string Title, UnitStyle Units, Pending<LimitChart> Us, Pending<LimitChart> Si, ScrolledText Scroll) : IPage
 {
     private const string NoFurnace =
-        "Limits are the nights through which a furnace is fed, and this scenario has none: write a [furnace] table into its file, with [coach] and [thermostat].";
+        "Limits are the nights through which a furnace is fed, and this scenario has none: "
+        + "write a [furnace] table into its file, with [coach] and [thermostat].";
 
     public char Key => '5';
 
@@ -37,17 +39,18 @@ internal sealed record LimitsPage(string Title, UnitStyle Units, Pending<LimitCh
     public Sheet Draw(int width, int height)
         => Own.Job is null ? TextPage.Sentence(width, height, Title, NoFurnace, Keys)
             : Own.Value is null ? TextPage.Sentence(width, height, Title, Own.Status, Keys)
-            : TextPage.Draw(width, height, Title, "limits of this rig", Lines(), Scroll, Keys);
+            : TextPage.Draw(width, height, Title, "limits of this rig", Lines(width), Scroll, Keys);
 
     public IPage Update(PageMessage message) => message switch
     {
         PageMessage.UnitsChanged units => this with { Units = units.Units },
         PageMessage.Resized size => this with { Scroll = Scroll with { Rows = TextPage.RowsOf(size.Height) } },
         // A chart may arrive for the unit that is no longer shown.
-        PageMessage.Completed { Result: LimitChart { Axis: var axis } } => axis == LimitAxis.Fahrenheit ? this with { Us = Us.Update(message) } : this with { Si = Si.Update(message) },
+        PageMessage.Completed { Result: LimitChart { Axis: var axis } }
+            => axis == LimitAxis.Fahrenheit ? this with { Us = Us.Update(message) } : this with { Si = Si.Update(message) },
         PageMessage.Completed or PageMessage.Failed or PageMessage.Cancelled or PageMessage.Choose
             => Units.IsUs ? this with { Us = Us.Update(message) } : this with { Si = Si.Update(message) },
-        _ => this with { Scroll = Scroll.Update(message, Lines()) },
+        _ => this with { Scroll = Scroll.Update(message, Lines(Sheet.MinWidth)) },
     };
 
     private static PageJob? CreateJob(Scenario scenario, LimitAxis axis) => scenario.Rig.Furnace is null ? null : new(
@@ -62,5 +65,19 @@ internal sealed record LimitsPage(string Title, UnitStyle Units, Pending<LimitCh
         StepCount = (LimitChart.UsualFills.Count + 1) * RigVariant.Of(scenario.Rig).Count,
     };
 
-    private IReadOnlyList<TextLine> Lines() => Own.Value is { } chart ? TextLine.Of(LimitText.Sections(chart, Units, Cautions.Short)) : [];
+    /// <summary>The text with its picture as wide as the page; how many lines there are does not depend on the width.</summary>
+    private IReadOnlyList<TextLine> Lines(int width)
+    {
+        if (Own.Value is not { } chart)
+            return [];
+        if (!LimitScale.Found(chart.Cells).Any())
+            return TextLine.Of(LimitText.Sections(chart, Units, Cautions.Short));
+        Sheet picture = LimitStrip.Draw(chart, Units, width);
+        string[] rows = [.. Enumerable.Range(0, picture.Height).Select(picture.Row)];
+        TextLine[] lines = [.. TextLine.Of(LimitText.Sections(chart, Units, Cautions.Short, rows))];
+        int top = Array.FindIndex(lines, l => l.Heading && l.Text == LimitText.Drawn) + 1;
+        for (int row = 0; row < picture.Height; row++)
+            lines[top + row] = lines[top + row] with { Picture = picture, PictureRow = row };
+        return lines;
+    }
 }

@@ -11,7 +11,8 @@ internal static class TextPage
     /// <summary>Lines that fit a page of a height.</summary>
     public static int RowsOf(int height) => Math.Max(1, height - HeadAndFoot);
 
-    public static Sheet Draw(int width, int height, string title, string beside, IReadOnlyList<TextLine> lines, ScrolledText scroll, IEnumerable<KeyBinding> keys)
+    public static Sheet Draw(
+        int width, int height, string title, string beside, IReadOnlyList<TextLine> lines, ScrolledText scroll, IEnumerable<KeyBinding> keys)
     {
         Sheet sheet = new(width, height);
         PageElements.Head(sheet, title, beside);
@@ -37,7 +38,14 @@ internal static class TextPage
 /// <param name="Heading">Whether it is a heading.</param>
 internal readonly record struct TextLine(string Text, bool Heading = false)
 {
-    /// <summary>Sections one below the other, a blank line between. The first has a heading of its own here, because its title is in the page's head.</summary>
+    /// <summary>The sheet of a picture of which the line is a row; null for plain text.</summary>
+    public Sheet? Picture { get; init; }
+
+    /// <summary>Which row of the picture it is.</summary>
+    public int PictureRow { get; init; }
+
+    /// <summary>Sections one below the other, a blank line between.</summary>
+    /// <remarks>The first has a heading of its own here, because its title is in the page's head.</remarks>
     public static IReadOnlyList<TextLine> Of(IEnumerable<TextSection> sections) =>
     [
         .. sections.SelectMany((s, i) => (IEnumerable<TextLine>)
@@ -73,8 +81,20 @@ internal sealed record ScrolledText(int First = 0, int Column = 0, int Rows = 20
         int first = Math.Clamp(First, 0, Math.Max(0, lines.Count - rows));
         for (int i = first; i < Math.Min(lines.Count, first + rows); i++)
         {
+            if (lines[i].Picture is { } picture)
+            {
+                for (int x = Column; x < picture.Width; x++)
+                {
+                    Cell cell = picture[x, lines[i].PictureRow];
+                    sheet.Put(x - Column, top + i - first, cell.Glyph, cell.Style, cell.Plain);
+                }
+
+                continue;
+            }
+
             string text = CellText.SingleWidth(lines[i].Text);
-            sheet.Put(0, top + i - first, CellText.Cut(Column < text.Length ? text[Column..] : "", sheet.Width), lines[i].Heading ? CellStyle.Strong : CellStyle.Plain);
+            string shown = CellText.Cut(Column < text.Length ? text[Column..] : "", sheet.Width);
+            sheet.Put(0, top + i - first, shown, lines[i].Heading ? CellStyle.Strong : CellStyle.Plain);
         }
     }
 
@@ -85,11 +105,13 @@ internal sealed record ScrolledText(int First = 0, int Column = 0, int Rows = 20
         return lines.Count <= rows ? "all of it" : first + rows < lines.Count ? $"↓ {lines.Count - first - rows} more below" : "end";
     }
 
-    private ScrolledText At(int first, IReadOnlyList<TextLine> lines) => this with { First = Math.Clamp(first, 0, Math.Max(0, lines.Count - Rows)) };
+    private ScrolledText At(int first, IReadOnlyList<TextLine> lines)
+        => this with { First = Math.Clamp(first, 0, Math.Max(0, lines.Count - Rows)) };
 
     private int? Heading(int direction, IReadOnlyList<TextLine> lines)
     {
         IEnumerable<int> headings = Enumerable.Range(0, lines.Count).Where(i => lines[i].Heading);
-        return direction > 0 ? headings.Where(i => i > First).Cast<int?>().FirstOrDefault() : headings.Where(i => i < First).Cast<int?>().LastOrDefault();
+        return direction > 0 ? headings.Where(i => i > First).Cast<int?>().FirstOrDefault()
+            : headings.Where(i => i < First).Cast<int?>().LastOrDefault();
     }
 }

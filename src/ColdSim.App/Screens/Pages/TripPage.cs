@@ -1,3 +1,4 @@
+using System.Globalization;
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Planning;
@@ -10,11 +11,17 @@ namespace ColdSim.App.Screens.Pages;
 internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripReport> Trip, int Row, bool AsText, ScrolledText Scroll) : IPage
 {
     private const string NoTrip =
-        "This scenario stays in one place and has no refill; write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip is shown here.";
+        "This scenario stays in one place and has no refill; "
+        + "write [[stop]] or [[refill]] tables into its file, as docs/trip.md shows, and the trip is shown here.";
 
     private const int HeadingRows = 3;
     private const int WidestName = 6;
     private const int LinesBelow = 7;
+
+    // With less room the words below give way, so that more nights are seen.
+    private const int Roomy = 24;
+    private const int FewLinesBelow = 4;
+    private const int RoomForPicture = 16;
     private const int LeastNights = 3;
 
     public char Key => '2';
@@ -24,9 +31,11 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
     public IReadOnlyList<string> Help { get; } =
     [
         "TRIP",
-        "  A row a night; what is said of the chosen night and its",
-        "  refills is shown below. Until when a refill can wait is",
-        "  found by running the trip again with it moved by days.",
+        "  A row a night, then the gas left over the whole trip with",
+        "  each refill and failing night at its time, then words on",
+        "  the chosen night and its refills. Until when a refill can",
+        "  wait is found by running the trip again with it moved by",
+        "  days.",
     ];
 
     public IReadOnlyList<KeyBinding> Keys => Trip.Job is null ? [] : Trip.Value is null ? KeyBindings.Start
@@ -85,7 +94,8 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         };
     }
 
-    private TripPage To(int row) => this with { Seen = Cursor, Row = Math.Clamp(row, 0, Math.Max(0, (Trip.Value?.Nights.Count ?? int.MaxValue) - 1)) };
+    private TripPage To(int row)
+        => this with { Seen = Cursor, Row = Math.Clamp(row, 0, Math.Max(0, (Trip.Value?.Nights.Count ?? int.MaxValue) - 1)) };
 
     private int OtherRefill(TripReport report, int direction)
     {
@@ -109,7 +119,8 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         StepName = "other days",
     };
 
-    private IReadOnlyList<TextLine> Lines() => Trip.Value is { } report ? TextLine.Of(TripText.Sections(report, Units, Cautions.Short)) : [];
+    private IReadOnlyList<TextLine> Lines()
+        => Trip.Value is { } report ? TextLine.Of(TripText.Sections(report, Units, Cautions.Short)) : [];
 
     private Sheet Table(TripReport report, int width, int height)
     {
@@ -118,8 +129,10 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
         int top = PageElements.Paragraph(sheet, 1, TripSentence.Of(report, Units), 2, CellStyle.Strong);
         IReadOnlyList<string> lines = Rows(report);
         string[] below = [.. Sentences(report).SelectMany(t => Wrap.Lines(t, width, rest: "  ")).Select(CellText.SingleWidth)];
-        int room = height - top - HeadingRows - 2;
-        int rows = Math.Min(report.Nights.Count, Math.Max(LeastNights, room - LinesBelow)), shown = Math.Min(below.Length, room - rows);
+        int room = height - top - HeadingRows - 1;
+        int picture = room >= RoomForPicture ? Math.Max(TripPicture.LeastRows, room / 3) : 0;
+        int spare = room - picture - 1, words = picture > 0 && room < Roomy ? FewLinesBelow : LinesBelow;
+        int rows = Math.Min(report.Nights.Count, Math.Max(LeastNights, spare - words)), shown = Math.Min(below.Length, spare - rows);
         for (int i = 0; i < HeadingRows; i++)
             sheet.Put(0, top + i, CellText.Cut(lines[i], width));
         top += HeadingRows;
@@ -130,7 +143,10 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
             sheet.Put(0, top + i - first, CellText.Cut(line, width), i == Row ? CellStyle.Pointer : CellStyle.Plain);
         }
 
-        top += rows + 1;
+        top += rows;
+        if (picture > 0)
+            TripPicture.Draw(sheet, top, picture, report, Units, Cursor?.Minute ?? 0);
+        top += picture + 1;
         for (int i = 0; i < shown; i++)
             sheet.Put(0, top + i, i == shown - 1 && shown < below.Length ? CellText.Cut(below[i] + " …", width) : below[i]);
         PageElements.Foot(sheet, "", Keys);
@@ -166,7 +182,7 @@ internal sealed record TripPage(string Title, UnitStyle Units, Pending<TripRepor
 
     private static string Wait(int refill, TripReport report) => $"R{refill + 1} " + (report.Refills[refill] switch
     {
-        { Wait: { Kind: WaitKind.CanWait, Latest: { } latest } } => $"until {latest.ToString("ddd d MMM", System.Globalization.CultureInfo.InvariantCulture)}",
+        { Wait: { Kind: WaitKind.CanWait, Latest: { } latest } } => $"until {latest.ToString("ddd d MMM", CultureInfo.InvariantCulture)}",
         { Wait.Kind: WaitKind.Refused, Outcome: null } => "not reached",
         { Wait.Kind: var kind } => TripFigures.Waits[kind].Text,
     });

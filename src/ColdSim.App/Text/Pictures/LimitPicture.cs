@@ -21,16 +21,13 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
 
     public void Draw(MarkupWriter to, PictureFrame frame)
     {
-        LimitCell[] found = [.. Found(chart.Cells)];
-        (double coldest, double warmest) = found.Length == 0 ? (Degrees(chart.Axis.Coldest_K), Degrees(chart.Axis.Warmest_K))
-            : (found.Min(c => Degrees(c.Low_K)) - 2, found.Max(c => Degrees(c.Low_K)) + 2);
-        ValueAxis axis = ValueAxis.Around(coldest, warmest, units.TemperatureUnit);
+        ValueAxis axis = LimitScale.Axis(chart, units);
         Legend(to);
         to.Start("rect", "frame").With("x", 0).With("y", Top).With("width", frame.Along(1)).With("height", plot).Empty();
-        foreach (double tick in AxisTicks.Of(axis))
+        foreach (double tick in axis.Ticks(ValueAxis.MostTicks))
         {
             to.Start("line", "grid").With("x1", 0).With("x2", frame.Along(1)).With("y1", Y(axis, tick)).With("y2", Y(axis, tick)).Empty();
-            to.Start("text", "scale").With("x", 0).With("dx", -5).With("y", Y(axis, tick) + 3.5).Text(AxisTicks.Label(tick)).End();
+            to.Start("text", "scale").With("x", 0).With("dx", -5).With("y", Y(axis, tick) + 3.5).Text(ValueAxis.Label(tick)).End();
         }
 
         for (int tenth = 0; tenth <= 10; tenth += 2)
@@ -45,8 +42,6 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
             Column(to, frame, axis, chart.Columns[i], i);
         to.Line();
     }
-
-    private static IEnumerable<LimitCell> Found(IEnumerable<LimitCell> cells) => cells.Where(c => c.Kind != LimitKind.NotAtWarmest);
 
     private void Legend(MarkupWriter to)
     {
@@ -63,10 +58,11 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
 
     private void Column(MarkupWriter to, PictureFrame frame, ValueAxis axis, LimitColumn column, int place)
     {
-        LimitCell[] cells = [.. Found(column.Cells)];
+        LimitCell[] cells = [.. LimitScale.Found(column.Cells)];
         for (int i = 1; i < cells.Length; i++)
         {
-            to.Start("line", $"c{place} thin").With("x1", frame.Along(cells[i - 1].Fill_frac)).With("y1", Y(axis, Degrees(cells[i - 1].Low_K)))
+            to.Start("line", $"c{place} thin")
+                .With("x1", frame.Along(cells[i - 1].Fill_frac)).With("y1", Y(axis, Degrees(cells[i - 1].Low_K)))
                 .With("x2", frame.Along(cells[i].Fill_frac)).With("y2", Y(axis, Degrees(cells[i].Low_K))).Empty();
         }
 

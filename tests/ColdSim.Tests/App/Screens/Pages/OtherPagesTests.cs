@@ -6,7 +6,9 @@ using ColdSim.App.Text;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
+using ColdSim.Planning.Harms;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Trips;
 using ColdSim.Tests.Planning.Compare;
 using ColdSim.Tests.Planning.Explain;
 using ColdSim.Tests.Planning.Limits;
@@ -39,8 +41,68 @@ public class OtherPagesTests
 
     [Theory]
     [MemberData(nameof(Sizes))]
+    public void The_picture_of_limits_looks_like_this(int width, int height)
+        => Snapshot.Match(LimitStrip.Draw(HandLimits.Chart, UnitStyle.Us, width).ToString(), SnapshotNameExtension.Create(width, height));
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
     public void Limits_look_like_this(int width, int height)
         => Snapshot.Match(Loaded(Limits).Draw(width, height).ToString(), SnapshotNameExtension.Create(width, height));
+
+    [Fact]
+    public void The_trip_has_its_gas_over_all_days_with_each_refill_at_its_time_and_the_verdicts_beside()
+    {
+        string[] rows = Loaded(Trip).Draw(80, 23).ToString().Split('\n');
+        int words = Array.FindIndex(rows, r => r.Contains("R1 filled", StringComparison.Ordinal));
+        Assert.Contains("R2 ", rows[words], StringComparison.Ordinal);
+        Assert.True(rows[words].IndexOf('╵', StringComparison.Ordinal) < rows[words].LastIndexOf('╵'));
+        Assert.StartsWith("    days", rows[words + 1], StringComparison.Ordinal);
+        Assert.Contains(rows[..words], r => r.Contains("gas left", StringComparison.Ordinal) && r.Contains('⠒', StringComparison.Ordinal));
+        Assert.Contains(rows, r => r.StartsWith('>') && r.Contains(" holds", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_first_failure_of_a_trip_is_named_with_its_time_and_later_ones_are_marked()
+    {
+        RunReport run = SampleRun.Report;
+        TripReport trip = new()
+        {
+            Trip = FortnightStoryTests.Story.Value.Trip,
+            Run = run,
+            Nights = [],
+            Refills = [],
+            Money = FortnightStoryTests.Story.Value.Money,
+        };
+        Sheet sheet = new(80, 8);
+        TripPicture.Draw(sheet, 0, 8, trip, UnitStyle.Us, 0);
+        NightReport[] failing = [.. run.Nights.Where(n => n.Verdict != Verdict.Holds)];
+        string words = $"{VerdictWords.Short(failing[0].Verdict).ToUpperInvariant()} {ClockText.ShortDayClock(failing[0].FirstFailure!.Value)}";
+        Assert.Contains(words, sheet.ToString(), StringComparison.Ordinal);
+        Assert.Equal(failing.Length, sheet.ToString().Count(c => c == '╵'));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void The_axis_of_the_limits_has_the_ticks_of_the_strips(int width, int height)
+    {
+        ValueAxis axis = LimitScale.Axis(HandLimits.Chart, UnitStyle.Us);
+        IPage page = Loaded(Limits).Update(new PageMessage.Resized(width, height));
+        while (!page.Draw(width, height).ToString().Contains("fill of each cylinder", StringComparison.Ordinal))
+            page = page.Update(new PageMessage.Rows(1));
+        string text = page.Draw(width, height).ToString();
+        IReadOnlyList<double> ticks = axis.Ticks(ValueAxis.MostTicks);
+        Assert.All(ticks.SkipLast(1), t => Assert.Contains($"{ValueAxis.Number(t)}┤", text, StringComparison.Ordinal));
+        Assert.Contains($"{ValueAxis.Number(ticks[^1])} °F┤", text, StringComparison.Ordinal);
+        Assert.All("ox#+", mark => Assert.Contains(mark, text));
+    }
+
+    [Fact]
+    public void Limits_differ_by_mark_and_with_a_blanket_by_stroke()
+    {
+        string text = LimitStrip.Draw(HandLimits.Chart, UnitStyle.Us, 80).ToString();
+        foreach (string words in (string[])["⠒⠒⠒ o bare", "⠒ ⠒ x with blanket", "⠒⠒⠒ # second cylinder", "⠒ ⠒ + second and blankets"])
+            Assert.Contains(words, text, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Everything_can_be_drawn_at_any_size_in_any_state()
