@@ -49,7 +49,8 @@ internal static class LimitText
     {
         double most_Wh = chart.Cells.Where(c => double.IsFinite(c.Blanket_J)).Select(c => c.Blanket_J / WattHour_J).DefaultIfEmpty(0).Max();
         return most_Wh < 1 ? null
-            : $"At these limits the blankets take up to {UnitStyle.Number(most_Wh, 0)} Wh a night ({UnitStyle.Number(most_Wh / 12, 0)} Ah at 12 V).";
+            : $"At these limits the blankets take up to {UnitStyle.Number(most_Wh, 0)} Wh a night "
+                + $"({UnitStyle.Number(most_Wh / 12, 0)} Ah at 12 V).";
     }
 
     /// <summary>What the rig can do with what is in its cylinders now, as it is first.</summary>

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace ColdSim.App.Text;
 
-/// <summary>The upright axis of a picture, on the screen as in the report, in the units a person reads, between two round numbers.</summary>
+/// <summary>The upright axis of a picture, in the units a person reads, between two round numbers.</summary>
 internal sealed record ValueAxis(double Low, double High, string Unit)
 {
     /// <summary>The most ticks of an axis; with more, numbers are read no faster.</summary>
@@ -27,7 +27,7 @@ internal sealed record ValueAxis(double Low, double High, string Unit)
         return new(bottom, top > bottom ? top : bottom + step, unit);
     }
 
-    /// <summary>The dot of a value, counted from 0 at the bottom; below 0 or at <paramref name="dots"/> and above it is off the strip.</summary>
+    /// <summary>The dot of a value, from 0 at the bottom; below 0 or at <paramref name="dots"/> and above it is off the strip.</summary>
     public double Dot(double value, int dots) => Math.Round((value - Low) / (High - Low) * (dots - 1));
 
     /// <summary>The row of a value, counted from 0 at the top; off the strip where it is outside the axis.</summary>

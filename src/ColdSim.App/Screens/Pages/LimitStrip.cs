@@ -4,7 +4,7 @@ using ColdSim.Planning.Limits;
 
 namespace ColdSim.App.Screens.Pages;
 
-/// <summary>The limits as a strip: fill along, the night's low upwards, a curve and its marks a set-up, dashed where there is a blanket.</summary>
+/// <summary>The limits as a strip: fill along, the night's low upwards, a curve and its marks a set-up, dashed with a blanket.</summary>
 internal static class LimitStrip
 {
     /// <summary>Rows of the picture with the lines above and below it.</summary>
@@ -66,7 +66,8 @@ internal static class LimitStrip
 
         RigVariantKind kind = column.RigVariant.Kind;
         string name = $"{LimitWords.Mark(kind)} {string.Join(' ', LimitWords.Heading(kind, chart.Scenario.Rig))}";
-        return new(name, lows, units.TemperatureIn, axis, kind.HasFlag(RigVariantKind.Blanket) ? Stroke.Dashes : Stroke.Line, CellStyle.Outside);
+        Stroke stroke = kind.HasFlag(RigVariantKind.Blanket) ? Stroke.Dashes : Stroke.Line;
+        return new(name, lows, units.TemperatureIn, axis, stroke, CellStyle.Outside);
     }
 
     private static int Sample(LimitCell cell) => (int)Math.Round(cell.Fill_frac * (Samples - 1));

@@ -12,7 +12,8 @@ internal static class TextPage
     public static int RowsOf(int height) => Math.Max(1, height - HeadAndFoot);
 
     public static Sheet Draw(
-        int width, int height, string title, string beside, IReadOnlyList<TextLine> lines, ScrolledText scroll, IEnumerable<KeyBinding> keys)
+        int width, int height, string title, string beside, IReadOnlyList<TextLine> lines, ScrolledText scroll,
+        IEnumerable<KeyBinding> keys)
     {
         Sheet sheet = new(width, height);
         PageElements.Head(sheet, title, beside);

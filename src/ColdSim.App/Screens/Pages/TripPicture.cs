@@ -36,7 +36,8 @@ internal static class TripPicture
         StripDrawing.Draw(sheet, plot, top, words - top, new(left), span, cursor);
         for (int lane = 0; lane < lanes; lane++)
             sheet.Put(plot.Left + column, words + lane, '┊');
-        EventWords.Draw(sheet, plot.Left, words, EventWords.Place(Words(report, span, plot.Columns), sheet.Width - plot.Left, lanes), column);
+        IReadOnlyList<PlacedWord> placed = EventWords.Place(Words(report, span, plot.Columns), sheet.Width - plot.Left, lanes);
+        EventWords.Draw(sheet, plot.Left, words, placed, column);
         TimeAxis.DrawDays(sheet, plot, words + lanes, span, cursor, report.Run.Scenario.Start);
     }
 

@@ -15,7 +15,8 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
 
     public string Title => $"The coldest low that holds, {units.TemperatureUnit}, by fill";
 
-    public string Description => $"{Title}: the night holds at a mark and above it, and does not below it. {LimitText.Sentence(chart, units)}";
+    public string Description
+        => $"{Title}: the night holds at a mark and above it, and does not below it. {LimitText.Sentence(chart, units)}";
 
     public int Height => Top + plot + Foot;
 
@@ -37,7 +38,8 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
             to.Start("text", "clock").With("x", x).With("y", Top + plot + 16).Text(UnitStyle.Number(tenth * 10, 0)).End();
         }
 
-        to.Start("text", "clock").With("x", frame.Along(0.5)).With("y", Top + plot + 34).Text("fill of each cylinder, % of its legal filling").End();
+        to.Start("text", "clock").With("x", frame.Along(0.5)).With("y", Top + plot + 34)
+            .Text("fill of each cylinder, % of its legal filling").End();
         for (int i = 0; i < chart.Columns.Count; i++)
             Column(to, frame, axis, chart.Columns[i], i);
         to.Line();
@@ -70,7 +72,8 @@ internal sealed class LimitPicture(LimitChart chart, UnitStyle units, int plot =
         {
             string name = LimitWords.Name(column.RigVariant.Kind, chart.Scenario.Rig), limit = LimitWords.Limit(cell, chart, units);
             to.Start("text", $"point k{place}").With("x", frame.Along(cell.Fill_frac)).With("y", Y(axis, Degrees(cell.Low_K)) + 4.5)
-                .Element("title", $"{name}, {LimitWords.Percent(cell.Fill_frac)} full: {limit}").Text(LimitWords.Mark(column.RigVariant.Kind).ToString()).End();
+                .Element("title", $"{name}, {LimitWords.Percent(cell.Fill_frac)} full: {limit}")
+                .Text(LimitWords.Mark(column.RigVariant.Kind).ToString()).End();
         }
     }
 

@@ -80,7 +80,8 @@ internal static class StripDrawing
             double y = Math.Round(plot + Up(axis, tick) / Whole * Plot, 1);
             if (!right)
                 to.Start("line", "grid").With("x1", 0).With("x2", frame.Along(1)).With("y1", y).With("y2", y).Empty();
-            to.Start("text", right ? "scale right" : "scale").With("x", right ? frame.Along(1) : "0").With("dx", right ? 5 : -5).With("y", y + 3.5);
+            to.Start("text", right ? "scale right" : "scale").With("x", right ? frame.Along(1) : "0")
+                .With("dx", right ? 5 : -5).With("y", y + 3.5);
             to.Text(ValueAxis.Label(tick)).End();
         }
     }

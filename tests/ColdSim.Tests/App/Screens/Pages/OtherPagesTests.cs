@@ -76,8 +76,8 @@ public class OtherPagesTests
         Sheet sheet = new(80, 8);
         TripPicture.Draw(sheet, 0, 8, trip, UnitStyle.Us, 0);
         NightReport[] failing = [.. run.Nights.Where(n => n.Verdict != Verdict.Holds)];
-        string words = $"{VerdictWords.Short(failing[0].Verdict).ToUpperInvariant()} {ClockText.ShortDayClock(failing[0].FirstFailure!.Value)}";
-        Assert.Contains(words, sheet.ToString(), StringComparison.Ordinal);
+        string words = VerdictWords.Short(failing[0].Verdict).ToUpperInvariant(), clock = ClockText.ShortDayClock(failing[0].FirstFailure!.Value);
+        Assert.Contains($"{words} {clock}", sheet.ToString(), StringComparison.Ordinal);
         Assert.Equal(failing.Length, sheet.ToString().Count(c => c == '╵'));
     }
 
