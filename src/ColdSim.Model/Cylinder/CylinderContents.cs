@@ -73,7 +73,7 @@ public readonly record struct CylinderContents(
     {
         // It may be hotter than the saturation line goes; what is missing to saturate it is then counted from the line's end.
         TwoPhaseContents two = new(mass_kg, volume_m3, Math.Min(t_K, SaturationTable.Highest_K));
-        FluidState v = DiluteVapour.At(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
+        FluidState v = ReferenceEquation.Fluid.VapourAt(t_K, Math.Max(mass_kg, 1e-9) / volume_m3);
         return new CylinderContents(v.Pressure_Pa, two.LiquidMass_kg, 0, v.Enthalpy_J_kg,
             t_K * v.PressureByTemperature_Pa_K / v.Density_kg_m3, mass_kg * v.Cv_J_kgK, mass_kg * v.InternalEnergy_J_kg,
             1 / v.Density_kg_m3, v.PressureByDensity / volume_m3);

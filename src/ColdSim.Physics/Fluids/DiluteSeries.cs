@@ -10,7 +10,16 @@ namespace ColdSim.Physics.Fluids;
 /// </remarks>
 internal sealed class DiluteSeries
 {
-    private const int Orders = 12;
+    /// <summary>Lowest temperature of the tables. [K]</summary>
+    public const double Lowest_K = 200;
+
+    /// <summary>Highest temperature of the tables. [K]</summary>
+    public const double Highest_K = 640;
+
+    /// <summary>Highest density for which the powers suffice. [kg/m³]</summary>
+    public const double Highest_kg_m3 = 30;
+
+    private const int Orders = 16;
     private const int Degree = 5;
     private const double Spacing_K = 2;
 

@@ -6,6 +6,9 @@ internal sealed class Fluid
     private readonly HelmholtzEquation _equation;
     private readonly Func<double, double> _startLiquid_kg_m3, _startVapour_kg_m3;
 
+    // Worked out when it is first asked for; a second thread that asks meanwhile works out the same.
+    private DiluteSeries? _dilute;
+
     internal Fluid(
         string name, double molarMass_kg_mol, HelmholtzEquation equation, ReadOnlySpan<double> saturationNodes,
         Func<double, double> startLiquid_kg_m3, Func<double, double> startVapour_kg_m3)
@@ -34,6 +37,18 @@ internal sealed class Fluid
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     /// <returns>Properties of the single phase at that point.</returns>
     public FluidState EnergyAt(double t_K, double rho_kg_m3) => _equation.EnergyAt(t_K, rho_kg_m3);
+
+    /// <summary>The same of vapour without liquid: by the equation's power series where that is good, else by the equation itself.</summary>
+    /// <remarks>
+    /// From 200 to 640 K and up to saturation, and up to 30 kg/m³, pressure is within 1e-10 of the equation's, energy and enthalpy within 1e-10 of RT and
+    /// heat capacity within 1e-7 of R, in a quarter of the time.
+    /// </remarks>
+    /// <param name="t_K">Temperature. [K]</param>
+    /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
+    public FluidState VapourAt(double t_K, double rho_kg_m3)
+        => t_K >= DiluteSeries.Lowest_K && t_K < DiluteSeries.Highest_K && rho_kg_m3 <= DiluteSeries.Highest_kg_m3
+            ? (_dilute ??= _equation.Dilute(DiluteSeries.Lowest_K, DiluteSeries.Highest_K)).At(t_K, rho_kg_m3)
+            : _equation.EnergyAt(t_K, rho_kg_m3);
 
     /// <summary>Density of saturated liquid by a short fit, to start the exact solution from. [kg/m³]</summary>
     internal double RoughLiquidDensity_kg_m3(double t_K) => _startLiquid_kg_m3(t_K);

@@ -48,7 +48,7 @@ internal static class VapourAlone
             if (gas[i] <= 0) continue;
             double volume_m3_kg = phases[i].VapourVolume_m3_kg, full_kg_m3 = 1 / volume_m3_kg;
             double x = gas[i] * volume_m3_kg / (volume_m3 * saturated);
-            FluidState own = Fluids[i].EnergyAt(t_K, saturated * full_kg_m3);
+            FluidState own = Fluids[i].VapourAt(t_K, saturated * full_kg_m3);
             double thinned_kg_m3K = isPastLine
                 ? 0
                 : byTemperature_K * full_kg_m3 - saturated * phases[i].VapourVolumeSlope * full_kg_m3 * full_kg_m3;

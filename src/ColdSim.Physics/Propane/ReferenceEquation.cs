@@ -78,9 +78,6 @@ internal static class ReferenceEquation
     /// <returns>Properties of the single phase at that point.</returns>
     public static FluidState EnergyAt(double t_K, double rho_kg_m3) => Equation.EnergyAt(t_K, rho_kg_m3);
 
-    /// <summary>The equation for a dilute vapour, by a table.</summary>
-    internal static DiluteSeries Dilute(double lowest_K, double highest_K) => Equation.Dilute(lowest_K, highest_K);
-
     // The ancillary equations of the same paper, with θ = 1 − T/Tc, from which the exact solution of the saturation line starts: within
     // 0.03 % of it from −50 to +60 °C.
     private static double StartLiquidDensity_kg_m3(double t_K)
