@@ -52,11 +52,13 @@ internal sealed class Bench : IDisposable
         return this;
     }
 
-    public Bench Open(char page)
+    public Bench Send(FrameMessage message)
     {
-        View = Settled(View.Update(new FrameMessage.GoTo(page)));
+        View = Settled(View.Update(message));
         return this;
     }
+
+    public Bench Open(char page) => Send(new FrameMessage.GoTo(page));
 
     /// <summary>Opens the list and chooses an adjustment by its name.</summary>
     public Bench Choose(string id)
