@@ -9,32 +9,10 @@ if [ $# -ne 2 ]; then
 fi
 coldsim=$(realpath "$1")
 scenarios=$(realpath "$2")
-command -v tmux >/dev/null || { echo "tmux is absent" >&2; exit 2; }
+# shellcheck source=.ci/terminal.sh
+. "$(dirname "$0")/terminal.sh"
 
-work=$(mktemp -d)
-failures=0
-t() { tmux -S "$work/socket" -f /dev/null "$@"; }
-trap 't kill-server 2>/dev/null; rm -rf "$work"' EXIT
-t new-session -d -s idle 'exec sleep 3600'
-
-screen() { t capture-pane -p -t night; }
 first() { screen | head -1 | grep -qF -- "$1"; }
-shows() { screen | grep -qF -- "$1"; }
-press() { t send-keys -t night "$@"; }
-fail() {
-    failures=$((failures + 1))
-    printf 'FAILED in "%s": %s\n' "$part" "$1" >&2
-    screen >&2
-}
-
-# Waits for something to become true, at most 20 seconds.
-soon() {
-    for _ in $(seq 400); do
-        "$@" && return
-        sleep 0.05
-    done
-    fail "waited in vain for: $*"
-}
 
 # A size, the terminal's name, and whether without colour.
 try() {
