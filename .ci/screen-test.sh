@@ -21,6 +21,8 @@ echo "ended with \$?"
 exec sleep 600
 PANE
 
+# What the terminal is called is the person's, whatever runs in it.
+name_terminal() { t select-pane -t night -T 'a title of mine'; }
 hides() { ! shows "$1"; }
 changed() { [ "$(screen)" != "$before" ]; }
 moves() {
@@ -33,6 +35,7 @@ start() {
     part=$1
     echo "$part"
     t new-session -d -s night -x 80 -y 24 "bash --norc $work/pane.sh '${2:-}'"
+    name_terminal
     soon shows 'q quit'
     soon shows '   clock '
 }
@@ -42,8 +45,8 @@ child() { pgrep -P "$(t display-message -p -t night '#{pane_pid}')"; }
 is_clean() {
     soon shows "ended with $1"
     local state
-    state=$(t display-message -p -t night 'alternate=#{alternate_on} cursor=#{cursor_flag} mouse=#{mouse_any_flag}')
-    [ "$state" = 'alternate=0 cursor=1 mouse=0' ] || fail "terminal not restored: $state"
+    state=$(t display-message -p -t night 'alternate=#{alternate_on} cursor=#{cursor_flag} mouse=#{mouse_any_flag} title=#{pane_title}')
+    [ "$state" = 'alternate=0 cursor=1 mouse=0 title=a title of mine' ] || fail "terminal not restored: $state"
     stty -a < "$(t display-message -p -t night '#{pane_tty}')" | grep -qw -- 'echo' || fail 'the terminal does not echo'
     t kill-session -t night
 }
@@ -100,6 +103,7 @@ EDITOR
 chmod +x "$work/editor"
 t set-option -s set-clipboard on
 t new-session -d -s night -x 80 -y 24 "export EDITOR='$work/editor --wait'; $(printf '%q' "$coldsim") view $(printf '%q' "$trip"); echo \"ended with \$?\"; exec sleep 600"
+name_terminal
 soon shows 'q quit'
 press e
 soon shows 'Edited: '
@@ -128,6 +132,7 @@ is_clean 0
 part='Ctrl-Z and fg'
 echo "$part"
 t new-session -d -s night -x 80 -y 24 "bash --norc -i"
+name_terminal
 press "$(printf '%q' "$coldsim") view $(printf '%q' "$scenario")" Enter
 soon shows 'q quit'
 press C-z

@@ -28,6 +28,9 @@ internal sealed class FrameScreen : Runnable
         Width = Dim.Fill();
         Height = Dim.Fill();
         CanFocus = true;
+
+        // The terminal's title is the person's; the toolkit would set it to this view's, which has none.
+        Border.Settings &= ~BorderSettings.TerminalTitle;
     }
 
     public FrameView View { get; private set; }
