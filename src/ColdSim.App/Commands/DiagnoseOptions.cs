@@ -14,8 +14,11 @@ internal sealed class DiagnoseOptions
 
     public Option<bool> Smell { get; } = new("--smell") { Description = "There is a smell of gas." };
 
-    public Option<bool> CarbonMonoxide { get; } = new("--co") { Description = "A CO alarm sounds, or somebody has a headache, is dizzy or "
-        + "sick." };
+    public Option<bool> CarbonMonoxide { get; } = new("--co")
+    {
+        Description = "A CO alarm sounds, or somebody has a headache, is dizzy or "
+        + "sick."
+    };
 
     /// <summary>What is seen, heard, read and remembered, by the options' names.</summary>
     public IReadOnlyList<Option<string?>> Signs { get; } =

@@ -56,16 +56,16 @@ internal static class ReportCommand
 
     private static CommandWork<ReportContents> Whole(
         ReportWork work, ReportFiles files, Func<ReportContents, ReportDocument> document, UnitStyle units) => new()
-    {
-        Answer = work.Find,
-        Progress = done => done == 0 ? "" : $", {done} runs done",
-        Ledgers = new("this report", c => LedgerLine.IfOpen(c.Run.Ledger)
-            .Concat(c.Options?.Rows.SelectMany(r => LedgerLine.IfOpen(r.Ledger, r.Option.Name)) ?? [])
-            .Concat(c.Limits is { } limits ? OpenCells(limits) : [])
-            .Concat(c.Chance is { } chance ? LedgerLine.IfOpen(chance.Ledger, "the worst member") : [])),
-        Text = (c, to) => to.Write(files.ToStandardOutput ? [] : [NightsAnswer.Of(c.Run, null, units).Brief]),
-        FilesOf = c => files.For<ReportContents>(document(c)),
-    };
+        {
+            Answer = work.Find,
+            Progress = done => done == 0 ? "" : $", {done} runs done",
+            Ledgers = new("this report", c => LedgerLine.IfOpen(c.Run.Ledger)
+                .Concat(c.Options?.Rows.SelectMany(r => LedgerLine.IfOpen(r.Ledger, r.Option.Name)) ?? [])
+                .Concat(c.Limits is { } limits ? OpenCells(limits) : [])
+                .Concat(c.Chance is { } chance ? LedgerLine.IfOpen(chance.Ledger, "the worst member") : [])),
+            Text = (c, to) => to.Write(files.ToStandardOutput ? [] : [NightsAnswer.Of(c.Run, null, units).Brief]),
+            FilesOf = c => files.For<ReportContents>(document(c)),
+        };
 
     private static CommandWork<LimitChart> Card(ReportWork work, ReportFiles files, Func<LimitChart, ReportDocument> document) => new()
     {

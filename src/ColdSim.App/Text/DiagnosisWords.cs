@@ -71,8 +71,14 @@ internal static class DiagnosisWords
     /// <summary>What is known, in a few words.</summary>
     public static string Of(Evidence evidence, DiagnosisQuestion question, UnitStyle units) => evidence.Sign switch
     {
-        Sign.Stove => evidence.State switch { 0 => "the stove burns normally", 1 => "the stove burns weakly", 2 => "the stove fades",
-            3 => "the stove does not burn", _ => "the stove flares" },
+        Sign.Stove => evidence.State switch
+        {
+            0 => "the stove burns normally",
+            1 => "the stove burns weakly",
+            2 => "the stove fades",
+            3 => "the stove does not burn",
+            _ => "the stove flares"
+        },
         Sign.Fan => evidence.State switch { 0 => "the fan runs at full speed", 1 => "the fan is slow", _ => "the fan does not run" },
         Sign.Furnace => evidence.State switch
         {
@@ -104,8 +110,12 @@ internal static class DiagnosisWords
         Reading.Left => $"{UnitStyle.Number(100 * r.Left_frac!.Value, 0)} % is left",
         Reading.Pressure => $"the pressure is {units.Pressure(r.Pressure_Pa!.Value)}",
         Reading.Wall => r.Wall_K is { } wall_K ? $"the wall is at {units.WholeTemperature(wall_K)}"
-            : r.WallFeel switch { WallFeel.Same => "the wall is as warm as the air", WallFeel.Colder => "the wall is colder than the air",
-                _ => "the wall is much colder than the air" },
+            : r.WallFeel switch
+            {
+                WallFeel.Same => "the wall is as warm as the air",
+                WallFeel.Colder => "the wall is colder than the air",
+                _ => "the wall is much colder than the air"
+            },
         Reading.FrostLine => r.FrostLine_m > 0 ? "a line of frost" : "no line of frost",
         _ => $"air at {units.WholeTemperature(r.Air_K!.Value)}",
     };

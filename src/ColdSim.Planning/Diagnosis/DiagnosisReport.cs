@@ -41,8 +41,14 @@ public sealed record DiagnosisReport
             return new() { Question = question, Model = cylinder.Model, Causes = [], Tests = [], Expected = [] };
         double[] p = Posterior.Of(question, cylinder);
         if (!question.HasEvidence)
-            return new() { Question = question, Model = cylinder.Model, Causes = [], Tests = NextTest.Of(question, cylinder, p),
-                Expected = [] };
+            return new()
+            {
+                Question = question,
+                Model = cylinder.Model,
+                Causes = [],
+                Tests = NextTest.Of(question, cylinder, p),
+                Expected = []
+            };
         RankedCause[] ranked =
         [
             .. Posterior.Causes.Select((c, i) => new RankedCause(c, p[i], Evidence.Of(question, cylinder, c)))

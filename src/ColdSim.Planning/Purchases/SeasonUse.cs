@@ -1,8 +1,8 @@
 using ColdSim.Model;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
-using ColdSim.Model.Gas;
 using ColdSim.Model.Engine;
+using ColdSim.Model.Gas;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Purchases;
@@ -40,8 +40,14 @@ public sealed record SeasonUse(IReadOnlyList<SeasonNight> Nights, LedgerBalance 
             LegalFill_kg = fill_kg,
             Contents_kg = StoreFill_frac * fill_kg,
         };
-        Rig rig = scenario.Rig with { Cylinders = [store], Arrangement = new OneAtATime(), Enclosure = null, Gas = new GasSpecification(),
-            Power = null };
+        Rig rig = scenario.Rig with
+        {
+            Cylinders = [store],
+            Arrangement = new OneAtATime(),
+            Enclosure = null,
+            Gas = new GasSpecification(),
+            Power = null
+        };
         RunReport run = NightRun.Of(
             scenario with { Rig = rig, Nights = null, Legs = [], Trip = null, HeatStops = null, StartedFrom = null, FilePlaces = [] },
                 cancel);

@@ -72,7 +72,11 @@ public sealed record SetUp(StandardSize Size, int Count, bool Changeover, bool B
             : null;
         CylinderSpecification one = SizeSweep.Resized(first, Size.Full()) with
         {
-            Label = null, Contents_kg = Size.LegalFill_kg, InitialTemperature_K = null, InitialComposition = null, Blanket = blanket,
+            Label = null,
+            Contents_kg = Size.LegalFill_kg,
+            InitialTemperature_K = null,
+            InitialComposition = null,
+            Blanket = blanket,
         };
         return rig with
         {

@@ -1,5 +1,5 @@
-using ColdSim.App.Screens.Plan;
 using ColdSim.App.Screens.Pages;
+using ColdSim.App.Screens.Plan;
 using ColdSim.App.Screens.Readings;
 using ColdSim.App.Screens.Tries;
 using ColdSim.App.Text;

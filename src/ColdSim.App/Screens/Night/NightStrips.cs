@@ -91,7 +91,8 @@ internal static class NightStrips
         double[] left = Run(series.Propane_kg, series.Count);
         double[]? leftBefore = before is null ? null : Run(before.Propane_kg, before.Count);
         return new(new("gas left", left, units.MassIn,
-            ValueAxis.Around(0, Range(units.MassIn, left, leftBefore).High, units.MassUnit), Stroke.Line, CellStyle.GasLeft) { AsItIs = leftBefore });
+            ValueAxis.Around(0, Range(units.MassIn, left, leftBefore).High, units.MassUnit), Stroke.Line, CellStyle.GasLeft)
+        { AsItIs = leftBefore });
     }
 
     private static Extent Range(Func<double, double> read, params ReadOnlySpan<double[]?> curves)

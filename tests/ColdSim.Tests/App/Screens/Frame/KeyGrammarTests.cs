@@ -6,8 +6,8 @@ using ColdSim.App.Text;
 using ColdSim.Planning.Nights;
 using ColdSim.Tests.Planning.Explain;
 using Terminal.Gui.Input;
-using KeyBinding = ColdSim.App.Screens.Pages.KeyBinding;
 using Xunit;
+using KeyBinding = ColdSim.App.Screens.Pages.KeyBinding;
 
 namespace ColdSim.Tests.App.Screens.Frame;
 
