@@ -14,7 +14,7 @@ internal readonly record struct FrostExchange(double Flux_kg_m2s, double Inward_
 {
     // Halley's steps from the surface without latent heat; after one that is shorter than this the balance is closed to less than a nanokelvin.
     private const int MostTurns = 12;
-    private const double LastStep_K = 5e-3;
+    private const double LastStep_K = 1e-3;
 
     /// <summary>The exchange at the surface of a wall or of the frost on it.</summary>
     /// <param name="weather">The weather.</param>

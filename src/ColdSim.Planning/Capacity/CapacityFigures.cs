@@ -44,6 +44,6 @@ internal static class CapacityFigures
         Document.Number("tolerance", _ => LastingDraw.Tolerance_frac, "a draw greater by this part is not fed for the time"),
         Document.Quantity("minimum_inlet_kpa_gauge", t => SiQuantity.Pressure(t.MinimumInlet_Pa), PressureUnit.Kilopascal, "minimum inlet of its regulator"),
         Document.Rows("capacities", t => t.Cells, Cells, "by time, then by air temperature, then by fill, each in the order asked for"),
-        Document.Texts("assumptions", t => t.Question.Assumptions(), "what was assumed because nothing says otherwise"),
+        Document.Texts("assumptions", t => t.Question.Assumptions(), "what was assumed"),
     ];
 }

@@ -109,7 +109,7 @@ internal static class DiagnosisFigures
             "the same by the regulator's plate"),
         Document.Rows("expected", r => r.Expected, StateFigures,
             "what the model says should be seen now; none without the air's temperature"),
-        Document.Texts("assumptions", r => r.Question.Assumptions, "what was assumed because nothing says otherwise"),
+        Document.Texts("assumptions", r => r.Question.Assumptions, "what was assumed"),
     ];
 
     /// <summary>The odds as people say them, such as "9 to 1".</summary>
