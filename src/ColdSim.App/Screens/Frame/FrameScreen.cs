@@ -11,7 +11,7 @@ internal sealed class FrameScreen : Runnable
 {
     private static readonly TimeSpan BetweenCounts = TimeSpan.FromMilliseconds(250);
 
-    private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromSeconds(2);
 
     private readonly TerminalStyles _styles;
     private readonly bool _plain;
@@ -174,7 +174,7 @@ internal sealed class FrameScreen : Runnable
         }
     }
 
-    // Looks once a second whether a file was changed by another program; nothing is drawn for it.
+    // Looks every two seconds whether a file was changed by another program; nothing is drawn for it.
     private void WatchFiles() => App?.AddTimeout(BetweenLooks, () =>
     {
         if (View is { ChangedFile: null, Work: null, Source.Stamps: { } stamps } && stamps.Changed() is { } path)

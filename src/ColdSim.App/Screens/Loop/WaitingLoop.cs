@@ -20,7 +20,7 @@ internal sealed class WaitingLoop : IDisposable
     private static readonly TimeSpan Afterwards = TimeSpan.FromMilliseconds(60), Starting = TimeSpan.FromSeconds(2);
 
     // Nothing is due then; a wake that the toolkit swallowed is made good.
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
 
     private readonly AutoResetEvent _wake = new(false);
     private readonly WaitingInput? _input;
