@@ -26,26 +26,25 @@ internal sealed class DiluteSeries
     private static readonly int Rows = Orders / Vector256<double>.Count;
     private static readonly Vector256<double>[] Order = OrdersByRow();
 
-    private readonly double _lowest_K, _tc_K, _rhoc_kg_m3, _r_J_kgK;
+    private readonly double _tc_K, _rhoc_kg_m3, _r_J_kgK;
 
     // For each interval and each power of the place in it, from the lowest up, the coefficients of all orders.
     private readonly Vector256<double>[] _coefficients;
 
     public DiluteSeries(
-        double tc_K, double rhoc_kg_m3, double r_J_kgK, IdealTerm ideal, EinsteinTerm[] einstein, PowerTerm[] power, GaussTerm[] gauss,
-        double lowest_K, double highest_K)
+        double tc_K, double rhoc_kg_m3, double r_J_kgK, IdealTerm ideal, EinsteinTerm[] einstein, PowerTerm[] power, GaussTerm[] gauss)
     {
-        (_tc_K, _rhoc_kg_m3, _r_J_kgK, _lowest_K) = (tc_K, rhoc_kg_m3, r_J_kgK, lowest_K);
-        int intervals = (int)Math.Round((highest_K - lowest_K) / Spacing_K);
+        (_tc_K, _rhoc_kg_m3, _r_J_kgK) = (tc_K, rhoc_kg_m3, r_J_kgK);
+        int intervals = (int)Math.Round((Highest_K - Lowest_K) / Spacing_K);
         double[][] densities = new double[power.Length + gauss.Length][];
         for (int i = 0; i < densities.Length; i++) densities[i] = i < power.Length ? OfDensity(power[i]) : OfDensity(gauss[i - power.Length]);
         double[,] from = new double[3, Orders], to = new double[3, Orders];
         _coefficients = new Vector256<double>[intervals * (Degree + 1) * Rows];
-        SetNode(lowest_K, ideal, einstein, power, gauss, densities, to);
+        SetNode(Lowest_K, ideal, einstein, power, gauss, densities, to);
         for (int i = 0; i < intervals; i++)
         {
             (from, to) = (to, from);
-            SetNode(lowest_K + (i + 1) * Spacing_K, ideal, einstein, power, gauss, densities, to);
+            SetNode(Lowest_K + (i + 1) * Spacing_K, ideal, einstein, power, gauss, densities, to);
             for (int k = 0; k < Orders; k++) SetInterval(i, k, from, to);
         }
     }
@@ -55,7 +54,7 @@ internal sealed class DiluteSeries
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     public FluidState At(double t_K, double rho_kg_m3)
     {
-        double place = (t_K - _lowest_K) * (1 / Spacing_K);
+        double place = (t_K - Lowest_K) * (1 / Spacing_K);
         int interval = (int)place, row = interval * (Degree + 1) * Rows;
         double delta = rho_kg_m3 / _rhoc_kg_m3, square = delta * delta, times = square * square;
         Vector256<double> x = Vector256.Create(place - interval), powers = Vector256.Create(1, delta, square, square * delta), step = Vector256.Create(times);

@@ -47,7 +47,7 @@ internal sealed class Fluid
     /// <param name="rho_kg_m3">Density, above 0. [kg/m³]</param>
     public FluidState VapourAt(double t_K, double rho_kg_m3)
         => t_K >= DiluteSeries.Lowest_K && t_K < DiluteSeries.Highest_K && rho_kg_m3 <= DiluteSeries.Highest_kg_m3
-            ? (_dilute ??= _equation.Dilute(DiluteSeries.Lowest_K, DiluteSeries.Highest_K)).At(t_K, rho_kg_m3)
+            ? (_dilute ??= _equation.Dilute()).At(t_K, rho_kg_m3)
             : _equation.EnergyAt(t_K, rho_kg_m3);
 
     /// <summary>Density of saturated liquid by a short fit, to start the exact solution from. [kg/m³]</summary>

@@ -91,10 +91,7 @@ internal sealed class HelmholtzEquation
     }
 
     /// <summary>The same equation for a dilute vapour, by a table.</summary>
-    /// <param name="lowest_K">The table's lowest temperature. [K]</param>
-    /// <param name="highest_K">The table's highest temperature. [K]</param>
-    internal DiluteSeries Dilute(double lowest_K, double highest_K)
-        => new(_tc_K, _rhoc_kg_m3, _r_J_kgK, _ideal, _einstein, _power, _gauss, lowest_K, highest_K);
+    internal DiluteSeries Dilute() => new(_tc_K, _rhoc_kg_m3, _r_J_kgK, _ideal, _einstein, _power, _gauss);
 
     private static double IntegerPower(double x, int n)
     {
