@@ -27,8 +27,6 @@ public static class CoachFit
     private const double ClearUse = 8;
     private const double MostLeftOut_frac = 0.2;
     private const int Iterations = 8;
-    private const double Day_s = 86_400;
-    private const double UnknownStart_kg = 20;
 
     /// <summary>Fits a scenario to readings.</summary>
     /// <param name="scenario">The scenario; a fit that it carries already is not used twice.</param>
@@ -52,7 +50,7 @@ public static class CoachFit
         while (true)
         {
             UseLog log = UseLog.Of(kept, cylinder);
-            Found found = Find(new FitRun(scenario, log.Rows, finished, cancel), log);
+            Found found = Find(new FitRun(FitProblem.Of(scenario, log), finished, cancel));
             int worst = Enumerable.Range(0, kept.Count).MaxBy(i => Math.Abs(found.Times[i]));
             bool more = Math.Abs(found.Times[worst]) > Gross && gross.Count < Math.Floor(MostLeftOut_frac * all.Rows.Count);
             if (!leaveOut || !more)
@@ -65,7 +63,7 @@ public static class CoachFit
     }
 
     private sealed record Found(
-        UseLog Log, FitRun Run, FitSteps Steps, FitPrediction Predicted, double[] Z, Matrix<double> Jacobian, Matrix<double> Covariance, Matrix<double> Weights,
+        FitRun Run, FitSteps Steps, FitPrediction Predicted, double[] Z, Matrix<double> Jacobian, Matrix<double> Covariance, Matrix<double> Weights,
         double[] Times, double ChiSquare, int Freedom);
 
     private static void Refuse(Scenario scenario, UseLog log)
@@ -106,26 +104,27 @@ public static class CoachFit
             throw new TooLittleDataException(reasons);
     }
 
-    private static Found Find(FitRun run, UseLog log)
+    private static Found Find(FitRun run)
     {
-        int n = log.Rows.Count;
-        IReadOnlyList<FitPrior> priors = FitPrior.Of(run.Rig);
+        FitProblem problem = run.Problem;
+        int n = problem.Observations.Count;
+        IReadOnlyList<FitPrior> priors = FitPrior.Of(problem.Rig);
         FittedFactors start = priors.Aggregate(FittedFactors.None, (f, p) => f.With(p.Kind, p.Middle));
         FitSteps steps = new(run, priors, start);
         if (steps.Priors.Count == 0)
             throw new TooLittleDataException("nothing that could be learned moves the gas used by more than a few burner cycles");
-        Vector<double> y = Vector<double>.Build.Dense(n, i => log.Rows[i].Contents.Mass_kg);
+        Vector<double> y = Vector<double>.Build.Dense(n, i => problem.Observations[i].Measured);
         double[] z = new double[steps.Priors.Count];
         FitPrediction predicted = run.At(steps.At(z));
-        Slopes slopes = new(steps, n);
+        Slopes slopes = new(steps);
 
         // Errors grow with the use, which the first pass finds.
-        Matrix<double> c = ErrorCovariance(log, run, predicted);
+        Matrix<double> c = problem.Covariance(predicted);
         for (int pass = 0; pass < 2; pass++)
         {
             z = Minimise(run, steps, slopes, y, c, z);
             predicted = run.At(steps.At(z));
-            c = ErrorCovariance(log, run, predicted);
+            c = problem.Covariance(predicted);
         }
 
         Matrix<double> jacobian = slopes.At(z);
@@ -133,12 +132,12 @@ public static class CoachFit
         Matrix<double> w = c.Cholesky().Solve(Matrix<double>.Build.DenseIdentity(n));
         Matrix<double> normal = jacobian.TransposeThisAndMultiply(w * jacobian) + Matrix<double>.Build.DenseIdentity(z.Length);
         Matrix<double> covariance = normal.Cholesky().Solve(Matrix<double>.Build.DenseIdentity(z.Length));
-        Vector<double> r = y - Vector<double>.Build.Dense(predicted.Mass_kg);
+        Vector<double> r = y - Vector<double>.Build.Dense(predicted.Values);
         Vector<double> pulled = w * r;
         Matrix<double> p = w - w * jacobian * covariance * jacobian.Transpose() * w;
         double chi = r * pulled + z.Sum(x => x * x);
         double[] times = [.. Enumerable.Range(0, n).Select(i => p[i, i] > 1e-9 ? pulled[i] / Math.Sqrt(p[i, i]) : 0)];
-        return new(log, run, steps, predicted, z, jacobian, covariance, w, times, chi, Math.Max(1, n - run.Stretches.Count));
+        return new(run, steps, predicted, z, jacobian, covariance, w, times, chi, Math.Max(1, n - problem.Stretches.Count));
     }
 
     // Whitened: y - f(z) has unit covariance, and so has z. One row for each reading, one for each prior.
@@ -148,7 +147,7 @@ public static class CoachFit
         Matrix<double> l = c.Cholesky().Factor;
         Vector<double> White(Vector<double> v) => l.Solve(v);
         IObjectiveModel model = ObjectiveFunction.NonlinearModel(
-            (z, _) => Joined(White(Vector<double>.Build.Dense(run.At(steps.At([.. z])).Mass_kg)), z),
+            (z, _) => Joined(White(Vector<double>.Build.Dense(run.At(steps.At([.. z])).Values)), z),
             (z, _) => l.Solve(slopes.At([.. z])).Stack(Matrix<double>.Build.DenseIdentity(p)),
             Vector<double>.Build.Dense(n + p),
             Joined(White(y), Vector<double>.Build.Dense(p)));
@@ -157,7 +156,7 @@ public static class CoachFit
     }
 
     // The simulator is nearly straight in its parameters: slopes serve until the point has moved by a good part of a prior's spread.
-    private sealed class Slopes(FitSteps steps, int rows)
+    private sealed class Slopes(FitSteps steps)
     {
         private const double Serves = 0.4;
         private double[]? _at;
@@ -166,7 +165,7 @@ public static class CoachFit
         public Matrix<double> At(double[] z)
         {
             if (_at is null || z.Zip(_at).Any(p => Math.Abs(p.First - p.Second) > Serves))
-                (_at, _slopes) = (z, steps.Jacobian(z, rows));
+                (_at, _slopes) = (z, steps.Jacobian(z));
             return _slopes!;
         }
     }
@@ -234,7 +233,7 @@ public static class CoachFit
 
     private static List<FitResidual> Residuals(UseLog all, Found found, List<LogReading> gross)
     {
-        FitPrediction predicted = gross.Count == 0 ? found.Predicted : found.Run.Through(all.Rows).At(found.Steps.At(found.Z));
+        FitPrediction predicted = gross.Count == 0 ? found.Predicted : found.Run.Of(FitProblem.Of(found.Run.Problem.Scenario, all)).At(found.Steps.At(found.Z));
         List<FitResidual> residuals = [];
         int start = 0;
         while (start < all.Rows.Count)
@@ -243,13 +242,13 @@ public static class CoachFit
             while (end < all.Rows.Count && !all.Rows[end].Reading.Filled)
                 end++;
             int[] good = [.. Enumerable.Range(start, end - start).Where(i => !gross.Exists(g => g.Line == all.Rows[i].Reading.Line))];
-            double shift_kg = good.Length == 0 ? 0 : good.Average(i => all.Rows[i].Contents.Mass_kg - predicted.Mass_kg[i]);
+            double shift_kg = good.Length == 0 ? 0 : good.Average(i => all.Rows[i].Contents.Mass_kg - predicted.Values[i]);
             for (int i = start; i < end; i++)
             {
-                double at_kg = predicted.Mass_kg[i] + shift_kg;
+                double at_kg = predicted.Values[i] + shift_kg;
                 bool left = !good.Contains(i);
                 double off_kg = all.Rows[i].Contents.Mass_kg - at_kg;
-                double t = left ? off_kg / all.Rows[i].Contents.Uncertainty_kg : found.Times[found.Log.Rows.ToList().FindIndex(r => r.Reading.Line == all.Rows[i].Reading.Line)];
+                double t = left ? off_kg / all.Rows[i].Contents.Uncertainty_kg : found.Times[found.Run.Problem.Log.Rows.ToList().FindIndex(r => r.Reading.Line == all.Rows[i].Reading.Line)];
                 residuals.Add(new(all.Rows[i], Mass.FromKilograms(at_kg), Mass.FromKilograms(off_kg), t, left || Math.Abs(t) > Gross));
             }
 
@@ -257,41 +256,5 @@ public static class CoachFit
         }
 
         return residuals;
-    }
-
-    // Covariance of the readings about the simulator with the right parameters. It is the sum of: the readings' own errors with what they share;
-    // half a burner cycle, the resolution of a simulated mass; a random walk for what a day brings that the model does not know (doors, cooking,
-    // visitors); the model's lasting error; and, for each interval between fillings, an unknown start, which removes whatever is common to all
-    // of its readings.
-    private static Matrix<double> ErrorCovariance(UseLog log, FitRun run, FitPrediction predicted)
-    {
-        int n = log.Rows.Count;
-        Matrix<double> c = log.Covariance();
-        double[] used = new double[n], walked = new double[n];
-        foreach ((int first, int end) in run.Stretches)
-        {
-            for (int i = first + 1; i < end; i++)
-            {
-                double days = Math.Max((log.Rows[i].Reading.Time - log.Rows[i - 1].Reading.Time).TotalSeconds, 1) / Day_s;
-                double use_kg = predicted.Mass_kg[i - 1] - predicted.Mass_kg[i];
-                used[i] = predicted.Mass_kg[first] - predicted.Mass_kg[i];
-                walked[i] = walked[i - 1] + LogPrediction.Day_frac * LogPrediction.Day_frac * use_kg * use_kg / days;
-            }
-
-            for (int i = first; i < end; i++)
-            {
-                for (int j = first; j < end; j++)
-                    c[i, j] += UnknownStart_kg * UnknownStart_kg + walked[Math.Min(i, j)];
-            }
-        }
-
-        for (int i = 0; i < n; i++)
-        {
-            c[i, i] += 0.25 * predicted.Cycle_kg * predicted.Cycle_kg;
-            for (int j = 0; j < n; j++)
-                c[i, j] += LogPrediction.Lasting_frac * LogPrediction.Lasting_frac * used[i] * used[j];
-        }
-
-        return c;
     }
 }

@@ -1,48 +1,38 @@
 using System.Collections.Concurrent;
 using ColdSim.Model;
 using ColdSim.Model.Engine;
-using ColdSim.Planning.Logs;
 
 namespace ColdSim.Planning.Fits;
 
-/// <summary>What the simulator says at the readings.</summary>
-/// <param name="Mass_kg">Propane left at each. [kg]</param>
+/// <summary>What the simulator says at the observations.</summary>
+/// <param name="Values">At each, in its own unit.</param>
+/// <param name="Used_kg">Gas used over all stretches. [kg]</param>
 /// <param name="Cycle_kg">Gas of one burner cycle, on average. [kg]</param>
-internal sealed record FitPrediction(double[] Mass_kg, double Cycle_kg);
+internal sealed record FitPrediction(double[] Values, double Used_kg, double Cycle_kg);
 
 /// <summary>Runs the simulator through the days of a log, each stretch between fillings from its first reading on.</summary>
 internal sealed class FitRun
 {
-    private readonly Scenario _scenario;
-    private readonly Rig _rig;
-    private readonly IReadOnlyList<LogRow> _rows;
-    private readonly List<(int First, int End)> _stretches = [];
+    private readonly FitProblem _problem;
+    private readonly int[][] _observed;
     private readonly ConcurrentDictionary<FittedFactors, FitPrediction> _known = new();
     private readonly IProgress<int>? _finished;
     private readonly CancellationToken _cancel;
 
-    public FitRun(Scenario scenario, IReadOnlyList<LogRow> rows, IProgress<int>? finished = null, CancellationToken cancel = default)
+    public FitRun(FitProblem problem, IProgress<int>? finished = null, CancellationToken cancel = default)
     {
-        (_scenario, _rig, _rows, _finished, _cancel) = (scenario, scenario.Fit?.Before ?? scenario.Rig, rows, finished, cancel);
-        for (int i = 0; i < rows.Count; i++)
-        {
-            if (i == 0 || rows[i].Reading.Filled)
-                _stretches.Add((i, i + 1));
-            else
-                _stretches[^1] = (_stretches[^1].First, i + 1);
-        }
+        (_problem, _finished, _cancel) = (problem, finished, cancel);
+        _observed = [.. problem.Stretches.Select(ObservedIn)];
     }
 
-    /// <summary>The rig without a fit that the scenario carries.</summary>
-    public Rig Rig => _rig;
-
-    public IReadOnlyList<(int First, int End)> Stretches => _stretches;
-
-    /// <summary>The same through other readings.</summary>
-    public FitRun Through(IReadOnlyList<LogRow> rows) => new(_scenario, rows, _finished, _cancel);
+    /// <summary>What is compared.</summary>
+    public FitProblem Problem => _problem;
 
     /// <summary>For work beside each other that a cancelled run ends; without it a run that is cancelled would look like a fault.</summary>
     public ParallelOptions Cancelled => new() { CancellationToken = _cancel };
+
+    /// <summary>The same for another problem.</summary>
+    public FitRun Of(FitProblem problem) => new(problem, _finished, _cancel);
 
     /// <summary>The prediction with these factors; run once and then kept.</summary>
     public FitPrediction At(FittedFactors factors) => _known.GetOrAdd(factors, Run);
@@ -50,73 +40,48 @@ internal sealed class FitRun
     // A stretch begins from its own reading, so that stretches run side by side, each into its own places.
     private FitPrediction Run(FittedFactors factors)
     {
-        double[] mass_kg = new double[_rows.Count], burnt_kg = new double[_stretches.Count];
-        int[] starts = new int[_stretches.Count];
-        Rig rig = factors.Over(_rig);
-        Parallel.For(0, _stretches.Count, Cancelled, s =>
+        IReadOnlyList<FitStretch> stretches = _problem.Stretches;
+        double[] values = new double[_problem.Observations.Count], burnt_kg = new double[stretches.Count], used_kg = new double[stretches.Count];
+        int[] starts = new int[stretches.Count];
+        Rig rig = factors.Over(_problem.Rig);
+        double heating_J_kg = _problem.Rig.Gas.HeatingValue_J_kg;
+        Parallel.For(0, stretches.Count, Cancelled, s =>
         {
-            (int first, int end) = _stretches[s];
-            mass_kg[first] = Math.Max(0.05, _rows[first].Contents.Mass_kg);
-            if (end - first < 2)
+            FitStretch stretch = stretches[s];
+            for (int i = stretch.FirstRow; i < stretch.EndRow; i++)
+                values[i] = stretch.Start_kg;
+            if (stretch.To <= stretch.From)
                 return;
-            MassAt watch = new(mass_kg, first, [.. Enumerable.Range(first, end - first).Select(i => Since_s(first, i))]);
+            ObservationWatch watch = new(_problem.Observations, _observed[s], values, stretch.From);
             SimulationSettings settings = new()
             {
-                Start = _rows[first].Reading.Time.ToOffset(_scenario.Start.Offset),
-                Duration_s = Since_s(first, end - 1),
-                Step_s = _scenario.Step_s,
-                Undersupplied_frac = _scenario.Criteria.Undersupplied.DecimalFractions,
+                Start = stretch.From.ToOffset(_problem.Scenario.Start.Offset),
+                Duration_s = (stretch.To - stretch.From).TotalSeconds,
+                Step_s = _problem.Scenario.Step_s,
+                Undersupplied_frac = _problem.Scenario.Criteria.Undersupplied.DecimalFractions,
             };
-            new Simulation(rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = mass_kg[first] }] }, _scenario.Weather, settings).Run(watch, _cancel);
+            new Simulation(rig with { Cylinders = [rig.Cylinders[0] with { Contents_kg = stretch.Start_kg }] }, _problem.Scenario.Weather, settings).Run(watch, _cancel);
             watch.Finish();
-            burnt_kg[s] = watch.Burnt_J / _rig.Gas.HeatingValue_J_kg;
+            burnt_kg[s] = watch.Burnt_J / heating_J_kg;
             starts[s] = watch.Starts;
 
             // A base use below zero is no appliance; its gas is given back.
-            for (int i = first; factors.BaseUse_W < 0 && i < end; i++)
-                mass_kg[i] -= factors.BaseUse_W * Since_s(first, i) / _rig.Gas.HeatingValue_J_kg;
+            for (int i = stretch.FirstRow; factors.BaseUse_W < 0 && i < stretch.EndRow; i++)
+                values[i] -= factors.BaseUse_W * (_problem.Observations[i].Time - stretch.From).TotalSeconds / heating_J_kg;
+            used_kg[s] = values[stretch.FirstRow] - values[stretch.EndRow - 1];
         });
 
         _finished?.Report(1);
-        return new(mass_kg, starts.Sum() == 0 ? 0 : burnt_kg.Sum() / starts.Sum());
+        return new(values, used_kg.Sum(), starts.Sum() == 0 ? 0 : burnt_kg.Sum() / starts.Sum());
     }
 
-    private double Since_s(int first, int i) => (_rows[i].Reading.Time - _rows[first].Reading.Time).TotalSeconds;
-
-    private sealed class MassAt(double[] mass_kg, int first, double[] times_s) : IRunObserver
-    {
-        private int _next = 1;
-        private double _last_kg = mass_kg[first];
-
-        public double Burnt_J { get; private set; }
-
-        public int Starts { get; private set; }
-
-        public void Stepped(StepRecord record)
-        {
-            double step_s = record.To.Time_s - record.From.Time_s;
-            while (_next < times_s.Length && times_s[_next] <= record.To.Time_s + 1e-6)
-            {
-                double x = Math.Clamp((times_s[_next] - record.From.Time_s) / step_s, 0, 1);
-                mass_kg[first + _next++] = record.From.Propane_kg + x * (record.To.Propane_kg - record.From.Propane_kg);
-            }
-
-            _last_kg = record.To.Propane_kg;
-            if (record.BurnerLit)
-                Burnt_J += record.Given_W * step_s;
-        }
-
-        public void Happened(in SimulationEvent happened, in Snapshot moment)
-        {
-            if (happened.Kind == EventKind.BurnerOn)
-                Starts++;
-        }
-
-        // After a cylinder has ended the run there is nothing more to predict.
-        public void Finish()
-        {
-            while (_next < times_s.Length)
-                mass_kg[first + _next++] = _last_kg;
-        }
-    }
+    // The stretch's own rows after its first, which is its start, and whatever else was measured in its time.
+    private int[] ObservedIn(FitStretch stretch)
+        =>
+        [
+            .. Enumerable.Range(0, _problem.Observations.Count)
+                .Where(i => i < _problem.Log.Rows.Count ? i > stretch.FirstRow && i < stretch.EndRow
+                    : _problem.Observations[i].Time >= stretch.From && _problem.Observations[i].Time <= stretch.To)
+                .OrderBy(i => _problem.Observations[i].Time).ThenBy(i => i),
+        ];
 }

@@ -45,16 +45,17 @@ internal sealed class FitSteps
         return factors;
     }
 
-    /// <summary>Change of each reading's mass per spread of each parameter. [kg]</summary>
-    public Matrix<double> Jacobian(IReadOnlyList<double> z, int rows)
+    /// <summary>Change of each observation's value per spread of each parameter, in the observation's unit.</summary>
+    public Matrix<double> Jacobian(IReadOnlyList<double> z)
     {
+        int rows = _run.Problem.Observations.Count;
         Matrix<double> j = Matrix<double>.Build.Dense(rows, _priors.Count);
         double[][] sides = new double[2 * _priors.Count][];
         Parallel.For(0, sides.Length, _run.Cancelled, k =>
         {
             double[] moved = [.. z];
             moved[k / 2] += k % 2 == 0 ? _steps[k / 2] : -_steps[k / 2];
-            sides[k] = _run.At(At(moved)).Mass_kg;
+            sides[k] = _run.At(At(moved)).Values;
         });
         for (int p = 0; p < _priors.Count; p++)
         {
@@ -71,17 +72,12 @@ internal sealed class FitSteps
         double step = Start;
         for (int doublings = 0; doublings <= Doublings; doublings++, step *= 2)
         {
-            double up_kg = Used_kg(at.With(prior.Kind, middle + step * prior.Spread)), down_kg = Used_kg(at.With(prior.Kind, middle - step * prior.Spread));
+            double up_kg = _run.At(at.With(prior.Kind, middle + step * prior.Spread)).Used_kg;
+            double down_kg = _run.At(at.With(prior.Kind, middle - step * prior.Spread)).Used_kg;
             if (Math.Abs(up_kg - down_kg) > Cycles * cycle_kg)
                 return step;
         }
 
         return 0;
-    }
-
-    private double Used_kg(FittedFactors factors)
-    {
-        double[] mass_kg = _run.At(factors).Mass_kg;
-        return _run.Stretches.Sum(s => mass_kg[s.First] - mass_kg[s.End - 1]);
     }
 }

@@ -37,7 +37,7 @@ public class FitTests(ITestOutputHelper output)
     public void A_difference_spans_more_than_a_few_burner_cycles()
     {
         SyntheticLog log = SyntheticLog.Of(7);
-        FitRun run = new(log.Scenario, UseLog.Of(log.Readings, GaugedCylinder.Of(log.Scenario.Rig.Cylinders[0])).Rows);
+        FitRun run = new(FitProblem.Of(log.Scenario, UseLog.Of(log.Readings, log.Scenario.Rig)));
         FittedFactors middle = FitPrior.Of(log.Scenario.Rig).Aggregate(FittedFactors.None, (f, p) => f.With(p.Kind, p.Middle));
         FitSteps steps = new(run, FitPrior.Of(log.Scenario.Rig), middle);
         double cycle_kg = run.At(middle).Cycle_kg;
@@ -47,7 +47,7 @@ public class FitTests(ITestOutputHelper output)
         {
             double[] up = new double[steps.Priors.Count], down = new double[steps.Priors.Count];
             (up[i], down[i]) = (steps.Steps[i], -steps.Steps[i]);
-            double moved_kg = Math.Abs(run.At(steps.At(up)).Mass_kg[^1] - run.At(steps.At(down)).Mass_kg[^1]);
+            double moved_kg = Math.Abs(run.At(steps.At(up)).Values[^1] - run.At(steps.At(down)).Values[^1]);
             Assert.True(moved_kg > 4 * cycle_kg, $"{steps.Priors[i].Kind}: {moved_kg} kg against a cycle of {cycle_kg} kg");
         }
     }
@@ -96,12 +96,12 @@ public class FitTests(ITestOutputHelper output)
     public void Stretches_combined_equal_the_stretches_alone()
     {
         SyntheticLog log = SyntheticLog.Of(17, days: 6, filledAt: 6);
-        IReadOnlyList<LogRow> rows = UseLog.Of(log.Readings, GaugedCylinder.Of(log.Scenario.Rig.Cylinders[0])).Rows;
-        FitRun both = new(log.Scenario, rows);
-        Assert.Equal(2, both.Stretches.Count);
+        FitRun Through(IEnumerable<LogReading> readings) => new(FitProblem.Of(log.Scenario, UseLog.Of(readings, log.Scenario.Rig)));
+        FitRun both = Through(log.Readings);
+        Assert.Equal(2, both.Problem.Stretches.Count);
         FitPrediction together = both.At(FittedFactors.None), again = both.At(FittedFactors.None with { });
-        double[] alone = [.. new FitRun(log.Scenario, [.. rows.Take(6)]).At(FittedFactors.None).Mass_kg, .. new FitRun(log.Scenario, [.. rows.Skip(6)]).At(FittedFactors.None).Mass_kg];
-        Assert.Equal(alone, together.Mass_kg);
+        double[] alone = [.. Through(log.Readings.Take(6)).At(FittedFactors.None).Values, .. Through(log.Readings.Skip(6)).At(FittedFactors.None).Values];
+        Assert.Equal(alone, together.Values);
         Assert.Same(together, again);
     }
 

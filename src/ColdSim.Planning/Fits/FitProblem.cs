@@ -1,0 +1,75 @@
+using ColdSim.Model;
+using ColdSim.Planning.Logs;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace ColdSim.Planning.Fits;
+
+/// <summary>A stretch of a log between fillings, through which the simulator is run from its first reading on.</summary>
+/// <param name="FirstRow">Its first row in the log.</param>
+/// <param name="EndRow">The row after its last.</param>
+/// <param name="From">When it begins.</param>
+/// <param name="To">When it ends.</param>
+/// <param name="Start_kg">What the cylinder holds when it begins. [kg]</param>
+internal sealed record FitStretch(int FirstRow, int EndRow, DateTimeOffset From, DateTimeOffset To, double Start_kg);
+
+/// <summary>What a fit compares: the observations, the errors that may separate them from the simulator, and the stretches to be run.</summary>
+internal sealed class FitProblem
+{
+    private const double Least_kg = 0.05;
+
+    private FitProblem(Scenario scenario, UseLog log, IReadOnlyList<FitStretch> stretches)
+    {
+        (Scenario, Log, Stretches) = (scenario, log, stretches);
+        Rig = scenario.Fit?.Before ?? scenario.Rig;
+        Observations = [.. log.Rows.Select(r => new ContentsObservation(r))];
+        Errors = [new ContentsErrors(log, stretches)];
+    }
+
+    /// <summary>The scenario.</summary>
+    public Scenario Scenario { get; }
+
+    /// <summary>The rig without a fit that the scenario carries.</summary>
+    public Rig Rig { get; }
+
+    /// <summary>The log, whose rows are the first observations.</summary>
+    public UseLog Log { get; }
+
+    /// <summary>What was measured: the log's rows in their order, then whatever else there is.</summary>
+    public IReadOnlyList<FitObservation> Observations { get; }
+
+    /// <summary>What may separate the observations from the simulator with the right parameters.</summary>
+    public IReadOnlyList<IFitErrors> Errors { get; }
+
+    /// <summary>The stretches of the log between fillings.</summary>
+    public IReadOnlyList<FitStretch> Stretches { get; }
+
+    /// <summary>The problem of a log of one cylinder.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="log">Its log, with at least one row.</param>
+    public static FitProblem Of(Scenario scenario, UseLog log)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(log);
+        List<FitStretch> stretches = [];
+        for (int i = 0; i < log.Rows.Count; i++)
+        {
+            LogRow row = log.Rows[i];
+            if (i == 0 || row.Reading.Filled)
+                stretches.Add(new(i, i + 1, row.Reading.Time, row.Reading.Time, Math.Max(Least_kg, row.Contents.Mass_kg)));
+            else
+                stretches[^1] = stretches[^1] with { EndRow = i + 1, To = row.Reading.Time };
+        }
+
+        return new(scenario, log, stretches);
+    }
+
+    /// <summary>Covariance of the observations about the simulator with the right parameters, each in its own unit.</summary>
+    /// <param name="predicted">What the simulator says at them.</param>
+    public Matrix<double> Covariance(FitPrediction predicted)
+    {
+        Matrix<double> covariance = Matrix<double>.Build.Dense(Observations.Count, Observations.Count);
+        foreach (IFitErrors errors in Errors)
+            errors.AddTo(covariance, predicted);
+        return covariance;
+    }
+}
