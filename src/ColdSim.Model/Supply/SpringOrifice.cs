@@ -140,7 +140,7 @@ internal readonly struct SpringOrifice
     }
 
     // While the stage regulates: the spring's band is narrow against the pressures, so the orifice hardly feels it and two or three
-    // passes settle the value. NaN where it is wide open.
+    // passes settle the value. NaN where it is wide open, and where an inlet near lock-up keeps the passes from settling.
     private double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
     {
         double band_Pa = _lockUp_Pa - _wideOpen_Pa;
@@ -153,10 +153,10 @@ internal readonly struct SpringOrifice
             if (!(opening < 1)) return double.NaN;
             double before_Pa = outlet_Pa;
             outlet_Pa = _lockUp_Pa - band_Pa * opening;
-            if (Math.Abs(outlet_Pa - before_Pa) < RegulatedTolerance * band_Pa) break;
+            if (Math.Abs(outlet_Pa - before_Pa) < RegulatedTolerance * band_Pa) return outlet_Pa;
         }
 
-        return outlet_Pa;
+        return double.NaN;
     }
 
     // Residual of the flow as a function of outlet pressure.

@@ -232,6 +232,32 @@ public class EnclosureTests
         Assert.InRange(events.Liquid, 1, 6);
     }
 
+    // What a blanket makes and does not bring to the liquid warms the air within; heat to the steady dry wall takes some of it back.
+    [Fact]
+    public void With_a_blanket_the_air_gets_what_does_not_reach_the_liquid()
+    {
+        WeatherSample weather = Some.Weather(253);
+        CylinderBody body = new(Some.Cylinder("20 lb", Within) with { Blanket = new() { Power_W = 100 } });
+        EnclosedCylinder one = Enclosed(body, 0.6, 250, 100);
+        double air_K = Air_K(Cover with { FixedLoss_W_K = 2, SkyView_frac = 0 }, weather, [one]);
+        HeatCoupling c = HeatCoupling.At(body, EnclosureBody.Within(weather, air_K), one.Liquid_m3, 0, 250, default);
+
+        // Into the liquid goes, with the wall steady and the air as its outside, this; the rest of the 100 W leaves through the cover.
+        double liquid_W = c.Heat_W(250, 100, 0);
+        double stack_m3_s = Openings.Stack_m3_s(Cover.LowOpening_m2, Cover.HighOpening_m2, Cover.OpeningHeight_m, air_K, 253);
+        double out_W = (2 + Some.Sea_Pa / (287.05 * 253) * AirHeat_J_kgK * stack_m3_s) * (air_K - 253);
+        Assert.Equal(100 - liquid_W, out_W, 0.5);
+        Assert.True(air_K > 254);
+    }
+
+    [Fact]
+    public void A_box_that_nothing_passes_has_the_air_outside()
+    {
+        EnclosureSpecification shut = Cover with { FixedLoss_W_K = 0, LowOpening_m2 = 0, HighOpening_m2 = 0, SkyView_frac = 0 };
+        Assert.Equal(253, new EnclosureBody(shut).Air_K(Some.Weather(253), [], double.NaN, 270));
+        Assert.Equal(293, new EnclosureBody(shut with { Coach_W_K = 2 }).Air_K(Some.Weather(253), [], 293, 270), 1e-4);
+    }
+
     private sealed class Counting : IRunObserver
     {
         public int Liquid { get; private set; }

@@ -191,4 +191,92 @@ public class GasSupplyTests
         supply.SetFull(0, 1e-5);
         Assert.True(supply.At(95_000, 85_000, 250).IsFull);
     }
+
+    [Fact]
+    public void A_valve_that_moves_and_a_full_flow_that_changes_say_so()
+    {
+        GasSupply supply = new(Regulator, [new GasLoad(1e-5, 2400), new GasLoad(2e-5, 2600)]);
+        Assert.False(supply.Set(0, false));
+        Assert.True(supply.Set(0, true));
+        Assert.False(supply.Set(0, true));
+        Assert.False(supply.SetFull(0, 1e-5));
+        Assert.True(supply.SetFull(0, 3e-5));
+        Assert.Equal(3e-5, supply.Demand_kg_s, 1e-18);
+        Assert.True(supply.SetFull(1, 4e-5));
+        Assert.Equal(3e-5, supply.Demand_kg_s, 1e-18);
+        Assert.True(supply.Set(1, true));
+        Assert.Equal(7e-5, supply.Demand_kg_s, 1e-18);
+        Assert.True(supply.Set(0, false));
+        Assert.Equal(4e-5, supply.Demand_kg_s, 1e-18);
+    }
+
+    [Fact]
+    public void Beyond_the_whole_demand_the_pressure_goes_on_with_the_squared_flow()
+    {
+        GasSupply supply = Open(new GasLoad(1e-4, 2000), new GasLoad(2e-4, 2600));
+        Assert.Equal(2600, supply.DeliveryAtFlow_Pa(3e-4), 1e-9);
+        Assert.Equal(4 * 2600, supply.DeliveryAtFlow_Pa(6e-4), 1e-9);
+    }
+
+    [Fact]
+    public void A_supply_that_gives_all_delivers_at_what_the_regulator_holds_at_that_flow()
+    {
+        GasSupply supply = Open(new GasLoad(4e-4, 2400));
+        SupplyPoint point = supply.At(500_000, Sea_Pa, 260);
+        Assert.True(point.IsFull);
+        Assert.Equal(Regulator.Delivery_Pa(4e-4, 500_000, Sea_Pa, 260), supply.Delivery_Pa(point, 500_000, Sea_Pa, 260));
+        Assert.True(supply.Delivery_Pa(point, 500_000, Sea_Pa, 260) < Regulator.LockUp_Pa - 100);
+    }
+
+    [Fact]
+    public void Without_a_flow_the_delivery_pressure_is_that_of_the_cylinder_up_to_lock_up_and_never_below_air()
+    {
+        GasSupply shut = new(Regulator, [new GasLoad(1e-4, 2400)]);
+        SupplyPoint none = shut.At(500_000, Sea_Pa, 260);
+        Assert.Equal((0.0, true), (none.Flow_kg_s, none.IsFull));
+        Assert.Equal(1000, shut.Delivery_Pa(none, new FeedPressures(Sea_Pa + 1000, 0, 260), Sea_Pa), 1e-9);
+        Assert.Equal(1500, shut.Delivery_Pa(none, new FeedPressures(Sea_Pa + 1000, Sea_Pa + 1500, 260), Sea_Pa), 1e-9);
+        Assert.Equal(0, shut.Delivery_Pa(none, new FeedPressures(Sea_Pa - 1000, 0, 260), Sea_Pa));
+    }
+
+    [Fact]
+    public void The_least_satisfied_of_the_open_appliances_is_the_one_that_needs_the_most_pressure()
+    {
+        GasSupply supply = Open(new GasLoad(4e-4, 1600), new GasLoad(1e-5, 2500), new GasLoad(1e-6, 3600));
+        supply.Set(2, false);
+        SupplyPoint point = new(2e-4, 400);
+        Assert.Equal(0.4, supply.LowestSatisfied_frac(point), 1e-12);
+        Assert.Equal(0.5 * 4e-4, supply.Taken_kg_s(0, point), 1e-15);
+        Assert.Equal(1, supply.LowestSatisfied_frac(new SupplyPoint(4.1e-4, double.NaN)));
+    }
+
+    // Near the most that the second stage passes, a little thinner air or warmer gas needs very much more inlet pressure.
+    [Fact]
+    public void A_kept_solution_does_not_outlive_the_air_and_gas_in_which_the_second_stage_just_passes()
+        => Gen.Select(Gen.Double[0.985, 1.015], Gen.Double[-500, 500], Gen.Double[-10, 10]).Sample((part, air_Pa, gas_K) =>
+        {
+            double demand_kg_s = part * Regulator.Flow_kg_s(2400, 900_000, 90_000, 260);
+            GasSupply kept = Open(new GasLoad(demand_kg_s, 2400)), anew = Open(new GasLoad(demand_kg_s, 2400));
+            kept.At(900_000, 90_000, 260);
+            SupplyPoint now = kept.At(900_000, 90_000 + air_Pa, 260 + gas_K), first = anew.At(900_000, 90_000 + air_Pa, 260 + gas_K);
+            Assert.Equal(first.Flow_kg_s, now.Flow_kg_s, 1e-6 * demand_kg_s);
+            if (now.IsFull) Assert.True(Regulator.Flow_kg_s(2400, 900_000, 90_000 + air_Pa, 260 + gas_K) >= demand_kg_s * (1 - 1e-6));
+        }, iter: 1000);
+
+    [Fact]
+    public void Two_appliances_of_one_flow_and_two_pressures_are_not_taken_for_each_other()
+        => Gen.Select(Gen.Double[1e-4, 3e-4], Gen.Double[103_000, 200_000]).Sample((flow_kg_s, cylinder_Pa) =>
+        {
+            GasSupply supply = new(Regulator, [new GasLoad(flow_kg_s, 500), new GasLoad(flow_kg_s, 2700)]);
+            foreach (int one in (int[])[0, 1, 0])
+            {
+                supply.Set(one, true);
+                GasSupply anew = new(Regulator, [new GasLoad(flow_kg_s, 500), new GasLoad(flow_kg_s, 2700)]);
+                anew.Set(one, true);
+                SupplyPoint point = supply.At(cylinder_Pa, Sea_Pa, 250), fresh = anew.At(cylinder_Pa, Sea_Pa, 250);
+                Assert.Equal(fresh.IsFull, point.IsFull);
+                Assert.Equal(fresh.Flow_kg_s, point.Flow_kg_s, 1e-9);
+                supply.Set(one, false);
+            }
+        }, iter: 1000);
 }

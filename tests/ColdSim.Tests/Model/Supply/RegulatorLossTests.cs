@@ -101,4 +101,56 @@ public class RegulatorLossTests
             else Assert.Equal(regulator.Flow_kg_s(point.Delivery_Pa, feed, Sea_Pa), point.Flow_kg_s, 2e-3 * Rated_kg_s);
         }, iter: 2000);
     }
+
+    [Fact]
+    public void Behind_a_hose_flows_what_flows_without_it_at_the_pressure_before_the_hose()
+        => Gen.Select(Gen.Double[0, 2900], Gen.Double[3000, 400_000], Gen.Double[220, 310]).Sample((delivery_Pa, gauge_Pa, gas_K) =>
+        {
+            double flow_kg_s = Flow_kg_s(Hose, delivery_Pa, gauge_Pa, Sea_Pa, gas_K), part = flow_kg_s / Rated_kg_s;
+            Assert.Equal(Flow_kg_s(Regulator, delivery_Pa + part * part * 0.5 * InchOfWater_Pa, gauge_Pa, Sea_Pa, gas_K), flow_kg_s, 1e-5 * Rated_kg_s);
+            double before_Pa = Regulator.SufficientInlet_Pa(0.5 * Rated_kg_s, 2000 + 0.25 * 0.5 * InchOfWater_Pa, Sea_Pa, gas_K);
+            Assert.Equal(1, Hose.SufficientInlet_Pa(0.5 * Rated_kg_s, 2000, Sea_Pa, gas_K) / before_Pa, 1e-9);
+        }, iter: 2000);
+
+    [Fact]
+    public void No_flow_needs_only_the_delivery_pressure()
+        => Assert.Equal(Sea_Pa + 2000, Hose.SufficientInlet_Pa(0, 2000, Sea_Pa, 250));
+
+    // What gives all is asked first whether it still does; with hose and pigtail that must be the same answer.
+    [Fact]
+    public void A_supply_that_gave_all_a_moment_ago_gives_what_a_new_one_does()
+    {
+        TwoStageRegulator regulator = new(Plate with { PigtailLoss_Pa = 3 * Psi_Pa, HoseLoss_Pa = 2 * InchOfWater_Pa }, HeatingValue_J_kg);
+        Gen.Select(Gen.Double[0.3, 0.98], Gen.Double[0.9, 1.04], Gen.Double[220, 300]).Sample((part, over, gas_K) =>
+        {
+            double demand_kg_s = part * Rated_kg_s, least_Pa = regulator.SufficientInlet_Pa(demand_kg_s, 2000, Sea_Pa, gas_K);
+            if (!double.IsFinite(least_Pa)) return;
+            GasSupply was = Open(), anew = Open();
+            SupplyPoint full = was.At(new FeedPressures(1.03 * least_Pa, 0, gas_K), Sea_Pa);
+            Assert.True(full.IsFull);
+            FeedPressures feed = new(over * least_Pa, 0, gas_K);
+            SupplyPoint now = was.At(feed, Sea_Pa), first = anew.At(feed, Sea_Pa);
+            Assert.Equal(first.Flow_kg_s, now.Flow_kg_s, 1e-6 * demand_kg_s);
+            if (now.IsFull) Assert.True(regulator.Flow_kg_s(2000, feed, Sea_Pa) >= demand_kg_s * (1 - 1e-4));
+            else Assert.Equal(regulator.Flow_kg_s(now.Delivery_Pa, feed, Sea_Pa), now.Flow_kg_s, 1e-4 * demand_kg_s);
+
+            GasSupply Open()
+            {
+                GasSupply supply = new(regulator, [new GasLoad(demand_kg_s, 2000)]);
+                supply.Set(0, true);
+                return supply;
+            }
+        }, iter: 1500);
+    }
+
+    [Fact]
+    public void A_plate_without_figures_is_that_of_160_000_Btu_an_hour_at_11_inches()
+    {
+        Assert.Equal(46_891, Plate.RatedFlow_W, 1.0);
+        Assert.Equal(206_843, Plate.RatedInlet_Pa, 1.0);
+        Assert.Equal(2740, Plate.SetPoint_Pa, 1.0);
+        Assert.Equal(274, Plate.Droop_Pa, 0.1);
+        Assert.Equal(68_948, Plate.Intermediate_Pa, 1.0);
+        Assert.Equal(10_342, Plate.IntermediateDroop_Pa, 1.0);
+    }
 }

@@ -1,0 +1,128 @@
+using ColdSim.Model.Supply;
+using ColdSim.Physics.MoistAir;
+using CsCheck;
+using Xunit;
+
+namespace ColdSim.Tests.Model.Supply;
+
+/// <summary>One stage alone: where it opens, what it loses before it, where it shuts, and the pressures found from a flow.</summary>
+public class SpringOrificeTests
+{
+    private const double Sea_Pa = StandardAtmosphere.SeaLevel_Pa;
+    private const double RatingGas_K = 288.15;
+    private const double Rated_kg_s = 1e-3;
+    private const double Inlet_Pa = 400_000;
+
+    // Wide open up to 40 kPa gauge, shut from 60.
+    private static SpringOrifice Stage(double least_Pa = 0, double loss_Pa = 0) => new(50_000, 10_000, Rated_kg_s, Inlet_Pa, Sea_Pa, RatingGas_K, least_Pa, loss_Pa);
+
+    // Weymouth: the fall of the squared pressure goes with the squared flow and the absolute temperature.
+    private static double SquaredLoss_Pa2(double loss_Pa, double flow_kg_s, double gas_K)
+        => ((Inlet_Pa + loss_Pa) * (Inlet_Pa + loss_Pa) - Inlet_Pa * Inlet_Pa) * Math.Pow(flow_kg_s / Rated_kg_s, 2) * gas_K / RatingGas_K;
+
+    [Fact]
+    public void It_passes_its_rated_flow_wide_open_at_sea_level()
+    {
+        Assert.Equal(Rated_kg_s, Stage().Flow_kg_s(Inlet_Pa, Sea_Pa + 40_000, Sea_Pa, RatingGas_K), 1e-15);
+
+        // Not choked: rated at 200 kPa into 141, which a hole of the same size passes less of than into 100.
+        SpringOrifice slow = new(50_000, 10_000, Rated_kg_s, 200_000, Sea_Pa, RatingGas_K);
+        Assert.Equal(Rated_kg_s, slow.Flow_kg_s(200_000, Sea_Pa + 40_000, Sea_Pa, RatingGas_K), 1e-15);
+        Assert.True(slow.Flow_kg_s(200_000, Sea_Pa, Sea_Pa, RatingGas_K) > 1.02 * Rated_kg_s);
+    }
+
+    [Theory]
+    [InlineData(1.001, 1)]
+    [InlineData(0.975, 0.75)]
+    [InlineData(0.95, 0.5)]
+    [InlineData(0.925, 0.25)]
+    [InlineData(0.899, 0)]
+    public void It_shuts_over_the_last_tenth_of_its_least_inlet(double part, double open_frac)
+    {
+        double inlet_Pa = Sea_Pa + part * 200_000;
+        double whole_kg_s = Stage().Flow_kg_s(inlet_Pa, Sea_Pa + 20_000, Sea_Pa, 260);
+        Assert.Equal(open_frac * whole_kg_s, Stage(least_Pa: 200_000).Flow_kg_s(inlet_Pa, Sea_Pa + 20_000, Sea_Pa, 260), 1e-12);
+    }
+
+    // The end of the pigtail is what the valve feels.
+    [Theory]
+    [InlineData(10_000)]
+    [InlineData(40_000)]
+    public void With_a_pigtail_it_shuts_by_the_pressure_that_is_left_at_its_end(double behind_Pa)
+    {
+        SpringOrifice lossy = Stage(least_Pa: 200_000, loss_Pa: 30_000), plain = Stage(least_Pa: 200_000);
+        for (double gauge_Pa = 150_000; gauge_Pa < 260_000; gauge_Pa += 5000)
+        {
+            double inlet_Pa = Sea_Pa + gauge_Pa, flow_kg_s = lossy.Flow_kg_s(inlet_Pa, Sea_Pa + behind_Pa, Sea_Pa, 260);
+            double end_Pa = Math.Sqrt(inlet_Pa * inlet_Pa - SquaredLoss_Pa2(30_000, flow_kg_s, 260));
+            Assert.Equal(plain.Flow_kg_s(end_Pa, Sea_Pa + behind_Pa, Sea_Pa, 260), flow_kg_s, 1e-9);
+            if (gauge_Pa <= 180_000) Assert.Equal(0, flow_kg_s);
+        }
+    }
+
+    [Fact]
+    public void A_pigtail_costs_squared_pressure_by_the_squared_flow_choked_or_not_and_partly_open()
+        => Gen.Select(Gen.Double[1_000, 600_000], Gen.Double[0, 59_000], Gen.Double[500, 100_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((gauge_Pa, behind_Pa, loss_Pa, air_Pa, gas_K) =>
+        {
+            double inlet_Pa = air_Pa + gauge_Pa, outlet_Pa = air_Pa + behind_Pa, flow_kg_s = Stage(loss_Pa: loss_Pa).Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K);
+            if (inlet_Pa <= outlet_Pa)
+            {
+                Assert.Equal(0, flow_kg_s);
+                return;
+            }
+
+            // The plain stage falls steeply where hardly any pressure is left, so that the squared pressures are compared there.
+            double left_Pa2 = inlet_Pa * inlet_Pa - SquaredLoss_Pa2(loss_Pa, flow_kg_s, gas_K);
+            Assert.True(left_Pa2 >= outlet_Pa * outlet_Pa * (1 - 1e-9));
+            Assert.Equal(Stage().Flow_kg_s(Math.Sqrt(left_Pa2), outlet_Pa, air_Pa, gas_K), flow_kg_s, 1e-6 * Rated_kg_s);
+        }, iter: 3000);
+
+    [Fact]
+    public void The_outlet_behind_a_pigtail_is_the_one_behind_what_the_pigtail_leaves()
+        => Gen.Select(Gen.Double[0.01, 1.5], Gen.Double[20_000, 600_000], Gen.Double[500, 100_000], Gen.Double[220, 310]).Sample((part, gauge_Pa, loss_Pa, gas_K) =>
+        {
+            double inlet_Pa = Sea_Pa + gauge_Pa, left_Pa2 = inlet_Pa * inlet_Pa - SquaredLoss_Pa2(loss_Pa, part * Rated_kg_s, gas_K);
+            double outlet_Pa = Stage(loss_Pa: loss_Pa).Outlet_Pa(part * Rated_kg_s, inlet_Pa, Sea_Pa, gas_K);
+            double plain_Pa = left_Pa2 > 0 ? Stage().Outlet_Pa(part * Rated_kg_s, Math.Sqrt(left_Pa2), Sea_Pa, gas_K) : double.NaN;
+            if (double.IsNaN(plain_Pa)) Assert.True(double.IsNaN(outlet_Pa));
+            else Assert.Equal(plain_Pa, outlet_Pa, 1e-2);
+        }, iter: 3000);
+
+    [Fact]
+    public void The_outlet_is_the_pressure_at_which_the_flow_passes_and_none_where_it_never_does()
+        => Gen.Select(Gen.Double[0.001, 2], Gen.Double[-20_000, 600_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((part, gauge_Pa, air_Pa, gas_K) =>
+        {
+            SpringOrifice stage = Stage();
+            double flow_kg_s = part * Rated_kg_s, inlet_Pa = air_Pa + gauge_Pa, most_kg_s = stage.Flow_kg_s(inlet_Pa, air_Pa, air_Pa, gas_K);
+            double outlet_Pa = stage.Outlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K);
+            if (flow_kg_s > most_kg_s * (1 + 1e-9))
+            {
+                Assert.True(double.IsNaN(outlet_Pa));
+                return;
+            }
+
+            Assert.InRange(outlet_Pa, 0, 60_000);
+
+            // While it regulates, to a thousandth of the spring's band.
+            double less_kg_s = stage.Flow_kg_s(inlet_Pa, air_Pa + outlet_Pa + 25, air_Pa, gas_K), more_kg_s = stage.Flow_kg_s(inlet_Pa, air_Pa + outlet_Pa - 25, air_Pa, gas_K);
+            Assert.InRange(flow_kg_s, less_kg_s * (1 - 1e-6), more_kg_s * (1 + 1e-6));
+        }, iter: 5000);
+
+    [Fact]
+    public void The_least_inlet_is_the_one_at_which_the_flow_passes_pigtail_or_not()
+        => Gen.Select(Gen.Double[0.01, 1.5], Gen.Double[0, 55_000], Gen.Bool, Gen.Double[220, 310]).Sample((part, behind_Pa, lossy, gas_K) =>
+        {
+            SpringOrifice stage = Stage(loss_Pa: lossy ? 20_000 : 0);
+            double inlet_Pa = stage.LeastInlet_Pa(part * Rated_kg_s, Sea_Pa + behind_Pa, Sea_Pa, gas_K, 5e6);
+            Assert.Equal(part * Rated_kg_s, stage.Flow_kg_s(inlet_Pa, Sea_Pa + behind_Pa, Sea_Pa, gas_K), 2e-5 * Rated_kg_s);
+            Assert.Equal(double.PositiveInfinity, stage.LeastInlet_Pa(part * Rated_kg_s, Sea_Pa + 60_000, Sea_Pa, gas_K, 5e6));
+        }, iter: 2000);
+
+    [Fact]
+    public void Wide_open_it_passes_what_a_hole_does_whatever_its_spring_would()
+    {
+        Assert.Equal(Rated_kg_s, Stage().WideOpen_kg_s(Inlet_Pa, Sea_Pa + 55_000, RatingGas_K), 1e-15);
+        Assert.Equal(0.5 * Rated_kg_s, Stage().WideOpen_kg_s(0.5 * Inlet_Pa, 100_000, RatingGas_K), 1e-15);
+        Assert.Equal(0, Stage().WideOpen_kg_s(100_000, 100_000, RatingGas_K));
+    }
+}
