@@ -4,7 +4,6 @@ using ColdSim.App.Text.Answers;
 using ColdSim.Files;
 using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios;
-using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Purchases;
@@ -14,8 +13,6 @@ namespace ColdSim.App.Commands;
 /// <summary><c>coldsim buy</c>: cylinders that can be bought, side by side for one rig and one weather record.</summary>
 internal static class BuyCommand
 {
-    private const int MostNights = 1200;
-
     public static Command Of(Host host)
     {
         Argument<string> file = CommonOptions.File("Scenario file, with a furnace and a coach; its weather is the record unless --weather "
@@ -40,9 +37,10 @@ internal static class BuyCommand
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host, parsed.GetValue(weather));
-            Check(scenario, path);
-            bool us = parsed.UnitStyle(units).IsUs, metric = StandardSize.Find(scenario.Rig.Cylinders[0].Name)?.IsMetric ?? !us;
-            IReadOnlyList<SetUp> setUps = SetUp.Usual(metric);
+            if (PurchaseText.Refusal(scenario) is { } refusal)
+                throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' {refusal}");
+            bool us = parsed.UnitStyle(units).IsUs;
+            IReadOnlyList<SetUp> setUps = SetUp.For(scenario.Rig, metric: !us);
             Price? gas = parsed.GetValue(price) is { } text
                 ? PriceText.Read(text, each: true)
                     ?? throw CommandFault.Input($"coldsim: --price: '{Quote.Of(text)}' is not a price, such as \"$4.35/gal\", \"2.60 per "
@@ -60,18 +58,5 @@ internal static class BuyCommand
                 Json = JsonReport.Write,
             };
         }
-    }
-
-    private static void Check(Scenario scenario, string path)
-    {
-        string? fault = scenario.Rig.Furnace is null || scenario.Rig.Coach is null
-            ? "has no [furnace] or no [coach]; what is compared is what a furnace burns"
-            : scenario.Trip is not null ? "has stops or refills; 'buy' stays in one place and fills up when it has to. Take them out of a "
-                + "copy of the file"
-            : (scenario.Weather.Last - scenario.Start).TotalDays is > MostNights and var days
-                ? $"has weather of {days:0} days; give a record of at most {MostNights}, such as one winter"
-            : null;
-        if (fault is not null)
-            throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' {fault}");
     }
 }

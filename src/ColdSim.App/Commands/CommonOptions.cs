@@ -70,11 +70,8 @@ internal static class CommonOptions
     /// <summary>A common size of cylinder by its name, or what is wrong with the name.</summary>
     public static StandardSize? Size(string name, string option, out string fault)
     {
-        StandardSize? size = StandardSize.Find(name);
-        fault = size is not null ? ""
-            : CountedSize.Find(name) is { } counted
-                ? string.Create(CultureInfo.InvariantCulture, $"{option}: '{Quote.Of(name)}' is {counted.Count} cylinders; give one size, such as {option} \"{Quote.Of(counted.Size)}\", or write a scenario with a [[cylinder]] for each")
-                : $"{option}: '{Quote.Of(name)}' is not a common size; there are {string.Join(", ", StandardSize.All.Select(s => s.Name))}";
+        StandardSize? size = SizeText.Find(name, option, out string what);
+        fault = size is null ? $"{option}: {what}" : "";
         return size;
     }
 

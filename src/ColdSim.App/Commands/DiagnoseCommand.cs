@@ -2,6 +2,7 @@ using System.CommandLine;
 using ColdSim.App.Text;
 using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
+using ColdSim.Files.Signs;
 using ColdSim.Planning;
 using ColdSim.Planning.Diagnosis;
 
@@ -77,10 +78,10 @@ internal static class DiagnoseCommand
 
     private static DiagnosisQuestion Read(Dictionary<string, string> given, Scenario? rig)
     {
-        DiagnoseInput input = new(given, rig);
+        SignReader input = new(given, rig);
         DiagnosisQuestion question = input.Question();
         return input.Faults.Count == 0 ? question
-            : throw CommandFault.Input([.. input.Faults.Distinct().Select(f => $"coldsim: {f}"), "See 'coldsim diagnose --help'."]);
+            : throw CommandFault.Input([.. input.Faults.Distinct().Select(f => $"coldsim: --{f.Name}: {f.What}"), "See 'coldsim diagnose --help'."]);
     }
 
     private static Scenario? Rig(string? file, Dictionary<string, string> given, Host host)

@@ -1,4 +1,5 @@
 using ColdSim.App.Text;
+using ColdSim.Files.Signs;
 using ColdSim.Planning;
 using ColdSim.Planning.Diagnosis;
 
@@ -21,16 +22,16 @@ internal static class DiagnoseInterview
     public static Emergency Ask(Dictionary<string, string> given, Scenario? rig, Host host)
     {
         host.Error.WriteLine("Enter is \"don't know\"; Ctrl-C ends it.");
-        if (IsYes("Is there a smell of gas? [no]: ", host))
+        if (IsYes($"{DiagnosisWords.SmellQuestion} [no]: ", host))
             return Emergency.GasSmell;
-        if (IsYes("Does a CO alarm sound, or is anybody dizzy, sick, with a headache? [no]: ", host))
+        if (IsYes($"{DiagnosisWords.CarbonMonoxideQuestion} [no]: ", host))
             return Emergency.CarbonMonoxide;
         HashSet<string> asked = [.. given.Keys];
         if (asked.Add("air"))
-            Put("air", "How cold is it outside, such as -8 °F?", given, rig, host);
+            Put("air", DiagnosisWords.AirQuestion, given, rig, host);
         for (int i = 0; i < MostQuestions; i++)
         {
-            DiagnosisQuestion question = new DiagnoseInput(given, rig).Question();
+            DiagnosisQuestion question = new SignReader(given, rig).Question();
             if (question.HasEvidence && DiagnosisReport.Of(question).Causes[0].Probability_frac >= Clear_frac)
                 break;
             if (DiagnosisReport.Ask(question).FirstOrDefault(t => !asked.Contains(DiagnosisWords.OptionOf(t))) is not { } test)
@@ -56,7 +57,7 @@ internal static class DiagnoseInterview
             if (answer.Trim() is "" or "?")
                 return true;
             Dictionary<string, string> tried = new(given, StringComparer.Ordinal) { [name] = answer.Trim() };
-            DiagnoseInput input = new(tried, rig);
+            SignReader input = new(tried, rig);
             input.Question();
             if (input.Faults.Count == 0)
             {
@@ -64,8 +65,8 @@ internal static class DiagnoseInterview
                 return true;
             }
 
-            foreach (string fault in input.Faults)
-                host.Error.WriteLine($"   {fault}");
+            foreach (SignFault fault in input.Faults)
+                host.Error.WriteLine($"   --{fault.Name}: {fault.What}");
         }
 
         return true;

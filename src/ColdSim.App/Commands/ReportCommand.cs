@@ -19,6 +19,7 @@ internal static class ReportCommand
             "Write a run as one page with pictures, to send or to print.",
             "coldsim report trip.toml",
             "coldsim report trip.toml --out trip.html --with limits,chance",
+            "coldsim report trip.toml --with diagnose --page a4",
             "coldsim report trip.toml --only limits --page a5 --out door.html",
             "coldsim report trip.toml --svg pictures",
             "coldsim report trip.toml --format md --out trip.md --units si")
@@ -31,18 +32,24 @@ internal static class ReportCommand
             bool card = parsed.GetValue(o.Only) == "limits";
             if (card && extras.Count > 0)
                 throw CommandFault.Input("coldsim: --with and --only do not go together", "See 'coldsim report --help'.");
-            if (parsed.GetValue(o.Members) is not null && !extras.Contains("chance"))
+            if (parsed.GetValue(o.Members) is not null && !extras.Contains(ReportOptions.Chance))
                 throw CommandFault.Input("coldsim: --members goes with --with chance", "See 'coldsim report --help'.");
             StartedScenario started = StartedScenario.Read(path, parsed, o.Log, units, host);
-            if ((card || extras.Contains("limits")) && started.Scenario.Rig.Furnace is null)
+            if ((card || extras.Contains(ReportOptions.Limits)) && started.Scenario.Rig.Furnace is null)
                 throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' has no [furnace]; limits are the nights through which one is fed");
+            if (extras.Contains(ReportOptions.Diagnose) && started.Scenario.Rig.Furnace is null)
+                throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' has no [furnace] that could fail to light; leave out --with diagnose");
+            if (extras.Contains(ReportOptions.Buy) && PurchaseText.Refusal(started.Scenario) is { } refusal)
+                throw CommandFault.Input($"coldsim: '{Quote.OfPath(path)}' {refusal}");
             ReportFiles files = ReportFiles.Of(parsed, o, path, host);
             ReportOrigin origin = new(Path.GetFileName(path), ReportFiles.Version, host.Clock.GetLocalNow());
             Paper paper = o.PaperOf(parsed);
             ReportWork work = new(started, units)
             {
-                WithLimits = extras.Contains("limits"),
-                Members = extras.Contains("chance") ? o.MembersOf(parsed) : null,
+                WithLimits = extras.Contains(ReportOptions.Limits),
+                Members = extras.Contains(ReportOptions.Chance) ? o.MembersOf(parsed) : null,
+                WithPurchases = extras.Contains(ReportOptions.Buy),
+                WithNoHeat = extras.Contains(ReportOptions.Diagnose),
             };
             return card ? Run(Card(work, files, chart => DoorCard.Of(chart, units, origin, paper)))
                 : Run(Whole(work, files, contents => WholeReport.Of(contents, units, origin, paper), units));
@@ -62,6 +69,7 @@ internal static class ReportCommand
             Ledgers = new("this report", c => LedgerLine.IfOpen(c.Run.Ledger)
                 .Concat(c.Options?.Rows.SelectMany(r => LedgerLine.IfOpen(r.Ledger, r.Option.Name)) ?? [])
                 .Concat(c.Limits is { } limits ? OpenCells(limits) : [])
+                .Concat(c.Purchases is { } purchases ? purchases.Ledgers.SelectMany(l => LedgerLine.IfOpen(l)).Take(1) : [])
                 .Concat(c.Chance is { } chance ? LedgerLine.IfOpen(chance.Ledger, "the worst member") : [])),
             Text = (c, to) => to.Write(files.ToStandardOutput ? [] : [NightsAnswer.Of(c.Run, null, units).Brief]),
             FilesOf = c => files.For<ReportContents>(document(c)),

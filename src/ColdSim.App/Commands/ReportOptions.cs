@@ -9,7 +9,10 @@ internal sealed class ReportOptions
 {
     private const int UsualMembers = 200, MostMembers = 10_000;
 
-    private static readonly string[] Extras = ["limits", "chance"];
+    /// <summary>What may be asked for beside the run.</summary>
+    public const string Limits = "limits", Chance = "chance", Buy = "buy", Diagnose = "diagnose";
+
+    private static readonly string[] Extras = [Limits, Chance, Buy, Diagnose];
 
     public Argument<string> File { get; } = CommonOptions.File("Scenario file.");
 
@@ -24,8 +27,8 @@ internal sealed class ReportOptions
     public Option<string?> With { get; } = new("--with")
     {
         HelpName = "LIST",
-        Description = "Also limits, chance or both, with a comma between; they take further runs.",
-        CompletionSources = { "limits", "chance", "limits,chance" },
+        Description = "Also any of limits, chance, buy and diagnose, with a comma between; the first three take further runs.",
+        CompletionSources = { Limits, Chance, Buy, Diagnose, "limits,chance" },
     };
 
     public Option<string> Only { get; } = CommonOptions.Choice(
@@ -59,8 +62,8 @@ internal sealed class ReportOptions
         string[] words = list.Split(',', StringSplitOptions.TrimEntries);
         if (words.FirstOrDefault(w => !Extras.Contains(w, StringComparer.Ordinal)) is not { } unknown)
             return words;
-        string accepted = string.Join(" and ", Extras);
-        throw CommandFault.Input($"coldsim: --with takes {accepted} with a comma between, not '{Quote.Of(unknown)}'", "See 'coldsim report --help'.");
+        string accepted = string.Join(", ", Extras);
+        throw CommandFault.Input($"coldsim: --with takes {accepted}, with a comma between, not '{Quote.Of(unknown)}'", "See 'coldsim report --help'.");
     }
 
     /// <summary>How many members a chance has.</summary>

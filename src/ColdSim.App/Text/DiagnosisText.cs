@@ -46,8 +46,7 @@ internal static class DiagnosisText
         CylinderState sound = report.Expected.First(s => s.Fault == CylinderFault.None),
             seen = report.Expected.First(s => s.Fault == fault);
         string air = $"In air of {units.WholeTemperature(report.Question.Readings.Air_K!.Value)}";
-        string need = $"the furnace needs {Whole(report.Model.Least_Pa, units)} to {Whole(report.Model.Sure_Pa, units)} "
-            + $"{units.PressureUnit}";
+        string need = Need(report.Model, units);
         return fault switch
         {
             CylinderFault.None => $"{air} a sound cylinder shows about {Shown(sound, units)}; {need}.",
@@ -56,6 +55,10 @@ internal static class DiagnosisText
             _ => $"{air} it should then show about {Shown(seen, units)}; {need}.",
         };
     }
+
+    /// <summary>The pressure that feeds the furnace, by the model and by the regulator's plate.</summary>
+    public static string Need(CylinderExpectation model, UnitStyle units)
+        => $"the furnace needs {Whole(model.Least_Pa, units)} to {Whole(model.Sure_Pa, units)} {units.PressureUnit}";
 
     private static string Shown(CylinderState state, UnitStyle units)
         => $"{Whole(Math.Max(0, state.Pressure_Pa), units)} {units.PressureUnit} and a wall of {units.WholeTemperature(state.Liquid_K)} "
@@ -66,7 +69,7 @@ internal static class DiagnosisText
         => UnitStyle.Number(units.IsUs ? units.PressureIn(p_Pa) : Math.Round(units.PressureIn(p_Pa) / 50) * 50, 0);
 
     private static string Test(NextTest test)
-        => FormattableString.Invariant($"{DiagnosisWords.ToDoOf(test)} {test.Information_bit:0.00} bit.");
+        => FormattableString.Invariant($"{DiagnosisWords.ToDoWithOption(test)} {test.Information_bit:0.00} bit.");
 
     private static List<string> ForAndAgainst(DiagnosisReport report, UnitStyle units)
     {

@@ -5,6 +5,18 @@ namespace ColdSim.App.Text;
 /// <summary>What is said of signs, readings and tests.</summary>
 internal static class DiagnosisWords
 {
+    /// <summary>The first question of all.</summary>
+    public const string SmellQuestion = "Is there a smell of gas?";
+
+    /// <summary>The second.</summary>
+    public const string CarbonMonoxideQuestion = "Does a CO alarm sound, or is anybody dizzy, sick, with a headache?";
+
+    /// <summary>The question for what no test tells.</summary>
+    public const string AirQuestion = "How cold is it outside, such as -8 °F?";
+
+    /// <summary>The question for the recent use.</summary>
+    public const string UseQuestion = "How much did the furnace burn in the last eight hours: light, usual (half of the time), hard?";
+
     /// <summary>The option that takes what a test shows.</summary>
     public static string OptionOf(NextTest test) => test.Sign switch
     {
@@ -43,30 +55,37 @@ internal static class DiagnosisWords
     /// <summary>A test as something to do.</summary>
     public static string ToDoOf(NextTest test) => test.Sign switch
     {
-        Sign.Stove => "Light the stove and watch it for a minute (--stove).",
-        Sign.Fan => "Listen to the furnace's fan (--fan).",
-        Sign.Furnace => "Watch one start of the furnace: fan, clicks, flame (--furnace).",
-        Sign.Volts => "Measure the voltage at the furnace's board while the fan runs (--volts).",
-        Sign.Regulator => "Look whether the regulator is iced (--regulator).",
-        Sign.OpenedFast => "Ask who opened the valve whether it was opened fast (--did).",
-        Sign.Swapped => "Ask whether the cylinder was swapped (--did).",
-        Sign.Filled => "Ask whether it was filled within two days (--did).",
-        Sign.Vents => "Look at the furnace's vents outside, for snow and ice (--vents).",
-        Sign.Return => "Look whether the return grille or a duct is covered (--return).",
-        Sign.Load => "Shut the other burners and try the furnace alone (--load).",
-        Sign.ByDay => "Remember whether it went better in the warmth of the day (--by-day).",
-        Sign.Reopened => "Shut every burner and the valve, wait five minutes, open slowly (--reopened).",
-        Sign.Reset => "Switch the furnace off for a minute and on again, once (--reset).",
-        Sign.Gas => "Look on the bill which gas it is (--gas).",
-        Sign.Elevation => "Look up how high you are (--elevation).",
+        Sign.Stove => "Light the stove and watch it for a minute.",
+        Sign.Fan => "Listen to the furnace's fan.",
+        Sign.Furnace => "Watch one start of the furnace: fan, clicks, flame.",
+        Sign.Volts => "Measure the voltage at the furnace's board while the fan runs.",
+        Sign.Regulator => "Look whether the regulator is iced.",
+        Sign.OpenedFast => "Ask who opened the valve whether it was opened fast.",
+        Sign.Swapped => "Ask whether the cylinder was swapped.",
+        Sign.Filled => "Ask whether it was filled within two days.",
+        Sign.Vents => "Look at the furnace's vents outside, for snow and ice.",
+        Sign.Return => "Look whether the return grille or a duct is covered.",
+        Sign.Load => "Shut the other burners and try the furnace alone.",
+        Sign.ByDay => "Remember whether it went better in the warmth of the day.",
+        Sign.Reopened => "Shut every burner and the valve, wait five minutes, open slowly.",
+        Sign.Reset => "Switch the furnace off for a minute and on again, once.",
+        Sign.Gas => "Look on the bill which gas it is.",
+        Sign.Elevation => "Look up how high you are.",
         _ => test.Reading switch
         {
-            Reading.Left => "Weigh the cylinder (--left, --scale).",
-            Reading.Pressure => "Read a pressure gauge at the cylinder (--pressure).",
-            Reading.Wall => "Feel the cylinder's wall low down (--wall).",
-            _ => "Look for a line of frost on the cylinder (--frost-line).",
+            Reading.Left => "Weigh the cylinder.",
+            Reading.Pressure => "Read a pressure gauge at the cylinder.",
+            Reading.Wall => "Feel the cylinder's wall low down.",
+            _ => "Look for a line of frost on the cylinder.",
         },
     };
+
+    /// <summary>The same with the options of the command that take what it shows.</summary>
+    public static string ToDoWithOption(NextTest test)
+    {
+        string options = test.Reading == Reading.Left ? "--left, --scale" : $"--{OptionOf(test)}";
+        return $"{ToDoOf(test)[..^1]} ({options}).";
+    }
 
     /// <summary>What is known, in a few words.</summary>
     public static string Of(Evidence evidence, DiagnosisQuestion question, UnitStyle units) => evidence.Sign switch

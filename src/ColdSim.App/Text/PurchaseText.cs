@@ -1,4 +1,5 @@
 using System.Globalization;
+using ColdSim.Planning;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Purchases;
 
@@ -7,6 +8,19 @@ namespace ColdSim.App.Text;
 /// <summary>Set-ups that can be bought, as text.</summary>
 internal static class PurchaseText
 {
+    private const int MostNights = 1200;
+
+    /// <summary>Why nothing can be compared for a scenario, as what follows its name; null where it can be.</summary>
+    public static string? Refusal(Scenario scenario)
+        => scenario.Rig.Furnace is null || scenario.Rig.Coach is null
+            ? "has no [furnace] or no [coach]; what is compared is what a furnace burns"
+            : scenario.Trip is not null ? "has stops or refills; 'buy' stays in one place and fills up when it has to. Take them out of a "
+                + "copy of the file"
+            : (scenario.Weather.Last - scenario.Start).TotalDays is > MostNights and var days
+                ? string.Create(CultureInfo.InvariantCulture,
+                    $"has weather of {days:0} days; give a record of at most {MostNights}, such as one winter")
+            : null;
+
     /// <summary>What follows the answer with <c>--full</c>.</summary>
     public static IReadOnlyList<TextSection> Sections(PurchaseReport report, UnitStyle units, IReadOnlyList<string> cautions)
     {
@@ -29,7 +43,8 @@ internal static class PurchaseText
             $"{report.Season.Nights.Count} nights from {first}, coldest {units.WholeTemperature(report.Season.Low_K(0))}");
     }
 
-    private static IReadOnlyList<string> Legend(PurchaseReport report, UnitStyle units)
+    /// <summary>How the table is read.</summary>
+    public static IReadOnlyList<string> Legend(PurchaseReport report, UnitStyle units)
     {
         string lows = string.Join(", ", report.Lows_K.Select(units.WholeTemperature));
         return

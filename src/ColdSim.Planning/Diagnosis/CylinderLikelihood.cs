@@ -11,6 +11,8 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
 {
     private const int Fills = 24;
 
+    private const double LeastPossible = 1e-6;
+
     // Air of winter nights on which furnaces fail, where nobody says how cold it is: assumed. [°C] and part.
     private static readonly (double Air_C, double Part)[] Winter =
         [(-30, 0.05), (-22, 0.12), (-14, 0.22), (-6, 0.28), (2, 0.23), (10, 0.10)];
@@ -23,6 +25,9 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
     private readonly double _air_Pa = StandardAtmosphere.Pressure_Pa(rig.Elevation_m);
     private readonly Dictionary<double, (double Fill_frac, double Part, double Drawn_K)[]> _fills = [];
     private readonly Dictionary<CylinderFault, double> _usual = [];
+
+    // What can be at an air temperature, for each fault: the same for all readings, and most of the work.
+    private readonly Dictionary<double, PossibleFill[]>[] _possible = [.. Enum.GetValues<CylinderFault>().Select(_ => new Dictionary<double, PossibleFill[]>())];
 
     /// <summary>What the model says of this rig.</summary>
     public CylinderExpectation Model => _model;
@@ -72,23 +77,38 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
     {
         double sum = 0;
         bool isUnread = !Enum.GetValues<Reading>().Any(readings.Has);
-        foreach ((double fill_frac, double part, double drawn_K) in FillsAt(air_K, fault))
+        (double Rested_frac, double Part)[] rests = fault == CylinderFault.TooCold ? ColdRests : Rests;
+        foreach (PossibleFill fill in PossibleAt(air_K, fault))
         {
-            double possible = Possible(fault, air_K, fill_frac, drawn_K);
-            if (possible < 1e-6) continue;
             if (isUnread)
             {
-                sum += part * possible;
+                sum += fill.Part;
                 continue;
             }
 
+            fill.Rested ??= [.. rests.Select(r => _model.Of(fault, air_K, fill.Fill_frac, fill.Drawn_K, r.Rested_frac))];
             double read = 0;
-            foreach ((double rested_frac, double rest) in fault == CylinderFault.TooCold ? ColdRests : Rests)
-                read += rest * Read(readings, _model.Of(fault, air_K, fill_frac, drawn_K, rested_frac), air_K);
-            sum += part * possible * read;
+            for (int i = 0; i < rests.Length; i++)
+                read += rests[i].Part * Read(readings, fill.Rested[i], air_K);
+            sum += fill.Part * read;
         }
 
         return sum;
+    }
+
+    private PossibleFill[] PossibleAt(double air_K, CylinderFault fault)
+    {
+        Dictionary<double, PossibleFill[]> known = _possible[(int)fault];
+        if (!known.TryGetValue(air_K, out PossibleFill[]? fills))
+        {
+            known[air_K] = fills =
+            [
+                .. FillsAt(air_K, fault).Select(f => (Fill: f, Possible: Possible(fault, air_K, f.Fill_frac, f.Drawn_K)))
+                    .Where(f => f.Possible >= LeastPossible).Select(f => new PossibleFill(f.Fill.Fill_frac, f.Fill.Part * f.Possible, f.Fill.Drawn_K)),
+            ];
+        }
+
+        return fills;
     }
 
     // Whether a cylinder at this fill and in this air can fail that way at all.
@@ -130,6 +150,18 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
         if (!_fills.TryGetValue(air_K, out (double, double, double)[]? usual))
             _fills[air_K] = usual = [.. Span(0.05, 1, Fills).Select(f => (f, 1.0 / Fills, _model.Drawn_K(air_K, f)))];
         return usual;
+    }
+
+    // A fill that can be, how likely it is, and what would be seen of it at each rest once that is asked for.
+    private sealed class PossibleFill(double fill_frac, double part, double drawn_K)
+    {
+        public double Fill_frac => fill_frac;
+
+        public double Part => part;
+
+        public double Drawn_K => drawn_K;
+
+        public CylinderState[]? Rested { get; set; }
     }
 
     private static IEnumerable<double> Span(double from, double to, int count)

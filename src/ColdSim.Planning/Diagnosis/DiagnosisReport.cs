@@ -14,6 +14,7 @@ public sealed record RankedCause(Cause Cause, double Probability_frac, IReadOnly
 public sealed record DiagnosisReport
 {
     private const double UsualFill_frac = 0.5;
+    private const double LeastFill_frac = 0.05;
     private const double Overfilled_frac = 1.08;
 
     /// <summary>What was asked.</summary>
@@ -49,9 +50,10 @@ public sealed record DiagnosisReport
                 Tests = NextTest.Of(question, cylinder, p),
                 Expected = []
             };
+        IReadOnlyList<IReadOnlyList<Evidence>> evidence = Evidence.OfEach(question, cylinder);
         RankedCause[] ranked =
         [
-            .. Posterior.Causes.Select((c, i) => new RankedCause(c, p[i], Evidence.Of(question, cylinder, c)))
+            .. Posterior.Causes.Select((c, i) => new RankedCause(c, p[i], evidence[i]))
                 .OrderByDescending(r => r.Probability_frac),
         ];
         return new()
@@ -83,9 +85,16 @@ public sealed record DiagnosisReport
     }
 
     private static IReadOnlyList<CylinderState> States(DiagnosisQuestion question, CylinderExpectation model)
+        => question.Readings.Air_K is { } air_K ? States(model, air_K, question.Readings.Left_frac) : [];
+
+    /// <summary>What should be seen of a cylinder in each of its states.</summary>
+    /// <param name="model">The model of the rig.</param>
+    /// <param name="air_K">Air temperature. [K]</param>
+    /// <param name="left_frac">Part of the legal filling; half where it is not known, or so little that nothing would be seen of
+    /// it.</param>
+    internal static IReadOnlyList<CylinderState> States(CylinderExpectation model, double air_K, double? left_frac)
     {
-        if (question.Readings.Air_K is not { } air_K) return [];
-        double fill_frac = question.Readings.Left_frac is { } left && left > 0.05 ? Math.Min(1, left) : UsualFill_frac;
+        double fill_frac = left_frac is { } left && left > LeastFill_frac ? Math.Min(1, left) : UsualFill_frac;
         double drawn_K = model.Drawn_K(air_K, fill_frac);
         return
         [

@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Supply;
 using ColdSim.Physics.Units;
@@ -27,6 +28,21 @@ public sealed record DiagnosisRig
 
     /// <summary>How long that went on. [s]</summary>
     public const double Use_s = 8 * 3600;
+
+    /// <summary>What a diagnosis needs to know of a whole rig.</summary>
+    /// <param name="rig">The rig; its first cylinder is the open one.</param>
+    /// <exception cref="ArgumentNullException">There is no rig.</exception>
+    public static DiagnosisRig Of(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return new()
+        {
+            Cylinder = rig.Cylinders[0],
+            Furnace_W = rig.Furnace?.Input_W ?? UsualFurnace_W,
+            Regulator = rig.Regulator,
+            Elevation_m = rig.Site.Elevation_m,
+        };
+    }
 
     /// <summary>The cylinder unless another is named.</summary>
     public const string UsualSize = "20 lb";

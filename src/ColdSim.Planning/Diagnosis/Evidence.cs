@@ -16,35 +16,32 @@ public sealed record Evidence(Sign? Sign, int State, Reading? Reading, double We
     /// <summary>Whether it speaks against it.</summary>
     public bool IsAgainst => Weight <= 1 / Telling;
 
-    /// <summary>Everything that is known, weighed for a cause, the heaviest first.</summary>
-    internal static IReadOnlyList<Evidence> Of(DiagnosisQuestion question, CylinderLikelihood cylinder, Cause cause)
+    /// <summary>Everything that is known, weighed for each cause in the order of <see cref="Posterior.Causes"/>, the heaviest
+    /// first.</summary>
+    internal static IReadOnlyList<IReadOnlyList<Evidence>> OfEach(DiagnosisQuestion question, CylinderLikelihood cylinder)
     {
-        List<Evidence> all = [];
-        foreach ((Sign sign, int state) in question.Counted)
-            all.Add(new(sign, state, null, Ratio(cause, c => LikelihoodTable.Likelihood(sign, state, c))));
-        if (question.Readings.Air_K is not null)
+        List<(Reading? Reading, double[] Likelihood)> read = [];
+        double[]? air = question.Readings.Air_K is null ? null : cylinder.Of(new CylinderReadings { Air_K = question.Readings.Air_K });
+        if (air is not null)
+            read.Add((null, air));
+        foreach (Reading reading in Enum.GetValues<Reading>())
         {
-            double[] air = cylinder.Of(new CylinderReadings { Air_K = question.Readings.Air_K });
-            all.Add(new(null, 0, null, Ratio(cause, c => air[(int)CylinderLikelihood.FaultOf(c)])));
-            foreach (Reading reading in Enum.GetValues<Reading>())
-            {
-                if (!question.Readings.Has(reading)) continue;
-                double[] both = cylinder.Of(question.Readings.Only(reading));
-                all.Add(new(null, 0, reading, Ratio(cause,
-                    c => both[(int)CylinderLikelihood.FaultOf(c)] / air[(int)CylinderLikelihood.FaultOf(c)])));
-            }
-        }
-        else
-        {
-            foreach (Reading reading in Enum.GetValues<Reading>())
-            {
-                if (!question.Readings.Has(reading)) continue;
-                double[] alone = cylinder.Of(question.Readings.Only(reading));
-                all.Add(new(null, 0, reading, Ratio(cause, c => alone[(int)CylinderLikelihood.FaultOf(c)])));
-            }
+            if (!question.Readings.Has(reading)) continue;
+            double[] both = cylinder.Of(question.Readings.Only(reading));
+            read.Add((reading, air is null ? both : [.. both.Select((b, fault) => b / air[fault])]));
         }
 
-        return [.. all.OrderByDescending(e => Math.Abs(Math.Log(e.Weight)))];
+        return
+        [
+            .. Posterior.Causes.Select(cause => (IReadOnlyList<Evidence>)
+            [
+                .. question.Counted
+                    .Select(s => new Evidence(s.Key, s.Value, null, Ratio(cause, c => LikelihoodTable.Likelihood(s.Key, s.Value, c))))
+                    .Concat(read.Select(r => new Evidence(null, 0, r.Reading,
+                        Ratio(cause, c => r.Likelihood[(int)CylinderLikelihood.FaultOf(c)]))))
+                    .OrderByDescending(e => Math.Abs(Math.Log(e.Weight))),
+            ]),
+        ];
     }
 
     private static double Ratio(Cause cause, Func<Cause, double> likelihood)

@@ -42,6 +42,16 @@ public sealed record SetUp(StandardSize Size, int Count, bool Changeover, bool B
     /// <summary>Everything, full. [kg]</summary>
     public double Weight_kg => Count * Lift_kg;
 
+    /// <summary>The usual ones for a rig: by the kilogram or by the pound as its first cylinder is sold.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="metric">Whether by the kilogram where its cylinder is of no standard size.</param>
+    /// <exception cref="ArgumentNullException">There is no rig.</exception>
+    public static IReadOnlyList<SetUp> For(Rig rig, bool metric)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return Usual(StandardSize.Find(rig.Cylinders[0].Name)?.IsMetric ?? metric);
+    }
+
     /// <summary>What a tongue or a locker carries, one and two of each, and the one that stands on the ground.</summary>
     /// <param name="metric">Whether by the kilogram.</param>
     public static IReadOnlyList<SetUp> Usual(bool metric)

@@ -28,7 +28,7 @@ internal static partial class Code
     public static readonly string[] ScreenLayers =
     [
         "ColdSim.App.Text", "ColdSim.App.Screens.Drawing", "ColdSim.App.Screens.Pages", "ColdSim.App.Screens.Night", "ColdSim.App.Screens.Tries",
-        "ColdSim.App.Screens.Plan", "ColdSim.App.Screens.Readings",
+        "ColdSim.App.Screens.Plan", "ColdSim.App.Screens.Readings", "ColdSim.App.Screens.Signs",
         "ColdSim.App.Screens.Frame", "ColdSim.App.Shells", "ColdSim.App.Commands",
     ];
 

@@ -11,7 +11,7 @@ namespace ColdSim.Tests.Docs;
 internal static class ScreenKeysPage
 {
     private static readonly (string Demo, string Keys)[] Demos =
-        [("cold-snap.toml", "1457"), ("fortnight.toml", "2"), ("battery-first.toml", "39"), ("three-days.toml", "6"), ("breakfast-overload.toml", "8")];
+        [("cold-snap.toml", "1457bd"), ("fortnight.toml", "2"), ("battery-first.toml", "39"), ("three-days.toml", "6"), ("breakfast-overload.toml", "8")];
 
     public static IReadOnlyDictionary<string, string> Parts() => new Dictionary<string, string> { ["everywhere"] = Everywhere(), ["pages"] = Pages() };
 

@@ -46,10 +46,11 @@ internal static class FrameSheet
     /// <summary>Brackets around the open one, an ellipsis after one whose job runs; the others' names are cut where they do not all fit.</summary>
     private static IEnumerable<(int X, string Text, int Page)> Names(FrameView view, int width)
     {
+        int[] pages = [.. Enumerable.Range(0, view.Pages.Count).Where(i => view.Pages[i].IsInRow || i == view.Open)];
         string[] names = [];
         for (int letters = LongestName; letters >= 0; letters--)
         {
-            names = [.. view.Pages.Select((_, i) => Name(view, i, letters))];
+            names = [.. pages.Select(i => Name(view, i, letters))];
             if (names.Sum(n => n.Length) <= width)
                 break;
         }
@@ -57,7 +58,7 @@ internal static class FrameSheet
         int x = 0;
         for (int i = 0; i < names.Length; i++)
         {
-            yield return (x, names[i], i);
+            yield return (x, names[i], pages[i]);
             x += names[i].Length;
         }
     }
@@ -108,7 +109,7 @@ internal static class FrameSheet
     /// <summary>The keys of the pages there are, such as "1-7 9", or "F1-F7 F9" with a letter before each.</summary>
     internal static string PageNumbers(IReadOnlyList<IPage> pages, string before = "")
     {
-        char[] keys = [.. pages.Select(p => p.Key).Order()];
+        char[] keys = [.. pages.Where(p => p.IsInRow).Select(p => p.Key).Order()];
         List<string> runs = [];
         for (int from = 0, to; from < keys.Length; from = to)
         {

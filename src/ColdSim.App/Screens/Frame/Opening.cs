@@ -1,6 +1,7 @@
 using ColdSim.App.Screens.Pages;
 using ColdSim.App.Screens.Plan;
 using ColdSim.App.Screens.Readings;
+using ColdSim.App.Screens.Signs;
 using ColdSim.App.Screens.Tries;
 using ColdSim.App.Text;
 using ColdSim.Files.Disk;
@@ -49,16 +50,18 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
             Reads = Reads,
             TakeOver = Files is { } files && File is { } file ? fit => files.TakeOver(fit, file) : null,
         };
-        return new(Pages(plan, readings, Report, units), units)
+        return new(Pages(plan, readings, DiagnosePage.Of(Report, units), Report, units), units)
         {
             Report = Report,
             Source = this,
-            PagesOf = (run, view) => Pages(view.Pages[0], view.Pages.First(p => p.Key == readings.Key), run, view.Units),
+            PagesOf = (run, view) => Pages(
+                view.Pages[0], view.Pages.First(p => p.Key == readings.Key),
+                DiagnosePage.Of(run, view.Units).After(view.Pages.OfType<DiagnosePage>().First()), run, view.Units),
         };
     }
 
     // The readings are compared with the scenario as its file says, whatever is tried.
-    private IReadOnlyList<IPage> Pages(IPage plan, IPage readings, RunReport run, UnitStyle units) =>
+    private IReadOnlyList<IPage> Pages(IPage plan, IPage readings, IPage diagnose, RunReport run, UnitStyle units) =>
     [
         plan,
         TripPage.Of(run.Scenario, units),
@@ -69,5 +72,7 @@ internal sealed record Opening(RunReport Report, IReadOnlyList<ComparedOption> O
         ChancePage.Of(run, units),
         .. GasPage.Of(run, units),
         .. PowerPage.Of(run, units),
+        diagnose,
+        BuyPage.Of(run == Report ? AsWritten ?? run.Scenario : run.Scenario, units),
     ];
 }

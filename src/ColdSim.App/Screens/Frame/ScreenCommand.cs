@@ -17,6 +17,8 @@ internal sealed record ScreenCommand(string Keys, string Words, FrameMessage Mes
         new("?", "list the keys of this place, and run one", new FrameMessage.ListKeys()),
         new(":", "find any command, night or setting; / does the same", new FrameMessage.Find(), ": find"),
         new("F1", "help: how to read this page", new FrameMessage.Help()),
+        new("d", "why the furnace gives no heat: what is seen and heard", new FrameMessage.GoTo('d')),
+        new("b", "which cylinders to buy", new FrameMessage.GoTo('b')),
         new("o", "open a scenario file", new FrameMessage.ListFiles()),
         new("N", "new scenario, by nine questions", new FrameMessage.AskNew()),
         new("R", "read the scenario's files again", new FrameMessage.Reload()),
@@ -38,7 +40,7 @@ internal sealed record ScreenCommand(string Keys, string Words, FrameMessage Mes
     public static IReadOnlyList<ScreenCommand> All(FrameView view) =>
     [
         .. OfPage(view),
-        .. view.Pages.Select(OfPage),
+        .. view.Pages.Where(p => p.IsInRow).Select(OfPage),
         .. OfNights(view),
         .. view.Pages.SelectMany(p => p.Places.Select(k => OfKey(p, k))),
         .. Everywhere,

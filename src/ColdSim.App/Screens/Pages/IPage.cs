@@ -10,8 +10,11 @@ namespace ColdSim.App.Screens.Pages;
 /// </remarks>
 internal interface IPage
 {
-    /// <summary>The digit that opens it; the function key of the same number does too.</summary>
+    /// <summary>The digit that opens it, and the function key of the same number does too; or a letter.</summary>
     char Key { get; }
+
+    /// <summary>Whether the row of pages names it while another page is open. One that it does not name is a command of every page.</summary>
+    bool IsInRow => true;
 
     /// <summary>A word or two for the row of pages.</summary>
     string Title { get; }

@@ -19,6 +19,9 @@ internal static class DiagnosisAnswer
         _ => Ranked(report, units),
     };
 
+    /// <summary>What comes before any other answer, the first first.</summary>
+    public static IReadOnlyList<Answer> Emergencies => [GasSmell(), CarbonMonoxide()];
+
     private static Answer GasSmell() => new()
     {
         Brief = "Gas smell: everybody out now; no flame, no switch; valve shut if safe; call.",
@@ -63,7 +66,7 @@ internal static class DiagnosisAnswer
             Consequences = DiagnosisText.Expected(report, units) is { } expected ? [expected] : [],
             Why = Why(first, report, units),
             ToDo = report.Tests.Count > 0
-                ? $"Test next: {DiagnosisWords.ToDoOf(report.Tests[0])} It tells \"{DiagnosisFigures.Causes[first.Cause].Text}\" from "
+                ? $"Test next: {DiagnosisWords.ToDoWithOption(report.Tests[0])} It tells \"{DiagnosisFigures.Causes[first.Cause].Text}\" from "
                     + $"\"{DiagnosisFigures.Causes[second.Cause].Text}\" best for its trouble."
                 : first.Probability_frac >= Sure_frac ? "Clear enough without a further test."
                     : "No further test here tells the first two apart.",

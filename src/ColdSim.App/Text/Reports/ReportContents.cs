@@ -4,6 +4,7 @@ using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Purchases;
 using ColdSim.Planning.Trips;
 
 namespace ColdSim.App.Text.Reports;
@@ -24,6 +25,12 @@ internal sealed record ReportContents(RunReport Run, RunAdvice? Advice)
 
     /// <summary>The chance; null where it was not asked for.</summary>
     public ChanceReport? Chance { get; init; }
+
+    /// <summary>Set-ups that can be bought; null where they were not asked for.</summary>
+    public PurchaseReport? Purchases { get; init; }
+
+    /// <summary>What to look at if the furnace will not light; null where it was not asked for.</summary>
+    public NoHeatContents? NoHeat { get; init; }
 }
 
 /// <summary>What a report was made of, by what and when.</summary>

@@ -2,7 +2,7 @@ using ColdSim.App.Text.Documents;
 
 namespace ColdSim.App.Text.Reports;
 
-/// <summary>A report of a run: the answer, the nights, the options, limits and chance, and what it all rests on.</summary>
+/// <summary>A report of a run: the answer, the nights, the options, what else was asked for, and what it all rests on.</summary>
 internal static class WholeReport
 {
     public static ReportDocument Of(ReportContents contents, UnitStyle units, ReportOrigin origin, Paper paper)
@@ -17,6 +17,10 @@ internal static class WholeReport
             sections.Add(LimitsSection.Of(limits, units));
         if (contents.Chance is { } chance)
             sections.Add(ChanceSection.Of(chance, units));
+        if (contents.Purchases is { } purchases)
+            sections.Add(PurchasesSection.Of(purchases, units));
+        if (contents.NoHeat is { } noHeat)
+            sections.Add(NoHeatSection.Of(noHeat, units));
         sections.AddRange(RigTables.Of(contents.Run, units));
         sections.AddRange(GroundSections.Of(contents, units));
         return new(contents.Run.Scenario.Title, sections) { Setting = RunText.Setting(contents.Run, units), Made = origin.Sentence, Paper = paper };

@@ -48,6 +48,33 @@ public class ReportFiguresTests
         }
     }
 
+    [Fact]
+    [Trait("Category", "Slow")]
+    public void The_set_ups_to_buy_and_the_cylinders_states_are_those_of_JSON()
+    {
+        ReportPage page = ReportPage.Of("cold-snap.toml", "--with", "buy,diagnose");
+        JsonElement[] setUps = [.. Json("buy", "cold-snap.toml").GetProperty("set_ups").EnumerateArray()];
+        Dictionary<string, string>[] rows = [.. page.Table("The set-ups, the best first")];
+        Assert.Equal(setUps.Length, rows.Length);
+        for (int i = 0; i < rows.Length; i++)
+        {
+            string[] cells = [.. rows[i].Values];
+            Assert.Equal(setUps[i].GetProperty("set_up").GetString()!.Replace("changeover", "auto", StringComparison.Ordinal), cells[0]);
+            Assert.Equal(Degrees(setUps[i].GetProperty("full_limit_c")), cells[1]);
+            Assert.Equal(setUps[i].GetProperty("refills").GetInt32().ToString(CultureInfo.InvariantCulture), rows[i]["fills"]);
+        }
+
+        string caption = page.Text.Split("<caption>").Select(c => c.Split('<')[0]).Single(c => c.StartsWith("What the cylinder should show", StringComparison.Ordinal));
+        string air = caption[(caption.LastIndexOf("air of ", StringComparison.Ordinal) + "air of ".Length)..];
+        Assert.Equal(Degrees(Json("run", "cold-snap.toml").GetProperty("summary").GetProperty("outside_low_c")) + " °F", air);
+        Dictionary<string, string>[] states = [.. page.Table(caption)];
+        JsonElement asked = Json("diagnose", "cold-snap.toml", "--air", air, "--left", states[0]["left"], "--use", "hard", "--stove", "fades");
+        JsonElement[] expected = [.. asked.GetProperty("expected").EnumerateArray()];
+        Assert.Equal(expected.Length, states.Length);
+        for (int i = 0; i < states.Length; i++)
+            Assert.InRange(double.Parse(states[i]["wall, °F"], CultureInfo.InvariantCulture) - Fahrenheit(expected[i].GetProperty("wall_c")), -6, 6);
+    }
+
     private static void Check(string demo)
     {
         ReportPage page = ReportPage.Of(demo);

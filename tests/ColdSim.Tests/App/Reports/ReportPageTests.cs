@@ -75,6 +75,17 @@ public class ReportPageTests
         Snapshot.Match(Outline(card));
     }
 
+    [Fact]
+    [Trait("Category", "Slow")]
+    public void What_to_buy_and_what_to_look_at_without_heat_are_sections_of_their_own()
+    {
+        ReportPage page = ReportPage.Of("cold-snap.toml", "--with", "buy,diagnose");
+        string[] own = ["buy", "no-heat"];
+        Assert.Equal(own, page.Sections.Select(s => (string)s.Attribute("id")!).Intersect(own));
+        Snapshot.Match(string.Join("\n\n", page.Sections.Where(s => own.Contains((string?)s.Attribute("id")))
+            .SelectMany(s => s.Elements()).Select(e => string.Join(' ', e.DescendantNodes().OfType<XText>().Select(t => t.Value.Trim()).Where(t => t.Length > 0)))));
+    }
+
     // What there is and in which order, without the numbers.
     private static string Outline(ReportPage page)
     {

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using ColdSim.App.Commands;
+using ColdSim.Files.Signs;
 using ColdSim.Planning.Diagnosis;
 using ColdSim.Tests.Files;
 using Xunit;
@@ -20,7 +20,7 @@ internal sealed record DiagnosisCase(Cause Cause, string Story, string Misleadin
     /// <summary>Place of the true cause in the ranking, from 1; 0 where nothing is left to go by.</summary>
     public int Place(string? without = null)
     {
-        DiagnoseInput input = new(Signs.Where(s => s.Key != without).ToDictionary(), null);
+        SignReader input = new(Signs.Where(s => s.Key != without).ToDictionary(), null);
         DiagnosisQuestion question = input.Question();
         Assert.Empty(input.Faults);
         if (!question.HasEvidence)

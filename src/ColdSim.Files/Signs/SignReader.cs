@@ -1,17 +1,22 @@
 using System.Globalization;
-using ColdSim.Files;
 using ColdSim.Files.Quantities;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
 using ColdSim.Planning.Diagnosis;
 using UnitsNet;
 
-namespace ColdSim.App.Commands;
+namespace ColdSim.Files.Signs;
+
+/// <summary>One fault of what was given.</summary>
+/// <param name="Name">The name under which it was given, such as "air".</param>
+/// <param name="What">What was found and what is accepted.</param>
+internal sealed record SignFault(string Name, string What);
 
 /// <summary>Reads what is seen and heard, by names and texts, into a question; all faults are reported together.</summary>
-/// <param name="given">Texts by the names of the options, without their dashes.</param>
+/// <remarks>The command's options, the questions at a terminal and the form on the screen are all read by it.</remarks>
+/// <param name="given">Texts by the names of the signs, such as "stove": those of the options of <c>coldsim diagnose</c>.</param>
 /// <param name="rig">The person's rig; null where there is none.</param>
-internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, Scenario? rig)
+internal sealed class SignReader(IReadOnlyDictionary<string, string> given, Scenario? rig)
 {
     private const double MostLeft_frac = 1.3;
     private const double MostVolts = 20;
@@ -26,13 +31,21 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
     private static readonly (string Name, Sign Sign)[] Deeds = [("opened-fast", Sign.OpenedFast), ("swapped", Sign.Swapped),
         ("filled", Sign.Filled)];
 
+    private const string NoDeed = "nothing";
+
     private readonly Dictionary<Sign, int> _signs = [];
     private readonly List<string> _assumed = [];
 
     private delegate bool Reader<T>(string text, out T value, out string fault);
 
+    /// <summary>What may have been done just before; any number of them with commas, or the last one alone.</summary>
+    public static IReadOnlyList<string> DeedWords { get; } = [.. Deeds.Select(d => d.Name), NoDeed];
+
+    /// <summary>How a wall feels, in the order of <see cref="WallFeel"/>.</summary>
+    public static IReadOnlyList<string> WallWords { get; } = ["same", "colder", "much-colder"];
+
     /// <summary>What is wrong.</summary>
-    public List<string> Faults { get; } = [];
+    public List<SignFault> Faults { get; } = [];
 
     /// <summary>The question; to be used only without faults.</summary>
     public DiagnosisQuestion Question()
@@ -63,25 +76,13 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
 
     private DiagnosisRig Rig()
     {
-        DiagnosisRig of = rig is null ? OwnRig() : new()
-        {
-            Cylinder = rig.Rig.Cylinders[0],
-            Furnace_W = rig.Rig.Furnace?.Input_W ?? DiagnosisRig.UsualFurnace_W,
-            Regulator = rig.Rig.Regulator,
-            Elevation_m = rig.Rig.Site.Elevation_m,
-        };
+        DiagnosisRig of = rig is null ? OwnRig() : DiagnosisRig.Of(rig.Rig);
         double? elevation_m = Quantity<Length>("elevation", QuantityText.TryParseLength, l => l.Meters, -450, 5000,
             "-450 to 5,000 m (-1,400 to 16,400 ft)");
         if (elevation_m is null && rig is null)
             _assumed.Add("sea level");
-        double use = Text("use") switch
-        {
-            "light" => 0.2,
-            "usual" => DiagnosisRig.UsualUse_frac,
-            "hard" => 0.9,
-            null => Assumed("the furnace burned half of the last eight hours", DiagnosisRig.UsualUse_frac),
-            { } other => Wrong("use", other, "light, usual, hard"),
-        };
+        double use = Text("use") is not { } word ? Assumed("the furnace burned half of the last eight hours", DiagnosisRig.UsualUse_frac)
+            : RecentUse.Find(word)?.Use_frac ?? Wrong("use", word, string.Join(", ", RecentUse.All.Select(u => u.Word)));
         return of with { Elevation_m = elevation_m ?? of.Elevation_m, Use_frac = use };
     }
 
@@ -92,10 +93,10 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
             ?? Assumed("furnace of 30,000 BTU/h (8.8 kW)", DiagnosisRig.UsualFurnace_W);
         if (Text("cylinder") is not { } name)
             _assumed.Add("one 20 lb cylinder");
-        else if (CommonOptions.Size(name, "--cylinder", out string fault) is { } size)
+        else if (SizeText.Find(name, "--cylinder", out string fault) is { } size)
             return new() { Cylinder = size.Full(), Furnace_W = furnace_W };
         else
-            Faults.Add(fault);
+            Fault("cylinder", fault);
         return new() { Furnace_W = furnace_W };
     }
 
@@ -103,13 +104,13 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
     {
         double? scale_kg = Mass("scale"), tare_kg = Mass("tare");
         if (tare_kg is not null && scale_kg is null)
-            Faults.Add("--tare goes with --scale");
+            Fault("tare", "goes with --scale");
         if (Text("left") is not { } text)
             return scale_kg is null ? null
                 : InRange("scale", Text("scale")!,
                 (scale_kg.Value - (tare_kg ?? Assumed("tare usual for the size", cylinder.Tare_kg))) / cylinder.LegalFill_kg);
         if (scale_kg is not null)
-            Faults.Add("give --left or --scale, not both");
+            Fault("scale", "give --left or --scale, not both");
         if (text.Equals("full", StringComparison.OrdinalIgnoreCase))
             return 1;
         if (text.Equals("empty", StringComparison.OrdinalIgnoreCase))
@@ -118,7 +119,7 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
             return InRange("left", text, part.DecimalFractions);
         if (QuantityText.TryParseMass(text, out Mass mass, out _))
             return InRange("left", text, mass.Kilograms / cylinder.LegalFill_kg);
-        Faults.Add($"--left: '{Quote.Of(text)}' is neither a part of a full one, such as 1/3 or \"40 %\", nor a mass, such as \"7 lb\"");
+        Fault("left", $"'{Quote.Of(text)}' is neither a part of a full one, such as 1/3 or \"40 %\", nor a mass, such as \"7 lb\"");
         return null;
     }
 
@@ -126,21 +127,15 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
     {
         if (left_frac is >= -0.1 and <= MostLeft_frac)
             return Math.Max(0, left_frac);
-        Faults.Add($"--{name}: '{Quote.Of(text)}' means "
+        Fault(name, $"'{Quote.Of(text)}' means "
             + $"{(left_frac < 0 ? "less than an empty cylinder" : "more than liquid from bottom to top")}; check the size and the tare");
         return null;
     }
 
     private CylinderReadings Wall(CylinderReadings readings)
     {
-        WallFeel? feel = Text("wall") switch
-        {
-            "same" => WallFeel.Same,
-            "colder" => WallFeel.Colder,
-            "much-colder" => WallFeel.MuchColder,
-            _ => null,
-        };
-        return feel is not null ? readings with { WallFeel = feel }
+        int feel = Array.IndexOf([.. WallWords], Text("wall"));
+        return feel >= 0 ? readings with { WallFeel = (WallFeel)feel }
             : readings with
             {
                 Wall_K = Quantity<Temperature>("wall", QuantityText.TryParseTemperature, t => t.Kelvins, 193.15, 353.15,
@@ -155,7 +150,7 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
         if (SignStates.Find(sign, word) is { } state)
             _signs[sign] = state;
         else
-            Faults.Add($"--{name}: '{Quote.Of(word)}' is none of {string.Join(", ", SignStates.Of(sign))}");
+            Fault(name, $"'{Quote.Of(word)}' is none of {string.Join(", ", SignStates.Of(sign))}");
     }
 
     // What is not named is not known; "nothing" says that none of it was done.
@@ -163,11 +158,11 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
     {
         foreach (string word in (Text("did") ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
-            (string Name, Sign Sign)[] deeds = word == "nothing" ? Deeds : [.. Deeds.Where(d => d.Name == word)];
+            (string Name, Sign Sign)[] deeds = word == NoDeed ? Deeds : [.. Deeds.Where(d => d.Name == word)];
             if (deeds.Length == 0)
-                Faults.Add($"--did: '{Quote.Of(word)}' is none of opened-fast, swapped, filled, nothing");
+                Fault("did", $"'{Quote.Of(word)}' is none of {string.Join(", ", DeedWords)}");
             foreach ((_, Sign sign) in deeds)
-                _signs[sign] = word == "nothing" ? 1 : 0;
+                _signs[sign] = word == NoDeed ? 1 : 0;
         }
     }
 
@@ -179,7 +174,7 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
             && volts is >= 0 and <= MostVolts)
             _signs[Sign.Volts] = SignStates.OfVolts(volts);
         else
-            Faults.Add($"--volts: '{Quote.Of(text)}' must be 0 to 20 V, such as \"11.2 V\"");
+            Fault("volts", $"'{Quote.Of(text)}' must be 0 to 20 V, such as \"11.2 V\"");
     }
 
     private double? Mass(string name)
@@ -191,13 +186,13 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
             return null;
         if (!read(text, out T value, out string fault))
         {
-            Faults.Add($"--{name}: {fault}");
+            Fault(name, fault);
             return null;
         }
 
         if (si(value) >= min && si(value) <= max)
             return si(value);
-        Faults.Add($"--{name}: '{Quote.Of(text)}' must be {range}");
+        Fault(name, $"'{Quote.Of(text)}' must be {range}");
         return null;
     }
 
@@ -209,9 +204,11 @@ internal sealed class DiagnoseInput(IReadOnlyDictionary<string, string> given, S
 
     private double Wrong(string name, string text, string accepted)
     {
-        Faults.Add($"--{name}: '{Quote.Of(text)}' is none of {accepted}");
+        Fault(name, $"'{Quote.Of(text)}' is none of {accepted}");
         return DiagnosisRig.UsualUse_frac;
     }
+
+    private void Fault(string name, string what) => Faults.Add(new(name, what));
 
     private string? Text(string name) => given.TryGetValue(name, out string? text) ? text.Trim() : null;
 }
