@@ -43,6 +43,9 @@ public sealed record Scenario
     /// <summary>The log's reading that the run starts from; null where it starts as the file says.</summary>
     public LogStart? StartedFrom { get; init; }
 
+    /// <summary>What was measured beside contents, from its log: compared with a run, never used by one.</summary>
+    internal IReadOnlyList<Measurement> Measurements { get; init; } = [];
+
     /// <summary>The stops and refills that <see cref="Legs"/> were made of; null for a run in one place without refills.</summary>
     public Trip? Trip { get; init; }
 

@@ -104,7 +104,7 @@ internal sealed class GaugeOptions
 
     public Option<string[]> Floats { get; } = Several("--float", "PART", "A float gauge's percentage.");
 
-    private static Option<string[]> Several(string name, string helpName, string description) => new(name)
+    internal static Option<string[]> Several(string name, string helpName, string description) => new(name)
     {
         Description = description + " May be given again.",
         HelpName = helpName,

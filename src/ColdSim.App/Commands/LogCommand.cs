@@ -5,6 +5,7 @@ using ColdSim.Files.Logs;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Measurements;
 
 namespace ColdSim.App.Commands;
 
@@ -32,6 +33,7 @@ internal static class LogCommand
             "coldsim log add trip.toml --at 2027-01-13T07:00-07:00 --line \"5.1 in\" \\",
             "    --temperature \"10 °F\"",
             "coldsim log add trip.toml --weight \"37.4 lb\" --filled",
+            "coldsim log add trip.toml --inside \"57 °F\" --liquid \"-4 °F\"",
             "coldsim log add trip.toml --cylinder left --weight \"31.2 lb\"")
         { file };
         foreach (Option option in o.All)
@@ -75,18 +77,24 @@ internal static class LogCommand
         command.SetWork(host, Question, units, json, length);
         return command;
 
-        CommandWork<LogPrediction> Question(ParseResult parsed)
+        CommandWork<ShownLog> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = ScenarioFile.Read(path, host, parsed.GetValue(weather));
             ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host);
+            scenario = scenario with { Measurements = log.Measurements };
             return new()
             {
-                Answer = (_, cancel) => LogPrediction.Of(scenario, log.Use, null, cancel),
-                OnScreen = (use, style) => LogAnswer.Of(use, scenario, style),
-                Text = (use, to) => to.Write(LogText.Sections(use, scenario, to.Units, Cautions.Short)),
-                Json = (use, stream) => JsonReport.Write(LogReport.Of(use, scenario, log.LeftOut), stream),
+                Answer = (_, cancel) => new(LogPrediction.Of(scenario, log.Use, null, cancel), MeasuredComparison.ThroughLog(scenario, log.Use, cancel)),
+                OnScreen = (shown, style) => LogAnswer.Of(shown.Readings, shown.Measured, scenario, style),
+                Text = (shown, to) => to.Write(LogText.Sections(shown.Readings, shown.Measured, scenario, to.Units, Cautions.Short)),
+                Json = (shown, stream) => JsonReport.Write(new LogDocument(LogReport.Of(shown.Readings, scenario, log.LeftOut), shown.Measured, scenario), stream),
             };
         }
     }
+
+    /// <summary>A log beside the simulator.</summary>
+    /// <param name="Readings">Its readings of contents.</param>
+    /// <param name="Measured">Whatever else was measured.</param>
+    private sealed record ShownLog(LogPrediction Readings, MeasuredComparison Measured);
 }

@@ -15,7 +15,11 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
     public IReadOnlyList<LogEntry> Entries()
     {
         DateTimeOffset time = Time();
-        string cylinder = Cylinder();
+
+        // What is no cylinder's needs none.
+        bool needsCylinder = parsed.GetValue(o.Cylinder) is not null
+            || o.Readings.Any(r => parsed.GetValue(r.Option) is { Length: > 0 } && MeasuredMethod.Of(r.Method) is not { IsOfCylinder: false });
+        string cylinder = needsCylinder ? Cylinder() : "";
         string note = parsed.GetValue(o.Note) ?? "";
         if (note.Any(char.IsControl))
             _faults.Add("--note: more than one line, or a control character; accepted: one line of text");
@@ -28,13 +32,20 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         }
 
         if (entries.Count == 0)
-            _faults.Add("give a reading, such as --weight \"31.2 lb\" or --line \"5.1 in\"");
+            _faults.Add("give a reading, such as --weight \"31.2 lb\", --line \"5.1 in\" or --inside \"61 °F\"");
         else
             _faults.AddRange(Given().Where(d => !used.Contains(d.Name)).Select(d => $"--{d.Name} does not go with {string.Join(" or ", entries.Select(e => $"--{e.Method}").Distinct())}"));
         foreach (LogEntry entry in entries)
         {
-            if (entry.Cylinder.Length > 0)
+            if (MeasuredMethod.Of(entry.Method) is { } measured)
+            {
+                if (entry.Cylinder.Length > 0 || !measured.IsOfCylinder)
+                    _faults.AddRange(MeasurementReader.Read(entry, scenario.Rig).Faults.Select(f => f.AsOption(entry.Method)));
+            }
+            else if (entry.Cylinder.Length > 0)
+            {
                 _faults.AddRange(EntryReader.Read(entry, scenario.Rig).Faults.Select(f => f.AsOption(entry.Method)));
+            }
         }
 
         return _faults.Count == 0 ? entries
@@ -50,7 +61,7 @@ internal sealed class LogInput(ParseResult parsed, LogOptions o, Scenario scenar
         return new()
         {
             Time = time,
-            Cylinder = cylinder,
+            Cylinder = MeasuredMethod.Of(method) is { IsOfCylinder: false } ? "" : cylinder,
             Method = method,
             Reading = reading.Trim(),
             Temperature = LogMethods.ReadsLevel(method) ? (parsed.GetValue(o.Temperature) ?? "").Trim() : "",

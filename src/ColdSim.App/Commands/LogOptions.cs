@@ -25,7 +25,13 @@ internal sealed class LogOptions
 
     public Option<string?> PercentOf { get; } = CommonOptions.Quantity("--percent-of", "WORD", "What an echo's percentage is of: height or volume. [height]").Offering("height", "volume");
 
-    public Option<bool> Rested => _gauge.Rested;
+    public Option<bool> Rested { get; } = new("--rested")
+    {
+        Description = "The cylinder was closed for hours, or of a voltage: nothing was drawn or charged for hours.",
+    };
+
+    public Option<string?> Error { get; } = CommonOptions.Quantity(
+        "--error", "E", "Standard error of a measured value. [2 psi, 2 °F, wall 4 °F, 0.05 V]");
 
     public Option<string?> Temperature => _gauge.Temperature;
 
@@ -33,14 +39,24 @@ internal sealed class LogOptions
     public IReadOnlyList<(string Method, Option<string[]> Option)> Readings =>
     [
         ("weight", _gauge.Weights), ("line", _gauge.Lines), ("frost-line", _gauge.FrostLines), ("echo-time", _gauge.EchoTimes),
-        ("echo-height", _gauge.EchoHeights), ("echo-percent", _gauge.EchoPercents), ("float", _gauge.Floats),
+        ("echo-height", _gauge.EchoHeights), ("echo-percent", _gauge.EchoPercents), ("float", _gauge.Floats), .. Measured,
+    ];
+
+    /// <summary>What else is measured, by its method in the log.</summary>
+    public IReadOnlyList<(string Method, Option<string[]> Option)> Measured { get; } =
+    [
+        ("pressure", GaugeOptions.Several("--pressure", "P", "Pressure that the cylinder's gauge shows; compared with a run.")),
+        ("liquid", GaugeOptions.Several("--liquid", "T", "Temperature of the cylinder's liquid; likewise.")),
+        ("wall", GaugeOptions.Several("--wall", "T", "Temperature of its wall, below the liquid's level; likewise.")),
+        ("inside", GaugeOptions.Several("--inside", "T", "Temperature of the air inside; likewise.")),
+        ("voltage", GaugeOptions.Several("--voltage", "V", "Voltage of the battery; likewise, where it is --rested.")),
     ];
 
     /// <summary>What becomes a detail of the line, under its own name.</summary>
     public IReadOnlyList<Option<string?>> Details =>
     [
         _gauge.ScaleError, _gauge.Tare, _gauge.TareError, _gauge.Accessories, _gauge.Ice, PercentOf, _gauge.Assumed, _gauge.EchoError,
-        _gauge.PositionError, _gauge.Foot, _gauge.LineError, _gauge.FloatError, _gauge.TemperatureError, Tilt,
+        _gauge.PositionError, _gauge.Foot, _gauge.LineError, _gauge.FloatError, _gauge.TemperatureError, Tilt, Error,
     ];
 
     public IEnumerable<Option> All => [.. Readings.Select(r => r.Option), Cylinder, At, Note, Filled, Checked, Temperature, Rested, .. Details];

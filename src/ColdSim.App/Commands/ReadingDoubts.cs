@@ -19,7 +19,7 @@ internal static class ReadingDoubts
         // Damaged lines say nothing here; the readers of the log name them.
         IReadOnlyList<LogReading> others = host.Files.Exists(log) ? LogReader.Read(log, scenario.Rig).Readings : [];
         List<string> doubts = [];
-        foreach (LogEntry entry in entries)
+        foreach (LogEntry entry in entries.Where(e => MeasuredMethod.Of(e.Method) is null))
         {
             LogReading reading = EntryReader.Read(entry, scenario.Rig).Reading!;
             if (!reading.Checked)
@@ -36,7 +36,7 @@ internal static class ReadingDoubts
         host.Error.Write("Write it down as it is, marked as checked? [y/N] ");
         host.Error.Flush();
         return answer()?.Trim() is { Length: > 0 } word && word[0] is 'y' or 'Y'
-            ? [.. entries.Select(e => e with { Details = [.. e.Details, new LogDetail(LogMethods.Checked, "")] })]
+            ? [.. entries.Select(e => MeasuredMethod.Of(e.Method) is not null ? e : e with { Details = [.. e.Details, new LogDetail(LogMethods.Checked, "")] })]
             : throw CommandFault.Input("coldsim: nothing was written");
     }
 }

@@ -36,6 +36,7 @@ internal sealed class ReportWork(StartedScenario started, UnitStyle units)
         ReportContents contents = new(run.Report, run.Advice);
         return !run.Report.Ledger.Closes ? contents : contents with
         {
+            Measured = run.Measured,
             Trip = scenario.Trip is null ? null : TripRun.Of(scenario, done, cancel: cancel),
             Options = started.Options.Count == 0 ? null : Comparison.Of(scenario, started.Options, done, cancel: cancel),
             Limits = WithLimits ? Limits(done, cancel) : null,

@@ -8,6 +8,7 @@ using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Harms;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Reports;
 
@@ -18,7 +19,11 @@ namespace ColdSim.App.Commands;
 /// <param name="Forecast">From the reading on; null where there is none.</param>
 /// <param name="Log">The log beside the simulator; null likewise.</param>
 /// <param name="Advice">Why it fails, what to do and what it hangs on; null where that was not asked for.</param>
-internal sealed record RunAnswer(RunReport Report, Forecast? Forecast = null, LogPrediction? Log = null, RunAdvice? Advice = null);
+internal sealed record RunAnswer(RunReport Report, Forecast? Forecast = null, LogPrediction? Log = null, RunAdvice? Advice = null)
+{
+    /// <summary>What was measured beside what was computed; null where the log has nothing but readings of contents.</summary>
+    public MeasuredComparison? Measured { get; init; }
+}
 
 /// <summary>One run of a scenario: the work of <c>run</c>, <c>tonight</c> and <c>view</c>.</summary>
 internal static class RunWork
@@ -39,7 +44,7 @@ internal static class RunWork
             Text = (a, to) => to.Write(Sections(a, latest, to.Units)),
             BesideJson = a => ScenarioFile.Assumed(a.Report.Scenario),
             Json = (a, stream) => JsonReport.Write(
-                new RunDocument(a.Report, a is { Forecast: { } forecast, Log: { } log } ? new(a.Report, forecast, log) : null) { Since = Change(since, a) }, stream),
+                new RunDocument(a.Report, a is { Forecast: { } forecast, Log: { } log } ? new(a.Report, forecast, log) : null) { Since = Change(since, a), Measured = a.Measured }, stream),
             Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
         };
 
@@ -50,12 +55,16 @@ internal static class RunWork
             return new(report);
         RunAdvice? advice = adviseIn is { } units ? RunAdvice.Of(report, units.Grid, () => done.Report(1), cancel: cancel) : null;
         if (latest is null)
-            return new(report, Advice: advice);
+            return new(report, Advice: advice) { Measured = Measured(report, null, cancel) };
 
         // Other nights than the scenario's may have been asked for.
         Forecast forecast = Forecast.Of(latest.Start with { Scenario = report.Scenario }, cancel);
-        return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel), advice);
+        return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel), advice) { Measured = Measured(report, latest, cancel) };
     }
+
+    private static MeasuredComparison? Measured(RunReport report, LatestReading? latest, CancellationToken cancel)
+        => report.Scenario.Measurements.Count == 0 ? null
+            : latest is null ? MeasuredComparison.InRun(report) : MeasuredComparison.Of(report, MeasuredComparison.ThroughLog(latest.Before, latest.Log, cancel));
 
     private static AnswerChange? Change(AnswerDigest? since, RunAnswer answer) => since is null ? null : new(since, AnswerDigest.Of(answer.Report), []);
 
@@ -71,6 +80,8 @@ internal static class RunWork
         IReadOnlyList<TextSection> sections = RunText.Sections(answer.Report, units, Cautions.Short);
         if (ActionText.Section(answer.Advice?.Plan, answer.Report.Scenario, units) is { } actions)
             sections = [sections[0], actions, .. sections.Skip(1)];
+        if (answer.Measured is { Rows.Count: > 0 } measured)
+            sections = [sections[0], MeasuredText.Section(measured, answer.Report.Scenario, units), .. sections.Skip(1)];
         if (latest is null || answer is not { Forecast: { } forecast, Log: { } log })
             return sections;
         return

@@ -18,7 +18,16 @@ internal sealed record LatestReading(Scenario Before, UseLog Log, ForecastStart 
 /// <param name="LeftOut">The lines that are not, each with its place and why.</param>
 /// <param name="Doubtful">The lines that are used although they cannot be right.</param>
 /// <param name="Inconsistent">The readings among those that are left out.</param>
-internal sealed record ReadLog(UseLog Use, IReadOnlyList<string> LeftOut, IReadOnlyList<string> Doubtful, IReadOnlyList<InconsistentReading> Inconsistent);
+internal sealed record ReadLog(UseLog Use, IReadOnlyList<string> LeftOut, IReadOnlyList<string> Doubtful, IReadOnlyList<InconsistentReading> Inconsistent)
+{
+    /// <summary>What else was measured.</summary>
+    public IReadOnlyList<Measurement> Measurements { get; init; } = [];
+}
+
+/// <summary>A scenario with what its log measured, and the reading that it can start from.</summary>
+/// <param name="Scenario">The scenario as it is written, with the measured values.</param>
+/// <param name="Latest">The log's latest reading of contents; null where there is none to start from.</param>
+internal sealed record LoggedScenario(Scenario Scenario, LatestReading? Latest);
 
 /// <summary>
 /// The log beside a scenario as commands read it: damaged lines end the command unless they are to be left out, readings that cannot be right are
@@ -28,24 +37,27 @@ internal static class ScenarioLog
 {
     public static Option<bool> SkipDamaged() => new("--skip-damaged") { Description = "Leave damaged lines out instead of stopping at them." };
 
-    /// <summary>The log's latest reading, to which the run is moved; null where there is no log or no run can start from it, which is said.</summary>
+    /// <summary>The log's latest reading, to which the run is moved, where there is one; that no run can start from it is said.</summary>
     /// <exception cref="CommandFault">The latest reading lies outside the weather, or a line is damaged.</exception>
-    public static LatestReading? Latest(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
+    public static LoggedScenario Latest(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
     {
         string path = LogFile.PathOf(scenarioPath);
         if (!host.Files.Exists(path))
-            return null;
-        UseLog log = Use(scenarioPath, scenario, skipDamaged, units, host);
+            return new(scenario, null);
+        ReadLog read = Use(scenarioPath, scenario, skipDamaged, units, host);
+        UseLog log = read.Use;
+        scenario = scenario with { Measurements = read.Measurements };
         if (log.Rows.Count == 0)
         {
-            host.Error.WriteLine($"the log {path} has no reading to start from; the run starts as the scenario says");
-            return null;
+            string what = read.Measurements.Count == 0 ? "reading" : "reading of contents";
+            host.Error.WriteLine($"the log {path} has no {what} to start from; the run starts as the scenario says");
+            return new(scenario, null);
         }
 
         if (ForecastStart.Of(scenario, log) is { } start)
-            return new(scenario, log, start);
+            return new(scenario, new(scenario, log, start));
         host.Error.WriteLine($"not started from {Reading(log.Rows[^1], path, scenario)}: it cannot be run on to the start; the run starts as the scenario says");
-        return null;
+        return new(scenario, null);
     }
 
     /// <summary>The log as it is written, without what cannot be right.</summary>
@@ -91,12 +103,12 @@ internal static class ScenarioLog
         IReadOnlyList<string> wrong = [.. consistency.LeftOut.Select(r => InconsistencyWords.LeftOut(r, path, scenario, units).ToString())];
         IReadOnlyList<string> damaged = [.. log.Damaged.Select(d => d.ToString())];
         return keepInconsistent
-            ? new(UseLog.Of(log.Readings, scenario.Rig), damaged, wrong, [])
-            : new(consistency.Kept, [.. damaged, .. wrong], [], consistency.LeftOut);
+            ? new(UseLog.Of(log.Readings, scenario.Rig), damaged, wrong, []) { Measurements = log.Measurements }
+            : new(consistency.Kept, [.. damaged, .. wrong], [], consistency.LeftOut) { Measurements = log.Measurements };
     }
 
     // The log of a command that starts somewhere: its latest reading must lie where it can start.
-    private static UseLog Use(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
+    private static ReadLog Use(string scenarioPath, Scenario scenario, bool skipDamaged, UnitStyle units, Host host)
     {
         string path = LogFile.PathOf(scenarioPath);
         ReadLog log = Lines(scenarioPath, scenario, skipDamaged, units, host, keepInconsistent: false, "; --no-log runs without them");
@@ -108,7 +120,7 @@ internal static class ScenarioLog
         if (time is not (LatestTime.AfterEnd or LatestTime.BeforeWeather))
         {
             Say(log, host);
-            return log.Use;
+            return log;
         }
 
         LogReading latest = use.Rows[^1].Reading;

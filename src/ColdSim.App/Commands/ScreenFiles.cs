@@ -10,6 +10,7 @@ using ColdSim.Files.Results;
 using ColdSim.Files.Scenarios.Starters;
 using ColdSim.Planning.Advice;
 using ColdSim.Planning.Fits;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Trips;
 
@@ -70,6 +71,7 @@ internal sealed record ScreenFiles(TimeProvider Clock, Func<IFiles> Files, bool 
             host.Files.Reads.Add(open);
         ReportContents contents = new(report, RunAdvice.Of(report, units.Grid, () => done.Report(1), cancel: cancel))
         {
+            Measured = MeasuredComparison.InRun(report),
             Trip = report.Scenario.Trip is null ? null : TripRun.Of(report.Scenario, done, cancel: cancel),
         };
         ReportOrigin origin = new(Path.GetFileName(open ?? "the demo"), ReportFiles.Version, Clock.GetLocalNow());

@@ -34,8 +34,11 @@ internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<Compared
     {
         ReadResult read = ScenarioFile.ReadWithOptions(path, host, weather);
         Scenario scenario = read.Scenario!;
-        if (!withLog || ScenarioLog.Latest(path, scenario, skipDamaged, units, host) is not { } latest)
+        if (!withLog)
             return new(scenario, read.Options, null);
+        LoggedScenario logged = ScenarioLog.Latest(path, scenario, skipDamaged, units, host);
+        if (logged.Latest is not { } latest)
+            return new(logged.Scenario, read.Options, null);
         host.Error.WriteLine(LogStartLine.Of(latest.Start.Scenario.StartedFrom!, units));
         ErrorSizes errors = scenario.Errors with { Reading = new(latest.Start.Newest.Contents.StandardUncertainty.Kilograms, "the log's latest reading") };
         return new(

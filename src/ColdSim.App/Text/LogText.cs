@@ -4,6 +4,7 @@ using ColdSim.Planning;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Measurements;
 
 namespace ColdSim.App.Text;
 
@@ -11,13 +12,14 @@ namespace ColdSim.App.Text;
 internal static class LogText
 {
     /// <summary>What goes below the answer, which has the readings already.</summary>
-    public static IReadOnlyList<TextSection> Sections(LogPrediction log, Scenario scenario, UnitStyle units, IReadOnlyList<string> cautions)
+    public static IReadOnlyList<TextSection> Sections(LogPrediction log, MeasuredComparison measured, Scenario scenario, UnitStyle units, IReadOnlyList<string> cautions)
     {
         IReadOnlyList<LogLineReport> lines = LogReport.Of(log, scenario, []).Lines;
         List<TextSection> sections =
         [
             .. log.Rows.Any(r => r.Predicted is not null) ? [new TextSection("Predicted from the reading before", Predicted(lines, scenario, units))] : Array.Empty<TextSection>(),
             .. log.Days.Count == 0 ? Array.Empty<TextSection>() : [DailyUse(log, scenario, units)],
+            .. measured.Rows.Count == 0 ? Array.Empty<TextSection>() : [MeasuredText.Section(measured, scenario, units)],
             new("How to read it", RunText.Points(
             [
                 "each ± is one standard uncertainty; an error that two readings share, such as the tare's, is not in the use between them",
@@ -33,9 +35,15 @@ internal static class LogText
     /// <summary>What a good entry means, such as "Tue 12 Jan 16:05, weight 69.0 lb: 40.0 lb of propane, give or take 0.5 lb".</summary>
     public static string Entry(LogEntry entry, Rig rig, UnitStyle units)
     {
+        string read = $"{ClockText.DayClock(entry.Time)}, {(rig.Cylinders.Count > 1 && entry.Cylinder.Length > 0 ? $"{entry.Cylinder}, " : "")}{entry.Method} {entry.Reading}";
+        if (MeasuredMethod.Of(entry.Method) is not null)
+        {
+            Measurement measured = MeasurementReader.Read(entry, rig).Measurement!;
+            return $"{read}: give or take {MeasuredWords.Amount(measured.Quantity, measured.StandardError, units)}; 'coldsim log show' compares it with the run";
+        }
+
         ContentsEstimate held = EntryReader.Read(entry, rig).Reading!.Contents(rig);
-        string which = rig.Cylinders.Count > 1 ? $"{entry.Cylinder}, " : "";
-        return $"{ClockText.DayClock(entry.Time)}, {which}{entry.Method} {entry.Reading}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}";
+        return $"{read}: {units.Mass(held.Mass.Kilograms)} of propane, give or take {units.Mass(held.StandardUncertainty.Kilograms)}";
     }
 
     /// <summary>The readings, a row each.</summary>

@@ -107,6 +107,9 @@ internal sealed class UnitStyle(UnitSystem system)
 
     public string Speed(double m_s) => $"{Number(SpeedIn(m_s), 0)} {SpeedUnit}";
 
+    /// <summary>A voltage, the same in both systems.</summary>
+    public static string Volts(double volts) => $"{Number(volts, 2)} V";
+
     /// <summary>BTU/h to the next hundred. A plate's 19,250 goes up, whatever the last bit of its conversion and back.</summary>
     public static double Hundreds(double btu_h) => Math.Round(Math.Round(btu_h / 100, 9), MidpointRounding.AwayFromZero) * 100;
 

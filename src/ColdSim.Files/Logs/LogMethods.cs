@@ -9,12 +9,21 @@ internal static class LogMethods
     /// <summary>The person looked again, and the reading is used although it looks wrong.</summary>
     public const string Checked = "checked";
 
-    private static readonly string[] Level = ["temperature-error", "rested", "tilt"];
+    /// <summary>The cylinder, or the battery, was at rest for hours.</summary>
+    public const string Rested = "rested";
+
+    /// <summary>The standard error of a measured value.</summary>
+    public const string Error = "error";
+
+    private static readonly string[] Level = ["temperature-error", Rested, "tilt"];
 
     private static readonly string[] Echo = ["echo-error", "assumed-temperature", "position-error", .. Level];
 
-    /// <summary>Their names, as the options of <c>coldsim gauge combine</c> are called.</summary>
-    public static IReadOnlyList<string> All { get; } = ["weight", "line", "frost-line", "echo-time", "echo-height", "echo-percent", "float"];
+    /// <summary>Methods that read what a cylinder holds, named as the options of <c>coldsim gauge combine</c> are.</summary>
+    public static IReadOnlyList<string> OfContents { get; } = ["weight", "line", "frost-line", "echo-time", "echo-height", "echo-percent", "float"];
+
+    /// <summary>All of them: those of contents, then what else is measured.</summary>
+    public static IReadOnlyList<string> All { get; } = [.. OfContents, .. MeasuredMethod.All.Select(m => m.Name)];
 
     /// <summary>The details that a line of a method may have.</summary>
     public static IReadOnlyList<string> DetailsOf(string method) => method switch
@@ -24,12 +33,13 @@ internal static class LogMethods
         "echo-time" or "echo-height" => [.. Echo, Filled, Checked],
         "echo-percent" => ["percent-of", .. Echo, Filled, Checked],
         "float" => ["float-error", .. Level, Filled, Checked],
+        _ when MeasuredMethod.Of(method) is { } measured => measured.Details,
         _ => [],
     };
 
     /// <summary>Whether a detail is a word without a value.</summary>
-    public static bool IsWord(string detail) => detail is Filled or Checked or "rested";
+    public static bool IsWord(string detail) => detail is Filled or Checked or Rested;
 
     /// <summary>Whether the method reads a level, which needs the liquid's temperature.</summary>
-    public static bool ReadsLevel(string method) => method != "weight";
+    public static bool ReadsLevel(string method) => method != "weight" && MeasuredMethod.Of(method) is null;
 }

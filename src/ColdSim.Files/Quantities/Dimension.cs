@@ -75,6 +75,9 @@ public enum Dimension
     /// <summary>C.</summary>
     Charge,
 
+    /// <summary>V.</summary>
+    Voltage,
+
     /// <summary>rad.</summary>
     Angle,
 }

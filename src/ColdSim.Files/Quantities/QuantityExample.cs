@@ -18,7 +18,7 @@ internal static class QuantityExample
         (Dimension.Volume, "gal", 1, 200), (Dimension.Volume, "L", 1, 800),
         (Dimension.Speed, "mph", 0, 150), (Dimension.Speed, "m/s", 0, 50),
         (Dimension.Duration, "min", 1, 600), (Dimension.Duration, "h", 0.1, 72),
-        (Dimension.Current, "A", 0, 2000), (Dimension.Charge, "Ah", 1, 5000),
+        (Dimension.Current, "A", 0, 2000), (Dimension.Charge, "Ah", 1, 5000), (Dimension.Voltage, "V", 1, 100),
     ];
 
     /// <summary>An example of a dimension.</summary>
@@ -48,6 +48,7 @@ internal static class QuantityExample
         Dimension.ThermalInsulance => "0.25 m²K/W",
         Dimension.Current => "5 A",
         Dimension.Charge => "200 Ah",
+        Dimension.Voltage => "12.4 V",
         Dimension.Angle => "45 °",
         _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
     };

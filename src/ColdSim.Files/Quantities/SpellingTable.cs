@@ -120,6 +120,9 @@ internal static class SpellingTable
         Si(Dimension.Charge, ElectricChargeUnit.Coulomb, 1, "C"),
         Si(Dimension.Charge, ElectricChargeUnit.AmpereHour, AmpereHour_C, "Ah"),
 
+        Si(Dimension.Voltage, ElectricPotentialUnit.Volt, 1, "V"),
+        Si(Dimension.Voltage, ElectricPotentialUnit.Millivolt, 1e-3, "mV"),
+
         Si(Dimension.Angle, AngleUnit.Radian, 1, "rad"),
         Us(Dimension.Angle, AngleUnit.Degree, Degree_rad, "°", "deg"),
     ];

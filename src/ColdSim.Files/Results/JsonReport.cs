@@ -9,7 +9,7 @@ using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Limits;
-using ColdSim.Planning.Logs;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Purchases;
 using ColdSim.Planning.Reports;
@@ -87,7 +87,7 @@ public static class JsonReport
 
     /// <summary>Writes a log.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
-    public static void Write(LogReport report, Stream output) => FigureJson.WriteDocument(LogFigures.All, report, output);
+    internal static void Write(LogDocument report, Stream output) => FigureJson.WriteDocument(LogDocument.Figures, report, output);
 
     /// <summary>Writes a weather file at a glance.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>

@@ -74,6 +74,9 @@ public enum ReportTable
     /// <summary>Readings in the log beside what the simulator predicts from the one before.</summary>
     LogPrediction,
 
+    /// <summary>Values measured beside contents, beside what was computed.</summary>
+    Measured,
+
     /// <summary>How long is left once the furnace stops.</summary>
     HeatStops,
 
@@ -162,6 +165,9 @@ public enum Display
 
     /// <summary>A text that is cut where it is long.</summary>
     ShortText,
+
+    /// <summary>A quantity with its unit, where a column has several.</summary>
+    WithUnit,
 }
 
 /// <summary>A figure's column in a table of text or screen.</summary>

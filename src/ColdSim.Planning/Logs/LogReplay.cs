@@ -23,7 +23,11 @@ internal sealed class LogReplay(Scenario scenario)
     }
 
     /// <summary>Runs an interval; where the weather does not reach or a cylinder ends the run, its use is null.</summary>
-    public LogPrediction.Interval Run(DateTimeOffset from, DateTimeOffset to, CancellationToken cancel)
+    /// <param name="from">Its first instant.</param>
+    /// <param name="to">Its last instant.</param>
+    /// <param name="cancel">Stops it.</param>
+    /// <param name="beside">Observes it too, in the interval's own time; null for nobody.</param>
+    public LogPrediction.Interval Run(DateTimeOffset from, DateTimeOffset to, CancellationToken cancel, IRunObserver? beside = null)
     {
         cancel.ThrowIfCancellationRequested();
         (Rig rig, WeatherSeries weather) = At(from);
@@ -43,7 +47,7 @@ internal sealed class LogReplay(Scenario scenario)
         };
         rig = rig with { Cylinders = [.. rig.Cylinders.Select((c, i) => c with { Contents_kg = _left_kg[i] })] };
         Simulation simulation = new(rig, weather, settings);
-        Burnt burnt = new();
+        Burnt burnt = new(beside);
         SimulationResult result = simulation.Run(burnt, cancel);
         if (result.End != RunEnd.Complete)
         {
@@ -77,7 +81,7 @@ internal sealed class LogReplay(Scenario scenario)
         return (leg.Of(scenario.Rig), leg.Weather);
     }
 
-    private sealed class Burnt : IRunObserver
+    private sealed class Burnt(IRunObserver? beside) : IRunObserver
     {
         public double Burnt_J { get; private set; }
 
@@ -85,12 +89,14 @@ internal sealed class LogReplay(Scenario scenario)
 
         public void Stepped(StepRecord record)
         {
+            beside?.Stepped(record);
             if (record.BurnerLit)
                 Burnt_J += record.Given_W * (record.To.Time_s - record.From.Time_s);
         }
 
         public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
+            beside?.Happened(happened, moment);
             if (happened.Kind == EventKind.BurnerOn)
                 Starts++;
         }

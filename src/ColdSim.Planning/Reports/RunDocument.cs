@@ -2,6 +2,7 @@ using ColdSim.Planning.Compare;
 using ColdSim.Planning.Figures;
 using ColdSim.Planning.Forecasts;
 using ColdSim.Planning.Freezing;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Reports.RunDocument>;
 
@@ -14,6 +15,9 @@ public sealed record RunDocument(RunReport Run, ForecastReport? Forecast)
 {
     /// <summary>What changed since an earlier answer; null where none was given.</summary>
     public AnswerChange? Since { get; init; }
+
+    /// <summary>What was measured beside what was computed, from the log's first reading on; null for the run's own time alone.</summary>
+    internal MeasuredComparison? Measured { get; init; }
 
     /// <summary>The whole document.</summary>
     public static IReadOnlyList<Document> Figures { get; } =
@@ -33,6 +37,7 @@ public sealed record RunDocument(RunReport Run, ForecastReport? Forecast)
         Document.Group("ledger", d => new LedgerReport(d.Run.Ledger), RunFigures.Ledger, "what is left over when energy and mass are added up"),
         Document.Group("forecast", d => d.Forecast, ForecastFigures.All, "what the log's latest reading makes of the days ahead; null where the run does not start from it", canBeAbsent: true),
         LogStartFigures.In<RunDocument>(d => d.Run.Scenario),
+        .. MeasuredFigures.In<RunDocument>(d => d.Measured ?? MeasuredComparison.InRun(d.Run), d => d.Run.Scenario),
         Document.Texts("assumptions", d => d.Run.Scenario.Assumptions, "what was assumed because the scenario does not say it"),
     ];
 }

@@ -10,7 +10,7 @@ using ColdSim.Planning.Fits;
 using ColdSim.Planning.Freezing;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Limits;
-using ColdSim.Planning.Logs;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Purchases;
 using ColdSim.Planning.Reports;
 using ColdSim.Planning.Trips;
@@ -37,7 +37,7 @@ internal static class JsonPage
         ["buy"] = PurchaseFigures.All,
         ["diagnose"] = DiagnosisFigures.All,
         ["chance"] = ChanceReportFigures.All,
-        ["log"] = LogFigures.All,
+        ["log"] = LogDocument.Figures,
         ["fit"] = FitFigures.All,
         ["propane"] = PropaneCommand.Figures,
     };

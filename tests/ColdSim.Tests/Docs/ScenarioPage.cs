@@ -67,6 +67,7 @@ internal static class ScenarioPage
         Dimension.ThermalInsulance => "m²K/W",
         Dimension.Current => "A",
         Dimension.Charge => "C",
+        Dimension.Voltage => "V",
         Dimension.Angle => "rad",
         _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
     };

@@ -76,6 +76,17 @@ public class ResultsTests
         RunReport failed = Reports.Short() with { CoolDown = null };
         Rig wet = failed.Scenario.Rig with { Water = [new ThermalNode { Name = "tank", Capacity_J_K = 50e3, Water_kg = 10 }] };
         Collect(Json(failed with { Scenario = failed.Scenario with { Rig = wet, StartedFrom = Reports.LogStart, StartsNow = true } }).RootElement, "", written);
+        Measurement measured = new()
+        {
+            Line = 3,
+            Time = failed.Scenario.Start,
+            Quantity = MeasuredQuantity.Liquid,
+            Value = 260,
+            StandardError = 1,
+            Cylinder = 0,
+        };
+        Collect(Json(failed with { Scenario = failed.Scenario with { Measurements = [measured] } }).RootElement, "", written);
+        written.ExceptWith(["measured", "measured_by_cause"]);
         AnswerDigest digest = AnswerDigest.Of(Reports.Short());
         using MemoryStream since = new();
         JsonReport.Write(new RunDocument(Reports.Short(), null) { Since = new AnswerChange(digest, digest, [new("title", "a", null)]) }, since);

@@ -93,6 +93,21 @@ internal sealed record Rule(string Name, CellStyle Style, char Glyph, char Plain
 /// <param name="IsShort">Whether it is a shortage at a minute, and not only more than can be kept up.</param>
 internal sealed record Gap(string Name, double[] Upper, double[] Lower, double[] Given, Func<int, bool> IsShort);
 
+/// <summary>Something that was measured, as a mark on the curves.</summary>
+/// <param name="Minute">When, as a sample of the run.</param>
+/// <param name="Value">The value, as a person reads it.</param>
+internal readonly record struct MeasuredMark(int Minute, double Value)
+{
+    /// <summary>What it is drawn with.</summary>
+    public const char Glyph = '×';
+
+    /// <summary>The same where only plain characters are.</summary>
+    public const char Plain = 'x';
+
+    /// <summary>What is written beside a mark.</summary>
+    public const string Name = "measured";
+}
+
 /// <summary>One picture on a common axis: curves, ruled lines, and the gap between the curves.</summary>
 /// <param name="First">Drawn first.</param>
 /// <param name="Second">Drawn over it, on the same axis. Null where there is no such curve.</param>
@@ -104,6 +119,9 @@ internal sealed record Strip(Curve First, Curve? Second = null, string Missing =
 
     /// <summary>What is filled between the curves; null for nothing.</summary>
     public Gap? Gap { get; init; }
+
+    /// <summary>What was measured, on the same axis, drawn over the curves.</summary>
+    public IReadOnlyList<MeasuredMark> Measured { get; init; } = [];
 
     /// <summary>Curves after the second, on the same axis.</summary>
     public IReadOnlyList<Curve> More { get; init; } = [];

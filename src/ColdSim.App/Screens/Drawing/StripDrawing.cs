@@ -34,6 +34,7 @@ internal static class StripDrawing
             Arrows(sheet, plot, top, curve, span);
         if (filled is not null)
             GapDrawing.PutName(sheet, plot, top, filled, rows, strip.Gap!.Name);
+        PutMeasured(sheet, plot, top, rows, strip, span);
         if (cursor is { } minute)
             PutCursor(sheet, plot, top, rows, span.Column(minute, plot.Columns));
     }
@@ -103,6 +104,15 @@ internal static class StripDrawing
         {
             if (cells[x].Low > curve.Axis.High && sheet.IsBlank(plot.Left + x, top))
                 sheet.Put(plot.Left + x, top, '↑', curve.Style);
+        }
+    }
+
+    private static void PutMeasured(Sheet sheet, PlotArea plot, int top, int rows, Strip strip, MinuteRange span)
+    {
+        foreach (MeasuredMark mark in strip.Measured.Where(m => m.Minute >= span.From && m.Minute < span.To))
+        {
+            int row = Math.Clamp(strip.First.Axis.Row(mark.Value, rows), 0, rows - 1);
+            sheet.Put(plot.Left + span.Column(mark.Minute, plot.Columns), top + row, MeasuredMark.Glyph, CellStyle.Strong, MeasuredMark.Plain);
         }
     }
 

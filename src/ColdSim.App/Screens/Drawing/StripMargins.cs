@@ -60,6 +60,16 @@ internal static class StripMargins
         int spare = Enumerable.Range(0, rows).FirstOrDefault(r => !used.Contains(r), -1);
         if (spare < 0)
             return;
+        if (strip.Measured.Any(m => m.Minute >= span.From && m.Minute < span.To))
+        {
+            sheet.Put(plot.Right + 1, top + spare, MeasuredMark.Glyph, CellStyle.Strong, MeasuredMark.Plain);
+            sheet.Put(plot.Right + 3, top + spare, MeasuredMark.Name);
+            used.Add(spare);
+            spare = Enumerable.Range(0, rows).FirstOrDefault(r => !used.Contains(r), -1);
+            if (spare < 0)
+                return;
+        }
+
         if (strip.Curves.Any(c => c.AsItIs is not null))
             PutName(sheet, plot, top + spare, AsItIs, Stroke.Dots, CellStyle.Plain);
         else if (strip.Missing.Length > 0)

@@ -24,6 +24,8 @@ internal static class NightHelp
         "  set point, freezing   ruled across inside",
         "  liquid      in the cylinder in use; the air outside",
         "              warms it",
+        "  ×           measured, from the log: inside, and the liquid",
+        "              or wall of the cylinder in use",
         "  ↑           the curve runs above the strip",
         "  ╵           an event; its word is beside it, and what",
         "              repeats has the mark alone",

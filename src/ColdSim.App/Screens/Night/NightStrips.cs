@@ -1,7 +1,9 @@
 using ColdSim.App.Screens.Drawing;
 using ColdSim.App.Text;
 using ColdSim.Model.Engine;
+using ColdSim.Planning;
 using ColdSim.Planning.Harms;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Screens.Night;
@@ -26,8 +28,27 @@ internal static class NightStrips
     {
         RunSeries series = report.Series;
         RunSeries? before = asItIs?.Series;
-        return [Gas(series, before, units), Inside(series, before, units), Cold(series, before, units), Left(series, before, units)];
+        (IReadOnlyList<MeasuredMark> inside, IReadOnlyList<MeasuredMark> liquid) = Measured(report, units);
+        return [Gas(series, before, units), Inside(series, before, inside, units), Cold(series, before, liquid, units), Left(series, before, units)];
     }
+
+    /// <summary>What was measured inside, and of the liquid in the cylinder in use, which is the one that is drawn.</summary>
+    private static (IReadOnlyList<MeasuredMark> Inside, IReadOnlyList<MeasuredMark> Liquid) Measured(RunReport report, UnitStyle units)
+    {
+        List<MeasuredMark> inside = [], liquid = [];
+        foreach (Measurement measured in MeasuredComparison.InRun(report).Rows.Select(r => r.Measurement))
+        {
+            int minute = (int)Math.Round((measured.Time - report.Scenario.Start).TotalSeconds / RunSeries.Spacing_s);
+            if (measured.Quantity == MeasuredQuantity.Inside)
+                inside.Add(new(minute, units.TemperatureIn(measured.Value)));
+            else if (measured.Quantity is MeasuredQuantity.Liquid or MeasuredQuantity.Wall && report.Series.InUse[minute] == measured.Cylinder)
+                liquid.Add(new(minute, units.TemperatureIn(measured.Value)));
+        }
+
+        return (inside, liquid);
+    }
+
+    private static Extent With(this Extent range, IReadOnlyList<MeasuredMark> marks) => marks.Aggregate(range, (all, mark) => all.With(mark.Value));
 
     /// <summary>What is asked for against what can be kept up, both as gross heat.</summary>
     private static Strip Gas(RunSeries series, RunSeries? before, UnitStyle units)
@@ -47,7 +68,7 @@ internal static class NightStrips
     }
 
     /// <summary>Inside, with freezing and the set point ruled; outside where there is no coach.</summary>
-    private static Strip Inside(RunSeries series, RunSeries? before, UnitStyle units)
+    private static Strip Inside(RunSeries series, RunSeries? before, IReadOnlyList<MeasuredMark> measured, UnitStyle units)
     {
         double[] inside = Run(series.Inside_K, series.Count);
         double[]? insideBefore = before is null ? null : Run(before.Inside_K, before.Count);
@@ -55,21 +76,22 @@ internal static class NightStrips
         Rule ice = new("freezing", CellStyle.Freezing, '─', '=', _ => freezing);
         if (!inside.Any(double.IsFinite))
             return Outside(series, before, units, Outsides(series, before, units)) with { Rules = [ice], Missing = "no coach" };
-        Extent all = Range(units.TemperatureIn, inside, insideBefore, Run(series.SetPoint_K, series.Count));
+        Extent all = Range(units.TemperatureIn, inside, insideBefore, Run(series.SetPoint_K, series.Count)).With(measured);
         ValueAxis axis = ValueAxis.Around(all.Low, all.High, units.TemperatureUnit);
         return new(new("inside", inside, units.TemperatureIn, axis, Stroke.Line, CellStyle.Inside) { AsItIs = insideBefore })
         {
+            Measured = measured,
             Rules = [ice, new("set point", CellStyle.SetPoint, '╌', '_', i => i < series.Count ? units.TemperatureIn(series.SetPoint_K[i]) : double.NaN)],
         };
     }
 
     /// <summary>The liquid and the air from which it takes its heat: what lies between them drives it.</summary>
-    private static Strip Cold(RunSeries series, RunSeries? before, UnitStyle units)
+    private static Strip Cold(RunSeries series, RunSeries? before, IReadOnlyList<MeasuredMark> measured, UnitStyle units)
     {
         double[] liquid = Run(series.Liquid_K, series.Count);
         double[]? liquidBefore = before is null ? null : Run(before.Liquid_K, before.Count);
-        Strip air = Outside(series, before, units, Outsides(series, before, units).With(Range(units.TemperatureIn, liquid, liquidBefore)));
-        return air with { Second = new("liquid", liquid, units.TemperatureIn, air.First.Axis, Stroke.Line, CellStyle.Liquid) { AsItIs = liquidBefore } };
+        Strip air = Outside(series, before, units, Outsides(series, before, units).With(Range(units.TemperatureIn, liquid, liquidBefore)).With(measured));
+        return air with { Measured = measured, Second = new("liquid", liquid, units.TemperatureIn, air.First.Axis, Stroke.Line, CellStyle.Liquid) { AsItIs = liquidBefore } };
     }
 
     private static Strip Outside(RunSeries series, RunSeries? before, UnitStyle units, Extent range)

@@ -18,6 +18,7 @@ internal enum FormField
     Temperature,
     Tare,
     Filled,
+    Rested,
     At,
     Note,
 }
@@ -46,6 +47,9 @@ internal sealed record EntryForm
 
     public bool Filled { get; init; }
 
+    /// <summary>Of a voltage: whether nothing was drawn or charged for hours.</summary>
+    public bool Rested { get; init; }
+
     public string Method => LogMethods.All[MethodAt];
 
     /// <summary>An example in the method's own unit.</summary>
@@ -54,11 +58,19 @@ internal sealed record EntryForm
         "weight" => "31.2 lb",
         "echo-time" => "230 us",
         "echo-percent" or "float" => "35 %",
-        _ => "5.1 in",
+        _ => MeasuredMethod.Of(Method)?.Example ?? "5.1 in",
     };
 
     /// <summary>The fields for a method and a rig.</summary>
-    public IReadOnlyList<FormField> Fields(Rig rig) =>
+    public IReadOnlyList<FormField> Fields(Rig rig) => MeasuredMethod.Of(Method) is { } measured
+        ?
+        [
+            .. measured.IsOfCylinder && rig.Cylinders.Count > 1 ? [FormField.Cylinder] : Array.Empty<FormField>(), FormField.Method, FormField.Reading,
+            .. measured.Details.Contains(LogMethods.Rested) ? [FormField.Rested] : Array.Empty<FormField>(), FormField.At, FormField.Note,
+        ]
+        : FieldsOfContents(rig);
+
+    private IReadOnlyList<FormField> FieldsOfContents(Rig rig) =>
     [
         .. rig.Cylinders.Count > 1 ? [FormField.Cylinder] : Array.Empty<FormField>(), FormField.Method, FormField.Reading,
         LogMethods.ReadsLevel(Method) ? FormField.Temperature : FormField.Tare, FormField.Filled, FormField.At, FormField.Note,
@@ -88,6 +100,7 @@ internal sealed record EntryForm
         FormField.Cylinder => this with { Cylinder = Wrapped(Cylinder + direction, rig.Cylinders.Count) },
         FormField.Method => this with { MethodAt = Wrapped(MethodAt + direction, LogMethods.All.Count) },
         FormField.Filled => this with { Filled = !Filled },
+        FormField.Rested => this with { Rested = !Rested },
         _ => this,
     };
 
@@ -101,29 +114,37 @@ internal sealed record EntryForm
     public EntryForm WithoutLast() => Text(Field) is { Length: > 0 } text ? With(TextEdit.WithoutLast(text)) : this;
 
     /// <summary>The form after a reading was written: the same method, all else empty.</summary>
-    public EntryForm Cleared() => this with { Field = FormField.Reading, Reading = "", At = "", Note = "", Filled = false };
+    public EntryForm Cleared() => this with { Field = FormField.Reading, Reading = "", At = "", Note = "", Filled = false, Rested = false };
 
-    /// <summary>The line of the log, or what is wrong with it.</summary>
+    /// <summary>The line of the log, or what is wrong with it; the reading is null where it says nothing of contents.</summary>
     public (LogEntry? Entry, LogReading? Reading, IReadOnlyList<string> Faults) Read(Rig rig, DateTimeOffset now)
     {
         List<string> faults = [];
         DateTimeOffset time = now;
         if (At.Trim().Length > 0 && InstantText.TryRead(At.Trim(), now.Offset, out time) != InstantText.Outcome.Read)
             faults.Add($"read at: '{Quote.Of(At.Trim())}' is not a time; {InstantText.Accepted}");
+        MeasuredMethod? measured = MeasuredMethod.Of(Method);
         LogEntry entry = new()
         {
             Time = time,
-            Cylinder = LogCylinders.NameOf(rig, Cylinder),
+            Cylinder = measured is { IsOfCylinder: false } ? "" : LogCylinders.NameOf(rig, Cylinder),
             Method = Method,
             Reading = Reading.Trim(),
             Temperature = LogMethods.ReadsLevel(Method) ? Temperature.Trim() : "",
             Details =
             [
-                .. Filled ? [new LogDetail(LogMethods.Filled, "")] : Array.Empty<LogDetail>(),
+                .. Filled && measured is null ? [new LogDetail(LogMethods.Filled, "")] : Array.Empty<LogDetail>(),
+                .. Rested && Method == "voltage" ? [new LogDetail(LogMethods.Rested, "")] : Array.Empty<LogDetail>(),
                 .. Method == "weight" && Tare.Trim().Length > 0 ? [new LogDetail("tare", Tare.Trim())] : Array.Empty<LogDetail>(),
             ],
             Note = Note.Trim(),
         };
+        if (measured is not null)
+        {
+            faults.AddRange(MeasurementReader.Read(entry, rig).Faults.Select(Words));
+            return faults.Count == 0 ? (entry, null, []) : (null, null, faults);
+        }
+
         (LogReading? reading, IReadOnlyList<EntryFault> found) = EntryReader.Read(entry, rig);
         faults.AddRange(found.Select(Words));
         return faults.Count == 0 ? (entry, reading, []) : (null, null, faults);

@@ -59,6 +59,7 @@ internal static class EntrySheet
     {
         FormField.At => "read at",
         FormField.Filled => "filled since",
+        FormField.Rested => "at rest",
         _ => field.ToString().ToLowerInvariant(),
     };
 
@@ -75,6 +76,7 @@ internal static class EntrySheet
     {
         FormField.Cylinder => LogCylinders.NameOf(page.Scenario.Rig, page.Form.Cylinder),
         FormField.Method => page.Form.Method,
+        FormField.Rested => page.Form.Rested ? "yes" : "no",
         _ => page.Form.Filled ? "yes" : "no",
     };
 
@@ -82,6 +84,7 @@ internal static class EntrySheet
     {
         FormField.Cylinder => $"of {string.Join(", ", LogCylinders.NamesOf(page.Scenario.Rig))}",
         FormField.Method => $"of {string.Join(", ", LogMethods.All)}",
+        FormField.Rested => "yes where nothing was drawn or charged for hours",
         _ => "yes where it was filled or changed",
     };
 
@@ -93,6 +96,12 @@ internal static class EntrySheet
         if (form.Reading.Trim().Length == 0)
             yield break;
         (LogEntry? entry, LogReading? reading, IReadOnlyList<string> faults) = form.Read(page.Scenario.Rig, page.Now);
+        if (entry is not null && reading is null)
+        {
+            yield return (LogText.Entry(entry, page.Scenario.Rig, page.Units), CellStyle.Strong);
+            yield break;
+        }
+
         if (entry is null || reading is null)
         {
             yield return ("Cannot be read yet:", CellStyle.Strong);

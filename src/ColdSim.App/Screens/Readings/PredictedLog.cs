@@ -5,6 +5,7 @@ using ColdSim.Files.Logs;
 using ColdSim.Planning;
 using ColdSim.Planning.Fits;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Measurements;
 
 namespace ColdSim.App.Screens.Readings;
 
@@ -12,7 +13,8 @@ namespace ColdSim.App.Screens.Readings;
 /// <param name="Use">The readings of the good lines as gas used.</param>
 /// <param name="Prediction">What the simulator predicts for them.</param>
 /// <param name="LeftOut">The lines that are left out: damaged, or readings that cannot be right.</param>
-internal sealed record PredictedLog(UseLog Use, LogPrediction Prediction, IReadOnlyList<FileProblem> LeftOut)
+/// <param name="Measured">What else was measured, beside the simulator.</param>
+internal sealed record PredictedLog(UseLog Use, LogPrediction Prediction, IReadOnlyList<FileProblem> LeftOut, MeasuredComparison Measured)
 {
     public static PredictedLog Read(string file, Scenario scenario, UnitStyle units, IProgress<int> finished, CancellationToken cancel)
     {
@@ -21,7 +23,8 @@ internal sealed record PredictedLog(UseLog Use, LogPrediction Prediction, IReadO
         LogConsistency consistency = LogConsistency.Of(log.Readings, scenario);
         return new(
             consistency.Kept, LogPrediction.Of(scenario, consistency.Kept, finished, cancel),
-            [.. log.Damaged, .. consistency.LeftOut.Select(r => InconsistencyWords.LeftOut(r, path, scenario, units))]);
+            [.. log.Damaged, .. consistency.LeftOut.Select(r => InconsistencyWords.LeftOut(r, path, scenario, units))],
+            MeasuredComparison.ThroughLog(scenario with { Measurements = log.Measurements }, consistency.Kept, cancel));
     }
 }
 

@@ -217,6 +217,8 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
 
     private string? Doubts(LogEntry entry)
     {
+        if (MeasuredMethod.Of(entry.Method) is not null)
+            return null;
         IReadOnlyList<InconsistentReading> doubts = LogConsistency.Doubts(
             EntryReader.Read(entry, Scenario.Rig).Reading!, [.. (Log?.Use.Rows ?? []).Select(r => r.Reading)], Scenario, Clock.GetUtcNow());
         return doubts.Count == 0 ? null : string.Join("; ", doubts.Select(d => InconsistencyWords.Of(d, Scenario, Units)));

@@ -14,12 +14,6 @@ internal static class ReadingsSheet
 
     private const int Top = 2;
 
-    /// <summary>Standard errors at both ends of a strip.</summary>
-    private const int Most = 6;
-
-    /// <summary>The heading over the strips.</summary>
-    private const string StripHeading = "-6 -3 0 +3 +6";
-
     public static void Draw(Sheet sheet, ReadingsPage page)
     {
         string which = page.Scenario.Rig.Cylinders.Count == 1 ? CylinderWords.All(page.Scenario.Rig).TrimEnd(',') : CylinderWords.Names(page.Scenario.Rig);
@@ -78,8 +72,10 @@ internal static class ReadingsSheet
         List<(string, CellStyle)> lines = [];
         foreach (Files.FileProblem problem in log.LeftOut)
             lines.AddRange(CellText.Wrap($"left out: {CellText.SingleWidth(problem.ToString())}", width).Select(l => (l, CellStyle.Strong)));
-        if (shown.Rows.Count == 0)
+        if (shown.Rows.Count == 0 && log.Measured.Rows.Count == 0)
             return [.. lines, ("No readings yet. Enter writes the first one down.", CellStyle.Plain)];
+        if (shown.Rows.Count == 0)
+            return [.. lines, .. MeasuredLines(page, log, width)];
         IReadOnlyList<string> table = LogTable(page, shown, width);
         lines.AddRange(table.Take(2).Select(l => (l, CellStyle.Strong)));
         lines.AddRange(table.Skip(2).Select((l, i) => (l, shown.Rows[i].Mark is ReadingMark.Far or ReadingMark.LooksWrong ? CellStyle.Strong : CellStyle.Plain)));
@@ -92,7 +88,17 @@ internal static class ReadingsSheet
             lines.AddRange(days.Select((l, i) => (l, i < 3 ? CellStyle.Strong : CellStyle.Plain)));
         }
 
+        if (log.Measured.Rows.Count > 0)
+            lines.AddRange([("", CellStyle.Plain), .. MeasuredLines(page, log, width)]);
         return lines;
+    }
+
+    private static IEnumerable<(string Text, CellStyle Style)> MeasuredLines(ReadingsPage page, PredictedLog log, int width)
+    {
+        TextSection section = MeasuredText.Section(log.Measured, page.Scenario, page.Units);
+        yield return (section.Title, CellStyle.Strong);
+        foreach (string line in section.Lines.SelectMany(l => CellText.Wrap(CellText.SingleWidth(l), width)))
+            yield return (line, CellStyle.Plain);
     }
 
     private static IReadOnlyList<string> LogTable(ReadingsPage page, LogPrediction shown, int width)
@@ -103,7 +109,7 @@ internal static class ReadingsSheet
             [
                 new(["line"]), new(["read"], Left: true), .. several ? [new TextColumn(["cylinder"], Left: true)] : Array.Empty<TextColumn>(), new(["method"], Left: true),
                 new(["holds", u.MassUnit]), new(["±"]), new(["pre-", "dicted"]), new(["off", u.MassUnit]), new(["times"]), new([""]),
-                .. strip ? [new TextColumn(["standard errors", StripHeading], Left: true)] : Array.Empty<TextColumn>(),
+                .. strip ? [new TextColumn(["standard errors", ResidualStrip.Heading], Left: true)] : Array.Empty<TextColumn>(),
                 .. wide ? [new TextColumn([""], Left: true)] : Array.Empty<TextColumn>(),
             ],
             [
@@ -114,7 +120,7 @@ internal static class ReadingsSheet
                     r.Row.Reading.Reading.Name, Mass(r.Row.Contents.Mass.Kilograms, u), Mass(r.Row.Contents.StandardUncertainty.Kilograms, u),
                     r.Predicted is { } p ? Mass(p.Kilograms, u) : r.Row.Reading.Filled ? "filled" : "-", r.Off is { } off ? Mass(off.Kilograms, u) : "-",
                     r.Times is { } times ? UnitStyle.Number(times, 1) : "-", Letter(r.Mark),
-                    .. strip ? [ResidualStrip(r.Times)] : Array.Empty<string>(),
+                    .. strip ? [ResidualStrip.Of(r.Times)] : Array.Empty<string>(),
                     .. wide ? [CellText.Cut($"{LogFigures.Marks[r.Mark].Text} {CellText.SingleWidth(r.Row.Reading.Note)}".Trim(), width - 84)] : Array.Empty<string>(),
                 ]),
             ]);
@@ -168,13 +174,13 @@ internal static class ReadingsSheet
         lines.AddRange(TextTable.Lines(
             [
                 new(["line"]), new(["read"], Left: true), new(["holds", u.MassUnit]), new(["±"]), new(["fitted", u.MassUnit]), new(["off", u.MassUnit]), new(["times"]),
-                new(["standard errors", StripHeading], Left: true), new([""], Left: true),
+                new(["standard errors", ResidualStrip.Heading], Left: true), new([""], Left: true),
             ],
             [
                 .. fit.Residuals.Select(r => (IReadOnlyList<string>)
                 [
                     UnitStyle.Number(r.Row.Reading.Line, 0), ClockText.DayClock(r.Row.Reading.Time.ToOffset(fit.Scenario.Start.Offset)), Mass(r.Row.Contents.Mass.Kilograms, u),
-                    Mass(r.Row.Contents.StandardUncertainty.Kilograms, u), Mass(r.Predicted.Kilograms, u), Mass(r.Off.Kilograms, u), UnitStyle.Number(r.Times, 1), ResidualStrip(r.Times),
+                    Mass(r.Row.Contents.StandardUncertainty.Kilograms, u), Mass(r.Predicted.Kilograms, u), Mass(r.Off.Kilograms, u), UnitStyle.Number(r.Times, 1), ResidualStrip.Of(r.Times),
                     r.Gross ? "left out" : "",
                 ]),
             ]).Select((l, i) => (l, i < 2 || fit.Residuals[i - 2].Gross ? CellStyle.Strong : CellStyle.Plain)));
@@ -182,17 +188,5 @@ internal static class ReadingsSheet
             $"scatter {UnitStyle.Number(fit.ReducedChiSquare, 2)} of what the errors let expect; times: how far off what all other readings say, in standard uncertainties. "
             + "To keep the fit: coldsim fit FILE --out COPY", width).Select(l => (l, CellStyle.Plain)));
         return lines;
-    }
-
-    /// <summary>A difference in standard errors as a mark on a short strip, a column each.</summary>
-    private static string ResidualStrip(double? times)
-    {
-        if (times is not { } value || double.IsNaN(value))
-            return "";
-        char[] strip = "·············".ToCharArray();
-        strip[Most] = '┊';
-        int at = (int)Math.Round(Math.Clamp(value, -Most, Most));
-        strip[Most + at] = value > Most + 0.5 ? '>' : value < -Most - 0.5 ? '<' : 'o';
-        return new string(strip);
     }
 }

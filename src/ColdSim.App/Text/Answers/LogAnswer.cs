@@ -1,5 +1,6 @@
 using ColdSim.Planning;
 using ColdSim.Planning.Logs;
+using ColdSim.Planning.Measurements;
 
 namespace ColdSim.App.Text.Answers;
 
@@ -13,14 +14,15 @@ internal static class LogAnswer
     private const int ReadingsToFit = 5;
 
     /// <summary>The answer.</summary>
-    public static Answer Of(LogPrediction log, Scenario scenario, UnitStyle units)
+    public static Answer Of(LogPrediction log, MeasuredComparison measured, Scenario scenario, UnitStyle units)
     {
         if (log.Rows.Count == 0)
         {
             return new()
             {
-                Brief = "The log has no readings.",
-                Verdict = "The log has no readings.",
+                Brief = measured.Rows.Count == 0 ? "The log has no readings." : "The log has no reading of what is left.",
+                Verdict = measured.Rows.Count == 0 ? "The log has no readings." : "The log has no reading of what is left.",
+                Consequences = [.. Measured(measured, units)],
                 ToDo = "Do: add one with 'coldsim log add'.",
                 Caution = CautionLine.Reading,
             };
@@ -32,7 +34,7 @@ internal static class LogAnswer
         {
             Brief = OneLine.Of($"LEFT: {left}, read {ClockText.DayClock(last)}"),
             Verdict = $"LEFT: {left}, read {ClockText.DayClock(last)}.",
-            Consequences = Consequences(log, scenario, units),
+            Consequences = [.. Consequences(log, scenario, units), .. Measured(measured, units)],
             ToDo = ToDo(log),
             Table = Table(log, scenario, units),
             Caution = CautionLine.Reading,
@@ -63,6 +65,18 @@ internal static class LogAnswer
         if (wrong.Length > 0)
             all.Add(wrong.Length == 1 ? $"The reading in line {wrong[0]} looks wrong." : $"The readings in lines {string.Join(", ", wrong)} look wrong.");
         return all;
+    }
+
+    // What differs clearly; else that nothing does.
+    private static IEnumerable<string> Measured(MeasuredComparison measured, UnitStyle units)
+    {
+        if (measured.Rows.Count == 0)
+            yield break;
+        MeasuredGroup[] off = [.. measured.Groups.Where(g => g.Finding != MeasuredFinding.Agrees).OrderByDescending(g => Math.Abs(g.Mean / g.StandardError))];
+        foreach (MeasuredGroup group in off.Take(1))
+            yield return MeasuredWords.Sentence(group, units);
+        string count = measured.Rows.Count == 1 ? "1 other value" : $"{UnitStyle.Number(measured.Rows.Count, 0)} other values";
+        yield return off.Length > 0 || measured.Groups.Count == 0 ? $"--full has {count} of the log beside the run." : $"What else was measured agrees with the run ({count}, --full).";
     }
 
     private static string ToDo(LogPrediction log)

@@ -1,4 +1,6 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text.Pictures;
@@ -64,6 +66,17 @@ internal sealed class NightCurves
                 yield return last;
         }
     }
+
+    /// <summary>What was measured in this night of one quantity or another, in the person's unit; of a cylinder, while it is the one in use.</summary>
+    /// <param name="read">From SI to what a person reads.</param>
+    /// <param name="quantities">Which quantities.</param>
+    public IReadOnlyList<PicturePoint> Measured(Func<double, double> read, params IReadOnlyList<MeasuredQuantity> quantities) =>
+    [
+        .. MeasuredComparison.InRun(_report).Rows.Select(r => r.Measurement)
+            .Where(m => quantities.Contains(m.Quantity) && Span(m.Time, m.Time.AddMinutes(1)) is not null)
+            .Where(m => m.Cylinder is not { } cylinder || Series.InUse[(int)Math.Round((m.Time - _report.Scenario.Start).TotalSeconds / Minute_s)] == cylinder)
+            .Select(m => new PicturePoint((m.Time - Start).TotalMinutes, read(m.Value))),
+    ];
 
     /// <summary>One curve in the person's unit.</summary>
     public IReadOnlyList<PicturePoint> Minutes(double[] samples, Func<double, double> read)

@@ -1,5 +1,6 @@
 using ColdSim.Model.Engine;
 using ColdSim.Physics.Units;
+using ColdSim.Planning;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text.Pictures;
@@ -39,7 +40,11 @@ internal static class NightPicture
             all.Add(new("inside", curves.Minutes(series.Inside_K, units.TemperatureIn), PictureStroke.Line));
         if (scales.HasSetPoint)
             all.Add(new("set point", curves.Minutes(series.SetPoint_K, units.TemperatureIn), PictureStroke.Dots));
-        return new("Air", scales.Air, all) { Levels = [new(units.TemperatureIn(ConversionFactors.ZeroCelsius_K), "freezing")] };
+        return new("Air", scales.Air, all)
+        {
+            Levels = [new(units.TemperatureIn(ConversionFactors.ZeroCelsius_K), "freezing")],
+            Readings = [.. Readings("measured inside", curves.Measured(units.TemperatureIn, MeasuredQuantity.Inside))],
+        };
     }
 
     private static PictureStrip Gas(NightCurves curves, NightScales scales)
@@ -73,8 +78,18 @@ internal static class NightPicture
                     Decimals = units.IsUs ? 1 : 0,
                 },
             ])
-        { RightAxis = scales.Pressure };
+        {
+            RightAxis = scales.Pressure,
+            Readings =
+            [
+                .. Readings("measured liquid or wall", curves.Measured(units.TemperatureIn, MeasuredQuantity.Liquid, MeasuredQuantity.Wall)),
+                .. Readings("measured pressure", curves.Measured(units.PressureIn, MeasuredQuantity.Pressure), onRight: true),
+            ],
+        };
     }
+
+    private static IEnumerable<PictureReadings> Readings(string name, IReadOnlyList<PicturePoint> points, bool onRight = false)
+        => points.Count == 0 ? [] : [new(name, points, onRight)];
 
     private static PictureStrip Left(RunReport report, NightCurves curves, NightScales scales)
     {

@@ -1,4 +1,6 @@
 using ColdSim.Model.Engine;
+using ColdSim.Planning;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Text.Pictures;
@@ -19,9 +21,10 @@ internal sealed class NightScales
         Range outside = Over(series, series.Outside_K, units.TemperatureIn), inside = Over(series, series.Inside_K, units.TemperatureIn);
         Range set = Over(series, series.SetPoint_K, units.TemperatureIn);
         (HasInside, HasSetPoint) = (inside.IsAny, set.IsAny);
-        Range air = outside.And(inside).And(set);
+        Range air = outside.And(inside).And(set).And(Measured(report, units.TemperatureIn, MeasuredQuantity.Inside));
         Air = ValueAxis.Around(air.Low, air.High, units.TemperatureUnit);
-        Range liquid = Over(series, series.Liquid_K, units.TemperatureIn), pressure = Over(series, series.CylinderPressure_Pa, units.PressureIn);
+        Range liquid = Over(series, series.Liquid_K, units.TemperatureIn).And(Measured(report, units.TemperatureIn, MeasuredQuantity.Liquid, MeasuredQuantity.Wall));
+        Range pressure = Over(series, series.CylinderPressure_Pa, units.PressureIn).And(Measured(report, units.PressureIn, MeasuredQuantity.Pressure));
         Liquid = ValueAxis.Around(liquid.Low - (liquid.High - liquid.Low) * Below, liquid.High, units.TemperatureUnit);
         Pressure = ValueAxis.Around(Math.Min(0, pressure.Low), pressure.High * Above, units.PressureUnit);
         Left = ValueAxis.Around(0, Over(series, series.Propane_kg, units.MassIn).High, units.MassUnit);
@@ -60,6 +63,9 @@ internal sealed class NightScales
         double most = asked.IsAny && asked.High > 0 ? Math.Max(asked.High, Math.Min(kept.High, asked.High * 2)) : kept.High;
         return double.IsFinite(most) ? Math.Max(most, 0) : 1;
     }
+
+    private static Range Measured(RunReport report, Func<double, double> read, params IReadOnlyList<MeasuredQuantity> quantities)
+        => MeasuredComparison.InRun(report).Rows.Where(r => quantities.Contains(r.Measurement.Quantity)).Aggregate(Range.None, (all, r) => all.With(read(r.Measurement.Value)));
 
     private static Range Over(RunSeries series, double[] samples, Func<double, double> read)
     {

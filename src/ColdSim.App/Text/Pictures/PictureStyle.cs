@@ -42,6 +42,8 @@ internal static class PictureStyle
         .picture .harm{fill:var(--harm);fill-opacity:.28;stroke:var(--harm);stroke-width:.6}
         .picture .short{fill:var(--harm)}
         .picture line.grave{stroke:var(--harm);stroke-dasharray:2 3}
+        .picture .read{fill:var(--paper);stroke:var(--ink);stroke-width:1.5}
+        .picture .kread{font-weight:700}
         .picture .kband{fill:var(--pen0)}
         .picture .kharm,.picture .kshort{fill:var(--harm)}
         .picture .paper{fill:var(--paper)}

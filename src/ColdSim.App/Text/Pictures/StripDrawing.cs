@@ -20,6 +20,7 @@ internal static class StripDrawing
     /// <summary>The height of a plot. [px]</summary>
     public const int Plot = StripPicture.Pitch - AbovePlot - BelowPlot;
     private const double Whole = 1000, Tolerance = 3;
+    private const int MarkRadius = 3;
 
     public static void Draw(MarkupWriter to, PictureFrame frame, PictureStrip strip, int top, double minutes, int most)
     {
@@ -40,6 +41,24 @@ internal static class StripDrawing
         for (int i = 0; i < strip.Curves.Count; i++)
             Curve(to, strip, strip.Curves[i], i, most);
         to.End().Line();
+        foreach (PictureReadings readings in strip.Readings)
+            Readings(to, frame, readings, readings.OnRight ? strip.RightAxis! : strip.Axis, plot, minutes);
+    }
+
+    // Outside the stretched box, so that a circle stays one.
+    private static void Readings(MarkupWriter to, PictureFrame frame, PictureReadings readings, ValueAxis axis, int plot, double minutes)
+    {
+        foreach (PicturePoint point in readings.Points)
+        {
+            string x = frame.Along(point.X / minutes);
+            double y = Math.Round(plot + Math.Clamp(Up(axis, point.Y), 0, Whole) / Whole * Plot, 1);
+            if (readings.OnRight)
+                to.Start("rect", "read").With("x", x).With("y", y).With("width", 2 * MarkRadius).With("height", 2 * MarkRadius).With("transform", $"translate(-{MarkRadius},-{MarkRadius})").Empty();
+            else
+                to.Start("circle", "read").With("cx", x).With("cy", y).With("r", MarkRadius).Empty();
+        }
+
+        to.Line();
     }
 
     private static void Span(MarkupWriter to, PictureSpan span) => to.Start("rect", "short")
@@ -68,6 +87,8 @@ internal static class StripDrawing
 
         foreach (PictureArea area in strip.Areas.Where(a => a.Name.Length > 0))
             to.Text("  ").Start("tspan", area.IsHarm ? "kharm" : "kband").With("dx", 5).Text("▨").End().Text($" {area.Name}");
+        foreach (PictureReadings readings in strip.Readings)
+            to.Text("  ").Start("tspan", "kread").With("dx", 5).Text(readings.OnRight ? "□" : "○").End().Text($" {readings.Name}");
         if (strip.Spans.Count > 0)
             to.Text("  ").Start("tspan", "kshort").With("dx", 5).Text("▃").End().Text($" {strip.SpanName}");
         to.End().Line();

@@ -35,6 +35,12 @@ internal sealed record PictureArea(string Name, IReadOnlyList<PicturePoint> Uppe
 /// <summary>A level line with its words.</summary>
 internal sealed record PictureLevel(double Value, string Words);
 
+/// <summary>Measured values as marks: circles on the left axis, squares on the right one.</summary>
+/// <param name="Name">Their name in the legend.</param>
+/// <param name="Points">Minutes from the picture's first, and values in the person's unit.</param>
+/// <param name="OnRight">Whether they are read on the right axis.</param>
+internal sealed record PictureReadings(string Name, IReadOnlyList<PicturePoint> Points, bool OnRight);
+
 /// <summary>A stretch of time that is marked by a bar at the foot of a strip.</summary>
 internal readonly record struct PictureSpan(double From, double To);
 
@@ -50,6 +56,9 @@ internal sealed record PictureStrip(string Name, ValueAxis Axis, IReadOnlyList<P
     public IReadOnlyList<PictureArea> Areas { get; init; } = [];
 
     public IReadOnlyList<PictureLevel> Levels { get; init; } = [];
+
+    /// <summary>What was measured, over the curves.</summary>
+    public IReadOnlyList<PictureReadings> Readings { get; init; } = [];
 
     /// <summary>Bars at its foot.</summary>
     public IReadOnlyList<PictureSpan> Spans { get; init; } = [];

@@ -3,6 +3,7 @@ using ColdSim.Planning.Advice;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
 using ColdSim.Planning.Limits;
+using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
 using ColdSim.Planning.Purchases;
 using ColdSim.Planning.Trips;
@@ -16,6 +17,9 @@ internal sealed record ReportContents(RunReport Run, RunAdvice? Advice)
 {
     /// <summary>The same as a trip; null where it has no stops and no refills.</summary>
     public TripReport? Trip { get; init; }
+
+    /// <summary>What was measured beside what was computed; null where the log has no such values.</summary>
+    public MeasuredComparison? Measured { get; init; }
 
     /// <summary>The options side by side; null where there are none.</summary>
     public Comparison? Options { get; init; }

@@ -11,6 +11,8 @@ internal static class WholeReport
         if (contents.Trip is { } trip)
             sections.Add(TripSection.Of(trip, units));
         sections.AddRange(NightSections.Each(contents.Run, units));
+        if (contents.Measured is { Rows.Count: > 0 } measured)
+            sections.Add(MeasuredSection.Of(measured, contents.Run.Scenario, units));
         if (contents.Options is { } options)
             sections.Add(OptionsSection.Of(options, units));
         if (contents.Limits is { } limits)

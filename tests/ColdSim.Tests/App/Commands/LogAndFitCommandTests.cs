@@ -164,6 +164,7 @@ public sealed class LogAndFitCommandTests : IDisposable
     [InlineData("fit", "fit")]
     public void The_documents_have_the_keys_of_their_figures(string document, params string[] words)
     {
+        Run(0, "log", "add", Scenario, "--inside", "57 °F", "--at", "2027-01-13T03:00-07:00");
         using JsonDocument json = JsonDocument.Parse(Run(0, [.. words, Scenario, "--json"]).Out);
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(json.RootElement, "", written);
