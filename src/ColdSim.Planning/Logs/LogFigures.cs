@@ -76,7 +76,7 @@ internal static class LogFigures
 /// <summary>A day's use with its price.</summary>
 /// <param name="Use">The use.</param>
 /// <param name="Money">What it costs; null without a price by mass.</param>
-public sealed record LogDay(UseOfDay Use, double? Money)
+internal sealed record LogDay(UseOfDay Use, double? Money)
 {
     /// <summary>Whether it is all days together, which have no date and no uncertainty here.</summary>
     public bool IsTotal { get; private init; }
@@ -105,7 +105,7 @@ public sealed record LogDay(UseOfDay Use, double? Money)
 /// <param name="Before">The cylinder's reading before; null for its first.</param>
 /// <param name="Rig">Whose cylinders.</param>
 /// <param name="Offset">The scenario's clock.</param>
-public sealed record LogLineReport(PredictedRow Prediction, LogRow? Before, Rig Rig, TimeSpan Offset)
+internal sealed record LogLineReport(PredictedRow Prediction, LogRow? Before, Rig Rig, TimeSpan Offset)
 {
     /// <summary>The reading and what it means.</summary>
     public LogRow Row => Prediction.Row;
@@ -124,7 +124,7 @@ public sealed record LogLineReport(PredictedRow Prediction, LogRow? Before, Rig 
 }
 
 /// <summary>A log beside the simulator.</summary>
-public sealed record LogReport
+internal sealed record LogReport
 {
     /// <summary>Its lines, in order of time.</summary>
     public required IReadOnlyList<LogLineReport> Lines { get; init; }
