@@ -48,9 +48,18 @@ internal static class CommonOptions
     /// <param name="command">The command whose help says more.</param>
     /// <exception cref="CommandFault">Not a time.</exception>
     public static DateTimeOffset At(string text, Scenario scenario, string command)
+        => InstantOf(text, scenario) ?? throw CommandFault.Input($"coldsim: --at: {NoTime(text)}", $"See 'coldsim {command} --help'.");
+
+    /// <summary>The same; null where a text is no time.</summary>
+    /// <param name="text">As it was given.</param>
+    /// <param name="scenario">Whose clock holds.</param>
+    public static DateTimeOffset? InstantOf(string text, Scenario scenario)
         => ClockTime(text) is { } clock ? Coming(clock, scenario.Start)
             : InstantText.TryRead(text, scenario.Start.Offset, out DateTimeOffset time) == InstantText.Outcome.Read ? time.ToOffset(scenario.Start.Offset)
-            : throw CommandFault.Input($"coldsim: --at: '{Quote.Of(text)}' is not a time; {InstantText.Accepted}, or a clock time such as 04:00", $"See 'coldsim {command} --help'.");
+            : null;
+
+    /// <summary>What is said of a text that is no time.</summary>
+    public static string NoTime(string text) => $"'{Quote.Of(text)}' is not a time; {InstantText.Accepted}, or a clock time such as 04:00";
 
     /// <summary>A clock time alone, such as 04:00; null where a text is none.</summary>
     public static TimeOnly? ClockTime(string text)

@@ -11,11 +11,12 @@ internal static class GaugeCommand
 {
     public static Command Of(Host host) => new ExampleCommand(
         "gauge",
-        "Turn readings of a cylinder into what is in it: weight, echo, line on the wall, float, pressure, or several at once.",
+        "Turn readings of a cylinder into what is in it: weight, echo, line on the wall, float, pressure, or several at once; or say what they should show.",
         "coldsim gauge weight --cylinder \"20 lb\" --scale \"31.2 lb\" --tare \"17.6 lb\"",
+        "coldsim gauge expect trip.toml --at 04:00",
         "coldsim gauge line --help")
     {
-        Weight(host), Echo(host), Line(host), Float(host), Pressure(host), Combine(host),
+        Weight(host), Echo(host), Line(host), Float(host), Pressure(host), Combine(host), GaugeExpectCommand.Of(host),
     };
 
     private static ExampleCommand Weight(Host host)
@@ -80,15 +81,18 @@ internal static class GaugeCommand
         GaugeOptions o = new();
         ExampleCommand command = new(
             "combine",
-            "Several readings at once, each option as often as it was read; errors that they share stay shared.",
+            "Several readings at once, each option as often as it was read, and which of them to repeat; errors that they share stay shared.",
             "coldsim gauge combine --cylinder \"20 lb\" --tare \"17.6 lb\" \\",
             "    --temperature \"10 °F\" --weight \"31.2 lb\" --weight \"31.0 lb\" \\",
-            "    --line \"5.1 in\" --echo-time \"230 us\"");
+            "    --line \"5.1 in\" --echo-time \"230 us\"",
+            "coldsim gauge combine --cylinder \"20 lb\" --level \"34 %\" \\",
+            "    --echo-percent \"41 %\" --percent-of full --pressure \"24 psi\"");
         return Complete(
             command, host, o,
             [
-                o.Weights, o.Lines, o.FrostLines, o.EchoTimes, o.EchoHeights, o.EchoPercents, o.Floats,
-                .. o.OfWeight, .. o.OfEcho, o.Foot, o.LineError, o.FloatError, .. o.OfLevel,
+                o.Weights, o.Lines, o.FrostLines, o.EchoTimes, o.EchoHeights, o.EchoPercents, o.Heights, o.Floats,
+                o.Pressure, o.PressureError, o.Elevation,
+                .. o.OfWeight, .. o.OfEcho, o.Foot, o.LineError, o.HeightError, o.FloatError, .. o.OfLevel,
             ],
             q => q.Combine());
     }

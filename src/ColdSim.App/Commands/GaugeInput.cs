@@ -62,19 +62,8 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
     {
         GaugedCylinder? cylinder = Cylinder();
         Needs(o.Pressure);
-        double? t_K = Temperature(o.Temperature);
-        double elevation_m = Read<UnitsNet.Length>(o.Elevation, QuantityText.TryParseLength, l => l.Meters, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)") ?? 0;
-        PressureReading reading = new()
-        {
-            Gauge_Pa = Pressure(o.Pressure, 0) ?? double.NaN,
-            Air_Pa = StandardAtmosphere.Pressure_Pa(elevation_m),
-            Temperature_K = t_K,
-            TemperatureError_K = TemperatureError_K(),
-            Rested = Parsed.GetValue(o.Rested),
-        };
-        if (Pressure(o.PressureError, 1) is { } error_Pa)
-            reading = reading with { GaugeError_Pa = error_Pa };
-        return Asked(cylinder, [], t_K, reading.Rested) with { Pressure = reading };
+        PressureReading reading = PressureRead();
+        return Asked(cylinder, [], reading.Temperature_K, reading.Rested) with { Pressure = reading };
     }
 
     public GaugeQuestion Combine()
@@ -83,8 +72,10 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
         bool weighed = Texts(o.Weights).Length > 0;
         if (weighed)
             Needs(o.Tare);
-        bool levels = ((Option<string[]>[])[o.Lines, o.FrostLines, o.EchoTimes, o.EchoHeights, o.EchoPercents, o.Floats]).Any(x => Texts(x).Length > 0);
-        LevelInputs? level = levels ? Level() : null;
+        PressureReading? pressure = Given(o.Pressure) ? PressureRead() : null;
+        LiquidTemperature? liquid = pressure is null ? null : LiquidTemperature.Of(pressure.Temperature_K, pressure.TemperatureError_K, pressure);
+        bool levels = ((Option<string[]>[])[o.Lines, o.FrostLines, o.EchoTimes, o.EchoHeights, o.EchoPercents, o.Heights, o.Floats]).Any(x => Texts(x).Length > 0);
+        LevelInputs? level = levels ? LevelWith(liquid) : null;
         List<GaugeReading> readings =
         [
             .. Each(o.Weights, "weight", (text, name) => WeightOf(name, MassOf(o.Weights, text) ?? double.NaN)),
@@ -93,11 +84,32 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
             .. Each(o.EchoTimes, "echo time", (text, name) => EchoOf(name, EchoShown.Time, Time(o.EchoTimes, text) ?? double.NaN, null, level!)),
             .. Each(o.EchoHeights, "echo height", (text, name) => EchoOf(name, EchoShown.Height, LengthOf(o.EchoHeights, text) ?? double.NaN, null, level!)),
             .. Each(o.EchoPercents, "echo percent", (text, name) => EchoOf(name, Percent(), PartOf(o.EchoPercents, text) ?? double.NaN, null, level!)),
+            .. Each(o.Heights, "level", (text, name) => HeightOf(name, PartOf(o.Heights, text) ?? double.NaN, level!)),
             .. Each(o.Floats, "float", (text, name) => FloatOf(name, PartOf(o.Floats, text) ?? double.NaN, level!)),
         ];
-        if (readings.Count < 2)
+        if (readings.Count == 0 && pressure is not null)
+            Faults.Add("a pressure does not say how much is left; give a weight or a level too, such as --level \"34 %\"");
+        else if (readings.Count + (pressure is null ? 0 : 1) < 2)
             Faults.Add("give at least two readings, such as --weight \"31.2 lb\" --line \"5.1 in\"");
-        return Asked(cylinder, readings, level?.Temperature_K ?? Temperature(o.Temperature), Parsed.GetValue(o.Rested));
+        return Asked(cylinder, readings, level?.Temperature_K ?? liquid?.Temperature_K ?? Temperature(o.Temperature), Parsed.GetValue(o.Rested)) with
+        {
+            Pressure = pressure,
+            Liquid = liquid,
+        };
+    }
+
+    private PressureReading PressureRead()
+    {
+        double elevation_m = Read<UnitsNet.Length>(o.Elevation, QuantityText.TryParseLength, l => l.Meters, -450, 5000, "-450 to 5,000 m (-1,400 to 16,400 ft)") ?? 0;
+        PressureReading reading = new()
+        {
+            Gauge_Pa = Pressure(o.Pressure, 0) ?? double.NaN,
+            Air_Pa = StandardAtmosphere.Pressure_Pa(elevation_m),
+            Temperature_K = Temperature(o.Temperature),
+            TemperatureError_K = TemperatureError_K(),
+            Rested = Parsed.GetValue(o.Rested),
+        };
+        return Pressure(o.PressureError, 1) is { } error_Pa ? reading with { GaugeError_Pa = error_Pa } : reading;
     }
 
     private GaugeQuestion Asked(GaugedCylinder? cylinder, IReadOnlyList<GaugeReading> readings, double? t_K, bool rested)
@@ -186,16 +198,29 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
     private LevelInputs Level()
     {
         Needs(o.Temperature);
+        return Tilted(Temperature(o.Temperature) ?? double.NaN, TemperatureError_K(), Given(o.TemperatureError) ? "given" : "assumption");
+    }
+
+    private LevelInputs Tilted(double t_K, double error_K, string basis)
+    {
         double? tilt = Parsed.GetValue(o.Tilt);
         return new()
         {
-            Temperature_K = Temperature(o.Temperature) ?? double.NaN,
-            TemperatureError_K = TemperatureError_K(),
-            TemperatureBasis = Given(o.TemperatureError) ? "given" : "assumption",
+            Temperature_K = t_K,
+            TemperatureError_K = error_K,
+            TemperatureBasis = basis,
             Tilt_rad = (tilt ?? 1) * Math.PI / 180,
             TiltBasis = tilt is null ? "assumption" : "given",
         };
     }
+
+    // A pressure replaces the thermometer, or makes it surer.
+    private LevelInputs LevelWith(LiquidTemperature? liquid) => liquid switch
+    {
+        null => Level(),
+        { Source: TemperatureSource.Pressure or TemperatureSource.Both } => Tilted(liquid.Temperature_K, liquid.Error_K, "from the pressure"),
+        _ => Tilted(liquid.Temperature_K, liquid.Error_K, Given(o.TemperatureError) ? "given" : "assumption"),
+    };
 
     private WeightReading WeightOf(string name, double scale_kg) => new()
     {
@@ -230,6 +255,14 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
         Level = level,
     };
 
+    private HeightReading HeightOf(string name, double shown_frac, LevelInputs level) => new()
+    {
+        Name = name,
+        Shown_frac = shown_frac,
+        ShownError_frac = Part(o.HeightError),
+        Level = level,
+    };
+
     private FloatReading FloatOf(string name, double shown_frac, LevelInputs level) => new()
     {
         Name = name,
@@ -244,7 +277,12 @@ internal sealed class GaugeInput(ParseResult parsed, GaugeOptions o) : OptionInp
         return texts.Select((text, i) => make(text, texts.Length == 1 ? name : $"{name} {i + 1}"));
     }
 
-    private EchoShown Percent() => Parsed.GetValue(o.PercentOf) == "volume" ? EchoShown.PartOfVolume : EchoShown.PartOfHeight;
+    private EchoShown Percent() => Parsed.GetValue(o.PercentOf) switch
+    {
+        "volume" => EchoShown.PartOfVolume,
+        "full" => EchoShown.PartOfFull,
+        _ => EchoShown.PartOfHeight,
+    };
 
     private double TemperatureError_K()
         => Read<UnitsNet.TemperatureDelta>(o.TemperatureError, QuantityText.TryParseTemperatureDelta, d => d.Kelvins, 0.01, 30, "0.01 to 30 K (0.02 to 54 °F)")

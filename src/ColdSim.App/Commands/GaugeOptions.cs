@@ -57,7 +57,7 @@ internal sealed class GaugeOptions
     public Option<string?> EchoPercent { get; } = CommonOptions.Quantity("--percent", "PART", "The percentage that the sensor shows.");
 
     public Option<string> PercentOf { get; } = CommonOptions.Choice(
-        "--percent-of", "What the percentage is of, inside.", ["height", "volume"], unlessGiven: "height");
+        "--percent-of", "What the percentage is of: of the height or volume inside, or of the height of a full one's level (80 % of the volume).", ["height", "volume", "full"], unlessGiven: "height");
 
     public Option<string?> Assumed { get; } = CommonOptions.Quantity(
         "--assumed-temperature", "T", "The liquid temperature for which the sensor reckons. [20 °C]");
@@ -101,6 +101,10 @@ internal sealed class GaugeOptions
     public Option<string[]> EchoHeights { get; } = Several("--echo-height", "H", "A height that a sensor shows.");
 
     public Option<string[]> EchoPercents { get; } = Several("--echo-percent", "PART", "A percentage that a sensor shows.");
+
+    public Option<string[]> Heights { get; } = Several("--level", "PART", "A level in percent of the height inside, as a strip, sight or dial shows it.");
+
+    public Option<string?> HeightError { get; } = CommonOptions.Quantity("--level-error", "PART", "Its standard uncertainty. [2 %]");
 
     public Option<string[]> Floats { get; } = Several("--float", "PART", "A float gauge's percentage.");
 

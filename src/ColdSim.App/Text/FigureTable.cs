@@ -87,7 +87,7 @@ internal sealed class FigureTable(ReportTable table, UnitStyle units)
         Power p when display == Display.ShortPower => ShortPower((double)p.Watts, units),
         Power p => units.PowerNumber((double)p.Watts),
         Energy e => display == Display.WattHours ? UnitStyle.Number(e.WattHours, 0) : units.Energy(e.Joules).Split(' ')[0],
-        Length l => units.IsUs ? UnitStyle.Number(l.Inches, 2) : UnitStyle.Number(l.Millimeters, 0),
+        Length l => units.IsUs ? UnitStyle.Number(l.Inches, display == Display.OneDecimal ? 1 : 2) : UnitStyle.Number(l.Millimeters, 0),
         Duration d when display == Display.Microseconds => UnitStyle.Number(d.Microseconds, 0),
         Duration d => display == Display.Hours ? UnitStyle.Number(d.Hours, 1) : ClockText.SpanShort(d),
         Ratio r => UnitStyle.Number(r.Percent, display == Display.FinePercent ? 1 : 0) + (display == Display.PercentSign ? " %" : ""),

@@ -19,7 +19,7 @@ internal static class GaugeText
             sections.Add(new("What that is, with one standard uncertainty", Figures(contents, report.Uncertainty!, units)));
         foreach (ContentsEstimate estimate in report.Estimates.Take(report.Estimates.Count == 1 ? 1 : 0))
             sections.Add(new("Where the uncertainty comes from", Shares(estimate, units)));
-        if (report.Contents is { } held && report.Pressure is null)
+        if (report.Contents is { } held && !report.IsPressureAlone)
             sections.Add(new("The same mass at other temperatures", Drift(report, held, units)));
         sections.Add(new("Assumed", RunText.Points(report.Assumptions, units)));
         sections.Add(new("Cautions", RunText.Points(cautions, units)));
@@ -89,13 +89,15 @@ internal static class GaugeText
         FigureTable.Cells<WeighedEstimate>[] columns = [.. new FigureTable(ReportTable.Gauges, units).Columns(GaugeFigures.Readings, rows)];
         return TextTable.Lines(
             [.. columns.Select(c => c.Heading)],
-            [.. rows.Select((r, i) => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r, i))]), Together(combined, units)],
+            [.. rows.Select((r, i) => (IReadOnlyList<string>)[.. columns.Select(c => c.Of(r, i))]), Together(combined, units, columns.Length)],
             gap: 2);
     }
 
-    private static string[] Together(CombinedEstimate combined, UnitStyle units) =>
+    // The row below all readings has what they come to; its other columns are empty.
+    private static string[] Together(CombinedEstimate combined, UnitStyle units, int columns) =>
     [
-        "together", Number(units.MassIn(combined.Mass.Kilograms), 2), Number(units.MassIn(combined.StandardUncertainty.Kilograms), 2), "", "",
+        "together", Number(units.MassIn(combined.Mass.Kilograms), 2), Number(units.MassIn(combined.StandardUncertainty.Kilograms), 2),
+        .. Enumerable.Repeat("", columns - 3),
     ];
 
     private static IReadOnlyList<string> Shares(ContentsEstimate estimate, UnitStyle units) => new FigureTable(ReportTable.GaugeErrors, units) { Gap = 2 }.Lines(
@@ -175,7 +177,7 @@ internal static class GaugeText
 
         if (finding is { ExpectedLow: { } low, ExpectedHigh: { } high })
         {
-            yield return $"Liquid at {units.WholeTemperature(report.Question.Temperature_K!.Value)}, as given, would make {units.Pressure(low.Pascals)} to "
+            yield return $"Liquid at {units.WholeTemperature(report.Question.Pressure!.Temperature_K!.Value)}, as given, would make {units.Pressure(low.Pascals)} to "
                 + $"{units.Pressure(high.Pascals)}, with its errors and the grade counted.";
         }
 

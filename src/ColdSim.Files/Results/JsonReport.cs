@@ -77,6 +77,11 @@ public static class JsonReport
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
     public static void Write(GaugeReport report, Stream output) => FigureJson.WriteDocument(GaugeFigures.All, report, output);
 
+    /// <summary>Writes what instruments show.</summary>
+    /// <param name="report">What is reported.</param>
+    /// <param name="output">Takes UTF-8 text; stays open.</param>
+    internal static void Write(ExpectedReadings report, Stream output) => FigureJson.WriteDocument(ExpectedFigures.All, report, output);
+
     /// <summary>Writes set-ups that can be bought.</summary>
     /// <inheritdoc cref="Write(RunReport, Stream)"/>
     public static void Write(PurchaseReport report, Stream output) => FigureJson.WriteDocument(PurchaseFigures.All, report, output);

@@ -146,6 +146,9 @@ public sealed class CylinderSeries(int samples, int mixed = 0)
     /// <summary>Liquid and shell. [K]</summary>
     public double[] Liquid_K { get; } = new double[samples];
 
+    /// <summary>The top of the dry wall under a blanket; the liquid without one. [K]</summary>
+    public double[] Hottest_K { get; } = new double[samples];
+
     /// <summary>Pressure in the cylinder. [Pa gauge]</summary>
     public double[] Pressure_Pa { get; } = new double[samples];
 

@@ -85,6 +85,7 @@ internal sealed class SeriesRecorder : IRunObserver
             ref readonly CylinderReading before = ref a.Cylinder(c), after = ref b.Cylinder(c);
             cylinder.Propane_kg[i] = before.Propane_kg + x * (after.Propane_kg - before.Propane_kg);
             cylinder.Liquid_K[i] = before.Liquid_K + x * (after.Liquid_K - before.Liquid_K);
+            cylinder.Hottest_K[i] = before.Hottest_K + x * (after.Hottest_K - before.Hottest_K);
             cylinder.Pressure_Pa[i] = before.Pressure_Pa + x * (after.Pressure_Pa - before.Pressure_Pa);
             cylinder.FrostMass_kg_m2[i] = after.FrostMass_kg_m2;
             cylinder.FrostThickness_m[i] = after.FrostThickness_m;

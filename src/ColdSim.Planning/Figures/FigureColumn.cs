@@ -68,6 +68,9 @@ public enum ReportTable
     /// <summary>What a cylinder shows at other temperatures.</summary>
     Drift,
 
+    /// <summary>What a cylinder's instruments show at an instant of a run.</summary>
+    Expected,
+
     /// <summary>Readings in the log.</summary>
     Log,
 

@@ -25,6 +25,7 @@ public sealed class CombinedEstimate
         Mass_kg = Weights.Select((w, i) => w * values[i]).Sum();
         Uncertainty_kg = Math.Sqrt(1 / information);
         Disagreement = Worst(estimates, covariance);
+        Repetition = estimates.Count > 1 ? Gauges.Repetition.Of(estimates, covariance, Weights, Uncertainty_kg) : null;
     }
 
     /// <summary>The readings.</summary>
@@ -40,6 +41,9 @@ public sealed class CombinedEstimate
 
     /// <summary>The two readings that differ most beyond their errors; null where all agree.</summary>
     public Disagreement? Disagreement { get; }
+
+    /// <summary>Which reading to repeat; null for one reading alone.</summary>
+    internal Repetition? Repetition { get; }
 
     internal double Mass_kg { get; }
 

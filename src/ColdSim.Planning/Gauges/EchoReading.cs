@@ -18,6 +18,9 @@ public enum EchoShown
 
     /// <summary>A fraction of the volume inside, reckoned likewise.</summary>
     PartOfVolume,
+
+    /// <summary>A fraction of the height of a full cylinder's level, which has four fifths of its volume as liquid, reckoned likewise.</summary>
+    PartOfFull,
 }
 
 /// <summary>A level from below by echo: sound through the liquid to its surface and back.</summary>
@@ -27,6 +30,9 @@ public enum EchoShown
 /// </remarks>
 public sealed class EchoReading : GaugeReading
 {
+    /// <summary>Liquid in a full cylinder, as part of the volume: where the trade's stop fill and fixed level gauge end a filling (common practice, no source).</summary>
+    internal const double Full_frac = 0.8;
+
     /// <summary>What the number is.</summary>
     public required EchoShown Shown { get; init; }
 
@@ -92,6 +98,7 @@ public sealed class EchoReading : GaugeReading
             EchoShown.Time => 0.5 * sound_m_s * shown,
             EchoShown.Height => shown,
             EchoShown.PartOfHeight => shown * vessel.FullLevel_m,
+            EchoShown.PartOfFull => shown * vessel.LiquidLevel_m(Full_frac * vessel.Volume_m3),
             EchoShown.PartOfVolume => vessel.LiquidLevel_m(Math.Min(shown, 1) * vessel.Volume_m3),
             _ => throw new InvalidOperationException("Not a kind of echo."),
         };

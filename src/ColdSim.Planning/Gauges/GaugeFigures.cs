@@ -9,6 +9,8 @@ using Drift = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ExpectedRe
 using Finding = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.PressureFinding>;
 using Gap = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.Disagreement>;
 using Reading = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.WeighedEstimate>;
+using LiquidOf = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.LiquidTemperature>;
+using Next = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.NextReading>;
 using Source = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ErrorSource>;
 
 namespace ColdSim.Planning.Gauges;
@@ -21,6 +23,20 @@ internal static class GaugeFigures
         .With(PressureVerdict.CannotTell, "cannot_tell")
         .With(PressureVerdict.LiquidGone, "liquid_gone")
         .With(PressureVerdict.LighterGasOrAir, "lighter_gas_or_air");
+
+    /// <summary>The words for what the liquid's temperature is known from.</summary>
+    public static WordTable<TemperatureSource> TemperatureSources { get; } = new WordTable<TemperatureSource>()
+        .With(TemperatureSource.Thermometer, "thermometer")
+        .With(TemperatureSource.Pressure, "pressure")
+        .With(TemperatureSource.Both, "both")
+        .With(TemperatureSource.PressureTooLow, "pressure_too_low")
+        .With(TemperatureSource.PressureTooHigh, "pressure_too_high");
+
+    /// <summary>The words for why a reading is the one to repeat.</summary>
+    public static WordTable<RepeatReason> RepeatReasons { get; } = new WordTable<RepeatReason>()
+        .With(RepeatReason.Outlier, "outlier")
+        .With(RepeatReason.Narrows, "narrows")
+        .With(RepeatReason.SharedError, "shared_error");
 
     private static IReadOnlyList<Cylinder> Cylinders { get; } =
     [
@@ -57,6 +73,9 @@ internal static class GaugeFigures
         Reading.Quantity("mass_kg", r => r.Estimate.Mass, MassUnit.Kilogram, "what it means alone").InTable(ReportTable.Gauges, "mass, {unit}", Display.FineMass),
         Reading.Quantity("standard_uncertainty_kg", r => r.Estimate.StandardUncertainty, MassUnit.Kilogram, "of that").InTable(ReportTable.Gauges, "±", Display.FineMass),
         Reading.Number("weight", r => r.Weight, "what it counts; together 1").InTable(ReportTable.Gauges, "counts, %", value: r => 100 * r.Weight),
+        Reading.Quantity("repeated_uncertainty_kg", r => r.Repeated, MassUnit.Kilogram, "standard uncertainty of all together if it is read once more", canBeAbsent: true)
+            .InTable(ReportTable.Gauges, "± if read|once more", Display.FineMass, shown: rows => rows.Any(r => r.Repeated is not null)),
+        Reading.Number("from_others_in_uncertainties", r => r.FromOthers, "how far it is from all others together, signed, in standard uncertainties of that difference", canBeAbsent: true),
         Reading.Rows("errors", r => r.Estimate.Shares.Select(s => new ErrorSource(s)), Errors, "where the uncertainty comes from")
             .InTable(ReportTable.Gauges, "most of it from", left: true, value: r => r.Estimate.Shares.MaxBy(s => Math.Abs(s.Change_kg)).Input.Name),
     ];
@@ -69,6 +88,24 @@ internal static class GaugeFigures
         Gap.Number("gap_in_uncertainties", d => d.Times, "in standard uncertainties of the difference"),
         Gap.Text("likeliest", d => d.Cause.Name, "the input that explains it with the least error of its own"),
         Gap.Number("likeliest_in_uncertainties", d => d.CauseTimes, "how much of it, signed"),
+    ];
+
+    private static IReadOnlyList<LiquidOf> Liquids { get; } =
+    [
+        LiquidOf.Quantity("temperature_c", l => SiQuantity.Temperature(l.Temperature_K), TemperatureUnit.DegreeCelsius, "the temperature that the level readings use"),
+        LiquidOf.Number("standard_uncertainty_k", l => l.Error_K, "of that"),
+        LiquidOf.Word("known_from", l => l.Source, TemperatureSources, "what it is known from; with the last two the thermometer alone, which the pressure contradicts"),
+        LiquidOf.Quantity("by_thermometer_c", l => SiQuantity.Temperature(l.ByThermometer_K), TemperatureUnit.DegreeCelsius, "the thermometer alone", canBeAbsent: true),
+        LiquidOf.Quantity("by_pressure_c", l => SiQuantity.Temperature(l.ByPressure?.Temperature_K), TemperatureUnit.DegreeCelsius, "the pressure alone, for pure propane", canBeAbsent: true),
+        LiquidOf.Number("by_pressure_standard_uncertainty_k", l => l.ByPressure?.Error_K, "of that, with the grade", canBeAbsent: true),
+        LiquidOf.Number("difference_in_uncertainties", l => l.Difference, "pressure's less thermometer's, in standard uncertainties of the difference", canBeAbsent: true),
+    ];
+
+    private static IReadOnlyList<Next> Nexts { get; } =
+    [
+        Next.Text("reading", n => n.Repetition.Reason == RepeatReason.SharedError ? null : n.Reading.Reading, "the one to repeat; null where no repetition gains a twentieth", canBeAbsent: true),
+        Next.Word("reason", n => n.Repetition.Reason, RepeatReasons, "why"),
+        Next.Text("shared_error", n => n.Repetition.Shared?.Name, "the error shared by readings that makes most of the uncertainty", canBeAbsent: true),
     ];
 
     private static IReadOnlyList<Finding> Findings { get; } =
@@ -101,11 +138,13 @@ internal static class GaugeFigures
     public static IReadOnlyList<Document> All { get; } =
     [
         Document.Group("cylinder", r => r.Question.Cylinder, Cylinders, "what was read"),
-        Document.Quantity("liquid_temperature_c", r => SiQuantity.Temperature(r.Question.Temperature_K), TemperatureUnit.DegreeCelsius, "as stated", canBeAbsent: true),
+        Document.Quantity("liquid_temperature_c", r => SiQuantity.Temperature(r.Question.Temperature_K), TemperatureUnit.DegreeCelsius, "as stated, or with a pressure as that puts it", canBeAbsent: true),
+        Document.Group("liquid", r => r.Question.Liquid, Liquids, "what a pressure beside other readings says about the liquid's temperature", canBeAbsent: true),
         Document.Group("contents", r => r.Contents, ContentsOf, "all readings together; null where a pressure cannot say", canBeAbsent: true),
         Document.Group("standard_uncertainty", r => r.Uncertainty, ContentsOf, "of each of these", canBeAbsent: true),
         Document.Rows("readings", WeighedEstimate.Of, Readings, "reading by reading"),
         Document.Group("disagreement", r => r.Combined?.Disagreement, Disagreements, "the two readings furthest beyond their errors", canBeAbsent: true),
+        Document.Group("repeat", NextReading.Of, Nexts, "which reading to repeat; null for one alone", canBeAbsent: true),
         Document.Group("pressure", r => r.Pressure, Findings, "what a pressure says", canBeAbsent: true),
         Document.Rows("drift", Expected, Drifts, "the same mass from -40 to 40 °C"),
         Document.Texts("assumptions", r => r.Assumptions, "what was assumed"),
@@ -122,12 +161,31 @@ internal static class GaugeFigures
 /// <param name="Weight">What it counts; together 1.</param>
 internal sealed record WeighedEstimate(ContentsEstimate Estimate, double Weight)
 {
+    /// <summary>Standard uncertainty of all together if it is read once more; null for one reading alone.</summary>
+    public Mass? Repeated { get; private init; }
+
+    /// <summary>How far it is from all others together, signed, in standard uncertainties of that difference; null for one reading alone.</summary>
+    public double? FromOthers { get; private init; }
+
     /// <summary>All of a report.</summary>
     public static IEnumerable<WeighedEstimate> Of(GaugeReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return report.Estimates.Select((e, i) => new WeighedEstimate(e, report.Combined!.Weights[i]));
+        Repetition? repetition = report.Combined?.Repetition;
+        return report.Estimates.Select((e, i) => new WeighedEstimate(e, report.Combined!.Weights[i])
+        {
+            Repeated = repetition is null ? null : Mass.FromKilograms(repetition.Repeated_kg[i]),
+            FromOthers = repetition?.FromOthers[i],
+        });
     }
+}
+
+/// <summary>The reading to repeat as a row of figures.</summary>
+internal sealed record NextReading(Repetition Repetition, ContentsEstimate Reading)
+{
+    /// <summary>That of a report; null where there is one reading or none.</summary>
+    public static NextReading? Of(GaugeReport report)
+        => report.Combined?.Repetition is { } repetition ? new(repetition, report.Estimates[repetition.Reading]) : null;
 }
 
 /// <summary>A share of an estimate's uncertainty as a row of figures.</summary>

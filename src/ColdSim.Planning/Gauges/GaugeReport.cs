@@ -17,6 +17,9 @@ public sealed record GaugeQuestion
     /// <summary>Liquid temperature, if known. [K]</summary>
     public double? Temperature_K { get; init; }
 
+    /// <summary>The same with what it is known from; null where no pressure was read beside other readings.</summary>
+    internal LiquidTemperature? Liquid { get; init; }
+
     /// <summary>Whether the cylinder has been closed for hours.</summary>
     public bool Rested { get; init; }
 
@@ -46,6 +49,9 @@ public sealed record GaugeReport
 
     /// <summary>The finding of the pressure, if it was read.</summary>
     public PressureFinding? Pressure { get; init; }
+
+    /// <summary>Whether the pressure is all that was read.</summary>
+    internal bool IsPressureAlone => Pressure is not null && Estimates.Count == 0;
 
     public required IReadOnlyList<string> Assumptions { get; init; }
 
@@ -121,6 +127,8 @@ public sealed record GaugeReport
             taken.Add("used cylinders: 66 % of stamped tares are within -3/+1 %, new ones 98 % (NCWM and NIST survey, 2022)");
         if (q.Readings.Any(r => r is EchoReading { Shown: EchoShown.Time }))
             taken.Add("the time is that in the liquid alone; what the wall and the sensor take is already off");
+        if (q.Readings.Any(r => r is EchoReading { Shown: EchoShown.PartOfFull }))
+            taken.Add(FormattableString.Invariant($"full is where {100 * EchoReading.Full_frac:0} % of the volume is liquid (common practice, no source)"));
         if (q.Readings.Any(r => r is LineReading { Foot_m: 0 }))
             taken.Add("the line's height is counted from the lowest point of the body, not from the ground");
         if (q.Cylinder.Lies && q.Cylinder.OffMiddle_m is null && q.Readings.Any(r => r is not WeightReading))
@@ -135,7 +143,7 @@ public sealed record GaugeReport
     private static List<string> CautionsOf(GaugeQuestion q, (double Mass_kg, double Uncertainty_kg)? known)
     {
         List<string> cautions = [.. q.Readings.SelectMany(r => r.Cautions).Distinct()];
-        if (!q.Rested && (q.Pressure is not null || q.Readings.Any(r => r is not WeightReading)))
+        if (!q.Rested && q.Liquid is null && (q.Pressure is not null || q.Readings.Any(r => r is not WeightReading)))
             cautions.Add("A cylinder that has just been drawn from is colder than the air; the air's temperature is then not the liquid's.");
         if (known is { } c && c.Mass_kg > q.Cylinder.LegalFill_kg + c.Uncertainty_kg)
             cautions.Insert(0, "That is above the legal fill. Keep it cool and outside, and have a dealer take gas out.");

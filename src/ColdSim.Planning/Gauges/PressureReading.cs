@@ -26,8 +26,11 @@ public enum PressureVerdict
 /// </remarks>
 public sealed record PressureReading
 {
-    private const double Ethane_frac = 0.03;
-    private const double Heavier_frac = 0.05;
+    /// <summary>The most ethane that the grade may bring, as mole fraction of the liquid.</summary>
+    internal const double Ethane_frac = 0.03;
+
+    /// <summary>The most by which heavier gas lowers the pressure.</summary>
+    internal const double Heavier_frac = 0.05;
 
     // Ethane: 1.42 MPa at -20 °C and boiling at 184.57 K (from memory), a straight line of ln p over 1/T; within 1 % from -40 to 20 °C.
     private const double EthaneSlope_K = 1798.6;
@@ -118,7 +121,10 @@ public sealed record PressureReading
             : Brent.FindRoot(rho => ReferenceEquation.At(t_K, rho).Pressure_Pa - p_Pa, 1e-9, saturated_kg_m3, 1e-12, 200);
     }
 
-    private static Temperature? Boiling(double p_Pa, double ethane_frac = 0)
+    /// <summary>Temperature at which liquid has a pressure; null outside the saturation table's -80 to 80 °C.</summary>
+    /// <param name="p_Pa">Absolute pressure. [Pa]</param>
+    /// <param name="ethane_frac">Mole fraction of ethane in the liquid.</param>
+    internal static Temperature? Boiling(double p_Pa, double ethane_frac = 0)
     {
         double low = SaturationTable.Lowest_K, high = SaturationTable.Highest_K;
         return p_Pa >= WithEthane_Pa(low, ethane_frac) && p_Pa <= WithEthane_Pa(high, ethane_frac)

@@ -28,6 +28,7 @@ internal static class JsonPage
         ["compare files"] = AnswerChangeFigures.All,
         ["trip"] = TripFigures.All,
         ["gauge"] = GaugeFigures.All,
+        ["gauge expect"] = ExpectedFigures.All,
         ["weather"] = WeatherFigures.All,
         ["weather against"] = VerificationFigures.All,
         ["limits"] = LimitFigures.All,

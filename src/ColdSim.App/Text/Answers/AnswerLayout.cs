@@ -16,6 +16,17 @@ internal static class AnswerLayout
 
     private const int Everything = int.MaxValue;
 
+    // Rows from which on an answer is a table before all else, and its blank lines go before its rows.
+    private const int LongTable = 12;
+
+    private static readonly Room[] LongRooms =
+    [
+        new(Gaps: true, Table: Everything - 1, Actions: 4, Guesses: 3, Consequences: 3),
+        new(Gaps: false, Table: Everything - 1, Actions: 4, Guesses: 3, Consequences: 3),
+        new(Gaps: false, Table: LongTable, Actions: 4, Guesses: 3, Consequences: 3),
+        new(Gaps: false, Table: LongTable - 2, Actions: 4, Guesses: 2, Consequences: 3),
+    ];
+
     private static readonly Room[] Rooms =
     [
         new(Gaps: true, Table: 7, Actions: 4, Guesses: 3, Consequences: 3),
@@ -39,7 +50,7 @@ internal static class AnswerLayout
     public static IReadOnlyList<AnswerLine> Fit(Answer answer, int rows)
     {
         List<AnswerLine> lines = [];
-        foreach (Room room in Rooms)
+        foreach (Room room in answer.Table is { Most: >= LongTable } ? LongRooms.Concat(Rooms) : Rooms)
         {
             lines = Lines(answer, room);
             if (lines.Count <= rows)

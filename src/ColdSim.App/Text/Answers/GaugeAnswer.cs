@@ -11,14 +11,14 @@ internal static class GaugeAnswer
     /// <summary>The answer.</summary>
     public static Answer Of(GaugeReport report, UnitStyle units)
     {
-        string verdict = report.Pressure is { } finding ? GaugeText.PressureVerdict(report, finding, units) : Verdict(report, units);
+        string verdict = report is { IsPressureAlone: true, Pressure: { } finding } ? GaugeText.PressureVerdict(report, finding, units) : Verdict(report, units);
         return new()
         {
             Brief = OneLine.Of(verdict),
             Verdict = verdict,
             Consequences = Consequences(report, units),
-            Why = report.Pressure is { } judged ? GaugeText.WhyNot(report, judged) ?? "" : "",
-            ToDo = ToDo(report),
+            Why = report is { IsPressureAlone: true, Pressure: { } judged } ? GaugeText.WhyNot(report, judged) ?? "" : "",
+            ToDo = ToDo(report, units),
             Table = Table(report, units),
             AboutGuesses = GuessText.About,
             Guesses = Guesses(report, units),
@@ -43,23 +43,31 @@ internal static class GaugeAnswer
     private static List<string> Consequences(GaugeReport report, UnitStyle units)
     {
         List<string> all = [];
-        if (report is { Contents: { } c, Uncertainty: { } u, Pressure: null })
+        if (report is { Contents: { } c, Uncertainty: { } u, IsPressureAlone: false })
         {
             string fire = c.AtFullFire is { } hours ? $", and {UnitStyle.Number(hours.Hours, 0)} h of the furnace at full fire" : "";
             all.Add($"That is {UnitStyle.Number(c.OfLegalFill.Percent, 0)} % of its legal fill, give or take {UnitStyle.Number(Twice * u.OfLegalFill.Percent, 0)} %{fire}.");
         }
 
-        if (report.Pressure is { LiquidTemperature: { } pure })
+        if (report is { IsPressureAlone: true, Pressure.LiquidTemperature: { } pure })
             all.Add($"If there is liquid, its surface is at {units.WholeTemperature(pure.Kelvins)}, full or nearly empty.");
         if (GaugeText.Disagree(report, units) is { } disagree)
             all.Add(disagree);
+        if (PressureBesideText.Of(report, units) is { } pressure)
+            all.Add(pressure);
         all.AddRange(units.InOwn(report.Cautions));
         return all;
     }
 
-    private static string ToDo(GaugeReport report)
-        => report.Combined?.Disagreement is not null ? "Do: settle that before you trust the figure; read it again."
-            : report.Pressure is null ? "" : "Do: weigh it, which says how much there is: coldsim gauge weight.";
+    private static string ToDo(GaugeReport report, UnitStyle units)
+        => report.IsPressureAlone ? "Do: weigh it, which says how much there is: coldsim gauge weight."
+            : report.Question.Liquid is { Source: TemperatureSource.PressureTooLow or TemperatureSource.PressureTooHigh } && report.Question.Readings.Any(r => r is not WeightReading)
+                ? "Do: measure the liquid's temperature again, on the wall below the liquid's line; the levels depend on it."
+            : report.Combined?.Repetition is { } next ? $"Do: {Settle(report, next)}{RepeatText.Of(report, next, units)}"
+            : "";
+
+    private static string Settle(GaugeReport report, Repetition next)
+        => report.Combined!.Disagreement is not null && next.Reason != RepeatReason.Outlier ? "settle that before you trust the figure; " : "";
 
     private static AnswerTable? Table(GaugeReport report, UnitStyle units)
     {
@@ -98,7 +106,8 @@ internal static class GaugeAnswer
         ];
     }
 
-    private static string Measure(StatedError input) => input.Name switch
+    /// <summary>How to make an input surer.</summary>
+    internal static string Measure(StatedError input) => input.Name switch
     {
         "tare" => "Weigh the cylinder when it is surely empty: --tare-error.",
         "scale" => "Weigh a known weight: --scale-error.",

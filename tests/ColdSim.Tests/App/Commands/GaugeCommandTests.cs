@@ -20,6 +20,12 @@ public class GaugeCommandTests
         "--line", "5.1 in", "--echo-time", "300 us",
     ];
 
+    private static readonly string[] WithPressure =
+    [
+        "gauge", "combine", "--cylinder", "20 lb", "--tare", "17.6 lb", "--level", "48 %", "--echo-percent", "43 %", "--percent-of", "full", "--pressure", "31 psi",
+        "--weight", "30 lb",
+    ];
+
     private static Shell Run(int code, params string[] words)
     {
         Shell shell = new();
@@ -44,12 +50,15 @@ public class GaugeCommandTests
     public void Combine_in_us_units() => Snapshot.Match(Run(0, [.. Combine, "--full"]).Out);
 
     [Fact]
+    public void Combine_with_a_level_an_echo_and_a_pressure() => Snapshot.Match(Run(0, WithPressure).Out + "\n-----\n\n" + Run(0, [.. WithPressure, "--temperature", "50 °F", "--units", "si"]).Out);
+
+    [Fact]
     public void Pressure_at_rest_and_not() => Snapshot.Match(Run(0, [.. Pressure, "--full"]).Out + "\n-----\n\n" + Run(0, [.. Pressure, "--rested", "--full"]).Out);
 
     [Fact]
     public void Everything_keeps_to_eighty_columns()
     {
-        foreach (string[] words in (string[][])[Weight, Echo, Line, Float, Pressure, Combine])
+        foreach (string[] words in (string[][])[Weight, Echo, Line, Float, Pressure, Combine, WithPressure])
         {
             foreach (string units in (string[])["us", "si"])
                 Assert.All(Run(0, [.. words, "--units", units, "--full"]).Out.Split('\n'), l => Assert.True(l.Length <= 80, l));
@@ -78,6 +87,8 @@ public class GaugeCommandTests
     [InlineData("less than an empty cylinder", "weight", "--cylinder", "20 lb", "--scale", "15 lb", "--tare", "17 lb")]
     [InlineData("lying tanks only", "float", "--cylinder", "20 lb", "--percent", "30 %", "--temperature", "0C")]
     [InlineData("give at least two readings", "combine", "--cylinder", "20 lb", "--line", "5 in", "--temperature", "0C")]
+    [InlineData("a pressure does not say how much is left", "combine", "--cylinder", "20 lb", "--pressure", "30 psi")]
+    [InlineData("--temperature is missing", "combine", "--cylinder", "20 lb", "--level", "40 %", "--line", "5 in")]
     [InlineData("--tare is missing", "combine", "--cylinder", "20 lb", "--weight", "30 lb", "--weight", "30 lb")]
     [InlineData("'300' has no unit", "echo", "--cylinder", "20 lb", "--temperature", "0C", "--time", "300")]
     [InlineData("did you mean '--scale'?", "weight", "--cylinder", "20 lb", "--scal", "30 lb", "--tare", "17 lb")]
@@ -103,7 +114,7 @@ public class GaugeCommandTests
     public void The_documents_have_the_keys_of_their_figures()
     {
         SortedSet<string> written = new(StringComparer.Ordinal);
-        string[][] all = [[.. Combine, "--furnace", "7 kW"], [.. Pressure, "--rested"]];
+        string[][] all = [[.. Combine, "--furnace", "7 kW"], [.. Pressure, "--rested"], [.. WithPressure, "--temperature", "10 °F"]];
         foreach (string[] words in all)
         {
             using JsonDocument json = JsonDocument.Parse(Run(0, [.. words, "--json"]).Out);
@@ -111,6 +122,23 @@ public class GaugeCommandTests
         }
 
         ResultsTests.AssertKeys("gauge", written);
+    }
+
+    [Fact]
+    public void A_level_beside_a_pressure_needs_no_thermometer_and_is_one_reading()
+    {
+        string answer = Run(0, "gauge", "combine", "--cylinder", "20 lb", "--level", "48 %", "--pressure", "31 psi").Out.ReplaceLineEndings(" ");
+        Assert.Contains("by level, give or take", answer, StringComparison.Ordinal);
+        Assert.Contains("says how warm the liquid is, not how much is left: propane has that pressure at 9 °F", answer, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_pressure_far_too_low_for_the_thermometer_is_not_used_and_said_so()
+    {
+        string answer = Run(0, "gauge", "combine", "--cylinder", "20 lb", "--level", "48 %", "--pressure", "5 psi", "--temperature", "40 °F").Out.ReplaceLineEndings(" ");
+        Assert.Contains("The pressure is too low for 40 °F", answer, StringComparison.Ordinal);
+        Assert.Contains("butane or no liquid is left", answer, StringComparison.Ordinal);
+        Assert.Contains("The levels use the thermometer.", answer, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -50,6 +50,8 @@ public partial class OneUnitSystemTests
         Check(us, [], "gauge", "weight", "--cylinder", "20 lb", "--scale", "31.2 lb", "--tare", "17.6 lb", "--furnace", "25000 BTU/h");
         Check(us, [], "gauge", "pressure", "--cylinder", "20 lb", "--pressure", "12 psi", "--temperature", "20 °F", "--rested");
         Check(us, [], "gauge", "combine", "--cylinder", "20 lb", "--tare", "17.6 lb", "--temperature", "10 °F", "--weight", "31.2 lb", "--line", "5.1 in");
+        Check(us, [], "gauge", "combine", "--cylinder", "20 lb", "--level", "48 %", "--pressure", "31 psi", "--full");
+        Check(us, [], "gauge", "expect", Shell.ColdSnap, "--full");
         Check(us, [], "log", "show", Shell.Demo("three-days.toml"));
         Check(us, [], "fit", Shell.Demo("three-days.toml"));
     }

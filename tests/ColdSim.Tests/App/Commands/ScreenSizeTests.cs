@@ -43,9 +43,21 @@ public class ScreenSizeTests
         "gauge pressure --cylinder 20lb --pressure 12psi --temperature 20F --rested",
         "gauge pressure --cylinder 20lb --pressure 160psi --temperature 20F --rested",
         "gauge combine --cylinder 20lb --tare 17.6lb --temperature 10F --weight 31.2lb --weight 31lb --line 6.6in --echo-time 335us",
+        "gauge combine --cylinder 20lb --tare 17.6lb --weight 30lb --level 48% --echo-percent 43% --percent-of full --pressure 31psi",
+        "gauge combine --cylinder 20lb --tare 17.6lb --weight 30lb --level 28% --echo-percent 43% --percent-of full --pressure 5psi --temperature 40F",
         "gauge combine --cylinder 20lb --tare 17.6lb --temperature 10F --weight 31.2lb --weight 31lb --line 5.1in --line 5.2in --line 5.3in --line 5.4in "
             + "--frost-line 8in --echo-time 300us --echo-time 301us --echo-time 302us",
     ];
+
+    public static TheoryData<string> Demos => [.. Directory.EnumerateFiles(DocPage.Scenarios, "*.toml").Order(StringComparer.Ordinal).Select(p => Path.GetFileName(p))];
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void What_the_gauges_of_a_demo_should_show_fits_a_terminal(string demo)
+    {
+        foreach (string units in (string[])["us", "si"])
+            Fits(["gauge", "expect", Shell.Demo(demo), "--units", units]);
+    }
 
     [Theory]
     [MemberData(nameof(Answers))]

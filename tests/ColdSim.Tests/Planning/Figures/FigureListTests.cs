@@ -15,7 +15,7 @@ namespace ColdSim.Tests.Planning.Figures;
 public partial class FigureListTests
 {
     // Parts of one have no unit; these keys say what they are a part of.
-    private static readonly string[] Parts = ["share", "most_ice", "liquid_of_volume", "of_legal_fill", "fill", "uncorrected_echo_of_height"];
+    private static readonly string[] Parts = ["share", "most_ice", "liquid_of_volume", "of_legal_fill", "fill", "uncorrected_echo_of_height", "level_of_height", "uncorrected_echo_of_volume", "uncorrected_echo_of_full"];
 
     private static readonly string[] Absolute = ["pressure_kpa"];
 

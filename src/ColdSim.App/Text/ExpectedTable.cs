@@ -1,0 +1,37 @@
+using ColdSim.Planning.Figures;
+using ColdSim.Planning.Gauges;
+
+namespace ColdSim.App.Text;
+
+/// <summary>The instruments of a cylinder, a row each: at the instant, and as warm as the air outside.</summary>
+internal static class ExpectedTable
+{
+    /// <summary>The lines, the heading first. Instruments that show nothing in either state are left out.</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    /// <param name="expected">The readings that it is one of.</param>
+    /// <param name="units">The units to print.</param>
+    public static IReadOnlyList<string> Lines(ExpectedCylinder cylinder, ExpectedReadings expected, UnitStyle units)
+    {
+        InstrumentReadings[] states = [cylinder.Then, cylinder.Warmed];
+        string assumed = units.WholeTemperature(expected.Assumed_K), air = units.WholeTemperature(cylinder.Warmed.Liquid.Kelvins);
+        IReadOnlyList<string>[] rows =
+        [
+            .. new FigureTable(ReportTable.Expected, units).Columns(ExpectedFigures.Instruments, states)
+                .Select(c => (IReadOnlyList<string>)
+                    [string.Join(' ', c.Heading.Heading).Replace("{assumed}", assumed, StringComparison.Ordinal), c.Of(states[0], 0), c.Of(states[1], 1)])
+                .Where(r => r.Skip(1).Any(cell => cell != "-")),
+        ];
+        string change = cylinder.Warmed.Liquid < cylinder.Then.Liquid ? "cooled" : "warmed";
+        return TextTable.Lines(
+            [new([""], Left: true), new([ClockText.ShortDayClock(expected.At)]), new([$"{change} to {air}"])], rows, gap: 3);
+    }
+
+    /// <summary>What it is of, such as "left, tare 17.5 lb (usual; its stamp decides), 10.9 inH2O at the appliances:".</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    /// <param name="expected">The readings that it is one of.</param>
+    /// <param name="units">The units to print.</param>
+    public static string Title(ExpectedCylinder cylinder, ExpectedReadings expected, UnitStyle units)
+        => $"{cylinder.Name}{(cylinder.InUse ? "" : ", not in use")}, "
+            + $"tare {units.Mass(cylinder.Tare.Kilograms)}{(cylinder.HasUsualTare ? " (usual; its stamp decides)" : "")}, "
+            + $"{units.Delivery(expected.Delivery.Pascals)} at the appliances:";
+}
