@@ -114,9 +114,9 @@ internal sealed record PressureTemperature(double Temperature_K, double Error_K)
             || PressureReading.Boiling(p_Pa / (1 - PressureReading.Heavier_frac)) is not { } heavier)
             return null;
         double colder_K = lighter.Kelvins - pure.Kelvins, warmer_K = heavier.Kelvins - pure.Kelvins;
-        double grade_K2 = (colder_K * colder_K + colder_K * warmer_K + warmer_K * warmer_K) / 3;
+        double gradeVariance = (colder_K * colder_K + colder_K * warmer_K + warmer_K * warmer_K) / 3;
         double gauge_K = OffBy_K(p_Pa, reading.GaugeError_Pa, pure);
-        return new(pure.Kelvins, Math.Sqrt(grade_K2 + gauge_K * gauge_K));
+        return new(pure.Kelvins, Math.Sqrt(gradeVariance + gauge_K * gauge_K));
     }
 
     // The greater of the changes up and down, as with every other input; at a very low pressure only upwards is there anything to read.

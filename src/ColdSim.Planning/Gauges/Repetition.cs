@@ -75,11 +75,11 @@ internal sealed record Repetition
     private static double Repeated(ContentsEstimate estimate, Matrix<double> covariance, int place)
     {
         int n = covariance.RowCount;
-        double shared_kg2 = estimate.Shares.Where(s => s.Input.Shared).Sum(s => s.Change_kg * s.Change_kg);
+        double sharedVariance = estimate.Shares.Where(s => s.Input.Shared).Sum(s => s.Change_kg * s.Change_kg);
         Matrix<double> with = Matrix<double>.Build.Dense(n + 1, n + 1, (i, j) =>
             i < n && j < n ? covariance[i, j]
             : i == n && j == n ? covariance[place, place]
-            : Math.Min(i, j) == place ? shared_kg2
+            : Math.Min(i, j) == place ? sharedVariance
             : covariance[place, Math.Min(i, j)]);
         return Math.Sqrt(1 / with.Cholesky().Solve(Vector<double>.Build.Dense(n + 1, 1)).Sum());
     }
@@ -90,15 +90,15 @@ internal sealed record Repetition
         Matrix<double> of = Matrix<double>.Build.Dense(others.Length, others.Length, (i, j) => covariance[others[i], others[j]]);
         Vector<double> solved = of.Cholesky().Solve(Vector<double>.Build.Dense(others.Length, 1));
         Vector<double> weights = solved / solved.Sum();
-        double mean_kg = 0, with_kg2 = 0;
+        double mean_kg = 0, withOthers = 0;
         for (int i = 0; i < others.Length; i++)
         {
             mean_kg += weights[i] * estimates[others[i]].Mass_kg;
-            with_kg2 += weights[i] * covariance[place, others[i]];
+            withOthers += weights[i] * covariance[place, others[i]];
         }
 
-        double variance_kg2 = covariance[place, place] + 1 / solved.Sum() - 2 * with_kg2;
-        return (estimates[place].Mass_kg - mean_kg) / Math.Sqrt(variance_kg2);
+        double variance = covariance[place, place] + 1 / solved.Sum() - 2 * withOthers;
+        return (estimates[place].Mass_kg - mean_kg) / Math.Sqrt(variance);
     }
 
     private static StatedError? MostShared(IReadOnlyList<ContentsEstimate> estimates, IReadOnlyList<double> weights)
