@@ -50,6 +50,7 @@ internal static class FitCommand
                 throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
             bool leaveOut = !parsed.GetValue(keep);
             ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host, keepInconsistent: !leaveOut);
+            scenario = scenario with { Measurements = log.Measurements };
             string before = Text(path, host);
             OutputKind copied = new("this scenario with a fit", there => FitText.DiffersInFitOnly(there, before));
             OutputFile? copy = edit ? new(path + Backup, copied, parsed.GetValue(force)) : output.Target(parsed, host, copied);

@@ -20,10 +20,23 @@ internal static class FitWords
             "the simulator run through the log's weather and set points; reading errors as in coldsim log show",
             $"unknown to the model: {Number(100 * LogPrediction.Day_frac, 0)} % of a day's use from day to day, {Number(100 * LogPrediction.Lasting_frac, 0)} % of it always, "
                 + $"half a burner cycle ({Number(units.MassIn(fit.Cycle.Kilograms / 2), units.IsUs ? 2 : 3)} {units.MassUnit}) in a mass",
+            .. AtCylinder(fit, units),
             "before any reading: heat loss within 30 %; infiltration a tenth more than stated, within 40 %; base use 150 W, within 100 W",
         ])),
         new("Cautions", RunText.Points(cautions, units)),
     ];
+
+    private static IEnumerable<string> AtCylinder(FitReport fit, UnitStyle units)
+    {
+        if (fit.MeasuredUsed > 0)
+        {
+            yield return $"{Number(fit.MeasuredUsed, 0)} temperatures and pressures of the cylinder were used too; unknown to the model: {units.Difference(MeasuredErrors.Lasting_K)} of its "
+                + $"liquid always and {units.Difference(MeasuredErrors.Each_K)} each time";
+        }
+
+        if (fit.MeasuredLeftOut.Count > 0)
+            yield return $"temperatures or pressures that are grossly off, in lines {string.Join(", ", fit.MeasuredLeftOut.Select(l => Number(l, 0)))} of the log, were left out";
+    }
 
     /// <summary>A reading that the rest contradicts.</summary>
     internal static string Gross(FitResidual r, UnitStyle units)

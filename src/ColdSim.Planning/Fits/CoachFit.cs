@@ -47,19 +47,38 @@ public static class CoachFit
         Refuse(scenario, all);
         List<LogReading> kept = [.. all.Rows.Select(r => r.Reading)];
         List<LogReading> gross = [];
+        List<int> wrong = [];
         while (true)
         {
             UseLog log = UseLog.Of(kept, cylinder);
             Found found = Find(new FitRun(FitProblem.Of(scenario, log), finished, cancel));
+            if (leaveOut && GrossAtCylinder(found) is { } off)
+            {
+                wrong.Add(off.Line);
+                scenario = scenario with { Measurements = [.. scenario.Measurements.Where(m => !ReferenceEquals(m, off))] };
+                continue;
+            }
+
             int worst = Enumerable.Range(0, kept.Count).MaxBy(i => Math.Abs(found.Times[i]));
             bool more = Math.Abs(found.Times[worst]) > Gross && gross.Count < Math.Floor(MostLeftOut_frac * all.Rows.Count);
             if (!leaveOut || !more)
-                return Report(scenario, all, found, gross);
+                return Report(scenario, all, found, gross) with { MeasuredLeftOut = [.. wrong.Order()] };
             if (kept[worst].Filled && worst + 1 < kept.Count)
                 kept[worst + 1] = kept[worst + 1] with { Filled = true };
             gross.Add(kept[worst]);
             kept.RemoveAt(worst);
         }
+    }
+
+    // A thermometer that was misread; contents, which have more to say, are left out after them.
+    private static Measurement? GrossAtCylinder(Found found)
+    {
+        FitProblem problem = found.Run.Problem;
+        int first = problem.Log.Rows.Count;
+        if (problem.Measured.Count == 0)
+            return null;
+        int worst = Enumerable.Range(0, problem.Measured.Count).MaxBy(i => Math.Abs(found.Times[first + i]));
+        return Math.Abs(found.Times[first + worst]) > Gross ? problem.Measured[worst].Measurement : null;
     }
 
     private sealed record Found(
@@ -202,6 +221,7 @@ public static class CoachFit
             ReducedChiSquare = reduced,
             Freedom = found.Freedom,
             Cycle = Mass.FromKilograms(found.Predicted.Cycle_kg),
+            MeasuredUsed = found.Run.Problem.Measured.Count,
         };
     }
 

@@ -57,6 +57,8 @@ internal static class FitFigures
         Document.Number("reduced_chi_square", f => f.ReducedChiSquare, "scatter over what the errors let expect"),
         Document.Count("degrees_of_freedom", f => f.Freedom, "readings less stretches between fillings"),
         Document.Quantity("burner_cycle_kg", f => f.Cycle, MassUnit.Kilogram, "gas of one burner cycle"),
+        Document.Count("measured_used", f => f.MeasuredUsed, "temperatures of liquid and wall and pressures that were used beside the readings"),
+        Document.Numbers("measured_left_out", f => f.MeasuredLeftOut.Select(line => (double)line), "lines of the log with such values that are grossly off and were left out"),
         Document.Rows("readings", f => f.Residuals, Residuals, "reading by reading"),
     ];
 }

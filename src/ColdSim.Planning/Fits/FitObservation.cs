@@ -12,6 +12,9 @@ internal abstract record FitObservation
     /// <summary>What was measured, in the unit of its quantity.</summary>
     public abstract double Measured { get; }
 
+    /// <summary>How far a parameter must move it to be told from the ripple of a run; null where the use of gas says so.</summary>
+    public virtual double? Clear => null;
+
     /// <summary>The same quantity at an instant of a run, in the same unit.</summary>
     /// <param name="moment">The instant.</param>
     public abstract double In(in FitMoment moment);

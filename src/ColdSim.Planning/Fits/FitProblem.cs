@@ -21,8 +21,9 @@ internal sealed class FitProblem
     {
         (Scenario, Log, Stretches) = (scenario, log, stretches);
         Rig = scenario.Fit?.Before ?? scenario.Rig;
-        Observations = [.. log.Rows.Select(r => new ContentsObservation(r))];
-        Errors = [new ContentsErrors(log, stretches)];
+        Measured = [.. MeasuredObservation.Of(scenario.Measurements).Where(o => stretches.Any(s => o.Time >= s.From && o.Time <= s.To))];
+        Observations = [.. log.Rows.Select(r => new ContentsObservation(r)), .. Measured];
+        Errors = [new ContentsErrors(log, stretches), .. Measured.Count == 0 ? Array.Empty<IFitErrors>() : [new MeasuredErrors(Measured, log.Rows.Count)]];
     }
 
     /// <summary>The scenario.</summary>
@@ -36,6 +37,9 @@ internal sealed class FitProblem
 
     /// <summary>What was measured: the log's rows in their order, then whatever else there is.</summary>
     public IReadOnlyList<FitObservation> Observations { get; }
+
+    /// <summary>Those of them that were measured at the cylinder beside its contents.</summary>
+    public IReadOnlyList<MeasuredObservation> Measured { get; }
 
     /// <summary>What may separate the observations from the simulator with the right parameters.</summary>
     public IReadOnlyList<IFitErrors> Errors { get; }

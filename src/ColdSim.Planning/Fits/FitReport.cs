@@ -99,6 +99,12 @@ public sealed record FitReport
     /// <summary>Gas of one burner cycle.</summary>
     public required Mass Cycle { get; init; }
 
+    /// <summary>How many temperatures and pressures of the cylinder were used beside the readings of contents.</summary>
+    public int MeasuredUsed { get; init; }
+
+    /// <summary>Lines of the log with such values that are grossly off and were left out.</summary>
+    public IReadOnlyList<int> MeasuredLeftOut { get; init; } = [];
+
     /// <summary>First reading.</summary>
     public DateTimeOffset From => Residuals[0].Row.Reading.Time;
 

@@ -6,7 +6,8 @@ namespace ColdSim.Planning.Fits;
 /// <remarks>
 /// A furnace burns in whole cycles, so the simulated mass at an instant jumps by part of a cycle when a parameter moves by a hair. Each step
 /// starts at a third of its prior's spread and is doubled, twice at most, until the use over the log moves by <see cref="Cycles"/> burner
-/// cycles between its two sides. A parameter that cannot move it so far is one of which the readings say nothing.
+/// cycles between its two sides, or a temperature or pressure by more than the cycles do. A parameter that cannot move them so far is one of
+/// which the readings say nothing.
 /// </remarks>
 internal sealed class FitSteps
 {
@@ -72,12 +73,23 @@ internal sealed class FitSteps
         double step = Start;
         for (int doublings = 0; doublings <= Doublings; doublings++, step *= 2)
         {
-            double up_kg = _run.At(at.With(prior.Kind, middle + step * prior.Spread)).Used_kg;
-            double down_kg = _run.At(at.With(prior.Kind, middle - step * prior.Spread)).Used_kg;
-            if (Math.Abs(up_kg - down_kg) > Cycles * cycle_kg)
+            FitPrediction up = _run.At(at.With(prior.Kind, middle + step * prior.Spread)), down = _run.At(at.With(prior.Kind, middle - step * prior.Spread));
+            if (Math.Abs(up.Used_kg - down.Used_kg) > Cycles * cycle_kg || MovesAnother(up, down))
                 return step;
         }
 
         return 0;
+    }
+
+    private bool MovesAnother(FitPrediction up, FitPrediction down)
+    {
+        IReadOnlyList<FitObservation> observations = _run.Problem.Observations;
+        for (int i = 0; i < observations.Count; i++)
+        {
+            if (observations[i].Clear is { } clear && Math.Abs(up.Values[i] - down.Values[i]) > clear)
+                return true;
+        }
+
+        return false;
     }
 }

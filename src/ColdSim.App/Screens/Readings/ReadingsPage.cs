@@ -258,7 +258,7 @@ internal sealed record ReadingsPage(Scenario Scenario, string? File, UnitStyle U
     {
         if (Log is not { } log)
             return Loading(keepVisible: false);
-        Scenario scenario = Scenario;
+        Scenario scenario = Scenario with { Measurements = [.. log.Measured.Rows.Select(r => r.Measurement)] };
         return this with
         {
             Notice = "",
