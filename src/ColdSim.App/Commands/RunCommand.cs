@@ -5,6 +5,7 @@ using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -58,8 +59,9 @@ internal static class RunCommand
             AnswerDigest? earlier = parsed.GetValue(since) is { } report ? Earlier(report, host) : null;
             if (!chance.IsAsked(parsed))
             {
+                RunDetail detail = csv.IsGiven(parsed) || wanted == AnswerLength.Full ? RunDetail.Curves : asJson ? RunDetail.Events : RunDetail.Answer;
                 CommandWork<RunAnswer> run = RunWork.Of(
-                    scenario, failIfShort, started.Latest, adviseIn: length.WantsAdvice(parsed, json) ? parsed.UnitStyle(units) : null, earlier) with
+                    scenario, failIfShort, started.Latest, length.WantsAdvice(parsed, json) ? parsed.UnitStyle(units) : null, detail, earlier) with
                 {
                     Files = csv.Of<RunAnswer>(parsed, host, SeriesCsv.Kind, _ => "curves", (a, to) => SeriesCsv.Write(a.Report, to, csv.Form(parsed, units))),
                 };

@@ -33,11 +33,13 @@ internal static class RunWork
     /// <param name="failIfShort">Whether a night that does not hold is a failure.</param>
     /// <param name="latest">The reading that it starts from; null for none.</param>
     /// <param name="adviseIn">The units of a person who wants to know why it fails, what to do and what it hangs on, which takes further runs; null where nobody does.</param>
+    /// <param name="detail">How much of the run is kept.</param>
     /// <param name="since">An earlier answer, of which is said what changed; null for none.</param>
     public static CommandWork<RunAnswer> Of(
-        Scenario scenario, bool failIfShort = false, LatestReading? latest = null, UnitStyle? adviseIn = null, AnswerDigest? since = null) => new()
+        Scenario scenario, bool failIfShort = false, LatestReading? latest = null, UnitStyle? adviseIn = null, RunDetail detail = RunDetail.Curves,
+        AnswerDigest? since = null) => new()
         {
-            Answer = (done, cancel) => Find(scenario, latest, adviseIn, done, cancel),
+            Answer = (done, cancel) => Find(scenario, latest, adviseIn, detail, done, cancel),
             Progress = done => done == 0 ? "" : $", {done} runs done",
             OnScreen = (a, units) => WithSince(WithNextHour(NightsAnswer.Of(a.Report, a.Advice, units), a.Report, units), Change(since, a), units),
             Ledgers = new("this run", a => LedgerLine.IfOpen(a.Report.Ledger)),
@@ -48,9 +50,9 @@ internal static class RunWork
             Fails = a => failIfShort && a.Report.Summary.Verdict != Verdict.Holds,
         };
 
-    private static RunAnswer Find(Scenario scenario, LatestReading? latest, UnitStyle? adviseIn, IProgress<int> done, CancellationToken cancel)
+    private static RunAnswer Find(Scenario scenario, LatestReading? latest, UnitStyle? adviseIn, RunDetail detail, IProgress<int> done, CancellationToken cancel)
     {
-        RunReport report = NightRun.Of(scenario, cancel);
+        RunReport report = NightRun.Of(scenario, detail, cancel);
         if (!report.Ledger.Closes)
             return new(report);
         RunAdvice? advice = adviseIn is { } units ? RunAdvice.Of(report, units.Grid, () => done.Report(1), cancel: cancel) : null;

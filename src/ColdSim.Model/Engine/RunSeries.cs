@@ -5,7 +5,7 @@ namespace ColdSim.Model.Engine;
 
 /// <summary>The curves of a run at an even spacing of one minute, SI units, one array a curve.</summary>
 /// <remarks>
-/// Sample i is at <c>i × 60 s</c> after the start. Levels are instantaneous; rates (<see cref="Asked_W"/>,
+/// Sample i is at <see cref="Time_s"/> after the start: at <c>i × 60 s</c> in the curves of a whole run. Levels are instantaneous; rates (<see cref="Asked_W"/>,
 /// <see cref="Given_W"/>, <see cref="Burner_frac"/>) are means over the minute that ends there, so that a short burner
 /// cycle is neither lost nor doubled.
 /// </remarks>
@@ -14,6 +14,7 @@ public sealed class RunSeries
     /// <summary>Spacing of the samples. [s]</summary>
     public const double Spacing_s = 60;
 
+    private readonly double[][] _all;
     private double[]? _canGiveNow_W;
     private double[]? _canGiveWithoutEnd_W;
 
@@ -47,6 +48,11 @@ public sealed class RunSeries
         for (int i = 0; i < each.Length; i++) each[i] = new CylinderSeries(n, mixed ? n : 0);
         Cylinders = each;
         Power = power ? new PowerSeries(n) : null;
+        _all =
+        [
+            Outside_K, Wind_m_s, Inside_K, SetPoint_K, Liquid_K, CylinderPressure_Pa, DeliveryPressure_Pa, Propane_kg, Asked_W, Given_W, HeatIntoCylinder_W,
+            Burner_frac, Blanket_W, .. Gas_W, .. Node_K, .. each.SelectMany(c => c.All), .. Power?.All ?? [],
+        ];
     }
 
     private static double[][] Curves(int count, int samples)
@@ -58,6 +64,13 @@ public sealed class RunSeries
 
     /// <summary>Samples filled so far.</summary>
     public int Count { get; set; }
+
+    /// <summary>Place in the run of the first sample here; 0 for the curves of a whole run.</summary>
+    public int FirstSample { get; private set; }
+
+    /// <summary>When a sample is, since the run's start. [s]</summary>
+    /// <param name="sample">Index of the sample here.</param>
+    public double Time_s(int sample) => (FirstSample + sample) * Spacing_s;
 
     /// <summary>Outside air. [K]</summary>
     public double[] Outside_K { get; }
@@ -127,6 +140,45 @@ public sealed class RunSeries
     /// <summary>The 12 V side; null without a battery.</summary>
     public PowerSeries? Power { get; }
 
+    /// <summary>Room for samples that is not filled yet.</summary>
+    internal int Room => Outside_K.Length - Count;
+
+    /// <summary>Lets go of the first samples, which makes room for as many at the end.</summary>
+    /// <param name="samples">How many; no more than there are.</param>
+    internal void DropFirst(int samples)
+    {
+        int left = Count - samples;
+        foreach (double[] curve in _all)
+        {
+            if (curve.Length > 0) curve.AsSpan(samples, left).CopyTo(curve);
+        }
+
+        InUse.AsSpan(samples, left).CopyTo(InUse);
+        (FirstSample, Count, _canGiveNow_W, _canGiveWithoutEnd_W) = (FirstSample + samples, left, null, null);
+    }
+
+    /// <summary>A copy of some of the samples, at the same times.</summary>
+    /// <param name="from">Index here of the first.</param>
+    /// <param name="to">Index here of the last; the last that there is, where it is beyond that.</param>
+    internal RunSeries Part(int from, int to)
+    {
+        int count = Math.Min(to, Count - 1) - from + 1;
+        RunSeries part = new(
+            (count - 1) * Spacing_s, Cylinders.Count, Gas_W.Count, Node_K.Count, Cylinders[0].NormalButane_kg.Length > 0, Power is not null)
+        {
+            FirstSample = FirstSample + from,
+            Count = count,
+            Outlook = Outlook,
+        };
+        for (int i = 0; i < _all.Length; i++)
+        {
+            if (_all[i].Length > 0) _all[i].AsSpan(from, count).CopyTo(part._all[i]);
+        }
+
+        InUse.AsSpan(from, count).CopyTo(part.InUse);
+        return part;
+    }
+
     private double[] Worked(Func<RunSeries, int, double>? at_W)
     {
         double[] values = new double[Outside_K.Length];
@@ -163,6 +215,9 @@ public sealed class CylinderSeries(int samples, int mixed = 0)
 
     /// <summary>Of a mixed gas, the isobutane in it; empty for propane alone. [kg]</summary>
     public double[] Isobutane_kg { get; } = new double[mixed];
+
+    /// <summary>Every curve.</summary>
+    internal IEnumerable<double[]> All => [Propane_kg, Liquid_K, Pressure_Pa, FrostMass_kg_m2, FrostThickness_m, NormalButane_kg, Isobutane_kg];
 
     /// <summary>Each species in it at a sample. [kg]</summary>
     public GasMasses Gas(int sample)
@@ -206,6 +261,9 @@ public sealed class PowerSeries(int samples)
 
     /// <summary>Power from the generator through the converter. [W]</summary>
     public double[] Generator_W { get; } = new double[samples];
+
+    /// <summary>Every curve.</summary>
+    internal IEnumerable<double[]> All => [Charge_frac, Drawn_W, Solar_W, Shore_W, Generator_W];
 
     /// <summary>Power from all sources. [W]</summary>
     public double[] Given_W()

@@ -29,7 +29,7 @@ internal sealed class SeriesRecorder : IRunObserver
         double from_s = record.From.Time_s;
         while (_series.Count < _series.Outside_K.Length)
         {
-            double sample_s = _series.Count * RunSeries.Spacing_s;
+            double sample_s = _series.Time_s(_series.Count);
             if (sample_s > record.To.Time_s)
             {
                 Gather(record, record.To.Time_s - from_s);

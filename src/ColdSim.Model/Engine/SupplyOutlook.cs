@@ -58,14 +58,14 @@ internal sealed class SupplyOutlook : ISupplyOutlook
         if (!_gas.IsMixed) return _allowedLiquid_K;
         int use = series.InUse[sample];
         return SteadySupply.AllowedLiquid_K(
-            Needed_Pa(sample, series.Liquid_K[sample]), series.Cylinders[use].Gas(sample), _plant.Cylinders[use].Specification.Volume_m3);
+            Needed_Pa(series, sample, series.Liquid_K[sample]), series.Cylinders[use].Gas(sample), _plant.Cylinders[use].Specification.Volume_m3);
     }
 
     /// <inheritdoc/>
     public double CanGiveNow_W(RunSeries series, int sample)
     {
         ArgumentNullException.ThrowIfNull(series);
-        double air_Pa = WeatherAt(sample).Pressure_Pa;
+        double air_Pa = WeatherAt(series, sample).Pressure_Pa;
         double reserve_Pa = _plant.Manifold is ChangeoverManifold
             ? series.Cylinders[ChangeoverManifold.Reserve].Pressure_Pa[sample] + air_Pa
             : 0;
@@ -82,9 +82,14 @@ internal sealed class SupplyOutlook : ISupplyOutlook
         ArgumentNullException.ThrowIfNull(series);
         double allowed_K = AllowedLiquid_K(series, sample);
         if (double.IsNaN(allowed_K)) return 0;
-        WeatherSample weather = WeatherAt(sample);
+        WeatherSample weather = WeatherAt(series, sample);
         bool all = _plant.Manifold is not OneOpenManifold;
-        for (int i = 0; i < _blanket_W.Length; i++) _blanket_W[i] = BlanketPower_W(i, all || i == series.InUse[sample] ? allowed_K : series.Cylinders[i].Liquid_K[sample], sample);
+        for (int i = 0; i < _blanket_W.Length; i++)
+        {
+            double liquid_K = all || i == series.InUse[sample] ? allowed_K : series.Cylinders[i].Liquid_K[sample];
+            _blanket_W[i] = BlanketPower_W(i, liquid_K, series.Time_s(sample));
+        }
+
         WeatherSample within = _enclosure.Within(weather, series, sample, allowed_K, all, _blanket_W);
         double propane_kg_s = 0;
         for (int i = 0; i < series.Cylinders.Count; i++)
@@ -106,15 +111,15 @@ internal sealed class SupplyOutlook : ISupplyOutlook
     public double LeftBehind_kg(RunSeries series, int sample, int cylinder, double t_K)
     {
         ArgumentNullException.ThrowIfNull(series);
-        double needed_Pa = Needed_Pa(sample, t_K);
+        double needed_Pa = Needed_Pa(series, sample, t_K);
         return double.IsFinite(needed_Pa)
             ? MixedContents.LeftBehind_kg(series.Cylinders[cylinder].Gas(sample), _plant.Cylinders[cylinder].Specification.Volume_m3, t_K, needed_Pa)
             : double.NaN;
     }
 
     // Before the regulator, to feed every appliance in full; the same for any gas, since all holes pass as much more of a heavier one.
-    private double Needed_Pa(int sample, double gas_K)
-        => _plant.Regulator.SufficientInlet_Pa(_demand_kg_s, _delivery_Pa, WeatherAt(sample).Pressure_Pa, gas_K);
+    private double Needed_Pa(RunSeries series, int sample, double gas_K)
+        => _plant.Regulator.SufficientInlet_Pa(_demand_kg_s, _delivery_Pa, WeatherAt(series, sample).Pressure_Pa, gas_K);
 
     private GasMasses Vapour(RunSeries series, int sample, int cylinder, double t_K)
         => MixedContents.Of(series.Cylinders[cylinder].Gas(sample), _plant.Cylinders[cylinder].Specification.Volume_m3, t_K).Vapour;
@@ -122,17 +127,17 @@ internal sealed class SupplyOutlook : ISupplyOutlook
     private double Heat_J_kg(in GasMasses vapour) => _gas.Heat_factor * GasBlend.Heat_J(vapour);
 
     // Liquid at the allowed temperature calls for a blanket that switches on above it, in the hours in which it has power.
-    private double BlanketPower_W(int cylinder, double liquid_K, int sample)
+    private double BlanketPower_W(int cylinder, double liquid_K, double time_s)
     {
         if (_blankets[cylinder] is not { } blanket) return 0;
-        blanket.SetClock(_clock.At_s(sample * RunSeries.Spacing_s));
+        blanket.SetClock(_clock.At_s(time_s));
         blanket.Update(liquid_K);
         return blanket.Power_W;
     }
 
-    private WeatherSample WeatherAt(int sample)
+    private WeatherSample WeatherAt(RunSeries series, int sample)
     {
-        double time_s = _weatherStart_s + sample * RunSeries.Spacing_s;
+        double time_s = _weatherStart_s + series.Time_s(sample);
         int row = (int)(time_s / 3600);
         return _weather.At(time_s, ref row);
     }

@@ -89,9 +89,10 @@ public sealed record ChainOfCause
     public static ChainOfCause Before(RunReport report, DateTimeOffset at)
     {
         ArgumentNullException.ThrowIfNull(report);
-        RunSeries series = report.Series;
+        double at_s = (at - report.Scenario.Start).TotalSeconds;
+        RunSeries series = report.Curves.Around(at_s);
         Rig rig = report.Scenario.Rig;
-        int to = Math.Clamp((int)Math.Floor((at - report.Scenario.Start).TotalSeconds / RunSeries.Spacing_s), 0, series.Count - 1);
+        int to = Math.Clamp((int)Math.Floor(at_s / RunSeries.Spacing_s) - series.FirstSample, 0, series.Count - 1);
         int use = series.InUse[to];
         CylinderSeries used = series.Cylinders[use];
         int from = LastWarmest(used, to);
@@ -103,13 +104,13 @@ public sealed record ChainOfCause
             given_kg += series.Given_W[i] * perHeat_kg;
         }
 
-        HeatSums heat = SumHeat(report, from, to);
+        HeatSums heat = SumHeat(report.Scenario, series, from, to);
         CylinderBody body = new(rig.Cylinders[use]);
         CylinderContents contents = used.Contents(body, to);
         return new ChainOfCause
         {
-            From = Instant(report, from),
-            To = Instant(report, to),
+            From = Instant(from),
+            To = Instant(to),
             Burner_s = burner_s,
             Given_kg = given_kg,
             Evaporation_J = heat.Evaporation_J,
@@ -134,16 +135,16 @@ public sealed record ChainOfCause
             Liquid = rig.Gas.IsMixed && contents.HasLiquid
                 ? MixedContents.Of(used.Gas(to), body.Vessel.Volume_m3, used.Liquid_K[to]).Liquid
                 : null,
-            Blend = (report.Nights.FirstOrDefault(n => Instant(report, to) < n.To) ?? report.Nights[^1]).Blends.ElementAtOrDefault(use),
+            Blend = (report.Nights.FirstOrDefault(n => Instant(to) < n.To) ?? report.Nights[^1]).Blends.ElementAtOrDefault(use),
         };
-    }
 
-    private static DateTimeOffset Instant(RunReport report, int sample) => report.Scenario.Start.AddSeconds(sample * RunSeries.Spacing_s);
+        DateTimeOffset Instant(int sample) => report.Scenario.Start.AddSeconds(series.Time_s(sample));
+    }
 
     private static int LastWarmest(CylinderSeries cylinder, int to)
     {
         int warmest = to;
-        for (int i = to; i >= Math.Max(0, to - 720); i--)
+        for (int i = to; i >= Math.Max(0, to - RunCurves.LookBack); i--)
         {
             if (cylinder.Liquid_K[i] > cylinder.Liquid_K[warmest]) warmest = i;
         }
@@ -155,7 +156,7 @@ public sealed record ChainOfCause
     private static double MostAsked_W(RunSeries series, int at)
     {
         double most_W = series.Asked_W[at];
-        for (int i = at + 1; i <= Math.Min(at + 2, series.Count - 1); i++) most_W = Math.Max(most_W, series.Asked_W[i]);
+        for (int i = at + 1; i <= Math.Min(at + RunCurves.LookAhead, series.Count - 1); i++) most_W = Math.Max(most_W, series.Asked_W[i]);
         return most_W;
     }
 
@@ -163,10 +164,8 @@ public sealed record ChainOfCause
 
     // Heat into and out of all cylinders over the minutes after one sample up to another. The shares of sun and blanket come from the same film
     // coefficients as the engine's, at each minute's state.
-    private static HeatSums SumHeat(RunReport report, int from, int to)
+    private static HeatSums SumHeat(Scenario scenario, RunSeries series, int from, int to)
     {
-        Scenario scenario = report.Scenario;
-        RunSeries series = report.Series;
         CylinderBody[] bodies = [.. scenario.Rig.Cylinders.Select(c => new CylinderBody(c))];
         CylinderBody[] shaded =
             [.. scenario.Rig.Cylinders.Select(c => new CylinderBody(c with { Surroundings = c.Surroundings with { FixedSun_W = 0 } }))];
@@ -175,7 +174,7 @@ public sealed record ChainOfCause
         for (int i = from + 1; i <= to; i++)
         {
             into_J += series.HeatIntoCylinder_W[i] * RunSeries.Spacing_s;
-            WeatherSample outside = WeatherAt(scenario, i * RunSeries.Spacing_s);
+            WeatherSample outside = WeatherAt(scenario, series.Time_s(i));
             WeatherSample within = enclosure.Within(outside, series, i, double.NaN, all: false, []);
             double share_frac = 0, power_W = 0;
             for (int c = 0; c < bodies.Length; c++)

@@ -16,11 +16,12 @@ internal static class AfterFailure
     public static CoolDown? Of(RunReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        if (report.CoolDown is not null || report.Scenario.Rig.Coach is null || report.Series.Count == 0 || report.Summary.FirstFailure is not { } at) return null;
+        if (report.CoolDown is not null || report.Scenario.Rig.Coach is null || report.Summary.FirstFailure is not { } at) return null;
         NightReport? night = report.Nights.FirstOrDefault(n => at < n.To);
         if (night is null) return null;
         double at_s = (at - report.Scenario.Start).TotalSeconds, to_s = (night.To - report.Scenario.Start).TotalSeconds;
         RunSeries series = report.Series;
+        if (series.Count == 0) return null;
         int here = Math.Clamp((int)Math.Round(at_s / RunSeries.Spacing_s), 0, series.Count - 1);
         CoolDown own = new()
         {

@@ -43,8 +43,9 @@ internal sealed record NextHour
     {
         ArgumentNullException.ThrowIfNull(report);
         Scenario scenario = report.Scenario;
+        if (!scenario.StartsNow) return null;
         RunSeries series = report.Series;
-        if (!scenario.StartsNow || series.Count == 0) return null;
+        if (series.Count == 0) return null;
         int end = Math.Min(series.Count - 1, (int)(Hour.TotalSeconds / RunSeries.Spacing_s));
         DateTimeOffset to = scenario.Start.AddSeconds(end * RunSeries.Spacing_s);
         double low_K = double.PositiveInfinity;

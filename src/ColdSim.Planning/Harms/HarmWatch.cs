@@ -12,6 +12,10 @@ internal sealed class HarmWatch(Rig rig, NightCriteria criteria)
     // A step that lands on the freezing point leaves less ice than this by rounding alone.
     private const double SomeIce_frac = 1e-6;
 
+    // Every step compares with them, and each reading of a quantity is a conversion.
+    private static readonly double Settling_s = NightCriteria.Settling.Seconds, WithoutPause_s = NightCriteria.WithoutPause.Seconds;
+
+    private readonly double _belowSetPoint_K = criteria.BelowSetPoint.Kelvins;
     private readonly bool _isHeated = rig is { Furnace: not null, Thermostat: not null, Coach: not null };
     private readonly double _legalFill_kg = rig.Cylinders.Sum(c => c.LegalFill_kg);
     private readonly double _halfBand_K = 0.5 * (rig.Thermostat?.Differential_K ?? 0);
@@ -109,7 +113,7 @@ internal sealed class HarmWatch(Rig rig, NightCriteria criteria)
     private void AddHeat(StepRecord record, double step_s, HarmTally night)
     {
         double from_s = record.From.Time_s, to_s = record.To.Time_s;
-        double wanted_K = record.To.SetPoint_K, threshold_K = Math.Max(criteria.BelowSetPoint.Kelvins, _halfBand_K);
+        double wanted_K = record.To.SetPoint_K, threshold_K = Math.Max(_belowSetPoint_K, _halfBand_K);
 
         // Whoever comes into a cold coach has just turned the thermostat up, and the end of the road is the same.
         bool arrives = double.IsNaN(_setPoint_K) && record.From.Inside_K < wanted_K - threshold_K;
@@ -133,13 +137,13 @@ internal sealed class HarmWatch(Rig rig, NightCriteria criteria)
 
         bool fails = noHeat_s > 0 || record.Undersupplied;
         if (fails) _heatFailed_s = to_s;
-        bool settled = to_s - _rose_s > NightCriteria.Settling.Seconds;
+        bool settled = to_s - _rose_s > Settling_s;
         night.ColdKelvinSeconds += _cold.Added(wanted_K - _halfBand_K - record.To.Inside_K, step_s, settled, fails);
 
         if (!record.BurnerLit || record.Undersupplied) _burnsSince_s = double.NaN;
         else if (double.IsNaN(_burnsSince_s)) _burnsSince_s = from_s;
-        bool tooSmall = to_s - Math.Max(_rose_s, _heatFailed_s) > NightCriteria.Settling.Seconds
-            && to_s - _burnsSince_s >= NightCriteria.WithoutPause.Seconds && record.To.Inside_K < wanted_K - threshold_K;
+        bool tooSmall = to_s - Math.Max(_rose_s, _heatFailed_s) > Settling_s
+            && to_s - _burnsSince_s >= WithoutPause_s && record.To.Inside_K < wanted_K - threshold_K;
         if (tooSmall && double.IsNaN(night.TooSmall_s)) night.TooSmall_s = to_s;
     }
 }

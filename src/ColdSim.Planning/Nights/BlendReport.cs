@@ -37,7 +37,7 @@ public sealed record BlendReport
     private static BlendReport Of(NightTally t, int cylinder, Scenario scenario, RunSeries series)
     {
         CylinderReading first = t.EachAtStart[cylinder], last = t.EachAtEnd[cylinder];
-        int sample = Math.Clamp((int)(t.To_s / RunSeries.Spacing_s), 0, series.Count - 1);
+        int sample = Math.Clamp((int)(t.To_s / RunSeries.Spacing_s) - series.FirstSample, 0, series.Count - 1);
         double behind_kg = series.Outlook!.LeftBehind_kg(series, sample, cylinder, t.OutsideLow_K);
         return new BlendReport
         {

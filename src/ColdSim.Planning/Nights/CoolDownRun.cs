@@ -34,7 +34,7 @@ internal static class CoolDownRun
         ArgumentNullException.ThrowIfNull(scenario);
         IReadOnlyList<Leg> legs = NightRun.LegsOf(scenario with { HeatStops = null });
         Leg last = LegAt(legs, at) ?? throw new TimeOutsideRunException(at);
-        LegRun before = new(scenario, new NightWatch(scenario, new NightCalendar(scenario), new Nobody(), listEvents: false));
+        LegRun before = new(scenario, new NightWatch(scenario, new NightCalendar(scenario), new Nobody(), RunDetail.Nights));
         foreach (Leg leg in legs)
         {
             bool reaches = leg.To >= at;

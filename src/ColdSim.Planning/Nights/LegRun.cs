@@ -66,20 +66,20 @@ internal sealed class LegOutlook(IReadOnlyList<Leg> legs, Func<Leg, SupplyOutloo
     private int _last;
 
     /// <inheritdoc/>
-    public double AllowedLiquid_K(RunSeries series, int sample) => At(sample).AllowedLiquid_K(series, sample);
+    public double AllowedLiquid_K(RunSeries series, int sample) => At(series, sample).AllowedLiquid_K(series, sample);
 
     /// <inheritdoc/>
-    public double LeftBehind_kg(RunSeries series, int sample, int cylinder, double t_K) => At(sample).LeftBehind_kg(series, sample, cylinder, t_K);
+    public double LeftBehind_kg(RunSeries series, int sample, int cylinder, double t_K) => At(series, sample).LeftBehind_kg(series, sample, cylinder, t_K);
 
     /// <inheritdoc/>
-    public double CanGiveNow_W(RunSeries series, int sample) => At(sample).CanGiveNow_W(series, sample);
+    public double CanGiveNow_W(RunSeries series, int sample) => At(series, sample).CanGiveNow_W(series, sample);
 
     /// <inheritdoc/>
-    public double CanGiveWithoutEnd_W(RunSeries series, int sample) => At(sample).CanGiveWithoutEnd_W(series, sample);
+    public double CanGiveWithoutEnd_W(RunSeries series, int sample) => At(series, sample).CanGiveWithoutEnd_W(series, sample);
 
-    private SupplyOutlook At(int sample)
+    private SupplyOutlook At(RunSeries series, int sample)
     {
-        double time_s = sample * RunSeries.Spacing_s;
+        double time_s = series.Time_s(sample);
         while (_last > 0 && time_s < (legs[_last].From - legs[0].From).TotalSeconds) _last--;
         while (_last < legs.Count - 1 && time_s >= (legs[_last].To - legs[0].From).TotalSeconds) _last++;
         return _outlooks[_last] ??= outlook(legs[_last]);

@@ -24,17 +24,17 @@ public sealed class NightCapacity
     /// <summary>The capacities of a night.</summary>
     /// <param name="scenario">The run's scenario.</param>
     /// <param name="legs">Its legs.</param>
-    /// <param name="series">Its curves.</param>
+    /// <param name="series">Curves with the night.</param>
     /// <param name="low">The sample of the coldest hour.</param>
     /// <param name="evening">The night's evening.</param>
     internal NightCapacity(Scenario scenario, IReadOnlyList<Leg> legs, RunSeries series, int low, DateOnly evening)
     {
-        _forSpan = new(() => From(scenario, legs, series, low, Span_s));
+        _forSpan = From(scenario, legs, series, low, Span_s);
         DateTimeOffset dusk = new(evening.ToDateTime(Dusk), scenario.Start.Offset);
         DateTimeOffset dawn = new(evening.AddDays(1).ToDateTime(scenario.Criteria.Dawn), scenario.Start.Offset);
         if (dusk < scenario.Start) dusk = scenario.Start;
-        int from = (int)Math.Round((dusk - scenario.Start).TotalSeconds / RunSeries.Spacing_s);
-        _forNight = new(() => From(scenario, legs, series, from, (dawn - dusk).TotalSeconds));
+        int from = (int)Math.Round((dusk - scenario.Start).TotalSeconds / RunSeries.Spacing_s) - series.FirstSample;
+        _forNight = From(scenario, legs, series, from, (dawn - dusk).TotalSeconds);
     }
 
     /// <summary>When a night begins, for what can be given all of it.</summary>
@@ -46,20 +46,28 @@ public sealed class NightCapacity
     /// <summary>From 16:00, or from the run's start if that is later, to dawn; null where the weather or the stop ends before.</summary>
     public Power? ForNight => _forNight.Value;
 
-    private static Power? From(Scenario scenario, IReadOnlyList<Leg> legs, RunSeries series, int sample, double time_s)
+    // Only the state at the sample is kept, not the curves.
+    private static Lazy<Power?> From(Scenario scenario, IReadOnlyList<Leg> legs, RunSeries series, int sample, double time_s)
     {
-        DateTimeOffset start = scenario.Start.AddSeconds(sample * RunSeries.Spacing_s), end = start.AddSeconds(time_s);
-        if (sample >= series.Count || !(time_s > 0) || LegOver(legs, start, end) is not { } leg) return null;
-        Rig rig = leg.Of(scenario.Rig);
+        DateTimeOffset start = scenario.Start.AddSeconds(series.Time_s(sample)), end = start.AddSeconds(time_s);
+        if (sample >= series.Count || !(time_s > 0) || LegOver(legs, start, end) is not { } leg) return new((Power?)null);
+        RigState state = StateAt(series, sample);
+        double guess_W = Guess_W(series, sample, time_s, scenario.Rig);
+        return new(() => Largest(scenario.Rig, leg, start, state, time_s, guess_W));
+    }
+
+    private static Power? Largest(Rig rig, Leg leg, DateTimeOffset start, RigState state, double time_s, double guess_W)
+    {
+        Rig there = leg.Of(rig);
         DrawConditions conditions = new()
         {
-            Rig = rig,
+            Rig = there,
             Weather = leg.Weather,
             Start = start,
-            From = StateAt(series, sample),
-            Delivery_Pa = Delivery_Pa(rig),
+            From = state,
+            Delivery_Pa = Delivery_Pa(there),
         };
-        LastingDraw draw = LastingDraw.For(conditions, time_s, Guess_W(series, sample, time_s, rig));
+        LastingDraw draw = LastingDraw.For(conditions, time_s, guess_W);
         if (draw.Ledger is { Closes: false } open) throw new LedgerOpenException(open);
         return Power.FromWatts(draw.Draw_W);
     }

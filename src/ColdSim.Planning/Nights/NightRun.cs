@@ -12,34 +12,41 @@ public static class NightRun
     /// <param name="cancel">Stops the run.</param>
     /// <returns>The whole report. Check <c>Ledger.Closes</c> before trusting it.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    /// <exception cref="CannotRunException">The rig cannot start; <see cref="Try"/> gives that as a value.</exception>
+    /// <exception cref="CannotRunException">The rig cannot start; <see cref="Try(Scenario, CancellationToken)"/> gives that as a value.</exception>
     /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>
-    public static RunReport Of(Scenario scenario, CancellationToken cancel = default) => Try(scenario, cancel).ReportOrThrow();
+    public static RunReport Of(Scenario scenario, CancellationToken cancel = default) => Of(scenario, RunDetail.Curves, cancel);
+
+    /// <summary>The same, and only as much of the run is kept as is needed.</summary>
+    /// <param name="scenario">The scenario to run.</param>
+    /// <param name="detail">What is kept. Curves that are asked for all the same are worked out by running again.</param>
+    /// <param name="cancel">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    /// <exception cref="CannotRunException">The rig cannot start.</exception>
+    /// <exception cref="ArgumentException">As <see cref="Of(Scenario, CancellationToken)"/>.</exception>
+    internal static RunReport Of(Scenario scenario, RunDetail detail, CancellationToken cancel = default) => Try(scenario, detail, cancel).ReportOrThrow();
 
     /// <summary>Runs the scenario from its start, or says why its rig cannot start: full of liquid, or at its relief pressure.</summary>
     /// <param name="scenario">The scenario to run.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <exception cref="ArgumentException">A start outside the weather, or a furnace without coach or thermostat.</exception>
-    public static RunOutcome Try(Scenario scenario, CancellationToken cancel = default)
+    public static RunOutcome Try(Scenario scenario, CancellationToken cancel = default) => Try(scenario, RunDetail.Curves, cancel);
+
+    /// <summary>The same, and only as much of the run is kept as is needed.</summary>
+    /// <param name="scenario">The scenario to run.</param>
+    /// <param name="detail">What is kept. Curves that are asked for all the same are worked out by running again.</param>
+    /// <param name="cancel">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    /// <exception cref="ArgumentException">As <see cref="Try(Scenario, CancellationToken)"/>.</exception>
+    internal static RunOutcome Try(Scenario scenario, RunDetail detail, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         NightCalendar calendar = new(scenario);
         IReadOnlyList<Leg> legs = LegsOf(scenario, calendar);
-        RunSeries series = new(
-            calendar.Duration_s, scenario.Rig.Cylinders.Count, scenario.Rig.GasPlaces, scenario.Rig.Nodes().Count, scenario.Rig.Gas.IsMixed,
-            scenario.Rig.Power is not null)
-        {
-            Outlook = new LegOutlook(legs, leg => new SupplyOutlook(leg.Of(scenario.Rig), leg.Weather, scenario.Start)),
-        };
-        NightWatch watch = new(scenario, calendar, new SeriesRecorder(series));
-        LegRun run = Through(scenario, legs, watch, cancel);
-        List<NightReport> nights = [];
-        foreach (NightTally tally in watch.Nights)
-        {
-            // A boundary reached exactly opens a night in which nothing was run.
-            if (!double.IsNaN(tally.PropaneAtStart_kg)) nights.Add(Report(nights.Count + 1, tally, scenario, calendar.Evening(nights.Count), series, legs));
-        }
+        NightReader reader = new(scenario, calendar, legs, detail);
+        LegRun run = Through(scenario, legs, reader.Watch, cancel);
+        reader.Finish();
+        IReadOnlyList<NightReport> nights = reader.Nights;
 
         // The engine checks the cylinders before its first step.
         if (nights.Count == 0) return new RunOutcome(null, new CannotStart(run.End));
@@ -48,9 +55,9 @@ public static class NightRun
             Scenario = scenario,
             Nights = nights,
             Summary = Summarise(nights, scenario),
-            Events = watch.Events,
+            Events = reader.Watch.Events,
             Ledger = run.Ledger,
-            Series = series,
+            Curves = reader.Curves,
             End = run.End,
             CoolDown = scenario.HeatStops is { } stops && run.Ended > stops && CoolDownRun.Reaches(scenario, stops) ? CoolDownRun.At(scenario, stops, cancel) : null,
         };
@@ -62,11 +69,11 @@ public static class NightRun
     /// <param name="watcher">Observes every step, in the run's own time.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    /// <exception cref="ArgumentException">As <see cref="Try"/>.</exception>
+    /// <exception cref="ArgumentException">As <see cref="Try(Scenario, CancellationToken)"/>.</exception>
     internal static LeanRun Lean(Scenario scenario, IRunObserver watcher, CancellationToken cancel = default)
     {
         NightCalendar calendar = new(scenario);
-        return Lean(scenario, calendar, new NightWatch(scenario, calendar, watcher, listEvents: false), cancel);
+        return Lean(scenario, calendar, new NightWatch(scenario, calendar, watcher, RunDetail.Nights), cancel);
     }
 
     /// <summary>The same, run on only until a night is known not to hold.</summary>
@@ -78,7 +85,7 @@ public static class NightRun
     {
         NightCalendar calendar = new(scenario);
         using CancellationTokenSource failed = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        NightWatch watch = new(scenario, calendar, UnwatchedRun.Only, listEvents: false) { Failed = failed };
+        NightWatch watch = new(scenario, calendar, UnwatchedRun.Only, RunDetail.Nights) { Failed = failed };
         try
         {
             LeanRun run = Lean(scenario, calendar, watch, failed.Token);
@@ -130,95 +137,7 @@ public static class NightRun
         Weather = scenario.Weather,
     };
 
-    private static NightReport Report(int number, NightTally t, Scenario scenario, DateOnly evening, RunSeries series, IReadOnlyList<Leg> legs)
-    {
-        DateTimeOffset? At(double time_s) => double.IsNaN(time_s) ? null : scenario.Start.AddSeconds(time_s);
-        (Verdict verdict, double failure_s) = t.Harm.Judge(scenario.Criteria);
-        bool coach = double.IsFinite(t.InsideLow_K);
-        double used_kg = t.Used_kg;
-        int low = Math.Min((int)Math.Round(t.OutsideLowAt_s / RunSeries.Spacing_s), series.Count - 1);
-        bool isShort = !double.IsNaN(t.Harm.FirstShort_s);
-        double allowed_K = series.Outlook!.AllowedLiquid_K(series, low);
-        IReadOnlyList<BlendReport> blends = scenario.Rig.Gas.IsMixed ? BlendReport.Of(t, scenario, series) : [];
-        return new NightReport
-        {
-            Number = number,
-            Evening = evening,
-            From = scenario.Start.AddSeconds(t.From_s),
-            To = scenario.Start.AddSeconds(t.To_s),
-            Verdict = verdict,
-            FirstFailure = At(failure_s),
-            FreezingTime = Duration.FromSeconds(t.Harm.Freezing_s),
-            Lowest = double.IsFinite(t.Harm.Lowest_K) ? Temperature.FromKelvins(t.Harm.Lowest_K) : null,
-            NoHeatTime = Duration.FromSeconds(t.Harm.NoHeat_s),
-            ColdKelvinHours = t.Harm.ColdKelvinSeconds / 3600,
-            Power = t.Power?.Report(scenario.Start),
-            OutsideLow = Temperature.FromKelvins(t.OutsideLow_K),
-            InsideLow = coach ? Temperature.FromKelvins(t.InsideLow_K) : null,
-            InsideLowAt = coach ? At(t.InsideLowAt_s) : null,
-            BurnerTime = Duration.FromSeconds(t.Burner_s),
-            BurnerStarts = t.BurnerStarts,
-            GasUsed = Mass.FromKilograms(used_kg),
-            GasHeat = Energy.FromJoules(blends.Count > 0 ? blends.Sum(b => b.HeatUsed_J) : used_kg * scenario.Rig.Gas.HeatingValue_J_kg),
-            Blends = blends,
-            LeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? null : Mass.FromKilograms(t.PropaneAtDawn_kg),
-            LeftAtEnd = Mass.FromKilograms(t.PropaneAtEnd_kg),
-            EachLeftAtDawn = double.IsNaN(t.PropaneAtDawn_kg) ? [] : Each(t.EachAtDawn, scenario),
-            EachLeftAtEnd = Each(t.EachAtEnd, scenario),
-            DampTime = Duration.FromSeconds(t.Damp_s),
-            CylinderChanges = t.CylinderChanges,
-            ReserveStarts = t.ReserveStarts,
-            BlanketEnergy = Energy.FromJoules(t.Blanket_J),
-            OtherHeat = Energy.FromJoules(t.OtherHeat_J),
-            HottestCylinder = Temperature.FromKelvins(t.Hottest_K),
-            CylinderHotAt = At(t.CylinderHot_s),
-            HotCylinder = double.IsNaN(t.CylinderHot_s) ? null : t.HotCylinder,
-            GasByAppliance = t.Consumers.Gas(),
-            FirstToStarve = t.Consumers.FirstToStarve(),
-            Water = t.Consumers.Water(At),
-            CylinderPressureLow = Pressure.FromPascals(t.CylinderPressureLow_Pa),
-            LiquidLow = Temperature.FromKelvins(t.LiquidLow_K),
-            DeliveryPressureLow = double.IsFinite(t.DeliveryLow_Pa) ? Pressure.FromPascals(t.DeliveryLow_Pa) : null,
-            FirstShort = At(t.Harm.FirstShort_s),
-            ShortTime = Duration.FromSeconds(t.Harm.Short_s),
-            NoFlameTime = Duration.FromSeconds(t.Harm.NoFlame_s),
-            WeakFlameTime = Duration.FromSeconds(t.Harm.WeakFlame_s),
-            LockedOutTime = Duration.FromSeconds(t.Harm.LockedOut_s),
-            BelowMinimumInlet = Duration.FromSeconds(t.BelowMinimumInlet_s),
-            LeftAtFirstShort = isShort ? Mass.FromKilograms(t.PropaneAtFirstShort_kg) : null,
-            LiquidAtFirstShort = isShort ? Temperature.FromKelvins(t.LiquidAtFirstShort_K) : null,
-            CylinderPressureAtFirstShort = isShort ? Pressure.FromPascals(t.CylinderPressureAtFirstShort_Pa) : null,
-            FirstLockout = At(t.FirstLockout_s),
-            Lockouts = t.Lockouts,
-            LiquidGoneAt = At(t.LiquidGone_s),
-            DryAt = At(t.Harm.Dry_s),
-            BelowSetPoint = TemperatureDelta.FromKelvins(t.Harm.BelowSetPoint_K),
-            FreezingAt = At(t.Freezing_s),
-            Capacity = new NightCapacity(scenario, legs, series, low, evening),
-            SteadySupplyAtLow = Power.FromWatts(series.Outlook.CanGiveWithoutEnd_W(series, low)),
-            AllowedLiquid = double.IsFinite(allowed_K) ? Temperature.FromKelvins(allowed_K) : null,
-            DemandAtLow = Power.FromWatts(MeanAsked_W(series, low)),
-        };
-    }
-
-    private static Mass[] Each(CylinderReadings readings, Scenario scenario)
-    {
-        Mass[] each = new Mass[scenario.Rig.Cylinders.Count];
-        for (int i = 0; i < each.Length; i++) each[i] = Mass.FromKilograms(readings[i].Propane_kg);
-        return each;
-    }
-
-    // Over the hour around a sample, so that a burner's cycles even out.
-    private static double MeanAsked_W(RunSeries series, int sample)
-    {
-        int from = Math.Max(1, sample - 29), to = Math.Min(series.Count - 1, sample + 30);
-        if (to < from) return 0;
-        double sum_W = 0;
-        for (int i = from; i <= to; i++) sum_W += series.Asked_W[i];
-        return sum_W / (to - from + 1);
-    }
-
-    private static RunSummary Summarise(List<NightReport> nights, Scenario scenario)
+    private static RunSummary Summarise(IReadOnlyList<NightReport> nights, Scenario scenario)
     {
         double used_kg = nights.Sum(n => n.GasUsed.Kilograms);
         NightReport? failed = nights.FirstOrDefault(n => n.Verdict != Verdict.Holds);

@@ -7,14 +7,14 @@ namespace ColdSim.Planning.Nights;
 /// <param name="scenario">The scenario to run.</param>
 /// <param name="calendar">Its nights.</param>
 /// <param name="recorder">Receives every step as well, in the run's own time.</param>
-/// <param name="listEvents">Whether the events are kept; the members of an ensemble do not need them.</param>
-internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRunObserver recorder, bool listEvents = true) : IRunObserver
+/// <param name="detail">Which events are kept.</param>
+internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRunObserver recorder, RunDetail detail) : IRunObserver
 {
     // A thousandth of a step, less than a second, is near enough for a report.
     private const double FiftyPart = 1e-3;
 
     private readonly List<NightTally> _nights = [];
-    private readonly List<ReportedEvent> _events = new(listEvents ? 256 + (int)(calendar.Duration_s / 120) : 0);
+    private readonly List<ReportedEvent> _events = new(detail >= RunDetail.Events ? 256 + (int)(calendar.Duration_s / 120) : 0);
     private readonly HarmWatch _harm = new(scenario.Rig, scenario.Criteria);
     private readonly StepRecord _shifted = StepRecord.For(scenario.Rig);
     private readonly StepRecord _part = StepRecord.For(scenario.Rig);
@@ -96,7 +96,7 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
         foreach (int i in cylinders)
         {
             _harm.Filled(i);
-            if (!listEvents) continue;
+            if (!Keeps(ReportedKind.CylinderFilled)) continue;
             CylinderState cylinder = after.Cylinders[i];
             _events.Add(new ReportedEvent(
                 scenario.Start.AddSeconds(time_s), ReportedKind.CylinderFilled, after.Air_K, cylinder.Liquid_K, double.NaN,
@@ -208,11 +208,13 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
 
     private void Report(ReportedKind kind, in Snapshot m, int cylinder, double value, string? node = null)
     {
-        if (!listEvents) return;
+        if (!Keeps(kind)) return;
         _events.Add(new ReportedEvent(
             scenario.Start.AddSeconds(m.Time_s), kind, m.Inside_K, m.Liquid_K, m.CylinderPressure_Pa, m.Propane_kg)
         { Cylinder = cylinder, Value = value, Node = node });
     }
+
+    private bool Keeps(ReportedKind kind) => detail >= RunDetail.Events || (detail == RunDetail.Answer && EventKinds.Of(kind).Fold != EventFold.OnlyCounted);
 
     private static ReportedKind Kind(EventKind kind) => kind switch
     {

@@ -40,8 +40,15 @@ public sealed record RunReport
     /// <summary>How well energy and mass close.</summary>
     public required LedgerBalance Ledger { get; init; }
 
-    /// <summary>The curves at one-minute spacing.</summary>
-    public required RunSeries Series { get; init; }
+    /// <summary>The curves at one-minute spacing; those that were not kept are worked out at first use.</summary>
+    public RunSeries Series
+    {
+        get => Curves.Whole;
+        init => Curves = new RunCurves(value);
+    }
+
+    /// <summary>The same curves, of which a run may have kept only a part.</summary>
+    internal RunCurves Curves { get; init; } = new(new RunSeries(0));
 
     /// <summary>Why the run ended.</summary>
     public required RunEnd End { get; init; }

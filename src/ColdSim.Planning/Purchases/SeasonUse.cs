@@ -50,7 +50,7 @@ public sealed record SeasonUse(IReadOnlyList<SeasonNight> Nights, LedgerBalance 
         };
         RunReport run = NightRun.Of(
             scenario with { Rig = rig, Nights = null, Legs = [], Trip = null, HeatStops = null, StartedFrom = null, FilePlaces = [] },
-                cancel);
+            RunDetail.Answer, cancel);
         return new([.. run.Nights.Select(n => new SeasonNight(n.Evening, n.OutsideLow.Kelvins, n.GasUsed.Kilograms))], run.Ledger);
     }
 

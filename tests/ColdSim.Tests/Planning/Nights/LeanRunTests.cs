@@ -55,7 +55,7 @@ public class LeanRunTests
         using CancellationTokenSource failed = new();
         NightCalendar calendar = new(failing);
         Last last = new();
-        NightWatch watch = new(failing, calendar, last, listEvents: false) { Failed = failed };
+        NightWatch watch = new(failing, calendar, last, RunDetail.Nights) { Failed = failed };
         Assert.ThrowsAny<OperationCanceledException>(() => new LegRun(failing, watch).Go(NightRun.LegsOf(failing)[0], failed.Token));
         Assert.InRange(last.Time_s, 1, 0.7 * calendar.Duration_s);
     }
