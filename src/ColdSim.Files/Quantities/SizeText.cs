@@ -15,8 +15,8 @@ internal static class SizeText
         StandardSize? size = StandardSize.Find(name);
         fault = size is not null ? ""
             : CountedSize.Find(name) is { } counted
-                ? string.Create(CultureInfo.InvariantCulture, $"'{Quote.Of(name)}' is {counted.Count} cylinders; give one size, such as {option} ")
-                    + $"\"{Quote.Of(counted.Size)}\", or write a scenario with a [[cylinder]] for each"
+                ? string.Create(CultureInfo.InvariantCulture, $"'{Quote.Of(name)}' is {counted.Count} cylinders; give one size, such as ")
+                    + $"{option} \"{Quote.Of(counted.Size)}\", or write a scenario with a [[cylinder]] for each"
                 : $"'{Quote.Of(name)}' is not a common size; there are {string.Join(", ", StandardSize.All.Select(s => s.Name))}";
         return size;
     }

@@ -27,7 +27,8 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
     private readonly Dictionary<CylinderFault, double> _usual = [];
 
     // What can be at an air temperature, for each fault: the same for all readings, and most of the work.
-    private readonly Dictionary<double, PossibleFill[]>[] _possible = [.. Enum.GetValues<CylinderFault>().Select(_ => new Dictionary<double, PossibleFill[]>())];
+    private readonly Dictionary<double, PossibleFill[]>[] _possible =
+        [.. Enum.GetValues<CylinderFault>().Select(_ => new Dictionary<double, PossibleFill[]>())];
 
     /// <summary>What the model says of this rig.</summary>
     public CylinderExpectation Model => _model;
@@ -104,7 +105,8 @@ internal sealed class CylinderLikelihood(DiagnosisRig rig)
             known[air_K] = fills =
             [
                 .. FillsAt(air_K, fault).Select(f => (Fill: f, Possible: Possible(fault, air_K, f.Fill_frac, f.Drawn_K)))
-                    .Where(f => f.Possible >= LeastPossible).Select(f => new PossibleFill(f.Fill.Fill_frac, f.Fill.Part * f.Possible, f.Fill.Drawn_K)),
+                    .Where(f => f.Possible >= LeastPossible)
+                    .Select(f => new PossibleFill(f.Fill.Fill_frac, f.Fill.Part * f.Possible, f.Fill.Drawn_K)),
             ];
         }
 

@@ -43,14 +43,17 @@ internal static class FrameSheet
     public static IPage? PageAt(FrameView view, int column, int width)
         => Names(view, width).Where(n => column >= n.X && column < n.X + n.Text.Length).Select(n => view.Pages[n.Page]).FirstOrDefault();
 
-    /// <summary>Brackets around the open one, an ellipsis after one whose job runs; the others' names are cut where they do not all fit.</summary>
+    /// <summary>
+    /// Brackets around the open one, an ellipsis after one whose job runs; the others' names are cut where they do not all fit, the first one's, which says the
+    /// verdict, only where that is not enough.
+    /// </summary>
     private static IEnumerable<(int X, string Text, int Page)> Names(FrameView view, int width)
     {
         int[] pages = [.. Enumerable.Range(0, view.Pages.Count).Where(i => view.Pages[i].IsInRow || i == view.Open)];
         string[] names = [];
-        for (int letters = LongestName; letters >= 0; letters--)
+        foreach ((int first, int others) in Cuts)
         {
-            names = [.. pages.Select(i => Name(view, i, letters))];
+            names = [.. pages.Select(i => Name(view, i, i == 0 ? first : others))];
             if (names.Sum(n => n.Length) <= width)
                 break;
         }
@@ -62,6 +65,11 @@ internal static class FrameSheet
             x += names[i].Length;
         }
     }
+
+    // Letters of the first name and of the others.
+    private static IEnumerable<(int First, int Others)> Cuts
+        => Enumerable.Range(0, LongestName + 1).Select(cut => (LongestName, LongestName - cut))
+            .Concat(Enumerable.Range(1, LongestName).Select(cut => (LongestName - cut, 0)));
 
     private static string Name(FrameView view, int page, int letters)
     {

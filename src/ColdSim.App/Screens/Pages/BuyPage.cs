@@ -71,8 +71,8 @@ internal sealed record BuyPage(
     private string Offer()
     {
         double days = Math.Floor((Scenario.Weather.Last - Scenario.Start).TotalDays);
-        return $"Which cylinders to buy: Enter compares {SetUps(Units).Count} set-ups over the {UnitStyle.Number(days, 0)} days of this scenario's weather from "
-            + $"{ClockText.DayClock(Scenario.Start)} on. For a whole winter open it with 'coldsim view FILE --weather WINTER.csv'.";
+        return $"Which cylinders to buy: Enter compares {SetUps(Units).Count} set-ups over the {UnitStyle.Number(days, 0)} days of this "
+            + $"scenario's weather from {ClockText.DayClock(Scenario.Start)} on. For a whole winter open it with 'coldsim view FILE --weather WINTER.csv'.";
     }
 
     private static IReadOnlyList<SetUp> SetUps(Scenario scenario, UnitStyle units) => SetUp.For(scenario.Rig, metric: !units.IsUs);
@@ -83,8 +83,8 @@ internal sealed record BuyPage(
         "Comparing cylinders that can be bought over all of the weather",
         (finished, cancel) =>
         {
-            PurchaseReport report = PurchaseReport.Of(
-                scenario, SetUps(scenario, units), units.IsUs ? LimitAxis.Fahrenheit : LimitAxis.Celsius, finished: finished, cancel: cancel);
+            LimitAxis axis = units.IsUs ? LimitAxis.Fahrenheit : LimitAxis.Celsius;
+            PurchaseReport report = PurchaseReport.Of(scenario, SetUps(scenario, units), axis, finished: finished, cancel: cancel);
             return new Compared(units.IsUs, PageJob.IfClosed(report, report.Ledgers));
         })
     {

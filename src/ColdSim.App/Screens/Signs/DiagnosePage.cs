@@ -54,7 +54,8 @@ internal sealed record DiagnosePage(RunReport Run, UnitStyle Units) : IPage
     public IReadOnlyList<KeyBinding> Keys { get; } =
     [
         new("↑↓", "another line, as Tab and Shift-Tab", new PageMessage.Rows(1), "↑↓ line"),
-        new("←→", "choose a state, where there are some; a letter chooses the one that begins with it", new PageMessage.Step(10), "←→ choose"),
+        new(
+            "←→", "choose a state, where there are some; a letter chooses the one that begins with it", new PageMessage.Step(10), "←→ choose"),
         new("Enter", "the line of the next test", new PageMessage.Choose(), "Enter next test"),
         new("Home End", "first, last line", new PageMessage.Last()),
         new("Esc", "back to the plan; what was filled in stays", new PageMessage.Close(), "Esc back"),
@@ -102,7 +103,8 @@ internal sealed record DiagnosePage(RunReport Run, UnitStyle Units) : IPage
         _ => this,
     };
 
-    public IPage After(IPage before) => before is DiagnosePage was ? (this with { Form = was.Form, Moment = MomentAs(was) }).Worked() : this;
+    public IPage After(IPage before)
+        => before is DiagnosePage was ? (this with { Form = was.Form, Moment = MomentAs(was) }).Worked() : this;
 
     // The same minute of the clock in the other run.
     private RunMoment MomentAs(DiagnosePage was)

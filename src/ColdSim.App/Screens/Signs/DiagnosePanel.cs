@@ -5,7 +5,8 @@ using ColdSim.Planning.Figures;
 
 namespace ColdSim.App.Screens.Signs;
 
-/// <summary>Sets a diagnosis into the room beside the form. What matters least goes first; the likeliest cause, the next test and what never to do stay.</summary>
+/// <summary>Sets a diagnosis into the room beside the form. What matters least goes first; the likeliest cause and what never to do
+/// stay.</summary>
 internal static class DiagnosePanel
 {
     private const int CauseWidth = 24, MostFirst = 5;
@@ -47,12 +48,14 @@ internal static class DiagnosePanel
     }
 
     // With few rows the verdict and what to do stay.
-    private static IReadOnlyList<AnswerLine> Urgent(Answer answer, int width, int rows)
+    private static AnswerLine[] Urgent(Answer answer, int width, int rows)
     {
-        AnswerLine[] verdict = [.. Stressed(answer.Verdict, width)], toDo = [.. answer.Actions.SelectMany((a, i) => Numbered(i + 1, a, width))];
+        AnswerLine[] verdict = [.. Stressed(answer.Verdict, width)];
+        AnswerLine[] toDo = [.. answer.Actions.SelectMany((a, i) => Numbered(i + 1, a, width))];
         AnswerLine[] whole =
         [
-            .. verdict, .. answer.Consequences.SelectMany(c => Plain(c, width)), .. Plain(answer.ToDo, width), .. toDo, .. Plain(answer.Caution, width),
+            .. verdict, .. answer.Consequences.SelectMany(c => Plain(c, width)), .. Plain(answer.ToDo, width), .. toDo,
+            .. Plain(answer.Caution, width),
         ];
         return whole.Length <= rows ? whole : [.. verdict.Concat(toDo).Take(rows)];
     }
@@ -77,7 +80,8 @@ internal static class DiagnosePanel
         Add(lines, [.. Causes(report, units, width, room.Causes)], room.Gaps);
         if (room.Expected)
             Add(lines, [.. answer.Consequences.SelectMany(c => Plain(c, width))], room.Gaps);
-        Add(lines, [.. Plain(report.Tests.Count > 0 ? $"Test next: {DiagnosisWords.ToDoOf(report.Tests[0])}" : answer.ToDo, width)], room.Gaps);
+        string test = report.Tests.Count > 0 ? $"Test next: {DiagnosisWords.ToDoOf(report.Tests[0])}" : answer.ToDo;
+        Add(lines, [.. Plain(test, width)], room.Gaps);
         if (room.ToDo)
             Add(lines, [.. Plain(answer.Actions[0], width)], room.Gaps);
         Add(lines, [.. Plain(answer.Caution, width)], room.Gaps);
@@ -114,7 +118,8 @@ internal static class DiagnosePanel
         lines.AddRange(part);
     }
 
-    private static IEnumerable<AnswerLine> Stressed(string text, int width) => Wrap.Lines(text, width).Select(l => new AnswerLine(l, Stressed: true));
+    private static IEnumerable<AnswerLine> Stressed(string text, int width)
+        => Wrap.Lines(text, width).Select(l => new AnswerLine(l, Stressed: true));
 
     private static IEnumerable<AnswerLine> Plain(string text, int width) => Wrap.Lines(text, width).Select(l => new AnswerLine(l));
 

@@ -25,7 +25,8 @@ internal static class DiagnoseSheet
     {
         string at = $"run of {ClockText.DayClock(page.At)}";
         PageElements.Head(sheet, Heading, Heading.Length + at.Length + 2 <= sheet.Width ? at : "");
-        sheet.Put(0, sheet.Height - 1, CellText.Join([.. page.Keys.Select(k => k.Brief).Where(b => b.Length > 0), "F1 help", "Ctrl-Q quit"], "  ", sheet.Width));
+        string[] keys = [.. page.Keys.Select(k => k.Brief).Where(b => b.Length > 0), "F1 help", "Ctrl-Q quit"];
+        sheet.Put(0, sheet.Height - 1, CellText.Join(keys, "  ", sheet.Width));
         if (page.Form.Emergency != Planning.Diagnosis.Emergency.None)
             Emergency(sheet, page);
         else
@@ -84,7 +85,8 @@ internal static class DiagnoseSheet
         string value = CellText.SingleWidth(page.Form.Of(field.Name)), offered = page.Offered(field.Name);
         if (value.Length == 0)
         {
-            string empty = offered.Length > 0 ? $"{offered}, by the run" : here && field.TakesText ? $"such as {field.Sample}" : field.Empty;
+            string empty = offered.Length > 0 ? $"{offered}, by the run"
+                : here && field.TakesText ? $"such as {field.Sample}" : field.Empty;
             int indent = here && field.TakesText ? 2 : 0;
             if (indent > 0)
                 sheet.Put(ValueAt, y, ' ', CellStyle.Pointer);
@@ -104,7 +106,8 @@ internal static class DiagnoseSheet
     {
         AnswerLine[] faults =
         [
-            .. page.Faults.SelectMany(f => CellText.Wrap($"{LabelOf(f)}: {CellText.SingleWidth(f.What)}", width)).Select(l => new AnswerLine(l, Stressed: true)),
+            .. page.Faults.SelectMany(f => CellText.Wrap($"{LabelOf(f)}: {CellText.SingleWidth(f.What)}", width))
+                .Select(l => new AnswerLine(l, Stressed: true)),
         ];
         return [.. faults, .. DiagnosePanel.Of(page.Answer, page.Units, width, Math.Max(1, rows - faults.Length))];
     }
@@ -124,6 +127,9 @@ internal static class DiagnoseSheet
     private static void Lines(Sheet sheet, IReadOnlyList<AnswerLine> lines, int x, int top, int rows)
     {
         for (int i = 0; i < Math.Min(rows, lines.Count); i++)
-            sheet.Put(x, top + i, CellText.Cut(CellText.SingleWidth(lines[i].Text), sheet.Width - x), lines[i].Stressed ? CellStyle.Strong : CellStyle.Plain);
+        {
+            string text = CellText.Cut(CellText.SingleWidth(lines[i].Text), sheet.Width - x);
+            sheet.Put(x, top + i, text, lines[i].Stressed ? CellStyle.Strong : CellStyle.Plain);
+        }
     }
 }

@@ -87,5 +87,6 @@ internal sealed record SignForm
         return -1;
     }
 
-    private SignForm With(string value) => value == Value ? this : this with { Values = [.. Values.Select((v, i) => i == Row ? value : v)] };
+    private SignForm With(string value)
+        => value == Value ? this : this with { Values = [.. Values.Select((v, i) => i == Row ? value : v)] };
 }

@@ -5,7 +5,8 @@ using ColdSim.Planning.Figures;
 
 namespace ColdSim.App.Text.Reports;
 
-/// <summary>What to look at if the furnace will not light: safety, the tests in order, what this rig's cylinder should show, and what never to do.</summary>
+/// <summary>What to look at if the furnace will not light: safety, the tests in order, what this rig's cylinder should show, and what
+/// never to do.</summary>
 internal static class NoHeatSection
 {
     private const int MostTests = 10;
@@ -14,10 +15,17 @@ internal static class NoHeatSection
         "no-heat", "If the furnace will not light",
         [
             .. DiagnosisAnswer.Emergencies.Select(a => new ParagraphBlock(a.Brief, ParagraphKind.Caution)),
-            new ParagraphBlock("Look at these first, the most telling for its trouble at the top. 'coldsim diagnose' then ranks the causes by what was seen."),
-            new PointsBlock([.. contents.Tests.DistinctBy(DiagnosisWords.OptionOf).Take(MostTests).Select(DiagnosisWords.ToDoWithOption)]),
-            new TableBlock(Caption(contents, units), new FigureTable(ReportTable.DiagnosisStates, units).Grid(DiagnosisFigures.StateFigures, contents.Expected)),
-            new ParagraphBlock($"At any fill {DiagnosisText.Need(contents.Model, units)} in the cylinder. The sound one has rested halfway back to the air's temperature.", ParagraphKind.Note),
+            new ParagraphBlock("Look at these first, the most telling for its trouble at the top. 'coldsim diagnose' then ranks the causes "
+                + "by what was seen."),
+            new PointsBlock(
+                [.. contents.Tests.DistinctBy(DiagnosisWords.OptionOf).Take(MostTests).Select(DiagnosisWords.ToDoWithOption)]),
+            new TableBlock(
+                Caption(contents, units),
+                new FigureTable(ReportTable.DiagnosisStates, units).Grid(DiagnosisFigures.StateFigures, contents.Expected)),
+            new ParagraphBlock(
+                $"At any fill {DiagnosisText.Need(contents.Model, units)} in the cylinder. The sound one has rested halfway back to the "
+                    + "air's temperature.",
+                ParagraphKind.Note),
             new ParagraphBlock("Never:"),
             new PointsBlock([.. Enum.GetValues<Cause>().GroupBy(CauseWords.Never).Select(Never)]),
         ])
@@ -27,5 +35,6 @@ internal static class NoHeatSection
         => $"{string.Join("; ", same.Select(c => DiagnosisFigures.Causes[c].Text))}: {same.Key["Never: ".Length..]}";
 
     private static string Caption(NoHeatContents contents, UnitStyle units)
-        => $"What the cylinder should show by the model at the coldest hour, {ClockText.DayClock(contents.At)}, in air of {units.WholeTemperature(contents.Air_K)}";
+        => $"What the cylinder should show by the model at the coldest hour, {ClockText.DayClock(contents.At)}, in air of "
+            + units.WholeTemperature(contents.Air_K);
 }

@@ -16,7 +16,9 @@ internal static class PurchasesSection
             [
                 new ParagraphBlock(answer.Verdict),
                 new ParagraphBlock(string.Join(' ', answer.Consequences)),
-                new TableBlock("The set-ups, the best first", new FigureTable(ReportTable.Purchases, units).Grid(PurchaseFigures.Rows, report.Rows)),
+                new TableBlock(
+                    "The set-ups, the best first",
+                    new FigureTable(ReportTable.Purchases, units).Grid(PurchaseFigures.Rows, report.Rows)),
                 .. PurchaseText.Legend(report, units).Select(l => new ParagraphBlock(l, ParagraphKind.Note)),
                 new ParagraphBlock(answer.Caution, ParagraphKind.Caution),
             ])

@@ -1,10 +1,13 @@
+using ColdSim.App.Screens.Frame;
 using ColdSim.App.Screens.Pages;
+using ColdSim.App.Screens.Signs;
 using ColdSim.App.Text;
 using ColdSim.Tests.App.Commands;
 using ColdSim.Tests.App.Screens.Tries;
 using ColdSim.Tests.Planning.Explain;
 using Snapshooter;
 using Snapshooter.Xunit;
+using Terminal.Gui.Input;
 using Xunit;
 
 namespace ColdSim.Tests.App.Screens.Pages;
@@ -86,6 +89,31 @@ public class BuyPageTests
         Assert.Contains("[d diagnose]", bench.Open('d').Drawn().Split('\n')[0], StringComparison.Ordinal);
         bench.Send(new PageMessage.Close());
         Assert.Equal('1', bench.View.Page.Key);
+    }
+
+    [Fact]
+    public void The_verdict_stays_whole_in_the_row_while_another_page_is_open()
+    {
+        using Bench bench = new();
+        foreach (int width in (int[])[80, 60, 48])
+            Assert.StartsWith(" 1 plan: FAILS", bench.Open('d').Drawn(width), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void In_the_form_letters_are_text_and_what_was_filled_in_stays_while_something_is_tried()
+    {
+        using Bench bench = new();
+        bench.Open('d').Send([.. Enumerable.Repeat(new PageMessage.Rows(1), SignField.All.ToList().FindIndex(f => f.Name == "stove"))]);
+        foreach (char c in "qfu")
+            bench.Send(Assert.IsAssignableFrom<FrameMessage>(PageKeys.Frame(new Key(c), bench.View)));
+        Assert.Equal("fades", ((DiagnosePage)bench.View.Page).Form.Of("stove"));
+        bench.Send(new PageMessage.Close());
+        Assert.Equal('1', bench.View.Page.Key);
+        bench.Turn("cylinders").Open('d');
+        DiagnosePage after = (DiagnosePage)bench.View.Page;
+        Assert.Equal(bench.View.Report, after.Run);
+        Assert.Equal("fades", after.Form.Of("stove"));
+        Assert.True(after.Answer.HasAnswer);
     }
 
     private static IPage Ended(IPage page) => page.Update(new PageMessage.Completed(page.DueJob!.Run(new Progress<int>(), CancellationToken.None)));
