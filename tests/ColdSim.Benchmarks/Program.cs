@@ -5,6 +5,8 @@ using BenchmarkDotNet.Toolchains.InProcess.Emit;
 
 if (args is ["coverage"])
     return ColdSim.Benchmarks.Planning.FitCoverage.Run();
+if (args is ["coverage", "two", .. string[] count])
+    return ColdSim.Benchmarks.Planning.TwoCylinderCoverage.Run(count is [string logs] ? int.Parse(logs) : ColdSim.Benchmarks.Planning.TwoCylinderCoverage.Logs);
 if (args is ["times"])
     return ColdSim.Benchmarks.Times.Run();
 

@@ -46,8 +46,6 @@ internal static class FitCommand
             if (edit && output.IsGiven(parsed))
                 throw CommandFault.Input("coldsim: give --out or --in-place, not both");
             Scenario scenario = ScenarioFile.Read(path, host, parsed.GetValue(weather));
-            if (scenario.Rig.Cylinders.Count > 1)
-                throw CommandFault.Input($"coldsim: '{path}' has {scenario.Rig.Cylinders.Count} cylinders; a fit needs one, for which of them fed when is not in the log");
             bool leaveOut = !parsed.GetValue(keep);
             ReadLog log = ScenarioLog.Read(path, scenario, parsed.GetValue(skip), parsed.UnitStyle(units), host, keepInconsistent: !leaveOut);
             scenario = scenario with { Measurements = log.Measurements };

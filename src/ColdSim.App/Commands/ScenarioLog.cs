@@ -120,6 +120,8 @@ internal static class ScenarioLog
         if (time is not (LatestTime.AfterEnd or LatestTime.BeforeWeather))
         {
             Say(log, host);
+            foreach (string filling in FeedWords.Noticed(log.Use, scenario.Rig, scenario.Start.Offset))
+                host.Error.WriteLine(filling);
             return log;
         }
 

@@ -40,6 +40,8 @@ internal sealed record StartedScenario(Scenario Scenario, IReadOnlyList<Compared
         if (logged.Latest is not { } latest)
             return new(logged.Scenario, read.Options, null);
         host.Error.WriteLine(LogStartLine.Of(latest.Start.Scenario.StartedFrom!, units));
+        foreach (string line in LogStartLine.Cylinders(latest.Start.Scenario.StartedFrom!, units))
+            host.Error.WriteLine(line);
         ErrorSizes errors = scenario.Errors with { Reading = new(latest.Start.Newest.Contents.StandardUncertainty.Kilograms, "the log's latest reading") };
         return new(
             latest.Start.Scenario with { Errors = errors },

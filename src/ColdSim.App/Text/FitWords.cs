@@ -13,6 +13,7 @@ internal static class FitWords
     public static IReadOnlyList<TextSection> Sections(FitReport fit, string table, UnitStyle units, IReadOnlyList<string> cautions) =>
     [
         new("What the readings do not show", RunText.Points(Hidden(fit))),
+        .. fit.Feeds.Count == 0 ? Array.Empty<TextSection>() : [new TextSection("Which cylinder fed", [.. FeedWords.Of(fit).SelectMany(l => Wrap.Lines(l))])],
         new($"Reading by reading, {units.MassUnit}", Readings(fit, units)),
         new("Lines for the scenario", [.. table.TrimEnd().Split('\n').SelectMany(l => l.StartsWith('#') ? Wrap.Lines(l[2..], first: "# ", rest: "# ") : [l])]),
         new("Assumed", RunText.Points(
@@ -21,6 +22,7 @@ internal static class FitWords
             $"unknown to the model: {Number(100 * LogPrediction.Day_frac, 0)} % of a day's use from day to day, {Number(100 * LogPrediction.Lasting_frac, 0)} % of it always, "
                 + $"half a burner cycle ({Number(units.MassIn(fit.Cycle.Kilograms / 2), units.IsUs ? 2 : 3)} {units.MassUnit}) in a mass",
             .. AtCylinder(fit, units),
+            .. fit.Feeds.Count == 0 ? Array.Empty<string>() : [FeedWords.Assumed(fit)],
             "before any reading: heat loss within 30 %; infiltration a tenth more than stated, within 40 %; base use 150 W, within 100 W",
         ])),
         new("Cautions", RunText.Points(cautions, units)),

@@ -17,8 +17,7 @@ internal static class ForecastText
         [
             $"Started from the reading in line {forecast.From.Line} of the log, {RunOn(report.Scenario)}{ClockText.DayClock(report.Scenario.Start)}, with {units.Mass(report.Summary.LeftAtStart.Kilograms)}. "
                 + $"{Forecast.Members} runs (Latin hypercube, fixed seed); {fit}; the weather is used as written.",
-            .. start.Older.Select(i => $"{report.Scenario.Rig.NameOf(i)} was last read {ClockText.DayClock(start.Latest[i]!.Reading.Time.ToOffset(report.Scenario.Start.Offset))} and is assumed to hold that still."),
-            .. start.Unread.Select(i => $"{report.Scenario.Rig.NameOf(i)} was never read and holds what the scenario says."),
+            .. LogStartLine.Cylinders(report.Scenario.StartedFrom!, units),
             forecast.DryMembers == 0 ? "Dry: in none of them."
                 : $"Dry: in {forecast.DryMembers} of {Forecast.Members}; {At(forecast.Dry.Median)}, four times in five between {At(forecast.Dry.Low)} and {At(forecast.Dry.High)}.",
         ];

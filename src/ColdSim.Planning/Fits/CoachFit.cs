@@ -1,3 +1,4 @@
+using ColdSim.Model;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
 using MathNet.Numerics.Distributions;
@@ -28,6 +29,10 @@ public static class CoachFit
     private const double MostLeftOut_frac = 0.2;
     private const int Iterations = 8;
 
+    // How well the use of several cylinders together is known before and after a fit, to find which of them fed.
+    private const double UseBefore_frac = 0.35;
+    private const double UseAfter_frac = 0.1;
+
     /// <summary>Fits a scenario to readings.</summary>
     /// <param name="scenario">The scenario; a fit that it carries already is not used twice.</param>
     /// <param name="readings">The log.</param>
@@ -42,16 +47,14 @@ public static class CoachFit
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(readings);
-        GaugedCylinder cylinder = GaugedCylinder.Of(scenario.Rig.Cylinders[0]);
-        UseLog all = UseLog.Of(readings, cylinder);
+        UseLog all = UseLog.Of(readings, scenario.Rig);
         Refuse(scenario, all);
         List<LogReading> kept = [.. all.Rows.Select(r => r.Reading)];
         List<LogReading> gross = [];
         List<int> wrong = [];
         while (true)
         {
-            UseLog log = UseLog.Of(kept, cylinder);
-            Found found = Find(new FitRun(FitProblem.Of(scenario, log), finished, cancel));
+            Found found = Find(scenario, UseLog.Of(kept, scenario.Rig), finished, cancel);
             if (leaveOut && GrossAtCylinder(found) is { } off)
             {
                 wrong.Add(off.Line);
@@ -63,8 +66,9 @@ public static class CoachFit
             bool more = Math.Abs(found.Times[worst]) > Gross && gross.Count < Math.Floor(MostLeftOut_frac * all.Rows.Count);
             if (!leaveOut || !more)
                 return Report(scenario, all, found, gross) with { MeasuredLeftOut = [.. wrong.Order()] };
-            if (kept[worst].Filled && worst + 1 < kept.Count)
-                kept[worst + 1] = kept[worst + 1] with { Filled = true };
+            int next = kept.FindIndex(worst + 1, r => r.Cylinder == kept[worst].Cylinder);
+            if (kept[worst].Filled && next > 0)
+                kept[next] = kept[next] with { Filled = true, FillingNoticed = kept[worst].FillingNoticed };
             gross.Add(kept[worst]);
             kept.RemoveAt(worst);
         }
@@ -90,18 +94,20 @@ public static class CoachFit
         List<string> reasons = [];
         if (scenario.Rig.Furnace is null || scenario.Rig.Coach is null)
             reasons.Add("the scenario has no furnace in a coach, so gas says nothing of heat");
-        if (scenario.Rig.Cylinders.Count != 1)
-            reasons.Add("the scenario has several cylinders; a log tells of one");
         if (scenario.Legs.Count > 0)
             reasons.Add("the scenario moves from place to place; a fit needs one that stays");
         if (log.Rows.Count < LeastReadings)
             reasons.Add($"the log has {log.Rows.Count} {(log.Rows.Count == 1 ? "reading" : "readings")}; at least {LeastReadings} are needed");
         double hours = 0, used_kg = 0, variance = 0;
+        DateTimeOffset covered = DateTimeOffset.MinValue;
         for (int i = 1; i < log.Rows.Count; i++)
         {
             if (log.Rows[i].Used is not { } used)
                 continue;
-            hours += (log.Rows[i].Reading.Time - log.Rows[i - 1].Reading.Time).TotalHours;
+            LogRow before = log.Rows.Take(i).Last(r => r.Reading.Cylinder == log.Rows[i].Reading.Cylinder);
+            DateTimeOffset from = before.Reading.Time > covered ? before.Reading.Time : covered;
+            hours += Math.Max(0, (log.Rows[i].Reading.Time - from).TotalHours);
+            covered = log.Rows[i].Reading.Time;
             used_kg += used.Kilograms;
             variance = Math.Max(variance, Math.Pow(log.Rows[i].UsedUncertainty!.Value.Kilograms, 2));
         }
@@ -123,13 +129,33 @@ public static class CoachFit
             throw new TooLittleDataException(reasons);
     }
 
+    private static Found Find(Scenario scenario, UseLog log, IProgress<int>? finished, CancellationToken cancel)
+    {
+        if (scenario.Rig.Cylinders.Count == 1)
+            return Find(new FitRun(FitProblem.Of(scenario, log), finished, cancel));
+        FitProblem before = Fed(scenario, log, Middle(scenario.Fit?.Before ?? scenario.Rig), UseBefore_frac, finished, cancel);
+        Found found = Find(new FitRun(before, finished, cancel));
+
+        // What the coach uses is known better now, and with it who gave it.
+        FitProblem after = Fed(scenario, log, found.Steps.At(found.Z), UseAfter_frac, finished, cancel);
+        return after.Feeds!.FeedsAs(before.Feeds!) ? found : Find(new FitRun(after, finished, cancel));
+    }
+
+    private static FitProblem Fed(Scenario scenario, UseLog log, FittedFactors factors, double use_frac, IProgress<int>? finished, CancellationToken cancel)
+    {
+        FitRun plenty = new(FitProblem.Of(scenario, log, FeedHistory.Plenty(scenario.Rig, log)), finished, cancel);
+        double[] use_kg = [.. plenty.At(factors).Given_kg.Select(g => g.Sum())];
+        return FitProblem.Of(scenario, log, FeedTracker.Of(scenario.Rig, log, use_kg, use_frac));
+    }
+
+    private static FittedFactors Middle(Rig rig) => FitPrior.Of(rig).Aggregate(FittedFactors.None, (f, p) => f.With(p.Kind, p.Middle));
+
     private static Found Find(FitRun run)
     {
         FitProblem problem = run.Problem;
         int n = problem.Observations.Count;
         IReadOnlyList<FitPrior> priors = FitPrior.Of(problem.Rig);
-        FittedFactors start = priors.Aggregate(FittedFactors.None, (f, p) => f.With(p.Kind, p.Middle));
-        FitSteps steps = new(run, priors, start);
+        FitSteps steps = new(run, priors, Middle(problem.Rig));
         if (steps.Priors.Count == 0)
             throw new TooLittleDataException("nothing that could be learned moves the gas used by more than a few burner cycles");
         Vector<double> y = Vector<double>.Build.Dense(n, i => problem.Observations[i].Measured);
@@ -156,7 +182,7 @@ public static class CoachFit
         Matrix<double> p = w - w * jacobian * covariance * jacobian.Transpose() * w;
         double chi = r * pulled + z.Sum(x => x * x);
         double[] times = [.. Enumerable.Range(0, n).Select(i => p[i, i] > 1e-9 ? pulled[i] / Math.Sqrt(p[i, i]) : 0)];
-        return new(run, steps, predicted, z, jacobian, covariance, w, times, chi, Math.Max(1, n - problem.Stretches.Count));
+        return new(run, steps, predicted, z, jacobian, covariance, w, times, chi, Math.Max(1, n - problem.Offsets.Count));
     }
 
     // Whitened: y - f(z) has unit covariance, and so has z. One row for each reading, one for each prior.
@@ -222,6 +248,8 @@ public static class CoachFit
             Freedom = found.Freedom,
             Cycle = Mass.FromKilograms(found.Predicted.Cycle_kg),
             MeasuredUsed = found.Run.Problem.Measured.Count,
+            Feeds = FeedSpan.Of(found.Run.Problem.Feeds),
+            Log = all,
         };
     }
 
@@ -253,28 +281,37 @@ public static class CoachFit
 
     private static List<FitResidual> Residuals(UseLog all, Found found, List<LogReading> gross)
     {
-        FitPrediction predicted = gross.Count == 0 ? found.Predicted : found.Run.Of(FitProblem.Of(found.Run.Problem.Scenario, all)).At(found.Steps.At(found.Z));
-        List<FitResidual> residuals = [];
-        int start = 0;
-        while (start < all.Rows.Count)
+        (FitProblem problem, FitPrediction predicted) = gross.Count == 0 ? (found.Run.Problem, found.Predicted) : OfAll(all, found);
+        FitResidual[] residuals = new FitResidual[all.Rows.Count];
+        bool several = problem.Rig.Cylinders.Count > 1;
+        foreach (IReadOnlyList<int> rows in problem.Offsets)
         {
-            int end = start + 1;
-            while (end < all.Rows.Count && !all.Rows[end].Reading.Filled)
-                end++;
-            int[] good = [.. Enumerable.Range(start, end - start).Where(i => !gross.Exists(g => g.Line == all.Rows[i].Reading.Line))];
+            int[] good = [.. rows.Where(i => !gross.Exists(g => g.Line == all.Rows[i].Reading.Line))];
             double shift_kg = good.Length == 0 ? 0 : good.Average(i => all.Rows[i].Contents.Mass_kg - predicted.Values[i]);
-            for (int i = start; i < end; i++)
+            foreach (int i in rows)
             {
                 double at_kg = predicted.Values[i] + shift_kg;
                 bool left = !good.Contains(i);
                 double off_kg = all.Rows[i].Contents.Mass_kg - at_kg;
-                double t = left ? off_kg / all.Rows[i].Contents.Uncertainty_kg : found.Times[found.Run.Problem.Log.Rows.ToList().FindIndex(r => r.Reading.Line == all.Rows[i].Reading.Line)];
-                residuals.Add(new(all.Rows[i], Mass.FromKilograms(at_kg), Mass.FromKilograms(off_kg), t, left || Math.Abs(t) > Gross));
+                double t = left ? off_kg / all.Rows[i].Contents.Uncertainty_kg
+                    : found.Times[found.Run.Problem.Log.Rows.ToList().FindIndex(r => r.Reading.Line == all.Rows[i].Reading.Line)];
+                residuals[i] = new(all.Rows[i], Mass.FromKilograms(at_kg), Mass.FromKilograms(off_kg), t, left || Math.Abs(t) > Gross)
+                {
+                    OneOf = several ? problem.Rig.NameOf(all.Rows[i].Reading.Cylinder) : null,
+                };
             }
-
-            start = end;
         }
 
-        return residuals;
+        return [.. residuals];
+    }
+
+    // Those that were left out too, beside what was found without them.
+    private static (FitProblem Problem, FitPrediction Predicted) OfAll(UseLog all, Found found)
+    {
+        Scenario scenario = found.Run.Problem.Scenario;
+        FittedFactors factors = found.Steps.At(found.Z);
+        FitProblem problem = scenario.Rig.Cylinders.Count == 1 ? FitProblem.Of(scenario, all)
+            : Fed(scenario, all, factors, UseAfter_frac, null, CancellationToken.None);
+        return (problem, found.Run.Of(problem).At(factors));
     }
 }

@@ -1,7 +1,9 @@
 using ColdSim.Planning.Figures;
+using ColdSim.Planning.Logs;
 using UnitsNet.Units;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitReport>;
 using Parameter = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitParameter>;
+using Feed = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FedTime>;
 using Residual = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitResidual>;
 
 namespace ColdSim.Planning.Fits;
@@ -32,6 +34,8 @@ internal static class FitFigures
     public static IReadOnlyList<Residual> Residuals { get; } =
     [
         Residual.Count("line", r => r.Row.Reading.Line, "its line in the log").InTable(ReportTable.Fit, "line"),
+        Residual.Text("cylinder", r => r.OneOf, "which of several cylinders; null for one", canBeAbsent: true)
+            .InTable(ReportTable.Fit, "cylinder", left: true, shown: rows => rows.Any(r => r.OneOf is not null)),
         Residual.Time("time", r => r.Row.Reading.Time, "when").InTable(ReportTable.Fit, "read", Display.DayClock, left: true),
         Residual.Quantity("mass_kg", r => r.Row.Contents.Mass, MassUnit.Kilogram, "as read")
             .InTable(ReportTable.Fit, "holds", Display.FineMass)
@@ -42,6 +46,14 @@ internal static class FitFigures
         Residual.Number("off_in_uncertainties", r => r.Times, "off what all the others say of it, in standard uncertainties of that")
             .InTable(ReportTable.Fit, "times", Display.OneDecimal),
         Residual.Flag("grossly_off", r => r.Gross, "whether it was left out").InTable(ReportTable.Fit, "", left: true, value: r => r.Gross ? "grossly off" : ""),
+    ];
+
+    private static IReadOnlyList<Feed> Feeds { get; } =
+    [
+        Feed.Time("from", f => f.Span.From, "the reading from which on"),
+        Feed.Time("to", f => f.Span.To, "the reading up to which"),
+        Feed.Text("cylinder", f => f.Cylinder, "the one in use; null where all are open together", canBeAbsent: true),
+        Feed.Text("other", f => f.Other, "another one that took over in this time, or may have given part; null where there is none", canBeAbsent: true),
     ];
 
     /// <summary>The whole document.</summary>
@@ -59,6 +71,7 @@ internal static class FitFigures
         Document.Quantity("burner_cycle_kg", f => f.Cycle, MassUnit.Kilogram, "gas of one burner cycle"),
         Document.Count("measured_used", f => f.MeasuredUsed, "temperatures of liquid and wall and pressures that were used beside the readings"),
         Document.Numbers("measured_left_out", f => f.MeasuredLeftOut.Select(line => (double)line), "lines of the log with such values that are grossly off and were left out"),
+        Document.Rows("feeds", FedTime.Of, Feeds, "which of several cylinders was in use when, as far as the log shows it; empty for one"),
         Document.Rows("readings", f => f.Residuals, Residuals, "reading by reading"),
     ];
 }
@@ -76,5 +89,20 @@ internal sealed record FitParameter(FitEstimate Estimate, double StandardUncerta
         int n = fit.Estimates.Count;
         return fit.Estimates.Select((e, i) => new FitParameter(
             e, Math.Sqrt(fit.Factors.Covariance[i * (n + 1)]), [.. Enumerable.Range(0, n).Select(j => fit.Correlations[i * n + j])]));
+    }
+}
+
+/// <summary>A time in which one of several cylinders was in use, with its name.</summary>
+/// <param name="Span">The time.</param>
+/// <param name="Cylinder">The name of the one in use; null where all are open together.</param>
+/// <param name="Other">The name of another that may have given gas; null where there is none.</param>
+internal sealed record FedTime(FeedSpan Span, string? Cylinder, string? Other)
+{
+    /// <summary>All of a fit.</summary>
+    public static IEnumerable<FedTime> Of(FitReport fit)
+    {
+        ArgumentNullException.ThrowIfNull(fit);
+        string? Name(int? place) => place is { } p ? fit.Scenario.Rig.NameOf(p) : null;
+        return fit.Feeds.Select(f => new FedTime(f, Name(f.Cylinder), Name(f.Other)));
     }
 }

@@ -31,17 +31,22 @@ internal sealed record ContentsObservation(LogRow Row) : FitObservation
     public override double Measured => Row.Contents.Mass_kg;
 
     /// <inheritdoc/>
-    public override double In(in FitMoment moment) => moment.Contents_kg(Row.Reading.Cylinder);
+    public override double In(in FitMoment moment) => moment.Cylinder(Row.Reading.Cylinder).Propane_kg;
 }
 
 /// <summary>An instant of a run through a log.</summary>
-/// <param name="state">State of rig and surroundings.</param>
-internal readonly ref struct FitMoment(ref readonly Snapshot state)
+/// <param name="state">State of rig and surroundings, the cylinders in the order of the run.</param>
+/// <param name="first">Place in the scenario of the run's first cylinder, from 0.</param>
+/// <param name="count">How many cylinders there are.</param>
+internal readonly ref struct FitMoment(ref readonly Snapshot state, int first = 0, int count = 1)
 {
-    /// <summary>State of rig and surroundings.</summary>
+    private readonly int _first = first;
+    private readonly int _count = count;
+
+    /// <summary>State of rig and surroundings; its cylinders are in the order of the run, which begins with the one in use.</summary>
     public readonly ref readonly Snapshot State = ref state;
 
-    /// <summary>What a cylinder would hold had it not been filled since the first reading of its stretch. [kg]</summary>
+    /// <summary>One cylinder.</summary>
     /// <param name="cylinder">Its place in the scenario, from 0.</param>
-    public double Contents_kg(int cylinder) => State.Cylinder(cylinder).Propane_kg;
+    public ref readonly CylinderReading Cylinder(int cylinder) => ref State.Cylinder((cylinder - _first + _count) % _count);
 }

@@ -17,13 +17,13 @@ internal sealed class FitProblem
 {
     private const double Least_kg = 0.05;
 
-    private FitProblem(Scenario scenario, UseLog log, IReadOnlyList<FitStretch> stretches)
+    private FitProblem(Scenario scenario, UseLog log, IReadOnlyList<FitStretch> stretches, FeedHistory? feeds, IFitErrors contents)
     {
-        (Scenario, Log, Stretches) = (scenario, log, stretches);
+        (Scenario, Log, Stretches, Feeds) = (scenario, log, stretches, feeds);
         Rig = scenario.Fit?.Before ?? scenario.Rig;
         Measured = [.. MeasuredObservation.Of(scenario.Measurements).Where(o => stretches.Any(s => o.Time >= s.From && o.Time <= s.To))];
         Observations = [.. log.Rows.Select(r => new ContentsObservation(r)), .. Measured];
-        Errors = [new ContentsErrors(log, stretches), .. Measured.Count == 0 ? Array.Empty<IFitErrors>() : [new MeasuredErrors(Measured, log.Rows.Count)]];
+        Errors = [contents, .. Measured.Count == 0 ? Array.Empty<IFitErrors>() : [new MeasuredErrors(Measured, log.Rows.Count)]];
     }
 
     /// <summary>The scenario.</summary>
@@ -44,8 +44,17 @@ internal sealed class FitProblem
     /// <summary>What may separate the observations from the simulator with the right parameters.</summary>
     public IReadOnlyList<IFitErrors> Errors { get; }
 
-    /// <summary>The stretches of the log between fillings.</summary>
+    /// <summary>The stretches of a log of one cylinder between fillings; none for several.</summary>
     public IReadOnlyList<FitStretch> Stretches { get; }
+
+    /// <summary>Which of several cylinders fed when; null for one.</summary>
+    public FeedHistory? Feeds { get; }
+
+    /// <summary>The rows of the log beside the gaps of <see cref="Feeds"/>; null for one cylinder.</summary>
+    public FeedRows? FeedRows { get; private init; }
+
+    /// <summary>Rows of the log of which only the differences are compared, because they share an offset that nobody knows; a group for each.</summary>
+    public required IReadOnlyList<IReadOnlyList<int>> Offsets { get; init; }
 
     /// <summary>The problem of a log of one cylinder.</summary>
     /// <param name="scenario">The scenario.</param>
@@ -64,7 +73,23 @@ internal sealed class FitProblem
                 stretches[^1] = stretches[^1] with { EndRow = i + 1, To = row.Reading.Time };
         }
 
-        return new(scenario, log, stretches);
+        return new(scenario, log, stretches, null, new ContentsErrors(log, stretches))
+        {
+            Offsets = [.. stretches.Select(s => (IReadOnlyList<int>)[.. Enumerable.Range(s.FirstRow, s.EndRow - s.FirstRow)])],
+        };
+    }
+
+    /// <summary>The problem of a log of several cylinders.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="log">Its log, with at least one row.</param>
+    /// <param name="feeds">Which of them fed when.</param>
+    public static FitProblem Of(Scenario scenario, UseLog log, FeedHistory feeds)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(feeds);
+        FeedRows rows = new(log, feeds);
+        return new(scenario, log, [], feeds, new FeedErrors(log, feeds, rows)) { FeedRows = rows, Offsets = rows.Offsets };
     }
 
     /// <summary>Covariance of the observations about the simulator with the right parameters, each in its own unit.</summary>

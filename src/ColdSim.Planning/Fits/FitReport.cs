@@ -62,7 +62,11 @@ public sealed record FitEstimate
 /// <param name="Off">The reading less that.</param>
 /// <param name="Times">How far the reading is off what all the others say of it, in standard uncertainties of that.</param>
 /// <param name="Gross">Whether it was left out as grossly wrong.</param>
-public sealed record FitResidual(LogRow Row, Mass Predicted, Mass Off, double Times, bool Gross);
+public sealed record FitResidual(LogRow Row, Mass Predicted, Mass Off, double Times, bool Gross)
+{
+    /// <summary>Which of several cylinders was read; null for one.</summary>
+    public string? OneOf { get; init; }
+}
 
 /// <summary>What a fit says.</summary>
 public sealed record FitReport
@@ -104,6 +108,12 @@ public sealed record FitReport
 
     /// <summary>Lines of the log with such values that are grossly off and were left out.</summary>
     public IReadOnlyList<int> MeasuredLeftOut { get; init; } = [];
+
+    /// <summary>Which of several cylinders fed when, in order; empty for one.</summary>
+    public required IReadOnlyList<FeedSpan> Feeds { get; init; }
+
+    /// <summary>The log with all its readings.</summary>
+    internal UseLog Log { get; init; } = UseLog.Empty;
 
     /// <summary>First reading.</summary>
     public DateTimeOffset From => Residuals[0].Row.Reading.Time;

@@ -8,7 +8,11 @@ namespace ColdSim.Planning.Fits;
 /// <param name="Values">At each, in its own unit.</param>
 /// <param name="Used_kg">Gas used over all stretches. [kg]</param>
 /// <param name="Cycle_kg">Gas of one burner cycle, on average. [kg]</param>
-internal sealed record FitPrediction(double[] Values, double Used_kg, double Cycle_kg);
+internal sealed record FitPrediction(double[] Values, double Used_kg, double Cycle_kg)
+{
+    /// <summary>Gas from each of several cylinders between the log's instants, a row for each; empty for one cylinder. [kg]</summary>
+    public IReadOnlyList<double[]> Given_kg { get; init; } = [];
+}
 
 /// <summary>Runs the simulator through the days of a log, each stretch between fillings from its first reading on.</summary>
 internal sealed class FitRun
@@ -40,6 +44,13 @@ internal sealed class FitRun
     // A stretch begins from its own reading, so that stretches run side by side, each into its own places.
     private FitPrediction Run(FittedFactors factors)
     {
+        if (_problem is { Feeds: { } feeds, FeedRows: { } rows })
+        {
+            FitPrediction fed = new FeedRun(_problem, feeds, rows, _cancel).At(factors);
+            _finished?.Report(1);
+            return fed;
+        }
+
         IReadOnlyList<FitStretch> stretches = _problem.Stretches;
         double[] values = new double[_problem.Observations.Count], burnt_kg = new double[stretches.Count], used_kg = new double[stretches.Count];
         int[] starts = new int[stretches.Count];

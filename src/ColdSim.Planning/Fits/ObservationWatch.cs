@@ -7,7 +7,10 @@ namespace ColdSim.Planning.Fits;
 /// <param name="order">Places of those that lie in the run, in order of time.</param>
 /// <param name="values">Receives the value of each observation in its place.</param>
 /// <param name="start">When the run starts.</param>
-internal sealed class ObservationWatch(IReadOnlyList<FitObservation> observations, int[] order, double[] values, DateTimeOffset start) : IRunObserver
+/// <param name="first">Place in the scenario of the run's first cylinder.</param>
+/// <param name="cylinders">How many cylinders there are.</param>
+internal sealed class ObservationWatch(
+    IReadOnlyList<FitObservation> observations, int[] order, double[] values, DateTimeOffset start, int first = 0, int cylinders = 1) : IRunObserver
 {
     private readonly double[] _times_s = [.. order.Select(i => (observations[i].Time - start).TotalSeconds)];
     private StepRecord? _record;
@@ -27,8 +30,8 @@ internal sealed class ObservationWatch(IReadOnlyList<FitObservation> observation
         {
             FitObservation observation = observations[order[_next]];
             double x = Math.Clamp((_times_s[_next] - record.From.Time_s) / step_s, 0, 1);
-            double from = observation.In(new(in record.From));
-            values[order[_next++]] = from + x * (observation.In(new(in record.To)) - from);
+            double from = observation.In(new(in record.From, first, cylinders));
+            values[order[_next++]] = from + x * (observation.In(new(in record.To, first, cylinders)) - from);
         }
 
         _record = record;
@@ -47,6 +50,6 @@ internal sealed class ObservationWatch(IReadOnlyList<FitObservation> observation
     public void Finish()
     {
         for (; _record is not null && _next < order.Length; _next++)
-            values[order[_next]] = observations[order[_next]].In(new(in _record.To));
+            values[order[_next]] = observations[order[_next]].In(new(in _record.To, first, cylinders));
     }
 }

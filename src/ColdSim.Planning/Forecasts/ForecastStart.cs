@@ -27,8 +27,9 @@ public enum LatestTime
 /// <summary>A scenario moved to its log's latest reading.</summary>
 /// <remarks>
 /// A reading before the run's start is run on to it, so that the contents there are the simulated ones.
-/// A cylinder that was read earlier than the latest reading is assumed to hold what it held then: it was shut, or somebody would have read it.
-/// One that was never read holds what the scenario says. Both are reported.
+/// What a cylinder holds that was read earlier than the latest reading, or never, is worked out from the readings of the others (<see cref="LogFeeds"/>), and
+/// the one in use is put first. On a trip, and where the weather does not reach over the readings, the first is assumed to hold what it held then, and
+/// the other what the scenario says. All of it is reported.
 /// </remarks>
 public sealed record ForecastStart
 {
@@ -45,6 +46,9 @@ public sealed record ForecastStart
 
     /// <summary>What each cylinder holds when the run starts. [kg]</summary>
     public required IReadOnlyList<double> AtStart_kg { get; init; }
+
+    /// <summary>Standard uncertainty of that; 0 for a cylinder that holds what the scenario says. [kg]</summary>
+    public required IReadOnlyList<double> Uncertainty_kg { get; init; }
 
     /// <summary>The latest reading of all.</summary>
     public required LogRow Newest { get; init; }
@@ -71,17 +75,25 @@ public sealed record ForecastStart
             return null;
         LogRow newest = log.Rows[^1];
         DateTimeOffset at = newest.Reading.Time.ToOffset(scenario.Start.Offset);
-        LogRow?[] latest = [.. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Select(log.LatestOf)];
+        StartContents read = StartContents.Of(scenario, log, cancel);
+        scenario = read.Scenario;
         bool before = time == LatestTime.BeforeStart;
         if ((before ? scenario : MovedTo(scenario, at)) is not { } moved
-            || (before ? SimulatedTo(scenario, at, latest, cancel) : AsRead(scenario, latest)) is not { } contents_kg)
+            || (before ? SimulatedTo(scenario, at, read, cancel) : read.Held_kg) is not { } contents_kg)
             return null;
+        LogStart from = new(newest.Reading.Line, at, contents_kg.Sum(), before, !before && moved.Start != at)
+        {
+            Cylinders = read.Started(contents_kg),
+            InUse = read.InUse_frac is null ? null : scenario.Rig.NameOf(0),
+            InUse_frac = read.InUse_frac ?? 0,
+        };
         ForecastStart start = new()
         {
-            Scenario = moved with { StartedFrom = new LogStart(newest.Reading.Line, at, contents_kg.Sum(), before, !before && moved.Start != at) },
+            Scenario = moved with { StartedFrom = from },
             Newest = newest,
-            Latest = latest,
+            Latest = read.Latest,
             AtStart_kg = contents_kg,
+            Uncertainty_kg = read.Uncertainty_kg,
         };
         return start with { Scenario = start.With(moved.Rig, _ => 0) };
     }
@@ -93,6 +105,8 @@ public sealed record ForecastStart
     {
         ArgumentNullException.ThrowIfNull(option);
         ArgumentNullException.ThrowIfNull(own);
+        if (option.Rig.Cylinders.Count == Scenario.Rig.Cylinders.Count && option.FilePlaceOf(0) != Scenario.FilePlaceOf(0))
+            option = StartContents.InUseFirst(option, Enumerable.Range(0, option.Rig.Cylinders.Count).First(i => option.FilePlaceOf(i) == Scenario.FilePlaceOf(0)));
         Scenario moved = Scenario.StartedFrom is { Simulated: true } ? option : MovedTo(option, Scenario.StartedFrom!.Read) ?? option;
         CylinderSpecification[] cylinders = [.. moved.Rig.Cylinders];
         for (int i = 0; i < cylinders.Length; i++)
@@ -136,29 +150,26 @@ public sealed record ForecastStart
         {
             Cylinders = [.. rig.Cylinders.Select((c, i) => c with
             {
-                Contents_kg = Latest[i] is not { } row ? AtStart_kg[i] : Math.Max(Least_kg, AtStart_kg[i] + off(i) * row.Contents.Uncertainty_kg),
+                Contents_kg = Uncertainty_kg[i] == 0 ? AtStart_kg[i] : Math.Max(Least_kg, AtStart_kg[i] + off(i) * Uncertainty_kg[i]),
             })],
         },
     };
 
-    private static double[] AsRead(Scenario scenario, LogRow?[] latest)
-        => [.. scenario.Rig.Cylinders.Select((c, i) => latest[i] is { } row ? Math.Max(Least_kg, row.Contents.Mass_kg) : c.Contents_kg)];
-
     // What is left of the readings at a later start; null where the run between them does not reach it.
-    private static double[]? SimulatedTo(Scenario scenario, DateTimeOffset at, LogRow?[] latest, CancellationToken cancel)
+    private static double[]? SimulatedTo(Scenario scenario, DateTimeOffset at, StartContents read, CancellationToken cancel)
     {
         LogReplay replay = new(scenario);
-        double[] contents_kg = AsRead(scenario, latest);
-        for (int i = 0; i < latest.Length; i++)
+        double[] contents_kg = [.. read.Held_kg];
+        for (int i = 0; i < contents_kg.Length; i++)
         {
-            if (latest[i] is not null)
+            if (read.Uncertainty_kg[i] > 0)
                 replay.Set(i, contents_kg[i]);
         }
 
         if (replay.Run(at, scenario.Start, cancel).Used_kg is not { } used_kg)
             return null;
         for (int i = 0; i < contents_kg.Length; i++)
-            contents_kg[i] = Math.Max(latest[i] is null ? 0 : Least_kg, contents_kg[i] - used_kg[i]);
+            contents_kg[i] = Math.Max(read.Uncertainty_kg[i] > 0 ? Least_kg : 0, contents_kg[i] - used_kg[i]);
         return contents_kg;
     }
 

@@ -41,6 +41,8 @@ internal sealed record InconsistentReading(LogRow Row, Inconsistency Kind)
 /// earlier one nor less than it with every burner at full input all the time, each within three standard errors of their difference.</para>
 /// <para>Of each cylinder's readings as many are kept as go together one after the other; confirmed ones always. Of several such choices the
 /// later readings are left out.</para>
+/// <para>A rise that nobody marked is taken as a filling, or a change of cylinder, where that keeps two readings more than leaving them out would:
+/// a wrong reading is alone, and those after a filling go together with each other.</para>
 /// </remarks>
 internal sealed class LogConsistency
 {
@@ -57,6 +59,10 @@ internal sealed class LogConsistency
 
     // A log has readings every day or so while the cylinder is in use; what is further apart says nothing of each other.
     private static readonly TimeSpan Near = TimeSpan.FromDays(31);
+
+    // In halves of a reading: a filling that nobody marked must save two readings, for one may be wrong.
+    private const int Reading_halves = 2;
+    private const int Filling_halves = 3;
 
     private LogConsistency(UseLog kept, IReadOnlyList<InconsistentReading> leftOut) => (Kept, LeftOut) = (kept, leftOut);
 
@@ -84,12 +90,14 @@ internal sealed class LogConsistency
                 inTime.Add(row);
         }
 
+        HashSet<LogReading> noticed = new(ReferenceEqualityComparer.Instance);
         for (int c = 0; c < scenario.Rig.Cylinders.Count; c++)
-            LeaveOut([.. inTime.Where(r => r.Reading.Cylinder == c)], scenario.Rig, leftOut);
-        if (leftOut.Count == 0)
+            LeaveOut([.. inTime.Where(r => r.Reading.Cylinder == c)], scenario.Rig, leftOut, noticed);
+        if (leftOut.Count == 0 && noticed.Count == 0)
             return new(all, []);
         HashSet<LogReading> dropped = [.. leftOut.Select(l => l.Row.Reading)];
-        return new(UseLog.Of(readings.Where(r => !dropped.Contains(r)), scenario.Rig), [.. leftOut.OrderBy(l => l.Row.Reading.Time).ThenBy(l => l.Row.Reading.Line)]);
+        IEnumerable<LogReading> kept = readings.Where(r => !dropped.Contains(r)).Select(r => noticed.Contains(r) ? r with { Filled = true, FillingNoticed = true } : r);
+        return new(UseLog.Of(kept, scenario.Rig), [.. leftOut.OrderBy(l => l.Row.Reading.Time).ThenBy(l => l.Row.Reading.Line)]);
     }
 
     /// <summary>What is wrong with a reading that is about to be written down; nothing where it may be right.</summary>
@@ -115,7 +123,7 @@ internal sealed class LogConsistency
     }
 
     // The longest chain of readings that go together one after the other: each is joined to the best chain that ends before it.
-    private static void LeaveOut(IReadOnlyList<LogRow> rows, Rig rig, List<InconsistentReading> leftOut)
+    private static void LeaveOut(IReadOnlyList<LogRow> rows, Rig rig, List<InconsistentReading> leftOut, HashSet<LogReading> noticed)
     {
         if (rows.Count == 0)
             return;
@@ -123,12 +131,15 @@ internal sealed class LogConsistency
         int best = 0;
         for (int i = 0; i < rows.Count; i++)
         {
-            (int own, from[i]) = (rows[i].Reading.Checked ? rows.Count + 1 : 1, -1);
+            (int own, from[i]) = (Reading_halves * (rows[i].Reading.Checked ? rows.Count + 1 : 1), -1);
             kept[i] = own;
             for (int j = Math.Max(0, i - LongestGap); j < i; j++)
             {
-                if (kept[j] + own > kept[i] && Conflict(rows[j], rows[i], rows[i], rig) is null)
-                    (kept[i], from[i]) = (kept[j] + own, j);
+                if (kept[j] + own <= kept[i])
+                    continue;
+                int joined = kept[j] + own - Cost_halves(Conflict(rows[j], rows[i], rows[i], rig));
+                if (joined > kept[i])
+                    (kept[i], from[i]) = (joined, j);
             }
 
             if (kept[i] > kept[best])
@@ -137,7 +148,12 @@ internal sealed class LogConsistency
 
         bool[] stays = new bool[rows.Count];
         for (int i = best; i >= 0; i = from[i])
+        {
             stays[i] = true;
+            if (from[i] >= 0 && Conflict(rows[from[i]], rows[i], rows[i], rig) is not null)
+                noticed.Add(rows[i].Reading);
+        }
+
         LogRow? before = null;
         for (int i = 0; i < rows.Count; i++)
         {
@@ -156,6 +172,14 @@ internal sealed class LogConsistency
                 leftOut.Add(conflict);
         }
     }
+
+    // What a conflict between two readings costs that are both kept; more than any log has where they cannot be.
+    private static int Cost_halves(InconsistentReading? conflict) => conflict?.Kind switch
+    {
+        null => 0,
+        Inconsistency.RisesWithoutFilling => Filling_halves,
+        _ => int.MaxValue / 2,
+    };
 
     private static InconsistentReading? Conflict(LogRow earlier, LogRow later, LogRow of, Rig rig)
     {

@@ -51,7 +51,8 @@ internal static class LogFigures
             .InTable(ReportTable.LogPrediction, "times", Display.OneDecimal)
             .InTable(ReportTable.LogPrediction, "", left: true, value: l => MarkOf(l)),
         Line.Flag("filled", l => l.Row.Reading.Filled, "filled or changed since the reading before")
-            .InTable(ReportTable.Log, "", left: true, value: l => l.Row.Reading.Filled ? "filled" : ""),
+            .InTable(ReportTable.Log, "", left: true, value: l => l.Row.Reading.FillingNoticed ? "filled?" : l.Row.Reading.Filled ? "filled" : ""),
+        Line.Flag("filling_noticed", l => l.Row.Reading.FillingNoticed, "whether the log does not say that it was filled, and the readings after it do"),
         Line.Text("note", l => l.Row.Reading.Note, "the person's words"),
     ];
 

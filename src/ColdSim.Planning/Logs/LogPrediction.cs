@@ -52,6 +52,9 @@ public sealed class LogPrediction
 
     internal LogPrediction(IReadOnlyList<PredictedRow> rows, IReadOnlyList<UseOfDay> days) => (Rows, Days) = (rows, days);
 
+    /// <summary>The log.</summary>
+    internal UseLog Log { get; init; } = UseLog.Empty;
+
     /// <summary>The readings in order of time.</summary>
     public IReadOnlyList<PredictedRow> Rows { get; }
 
@@ -89,16 +92,26 @@ public sealed class LogPrediction
         DateTimeOffset[] stops = Stops(scenario, log);
         Interval[] intervals = new Interval[Math.Max(0, stops.Length - 1)];
         LogReplay replay = new(scenario);
+        FeedHistory? feeds = LogFeeds.Of(scenario, log, cancel);
         for (int k = 0; k < intervals.Length; k++)
         {
+            replay.Use(InUse(feeds, stops[k], stops[k + 1]));
             foreach (LogRow row in log.Rows.Where(r => r.Reading.Time == stops[k]))
                 replay.Set(row.Reading.Cylinder, row.Contents.Mass_kg);
             intervals[k] = replay.Run(stops[k], stops[k + 1], cancel);
             finished?.Report(k + 1);
         }
 
-        PredictedRow[] rows = [.. log.Rows.Select(r => Row(r, log, intervals))];
-        return new LogPrediction(Marked(rows), DaysOf(scenario, log, intervals));
+        PredictedRow[] rows = [.. log.Rows.Select(r => Row(r, log, intervals, feeds))];
+        return new LogPrediction(Marked(rows), DaysOf(scenario, log, intervals)) { Log = log };
+    }
+
+    // Where it was changed between two readings, from the middle on the other one.
+    private static int? InUse(FeedHistory? feeds, DateTimeOffset from, DateTimeOffset to)
+    {
+        if (feeds is null || feeds.Together || feeds.Gaps.FirstOrDefault(g => g.From <= from && g.To >= to) is not { } gap)
+            return null;
+        return gap.RanDry || from - gap.From < (gap.To - gap.From) / 2 ? gap.First : gap.Last;
     }
 
     internal sealed record Interval(DateTimeOffset From, DateTimeOffset To, double[]? Used_kg, double Cycle_kg);
@@ -122,7 +135,7 @@ public sealed class LogPrediction
     private static LogRow? Before(LogRow row, UseLog log)
         => row.Used is null ? null : log.Rows.TakeWhile(r => r != row).LastOrDefault(r => r.Reading.Cylinder == row.Reading.Cylinder);
 
-    private static PredictedRow Row(LogRow row, UseLog log, Interval[] intervals)
+    private static PredictedRow Row(LogRow row, UseLog log, Interval[] intervals, FeedHistory? feeds)
     {
         if (Before(row, log) is not { } before || Between(before, row, intervals).Any(s => s.Used_kg is null))
             return new(row, null, null, ReadingMark.None);
@@ -133,9 +146,28 @@ public sealed class LogPrediction
 
         // As a fit takes them: half a burner cycle at each end, what a day brings, and what the model always gets wrong.
         double variance = Math.Pow(row.UsedUncertainty!.Value.Kilograms, 2) + 0.5 * cycle_kg * cycle_kg
-            + used_kg * used_kg * (Day_frac * Day_frac / days + Lasting_frac * Lasting_frac);
+            + used_kg * used_kg * (Day_frac * Day_frac / days + Lasting_frac * Lasting_frac) + Divided_kg2(before, row, intervals, feeds);
         double predicted_kg = before.Contents.Mass_kg - used_kg;
         return new(row, Mass.FromKilograms(predicted_kg), (row.Contents.Mass_kg - predicted_kg) / Math.Sqrt(variance), ReadingMark.None);
+    }
+
+    // Variance of what one of two cylinders gave, where nothing but their sum is known.
+    private static double Divided_kg2(LogRow before, LogRow row, Interval[] intervals, FeedHistory? feeds)
+    {
+        double sum = 0;
+        foreach (FeedGap gap in feeds?.Gaps ?? [])
+        {
+            if (gap.From < before.Reading.Time || gap.To > row.Reading.Time)
+                continue;
+            double all_kg = intervals.Where(s => s.From >= gap.From && s.To <= gap.To).Sum(s => s.Used_kg!.Sum());
+            int c = row.Reading.Cylinder;
+            if (feeds!.Together)
+                sum += Math.Pow(FeedTracker.Share_frac * all_kg, 2);
+            else if (gap.Other is { } other && (c == gap.First || c == other))
+                sum += Math.Pow(FeedTracker.Divided_frac * all_kg, 2);
+        }
+
+        return sum;
     }
 
     private static PredictedRow[] Marked(PredictedRow[] rows)

@@ -10,6 +10,11 @@ internal sealed class LogReplay(Scenario scenario)
     private const double Least_kg = 0.02;
     private readonly double[] _left_kg = [.. scenario.Rig.Cylinders.Select(c => c.Contents_kg)];
     private RigState? _state;
+    private int? _inUse;
+
+    /// <summary>Puts one of several cylinders in use: the open one, or the service side of a changeover.</summary>
+    /// <param name="cylinder">Its place, from 0; null leaves it to the rig.</param>
+    public void Use(int? cylinder) => _inUse = cylinder;
 
     /// <summary>Sets a cylinder to what was read.</summary>
     public void Set(int cylinder, double mass_kg)
@@ -37,15 +42,18 @@ internal sealed class LogReplay(Scenario scenario)
             return new(from, to, null, 0);
         }
 
+        // The rig uses its first cylinder first.
+        int n = _left_kg.Length;
+        int[] order = [.. Enumerable.Range(0, n).Select(i => ((_inUse ?? 0) + i) % n)];
         SimulationSettings settings = new()
         {
             Start = from.ToOffset(scenario.Start.Offset),
             Duration_s = (to - from).TotalSeconds,
             Step_s = scenario.Step_s,
             Undersupplied_frac = scenario.Criteria.Undersupplied.DecimalFractions,
-            From = _state,
+            From = _state is null || _inUse is null ? _state : _state with { InUse = 0, Cylinders = [.. order.Select(i => _state.Cylinders[i])] },
         };
-        rig = rig with { Cylinders = [.. rig.Cylinders.Select((c, i) => c with { Contents_kg = _left_kg[i] })] };
+        rig = rig with { Cylinders = [.. order.Select(i => rig.Cylinders[i] with { Contents_kg = _left_kg[i] })] };
         Simulation simulation = new(rig, weather, settings);
         Burnt burnt = new(beside);
         SimulationResult result = simulation.Run(burnt, cancel);
@@ -55,7 +63,11 @@ internal sealed class LogReplay(Scenario scenario)
             return new(from, to, null, 0);
         }
 
-        _state = simulation.State();
+        RigState state = simulation.State();
+        CylinderState[] cylinders = new CylinderState[n];
+        for (int i = 0; i < n; i++)
+            cylinders[order[i]] = state.Cylinders[i];
+        _state = state with { InUse = order[state.InUse], Cylinders = cylinders };
         double[] used_kg = new double[_left_kg.Length];
         for (int i = 0; i < used_kg.Length; i++)
         {

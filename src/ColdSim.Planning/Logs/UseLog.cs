@@ -23,6 +23,9 @@ public sealed record LogReading
     /// <summary>Whether the cylinder was filled or changed since the reading before.</summary>
     public bool Filled { get; init; }
 
+    /// <summary>Whether the log does not say that it was filled, and the readings after it do.</summary>
+    public bool FillingNoticed { get; init; }
+
     /// <summary>Whether the person confirmed it although it looked wrong.</summary>
     public bool Checked { get; init; }
 
@@ -56,6 +59,9 @@ public sealed class UseLog
     private static readonly string[] Lasting = ["tare", "accessories", "water capacity", "outside diameter"];
 
     private UseLog(IReadOnlyList<LogRow> rows) => Rows = rows;
+
+    /// <summary>A log without readings.</summary>
+    internal static UseLog Empty { get; } = new([]);
 
     /// <summary>The readings in order of time.</summary>
     public IReadOnlyList<LogRow> Rows { get; }

@@ -117,7 +117,12 @@ internal static class Reports
     };
 
     /// <summary>A reading that a run starts from, made up.</summary>
-    public static LogStart LogStart { get; } = new(8, Start, 7.25, Simulated: false, OnTheRoad: false);
+    public static LogStart LogStart { get; } = new(8, Start, 7.25, Simulated: false, OnTheRoad: false)
+    {
+        InUse = "left",
+        InUse_frac = 0.9,
+        Cylinders = [new("left", 2.25, 0.25, StartedBy.Read, Start), new("right", 5, 0.5, StartedBy.WorkedOut, Start)],
+    };
 
     /// <summary>A furnace that stops, made up.</summary>
     public static CoolDown Stop { get; } = new()

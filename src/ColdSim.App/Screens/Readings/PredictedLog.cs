@@ -36,8 +36,6 @@ internal sealed record ReadingsFit(FitReport? Report, IReadOnlyList<string> Reas
 {
     public static ReadingsFit Of(Scenario scenario, UseLog log, IProgress<int> finished, CancellationToken cancel)
     {
-        if (scenario.Rig.Cylinders.Count > 1)
-            return new(null, ["the scenario has several cylinders, and which of them fed when is not in the log; a fit needs one"], null);
         try
         {
             FitReport fit = CoachFit.Of(scenario, [.. log.Rows.Select(r => r.Reading)], finished: finished, cancel: cancel);

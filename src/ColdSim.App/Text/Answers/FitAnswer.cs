@@ -42,6 +42,7 @@ internal static class FitAnswer
         List<string> all = [];
         if (loss is { IsIdentified: true })
             all.Add($"Four times in five it is {Percent(loss.Low)} to {Percent(loss.High)}.");
+        all.AddRange(FeedWords.Noticed(fit.Log, fit.Scenario.Rig, fit.Scenario.Start.Offset));
         all.AddRange(fit.Residuals.Where(r => r.Gross).Select(r => FitWords.Gross(r, units)));
         if (FitWords.Scatter(fit) is { } scatter)
             all.Add(scatter);

@@ -61,6 +61,7 @@ internal static class LogAnswer
             all.Add($"You use {units.Mass(log.Used.Kilograms / days)} a day, {beside} this weather asks {LogText.Parameters(scenario)}.");
         }
 
+        all.AddRange(FeedWords.Noticed(log.Log, scenario.Rig, scenario.Start.Offset));
         string[] wrong = [.. log.Rows.Where(r => r.Mark == ReadingMark.LooksWrong).Select(r => UnitStyle.Number(r.Row.Reading.Line, 0))];
         if (wrong.Length > 0)
             all.Add(wrong.Length == 1 ? $"The reading in line {wrong[0]} looks wrong." : $"The readings in lines {string.Join(", ", wrong)} look wrong.");

@@ -40,10 +40,27 @@ public class LogConsistencyTests
     [Fact]
     public void After_a_filling_or_where_it_was_checked_contents_may_rise()
     {
-        LogReading[] log = Log((0, 10), (12, 8), (24, 17), (36, 15));
-        Assert.Equal(2, LeftOut(log).Length);
-        Assert.Empty(LeftOut(log[0], log[1], log[2] with { Filled = true }, log[3]));
-        Assert.Empty(LeftOut(log[0], log[1], log[2] with { Checked = true }, log[3]));
+        LogReading[] log = Log((0, 10), (12, 8), (24, 17));
+        Assert.Equal([(Inconsistency.RisesWithoutFilling, 4)], LeftOut(log));
+        Assert.Empty(LeftOut(log[0], log[1], log[2] with { Filled = true }));
+        Assert.Empty(LeftOut(log[0], log[1], log[2] with { Checked = true }));
+    }
+
+    [Fact]
+    public void A_rise_that_the_next_reading_confirms_is_a_filling_that_nobody_marked()
+    {
+        LogConsistency log = LogConsistency.Of(Log((0, 10), (12, 8), (24, 17), (36, 15), (48, 12)), Three);
+        Assert.Empty(log.LeftOut);
+        LogRow noticed = Assert.Single(log.Kept.Rows, r => r.Reading.FillingNoticed);
+        Assert.Equal((4, true), (noticed.Reading.Line, noticed.Reading.Filled));
+        Assert.Null(noticed.Used);
+    }
+
+    [Fact]
+    public void A_single_wrong_reading_is_no_filling()
+    {
+        foreach (LogReading[] log in (LogReading[][])[Log((0, 16), (12, 14), (24, 17), (36, 11), (48, 9)), Log((0, 16), (12, 14), (24, 12), (36, 18)), Log((0, 4), (12, 16), (24, 14))])
+            Assert.DoesNotContain(LogConsistency.Of(log, Three).Kept.Rows, r => r.Reading.FillingNoticed);
     }
 
     [Fact]
