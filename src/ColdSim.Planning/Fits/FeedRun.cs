@@ -7,13 +7,13 @@ namespace ColdSim.Planning.Fits;
 /// <summary>Runs the simulator through a log of several cylinders, from instant to instant of reading.</summary>
 /// <remarks>
 /// The coach goes on as warm as it was. At each instant the cylinders are set to what they held by the history, and the one that was in use
-/// is put first, which is the open one, or the service side. So it is the use between readings that a parameter changes, and not when a
-/// cylinder is empty: that the readings say better.
+/// is put first, which is the open one, or the service side. It has at least what it gives and a quarter of its filling: that it gave it is known
+/// from the readings, and a run that goes short a little sooner or later would make the use jump with every parameter. So hours in
+/// which gas was short are not simulated.
 /// </remarks>
 internal sealed class FeedRun(FitProblem problem, FeedHistory feeds, FeedRows rows, CancellationToken cancel)
 {
-    private const double Least_kg = 0.05;
-    private const double Enough_kg = 0.5;
+    private const double Spare_frac = 0.25;
 
     private readonly Scenario _scenario = problem.Scenario;
 
@@ -45,23 +45,17 @@ internal sealed class FeedRun(FitProblem problem, FeedHistory feeds, FeedRows ro
     private double[] Run(Passage passage, int g, double baseUse_W, int n)
     {
         FeedGap gap = feeds.Gaps[g];
-        double[] held_kg = [.. feeds.Held_kg[g]], used_kg;
-
-        // Where one cylinder is known to have given everything, it held that much, whatever the estimate of its contents.
-        if (!gap.RanDry && feeds.Use_kg.Count > 0)
-            held_kg[gap.First] = Math.Max(held_kg[gap.First], Enough_kg + feeds.Use_kg[g]);
-        if (gap.First == gap.Last || gap.RanDry)
+        double[] used_kg;
+        if (gap.First == gap.Last)
         {
-            used_kg = passage.Run(gap.From, gap.To, gap.First, held_kg);
+            used_kg = passage.Run(gap.From, gap.To, gap.First, WithEnough(g, gap.First));
         }
         else
         {
+            // When it was changed is not known, and the errors allow any division.
             DateTimeOffset middle = gap.From + (gap.To - gap.From) / 2;
-            used_kg = passage.Run(gap.From, middle, gap.First, held_kg);
-            for (int i = 0; i < n; i++)
-                held_kg[i] = Math.Max(Least_kg, held_kg[i] - used_kg[i]);
-            held_kg[gap.Last] = Math.Max(held_kg[gap.Last], Enough_kg + (feeds.Use_kg.Count > 0 ? feeds.Use_kg[g] : 0));
-            double[] then_kg = passage.Run(middle, gap.To, gap.Last, held_kg);
+            used_kg = passage.Run(gap.From, middle, gap.First, WithEnough(g, gap.First));
+            double[] then_kg = passage.Run(middle, gap.To, gap.Last, WithEnough(g, gap.Last));
             for (int i = 0; i < n; i++)
                 used_kg[i] += then_kg[i];
         }
@@ -72,6 +66,22 @@ internal sealed class FeedRun(FitProblem problem, FeedHistory feeds, FeedRows ro
         for (int i = 0; i < n && back_kg > 0; i++)
             used_kg[i] -= back_kg * used_kg[i] / sum_kg;
         return used_kg;
+    }
+
+    // What each holds when a gap begins, and enough in whichever gives gas.
+    private double[] WithEnough(int g, int inUse)
+    {
+        double[] held_kg = [.. feeds.Held_kg[g]];
+        double use_kg = feeds.Use_kg.Count > 0 ? feeds.Use_kg[g] : 0;
+        double wanted_kg = use_kg + Spare_frac * problem.Rig.Cylinders[inUse].LegalFill_kg;
+        if (!feeds.Together)
+        {
+            held_kg[inUse] = Math.Max(held_kg[inUse], wanted_kg);
+            return held_kg;
+        }
+
+        double more_kg = Math.Max(0, wanted_kg - held_kg.Sum()) / held_kg.Length;
+        return [.. held_kg.Select(h => h + more_kg)];
     }
 
     // The coach on its way through the gaps of a log.

@@ -205,7 +205,7 @@ internal sealed class FeedTracker
             f[i, _n] = -use_kg * parts[i];
         Vector<double> mean = f * before.Mean;
         Matrix<double> covariance = f * before.Covariance * f.Transpose();
-        double day = Day_variance(g);
+        double day = DayVariance(g);
         for (int i = 0; i < _n; i++)
         {
             for (int j = 0; j < _n; j++)
@@ -237,7 +237,7 @@ internal sealed class FeedTracker
         (mean[a], mean[b]) = (Empty_kg, mean[b] - Empty_kg);
         Matrix<double> covariance = f * before.Covariance * f.Transpose();
         Separate(covariance, [a, b], Empty_kg * Empty_kg);
-        covariance[b, b] += Day_variance(g);
+        covariance[b, b] += DayVariance(g);
         double rest_kg = use_kg * before.Mean[_n] - before.Mean[a] + Empty_kg;
         double variance = before.Covariance[a, a] + use_kg * use_kg * before.Covariance[_n, _n] + Empty_kg * Empty_kg;
         double has = Normal.CDF(0, 1, rest_kg / Math.Sqrt(variance));
@@ -253,7 +253,7 @@ internal sealed class FeedTracker
         }
     }
 
-    private double Day_variance(int g)
+    private double DayVariance(int g)
     {
         double days = Math.Max((_instants[g + 1] - _instants[g]).TotalDays, 1.0 / 1440);
         return _use_kg[g] * _use_kg[g] * (LogPrediction.Day_frac * LogPrediction.Day_frac / days + LogPrediction.Lasting_frac * LogPrediction.Lasting_frac);

@@ -61,8 +61,8 @@ internal sealed class LogConsistency
     private static readonly TimeSpan Near = TimeSpan.FromDays(31);
 
     // In halves of a reading: a filling that nobody marked must save two readings, for one may be wrong.
-    private const int Reading_halves = 2;
-    private const int Filling_halves = 3;
+    private const int HalvesOfReading = 2;
+    private const int HalvesOfFilling = 3;
 
     private LogConsistency(UseLog kept, IReadOnlyList<InconsistentReading> leftOut) => (Kept, LeftOut) = (kept, leftOut);
 
@@ -131,13 +131,13 @@ internal sealed class LogConsistency
         int best = 0;
         for (int i = 0; i < rows.Count; i++)
         {
-            (int own, from[i]) = (Reading_halves * (rows[i].Reading.Checked ? rows.Count + 1 : 1), -1);
+            (int own, from[i]) = (HalvesOfReading * (rows[i].Reading.Checked ? rows.Count + 1 : 1), -1);
             kept[i] = own;
             for (int j = Math.Max(0, i - LongestGap); j < i; j++)
             {
                 if (kept[j] + own <= kept[i])
                     continue;
-                int joined = kept[j] + own - Cost_halves(Conflict(rows[j], rows[i], rows[i], rig));
+                int joined = kept[j] + own - CostInHalves(Conflict(rows[j], rows[i], rows[i], rig));
                 if (joined > kept[i])
                     (kept[i], from[i]) = (joined, j);
             }
@@ -174,10 +174,10 @@ internal sealed class LogConsistency
     }
 
     // What a conflict between two readings costs that are both kept; more than any log has where they cannot be.
-    private static int Cost_halves(InconsistentReading? conflict) => conflict?.Kind switch
+    private static int CostInHalves(InconsistentReading? conflict) => conflict?.Kind switch
     {
         null => 0,
-        Inconsistency.RisesWithoutFilling => Filling_halves,
+        Inconsistency.RisesWithoutFilling => HalvesOfFilling,
         _ => int.MaxValue / 2,
     };
 

@@ -14,7 +14,7 @@ internal static class LogFeeds
     /// <param name="log">Its log.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <returns>
-    /// Null for one cylinder, on a trip, and where the weather does not reach over the latest readings of all cylinders that were read.
+    /// Null for one cylinder, on a trip, where everything was read at once, and where the weather does not reach over the latest readings of all cylinders that were read.
     /// </returns>
     public static FeedHistory? Of(Scenario scenario, UseLog log, CancellationToken cancel)
     {
@@ -27,6 +27,8 @@ internal static class LogFeeds
             return null;
         UseLog part = UseLog.Of(within, rig);
         IReadOnlyList<DateTimeOffset> instants = FeedHistory.InstantsOf(part);
+        if (instants.Count < 2)
+            return null;
         double[] use_kg = new double[instants.Count - 1];
         LogReplay replay = new(scenario);
         for (int g = 0; g < use_kg.Length; g++)

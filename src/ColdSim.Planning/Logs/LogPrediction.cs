@@ -146,13 +146,13 @@ public sealed class LogPrediction
 
         // As a fit takes them: half a burner cycle at each end, what a day brings, and what the model always gets wrong.
         double variance = Math.Pow(row.UsedUncertainty!.Value.Kilograms, 2) + 0.5 * cycle_kg * cycle_kg
-            + used_kg * used_kg * (Day_frac * Day_frac / days + Lasting_frac * Lasting_frac) + Divided_kg2(before, row, intervals, feeds);
+            + used_kg * used_kg * (Day_frac * Day_frac / days + Lasting_frac * Lasting_frac) + DividedVariance(before, row, intervals, feeds);
         double predicted_kg = before.Contents.Mass_kg - used_kg;
         return new(row, Mass.FromKilograms(predicted_kg), (row.Contents.Mass_kg - predicted_kg) / Math.Sqrt(variance), ReadingMark.None);
     }
 
     // Variance of what one of two cylinders gave, where nothing but their sum is known.
-    private static double Divided_kg2(LogRow before, LogRow row, Interval[] intervals, FeedHistory? feeds)
+    private static double DividedVariance(LogRow before, LogRow row, Interval[] intervals, FeedHistory? feeds)
     {
         double sum = 0;
         foreach (FeedGap gap in feeds?.Gaps ?? [])
