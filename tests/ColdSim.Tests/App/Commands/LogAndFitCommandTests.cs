@@ -182,12 +182,11 @@ public sealed class LogAndFitCommandTests : IDisposable
     [InlineData("fit", "two-cylinders.toml", "fit")]
     public void The_documents_have_the_keys_of_their_figures(string document, string scenario, params string[] words)
     {
-<<<<<<< HEAD
-        Run(0, "log", "add", Scenario, "--inside", "57 °F", "--at", "2027-01-13T03:00-07:00");
-        using JsonDocument json = JsonDocument.Parse(Run(0, [.. words, Scenario, "--json"]).Out);
-=======
-        using JsonDocument json = JsonDocument.Parse(Run(0, [.. words, Path.Combine(DocPage.Scenarios, scenario), "--json"]).Out);
->>>>>>> 408df16 (Keep gas in whichever cylinder fed while a fit runs; show a log of two cylinders)
+        foreach (string file in Directory.GetFiles(DocPage.Scenarios, "two-cylinders*"))
+            File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
+        string path = Path.Combine(_folder, scenario);
+        Run(0, "log", "add", path, "--inside", "57 °F", "--at", "2027-01-13T03:00-07:00");
+        using JsonDocument json = JsonDocument.Parse(Run(0, [.. words, path, "--json"]).Out);
         SortedSet<string> written = new(StringComparer.Ordinal);
         ResultsTests.Collect(json.RootElement, "", written);
         ResultsTests.AssertKeys(document, written);
