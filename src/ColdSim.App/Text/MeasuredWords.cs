@@ -45,7 +45,7 @@ internal static class MeasuredWords
     private static string While(MeasuredGroup group) => group.Inside switch
     {
         InsideState.Held => " while the furnace holds it",
-        InsideState.Free => " while it is below the set point",
+        InsideState.Free => " while the furnace does not hold it",
         _ => "",
     };
 

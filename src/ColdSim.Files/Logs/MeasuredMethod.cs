@@ -14,7 +14,8 @@ namespace ColdSim.Files.Logs;
 /// <param name="MostError">The greatest standard error that is accepted.</param>
 /// <param name="Example">A reading as somebody would write it.</param>
 internal sealed record MeasuredMethod(
-    string Name, MeasuredQuantity Quantity, Dimension Dimension, string Low, string High, Dimension ErrorDimension, string LeastError, string MostError, string Example)
+    string Name, MeasuredQuantity Quantity, Dimension Dimension, string Low, string High, Dimension ErrorDimension, string LeastError, string MostError,
+    string Example)
 {
     /// <summary>All of them.</summary>
     public static IReadOnlyList<MeasuredMethod> All { get; } =
@@ -35,10 +36,6 @@ internal sealed record MeasuredMethod(
     /// <summary>The method of a name; null where it reads contents or is unknown.</summary>
     /// <param name="name">Its name.</param>
     public static MeasuredMethod? Of(string name) => All.FirstOrDefault(m => m.Name == name);
-
-    /// <summary>The method of a quantity.</summary>
-    /// <param name="quantity">The quantity.</param>
-    public static MeasuredMethod Of(MeasuredQuantity quantity) => All.First(m => m.Quantity == quantity);
 
     private static MeasuredMethod Temperature(string name, MeasuredQuantity quantity, string example)
         => new(name, quantity, Dimension.Temperature, "-60 °C", "55 °C", Dimension.TemperatureDifference, "0.01 K", "30 K", example);

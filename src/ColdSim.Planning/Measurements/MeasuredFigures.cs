@@ -51,20 +51,25 @@ internal static class MeasuredFigures
     public static IReadOnlyList<Line> Lines { get; } =
     [
         Line.Count("line", l => l.Row.Measurement.Line, "its line in the log").InTable(ReportTable.Measured, "line"),
-        Line.Time("time", l => l.Row.Measurement.Time, "when it was measured").InTable(ReportTable.Measured, "measured", Display.DayClock, left: true, value: l => l.LocalTime),
-        Line.Word("quantity", l => l.Row.Measurement.Quantity, Quantities, "what was measured").InTable(ReportTable.Measured, "what", left: true, value: l => l.What),
+        Line.Time("time", l => l.Row.Measurement.Time, "when it was measured")
+            .InTable(ReportTable.Measured, "measured", Display.DayClock, left: true, value: l => l.LocalTime),
+        Line.Word("quantity", l => l.Row.Measurement.Quantity, Quantities, "what was measured")
+            .InTable(ReportTable.Measured, "what", left: true, value: l => l.What),
         Line.Word("cause", l => l.Row.Cause, Causes, "the part of the rig that it speaks of"),
         Line.Text("cylinder", l => l.Cylinder, "which cylinder; null where it is none's", canBeAbsent: true),
         Line.Text("unit", l => UnitOf(l.Row.Measurement.Quantity), "the unit of the four numbers below: `c`, `gauge_kpa` or `v`; a difference in `c` is in kelvins"),
         Line.Number("measured", l => InDocument(l.Row.Measurement.Quantity, l.Row.Measurement.Value), InUnit)
             .InTable(ReportTable.Measured, "value", Display.WithUnit, value: l => ValueOf(l.Row.Measurement.Quantity, l.Row.Measurement.Value)),
-        Line.Number("computed", l => InDocument(l.Row.Measurement.Quantity, l.Row.Computed?.Value), "what the run has, as the mean of the half hour around; null where it is not compared", canBeAbsent: true)
+        Line.Number("computed", l => InDocument(l.Row.Measurement.Quantity, l.Row.Computed?.Value),
+                "what the run has, as the mean of the half hour around; null where it is not compared", canBeAbsent: true)
             .InTable(ReportTable.Measured, "computed", Display.WithUnit, value: l => ValueOf(l.Row.Measurement.Quantity, l.Row.Computed?.Value)),
         Line.Number("difference", l => DifferenceInDocument(l.Row.Measurement.Quantity, l.Row.Difference), "measured less computed; null likewise", canBeAbsent: true)
             .InTable(ReportTable.Measured, "off", value: l => DifferenceOf(l.Row.Measurement.Quantity, l.Row.Difference)),
-        Line.Number("standard_error", l => DifferenceInDocument(l.Row.Measurement.Quantity, l.Row.StandardError), "of the difference: the measured value's and the run's scatter in that half hour; null likewise", canBeAbsent: true)
+        Line.Number("standard_error", l => DifferenceInDocument(l.Row.Measurement.Quantity, l.Row.StandardError),
+                "of the difference: the measured value's and the run's scatter in that half hour; null likewise", canBeAbsent: true)
             .InTable(ReportTable.Measured, "±", value: l => DifferenceOf(l.Row.Measurement.Quantity, l.Row.StandardError)),
-        Line.Number("off_standard_errors", l => l.Row.Times, "the difference in its standard errors; null likewise", canBeAbsent: true).InTable(ReportTable.Measured, "times", Display.OneDecimal),
+        Line.Number("off_standard_errors", l => l.Row.Times, "the difference in its standard errors; null likewise", canBeAbsent: true)
+            .InTable(ReportTable.Measured, "times", Display.OneDecimal),
         Line.Word("not_compared", l => l.Row.Why, Reasons, "why it is not compared"),
         Line.Text("note", l => l.Row.Measurement.Note, "the person's words"),
     ];
@@ -79,7 +84,8 @@ internal static class MeasuredFigures
         Group.Text("unit", g => UnitOf(g.Quantity), "the unit of the three numbers below, as above"),
         Group.Number("mean_difference", g => DifferenceInDocument(g.Quantity, g.Mean), "mean of measured less computed"),
         Group.Number("scatter", g => DifferenceInDocument(g.Quantity, g.Scatter), "standard deviation of the differences about it; 0 of one value"),
-        Group.Number("standard_error", g => DifferenceInDocument(g.Quantity, g.StandardError), "of the mean: one instrument's own error does not shrink with the number of its values"),
+        Group.Number("standard_error", g => DifferenceInDocument(g.Quantity, g.StandardError),
+            "of the mean: one instrument's own error does not shrink with the number of its values"),
         Group.Word("finding", g => g.Finding, Findings, "whether the mean lies beyond two of its standard errors"),
     ];
 
@@ -89,7 +95,8 @@ internal static class MeasuredFigures
     /// <typeparam name="T">The document.</typeparam>
     public static IReadOnlyList<Figure<T>> In<T>(Func<T, MeasuredComparison> measured, Func<T, Scenario> scenario) =>
     [
-        Figure<T>.Rows("measured", d => MeasuredLine.Of(measured(d), scenario(d)), Lines, "what was measured beside contents, from the log, beside what was computed, in order of time"),
+        Figure<T>.Rows("measured", d => MeasuredLine.Of(measured(d), scenario(d)), Lines,
+            "what was measured beside contents, from the log, beside what was computed, in order of time"),
         Figure<T>.Rows("measured_by_cause", d => measured(d).Groups, Groups, "what the compared values come to"),
     ];
 

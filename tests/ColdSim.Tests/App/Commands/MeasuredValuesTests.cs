@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Xml.Linq;
-using ColdSim.App.Screens.Night;
 using ColdSim.App.Screens.Drawing;
+using ColdSim.App.Screens.Night;
 using ColdSim.App.Text;
 using ColdSim.Files.Logs;
 using ColdSim.Files.Scenarios;

@@ -139,7 +139,7 @@ public class MeasuredComparisonTests
     }
 
     [Fact]
-    public void One_instrument_errs_alike_so_its_own_error_does_not_shrink_with_the_number_of_its_values()
+    public void One_instrument_errs_the_same_way_so_its_own_error_does_not_shrink_with_the_number_of_its_values()
     {
         Measurement[] values = [.. Enumerable.Range(0, 20).Select(i => Value(MeasuredQuantity.Liquid, Three.Start.AddHours(8 + 0.1 * i), 262, line: i))];
         MeasuredGroup group = Assert.Single(MeasuredComparison.InRun(With(ThreeRun, values)).Groups);
