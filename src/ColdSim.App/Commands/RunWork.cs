@@ -57,15 +57,16 @@ internal static class RunWork
             return new(report);
         RunAdvice? advice = adviseIn is { } units ? RunAdvice.Of(report, units.Grid, () => done.Report(1), cancel: cancel) : null;
         if (latest is null)
-            return new(report, Advice: advice) { Measured = Measured(report, null, cancel) };
+            return new(report, Advice: advice) { Measured = Measured(report, null, detail, cancel) };
 
         // Other nights than the scenario's may have been asked for.
         Forecast forecast = Forecast.Of(latest.Start with { Scenario = report.Scenario }, cancel);
-        return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel), advice) { Measured = Measured(report, latest, cancel) };
+        return new(report, forecast, LogPrediction.Of(latest.Before, latest.Log, null, cancel), advice) { Measured = Measured(report, latest, detail, cancel) };
     }
 
-    private static MeasuredComparison? Measured(RunReport report, LatestReading? latest, CancellationToken cancel)
-        => report.Scenario.Measurements.Count == 0 ? null
+    // A short answer has no room for it, and no curves to compare with.
+    private static MeasuredComparison? Measured(RunReport report, LatestReading? latest, RunDetail detail, CancellationToken cancel)
+        => report.Scenario.Measurements.Count == 0 || detail == RunDetail.Answer ? null
             : latest is null ? MeasuredComparison.InRun(report) : MeasuredComparison.Of(report, MeasuredComparison.ThroughLog(latest.Before, latest.Log, cancel));
 
     private static AnswerChange? Change(AnswerDigest? since, RunAnswer answer) => since is null ? null : new(since, AnswerDigest.Of(answer.Report), []);
