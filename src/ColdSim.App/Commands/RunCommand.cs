@@ -59,7 +59,8 @@ internal static class RunCommand
             AnswerDigest? earlier = parsed.GetValue(since) is { } report ? Earlier(report, host) : null;
             if (!chance.IsAsked(parsed))
             {
-                RunDetail detail = csv.IsGiven(parsed) || wanted == AnswerLength.Full || (asJson && scenario.Measurements.Count > 0) ? RunDetail.Curves : asJson ? RunDetail.Events : RunDetail.Answer;
+                bool curves = csv.IsGiven(parsed) || wanted == AnswerLength.Full || (asJson && scenario.Measurements.Count > 0);
+                RunDetail detail = curves ? RunDetail.Curves : asJson ? RunDetail.Events : RunDetail.Answer;
                 CommandWork<RunAnswer> run = RunWork.Of(
                     scenario, failIfShort, started.Latest, length.WantsAdvice(parsed, json) ? parsed.UnitStyle(units) : null, detail, earlier) with
                 {
