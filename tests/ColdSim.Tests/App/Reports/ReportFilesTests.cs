@@ -86,6 +86,26 @@ public sealed class ReportFilesTests : IDisposable
     public void What_does_not_go_is_refused_before_anything_is_run(string said, params string[] words)
         => Assert.Contains(said, Run(2, words).Error, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("diagnose", "has no [furnace] that could fail to light")]
+    [InlineData("buy", "has no [furnace] or no [coach]")]
+    public void A_section_about_a_furnace_is_refused_where_there_is_none(string section, string said)
+    {
+        string[] tables = File.ReadAllText(In("cold-snap.toml")).Split("\n[");
+        string[] bare = [.. tables.Where(t => !((string[])["furnace", "coach", "thermostat", "[option"]).Any(n => t.StartsWith(n, StringComparison.Ordinal)))];
+        File.WriteAllText(In("cold-snap.toml"), string.Join("\n[", bare) + "\n[[draw]]\nrate = \"6,000 BTU/h\"\n");
+        Assert.Contains(said, Run(2, "--with", section).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cylinders_to_buy_are_refused_for_a_trip_before_anything_is_run()
+    {
+        Shell shell = new();
+        Assert.Equal(2, shell.Run("report", Shell.Demo("fortnight.toml"), "--with", "buy", "--out", "-"));
+        Assert.Contains("has stops or refills", shell.Error, StringComparison.Ordinal);
+        Assert.Equal("", shell.Out);
+    }
+
     [Fact]
     public void Markdown_links_the_pictures_that_are_beside_it_and_else_tells_them()
     {
