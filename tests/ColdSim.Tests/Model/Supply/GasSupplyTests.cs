@@ -263,6 +263,19 @@ public class GasSupplyTests
             if (now.IsFull) Assert.True(Regulator.Flow_kg_s(2400, 900_000, 90_000 + air_Pa, 260 + gas_K) >= demand_kg_s * (1 - 1e-6));
         }, iter: 1000);
 
+    // The thinnest air and warmest gas for which a solution is kept, and a demand that just passes there or just does not.
+    [Fact]
+    public void A_kept_solution_holds_to_the_end_of_the_air_and_gas_that_it_is_kept_for()
+    {
+        double most_kg_s = Regulator.Flow_kg_s(2400, 900_000, 89_500, 270);
+        for (double part = 0.98; part < 1.02; part += 0.0005)
+        {
+            GasSupply kept = Open(new GasLoad(part * most_kg_s, 2400));
+            kept.At(900_000, 90_000, 260);
+            Assert.Equal(part < 1, kept.At(900_000, 89_500, 270).IsFull);
+        }
+    }
+
     [Fact]
     public void Two_appliances_of_one_flow_and_two_pressures_are_not_taken_for_each_other()
         => Gen.Select(Gen.Double[1e-4, 3e-4], Gen.Double[103_000, 200_000]).Sample((flow_kg_s, cylinder_Pa) =>

@@ -38,6 +38,7 @@ public class FreezingTimeTests
     public void In_air_above_freezing_nothing_freezes()
     {
         Assert.Equal(double.PositiveInfinity, FreezingTime.ToFreezing_s(1000, 1, 283.15, Water.Freezing_K));
+        Assert.Equal(double.PositiveInfinity, FreezingTime.ToFreezing_s(1000, 1, 283.15, 275));
         Assert.Equal(double.PositiveInfinity, FreezingTime.RoundThrough_s(0.02, 10, 274));
         Assert.Equal(double.PositiveInfinity, FreezingTime.SlabThrough_s(0.02, 10, 274));
     }
@@ -45,6 +46,10 @@ public class FreezingTimeTests
     [Fact]
     public void A_bare_pipe_loses_by_its_film_alone()
         => Assert.Equal(Math.PI * 0.0159 * 10, PipeConductance.PerLength_W_mK(0.0159, 0, 0.035, 10), 1e-12);
+
+    [Fact]
+    public void A_bare_pipe_needs_no_conductivity_of_an_insulation()
+        => Assert.Equal(Math.PI * 0.0159 * 10, PipeConductance.PerLength_W_mK(0.0159, 0, 0, 10), 1e-12);
 
     // By hand, a pipe of 20 mm under 20 mm of 0.04 W/mK: 2π / (ln 3/0.04 + 1/(10 · 0.03)) = 6.28319 / (27.4653 + 3.3333).
     [Fact]
