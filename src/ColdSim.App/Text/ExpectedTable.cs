@@ -26,6 +26,16 @@ internal static class ExpectedTable
             [new([""], Left: true), new([ClockText.ShortDayClock(expected.At)]), new([$"{change} to {air}"])], rows, gap: 3);
     }
 
+    /// <summary>A cylinder in a line, such as "right: 37.5 lb, level 73 %, 33.4 psi.".</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    /// <param name="units">The units to print.</param>
+    public static string Brief(ExpectedCylinder cylinder, UnitStyle units)
+    {
+        InstrumentReadings then = cylinder.Then;
+        string level = UnitStyle.Number(then.OfHeight.Percent, 0);
+        return $"{cylinder.Name}: {units.Mass(then.Scale.Kilograms)}, level {level} %, {units.Pressure(then.Gauge.Pascals)}.";
+    }
+
     /// <summary>What it is of, such as "left, tare 17.5 lb (usual; its stamp decides), 10.9 inH2O at the appliances:".</summary>
     /// <param name="cylinder">The cylinder.</param>
     /// <param name="expected">The readings that it is one of.</param>

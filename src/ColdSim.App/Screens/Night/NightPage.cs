@@ -20,8 +20,18 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
         .. KeyBindings.OfNights,
         new("↑↓", "an hour back, an hour on", new PageMessage.Rows(1), "↑↓ hour"),
         new("l", "list of the night's events", new PageMessage.ToggleList(), "l list"),
+        new("g", "what scale, level and pressure gauge should show now", new PageMessage.ToggleGauges()),
         new("f", "if the furnace stopped now: how long until freezing", new PageMessage.AskHeatStop(), "f if the furnace stopped"),
         new("Home End", "start, end of the night", new PageMessage.Last()),
+    ];
+
+    private static readonly IReadOnlyList<KeyBinding> KeysOfGauges =
+    [
+        new("←→", "10 minutes; with Shift or Ctrl 1", new PageMessage.Step(10), "←→ 10 min"),
+        new("↑↓", "an hour back, an hour on", new PageMessage.Rows(1), "↑↓ hour"),
+        new("g", "back to the curves", new PageMessage.ToggleGauges()),
+        new("Esc", "back to the curves", new PageMessage.Close(), "Esc back"),
+        .. KeyBindings.OfNights,
     ];
 
     private static readonly IReadOnlyList<KeyBinding> KeysOfEvents =
@@ -38,7 +48,12 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
 
     public IReadOnlyList<string> Help => NightHelp.Lines(View.Units);
 
-    public IReadOnlyList<KeyBinding> Keys => View.Panel == NightPanel.Events ? KeysOfEvents : KeysOfCurves;
+    public IReadOnlyList<KeyBinding> Keys => View.Panel switch
+    {
+        NightPanel.Events => KeysOfEvents,
+        NightPanel.Gauges => KeysOfGauges,
+        _ => KeysOfCurves,
+    };
 
     public PageJob? DueJob => CoolDown?.DueJob;
 
@@ -64,6 +79,9 @@ internal sealed record NightPage(NightView View, Pending<CoolDown>? CoolDown = n
         {
             case NightPanel.Events:
                 Events(sheet, View);
+                break;
+            case NightPanel.Gauges:
+                GaugePanel.Draw(sheet, View, Keys);
                 break;
             default:
                 View.Picture.Draw(sheet, layout.Plot, NightLayout.FirstStrip, layout.Picture);

@@ -10,6 +10,9 @@ internal enum NightPanel
 {
     Curves,
     Events,
+
+    /// <summary>What scale, level, pressure gauge and echo should show at the time cursor.</summary>
+    Gauges,
 }
 
 /// <summary>All that the page of the nights shows.</summary>
@@ -73,6 +76,7 @@ internal sealed record NightView(
             PageMessage.ToggleUnits => view.WithUnits(view.Units.IsUs ? UnitStyle.Si : UnitStyle.Us),
             PageMessage.UnitsChanged units => view.WithUnits(units.Units),
             PageMessage.ToggleList => WithList(view),
+            PageMessage.ToggleGauges => view.Panel == NightPanel.Gauges ? Close(view) : view with { Panel = NightPanel.Gauges, Row = 0 },
             PageMessage.Close => Close(view),
             PageMessage.NextNight next => OtherNight(view, view.Night + next.Direction),
             PageMessage.Opened { At: { } at } => ToCursor(view, at),

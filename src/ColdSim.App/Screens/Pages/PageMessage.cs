@@ -34,6 +34,9 @@ internal abstract record PageMessage
     /// <summary>Opens the list of events, or everything as text, and closes it again.</summary>
     public sealed record ToggleList : PageMessage;
 
+    /// <summary>Open or close what the gauges should show at the time cursor.</summary>
+    public sealed record ToggleGauges : PageMessage;
+
     /// <summary>Enter: takes the chosen row, or starts what the page offers.</summary>
     public sealed record Choose : PageMessage;
 

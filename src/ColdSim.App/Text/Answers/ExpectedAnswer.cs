@@ -45,15 +45,9 @@ internal static class ExpectedAnswer
         if (cylinder.Then.HasLiquid && !cylinder.Then.IsLiquidFull)
             all.Add(Warming(cylinder, units));
         if (expected.Cylinders.Count > 1)
-            all.Add(string.Join(" ", expected.Cylinders.Where(c => c.Place != cylinder.Place).Select(c => Other(c, units))));
+            all.Add(string.Join(" ", expected.Cylinders.Where(c => c.Place != cylinder.Place).Select(c => ExpectedTable.Brief(c, units))));
 
         return all;
-    }
-
-    private static string Other(ExpectedCylinder cylinder, UnitStyle units)
-    {
-        InstrumentReadings then = cylinder.Then;
-        return $"{cylinder.Name}: {units.Mass(then.Scale.Kilograms)}, level {Percent(then.OfHeight)} %, {units.Pressure(then.Gauge.Pascals)}.";
     }
 
     private static string Warming(ExpectedCylinder cylinder, UnitStyle units)

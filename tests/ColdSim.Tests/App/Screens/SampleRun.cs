@@ -68,6 +68,9 @@ internal static class SampleRun
             s.CylinderPressure_Pa[i] = left <= 0 ? 0 : Math.Max(0, 101325 * (Math.Exp(2260 * (1 / 231.04 - 1 / liquid)) - 1));
             s.DeliveryPressure_Pa[i] = asked <= 0 ? 3000 : 2740 * given / asked;
             s.Propane_kg[i] = left;
+            s.Cylinders[0].Liquid_K[i] = s.Cylinders[0].Hottest_K[i] = liquid;
+            s.Cylinders[0].Pressure_Pa[i] = s.CylinderPressure_Pa[i];
+            s.Cylinders[0].Propane_kg[i] = left;
             s.Asked_W[i] = asked;
             s.Given_W[i] = given;
             s.CanGiveNow_W[i] = can;
