@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using ColdSim.Tests.Docs;
 using ColdSim.Tests.Files;
 using Snapshooter.Xunit;
 using Xunit;
@@ -46,7 +47,10 @@ public class GaugeExpectCommandTests
             ResultsTests.Collect(json.RootElement, "", written);
         }
 
-        ResultsTests.AssertKeys("gauge expect", written);
+        // What a run starts from has more or less of it from log to log, and tests of its own.
+        static bool IsOwn(string path) => !path.StartsWith("started_from.", StringComparison.Ordinal);
+        IEnumerable<string> keys = JsonPage.Keys(JsonPage.Documents["gauge expect"]).Select(k => k.Path).Where(IsOwn);
+        Assert.Equal(keys.Order(StringComparer.Ordinal), written.Where(IsOwn));
     }
 
     [Fact]
