@@ -6,8 +6,8 @@ namespace ColdSim.Planning.Fits;
 /// <summary>Errors of the contents in a log of several cylinders; the rows of the log are the first observations.</summary>
 /// <remarks>
 /// As <see cref="ContentsErrors"/> for one cylinder, where what a day brings is shared by whatever fed on it. Besides: in a gap in which two
-/// cylinders may have given gas, what one gave less the other gave more, by <see cref="FeedGap.Division_frac"/> of the use, so that little but their
-/// sum is compared; and where all are open together, by <see cref="FeedTracker.Share_frac"/> of it.
+/// cylinders may have given gas, what one gave less the other gave more, by half of the use, so that their sum alone is compared; and where
+/// all are open together, by <see cref="FeedTracker.Share_frac"/> of it.
 /// </remarks>
 internal sealed class FeedErrors(UseLog log, FeedHistory feeds, FeedRows rows) : IFitErrors
 {
@@ -38,7 +38,7 @@ internal sealed class FeedErrors(UseLog log, FeedHistory feeds, FeedRows rows) :
         {
             FeedGap gap = feeds.Gaps[g];
             double days = Math.Max((gap.To - gap.From).TotalDays, 1.0 / 86_400), use_kg = predicted.Given_kg[g].Sum();
-            double divided_kg = (feeds.Together ? FeedTracker.Share_frac : gap.Division_frac) * use_kg;
+            double divided_kg = (feeds.Together ? FeedTracker.Share_frac : FeedTracker.Divided_frac) * use_kg;
             sum += LogPrediction.Day_frac * LogPrediction.Day_frac * predicted.Given_kg[g][c] * predicted.Given_kg[g][d] / days
                 + rows.Division(i, j, g) * divided_kg * divided_kg;
         }

@@ -12,11 +12,7 @@ namespace ColdSim.Planning.Logs;
 /// Place of a cylinder that may have given part of the gas, so that only what both gave together is known; null where one cylinder gave it all.
 /// </param>
 /// <param name="RanDry">Whether the first one was empty when the other took over.</param>
-internal sealed record FeedGap(DateTimeOffset From, DateTimeOffset To, int First, int Last, int? Other, bool RanDry)
-{
-    /// <summary>Standard deviation of the part of the gas that one of the two gave; 0 where one cylinder gave it all.</summary>
-    public double Division_frac { get; init; }
-}
+internal sealed record FeedGap(DateTimeOffset From, DateTimeOffset To, int First, int Last, int? Other, bool RanDry);
 
 /// <summary>Which of several cylinders fed when, as a log and the simulator's use between its readings have it.</summary>
 /// <remarks>The log does not say it: it is the most likely of all sequences, see <see cref="FeedTracker"/>.</remarks>
@@ -88,6 +84,6 @@ internal sealed record FeedHistory
     public bool FeedsAs(FeedHistory other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return Gaps.Select(g => g with { Division_frac = 0 }).SequenceEqual(other.Gaps.Select(g => g with { Division_frac = 0 }));
+        return Gaps.SequenceEqual(other.Gaps);
     }
 }

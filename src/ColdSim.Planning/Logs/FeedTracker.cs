@@ -24,7 +24,9 @@ internal sealed class FeedTracker
     /// <summary>Standard deviation of each one's part of the use where all feed at once, as a fraction of the use.</summary>
     public const double Share_frac = 0.15;
 
-    private const double AnyPartVariance = 1 / 12.0;
+    /// <summary>The same where two gave gas one after the other.</summary>
+    public const double Divided_frac = 0.5;
+
     private const double ChangedBeforeEmpty_frac = 0.05;
     private const double WrongReading_frac = 0.01;
     private const double WrongBy_kg = 5;
@@ -123,11 +125,8 @@ internal sealed class FeedTracker
                     others[second] = others.GetValueOrDefault(second) + weights[p];
             }
 
-            // Changed at any time between: every part is as likely as any other. Else it is all or nothing.
-            if (gaps[g].Other is not null)
-                gaps[g] = gaps[g] with { Division_frac = Math.Sqrt(AnyPartVariance) };
-            else if (others.Count > 0 && others.MaxBy(o => o.Value) is { Value: > Doubt } other)
-                gaps[g] = gaps[g] with { Other = other.Key, Division_frac = Math.Sqrt(other.Value * (1 - other.Value)) };
+            if (gaps[g].Other is null && others.Count > 0 && others.MaxBy(o => o.Value) is { Value: > Doubt } other)
+                gaps[g] = gaps[g] with { Other = other.Key };
         }
 
         return gaps;
@@ -170,11 +169,11 @@ internal sealed class FeedTracker
             if (b == a)
                 continue;
             yield return Dried(before, g, a, b);
-            yield return Gave(before, g, new(from, to, a, b, b, false), 0.5, AnyPartVariance, Math.Log(ChangedBeforeEmpty_frac));
+            yield return Gave(before, g, new(from, to, a, b, b, false), 0.5, 1 / 12.0, Math.Log(ChangedBeforeEmpty_frac));
 
             // The reserve side of a changeover helps in the cold, and the service side stays the one in use.
             if (_rig.Arrangement is AutomaticChangeover)
-                yield return Gave(before, g, new(from, to, a, a, b, false), 0.7, AnyPartVariance, Math.Log(ChangedBeforeEmpty_frac));
+                yield return Gave(before, g, new(from, to, a, a, b, false), 0.7, 1 / 12.0, Math.Log(ChangedBeforeEmpty_frac));
         }
     }
 

@@ -164,7 +164,7 @@ public sealed class LogPrediction
             if (feeds!.Together)
                 sum += Math.Pow(FeedTracker.Share_frac * all_kg, 2);
             else if (gap.Other is { } other && (c == gap.First || c == other))
-                sum += Math.Pow(gap.Division_frac * all_kg, 2);
+                sum += Math.Pow(FeedTracker.Divided_frac * all_kg, 2);
         }
 
         return sum;

@@ -51,7 +51,7 @@ public class TwoCylinderFitTests(ITestOutputHelper output)
         TwoCylinderLog log = TwoCylinderLog.Of(FirstSeed, TwoCylinders.ByHand, 2);
         UseLog use = UseLog.Of(log.Readings, log.Scenario.Rig);
         FeedHistory plenty = FeedHistory.Plenty(log.Scenario.Rig, use);
-        FeedHistory unknown = plenty with { Gaps = [.. plenty.Gaps.Select(g => g with { Other = 1, Division_frac = 0.29 })] };
+        FeedHistory unknown = plenty with { Gaps = [.. plenty.Gaps.Select(g => g with { Other = 1 })] };
         FitProblem problem = FitProblem.Of(log.Scenario, use, unknown);
         FitPrediction predicted = new FitRun(problem).At(FittedFactors.None);
         var covariance = problem.Covariance(predicted);
