@@ -2,8 +2,8 @@ using ColdSim.Planning.Figures;
 using ColdSim.Planning.Logs;
 using UnitsNet.Units;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitReport>;
-using Parameter = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitParameter>;
 using Feed = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FedTime>;
+using Parameter = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitParameter>;
 using Residual = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Fits.FitResidual>;
 
 namespace ColdSim.Planning.Fits;

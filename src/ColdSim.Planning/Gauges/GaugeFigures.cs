@@ -8,9 +8,9 @@ using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.GaugeRe
 using Drift = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ExpectedReading>;
 using Finding = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.PressureFinding>;
 using Gap = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.Disagreement>;
-using Reading = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.WeighedEstimate>;
 using LiquidOf = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.LiquidTemperature>;
 using Next = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.NextReading>;
+using Reading = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.WeighedEstimate>;
 using Source = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Gauges.ErrorSource>;
 
 namespace ColdSim.Planning.Gauges;
