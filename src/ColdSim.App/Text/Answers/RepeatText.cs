@@ -8,7 +8,7 @@ internal static class RepeatText
     // 95 % of a normal distribution, as the verdict has it.
     private const double Twice = 2;
 
-    /// <summary>Such as "read line again: it is 4.2 times the uncertainty below all the others together."</summary>
+    /// <summary>Such as "read line again before you trust the figure: it is 4.2 times the uncertainty below all the others together."</summary>
     /// <param name="report">Two readings or more.</param>
     /// <param name="next">Which to repeat.</param>
     /// <param name="units">The units to print.</param>
@@ -17,7 +17,7 @@ internal static class RepeatText
         string name = report.Estimates[next.Reading].Reading;
         return next.Reason switch
         {
-            RepeatReason.Outlier => $"read {name} again: {Off(report, next)}",
+            RepeatReason.Outlier => $"read {name} again before you trust the figure: {Off(report, next)}",
             RepeatReason.Narrows => $"read {name} again to know more: one more narrows "
                 + $"± {Range(report.Uncertainty!.Mass.Kilograms, units)} to ± {Range(next.Repeated_kg[next.Reading], units)}, more than any other reading.",
             RepeatReason.SharedError when next.Shared is { } shared => $"read none of them again: it gains little, because most of "

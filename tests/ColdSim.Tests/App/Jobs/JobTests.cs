@@ -68,7 +68,7 @@ public class JobTests
         string[] answer = Answer("gauge", "combine", "--cylinder", "20 lb", "--tare", "17 lb", "--weight", "32.4 lb", "--line", "4.3 in", "--temperature", "25 °F");
         Assert.StartsWith("13.6 lb of propane left, by 2 readings together", answer[0], StringComparison.Ordinal);
         Assert.Contains("The readings disagree: weight means 8.0 lb more than line", string.Join(' ', answer), StringComparison.Ordinal);
-        Assert.Contains(answer, l => l.StartsWith("Do: settle that before you trust the figure", StringComparison.Ordinal));
+        Assert.Contains(answer, l => l.StartsWith("Do: read line again before you trust the figure", StringComparison.Ordinal));
         Assert.StartsWith("EMPTY of liquid: 20.0 psi", Answer("gauge", "pressure", "--cylinder", "20 lb", "--pressure", "20 psi", "--temperature", "25 °F", "--rested")[0], StringComparison.Ordinal);
     }
 
