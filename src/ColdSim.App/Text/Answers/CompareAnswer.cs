@@ -35,8 +35,8 @@ internal static class CompareAnswer
     {
         ComparedRow best = comparison.Best;
         ComparedRow[] tied = [.. comparison.Rows.TakeWhile(r => r.Rank == 1)];
-        string which = tied.Length == 1 ? Name(best) : $"{string.Join(", ", tied.SkipLast(1).Select(Name))} and {Name(tied[^1])} alike";
-        return best.Holds ? $"HOLDS with {which}: {Outcome(best, units)}."
+        string which = tied.Length == 1 ? Name(best) : $"{string.Join(", ", tied.SkipLast(1).Select(Name))} and {Name(tied[^1])}";
+        return best.Holds ? $"HOLDS with {(tied.Length == 1 ? "" : "each of ")}{which}: {Outcome(best, units)}."
             : $"{(comparison.AnyHolds ? "" : $"FAILS with all {comparison.Rows.Count}. ")}{which} {(tied.Length == 1 ? "does" : "do")} the least harm: {Outcome(best, units)}.";
     }
 
