@@ -42,11 +42,12 @@ public class ChangeoverRegulatorTests
     [Fact]
     public void Another_spring_moves_the_band_of_an_orifice_and_leaves_its_size()
     {
-        Assert.Equal(55_000, Reserve.LockUp_Pa);
+        SpringOrifice other = Service.WithSpring(50_000, 5000);
+        Assert.Equal(55_000, other.LockUp_Pa);
         double wideOpen_kg_s = Service.Flow_kg_s(600_000, Sea_Pa + 40_000, Sea_Pa, 260);
-        Assert.Equal(wideOpen_kg_s, Reserve.Flow_kg_s(600_000, Sea_Pa + 44_000, Sea_Pa, 260), 1e-15);
-        Assert.Equal(0.5 * wideOpen_kg_s, Reserve.Flow_kg_s(600_000, Sea_Pa + 50_000, Sea_Pa, 260), 1e-12);
-        Assert.Equal(0, Reserve.Flow_kg_s(600_000, Sea_Pa + 55_000, Sea_Pa, 260));
+        Assert.Equal(wideOpen_kg_s, other.Flow_kg_s(600_000, Sea_Pa + 44_000, Sea_Pa, 260), 1e-15);
+        Assert.Equal(0.5 * wideOpen_kg_s, other.Flow_kg_s(600_000, Sea_Pa + 50_000, Sea_Pa, 260), 1e-12);
+        Assert.Equal(0, other.Flow_kg_s(600_000, Sea_Pa + 55_000, Sea_Pa, 260));
     }
 
     [Fact]
@@ -210,4 +211,74 @@ public class ChangeoverRegulatorTests
         SupplyPoint nothing = supply.At(new FeedPressures(Sea_Pa - 3000, Sea_Pa - 2000, 240), Sea_Pa);
         Assert.Equal((0.0, 0.0, 0.0), (nothing.Flow_kg_s, nothing.Reserve_kg_s, nothing.Delivery_Pa));
     }
+
+    // Halved until numbers are no finer.
+    private static double BetweenByHalving_Pa(in FirstStages stages, double flow_kg_s, in FeedPressures feed, double air_Pa)
+    {
+        double low_Pa = air_Pa, high_Pa = stages.Highest_Pa(feed, air_Pa);
+        for (int i = 0; i < 80; i++)
+        {
+            double middle_Pa = 0.5 * (low_Pa + high_Pa);
+            if (stages.Flow_kg_s(feed, middle_Pa, air_Pa) > flow_kg_s) low_Pa = middle_Pa;
+            else high_Pa = middle_Pa;
+        }
+
+        return low_Pa;
+    }
+
+    [Fact]
+    public void A_reserve_that_gives_nothing_leaves_the_pressure_between_the_stages_as_it_is()
+        => Gen.Select(Gen.Double[0.01, 0.99], Gen.Double[1000, 500_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310])
+        .Sample((part, gauge_Pa, air_Pa, gas_K) =>
+        {
+            FirstStages alone = new(Service, null);
+            FeedPressures feed = new(air_Pa + gauge_Pa, 0, gas_K);
+            double flow_kg_s = part * alone.Flow_kg_s(feed, air_Pa, air_Pa), alone_Pa = alone.Outlet_Pa(flow_kg_s, feed, air_Pa);
+            foreach (double reserve_Pa in (double[])[0, air_Pa - 2000, air_Pa])
+                Assert.Equal(alone_Pa, Both.Outlet_Pa(flow_kg_s, feed with { Reserve_Pa = reserve_Pa }, air_Pa));
+
+            // Up to the most that the service side passes at the reserve's lock-up the reserve is shut.
+            double most_kg_s = Service.Flow_kg_s(feed.Service_Pa, air_Pa + Both.ReserveShutAbove_Pa, air_Pa, gas_K);
+            if (most_kg_s <= 0) return;
+            FeedPressures strong = feed with { Reserve_Pa = air_Pa + 300_000 };
+            foreach (double shut_kg_s in (double[])[part * most_kg_s, most_kg_s])
+                Assert.Equal(alone.Outlet_Pa(shut_kg_s, feed, air_Pa), Both.Outlet_Pa(shut_kg_s, strong, air_Pa));
+        }, iter: 1000);
+
+    [Fact]
+    public void The_most_that_both_sides_pass_goes_into_air_pressure()
+    {
+        FeedPressures weak = new(Sea_Pa + 20_000, Sea_Pa + 30_000, 250);
+        Assert.Equal(0, Both.Outlet_Pa(Both.Flow_kg_s(weak, Sea_Pa, Sea_Pa), weak, Sea_Pa));
+        Assert.Equal(0, Both.Outlet_Pa(Both.Flow_kg_s(weak, Sea_Pa, Sea_Pa), weak, Sea_Pa, new FollowedRoot()));
+    }
+
+    [Fact]
+    public void Where_both_sides_give_the_pressure_between_them_is_that_of_plain_halving()
+        => Gen.Select(Gen.Double[1000, 54_000], Gen.Double[60_000, 400_000], Gen.Double[0.02, 0.98], Gen.Double[220, 310])
+        .Sample((service_Pa, reserve_Pa, part, gas_K) =>
+        {
+            FeedPressures feed = new(Sea_Pa + service_Pa, Sea_Pa + reserve_Pa, gas_K);
+            double flow_kg_s = part * Both.Flow_kg_s(feed, Sea_Pa + 44_000, Sea_Pa);
+            double halved_Pa = BetweenByHalving_Pa(Both, flow_kg_s, feed, Sea_Pa) - Sea_Pa;
+            Assert.Equal(halved_Pa, Both.Outlet_Pa(flow_kg_s, feed, Sea_Pa), 1e-4);
+            Assert.Equal(halved_Pa, Both.Outlet_Pa(flow_kg_s, feed, Sea_Pa, new FollowedRoot()), 1e-8);
+        }, iter: 1000);
+
+    [Fact]
+    public void What_the_reserve_adds_to_a_full_supply_is_what_plain_halving_gives()
+        => Gen.Select(Gen.Double[0.05, 0.7], Gen.Double[2000, 60_000], Gen.Double[100_000, 400_000], Gen.Double[220, 310])
+        .Sample((part, service_Pa, reserve_Pa, gas_K) =>
+        {
+            double rated_Pa = Sea_Pa + Plate.RatedInlet_Pa;
+            SpringOrifice service = new(Plate.Intermediate_Pa, Plate.IntermediateDroop_Pa, Rated_kg_s, rated_Pa, Sea_Pa, RatingGas_K);
+            FirstStages stages = new(service, service.WithSpring(7 * Psi_Pa, 1.5 * Psi_Pa));
+            FeedPressures feed = new(Sea_Pa + service_Pa, Sea_Pa + reserve_Pa, gas_K);
+            GasSupply supply = Feeding(Changeover, part * Rated_kg_s, 2000);
+            supply.At(feed, Sea_Pa);
+            SupplyPoint again = supply.At(feed, Sea_Pa);
+            if (!again.IsFull || again.Reserve_kg_s <= 0) return;
+            double halved_Pa = BetweenByHalving_Pa(stages, supply.Demand_kg_s, feed, Sea_Pa);
+            Assert.Equal(stages.Reserve_kg_s(feed, halved_Pa, Sea_Pa), again.Reserve_kg_s, 1e-11 * supply.Demand_kg_s);
+        }, iter: 1000);
 }

@@ -292,4 +292,45 @@ public class GasSupplyTests
                 supply.Set(one, false);
             }
         }, iter: 1000);
+
+    [Fact]
+    public void Shut_valves_are_given_all_they_take_by_a_cylinder_without_pressure_too()
+    {
+        GasSupply shut = new(Regulator, [new GasLoad(1e-4, 2400)]);
+        Assert.Equal((0.0, true), (shut.At(95_000, Sea_Pa, 250).Flow_kg_s, shut.At(95_000, Sea_Pa, 250).IsFull));
+    }
+
+    [Fact]
+    public void A_cylinder_at_the_pressure_of_the_air_gives_nothing()
+        => Assert.Equal(new SupplyPoint(0, 0), Open(new GasLoad(1e-4, 2400)).At(Sea_Pa, Sea_Pa, 250));
+
+    // Whether all is given is decided by whether the pressure reaches the full one, so the whole demand has exactly that.
+    [Fact]
+    public void The_whole_demand_is_taken_at_exactly_the_highest_full_pressure_and_the_next_smaller_flow_hardly_below()
+        => Loads.Sample(loads =>
+        {
+            GasSupply supply = Open(loads);
+            double full_Pa = loads.Max(l => l.FullPressure_Pa);
+            Assert.Equal(full_Pa, supply.DeliveryAtFlow_Pa(supply.Demand_kg_s));
+            double flow_kg_s = supply.Demand_kg_s;
+            for (int i = 0; i < 4; i++)
+            {
+                flow_kg_s = Math.BitDecrement(flow_kg_s);
+                Assert.Equal(full_Pa, supply.DeliveryAtFlow_Pa(flow_kg_s), 1e-9 * full_Pa);
+            }
+        }, iter: 3000);
+
+    // A cylinder that gives all high up against thin air does not in the valley.
+    [Fact]
+    public void A_kept_solution_is_not_taken_for_another_height()
+        => Gen.Select(Loads, Gen.Double[0.01, 1], Gen.Bool).Sample((loads, part, down) =>
+        {
+            (double before_Pa, double after_Pa) = down ? (70_000.0, 100_000.0) : (100_000.0, 70_000.0);
+            GasSupply kept = Open(loads), anew = Open(loads);
+            kept.At(200_000, before_Pa, 260);
+            double cylinder_Pa = after_Pa + 60_000 * part;
+            SupplyPoint now = kept.At(cylinder_Pa, after_Pa, 260), first = anew.At(cylinder_Pa, after_Pa, 260);
+            Assert.Equal(first.IsFull, now.IsFull);
+            Assert.Equal(first.Flow_kg_s, now.Flow_kg_s, 1e-6 * kept.Demand_kg_s);
+        }, iter: 1000);
 }

@@ -73,7 +73,7 @@ public class RegulatorLossTests
             if (double.IsInfinity(end_Pa)) return;
             double squared = (Math.Pow(rated_Pa + 2 * Psi_Pa, 2) - rated_Pa * rated_Pa) * part * part * gas_K / RatingGas_K;
             double inlet_Pa = Math.Sqrt(end_Pa * end_Pa + squared);
-            Assert.Equal(1, Pigtail.SufficientInlet_Pa(flow_kg_s, delivery_Pa, air_Pa, gas_K) / inlet_Pa, 1e-9);
+            Assert.Equal(1, Pigtail.SufficientInlet_Pa(flow_kg_s, delivery_Pa, air_Pa, gas_K) / inlet_Pa, 1e-13);
             Assert.Equal(1, Flow_kg_s(Pigtail, delivery_Pa, inlet_Pa - air_Pa, air_Pa, gas_K) / flow_kg_s, 2e-4);
         }, iter: 2000);
 
@@ -113,6 +113,32 @@ public class RegulatorLossTests
         }, iter: 2000);
 
     [Fact]
+    public void A_hose_loses_what_it_is_said_to_at_the_rated_flow_and_a_quarter_at_half_of_it()
+    {
+        TwoStageRegulator hose = new(Plate with { HoseLoss_Pa = 120 }, HeatingValue_J_kg);
+        Assert.Equal(120, hose.HoseLoss_Pa(Rated_kg_s), 1e-9);
+        Assert.Equal(30, hose.HoseLoss_Pa(0.5 * Rated_kg_s), 1e-9);
+    }
+
+    // A hose so long that what it loses decides whether all is given, and pressures about the one that just suffices.
+    [Fact]
+    public void A_supply_behind_a_long_hose_stops_giving_all_at_the_inlet_that_just_suffices()
+    {
+        TwoStageRegulator hose = new(Plate with { HoseLoss_Pa = 700 }, HeatingValue_J_kg);
+        for (double part = 0.7; part < 0.95; part += 0.05)
+        {
+            double demand_kg_s = part * Rated_kg_s, least_Pa = hose.SufficientInlet_Pa(demand_kg_s, 2000, Sea_Pa, 260);
+            GasSupply supply = new(hose, [new GasLoad(demand_kg_s, 2000)]);
+            supply.Set(0, true);
+            for (double over = 1.019; over > 0.97; over -= 0.002)
+            {
+                supply.At(new FeedPressures(1.03 * least_Pa, 0, 260), Sea_Pa);
+                Assert.Equal(over > 1, supply.At(new FeedPressures(over * least_Pa, 0, 260), Sea_Pa).IsFull);
+            }
+        }
+    }
+
+    [Fact]
     public void No_flow_needs_only_the_delivery_pressure()
         => Assert.Equal(Sea_Pa + 2000, Hose.SufficientInlet_Pa(0, 2000, Sea_Pa, 250));
 
@@ -146,11 +172,12 @@ public class RegulatorLossTests
     [Fact]
     public void A_plate_without_figures_is_that_of_160_000_Btu_an_hour_at_11_inches()
     {
-        Assert.Equal(46_891, Plate.RatedFlow_W, 1.0);
-        Assert.Equal(206_843, Plate.RatedInlet_Pa, 1.0);
-        Assert.Equal(2740, Plate.SetPoint_Pa, 1.0);
-        Assert.Equal(274, Plate.Droop_Pa, 0.1);
-        Assert.Equal(68_948, Plate.Intermediate_Pa, 1.0);
-        Assert.Equal(10_342, Plate.IntermediateDroop_Pa, 1.0);
+        RegulatorSpecification plate = new();
+        Assert.Equal(46_891, plate.RatedFlow_W, 1.0);
+        Assert.Equal(206_843, plate.RatedInlet_Pa, 1.0);
+        Assert.Equal(2740, plate.SetPoint_Pa, 1.0);
+        Assert.Equal(274, plate.Droop_Pa, 0.1);
+        Assert.Equal(68_948, plate.Intermediate_Pa, 1.0);
+        Assert.Equal(10_342, plate.IntermediateDroop_Pa, 1.0);
     }
 }

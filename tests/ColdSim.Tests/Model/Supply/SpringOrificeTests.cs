@@ -62,9 +62,12 @@ public class SpringOrificeTests
 
     [Fact]
     public void A_pigtail_costs_squared_pressure_by_the_squared_flow_choked_or_not_and_partly_open()
-        => Gen.Select(Gen.Double[1_000, 600_000], Gen.Double[0, 59_000], Gen.Double[500, 100_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((gauge_Pa, behind_Pa, loss_Pa, air_Pa, gas_K) =>
+        => Gen.Select(
+            Gen.Double[1_000, 600_000], Gen.Double[0, 59_000], Gen.Double[500, 900_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310])
+        .Sample((gauge_Pa, behind_Pa, loss_Pa, air_Pa, gas_K) =>
         {
-            double inlet_Pa = air_Pa + gauge_Pa, outlet_Pa = air_Pa + behind_Pa, flow_kg_s = Stage(loss_Pa: loss_Pa).Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K);
+            double inlet_Pa = air_Pa + gauge_Pa, outlet_Pa = air_Pa + behind_Pa;
+            double flow_kg_s = Stage(loss_Pa: loss_Pa).Flow_kg_s(inlet_Pa, outlet_Pa, air_Pa, gas_K);
             if (inlet_Pa <= outlet_Pa)
             {
                 Assert.Equal(0, flow_kg_s);
@@ -124,5 +127,57 @@ public class SpringOrificeTests
         Assert.Equal(Rated_kg_s, Stage().WideOpen_kg_s(Inlet_Pa, Sea_Pa + 55_000, RatingGas_K), 1e-15);
         Assert.Equal(0.5 * Rated_kg_s, Stage().WideOpen_kg_s(0.5 * Inlet_Pa, 100_000, RatingGas_K), 1e-15);
         Assert.Equal(0, Stage().WideOpen_kg_s(100_000, 100_000, RatingGas_K));
+    }
+
+    // Flow and squared loss both go with the squared end pressure: end² (1 + k c²) = inlet², c the flow per end pressure.
+    [Fact]
+    public void What_passes_at_the_speed_of_sound_behind_a_pigtail_has_a_closed_form()
+    {
+        for (double loss_Pa = 2000; loss_Pa < 80_000; loss_Pa *= 1.3)
+        {
+            for (double behind_Pa = 1000; behind_Pa < 59_000; behind_Pa += 1900)
+            {
+                double inlet_Pa = 500_000 + 3 * behind_Pa, gas_K = 220 + 1e-3 * behind_Pa;
+                double open_frac = Math.Min(1, (60_000 - behind_Pa) / 20_000);
+                double perPressure = open_frac * Rated_kg_s / Inlet_Pa * Math.Sqrt(RatingGas_K / gas_K);
+                double flow_kg_s = perPressure * inlet_Pa / Math.Sqrt(1 + SquaredLoss_Pa2(loss_Pa, perPressure, gas_K));
+                Assert.Equal(1, Stage(loss_Pa: loss_Pa).Flow_kg_s(inlet_Pa, Sea_Pa + behind_Pa, Sea_Pa, gas_K) / flow_kg_s, 1e-14);
+            }
+        }
+    }
+
+    [Fact]
+    public void Wide_open_and_slower_than_sound_the_outlet_is_found_to_many_digits()
+        => Gen.Select(Gen.Double[0, 39_900], Gen.Double[0.7, 0.999], Gen.Double[65_000, 104_000], Gen.Double[220, 310])
+        .Sample((behind_Pa, ratio, air_Pa, gas_K) =>
+        {
+            double inlet_Pa = (air_Pa + behind_Pa) / ratio, flow_kg_s = Stage().Flow_kg_s(inlet_Pa, air_Pa + behind_Pa, air_Pa, gas_K);
+            Assert.Equal(behind_Pa, Stage().Outlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K), 1e-5);
+        }, iter: 2000);
+
+    // An inlet about lock-up: the orifice's flow falls to nothing within the spring's band.
+    [Fact]
+    public void The_outlet_is_found_also_where_the_inlet_is_hardly_above_it()
+    {
+        for (double gauge_Pa = 40_000; gauge_Pa < 64_000; gauge_Pa += 250)
+        {
+            for (double part = 0.002; part < 1; part *= 1.15)
+            {
+                SpringOrifice stage = Stage();
+                double inlet_Pa = Sea_Pa + gauge_Pa, flow_kg_s = part * stage.Flow_kg_s(inlet_Pa, Sea_Pa, Sea_Pa, 260);
+                double outlet_Pa = Sea_Pa + stage.Outlet_Pa(flow_kg_s, inlet_Pa, Sea_Pa, 260);
+                double less_kg_s = stage.Flow_kg_s(inlet_Pa, outlet_Pa + 25, Sea_Pa, 260);
+                double more_kg_s = stage.Flow_kg_s(inlet_Pa, outlet_Pa - 25, Sea_Pa, 260);
+                Assert.InRange(flow_kg_s, less_kg_s, more_kg_s);
+            }
+        }
+    }
+
+    [Fact]
+    public void The_most_that_it_passes_has_an_outlet_and_a_least_inlet()
+    {
+        double most_kg_s = Stage().Flow_kg_s(Inlet_Pa, Sea_Pa, Sea_Pa, 260);
+        Assert.InRange(Stage().Outlet_Pa(most_kg_s, Inlet_Pa, Sea_Pa, 260), 0, 40_000);
+        Assert.Equal(Inlet_Pa, Stage().LeastInlet_Pa(most_kg_s, Sea_Pa, Sea_Pa, 260, Inlet_Pa));
     }
 }

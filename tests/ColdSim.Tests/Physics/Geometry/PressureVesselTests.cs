@@ -36,6 +36,48 @@ public class PressureVesselTests
             return Math.Abs((vessel.VolumeAtLevel_m3(vessel.LiquidLevel_m(volume)) / volume) - 1) < 1e-9;
         }, iter: 1_000);
 
+    // A cap of a 2:1 head with radius r and relative height s holds π/6 r³ s² (3 - s); between the heads the section is π r².
+    [Fact]
+    public void Level_and_volume_of_an_upright_cylinder_are_those_of_its_head_its_body_and_its_other_head()
+    {
+        const double r = 0.15, straight = 0.4, depth = 0.075, head = Math.PI / 3 * r * r * r, section = Math.PI * r * r;
+        UprightCylinder v = new(2 * head + section * straight, 2 * r);
+        for (double s = 0.01; s < 1; s += 0.07)
+        {
+            double cap = Math.PI / 6 * r * r * r * s * s * (3 - s);
+            (double Level, double Volume)[] pairs =
+            [
+                (s * depth, cap),
+                (depth + s * straight, head + section * s * straight),
+                (2 * depth + straight - s * depth, v.Volume_m3 - cap),
+            ];
+            foreach ((double level, double volume) in pairs)
+            {
+                Assert.Equal(volume, v.VolumeAtLevel_m3(level), 1e-14);
+                Assert.Equal(level, v.LiquidLevel_m(volume), 1e-13);
+            }
+        }
+
+        Assert.Equal((0.0, 0.0), (v.VolumeAtLevel_m3(-0.01), v.LiquidLevel_m(-1e-6)));
+        Assert.Equal((v.Volume_m3, v.FullLevel_m), (v.VolumeAtLevel_m3(v.FullLevel_m + 0.01), v.LiquidLevel_m(v.Volume_m3 + 1e-6)));
+    }
+
+    // From tanks that are nearly all head to a long tube, from a trace to nearly full.
+    [Fact]
+    public void Level_of_a_lying_tank_keeps_its_digits_at_every_fill()
+    {
+        foreach (double times in (double[])[1.001, 1.03, 1.5, 12])
+        {
+            HorizontalTank v = new(times * Math.PI * 0.4 * 0.4 * 0.4 / 12, 0.4);
+            for (double share = 1e-10; share < 0.5; share *= 1.7)
+            {
+                double volume = share * v.Volume_m3, level = v.LiquidLevel_m(volume);
+                Assert.Equal(1, v.VolumeAtLevel_m3(level) / volume, 1e-11);
+                Assert.Equal(v.FullLevel_m - level, v.LiquidLevel_m(v.Volume_m3 - volume), 1e-9);
+            }
+        }
+    }
+
     [Fact]
     public void Level_never_falls_as_volume_rises()
         => Gen.Select(Vessels, Gen.Double[0, 1], Gen.Double[1e-9, 0.01]).Sample((vessel, fill, more) =>
