@@ -5,6 +5,7 @@ using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Explain;
 using ColdSim.Planning.Nights;
+using ColdSim.Planning.Sensitivity;
 
 namespace ColdSim.App.Commands;
 
@@ -33,7 +34,7 @@ internal static class ExplainCommand
         command.SetWork(host, Question, units, json, length);
         return command;
 
-        CommandWork<Advised<Explanation>> Question(ParseResult parsed)
+        CommandWork<ExplainedRun> Question(ParseResult parsed)
         {
             string path = parsed.GetRequiredValue(file);
             Scenario scenario = StartedScenario.Read(path, parsed, log, parsed.UnitStyle(units), host).Scenario;
@@ -41,10 +42,10 @@ internal static class ExplainCommand
             bool advise = length.WantsAdvice(parsed, json) && time is null;
             return new()
             {
-                Answer = (done, cancel) => WithGuesses(Explain(scenario, parsed.UnitStyle(units), time, done, cancel), advise, cancel),
+                Answer = (done, cancel) => WithAdvice(Explain(scenario, parsed.UnitStyle(units), time, done, cancel), advise, cancel),
                 Progress = done => $", {done} runs done",
                 Ledgers = new("this explanation", _ => []),
-                OnScreen = (e, to) => ExplainAnswer.Of(e.Of, e.Guesses, to),
+                OnScreen = (e, to) => ExplainAnswer.Of(e.Of, e.Guesses, e.BelowMinimum, to),
                 Text = (e, to) => to.Write(ExplainText.Sections(e.Of, to.Units, Cautions.Short)),
                 BesideJson = e => ScenarioFile.Assumed(e.Of.Report.Scenario),
                 Json = (e, stream) => JsonReport.Write(e.Of, stream),
@@ -52,8 +53,14 @@ internal static class ExplainCommand
         }
     }
 
-    private static Advised<Explanation> WithGuesses(Explanation explanation, bool advise, CancellationToken cancel)
-        => Advised.With(explanation, advise, explanation.Report.Scenario, explanation.Report.Summary, cancel);
+    // What a run's answer hangs on takes further runs, which a document does not need.
+    private sealed record ExplainedRun(Explanation Of, IReadOnlyList<InputEffect> Guesses, MinimumInletEffect? BelowMinimum);
+
+    private static ExplainedRun WithAdvice(Explanation explanation, bool advise, CancellationToken cancel)
+    {
+        (_, IReadOnlyList<InputEffect> guesses) = Advised.With(explanation, advise, explanation.Report.Scenario, explanation.Report.Summary, cancel);
+        return new ExplainedRun(explanation, guesses, advise ? MinimumInletEffect.Of(explanation.Report, cancel) : null);
+    }
 
     private static Explanation Explain(Scenario scenario, UnitStyle units, DateTimeOffset? at, IProgress<int> done, CancellationToken cancel)
     {

@@ -10,12 +10,14 @@ internal static class ExplainAnswer
     /// <summary>The answer.</summary>
     /// <param name="explanation">What was found.</param>
     /// <param name="guesses">What it hangs on.</param>
+    /// <param name="belowMinimum">What hangs on the gas below the regulator's minimum inlet; null where nothing does.</param>
     /// <param name="units">The units to print.</param>
-    public static Answer Of(Explanation explanation, IReadOnlyList<InputEffect> guesses, UnitStyle units)
+    public static Answer Of(Explanation explanation, IReadOnlyList<InputEffect> guesses, MinimumInletEffect? belowMinimum, UnitStyle units)
     {
         string state = ExplainText.Sentence(explanation, units);
         bool fails = explanation.Failed is not null;
-        Answer nights = NightsAnswer.Of(explanation.Report, new RunAdvice(fails && !explanation.AtTime ? explanation : null, explanation.Plan, guesses), units);
+        RunAdvice advice = new(fails && !explanation.AtTime ? explanation : null, explanation.Plan, guesses) { BelowMinimum = belowMinimum };
+        Answer nights = NightsAnswer.Of(explanation.Report, advice, units);
         if (!fails || explanation.AtTime)
         {
             return nights with

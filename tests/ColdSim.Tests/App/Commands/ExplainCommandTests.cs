@@ -27,6 +27,21 @@ public class ExplainCommandTests
     }
 
     [Fact]
+    public void What_hangs_on_gas_below_the_minimum_inlet_is_said_as_run_says_it()
+    {
+        Shell explain = new(), run = new();
+        Assert.Equal(0, explain.Run("explain", Shell.ColdSnap, "--full", "--at", "03:00"));
+        Assert.DoesNotContain("minimum inlet", Joined(explain), StringComparison.Ordinal);
+        Assert.Equal(0, explain.Run("explain", Shell.ColdSnap));
+        Assert.Equal(0, run.Run("run", Shell.ColdSnap));
+        const string Said = "This counts on gas below the regulator's minimum inlet";
+        string sentence = Joined(run)[Joined(run).IndexOf(Said, StringComparison.Ordinal)..];
+        Assert.Contains(sentence[..sentence.IndexOf(". ", StringComparison.Ordinal)], Joined(explain), StringComparison.Ordinal);
+
+        static string Joined(Shell shell) => shell.Out.ReplaceLineEndings(" ");
+    }
+
+    [Fact]
     public void Runs_are_counted_on_standard_error_only()
     {
         Shell shell = new() { Terminal = true, Clock = new HastyClock() };
