@@ -19,7 +19,7 @@ internal static class ReportCommand
             "Write a run as one page with pictures, to send or to print.",
             "coldsim report trip.toml",
             "coldsim report trip.toml --out trip.html --with limits,chance",
-            "coldsim report trip.toml --with diagnose --page a4",
+            "coldsim report trip.toml --with gauges,diagnose --page a4",
             "coldsim report trip.toml --only limits --page a5 --out door.html",
             "coldsim report trip.toml --svg pictures",
             "coldsim report trip.toml --format md --out trip.md --units si")
@@ -49,6 +49,7 @@ internal static class ReportCommand
                 WithLimits = extras.Contains(ReportOptions.Limits),
                 Members = extras.Contains(ReportOptions.Chance) ? o.MembersOf(parsed) : null,
                 WithPurchases = extras.Contains(ReportOptions.Buy),
+                WithGauges = extras.Contains(ReportOptions.Gauges),
                 WithNoHeat = extras.Contains(ReportOptions.Diagnose),
             };
             return card ? Run(Card(work, files, chart => DoorCard.Of(chart, units, origin, paper)))

@@ -10,9 +10,9 @@ internal sealed class ReportOptions
     private const int UsualMembers = 200, MostMembers = 10_000;
 
     /// <summary>What may be asked for beside the run.</summary>
-    public const string Limits = "limits", Chance = "chance", Buy = "buy", Diagnose = "diagnose";
+    public const string Limits = "limits", Chance = "chance", Buy = "buy", Diagnose = "diagnose", Gauges = "gauges";
 
-    private static readonly string[] Extras = [Limits, Chance, Buy, Diagnose];
+    private static readonly string[] Extras = [Limits, Chance, Buy, Diagnose, Gauges];
 
     public Argument<string> File { get; } = CommonOptions.File("Scenario file.");
 
@@ -27,8 +27,8 @@ internal sealed class ReportOptions
     public Option<string?> With { get; } = new("--with")
     {
         HelpName = "LIST",
-        Description = "Also any of limits, chance, buy and diagnose, with a comma between; the first three take further runs.",
-        CompletionSources = { Limits, Chance, Buy, Diagnose, "limits,chance" },
+        Description = "Also any of limits, chance, buy, diagnose and gauges, with a comma between; the first three take further runs.",
+        CompletionSources = { Limits, Chance, Buy, Diagnose, Gauges, "limits,chance" },
     };
 
     public Option<string> Only { get; } = CommonOptions.Choice(

@@ -3,6 +3,7 @@ using ColdSim.App.Text.Reports;
 using ColdSim.Planning;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Purchases;
 using ColdSim.Planning.Trips;
@@ -25,6 +26,9 @@ internal sealed class ReportWork(StartedScenario started, UnitStyle units)
     /// <summary>Whether set-ups that can be bought are compared.</summary>
     public bool WithPurchases { get; init; }
 
+    /// <summary>Whether it says what the cylinders' instruments should show.</summary>
+    public bool WithGauges { get; init; }
+
     /// <summary>Whether it says what to look at if the furnace will not light.</summary>
     public bool WithNoHeat { get; init; }
 
@@ -41,6 +45,7 @@ internal sealed class ReportWork(StartedScenario started, UnitStyle units)
             Options = started.Options.Count == 0 ? null : Comparison.Of(scenario, started.Options, done, cancel: cancel),
             Limits = WithLimits ? Limits(done, cancel) : null,
             Purchases = WithPurchases ? Purchases(AsWritten, done, cancel) : null,
+            Gauges = WithGauges ? ExpectedReadings.Of(run.Report, at: null, cylinder: null) : null,
             NoHeat = WithNoHeat ? NoHeatContents.Of(run.Report) : null,
             Chance = Members is { } members ? ChanceRun.Of(scenario, [], members, Seed, done, cancel: cancel) : null,
         };

@@ -17,6 +17,8 @@ internal enum UnitSystem
 /// <summary>Turns SI numbers into what a person reads, in one unit system; the same words everywhere.</summary>
 internal sealed class UnitStyle(UnitSystem system)
 {
+    private const string BelowAir = "below air";
+
     public static UnitStyle Us { get; } = new(UnitSystem.Us);
 
     public static UnitStyle Si { get; } = new(UnitSystem.Si);
@@ -88,7 +90,18 @@ internal sealed class UnitStyle(UnitSystem system)
     /// <summary>A mass for a row that names its unit once.</summary>
     public string MassNumber(double kg) => Number(MassIn(kg), IsUs ? 1 : 2);
 
-    public string Pressure(double pa) => $"{Number(PressureIn(pa), IsUs ? 1 : 0)} {PressureUnit}";
+    public string Pressure(double pa) => $"{PressureNumber(pa)} {PressureUnit}";
+
+    /// <summary>A pressure for a row that names its unit once.</summary>
+    public string PressureNumber(double pa) => Number(PressureIn(pa), IsUs ? 1 : 0);
+
+    /// <summary>A gauge pressure for a row that names its unit once: liquid below its boiling point makes less than the air's, which no
+    /// cylinder's gauge shows as a number.</summary>
+    public string GaugePressureNumber(double pa) => PressureNumber(pa) is var number && number.StartsWith('-') ? BelowAir : number;
+
+    /// <summary>A gauge pressure in a sentence, such as "12.1 psi" or "pressure below air".</summary>
+    public string GaugePressure(double pa) => GaugePressureNumber(pa) is var number && number == BelowAir ? $"pressure {BelowAir}"
+        : $"{number} {PressureUnit}";
 
     public string Delivery(double pa) => $"{Number(DeliveryIn(pa), 1)} {DeliveryUnit}";
 

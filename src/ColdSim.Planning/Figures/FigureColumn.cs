@@ -166,6 +166,9 @@ public enum Display
     /// <summary>A span in whole microseconds.</summary>
     Microseconds,
 
+    /// <summary>A gauge pressure, with words where it is below the pressure of the air.</summary>
+    GaugePressure,
+
     /// <summary>A text that is cut where it is long.</summary>
     ShortText,
 

@@ -28,7 +28,7 @@ internal static class ExpectedFigures
             .InTable(ReportTable.Expected, "frost's edge, {unit}", Display.OneDecimal),
         Instrument.Quantity("pressure_kpa_gauge", r => r.IsLiquidFull ? null : r.Gauge, PressureUnit.Kilopascal,
             "a gauge at the cylinder", canBeAbsent: true)
-            .InTable(ReportTable.Expected, "pressure, {unit}"),
+            .InTable(ReportTable.Expected, "pressure, {unit}", Display.GaugePressure),
         Instrument.Quantity("liquid_c", r => r.Liquid, TemperatureUnit.DegreeCelsius, "the liquid")
             .InTable(ReportTable.Expected, "liquid, {unit}", Display.WholeDegrees),
         Instrument.Quantity("wall_below_c", r => r.WallBelow, TemperatureUnit.DegreeCelsius,

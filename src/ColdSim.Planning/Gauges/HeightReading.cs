@@ -18,8 +18,11 @@ internal sealed class HeightReading : GaugeReading
     /// <summary>Temperature and tilt.</summary>
     public required LevelInputs Level { get; init; }
 
+    /// <summary>Why a cold level reads low, as a sentence.</summary>
+    public const string WhyColdReadsLow = "A level is not an amount: cold liquid is denser, so the same gas reads lower.";
+
     /// <inheritdoc/>
-    public override IReadOnlyList<string> Cautions => ["A level is not an amount: cold liquid is denser, so the same gas reads lower."];
+    public override IReadOnlyList<string> Cautions => [WhyColdReadsLow];
 
     /// <inheritdoc/>
     public override IReadOnlyList<StatedError> Inputs(GaugedCylinder cylinder)

@@ -25,7 +25,7 @@ internal static class GaugePanel
     {
         ExpectedReadings expected = ExpectedReadings.Of(view.Report, view.Time, null);
         IEnumerable<string> others = expected.Cylinders.Where(c => c.Place != expected.Chosen.Place).Select(c => ExpectedTable.Brief(c, view.Units));
-        string title = ExpectedTable.Title(expected.Chosen, expected, view.Units);
+        string title = $"{ExpectedTable.Title(expected.Chosen, expected, view.Units)}:";
         IReadOnlyList<string> table = ExpectedTable.Lines(expected.Chosen, expected, view.Units);
         return others.Prepend(title).Concat(table).Select(CellText.SingleWidth);
     }

@@ -73,7 +73,7 @@ internal static class ExpectedAnswer
         AnswerRow[] rows = [.. lines.Skip(1).Select((line, i) => new AnswerRow(line, -i))];
         return new([lines[0]], rows, hidden => $"{hidden.Count} more with --full.")
         {
-            Title = ExpectedTable.Title(expected.Chosen, expected, units),
+            Title = $"{ExpectedTable.Title(expected.Chosen, expected, units)}:",
             Most = MostRows,
         };
     }

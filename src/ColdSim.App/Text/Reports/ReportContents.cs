@@ -2,6 +2,7 @@ using System.Globalization;
 using ColdSim.Planning.Advice;
 using ColdSim.Planning.Compare;
 using ColdSim.Planning.Ensemble;
+using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Limits;
 using ColdSim.Planning.Measurements;
 using ColdSim.Planning.Nights;
@@ -32,6 +33,9 @@ internal sealed record ReportContents(RunReport Run, RunAdvice? Advice)
 
     /// <summary>Set-ups that can be bought; null where they were not asked for.</summary>
     public PurchaseReport? Purchases { get; init; }
+
+    /// <summary>What the cylinders' instruments should show; null where it was not asked for.</summary>
+    public ExpectedReadings? Gauges { get; init; }
 
     /// <summary>What to look at if the furnace will not light; null where it was not asked for.</summary>
     public NoHeatContents? NoHeat { get; init; }

@@ -21,6 +21,8 @@ internal static class WholeReport
             sections.Add(ChanceSection.Of(chance, units));
         if (contents.Purchases is { } purchases)
             sections.Add(PurchasesSection.Of(purchases, units));
+        if (contents.Gauges is { } gauges)
+            sections.Add(GaugesSection.Of(gauges, units));
         if (contents.NoHeat is { } noHeat)
             sections.Add(NoHeatSection.Of(noHeat, units));
         sections.AddRange(RigTables.Of(contents.Run, units));

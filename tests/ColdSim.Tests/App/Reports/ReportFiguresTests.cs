@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Xml.Linq;
+using ColdSim.Planning.Figures;
+using ColdSim.Planning.Gauges;
 using ColdSim.Tests.App.Commands;
 using ColdSim.Tests.Files;
 using Xunit;
@@ -74,6 +76,65 @@ public class ReportFiguresTests
         for (int i = 0; i < states.Length; i++)
             Assert.InRange(double.Parse(states[i]["wall, °F"], CultureInfo.InvariantCulture) - Fahrenheit(expected[i].GetProperty("wall_c")), -6, 6);
     }
+
+    [Fact]
+    [Trait("Category", "Slow")]
+    public void What_the_gauges_should_show_is_that_of_JSON()
+    {
+        const string demo = "changeover.toml";
+        ReportPage page = ReportPage.Of(demo, "--with", "gauges");
+        JsonElement expect = Json(["gauge", "expect"], demo), assumed = expect.GetProperty("echo_assumes_c");
+        JsonElement[] cylinders = [.. expect.GetProperty("cylinders").EnumerateArray()];
+        XElement section = page.Sections.Single(s => (string?)s.Attribute("id") == "gauges");
+        XElement[] tables = [.. section.Descendants("table")];
+        Assert.Equal(2, tables.Length);
+        Assert.Equal(cylinders.Length, tables.Length);
+        Assert.Contains(expect.GetProperty("at").GetDateTimeOffset().ToString("ddd dd MMM HH:mm", CultureInfo.InvariantCulture), section.Value, StringComparison.Ordinal);
+        Assert.Contains("cold liquid is denser, so the same gas reads lower", section.Value, StringComparison.Ordinal);
+        Assert.Contains("Caution: read it outside", section.Value, StringComparison.Ordinal);
+        for (int i = 0; i < tables.Length; i++)
+        {
+            string caption = tables[i].Element("caption")!.Value;
+            Assert.StartsWith(cylinders[i].GetProperty("name").GetString()!, caption, StringComparison.Ordinal);
+            Assert.Contains($"tare {Pounds(cylinders[i].GetProperty("tare_kg"))} lb", caption, StringComparison.Ordinal);
+            Dictionary<string, string>[] rows = [.. page.Table(caption)];
+            int shown = 0;
+            foreach (Figure<InstrumentReadings> figure in ExpectedFigures.Instruments.Where(f => f.Columns.Count > 0))
+            {
+                string instrument = figure.Columns[0].Heading.Replace("{assumed}", Degrees(assumed) + " °F", StringComparison.Ordinal);
+                string[] cells = [.. new[] { "then", "warmed" }.Select(s => Instrument(figure.Key, cylinders[i].GetProperty(s).GetProperty(figure.Key)))];
+                if (cells.All(c => c == "-"))
+                    continue;
+                Dictionary<string, string> row = rows.Single(r => r["instrument"] == instrument.Replace("{unit}", UnitOf(figure.Key), StringComparison.Ordinal));
+                Assert.Equal(cells, row.Values.Skip(1));
+                shown++;
+            }
+
+            Assert.Equal(shown, rows.Length);
+            Assert.InRange(shown, 17, 18);
+        }
+    }
+
+    // By the unit that ends the key, not by what formats the page.
+    private static string Instrument(string key, JsonElement value) => value.ValueKind == JsonValueKind.Null ? "-" : UnitOf(key) switch
+    {
+        "°F" => Degrees(value),
+        "psi" => Psi(value),
+        "in" => Fixed(value.GetDouble() / 0.0254, 1),
+        "lb" => key == "frost_kg" ? Fixed(value.GetDouble() / 0.45359237, 2) : Pounds(value),
+        "µs" => Fixed(value.GetDouble(), 0),
+        _ => Fixed(100 * value.GetDouble(), 0),
+    };
+
+    private static string UnitOf(string key) => key switch
+    {
+        _ when key.EndsWith("_c", StringComparison.Ordinal) => "°F",
+        _ when key.EndsWith("_kpa_gauge", StringComparison.Ordinal) => "psi",
+        _ when key.EndsWith("_m", StringComparison.Ordinal) => "in",
+        _ when key.EndsWith("_kg", StringComparison.Ordinal) => "lb",
+        _ when key.EndsWith("_us", StringComparison.Ordinal) => "µs",
+        _ => "%",
+    };
 
     private static void Check(string demo)
     {
@@ -164,10 +225,12 @@ public class ReportFiguresTests
         }
     }
 
-    private static JsonElement Json(string command, string demo, params string[] more)
+    private static JsonElement Json(string command, string demo, params string[] more) => Json([command], demo, more);
+
+    private static JsonElement Json(string[] command, string demo, params string[] more)
     {
         Shell shell = new();
-        Assert.True(shell.Run([command, Shell.Demo(demo), "--json", .. more]) == 0, shell.Error);
+        Assert.True(shell.Run([.. command, Shell.Demo(demo), "--json", .. more]) == 0, shell.Error);
         using JsonDocument document = JsonDocument.Parse(shell.Out);
         return document.RootElement.Clone();
     }

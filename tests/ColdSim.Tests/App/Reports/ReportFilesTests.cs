@@ -78,7 +78,7 @@ public sealed class ReportFilesTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--with takes limits, chance, buy, diagnose", "--with", "limit")]
+    [InlineData("--with takes limits, chance, buy, diagnose, gauges", "--with", "limit")]
     [InlineData("--with and --only do not go together", "--with", "limits", "--only", "limits")]
     [InlineData("--members goes with --with chance", "--members", "10")]
     [InlineData("there is no folder", "--out", "nowhere/at/all.html")]
