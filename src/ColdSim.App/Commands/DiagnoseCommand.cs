@@ -81,7 +81,8 @@ internal static class DiagnoseCommand
         SignReader input = new(given, rig);
         DiagnosisQuestion question = input.Question();
         return input.Faults.Count == 0 ? question
-            : throw CommandFault.Input([.. input.Faults.Distinct().Select(f => $"coldsim: --{f.Name}: {f.What}"), "See 'coldsim diagnose --help'."]);
+            : throw CommandFault.Input(
+                [.. input.Faults.Distinct().Select(f => $"coldsim: --{f.Name}: {f.What}"), "See 'coldsim diagnose --help'."]);
     }
 
     private static Scenario? Rig(string? file, Dictionary<string, string> given, Host host)

@@ -86,9 +86,12 @@ internal static class DiagnosisText
 
         void Add(string side, IEnumerable<Evidence> evidence)
         {
-            string[] parts = [.. evidence.Select(e => FormattableString.Invariant($"{DiagnosisWords.Of(e, report.Question, units)} (×{e.Weight:0.##})"))];
+            string[] parts = [.. evidence.Select(Weighed)];
             if (parts.Length > 0)
                 lines.AddRange(Wrap.Lines($"{side}: {string.Join("; ", parts)}", first: "  ", rest: "    "));
         }
+
+        string Weighed(Evidence e)
+            => FormattableString.Invariant($"{DiagnosisWords.Of(e, report.Question, units)} (×{e.Weight:0.##})");
     }
 }

@@ -55,23 +55,22 @@ internal sealed class SignReader(IReadOnlyDictionary<string, string> given, Scen
         {
             Air_K = Quantity<Temperature>("air", QuantityText.TryParseTemperature, t => t.Kelvins, 213.15, 323.15,
                 "-60 to 50 °C (-76 to 122 °F)"),
-            Left_frac = Left_frac(of.Cylinder),
             Pressure_Pa = Quantity<Pressure>("pressure", QuantityText.TryParsePressure, p => p.Pascals, 0, 2e6, "0 to 20 bar (290 psi)"),
             FrostLine_m = Text("frost-line") == "none" ? 0
                 : Quantity<Length>("frost-line", QuantityText.TryParseLength, l => l.Meters, 0.001, 2, "none, or 1 mm to 2 m"),
         };
-        readings = Wall(readings);
+        readings = Wall(Left(readings, of.Cylinder));
         foreach ((string name, Sign sign) in Words)
             Word(name, sign);
         Did();
-        Volts();
+        double? board_V = Board_V();
         if (rig is not null && rig.Rig.Gas.IsMixed && !_signs.ContainsKey(Sign.Gas))
             _signs[Sign.Gas] = SignStates.Find(Sign.Gas, "mixed")!.Value;
         if (rig is not null || Text("elevation") is not null)
             _signs[Sign.Elevation] = SignStates.OfElevation(of.Elevation_m);
         if (readings.Air_K is null)
             _assumed.Add("air of a winter's night, not known how cold: --air");
-        return new() { Rig = of, Readings = readings, Signs = _signs, Assumptions = _assumed };
+        return new() { Rig = of, Readings = readings, Board_V = board_V, Signs = _signs, Assumptions = _assumed };
     }
 
     private DiagnosisRig Rig()
@@ -100,17 +99,31 @@ internal sealed class SignReader(IReadOnlyDictionary<string, string> given, Scen
         return new() { Furnace_W = furnace_W };
     }
 
-    private double? Left_frac(CylinderSpecification cylinder)
+    private CylinderReadings Left(CylinderReadings readings, CylinderSpecification cylinder)
     {
         double? scale_kg = Mass("scale"), tare_kg = Mass("tare");
         if (tare_kg is not null && scale_kg is null)
             Fault("tare", "goes with --scale");
-        if (Text("left") is not { } text)
-            return scale_kg is null ? null
-                : InRange("scale", Text("scale")!,
-                (scale_kg.Value - (tare_kg ?? Assumed("tare usual for the size", cylinder.Tare_kg))) / cylinder.LegalFill_kg);
-        if (scale_kg is not null)
-            Fault("scale", "give --left or --scale, not both");
+        if (Text("left") is { } text)
+        {
+            if (scale_kg is not null)
+                Fault("scale", "give --left or --scale, not both");
+            return readings with { Left_frac = Left_frac(text, cylinder) };
+        }
+
+        if (scale_kg is not { } shown_kg)
+            return readings;
+        double empty_kg = tare_kg ?? Assumed("tare usual for the size", cylinder.Tare_kg);
+        return readings with
+        {
+            Left_frac = InRange("scale", Text("scale")!, (shown_kg - empty_kg) / cylinder.LegalFill_kg),
+            Scale_kg = shown_kg,
+            Tare_kg = empty_kg,
+        };
+    }
+
+    private double? Left_frac(string text, CylinderSpecification cylinder)
+    {
         if (text.Equals("full", StringComparison.OrdinalIgnoreCase))
             return 1;
         if (text.Equals("empty", StringComparison.OrdinalIgnoreCase))
@@ -166,15 +179,19 @@ internal sealed class SignReader(IReadOnlyDictionary<string, string> given, Scen
         }
     }
 
-    private void Volts()
+    private double? Board_V()
     {
         if (Text("volts") is not { } text)
-            return;
+            return null;
         if (double.TryParse(text.TrimEnd('V', 'v', ' '), NumberStyles.Float, CultureInfo.InvariantCulture, out double volts)
             && volts is >= 0 and <= MostVolts)
+        {
             _signs[Sign.Volts] = SignStates.OfVolts(volts);
-        else
-            Fault("volts", $"'{Quote.Of(text)}' must be 0 to 20 V, such as \"11.2 V\"");
+            return volts;
+        }
+
+        Fault("volts", $"'{Quote.Of(text)}' must be 0 to 20 V, such as \"11.2 V\"");
+        return null;
     }
 
     private double? Mass(string name)

@@ -22,6 +22,12 @@ public sealed record CylinderReadings
     /// <summary>What is left, as a part of the legal filling.</summary>
     public double? Left_frac { get; init; }
 
+    /// <summary>What a scale showed, cylinder and all, where <see cref="Left_frac"/> was weighed. [kg]</summary>
+    public double? Scale_kg { get; init; }
+
+    /// <summary>The empty mass that was taken off it: the stamped one, or what is usual for the size. [kg]</summary>
+    public double? Tare_kg { get; init; }
+
     /// <summary>Gauge pressure. [Pa]</summary>
     public double? Pressure_Pa { get; init; }
 
@@ -52,7 +58,7 @@ public sealed record CylinderReadings
         ArgumentNullException.ThrowIfNull(other);
         return reading switch
         {
-            Reading.Left => this with { Left_frac = other.Left_frac },
+            Reading.Left => this with { Left_frac = other.Left_frac, Scale_kg = other.Scale_kg, Tare_kg = other.Tare_kg },
             Reading.Pressure => this with { Pressure_Pa = other.Pressure_Pa },
             Reading.Wall => this with { Wall_K = other.Wall_K, WallFeel = other.WallFeel },
             _ => this with { FrostLine_m = other.FrostLine_m },

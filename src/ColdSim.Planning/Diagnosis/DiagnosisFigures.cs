@@ -1,5 +1,7 @@
 using ColdSim.Planning.Figures;
+using UnitsNet;
 using UnitsNet.Units;
+using Asked = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Diagnosis.DiagnosisQuestion>;
 using Document = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Diagnosis.DiagnosisReport>;
 using Ranked = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Diagnosis.RankedCause>;
 using State = ColdSim.Planning.Figures.Figure<ColdSim.Planning.Diagnosis.CylinderState>;
@@ -52,9 +54,35 @@ internal static class DiagnosisFigures
     public static WordTable<Reading> Readings { get; } = new WordTable<Reading>()
         .With(Reading.Left, "left").With(Reading.Pressure, "pressure").With(Reading.Wall, "wall").With(Reading.FrostLine, "frost-line");
 
+    /// <summary>The words for how a wall feels, which are those of the option.</summary>
+    public static WordTable<WallFeel> WallFeels { get; } = new WordTable<WallFeel>()
+        .With(WallFeel.Same, "same").With(WallFeel.Colder, "colder").With(WallFeel.MuchColder, "much-colder");
+
     /// <summary>The words for emergencies.</summary>
     public static WordTable<Emergency> Emergencies { get; } = new WordTable<Emergency>()
         .With(Emergency.None, "none").With(Emergency.GasSmell, "gas_smell").With(Emergency.CarbonMonoxide, "carbon_monoxide");
+
+    private static IReadOnlyList<Asked> ReadingFigures { get; } =
+    [
+        Asked.Quantity("air_c", q => q.Readings.Air_K is { } air_K ? SiQuantity.Temperature(air_K) : null, TemperatureUnit.DegreeCelsius,
+            "outside air", canBeAbsent: true),
+        Asked.Quantity("left", q => q.Readings.Left_frac is { } left ? SiQuantity.Ratio(left) : null, RatioUnit.DecimalFraction,
+            "what is left, part of the legal filling; given so, or worked out from a mass or a scale", canBeAbsent: true),
+        Asked.Quantity("scale_kg", q => q.Readings.Scale_kg is { } scale_kg ? SiQuantity.Mass(scale_kg) : null, MassUnit.Kilogram,
+            "what the scale showed, cylinder and all", canBeAbsent: true),
+        Asked.Quantity("tare_kg", q => q.Readings.Tare_kg is { } tare_kg ? SiQuantity.Mass(tare_kg) : null, MassUnit.Kilogram,
+            "the empty mass taken off it; assumed where `assumptions` says so", canBeAbsent: true),
+        Asked.Quantity("pressure_kpa_gauge", q => q.Readings.Pressure_Pa is { } p_Pa ? SiQuantity.Pressure(p_Pa) : null,
+            PressureUnit.Kilopascal, "a gauge at the cylinder", canBeAbsent: true),
+        Asked.Quantity("wall_c", q => q.Readings.Wall_K is { } wall_K ? SiQuantity.Temperature(wall_K) : null,
+            TemperatureUnit.DegreeCelsius, "the cylinder's wall low down, measured", canBeAbsent: true),
+        Asked.Word("wall_feel", q => q.Readings.WallFeel, WallFeels, "the same, felt beside something as cold as the air",
+            canBeAbsent: true),
+        Asked.Quantity("frost_line_m", q => q.Readings.FrostLine_m is { } line_m ? Length.FromMeters(line_m) : null, LengthUnit.Meter,
+            "the frost's edge above the body's lowest point; 0 for no frost", canBeAbsent: true),
+        Asked.Quantity("board_v", q => q.Board_V is { } board_V ? ElectricPotential.FromVolts(board_V) : null, ElectricPotentialUnit.Volt,
+            "voltage at the furnace's board while the fan runs", canBeAbsent: true),
+    ];
 
     private static IReadOnlyList<Weighed> EvidenceFigures { get; } =
     [
@@ -92,8 +120,8 @@ internal static class DiagnosisFigures
         State.Quantity("wall_c", s => SiQuantity.Temperature(s.Liquid_K), TemperatureUnit.DegreeCelsius, "liquid, and wall below its line")
             .InTable(ReportTable.DiagnosisStates, "wall, {unit}", Display.WholeDegrees),
         State.Quantity("pressure_kpa_gauge", s => SiQuantity.Pressure(s.Pressure_Pa), PressureUnit.Kilopascal, "gauge pressure")
-            .InTable(ReportTable.DiagnosisStates, "pressure, {unit}"),
-        State.Quantity("level_m", s => UnitsNet.Length.FromMeters(s.Level_m), LengthUnit.Meter, "height of the liquid")
+            .InTable(ReportTable.DiagnosisStates, "pressure, {unit}", Display.GaugePressure),
+        State.Quantity("level_m", s => Length.FromMeters(s.Level_m), LengthUnit.Meter, "height of the liquid")
             .InTable(ReportTable.DiagnosisStates, "level, {unit}"),
     ];
 
@@ -101,6 +129,7 @@ internal static class DiagnosisFigures
     public static IReadOnlyList<Document> All { get; } =
     [
         Document.Word("emergency", r => r.Question.Emergency, Emergencies, "what comes before any other answer"),
+        Document.Group("readings", r => r.Question, ReadingFigures, "what was measured or felt and given; null for what was not"),
         Document.Rows("causes", r => r.Causes, CauseFigures, "the likeliest first; none in an emergency"),
         Document.Rows("tests", r => r.Tests, TestFigures, "what tells the first two causes apart, the most for its cost first"),
         Document.Quantity("least_kpa_gauge", r => SiQuantity.Pressure(r.Model.Least_Pa), PressureUnit.Kilopascal,

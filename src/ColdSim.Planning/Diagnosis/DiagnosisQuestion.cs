@@ -22,6 +22,10 @@ public sealed record DiagnosisQuestion
     /// <summary>What was read of the cylinder.</summary>
     public CylinderReadings Readings { get; init; } = new();
 
+    /// <summary>Voltage at the furnace's board with its fan running, where it was measured; it is weighed as a state of
+    /// <see cref="Sign.Volts"/>. [V]</summary>
+    public double? Board_V { get; init; }
+
     /// <summary>What was seen and heard: the state of each sign that is known.</summary>
     public IReadOnlyDictionary<Sign, int> Signs { get; init; } = new Dictionary<Sign, int>();
 

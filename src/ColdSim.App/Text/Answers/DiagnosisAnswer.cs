@@ -66,7 +66,8 @@ internal static class DiagnosisAnswer
             Consequences = DiagnosisText.Expected(report, units) is { } expected ? [expected] : [],
             Why = Why(first, report, units),
             ToDo = report.Tests.Count > 0
-                ? $"Test next: {DiagnosisWords.ToDoWithOption(report.Tests[0])} It tells \"{DiagnosisFigures.Causes[first.Cause].Text}\" from "
+                ? $"Test next: {DiagnosisWords.ToDoWithOption(report.Tests[0])} "
+                    + $"It tells \"{DiagnosisFigures.Causes[first.Cause].Text}\" from "
                     + $"\"{DiagnosisFigures.Causes[second.Cause].Text}\" best for its trouble."
                 : first.Probability_frac >= Sure_frac ? "Clear enough without a further test."
                     : "No further test here tells the first two apart.",

@@ -81,6 +81,47 @@ public class DiagnoseCommandTests
     }
 
     [Fact]
+    public void The_document_has_what_was_read_as_it_was_given()
+    {
+        JsonElement read = Readings("--scale", "12 kg", "--tare", "7.5 kg", "--air", "-8 °F", "--pressure", "12 psi", "--wall", "-20 °C",
+            "--frost-line", "5 in", "--volts", "11.2 V");
+        Assert.Equal(12, read.GetProperty("scale_kg").GetDouble());
+        Assert.Equal(7.5, read.GetProperty("tare_kg").GetDouble());
+        Assert.Equal(Readings("--left", "4.5 kg").GetProperty("left").GetDouble(), read.GetProperty("left").GetDouble());
+        Assert.Equal((-8 - 32) / 1.8, read.GetProperty("air_c").GetDouble(), 1e-5);
+        Assert.Equal(12 * 6.894757293168361, read.GetProperty("pressure_kpa_gauge").GetDouble(), 1e-5);
+        Assert.Equal(-20, read.GetProperty("wall_c").GetDouble(), 1e-5);
+        Assert.Equal(5 * 0.0254, read.GetProperty("frost_line_m").GetDouble(), 1e-5);
+        Assert.Equal(11.2, read.GetProperty("board_v").GetDouble());
+        Assert.Equal(JsonValueKind.Null, read.GetProperty("wall_feel").ValueKind);
+    }
+
+    [Fact]
+    public void What_was_not_read_is_null_and_no_frost_is_none_of_it()
+    {
+        JsonElement read = Readings("--wall", "much-colder", "--frost-line", "none", "--left", "1/3");
+        Assert.Equal("much-colder", read.GetProperty("wall_feel").GetString());
+        Assert.Equal(0, read.GetProperty("frost_line_m").GetDouble());
+        Assert.Equal(1.0 / 3, read.GetProperty("left").GetDouble(), 1e-5);
+        string[] none = [.. read.EnumerateObject().Where(p => p.Value.ValueKind == JsonValueKind.Null).Select(p => p.Name)];
+        Assert.Equal(["air_c", "scale_kg", "tare_kg", "pressure_kpa_gauge", "wall_c", "board_v"], none);
+    }
+
+    [Fact]
+    public void A_pressure_below_that_of_the_air_is_said_in_words_and_stays_a_number_in_the_document()
+    {
+        string[] cold = ["diagnose", "--air", "-30 °F", "--left", "25 %", "--stove", "fades", "--cylinder", "20 lb"];
+        Shell shell = new();
+        Assert.Equal(0, shell.Run([.. cold, "--full"]));
+        string row = shell.Out.Split('\n').Single(l => l.StartsWith("butane left ", StringComparison.Ordinal) && l.Contains("25 %", StringComparison.Ordinal));
+        Assert.Contains(" below air ", row, StringComparison.Ordinal);
+        Assert.Equal(0, shell.Run([.. cold, "--json"]));
+        JsonElement butane = JsonDocument.Parse(shell.Out).RootElement.GetProperty("expected").EnumerateArray()
+            .Single(s => s.GetProperty("state").GetString() == "butane_left");
+        Assert.InRange(butane.GetProperty("pressure_kpa_gauge").GetDouble(), -101, -1);
+    }
+
+    [Fact]
     public void A_file_says_what_the_rig_is_and_which_gas_it_has()
     {
         Shell shell = new();
@@ -127,6 +168,13 @@ public class DiagnoseCommandTests
         Assert.Equal(2, shell.Run("diagnose"));
         Assert.Contains("'purple' is none of normal", shell.Error, StringComparison.Ordinal);
         Assert.Contains("it does not guess", shell.Error, StringComparison.Ordinal);
+    }
+
+    private static JsonElement Readings(params string[] given)
+    {
+        Shell shell = new();
+        Assert.True(shell.Run(["diagnose", "--cylinder", "20 lb", .. given, "--json"]) == 0, shell.Error);
+        return JsonDocument.Parse(shell.Out).RootElement.GetProperty("readings");
     }
 
     // Answers by the question that was asked last.
