@@ -32,12 +32,28 @@ internal static class FitWords
     {
         if (fit.MeasuredUsed > 0)
         {
-            yield return $"{Number(fit.MeasuredUsed, 0)} temperatures and pressures of the cylinder were used too; unknown to the model: {units.Difference(MeasuredErrors.Lasting_K)} of its "
-                + $"liquid always and {units.Difference(MeasuredErrors.Each_K)} each time";
+            yield return "unknown to the model of a cylinder's liquid, with which temperatures and pressures are compared: "
+                + $"{units.Difference(MeasuredErrors.Lasting_K)} always and {units.Difference(MeasuredErrors.Each_K)} each time";
         }
 
         if (fit.MeasuredLeftOut.Count > 0)
             yield return $"temperatures or pressures that are grossly off, in lines {string.Join(", ", fit.MeasuredLeftOut.Select(l => Number(l, 0)))} of the log, were left out";
+        if (fit.MeasuredUnclear.Count > 0)
+        {
+            string lines = string.Join(", ", fit.MeasuredUnclear.Select(l => Number(l, 0)));
+            yield return $"temperatures or pressures in lines {lines} of the log were left out: for the "
+                + $"{Number(FeedClarity.Settles.TotalHours, 0)} hours before them, the log does not show well enough which cylinder fed, or from how much";
+        }
+    }
+
+    /// <summary>How many temperatures and pressures were used beside the readings of contents; nothing where there are none.</summary>
+    internal static IEnumerable<string> Measured(FitReport fit)
+    {
+        if (fit.MeasuredUsed + fit.MeasuredUnclear.Count + fit.MeasuredLeftOut.Count == 0)
+            yield break;
+        string unclear = fit.MeasuredUnclear.Count == 0 ? "" : $"; {Number(fit.MeasuredUnclear.Count, 0)} not, as it is unclear which cylinder fed";
+        string wrong = fit.MeasuredLeftOut.Count == 0 ? "" : $"; {Number(fit.MeasuredLeftOut.Count, 0)} not, as grossly off";
+        yield return $"Temperatures and pressures of the {(fit.Feeds.Count == 0 ? "cylinder" : "cylinders")} used: {Number(fit.MeasuredUsed, 0)}{unclear}{wrong}.";
     }
 
     /// <summary>A reading that the rest contradicts.</summary>

@@ -248,6 +248,7 @@ public static class CoachFit
             Freedom = found.Freedom,
             Cycle = Mass.FromKilograms(found.Predicted.Cycle_kg),
             MeasuredUsed = found.Run.Problem.Measured.Count,
+            MeasuredUnclear = [.. found.Run.Problem.Unclear.Select(o => o.Measurement.Line).Order()],
             Feeds = FeedSpan.Of(found.Run.Problem.Feeds),
             Log = all,
         };

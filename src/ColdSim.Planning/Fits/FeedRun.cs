@@ -7,14 +7,11 @@ namespace ColdSim.Planning.Fits;
 /// <summary>Runs the simulator through a log of several cylinders, from instant to instant of reading.</summary>
 /// <remarks>
 /// The coach goes on as warm as it was. At each instant the cylinders are set to what they held by the history, and the one that was in use
-/// is put first, which is the open one, or the service side. It has at least what it gives and a quarter of its filling: that it gave it is known
-/// from the readings, and a run that goes short a little sooner or later would make the use jump with every parameter. So hours in
-/// which gas was short are not simulated.
+/// is put first, which is the open one, or the service side. It has enough to give (<see cref="FeedContents"/>): that it gave it is known from the
+/// readings, and a run that goes short a little sooner or later would make the use jump with every parameter.
 /// </remarks>
 internal sealed class FeedRun(FitProblem problem, FeedHistory feeds, FeedRows rows, CancellationToken cancel)
 {
-    private const double Spare_frac = 0.25;
-
     private readonly Scenario _scenario = problem.Scenario;
 
     /// <summary>The prediction with these factors.</summary>
@@ -40,6 +37,8 @@ internal sealed class FeedRun(FitProblem problem, FeedHistory feeds, FeedRows ro
         };
     }
 
+    private double[] Held_kg(int gap, int inUse) => FeedContents.Of(problem.Rig, feeds, gap, inUse);
+
     private int Cylinder(int row) => problem.Log.Rows[row].Reading.Cylinder;
 
     private double[] Run(Passage passage, int g, double baseUse_W, int n)
@@ -48,14 +47,14 @@ internal sealed class FeedRun(FitProblem problem, FeedHistory feeds, FeedRows ro
         double[] used_kg;
         if (gap.First == gap.Last)
         {
-            used_kg = passage.Run(gap.From, gap.To, gap.First, WithEnough(g, gap.First));
+            used_kg = passage.Run(gap.From, gap.To, gap.First, Held_kg(g, gap.First));
         }
         else
         {
             // When it was changed is not known, and the errors allow any division.
             DateTimeOffset middle = gap.From + (gap.To - gap.From) / 2;
-            used_kg = passage.Run(gap.From, middle, gap.First, WithEnough(g, gap.First));
-            double[] then_kg = passage.Run(middle, gap.To, gap.Last, WithEnough(g, gap.Last));
+            used_kg = passage.Run(gap.From, middle, gap.First, Held_kg(g, gap.First));
+            double[] then_kg = passage.Run(middle, gap.To, gap.Last, Held_kg(g, gap.Last));
             for (int i = 0; i < n; i++)
                 used_kg[i] += then_kg[i];
         }
@@ -66,22 +65,6 @@ internal sealed class FeedRun(FitProblem problem, FeedHistory feeds, FeedRows ro
         for (int i = 0; i < n && back_kg > 0; i++)
             used_kg[i] -= back_kg * used_kg[i] / sum_kg;
         return used_kg;
-    }
-
-    // What each holds when a gap begins, and enough in whichever gives gas.
-    private double[] WithEnough(int g, int inUse)
-    {
-        double[] held_kg = [.. feeds.Held_kg[g]];
-        double use_kg = feeds.Use_kg.Count > 0 ? feeds.Use_kg[g] : 0;
-        double wanted_kg = use_kg + Spare_frac * problem.Rig.Cylinders[inUse].LegalFill_kg;
-        if (!feeds.Together)
-        {
-            held_kg[inUse] = Math.Max(held_kg[inUse], wanted_kg);
-            return held_kg;
-        }
-
-        double more_kg = Math.Max(0, wanted_kg - held_kg.Sum()) / held_kg.Length;
-        return [.. held_kg.Select(h => h + more_kg)];
     }
 
     // The coach on its way through the gaps of a log.

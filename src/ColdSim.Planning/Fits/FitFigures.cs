@@ -71,6 +71,8 @@ internal static class FitFigures
         Document.Quantity("burner_cycle_kg", f => f.Cycle, MassUnit.Kilogram, "gas of one burner cycle"),
         Document.Count("measured_used", f => f.MeasuredUsed, "temperatures of liquid and wall and pressures that were used beside the readings"),
         Document.Numbers("measured_left_out", f => f.MeasuredLeftOut.Select(line => (double)line), "lines of the log with such values that are grossly off and were left out"),
+        Document.Numbers("measured_unclear", f => f.MeasuredUnclear.Select(line => (double)line),
+            "lines with such values of several cylinders that were left out because the log does not show well enough which one fed"),
         Document.Rows("feeds", FedTime.Of, Feeds, "which of several cylinders was in use when, as far as the log shows it; empty for one"),
         Document.Rows("readings", f => f.Residuals, Residuals, "reading by reading"),
     ];

@@ -17,11 +17,11 @@ internal sealed class FitProblem
 {
     private const double Least_kg = 0.05;
 
-    private FitProblem(Scenario scenario, UseLog log, IReadOnlyList<FitStretch> stretches, FeedHistory? feeds, IFitErrors contents)
+    private FitProblem(Scenario scenario, UseLog log, IFitErrors contents, IEnumerable<MeasuredObservation> measured)
     {
-        (Scenario, Log, Stretches, Feeds) = (scenario, log, stretches, feeds);
-        Rig = scenario.Fit?.Before ?? scenario.Rig;
-        Measured = [.. MeasuredObservation.Of(scenario.Measurements).Where(o => stretches.Any(s => o.Time >= s.From && o.Time <= s.To))];
+        (Scenario, Log) = (scenario, log);
+        Rig = Before(scenario);
+        Measured = [.. measured];
         Observations = [.. log.Rows.Select(r => new ContentsObservation(r)), .. Measured];
         Errors = [contents, .. Measured.Count == 0 ? Array.Empty<IFitErrors>() : [new MeasuredErrors(Measured, log.Rows.Count)]];
     }
@@ -41,14 +41,17 @@ internal sealed class FitProblem
     /// <summary>Those of them that were measured at the cylinder beside its contents.</summary>
     public IReadOnlyList<MeasuredObservation> Measured { get; }
 
+    /// <summary>Others like them, within the log's time, that a rig of several cylinders leaves out because it is not known which one fed.</summary>
+    public IReadOnlyList<MeasuredObservation> Unclear { get; private init; } = [];
+
     /// <summary>What may separate the observations from the simulator with the right parameters.</summary>
     public IReadOnlyList<IFitErrors> Errors { get; }
 
     /// <summary>The stretches of a log of one cylinder between fillings; none for several.</summary>
-    public IReadOnlyList<FitStretch> Stretches { get; }
+    public IReadOnlyList<FitStretch> Stretches { get; private init; } = [];
 
     /// <summary>Which of several cylinders fed when; null for one.</summary>
-    public FeedHistory? Feeds { get; }
+    public FeedHistory? Feeds { get; private init; }
 
     /// <summary>The rows of the log beside the gaps of <see cref="Feeds"/>; null for one cylinder.</summary>
     public FeedRows? FeedRows { get; private init; }
@@ -73,8 +76,11 @@ internal sealed class FitProblem
                 stretches[^1] = stretches[^1] with { EndRow = i + 1, To = row.Reading.Time };
         }
 
-        return new(scenario, log, stretches, null, new ContentsErrors(log, stretches))
+        IEnumerable<MeasuredObservation> measured = MeasuredObservation.Of(scenario.Measurements)
+            .Where(o => stretches.Exists(s => o.Time >= s.From && o.Time <= s.To));
+        return new(scenario, log, new ContentsErrors(log, stretches), measured)
         {
+            Stretches = stretches,
             Offsets = [.. stretches.Select(s => (IReadOnlyList<int>)[.. Enumerable.Range(s.FirstRow, s.EndRow - s.FirstRow)])],
         };
     }
@@ -89,7 +95,16 @@ internal sealed class FitProblem
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(feeds);
         FeedRows rows = new(log, feeds);
-        return new(scenario, log, [], feeds, new FeedErrors(log, feeds, rows)) { FeedRows = rows, Offsets = rows.Offsets };
+        FeedClarity clarity = new(Before(scenario), log, feeds);
+        ILookup<bool, MeasuredObservation> measured = MeasuredObservation.Of(scenario.Measurements).Where(o => clarity.Spans(o.Time))
+            .ToLookup(o => clarity.IsClear(o.Cylinder, o.Time));
+        return new(scenario, log, new FeedErrors(log, feeds, rows), measured[true])
+        {
+            Feeds = feeds,
+            FeedRows = rows,
+            Offsets = rows.Offsets,
+            Unclear = [.. measured[false]],
+        };
     }
 
     /// <summary>Covariance of the observations about the simulator with the right parameters, each in its own unit.</summary>
@@ -101,4 +116,6 @@ internal sealed class FitProblem
             errors.AddTo(covariance, predicted);
         return covariance;
     }
+
+    private static Rig Before(Scenario scenario) => scenario.Fit?.Before ?? scenario.Rig;
 }

@@ -103,11 +103,14 @@ public sealed record FitReport
     /// <summary>Gas of one burner cycle.</summary>
     public required Mass Cycle { get; init; }
 
-    /// <summary>How many temperatures and pressures of the cylinder were used beside the readings of contents.</summary>
+    /// <summary>How many temperatures and pressures of the cylinders were used beside the readings of contents.</summary>
     public int MeasuredUsed { get; init; }
 
     /// <summary>Lines of the log with such values that are grossly off and were left out.</summary>
     public IReadOnlyList<int> MeasuredLeftOut { get; init; } = [];
+
+    /// <summary>Lines with such values of several cylinders that were left out because the log does not show well enough which one fed.</summary>
+    public IReadOnlyList<int> MeasuredUnclear { get; init; } = [];
 
     /// <summary>Which of several cylinders fed when, in order; empty for one.</summary>
     public required IReadOnlyList<FeedSpan> Feeds { get; init; }

@@ -4,7 +4,7 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace ColdSim.Planning.Fits;
 
-/// <summary>A thermometer or gauge at the only cylinder of a rig, as one line of the log gives it. [K, or Pa over the air's]</summary>
+/// <summary>A thermometer or gauge at a cylinder, as one line of the log gives it. [K, or Pa over the air's]</summary>
 /// <remarks>
 /// It tells how much heat reaches the liquid. Air inside is no observation of a fit: at its set point it tells of the thermostat, and how fast it
 /// falls tells of loss over heat capacity, which nobody knows within a factor of two.
@@ -21,6 +21,9 @@ internal sealed record MeasuredObservation(Measurement Measurement) : FitObserva
     /// <inheritdoc/>
     public override double Measured => Measurement.Value;
 
+    /// <summary>Place of the cylinder in the scenario, from 0.</summary>
+    public int Cylinder => Measurement.Cylinder ?? 0;
+
     /// <summary>How far one kelvin of the liquid moves it: one, or the slope of the saturation line. [1 or Pa/K]</summary>
     public double PerKelvin { get; } = Measurement.Quantity == MeasuredQuantity.Pressure ? Slope_Pa_K(Measurement.Value) : 1;
 
@@ -29,7 +32,7 @@ internal sealed record MeasuredObservation(Measurement Measurement) : FitObserva
 
     /// <inheritdoc/>
     public override double In(in FitMoment moment)
-        => Measurement.Quantity == MeasuredQuantity.Pressure ? moment.State.Cylinder(0).Pressure_Pa : moment.State.Cylinder(0).Liquid_K;
+        => Measurement.Quantity == MeasuredQuantity.Pressure ? moment.Cylinder(Cylinder).Pressure_Pa : moment.Cylinder(Cylinder).Liquid_K;
 
     /// <summary>The values of a scenario's log that a fit uses.</summary>
     /// <param name="measurements">What was measured beside contents.</param>
@@ -47,7 +50,8 @@ internal sealed record MeasuredObservation(Measurement Measurement) : FitObserva
 /// <summary>Errors of what was measured at the cylinder about the simulator with the right parameters.</summary>
 /// <remarks>
 /// The sum of: what the model gets wrong of the liquid every time (films, sky, frost) and each time anew; the instrument's own error, which is
-/// the same every time it is read; and for pressures what the gas is made of. The sizes are our choice, no source.
+/// the same every time it is read; and for pressures what the gas is made of. Between two cylinders of a rig half of all that is the same: films
+/// and gauges may be each one's own, sky and thermometer are not. The sizes are our choice, no source.
 /// </remarks>
 /// <param name="observations">The observations.</param>
 /// <param name="first">Place of the first of them among all.</param>
@@ -60,6 +64,7 @@ internal sealed class MeasuredErrors(IReadOnlyList<MeasuredObservation> observat
     public const double Each_K = 1;
 
     private const double Grade_frac = 0.03;
+    private const double OtherCylinder_frac = 0.5;
 
     /// <inheritdoc/>
     public void AddTo(Matrix<double> covariance, FitPrediction predicted)
@@ -67,7 +72,11 @@ internal sealed class MeasuredErrors(IReadOnlyList<MeasuredObservation> observat
         for (int i = 0; i < observations.Count; i++)
         {
             for (int j = 0; j < observations.Count; j++)
-                covariance[first + i, first + j] += Shared(observations[i], observations[j]);
+            {
+                double common_frac = observations[i].Cylinder == observations[j].Cylinder ? 1 : OtherCylinder_frac;
+                covariance[first + i, first + j] += common_frac * Shared(observations[i], observations[j]);
+            }
+
             covariance[first + i, first + i] += Math.Pow(Each_K * observations[i].PerKelvin, 2);
         }
     }

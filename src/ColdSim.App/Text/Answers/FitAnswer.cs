@@ -48,6 +48,7 @@ internal static class FitAnswer
             all.Add(scatter);
         int gross = fit.Residuals.Count(r => r.Gross);
         all.Add($"Found from {fit.Residuals.Count - gross} readings, {ClockText.DayClock(fit.From)} to {ClockText.DayClock(fit.To)}.");
+        all.AddRange(FitWords.Measured(fit));
         return all;
     }
 
