@@ -16,10 +16,14 @@ internal sealed class FeedClarity(Rig rig, UseLog log, FeedHistory feeds)
     // A run may have so much more in the cylinder in use than it held, in legal fillings: its wet wall is then little larger.
     private const double Raised_frac = 0.05;
 
-    /// <summary>After this time the liquid has forgotten how warm it was: over two time constants of a 100 lb cylinder in still air.</summary>
+    /// <summary>After this time a liquid is as cold as its draw and the weather make it, however cold it was before.</summary>
+    /// <remarks>Nearly two time constants of a full 100 lb cylinder at 8 W/(m² K), worked out by hand; a smaller one follows sooner.</remarks>
     public static readonly TimeSpan Settles = TimeSpan.FromHours(6);
 
-    private readonly bool[][] _clear = [.. feeds.Gaps.Select((_, g) => rig.Cylinders.Select((_, c) => IsClear(rig, log, feeds, g, c)).ToArray())];
+    private readonly bool[][] _clear =
+    [
+        .. feeds.Gaps.Select((_, g) => rig.Cylinders.Select((_, c) => IsClear(rig, log, feeds, g, c)).ToArray()),
+    ];
 
     /// <summary>Whether the time lies between the log's first and last reading.</summary>
     /// <param name="time">The time.</param>
@@ -53,7 +57,10 @@ internal sealed class FeedClarity(Rig rig, UseLog log, FeedHistory feeds)
     }
 
     private static bool WasRaised(Rig rig, FeedHistory feeds, int g, int cylinder)
-        => FeedContents.Of(rig, feeds, g, feeds.Gaps[g].First)[cylinder] - feeds.Held_kg[g][cylinder] > Raised_frac * rig.Cylinders[cylinder].LegalFill_kg;
+    {
+        double more_kg = FeedContents.Of(rig, feeds, g, feeds.Gaps[g].First)[cylinder] - feeds.Held_kg[g][cylinder];
+        return more_kg > Raised_frac * rig.Cylinders[cylinder].LegalFill_kg;
+    }
 
     // Between its last reading before a filling and its first after it.
     private static bool MayHaveBeenFilled(UseLog log, FeedGap gap, int cylinder)
