@@ -47,8 +47,10 @@ internal static class FitAnswer
         if (FitWords.Scatter(fit) is { } scatter)
             all.Add(scatter);
         int gross = fit.Residuals.Count(r => r.Gross);
-        all.Add($"Found from {fit.Residuals.Count - gross} readings, {ClockText.DayClock(fit.From)} to {ClockText.DayClock(fit.To)}.");
-        all.AddRange(FitWords.Measured(fit));
+
+        // One entry, because a short answer shows three.
+        string found = $"Found from {fit.Residuals.Count - gross} readings, {ClockText.DayClock(fit.From)} to {ClockText.DayClock(fit.To)}.";
+        all.Add(string.Join(' ', [found, .. FitWords.Measured(fit)]));
         return all;
     }
 
