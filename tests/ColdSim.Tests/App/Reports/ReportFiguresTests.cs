@@ -12,6 +12,8 @@ namespace ColdSim.Tests.App.Reports;
 /// <summary>Every figure of a report is the one of <c>--json</c>, rounded as a person reads it.</summary>
 public class ReportFiguresTests
 {
+    private static readonly string[] Moments = ["then", "warmed"];
+
     public static TheoryData<string> Demos { get; } = [.. Directory.GetFiles(DocPage.Scenarios, "*.toml").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)];
 
     [Fact]
@@ -102,7 +104,7 @@ public class ReportFiguresTests
             foreach (Figure<InstrumentReadings> figure in ExpectedFigures.Instruments.Where(f => f.Columns.Count > 0))
             {
                 string instrument = figure.Columns[0].Heading.Replace("{assumed}", Degrees(assumed) + " °F", StringComparison.Ordinal);
-                string[] cells = [.. new[] { "then", "warmed" }.Select(s => Instrument(figure.Key, cylinders[i].GetProperty(s).GetProperty(figure.Key)))];
+                string[] cells = [.. Moments.Select(s => Instrument(figure.Key, cylinders[i].GetProperty(s).GetProperty(figure.Key)))];
                 if (cells.All(c => c == "-"))
                     continue;
                 Dictionary<string, string> row = rows.Single(r => r["instrument"] == instrument.Replace("{unit}", UnitOf(figure.Key), StringComparison.Ordinal));
