@@ -79,6 +79,7 @@ internal sealed record StartContents
             Rig = Turned(scenario.Rig),
             Fit = scenario.Fit is { } fit ? fit with { Before = Turned(fit.Before) } : null,
             FilePlaces = [.. order.Select(scenario.FilePlaceOf)],
+            Measurements = scenario.MeasurementsInOrder(order),
         };
     }
 

@@ -140,7 +140,7 @@ internal static class MeasuredFigures
 internal sealed record MeasuredLine(MeasuredRow Row, Rig Rig, TimeSpan Offset)
 {
     /// <summary>The cylinder's name; null where it is none's.</summary>
-    public string? Cylinder => Row.Measurement.Cylinder is { } place ? Rig.NameOf(place) : null;
+    public string? Cylinder => Row.Cylinder;
 
     /// <summary>What was measured, with the cylinder where there are several.</summary>
     public string What => Cylinder is { } cylinder && Rig.Cylinders.Count > 1

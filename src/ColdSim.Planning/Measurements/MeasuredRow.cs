@@ -42,7 +42,8 @@ internal enum NotCompared
 /// <param name="Measurement">What was measured.</param>
 /// <param name="Computed">What the run has; null where it is not compared.</param>
 /// <param name="Why">Why it is not compared.</param>
-internal sealed record MeasuredRow(Measurement Measurement, ComputedValue? Computed, NotCompared Why)
+/// <param name="Cylinder">Name of the cylinder it was measured at; null where it is none's.</param>
+internal sealed record MeasuredRow(Measurement Measurement, ComputedValue? Computed, NotCompared Why, string? Cylinder)
 {
     /// <summary>What it speaks of.</summary>
     public MeasuredCause Cause => CauseOf(Measurement.Quantity);
@@ -72,15 +73,16 @@ internal sealed record MeasuredRow(Measurement Measurement, ComputedValue? Compu
     /// <summary>The row of a value.</summary>
     /// <param name="measured">The value.</param>
     /// <param name="computed">What the run has; null where it was not run.</param>
-    /// <param name="rig">The rig.</param>
+    /// <param name="rig">The rig, its cylinders in the order that the value counts them in.</param>
     public static MeasuredRow Of(Measurement measured, ComputedValue? computed, Rig rig)
     {
         ArgumentNullException.ThrowIfNull(measured);
         ArgumentNullException.ThrowIfNull(rig);
         NotCompared why = WhyNot(measured, rig);
+        string? cylinder = measured.Cylinder is { } place ? rig.NameOf(place) : null;
         if (why != NotCompared.No)
-            return new(measured, null, why);
-        return computed is null ? new(measured, null, NotCompared.NotRun) : new(measured, computed, NotCompared.No);
+            return new(measured, null, why, cylinder);
+        return computed is null ? new(measured, null, NotCompared.NotRun, cylinder) : new(measured, computed, NotCompared.No, cylinder);
     }
 
     private static NotCompared WhyNot(Measurement measured, Rig rig) => measured.Quantity switch

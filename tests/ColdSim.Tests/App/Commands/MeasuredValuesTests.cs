@@ -21,7 +21,7 @@ public sealed class MeasuredValuesTests : IDisposable
 
     public MeasuredValuesTests()
     {
-        foreach (string file in Directory.GetFiles(DocPage.Scenarios, "three-days*"))
+        foreach (string file in Directory.GetFiles(DocPage.Scenarios, "three-days*").Concat(Directory.GetFiles(DocPage.Scenarios, "two-cylinders*")))
             File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
     }
 
@@ -46,6 +46,23 @@ public sealed class MeasuredValuesTests : IDisposable
         Run(0, "log", "add", Scenario, "--at", "2027-01-16T02:00-07:00", "--inside", "52 °F", "--error", "1 °F");
         Run(0, "log", "add", Scenario, "--at", "2027-01-16T02:00-07:00", "--pressure", "24 psi");
         Run(0, "log", "add", Scenario, "--at", "2027-01-16T02:00-07:00", "--voltage", "12.4 V", "--rested");
+    }
+
+    // The log says that the right cylinder feeds, so the run has it first: the file and the log have the left one first.
+    [Fact]
+    public void A_value_is_compared_with_its_own_cylinder_when_the_run_has_the_one_in_use_first()
+    {
+        string scenario = Path.Combine(_folder, "two-cylinders.toml");
+        foreach ((string cylinder, string at) in new[] { ("left", "2027-01-15T07:30-07:00"), ("left", "2027-01-17T04:00-07:00"), ("right", "2027-01-17T04:00-07:00") })
+            Run(0, "log", "add", scenario, "--at", at, "--cylinder", cylinder, "--liquid", "5 °F");
+        JsonElement[] run = Measured(Run(0, "run", scenario, "--json").Out), log = Measured(Run(0, "log", "show", scenario, "--json").Out);
+        Assert.Equal("right", JsonDocument.Parse(Run(0, "run", scenario, "--json").Out).RootElement.GetProperty("started_from").GetProperty("in_use").GetString());
+        Assert.Equal(["left", "left", "right"], run.Select(m => m.GetProperty("cylinder").GetString()));
+        Assert.Equal(["left", "left", "right"], log.Select(m => m.GetProperty("cylinder").GetString()));
+        Assert.Equal(log[0].GetProperty("computed").GetDouble(), run[0].GetProperty("computed").GetDouble());
+        Assert.True(run[2].GetProperty("computed").GetDouble() < run[1].GetProperty("computed").GetDouble(), "the cylinder that gives gas is the colder one");
+
+        static JsonElement[] Measured(string json) => [.. JsonDocument.Parse(json).RootElement.GetProperty("measured").EnumerateArray()];
     }
 
     [Fact]
