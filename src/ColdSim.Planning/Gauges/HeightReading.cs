@@ -18,11 +18,12 @@ internal sealed class HeightReading : GaugeReading
     /// <summary>Temperature and tilt.</summary>
     public required LevelInputs Level { get; init; }
 
-    /// <summary>Why a cold level reads low, as a sentence.</summary>
-    public const string WhyColdReadsLow = "A level is not an amount: cold liquid is denser, so the same gas reads lower.";
+    /// <summary>Why the same gas reads another level once it is warmer, as a sentence.</summary>
+    public const string WhyLevelMoves
+        = "A level is not an amount: as it warms, liquid swells and some of it evaporates, so the same gas reads another level.";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> Cautions => [WhyColdReadsLow];
+    public override IReadOnlyList<string> Cautions => [WhyLevelMoves];
 
     /// <inheritdoc/>
     public override IReadOnlyList<StatedError> Inputs(GaugedCylinder cylinder)

@@ -16,7 +16,7 @@ internal static class GaugesSection
                 new ParagraphBlock(answer.Verdict),
                 .. answer.Consequences.Select(c => new ParagraphBlock(c)),
                 new ParagraphBlock(
-                    $"{HeightReading.WhyColdReadsLow} A gauge that differs by more than its own error says that the use, the tare or the "
+                    $"{HeightReading.WhyLevelMoves} A gauge that differs by more than its own error says that the use, the tare or the "
                         + "filling was not what you thought."),
                 .. expected.Cylinders.Select(c => new TableBlock(
                     ExpectedTable.Title(c, expected, units), ExpectedTable.Grid(c, expected, units, heading: "instrument"))),

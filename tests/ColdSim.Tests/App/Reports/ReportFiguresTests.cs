@@ -92,7 +92,7 @@ public class ReportFiguresTests
         Assert.Equal(2, tables.Length);
         Assert.Equal(cylinders.Length, tables.Length);
         Assert.Contains(expect.GetProperty("at").GetDateTimeOffset().ToString("ddd dd MMM HH:mm", CultureInfo.InvariantCulture), section.Value, StringComparison.Ordinal);
-        Assert.Contains("cold liquid is denser, so the same gas reads lower", section.Value, StringComparison.Ordinal);
+        Assert.Contains("as it warms, liquid swells and some of it evaporates, so the same gas reads another level", section.Value, StringComparison.Ordinal);
         Assert.Contains("Caution: read it outside", section.Value, StringComparison.Ordinal);
         for (int i = 0; i < tables.Length; i++)
         {
