@@ -66,7 +66,7 @@ internal static class DiagnosisFigures
     [
         Asked.Quantity("air_c", q => q.Readings.Air_K is { } air_K ? SiQuantity.Temperature(air_K) : null, TemperatureUnit.DegreeCelsius,
             "outside air", canBeAbsent: true),
-        Asked.Quantity("left", q => q.Readings.Left_frac is { } left ? SiQuantity.Ratio(left) : null, RatioUnit.DecimalFraction,
+        Asked.Quantity("left_frac", q => q.Readings.Left_frac is { } left ? SiQuantity.Ratio(left) : null, RatioUnit.DecimalFraction,
             "what is left, part of the legal filling; given so, or worked out from a mass or a scale", canBeAbsent: true),
         Asked.Quantity("scale_kg", q => q.Readings.Scale_kg is { } scale_kg ? SiQuantity.Mass(scale_kg) : null, MassUnit.Kilogram,
             "what the scale showed, cylinder and all", canBeAbsent: true),

@@ -87,7 +87,7 @@ public class DiagnoseCommandTests
             "--frost-line", "5 in", "--volts", "11.2 V");
         Assert.Equal(12, read.GetProperty("scale_kg").GetDouble());
         Assert.Equal(7.5, read.GetProperty("tare_kg").GetDouble());
-        Assert.Equal(Readings("--left", "4.5 kg").GetProperty("left").GetDouble(), read.GetProperty("left").GetDouble());
+        Assert.Equal(Readings("--left", "4.5 kg").GetProperty("left_frac").GetDouble(), read.GetProperty("left_frac").GetDouble());
         Assert.Equal((-8 - 32) / 1.8, read.GetProperty("air_c").GetDouble(), 1e-5);
         Assert.Equal(12 * 6.894757293168361, read.GetProperty("pressure_kpa_gauge").GetDouble(), 1e-5);
         Assert.Equal(-20, read.GetProperty("wall_c").GetDouble(), 1e-5);
@@ -102,7 +102,7 @@ public class DiagnoseCommandTests
         JsonElement read = Readings("--wall", "much-colder", "--frost-line", "none", "--left", "1/3");
         Assert.Equal("much-colder", read.GetProperty("wall_feel").GetString());
         Assert.Equal(0, read.GetProperty("frost_line_m").GetDouble());
-        Assert.Equal(1.0 / 3, read.GetProperty("left").GetDouble(), 1e-5);
+        Assert.Equal(1.0 / 3, read.GetProperty("left_frac").GetDouble(), 1e-5);
         string[] none = [.. read.EnumerateObject().Where(p => p.Value.ValueKind == JsonValueKind.Null).Select(p => p.Name)];
         Assert.Equal(["air_c", "scale_kg", "tare_kg", "pressure_kpa_gauge", "wall_c", "board_v"], none);
     }

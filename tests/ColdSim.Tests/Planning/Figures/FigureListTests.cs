@@ -82,6 +82,7 @@ public partial class FigureListTests
         EnergyUnit.Megajoule => "_mj",
         DurationUnit.Microsecond => "_us",
         LengthUnit.Meter => "_m",
+        ElectricPotentialUnit.Volt => "_v",
         VolumeUnit.Liter => "_l",
         PressureUnit.Kilopascal => Absolute.Contains(key) ? "_kpa" : "_kpa_gauge",
         RatioUnit.DecimalFraction => "_frac",
