@@ -46,10 +46,14 @@ public sealed record Scenario
     /// <summary>What was measured beside contents, from its log: compared with a run, never used by one.</summary>
     internal IReadOnlyList<Measurement> Measurements { get; init; } = [];
 
-    /// <summary><see cref="Measurements"/> once the cylinders are in another order, each still of its own.</summary>
+    /// <summary>The scenario with whatever names a cylinder by its place brought to another order of the rig's cylinders.</summary>
     /// <param name="order">The present place of each cylinder of that order.</param>
-    internal IReadOnlyList<Measurement> MeasurementsInOrder(int[] order)
-        => [.. Measurements.Select(m => m.Cylinder is { } place ? m with { Cylinder = Array.IndexOf(order, place) } : m)];
+    /// <remarks>The rig itself is put in that order by the caller.</remarks>
+    internal Scenario WithPlacesIn(int[] order) => this with
+    {
+        FilePlaces = [.. order.Select(FilePlaceOf)],
+        Measurements = [.. Measurements.Select(m => m.Cylinder is { } place ? m with { Cylinder = Array.IndexOf(order, place) } : m)],
+    };
 
     /// <summary>The stops and refills that <see cref="Legs"/> were made of; null for a run in one place without refills.</summary>
     public Trip? Trip { get; init; }

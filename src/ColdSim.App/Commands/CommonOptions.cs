@@ -7,6 +7,7 @@ using ColdSim.Files.Quantities;
 using ColdSim.Files.Weather;
 using ColdSim.Model.Cylinder;
 using ColdSim.Planning;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -72,9 +73,22 @@ internal static class CommonOptions
         return sameDay < from ? sameDay.AddDays(1) : sameDay;
     }
 
-    /// <summary>What is said of a time given as <c>--at</c> that the run does not reach.</summary>
-    public static CommandFault OutsideRun(DateTimeOffset at, Scenario scenario)
-        => CommandFault.Input($"coldsim: --at: {ClockText.Start(at)} is outside the run, which starts {ClockText.Start(scenario.Start)}");
+    /// <summary>An answer at times given as <c>--at</c>; one that the run does not reach is the person's fault.</summary>
+    /// <param name="scenario">What is run.</param>
+    /// <param name="answer">Finds the answer.</param>
+    /// <typeparam name="T">The answer.</typeparam>
+    /// <exception cref="CommandFault">The run does not reach a time.</exception>
+    public static T WithinRun<T>(Scenario scenario, Func<T> answer)
+    {
+        try
+        {
+            return answer();
+        }
+        catch (TimeOutsideRunException e)
+        {
+            throw CommandFault.Input($"coldsim: --at: {ClockText.Start(e.Time)} is outside the run, which starts {ClockText.Start(scenario.Start)}");
+        }
+    }
 
     /// <summary>A common size of cylinder by its name, or what is wrong with the name.</summary>
     public static StandardSize? Size(string name, string option, out string fault)

@@ -16,8 +16,7 @@ internal sealed class DiagnoseOptions
 
     public Option<bool> CarbonMonoxide { get; } = new("--co")
     {
-        Description = "A CO alarm sounds, or somebody has a headache, is dizzy or "
-        + "sick."
+        Description = "A CO alarm sounds, or somebody has a headache, is dizzy or sick.",
     };
 
     /// <summary>What is seen, heard, read and remembered, by the options' names.</summary>

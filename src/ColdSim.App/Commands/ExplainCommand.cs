@@ -58,19 +58,12 @@ internal static class ExplainCommand
 
     private static ExplainedRun WithAdvice(Explanation explanation, bool advise, CancellationToken cancel)
     {
-        (_, IReadOnlyList<InputEffect> guesses) = Advised.With(explanation, advise, explanation.Report.Scenario, explanation.Report.Summary, cancel);
-        return new ExplainedRun(explanation, guesses, advise ? MinimumInletEffect.Of(explanation.Report, cancel) : null);
+        RunReport report = explanation.Report;
+        return advise
+            ? new(explanation, InputSensitivity.Of(report.Scenario, report.Summary, cancel: cancel), MinimumInletEffect.Of(report, cancel))
+            : new(explanation, [], null);
     }
 
     private static Explanation Explain(Scenario scenario, UnitStyle units, DateTimeOffset? at, IProgress<int> done, CancellationToken cancel)
-    {
-        try
-        {
-            return Explanation.Of(scenario, units.Grid, at, () => done.Report(1), cancel: cancel);
-        }
-        catch (TimeOutsideRunException e)
-        {
-            throw CommonOptions.OutsideRun(e.Time, scenario);
-        }
-    }
+        => CommonOptions.WithinRun(scenario, () => Explanation.Of(scenario, units.Grid, at, () => done.Report(1), cancel: cancel));
 }

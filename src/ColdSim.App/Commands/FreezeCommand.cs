@@ -4,7 +4,6 @@ using ColdSim.App.Text.Answers;
 using ColdSim.Files.Results;
 using ColdSim.Planning;
 using ColdSim.Planning.Freezing;
-using ColdSim.Planning.Nights;
 
 namespace ColdSim.App.Commands;
 
@@ -58,14 +57,5 @@ internal static class FreezeCommand
     }
 
     private static FreezeOutlook Outlook(Scenario scenario, IReadOnlyList<DateTimeOffset> instants, CancellationToken cancel)
-    {
-        try
-        {
-            return FreezeOutlook.Of(scenario, instants, cancel);
-        }
-        catch (TimeOutsideRunException e)
-        {
-            throw CommonOptions.OutsideRun(e.Time, scenario);
-        }
-    }
+        => CommonOptions.WithinRun(scenario, () => FreezeOutlook.Of(scenario, instants, cancel));
 }

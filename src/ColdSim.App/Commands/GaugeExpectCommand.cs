@@ -58,14 +58,6 @@ internal static class GaugeExpectCommand
     }
 
     private static ExpectedReadings Expected(Scenario scenario, ExpectQuestion question, CancellationToken cancel)
-    {
-        try
-        {
-            return ExpectedReadings.Of(NightRun.Of(scenario, cancel), question.At, question.Cylinder, question.Assumed_K);
-        }
-        catch (TimeOutsideRunException e)
-        {
-            throw CommonOptions.OutsideRun(e.Time, scenario);
-        }
-    }
+        => CommonOptions.WithinRun(
+            scenario, () => ExpectedReadings.Of(NightRun.Of(scenario, cancel), question.At, question.Cylinder, question.Assumed_K));
 }

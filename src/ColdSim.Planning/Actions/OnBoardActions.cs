@@ -94,7 +94,6 @@ internal static class OnBoardActions
     private static Scenario InFront(Scenario scenario, int first)
     {
         int[] order = [first, .. Enumerable.Range(0, scenario.Rig.Cylinders.Count).Where(i => i != first)];
-        Scenario moved = With(scenario, r => r with { Cylinders = [.. order.Select(i => r.Cylinders[i])] });
-        return moved with { FilePlaces = [.. order.Select(scenario.FilePlaceOf)], Measurements = scenario.MeasurementsInOrder(order) };
+        return With(scenario.WithPlacesIn(order), r => r with { Cylinders = [.. order.Select(i => r.Cylinders[i])] });
     }
 }

@@ -74,12 +74,10 @@ internal sealed record StartContents
             return scenario;
         int[] order = Order(scenario, first);
         Rig Turned(Rig rig) => rig with { Cylinders = [.. order.Select(i => rig.Cylinders[i] with { Label = scenario.Rig.NameOf(i) })] };
-        return scenario with
+        return scenario.WithPlacesIn(order) with
         {
             Rig = Turned(scenario.Rig),
             Fit = scenario.Fit is { } fit ? fit with { Before = Turned(fit.Before) } : null,
-            FilePlaces = [.. order.Select(scenario.FilePlaceOf)],
-            Measurements = scenario.MeasurementsInOrder(order),
         };
     }
 

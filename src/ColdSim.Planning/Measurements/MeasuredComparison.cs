@@ -46,12 +46,28 @@ internal sealed class MeasuredComparison
         return new([.. before.Rows.Where(r => !IsIn(run, r.Measurement)).Concat(InRun(run).Rows).OrderBy(r => r.Measurement.Time).ThenBy(r => r.Measurement.Line)]);
     }
 
+    /// <summary>The values in a run's time that lie beside a curve of its pictures, in order of time: those of a cylinder only while it is the one in use.</summary>
+    /// <param name="run">The run, whose scenario has the values.</param>
+    public static IEnumerable<Measurement> Drawn(RunReport run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        return InOrder(run.Scenario.Measurements.Where(m => IsIn(run, m) && (m.Cylinder is not { } cylinder || run.Series.InUse[MinuteOf(run, m)] == cylinder)));
+    }
+
+    /// <summary>The sample of a run that is nearest to a value.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="measured">A value in its time.</param>
+    public static int MinuteOf(RunReport run, Measurement measured)
+        => (int)Math.Round((measured.Time - run.Scenario.Start).TotalSeconds / RunSeries.Spacing_s);
+
+    private static IEnumerable<Measurement> InOrder(IEnumerable<Measurement> measured) => measured.OrderBy(m => m.Time).ThenBy(m => m.Line);
+
     private static bool IsIn(RunReport run, Measurement measured)
         => measured.Time >= run.Scenario.Start && measured.Time <= run.Scenario.Start.AddSeconds((run.Series.Count - 1) * RunSeries.Spacing_s);
 
     private static IReadOnlyList<MeasuredRow> RowsOf(Scenario scenario, Func<Measurement, bool> which, Action<ComputedMeans> gather)
     {
-        Measurement[] measured = [.. scenario.Measurements.Where(which).OrderBy(m => m.Time).ThenBy(m => m.Line)];
+        Measurement[] measured = [.. InOrder(scenario.Measurements.Where(which))];
         if (measured.Length == 0)
             return [];
         ComputedMeans means = new(measured, scenario.Rig);

@@ -79,10 +79,9 @@ internal sealed record MeasuredRow(Measurement Measurement, ComputedValue? Compu
         ArgumentNullException.ThrowIfNull(measured);
         ArgumentNullException.ThrowIfNull(rig);
         NotCompared why = WhyNot(measured, rig);
-        string? cylinder = measured.Cylinder is { } place ? rig.NameOf(place) : null;
-        if (why != NotCompared.No)
-            return new(measured, null, why, cylinder);
-        return computed is null ? new(measured, null, NotCompared.NotRun, cylinder) : new(measured, computed, NotCompared.No, cylinder);
+        if (why == NotCompared.No && computed is null)
+            why = NotCompared.NotRun;
+        return new(measured, why == NotCompared.No ? computed : null, why, measured.Cylinder is { } place ? rig.NameOf(place) : null);
     }
 
     private static NotCompared WhyNot(Measurement measured, Rig rig) => measured.Quantity switch

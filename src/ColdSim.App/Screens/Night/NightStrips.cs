@@ -36,12 +36,12 @@ internal static class NightStrips
     private static (IReadOnlyList<MeasuredMark> Inside, IReadOnlyList<MeasuredMark> Liquid) Measured(RunReport report, UnitStyle units)
     {
         List<MeasuredMark> inside = [], liquid = [];
-        foreach (Measurement measured in MeasuredComparison.InRun(report).Rows.Select(r => r.Measurement))
+        foreach (Measurement measured in MeasuredComparison.Drawn(report))
         {
-            int minute = (int)Math.Round((measured.Time - report.Scenario.Start).TotalSeconds / RunSeries.Spacing_s);
+            int minute = MeasuredComparison.MinuteOf(report, measured);
             if (measured.Quantity == MeasuredQuantity.Inside)
                 inside.Add(new(minute, units.TemperatureIn(measured.Value)));
-            else if (measured.Quantity is MeasuredQuantity.Liquid or MeasuredQuantity.Wall && report.Series.InUse[minute] == measured.Cylinder)
+            else if (measured.Quantity is MeasuredQuantity.Liquid or MeasuredQuantity.Wall)
                 liquid.Add(new(minute, units.TemperatureIn(measured.Value)));
         }
 

@@ -72,9 +72,8 @@ internal sealed class NightCurves
     /// <param name="quantities">Which quantities.</param>
     public IReadOnlyList<PicturePoint> Measured(Func<double, double> read, params IReadOnlyList<MeasuredQuantity> quantities) =>
     [
-        .. MeasuredComparison.InRun(_report).Rows.Select(r => r.Measurement)
+        .. MeasuredComparison.Drawn(_report)
             .Where(m => quantities.Contains(m.Quantity) && Span(m.Time, m.Time.AddMinutes(1)) is not null)
-            .Where(m => m.Cylinder is not { } cylinder || Series.InUse[(int)Math.Round((m.Time - _report.Scenario.Start).TotalSeconds / Minute_s)] == cylinder)
             .Select(m => new PicturePoint((m.Time - Start).TotalMinutes, read(m.Value))),
     ];
 
