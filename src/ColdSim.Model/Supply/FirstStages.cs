@@ -4,9 +4,12 @@ namespace ColdSim.Model.Supply;
 
 /// <summary>The first stage of a regulator, or the two of an automatic changeover, into one intermediate pressure.</summary>
 /// <remarks>Neither passes gas back: a stage whose inlet is below its outlet passes nothing.</remarks>
-internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reserve)
+internal sealed class FirstStages(SpringOrifice service, SpringOrifice? reserve)
 {
     private const double Tolerance = 1e-10;
+
+    // Of the reserve's band where it gives all: as well as where both give.
+    private const double AloneTolerance_frac = 1e-13;
 
     // No cylinder has a higher pressure. [Pa absolute]
     private const double HighestInlet_Pa = 5e6;
@@ -48,20 +51,53 @@ internal readonly struct FirstStages(SpringOrifice service, SpringOrifice? reser
     /// <param name="outlet">Follows it from call to call where both sides give; null where there was no call before.</param>
     public double Outlet_Pa(double flow_kg_s, in FeedPressures feed, double air_Pa, FollowedRoot? outlet = null)
     {
-        if (reserve is null || feed.Reserve_Pa <= air_Pa || service.Flow_kg_s(feed.Service_Pa, air_Pa + ReserveShutAbove_Pa, air_Pa, feed.Gas_K) >= flow_kg_s)
-            return service.Outlet_Pa(flow_kg_s, feed.Service_Pa, air_Pa, feed.Gas_K);
-        double highest_Pa = Highest_Pa(feed, air_Pa);
-        OutletOf excess = new(this, flow_kg_s, feed, air_Pa);
-        if (outlet is not null && highest_Pa > air_Pa && excess.At(air_Pa) >= 0) return outlet.Root(ref excess, air_Pa, highest_Pa) - air_Pa;
-        double atAir = excess.At(air_Pa);
-        return atAir < 0 || highest_Pa <= air_Pa
-            ? double.NaN
-            : BracketedRoot.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, Tolerance * highest_Pa) - air_Pa;
+        if (reserve is null || feed.Reserve_Pa <= air_Pa) return service.Outlet_Pa(flow_kg_s, feed.Service_Pa, air_Pa, feed.Gas_K);
+        FedStages fed = FedBy(feed, air_Pa);
+        double shut_Pa = air_Pa + ReserveShutAbove_Pa;
+        if (fed.Service_kg_s(shut_Pa) >= (1 - Tolerance) * flow_kg_s) return service.Outlet_Pa(flow_kg_s, feed.Service_Pa, air_Pa, feed.Gas_K);
+
+        if (feed.Service_Pa < shut_Pa && fed.Reserve_kg_s(feed.Service_Pa) >= flow_kg_s)
+            return reserve.Value.Outlet_Pa(flow_kg_s, feed.Reserve_Pa, air_Pa, feed.Gas_K, AloneTolerance_frac);
+
+        // Both give. By the root of the pressure that the service side loses there is no bend where that is little.
+        OutletOf excess = new(fed, flow_kg_s, feed.Service_Pa);
+        double least = Math.Sqrt(Math.Max(0, feed.Service_Pa - shut_Pa)), most = Math.Sqrt(Math.Max(0, feed.Service_Pa - air_Pa));
+        double root = outlet is null ? double.NaN : outlet.Follow(ref excess, least, most);
+        if (double.IsNaN(root))
+        {
+            double atMost = excess.At(most);
+            if (!(atMost >= -Tolerance * flow_kg_s)) return double.NaN;
+            if (atMost <= 0) return feed.Service_Pa - most * most - air_Pa;
+            root = outlet is null
+                ? BracketedRoot.Root(ref excess, least, excess.At(least), most, atMost, Tolerance * most)
+                : outlet.Bracketed(ref excess, least, most);
+        }
+
+        return feed.Service_Pa - root * root - air_Pa;
     }
 
-    // Residual of the flow of both as a function of intermediate pressure.
-    private readonly struct OutletOf(FirstStages stages, double flow_kg_s, FeedPressures feed, double air_Pa) : IFunction
+    /// <summary>The same at one feed, for many intermediate pressures.</summary>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    public FedStages FedBy(in FeedPressures feed, double air_Pa)
     {
-        public double At(double outlet_Pa) => stages.Flow_kg_s(feed, outlet_Pa, air_Pa) - flow_kg_s;
+        bool hasReserve = reserve is not null && feed.Reserve_Pa > 0;
+        return service.HasLoss
+            ? new FedStages(this, feed, air_Pa)
+            : new FedStages(
+                service.FedBy(feed.Service_Pa, air_Pa, feed.Gas_K), hasReserve ? reserve!.Value.FedBy(feed.Reserve_Pa, air_Pa, feed.Gas_K) : default);
+    }
+
+    /// <summary>Flow of the service side into an intermediate pressure. [kg/s]</summary>
+    /// <param name="feed">Inlet pressures of the regulator.</param>
+    /// <param name="intermediate_Pa">Between the stages. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure. [Pa]</param>
+    internal double Service_kg_s(in FeedPressures feed, double intermediate_Pa, double air_Pa)
+        => service.Flow_kg_s(feed.Service_Pa, intermediate_Pa, air_Pa, feed.Gas_K);
+
+    // Residual of the flow of both as a function of the root of what the pressure falls by in the service side.
+    private readonly struct OutletOf(FedStages stages, double flow_kg_s, double service_Pa) : IFunction
+    {
+        public double At(double root) => stages.Flow_kg_s(service_Pa - root * root) - flow_kg_s;
     }
 }

@@ -1,5 +1,3 @@
-using ColdSim.Model.Numerics;
-
 namespace ColdSim.Model.Supply;
 
 /// <summary>Regulator and open appliances together: the delivery pressure at which regulator flow and appliance flow balance.</summary>
@@ -16,15 +14,12 @@ internal sealed class GasSupply
     private readonly GasLoad[] _loads;
     private readonly bool[] _open;
     private double _demand_kg_s;
-    private double _fullPressure_Pa;
-    private SufficientInlet _sufficient = SufficientInlet.NotFound;
+    private double _fullPressure_Pa, _leastFullPressure_Pa, _perRootOfAll;
 
-    // Valves open and shut a thousand times in a run, between a few demands: each one's pressure is kept.
-    private readonly SufficientInlet[] _kept = new SufficientInlet[8];
-    private int _keepNextAt;
-
-    // From one stage of a step to the next the pressures change by parts of a thousand.
-    private readonly FollowedRoot _intermediate = new(), _firstOutlet = new();
+    // Valves open and shut a thousand times in a run, between a few demands: what is known of each is kept.
+    private readonly KnownDemand[] _known = new KnownDemand[16];
+    private KnownDemand _now;
+    private int _forgetNext;
 
     // While it was full at the last call that is asked first, which needs one orifice less.
     private bool _wasFull;
@@ -39,6 +34,8 @@ internal sealed class GasSupply
         _regulator = regulator;
         _loads = [.. loads];
         _open = new bool[_loads.Length];
+        for (int i = 0; i < _known.Length; i++) _known[i] = new KnownDemand();
+        _now = _known[0];
     }
 
     /// <summary>Demand: gas that the open appliances take at full delivery pressure. [kg/s]</summary>
@@ -65,22 +62,34 @@ internal sealed class GasSupply
     {
         if (_open[load] == open) return false;
         _open[load] = open;
-        _demand_kg_s = 0;
-        _fullPressure_Pa = 0;
+        double perRoot = 0;
+        (_demand_kg_s, _fullPressure_Pa, _leastFullPressure_Pa) = (0, 0, double.PositiveInfinity);
         for (int i = 0; i < _loads.Length; i++)
         {
             if (!_open[i]) continue;
             _demand_kg_s += _loads[i].Full_kg_s;
             _fullPressure_Pa = Math.Max(_fullPressure_Pa, _loads[i].FullPressure_Pa);
+            _leastFullPressure_Pa = Math.Min(_leastFullPressure_Pa, _loads[i].FullPressure_Pa);
+            perRoot += _loads[i].Full_kg_s / Math.Sqrt(_loads[i].FullPressure_Pa);
         }
 
-        _sufficient = SufficientInlet.NotFound;
-        foreach (ref readonly SufficientInlet kept in _kept.AsSpan())
-        {
-            if (kept.IsFor(_demand_kg_s, _fullPressure_Pa)) _sufficient = kept;
-        }
+        _perRootOfAll = 1 / perRoot;
 
+        if (_demand_kg_s > 0) _now = Known(_demand_kg_s, _fullPressure_Pa);
         return true;
+    }
+
+    private KnownDemand Known(double demand_kg_s, double delivery_Pa)
+    {
+        foreach (KnownDemand known in _known)
+        {
+            if (known.IsFor(demand_kg_s, delivery_Pa)) return known;
+        }
+
+        KnownDemand next = _known[_forgetNext];
+        _forgetNext = (_forgetNext + 1) % _known.Length;
+        next.Begin(demand_kg_s, delivery_Pa);
+        return next;
     }
 
     /// <summary>Whether an appliance's valve is open.</summary>
@@ -92,8 +101,7 @@ internal sealed class GasSupply
     public SupplyPoint At(in FeedPressures feed, double air_Pa)
     {
         if (_demand_kg_s <= 0) return new SupplyPoint(0, double.NaN);
-        if (!_sufficient.IsValidFor(feed.Gas_K, air_Pa)) FindSufficient(feed.Gas_K, air_Pa);
-        return feed.Service_Pa > ClearlyAbove * _sufficient.Inlet_Pa ? new SupplyPoint(_demand_kg_s, double.NaN) : Solve(feed, air_Pa);
+        return feed.Service_Pa > ClearlyAbove * _now.SufficientInlet_Pa(_regulator, feed.Gas_K, air_Pa) ? new SupplyPoint(_demand_kg_s, double.NaN) : Solve(feed, air_Pa);
     }
 
     /// <summary>Flow to one open appliance at a supply point. [kg/s]</summary>
@@ -134,6 +142,10 @@ internal sealed class GasSupply
             return times * times * _fullPressure_Pa;
         }
 
+        // Where the pressure is below all full pressures, one root does.
+        double rootOfAll = flow_kg_s * _perRootOfAll;
+        if (rootOfAll * rootOfAll <= _leastFullPressure_Pa) return rootOfAll * rootOfAll;
+
         // Below their full pressures appliances take in proportion to the root of the pressure. One that would be full at the
         // pressure so found takes its full gas and leaves the sum; few appliances, so this settles in few passes.
         double delivery_Pa = 0;
@@ -169,30 +181,12 @@ internal sealed class GasSupply
         return next_Pa;
     }
 
-    // For the warmest gas and thinnest air that it is kept for: both pass least, and near the regulator's own limit a little less of
-    // them needs very much more inlet pressure.
-    private void FindSufficient(double gas_K, double air_Pa)
-    {
-        double inlet_Pa = _regulator.SufficientAlone_Pa(
-            _demand_kg_s, _fullPressure_Pa, air_Pa - SufficientInlet.DriftOfAir_Pa, gas_K + SufficientInlet.DriftOfGas_K);
-        _sufficient = new SufficientInlet(_demand_kg_s, _fullPressure_Pa, inlet_Pa, gas_K, air_Pa);
-        int at = 0;
-        while (at < _kept.Length && !_kept[at].IsFor(_demand_kg_s, _fullPressure_Pa)) at++;
-        if (at == _kept.Length)
-        {
-            at = _keepNextAt;
-            _keepNextAt = (at + 1) % _kept.Length;
-        }
-
-        _kept[at] = _sufficient;
-    }
-
     private SupplyPoint Solve(in FeedPressures feed, double air_Pa)
     {
         if (Math.Max(feed.Service_Pa, feed.Reserve_Pa) <= air_Pa) return new SupplyPoint(0, 0);
-        if (_wasFull && _regulator.ClearlyPasses(_demand_kg_s, _fullPressure_Pa, feed, air_Pa, _firstOutlet, out double reserveOfFull_kg_s))
+        if (_wasFull && _regulator.ClearlyPasses(_demand_kg_s, _fullPressure_Pa, feed, air_Pa, _now.FirstOutlet, out double reserveOfFull_kg_s))
             return new SupplyPoint(_demand_kg_s, double.NaN, reserveOfFull_kg_s);
-        double delivery_Pa = _regulator.BalancedDelivery_Pa(this, feed, air_Pa, _intermediate, out double reserve_kg_s);
+        double delivery_Pa = _regulator.BalancedDelivery_Pa(this, feed, air_Pa, _now.Intermediate, out double reserve_kg_s);
         _wasFull = delivery_Pa >= _fullPressure_Pa;
         if (_wasFull)
             return new SupplyPoint(_demand_kg_s, double.NaN, _regulator.Reserve_kg_s(_demand_kg_s, feed, air_Pa));
@@ -211,30 +205,5 @@ internal sealed class GasSupply
         }
 
         return sum_kg_s;
-    }
-
-    /// <summary>The least pressure before the regulator that feeds a demand in full, kept while gas and air stay near those it was found for.</summary>
-    /// <param name="Demand_kg_s">The demand. [kg/s]</param>
-    /// <param name="Delivery_Pa">Delivery pressure that it needs. [Pa gauge]</param>
-    /// <param name="Inlet_Pa">The least pressure. [Pa absolute]</param>
-    /// <param name="Gas_K">Gas temperature it was found for. [K]</param>
-    /// <param name="Air_Pa">Air pressure it was found for. [Pa]</param>
-    private readonly record struct SufficientInlet(double Demand_kg_s, double Delivery_Pa, double Inlet_Pa, double Gas_K, double Air_Pa)
-    {
-        /// <summary>Largest change of gas temperature for which a value stays valid. [K]</summary>
-        public const double DriftOfGas_K = 10;
-
-        /// <summary>Largest change of air pressure for which a value stays valid. [Pa]</summary>
-        public const double DriftOfAir_Pa = 500;
-
-        /// <summary>None; valid for no conditions.</summary>
-        public static SufficientInlet NotFound { get; } = new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
-
-        /// <summary>Whether it was found for a demand.</summary>
-        public bool IsFor(double demand_kg_s, double delivery_Pa) => Demand_kg_s == demand_kg_s && Delivery_Pa == delivery_Pa;
-
-        /// <summary>Whether it is still valid at a gas temperature and an air pressure.</summary>
-        public bool IsValidFor(double gas_K, double air_Pa)
-            => Math.Abs(gas_K - Gas_K) <= DriftOfGas_K && Math.Abs(air_Pa - Air_Pa) <= DriftOfAir_Pa;
     }
 }

@@ -14,6 +14,8 @@ internal readonly struct SpringOrifice
     // A furnace takes about an eighth of what its regulator is rated for.
     private const double RegulatedStart = 0.125;
     private const double RegulatedTolerance = 1e-3;
+    private const double BracketTolerance_frac = 1e-8;
+    private const int MostPasses = 12;
 
     // One that shuts below its least inlet does so over this part of it, so that nothing jumps.
     private const double ShuttingPart = 0.1;
@@ -55,6 +57,16 @@ internal readonly struct SpringOrifice
     /// <summary>Outlet pressure at which it shuts. [Pa gauge]</summary>
     public double LockUp_Pa => _lockUp_Pa;
 
+    /// <summary>Whether pressure is lost before it.</summary>
+    public bool HasLoss => _lossPerSquaredFlow > 0;
+
+    /// <summary>The stage at one inlet, without what is lost before it.</summary>
+    /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
+    /// <param name="air_Pa">Air pressure, on which the spring works. [Pa]</param>
+    /// <param name="gas_K">Gas temperature. [K]</param>
+    public FedOrifice FedBy(double inlet_Pa, double air_Pa, double gas_K)
+        => new(air_Pa + _lockUp_Pa, _lockUp_Pa - _wideOpen_Pa, Area_m2(inlet_Pa, air_Pa), inlet_Pa, gas_K);
+
     /// <summary>Flow at given pressures. [kg/s]</summary>
     /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
     /// <param name="outlet_Pa">Behind it. [Pa absolute]</param>
@@ -80,26 +92,41 @@ internal readonly struct SpringOrifice
         return opening * Area_m2(end_Pa, air_Pa) * Orifice.MassFlux_kg_m2s(end_Pa, gas_K, outlet_Pa);
     }
 
-    /// <summary>Flow through it wide open; 0 where the outlet is not below the inlet. [kg/s]</summary>
+    /// <summary>
+    /// The square of the flow, in kg²/s², of a stage that neither loses pressure before it nor shuts below a least inlet; negative where the outlet's pressure is
+    /// higher, as if the gas flowed back through the open hole, so that a solver meets no bend.
+    /// </summary>
     /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
     /// <param name="outlet_Pa">Behind it. [Pa absolute]</param>
-    /// <param name="gas_K">Gas temperature. [K]</param>
-    public double WideOpen_kg_s(double inlet_Pa, double outlet_Pa, double gas_K) => _area_m2 * Orifice.MassFlux_kg_m2s(inlet_Pa, gas_K, outlet_Pa);
+    /// <param name="air_Pa">Air pressure, on which the spring works. [Pa]</param>
+    /// <param name="perPressure">Mass flux per pressure before a hole without what the ratio of pressures does, 1/√(R T), in s/m.</param>
+    public double SquaredFlow(double inlet_Pa, double outlet_Pa, double air_Pa, double perPressure)
+    {
+        if (outlet_Pa > inlet_Pa)
+        {
+            double back_kg_s = _area_m2 * outlet_Pa * perPressure;
+            return -back_kg_s * back_kg_s * Orifice.SquaredFlowFunction(inlet_Pa / outlet_Pa);
+        }
+
+        double open_kg_s = Opening(outlet_Pa - air_Pa) * _area_m2 * inlet_Pa * perPressure;
+        return open_kg_s * open_kg_s * Orifice.SquaredFlowFunction(outlet_Pa / inlet_Pa);
+    }
 
     /// <summary>Outlet pressure at which it passes a flow, wide open or not; NaN where it never does. [Pa gauge]</summary>
     /// <param name="flow_kg_s">Flow. [kg/s]</param>
     /// <param name="inlet_Pa">Before it. [Pa absolute]</param>
     /// <param name="air_Pa">Air pressure. [Pa]</param>
     /// <param name="gas_K">Gas temperature. [K]</param>
-    public double Outlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
+    /// <param name="tolerance_frac">How well it is known where the stage regulates, as part of its band.</param>
+    public double Outlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K, double tolerance_frac = RegulatedTolerance)
     {
         if (_lossPerSquaredFlow > 0)
         {
             double squared = inlet_Pa * inlet_Pa - SquaredLoss(flow_kg_s, gas_K);
-            return squared <= 0 ? double.NaN : WithoutLoss().Outlet_Pa(flow_kg_s, Math.Sqrt(squared), air_Pa, gas_K);
+            return squared <= 0 ? double.NaN : WithoutLoss().Outlet_Pa(flow_kg_s, Math.Sqrt(squared), air_Pa, gas_K, tolerance_frac);
         }
 
-        double regulated_Pa = RegulatedOutlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K);
+        double regulated_Pa = RegulatedOutlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K, tolerance_frac);
         if (!double.IsNaN(regulated_Pa)) return regulated_Pa;
         double wideOpen_Pa = WideOpenOutlet_Pa(flow_kg_s, inlet_Pa, air_Pa, gas_K) - air_Pa;
         if (wideOpen_Pa >= 0 && wideOpen_Pa <= _wideOpen_Pa) return wideOpen_Pa;
@@ -108,7 +135,7 @@ internal readonly struct SpringOrifice
         double atAir = excess.At(air_Pa);
         return atAir < 0 || highest_Pa <= air_Pa
             ? double.NaN
-            : BracketedRoot.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, 1e-8 * highest_Pa) - air_Pa;
+            : BracketedRoot.Root(ref excess, highest_Pa, excess.At(highest_Pa), air_Pa, atAir, Math.Min(BracketTolerance_frac, tolerance_frac) * highest_Pa) - air_Pa;
     }
 
     /// <summary>Least inlet pressure at which it passes a flow; infinite where none does. [Pa absolute]</summary>
@@ -141,19 +168,22 @@ internal readonly struct SpringOrifice
 
     // While the stage regulates: the spring's band is narrow against the pressures, so the orifice hardly feels it and two or three
     // passes settle the value. NaN where it is wide open, and where an inlet near lock-up keeps the passes from settling.
-    private double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K)
+    private double RegulatedOutlet_Pa(double flow_kg_s, double inlet_Pa, double air_Pa, double gas_K, double tolerance_frac)
     {
         double band_Pa = _lockUp_Pa - _wideOpen_Pa;
-        double outlet_Pa = _lockUp_Pa - RegulatedStart * band_Pa;
+        double outlet_Pa = _lockUp_Pa - RegulatedStart * band_Pa, last_Pa = double.NaN, lastMove_Pa = double.NaN;
         double scale_kg_s = Area_m2(inlet_Pa, air_Pa) * Orifice.Scale_kg_m2s(inlet_Pa, gas_K), perInlet = 1 / inlet_Pa;
-        for (int i = 0; i < 8; i++)
+        for (int i = 0; i < MostPasses; i++)
         {
             double full_kg_s = scale_kg_s * Orifice.FlowFunction((air_Pa + outlet_Pa) * perInlet);
             double opening = flow_kg_s / full_kg_s;
             if (!(opening < 1)) return double.NaN;
-            double before_Pa = outlet_Pa;
-            outlet_Pa = _lockUp_Pa - band_Pa * opening;
-            if (Math.Abs(outlet_Pa - before_Pa) < RegulatedTolerance * band_Pa) return outlet_Pa;
+            double move_Pa = _lockUp_Pa - band_Pa * opening - outlet_Pa;
+            if (Math.Abs(move_Pa) < tolerance_frac * band_Pa) return outlet_Pa + move_Pa;
+
+            // From the third pass on along the secant of what the passes move it by.
+            double next_Pa = i < 2 ? outlet_Pa + move_Pa : outlet_Pa - move_Pa * (outlet_Pa - last_Pa) / (move_Pa - lastMove_Pa);
+            (last_Pa, lastMove_Pa, outlet_Pa) = (outlet_Pa, move_Pa, next_Pa);
         }
 
         return double.NaN;

@@ -1,4 +1,5 @@
 using ColdSim.Model.Numerics;
+using ColdSim.Physics.Flow;
 using ColdSim.Physics.MoistAir;
 
 namespace ColdSim.Model.Supply;
@@ -120,27 +121,23 @@ internal sealed class TwoStageRegulator
     internal double BalancedDelivery_Pa(GasSupply appliances, in FeedPressures feed, double air_Pa, FollowedRoot intermediate, out double reserve_kg_s)
     {
         double high_Pa = _first.Highest_Pa(feed, air_Pa);
-        FlowImbalance imbalance = new(this, appliances, feed, air_Pa);
+        FedStages first = _first.FedBy(feed, air_Pa);
+        FlowImbalance imbalance = new(this, first, appliances, 1 / Math.Sqrt(Orifice.GasConstant_J_kgK * feed.Gas_K), air_Pa);
         double intermediate_Pa = intermediate.Root(ref imbalance, air_Pa, high_Pa);
-        reserve_kg_s = _first.Reserve_kg_s(feed, intermediate_Pa, air_Pa);
-        return appliances.DeliveryAtFlow_Pa(_first.Flow_kg_s(feed, intermediate_Pa, air_Pa));
+        reserve_kg_s = first.Reserve_kg_s(intermediate_Pa);
+        return appliances.DeliveryAtFlow_Pa(first.Service_kg_s(intermediate_Pa) + reserve_kg_s);
     }
 
     // Residual: flow of the second stage less that of the first, both squared, as a function of the pressure between them: where all three orifices
     // are open and little pressure is left, squares of flows go with differences of pressure, and the root is nearly a straight line's.
-    private readonly struct FlowImbalance(TwoStageRegulator regulator, GasSupply appliances, FeedPressures feed, double air_Pa) : IFunction
+    private readonly struct FlowImbalance(TwoStageRegulator regulator, FedStages first, GasSupply appliances, double perPressure, double air_Pa) : IFunction
     {
         public double At(double intermediate_Pa)
         {
-            double flow_kg_s = regulator._first.Flow_kg_s(feed, intermediate_Pa, air_Pa);
+            double flow_kg_s = first.Flow_kg_s(intermediate_Pa);
             double outlet_Pa = air_Pa + appliances.DeliveryAtFlow_Pa(flow_kg_s) + regulator.HoseLoss_Pa(flow_kg_s);
 
-            // Against a higher pressure nothing passes; counted as flowing back it leaves no bend.
-            double passed_kg_s = outlet_Pa > intermediate_Pa
-                ? regulator._second.WideOpen_kg_s(outlet_Pa, intermediate_Pa, feed.Gas_K)
-                : regulator._second.Flow_kg_s(intermediate_Pa, outlet_Pa, air_Pa, feed.Gas_K);
-            double passed = passed_kg_s * passed_kg_s;
-            return (outlet_Pa > intermediate_Pa ? -passed : passed) - flow_kg_s * flow_kg_s;
+            return regulator._second.SquaredFlow(intermediate_Pa, outlet_Pa, air_Pa, perPressure) - flow_kg_s * flow_kg_s;
         }
     }
 

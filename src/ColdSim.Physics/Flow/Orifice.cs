@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ColdSim.Physics.Flow;
 
 /// <summary>Propane gas through a small hole: mass flux, with sonic choking.</summary>
@@ -36,20 +38,19 @@ internal static class Orifice
     /// <summary>Mass flux made dimensionless with p₁/√(R T₁): √(2γ/(γ-1) (r^(2/γ) - r^((γ+1)/γ))), level below the critical ratio, 0 from 1 up.</summary>
     /// <param name="pressureRatio">Downstream over upstream absolute pressure, 0 or more.</param>
     public static double FlowFunction(double pressureRatio)
+        => pressureRatio <= CriticalRatio ? ChokedFlowFunction : pressureRatio >= 1 ? 0 : Math.Sqrt(SquaredSubsonic(pressureRatio));
+
+    /// <summary>The square of <see cref="FlowFunction"/>, which takes no root.</summary>
+    /// <param name="pressureRatio">Downstream over upstream absolute pressure, 0 or more.</param>
+    public static double SquaredFlowFunction(double pressureRatio)
+        => pressureRatio <= CriticalRatio ? ChokedFlowFunction * ChokedFlowFunction : pressureRatio >= 1 ? 0 : SquaredSubsonic(pressureRatio);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double SquaredSubsonic(double pressureRatio)
     {
-        if (pressureRatio >= 1)
-        {
-            return 0;
-        }
-
-        if (pressureRatio <= CriticalRatio)
-        {
-            return ChokedFlowFunction;
-        }
-
         double x = 1 - pressureRatio, u = PerHalfRange * x - 1, v = u * u, w = v * v;
         double low = C0 + C1 * u + v * (C2 + C3 * u), middle = C4 + C5 * u + v * (C6 + C7 * u), high = C8 + C9 * u + v * (C10 + C11 * u);
-        return Math.Sqrt(x * (low + w * (middle + w * (high + w * (C12 + C13 * u)))));
+        return x * (low + w * (middle + w * (high + w * (C12 + C13 * u))));
     }
 
     /// <summary>The pressure ratio at which the flow function has a value, to 1e-11; the critical ratio where it has none.</summary>

@@ -1,4 +1,5 @@
 using ColdSim.Model.Supply;
+using ColdSim.Physics.Flow;
 using ColdSim.Physics.MoistAir;
 using CsCheck;
 using Xunit;
@@ -121,13 +122,30 @@ public class SpringOrificeTests
             Assert.Equal(double.PositiveInfinity, stage.LeastInlet_Pa(part * Rated_kg_s, Sea_Pa + 60_000, Sea_Pa, gas_K, 5e6));
         }, iter: 2000);
 
+    // Backwards its spring counts for nothing: the hole is open.
     [Fact]
-    public void Wide_open_it_passes_what_a_hole_does_whatever_its_spring_would()
-    {
-        Assert.Equal(Rated_kg_s, Stage().WideOpen_kg_s(Inlet_Pa, Sea_Pa + 55_000, RatingGas_K), 1e-15);
-        Assert.Equal(0.5 * Rated_kg_s, Stage().WideOpen_kg_s(0.5 * Inlet_Pa, 100_000, RatingGas_K), 1e-15);
-        Assert.Equal(0, Stage().WideOpen_kg_s(100_000, 100_000, RatingGas_K));
-    }
+    public void The_squared_flow_is_that_of_the_flow_and_backwards_that_of_the_open_hole()
+        => Gen.Select(Gen.Double[105_000, 900_000], Gen.Double[0, 1], Gen.Double[220, 310]).Sample((inlet_Pa, part, gas_K) =>
+        {
+            double outlet_Pa = Sea_Pa + part * 80_000, perPressure = 1 / Math.Sqrt(Orifice.GasConstant_J_kgK * gas_K);
+            double flow_kg_s = Stage().Flow_kg_s(inlet_Pa, outlet_Pa, Sea_Pa, gas_K), squared = Stage().SquaredFlow(inlet_Pa, outlet_Pa, Sea_Pa, perPressure);
+            if (outlet_Pa <= inlet_Pa)
+            {
+                Assert.Equal(flow_kg_s * flow_kg_s, squared, 1e-13 * Rated_kg_s * Rated_kg_s);
+                return;
+            }
+
+            double hole_kg_s = Rated_kg_s / Orifice.MassFlux_kg_m2s(Inlet_Pa, RatingGas_K, Sea_Pa + 55_000) * Orifice.MassFlux_kg_m2s(outlet_Pa, gas_K, inlet_Pa);
+            Assert.Equal(-hole_kg_s * hole_kg_s, squared, 1e-12 * Rated_kg_s * Rated_kg_s);
+        }, iter: 2000);
+
+    [Fact]
+    public void Fed_by_one_inlet_it_passes_what_it_passes_at_that_inlet()
+        => Gen.Select(Gen.Double[90_000, 900_000], Gen.Double[0, 100_000], Gen.Double[65_000, 104_000], Gen.Double[220, 310]).Sample((inlet_Pa, behind_Pa, air_Pa, gas_K) =>
+        {
+            FedOrifice fed = Stage().FedBy(inlet_Pa, air_Pa, gas_K);
+            Assert.Equal(Stage().Flow_kg_s(inlet_Pa, air_Pa + behind_Pa, air_Pa, gas_K), fed.Flow_kg_s(air_Pa + behind_Pa), 1e-12 * Rated_kg_s);
+        }, iter: 2000);
 
     // Flow and squared loss both go with the squared end pressure: end² (1 + k c²) = inlet², c the flow per end pressure.
     [Fact]
