@@ -14,10 +14,14 @@ internal sealed class EventPublisher(Plant plant, Controls controls, Stepper ste
 {
     private double _time_s;
     private WeatherSample _sample;
-    private bool _isCaptured;
+    private bool _isCaptured, _readsDelivery;
 
     /// <summary>Receives steps and events.</summary>
-    public IRunObserver Observer { get; set; } = null!;
+    public IRunObserver Observer
+    {
+        get;
+        set => (field, _readsDelivery) = (value, value.ReadsDelivery);
+    } = null!;
 
     /// <summary>The run starts.</summary>
     /// <param name="sample">Weather at the start.</param>
@@ -73,7 +77,7 @@ internal sealed class EventPublisher(Plant plant, Controls controls, Stepper ste
         now.Inside_K = s.Air_K;
         now.SetPoint_K = controls.Thermostat?.SetPoint_K ?? double.NaN;
         now.CylinderPressure_Pa = algebraic.FeedPressure_Pa;
-        now.DeliveryPressure_Pa = Delivery_Pa();
+        now.DeliveryPressure_Pa = _readsDelivery ? Delivery_Pa() : double.NaN;
         now.Propane_kg = s.TotalPropane_kg();
         now.InUse = plant.Manifold.InUse(algebraic.Cylinders);
         _isCaptured = true;

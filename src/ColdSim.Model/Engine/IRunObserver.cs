@@ -3,6 +3,9 @@ namespace ColdSim.Model.Engine;
 /// <summary>Observer of a run, step by step and event by event.</summary>
 internal interface IRunObserver
 {
+    /// <summary>Whether it reads delivery pressures, which are worked out for that at every step; without it a snapshot has NaN.</summary>
+    bool ReadsDelivery => true;
+
     /// <summary>A step was accepted.</summary>
     /// <param name="record">The step; the next one overwrites it, so copy what is kept.</param>
     void Stepped(StepRecord record);

@@ -22,6 +22,9 @@ internal sealed class DrawRun : IRunObserver
 
     private DrawRun(double coldest_K, CancellationTokenSource ended) => (_coldest_K, _ended) = (coldest_K, ended);
 
+    /// <inheritdoc/>
+    public bool ReadsDelivery => false;
+
     /// <summary>Runs it.</summary>
     /// <param name="conditions">Cylinders, weather and start.</param>
     /// <param name="draw_W">The draw, as gross heat. [W]</param>

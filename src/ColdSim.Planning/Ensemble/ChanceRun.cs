@@ -158,7 +158,7 @@ public static class ChanceRun
                     LeanRun run = NightRun.Lean(worker.Own.Of(i, _table.Room(i)), worker.Watch, cancel);
                     _table.Put(i, run);
                     for (int o = 0; o < worker.Others.Length; o++)
-                        _table.PutOption(i, o, NightRun.Lean(worker.Others[o].Of(i, worker.Unused), UnwatchedRun.Only, cancel));
+                        _table.PutOption(i, o, NightRun.LeanWhileItHolds(worker.Others[o].Of(i, worker.Unused), cancel));
                     _fan.Add(worker.Watch);
                     _table.Finish(i);
                     finished?.Report(Interlocked.Increment(ref _finished));

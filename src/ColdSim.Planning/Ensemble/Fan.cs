@@ -86,6 +86,9 @@ internal sealed class FanCounter
 /// <summary>Samples a run at every point of a fan; reused for the next run.</summary>
 internal sealed class FanWatch(FanCounter fan) : IRunObserver
 {
+    /// <inheritdoc/>
+    public bool ReadsDelivery => false;
+
     public double[] Inside_K { get; } = new double[fan.Points];
 
     public double[] Left_kg { get; } = new double[fan.Points];

@@ -60,10 +60,14 @@ internal sealed class MemberTable
         See(run.Ledger);
     }
 
-    public void PutOption(int member, int option, LeanRun run)
+    /// <summary>Notes whether an option holds with a member's numbers.</summary>
+    /// <param name="member">Its place.</param>
+    /// <param name="option">The option's place.</param>
+    /// <param name="run">The whole run; null where a night does not hold, which ended it.</param>
+    public void PutOption(int member, int option, LeanRun? run)
     {
-        _optionHolds[option][member] = run.Holds;
-        See(run.Ledger);
+        _optionHolds[option][member] = run is { Holds: true };
+        if (run is not null) See(run.Ledger);
     }
 
     /// <summary>A member is whole once all options are run with its numbers.</summary>

@@ -16,6 +16,9 @@ internal sealed class ObservationWatch(
     private StepRecord? _record;
     private int _next;
 
+    /// <inheritdoc/>
+    public bool ReadsDelivery => false;
+
     /// <summary>Heat of what the burner took. [J]</summary>
     public double Burnt_J { get; private set; }
 

@@ -34,6 +34,9 @@ internal sealed class LimitTrial : IRunObserver
     private double _pressureLow_Pa = double.PositiveInfinity;
     private bool _fails;
 
+    /// <inheritdoc/>
+    public bool ReadsDelivery => false;
+
     private LimitTrial(Scenario night, CancellationTokenSource decided)
     {
         _criteria = night.Criteria;

@@ -95,6 +95,8 @@ internal sealed class LogReplay(Scenario scenario)
 
     private sealed class Burnt(IRunObserver? beside) : IRunObserver
     {
+        public bool ReadsDelivery => beside?.ReadsDelivery ?? false;
+
         public double Burnt_J { get; private set; }
 
         public int Starts { get; private set; }

@@ -98,6 +98,8 @@ internal static class CoolDownRun
 
     private sealed class Nobody : IRunObserver
     {
+        public bool ReadsDelivery => false;
+
         public void Stepped(StepRecord record)
         {
         }
@@ -113,6 +115,8 @@ internal static class CoolDownRun
         private readonly IReadOnlyList<ThermalNode> _nodes;
         private readonly double[] _begins_s, _solid_s;
         private bool _begun;
+
+        public bool ReadsDelivery => false;
 
         public Watch(Rig rig)
         {

@@ -26,6 +26,9 @@ internal sealed class NightWatch(Scenario scenario, NightCalendar calendar, IRun
     private bool _fiftyPublished;
     private bool _voltageGone;
 
+    /// <inheritdoc/>
+    public bool ReadsDelivery => detail > RunDetail.Nights || recorder.ReadsDelivery;
+
     /// <summary>When the leg that is running began. [s]</summary>
     public double Offset_s { get; private set; }
 

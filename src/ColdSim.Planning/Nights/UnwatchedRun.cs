@@ -12,6 +12,9 @@ internal sealed class UnwatchedRun : IRunObserver
     /// <summary>The one there is; it has no state.</summary>
     public static UnwatchedRun Only { get; } = new();
 
+    /// <inheritdoc/>
+    public bool ReadsDelivery => false;
+
     public void Stepped(StepRecord record)
     {
     }

@@ -10,6 +10,8 @@ public class SimulationBenchmarks
 {
     private sealed class Nobody : IRunObserver
     {
+        public bool ReadsDelivery => false;
+
         public int Steps { get; private set; }
 
         public void Stepped(StepRecord record) => Steps++;

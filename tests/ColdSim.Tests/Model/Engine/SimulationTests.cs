@@ -254,6 +254,28 @@ public class SimulationTests
     }
 
     [Fact]
+    public void Delivery_pressure_is_worked_out_for_those_who_read_it_and_is_no_number_for_others()
+    {
+        List<double> unread_Pa = [], read_Pa = [];
+        new Simulation(Heated(), Steady(-10), Settings(2)).Run(new Counting(s => read_Pa.Add(s.To.DeliveryPressure_Pa)));
+        new Simulation(Heated(), Steady(-10), Settings(2)).Run(new Careless(s => unread_Pa.Add(s.To.DeliveryPressure_Pa)));
+        Assert.Equal(read_Pa.Count, unread_Pa.Count);
+        Assert.All(read_Pa, pressure_Pa => Assert.InRange(pressure_Pa, 1000, 4000));
+        Assert.All(unread_Pa, pressure_Pa => Assert.True(double.IsNaN(pressure_Pa)));
+    }
+
+    private sealed class Careless(Action<StepRecord> seen) : IRunObserver
+    {
+        public bool ReadsDelivery => false;
+
+        public void Stepped(StepRecord record) => seen(record);
+
+        public void Happened(in SimulationEvent happened, in RunSnapshot snapshot)
+        {
+        }
+    }
+
+    [Fact]
     public void Two_runs_are_equal_to_the_last_bit()
     {
         Trace a = Run(Heated(), Changing(h => -10 + 5 * Math.Sin(h)), 48), b = Run(Heated(), Changing(h => -10 + 5 * Math.Sin(h)), 48);
