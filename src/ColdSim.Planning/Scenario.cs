@@ -93,5 +93,5 @@ public sealed record Scenario
     public int FilePlaceOf(int cylinder) => FilePlaces.Count > cylinder ? FilePlaces[cylinder] : cylinder;
 
     /// <summary>The step unless another is requested. [s]</summary>
-    public const double DefaultStep_s = 300;
+    public const double DefaultStep_s = 600;
 }

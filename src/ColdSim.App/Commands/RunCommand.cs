@@ -12,7 +12,7 @@ namespace ColdSim.App.Commands;
 /// <summary><c>coldsim run</c>: a scenario file, night by night.</summary>
 internal static class RunCommand
 {
-    private const double LongestStep_s = 300;
+    private const double LongestStep_s = 600;
 
     public static Command Of(Host host)
     {

@@ -23,6 +23,11 @@ internal readonly record struct CoachCoupling(
     public double Loss_W_K(double dT_K) => Envelope_W_K + Air_J_m3K * Air_m3_s(dT_K);
 }
 
+/// <summary>How fast sun and wind change what the coach meets. SI units.</summary>
+/// <param name="Gains_W_s">Sun through the windows. [W/s]</param>
+/// <param name="WindLeakage_m3_s2">Air that the wind alone would let leak in. [m³/s²]</param>
+internal readonly record struct CoachDrift(double Gains_W_s, double WindLeakage_m3_s2);
+
 /// <summary>The coach as two nodes, made once from its specification.</summary>
 /// <remarks>
 /// What would follow within two seconds is not told apart, for no visible difference and steps of a sensible length: furnishings that follow
@@ -80,6 +85,15 @@ internal sealed class CoachBody
         Specification.Ventilation_m3_s,
         Specification.LeakageArea_cm2 <= 0 ? default : Infiltration.InWind(Specification.LeakageArea_cm2, weather.Wind_m_s, Specification.Shelter),
         DryAir.SpecificHeat_J_kgK * Humidity.MoistAirDensity_kg_m3(weather.Air_K, weather.Pressure_Pa, weather.VapourPressure_Pa));
+
+    /// <summary>How fast the coupling changes between two instants of weather that is linear in time.</summary>
+    /// <param name="from">Weather at the first.</param>
+    /// <param name="to">Weather at the second.</param>
+    /// <param name="between_s">Time between them, above 0. [s]</param>
+    public CoachDrift DriftBetween(in WeatherSample from, in WeatherSample to, double between_s) => new(
+        Specification.SolarAperture_m2 * (to.WindowSun_W_m2 - from.WindowSun_W_m2) / between_s,
+        Specification.LeakageArea_cm2 <= 0 ? 0
+            : Infiltration.InWind(Specification.LeakageArea_cm2, 1, Specification.Shelter).Wind_m3_s * (to.Wind_m_s - from.Wind_m_s) / between_s);
 
     private bool Covered(double clock_s)
         => Specification.Covers_W_K > 0 && ClockWindow.AnyContains(Specification.CoverHours, clock_s);

@@ -3,7 +3,7 @@ using ColdSim.Model.Cylinder;
 
 namespace ColdSim.Model.Engine;
 
-/// <summary>Inputs held over one step (zero-order hold): heat transfer to the surroundings, heaters, burners.</summary>
+/// <summary>Inputs of one step: heat transfer to the surroundings, heaters, burners. They are held, but for what the coach feels of the weather at once, which goes on evenly.</summary>
 /// <param name="cylinders">How many cylinders.</param>
 /// <param name="appliances">How many appliances beside the furnace.</param>
 /// <param name="nodes">How many nodes.</param>
@@ -35,6 +35,15 @@ internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
     /// <summary>Heat coupling of the coach to its surroundings; by reference, because every stage of every step reads it.</summary>
     public ref CoachCoupling Coach => ref _coach;
 
+    /// <summary>How fast outside air warms. [K/s]</summary>
+    public double OutsideDrift_K_s { get; set; }
+
+    /// <summary>How fast sun and wind change what the coach meets.</summary>
+    public CoachDrift CoachDrift { get; set; }
+
+    /// <summary>How long before now the weather was as <see cref="Coach"/> and <see cref="Outside_K"/> have it; negative where it will be. [s]</summary>
+    public double SinceMiddle_s { get; set; }
+
     /// <summary>Heat of the other heaters. [W]</summary>
     public double OtherHeat_W { get; set; }
 
@@ -47,7 +56,7 @@ internal sealed class HeldInputs(int cylinders, int appliances, int nodes)
     /// <summary>Water vapour in outside air. [kg/m³]</summary>
     public double OutsideVapour_kg_m3 { get; set; }
 
-    /// <summary>Outside air. [K]</summary>
+    /// <summary>Outside air, in the middle of the time for which the inputs are held. [K]</summary>
     public double Outside_K { get; set; }
 
     /// <summary>Air pressure. [Pa]</summary>

@@ -7,6 +7,7 @@ using ColdSim.Model.Nodes;
 using ColdSim.Model.Numerics;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
+using ColdSim.Physics.Flow;
 
 namespace ColdSim.Model.Engine;
 
@@ -26,8 +27,11 @@ internal sealed class Plant
     // Over half a time constant of a cylinder its energy is right to a part in a hundred million.
     private const double LargestCylinderPart = 0.5;
 
-    // Over three quarters of a time constant the method errs by less than two parts in ten thousand of what has still to settle.
-    private const double LargestPart = 0.75;
+    // Nodes settle by tens of kelvins, where the coach's air does by a few.
+    private const double LargestNodePart = 0.75;
+
+    // Over a time constant the method errs by less than five parts in ten thousand of what has still to settle.
+    private const double LargestPart = 1;
 
     private readonly double _heatingValue_J_kg;
     private readonly double _furnaceEfficiency_frac;
@@ -39,7 +43,8 @@ internal sealed class Plant
     private readonly double _ground_K, _coupling_W_K, _perAirCapacity_K_J, _perFurnishingsCapacity_K_J;
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor, _hasBlanket;
-    private double _fan_W;
+    private double _fan_W, _outside_K, _gains_W;
+    private InfiltrationInWind _leakage;
     private readonly PlantState _trial;
     private readonly PlantState[] _rates = new PlantState[RungeKuttaMethod.DormandPrince.Stages + 1];
     private readonly StepIntegrals[] _flows = new StepIntegrals[RungeKuttaMethod.DormandPrince.Stages + 1];
@@ -153,7 +158,7 @@ internal sealed class Plant
                 fastest_s = Math.Min(fastest_s, Coach.Specification.FurnishingsCapacity_J_K / Coach.Specification.Coupling_W_K);
         }
 
-        foreach (NodeBody node in Nodes) fastest_s = Math.Min(fastest_s, node.TimeConstant_s);
+        foreach (NodeBody node in Nodes) fastest_s = Math.Min(fastest_s, LargestNodePart / LargestPart * node.TimeConstant_s);
         return LargestPart * fastest_s;
     }
 
@@ -291,12 +296,14 @@ internal sealed class Plant
         bool fanStops = c.FanRuns_s < step_s;
         EndingInput fan = fanStops ? new EndingInput(c.FanRuns_s / step_s) : default;
         _fan_W = fanStops ? c.FanHeat_W * fan.At(0) : c.FanHeat_W;
+        SetWeather(c, c.SinceMiddle_s);
         Rates(s, at, c, _rates[0], _flows[0]);
         for (int stage = 1; stage < method.Stages; stage++)
         {
             WeightedSum.Set(_trial.Values, s.Values, _rateRows, method.Stage(stage), step_s);
             Evaluate(_trial, c, _stageState);
             if (fanStops) _fan_W = c.FanHeat_W * fan.At(method.Nodes[stage]);
+            SetWeather(c, c.SinceMiddle_s + step_s * method.Nodes[stage]);
             Rates(_trial, _stageState, c, _rates[stage], _flows[stage]);
         }
 
@@ -305,6 +312,7 @@ internal sealed class Plant
         WeightedSum.Set(flowed.Values, [], _flowRows, method.Weights, step_s);
         Evaluate(next, c, nextAlgebraic);
         if (fanStops) _fan_W = c.FanHeat_W * fan.At(1);
+        SetWeather(c, c.SinceMiddle_s + step_s);
         Rates(next, nextAlgebraic, c, _rates[method.Stages], _flows[method.Stages]);
         if (Coach is not null) SetAirWithin(s, step_s, next);
         next.Sensor_K = SensorWithin_K(s, step_s, 1);
@@ -405,7 +413,16 @@ internal sealed class Plant
     public void Rate(PlantState s, AlgebraicState at, HeldInputs c, PlantState rate)
     {
         _fan_W = c.FanRuns_s > 0 ? c.FanHeat_W : 0;
+        SetWeather(c, c.SinceMiddle_s);
         Rates(s, at, c, rate, _discarded);
+    }
+
+    // What the coach meets of the weather some time after the middle of the time for which the inputs are held.
+    private void SetWeather(HeldInputs c, double since_s)
+    {
+        CoachDrift drift = c.CoachDrift;
+        (_outside_K, _gains_W) = (c.Outside_K + since_s * c.OutsideDrift_K_s, c.Coach.Gains_W + since_s * drift.Gains_W_s);
+        _leakage = new InfiltrationInWind(c.Coach.Leakage.Stack_m6_s2K, c.Coach.Leakage.Wind_m3_s + since_s * drift.WindLeakage_m3_s2);
     }
 
     // Rates of change and flows at a state.
@@ -462,18 +479,20 @@ internal sealed class Plant
             taken[GeneratorLoad] = generator_kg_s;
         }
 
-        rate.Vapour_kg = Damp?.Growth_kg_s(s.Vapour_kg, s.Air_K, c.Outside_K, c.OutsideVapour_kg_m3, c.Coach.Air_m3_s(s.Air_K - c.Outside_K), damp_kg_s, c.AirPressure_Pa) ?? 0;
+        rate.Vapour_kg = Damp?.Growth_kg_s(
+            s.Vapour_kg, s.Air_K, _outside_K, c.OutsideVapour_kg_m3, c.Coach.Ventilation_m3_s + _leakage.At_m3_s(s.Air_K - _outside_K), damp_kg_s, c.AirPressure_Pa) ?? 0;
         (rate.Air_K, rate.Furnishings_K) = (0, 0);
         double gains_W = electric_W, ground_W = 0;
         if (Coach is not null)
         {
-            double dT_K = s.Air_K - c.Outside_K, envelope_W = c.Coach.Loss_W_K(dT_K) * dT_K;
+            double dT_K = s.Air_K - _outside_K, in_m3_s = c.Coach.Ventilation_m3_s + _leakage.At_m3_s(dT_K);
+            double envelope_W = (c.Coach.Envelope_W_K + c.Coach.Air_J_m3K * in_m3_s) * dT_K;
             ground_W = c.Coach.Ground_W_K * (s.Air_K - _ground_K);
             double toFurnishings_W = _coupling_W_K * (s.Air_K - s.Furnishings_K);
-            double air_K_s = (toAir_W + c.Coach.Gains_W + c.OtherHeat_W - envelope_W - ground_W - toFurnishings_W) * _perAirCapacity_K_J;
+            double air_K_s = (toAir_W + _gains_W + c.OtherHeat_W - envelope_W - ground_W - toFurnishings_W) * _perAirCapacity_K_J;
             rate.Air_K = air_K_s;
             rate.Furnishings_K = _coupling_W_K > 0 ? toFurnishings_W * _perFurnishingsCapacity_K_J : air_K_s;
-            gains_W += c.Coach.Gains_W + c.OtherHeat_W;
+            gains_W += _gains_W + c.OtherHeat_W;
             loss_W += envelope_W;
         }
 
@@ -486,7 +505,7 @@ internal sealed class Plant
     // Returns what is lost to outside and with water that runs away. [W]
     private double NodeRates(PlantState s, HeldInputs c, Span<double> rate_W, ref double toAir_W)
     {
-        double furnace_W = toAir_W, inside_K = Coach is null ? c.Outside_K : s.Air_K, loss_W = 0;
+        double furnace_W = toAir_W, inside_K = Coach is null ? _outside_K : s.Air_K, loss_W = 0;
         toAir_W -= furnace_W * _duct_frac;
         ReadOnlySpan<double> node_J = s.Node_J;
         for (int i = 0; i < node_J.Length; i++)
@@ -496,7 +515,7 @@ internal sealed class Plant
             double t_K = body.Temperature_K(node_J[i]), ice_frac = node_J[i] < 0 ? body.Ice_frac(node_J[i]) : 0;
             _node_K[i] = t_K;
             double fromInside_W = body.ThroughIce_W_K(node.Inside_W_K, ice_frac) * (inside_K - t_K);
-            double toOutside_W = body.ThroughIce_W_K(node.Outside_W_K, ice_frac) * (t_K - c.Outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);
+            double toOutside_W = body.ThroughIce_W_K(node.Outside_W_K, ice_frac) * (t_K - _outside_K) + c.Drain_W_K[i] * (t_K - node.Cold_K);
             double fromBay_W = 0;
             if (node.Bay >= 0)
             {

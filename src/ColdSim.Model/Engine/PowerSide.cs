@@ -160,9 +160,12 @@ internal sealed class PowerSide
     }
 
     /// <summary>Sets the battery's temperature over a step.</summary>
-    public void SetTemperatures(double airBefore_K, double airAfter_K, double outside_K, double step_s)
+    /// <param name="from_K">Air around it at its start. [K]</param>
+    /// <param name="to_K">At its end. [K]</param>
+    /// <param name="step_s">Length of the step; 0 for its start alone. [s]</param>
+    public void SetTemperatures(double from_K, double to_K, double step_s)
     {
-        double from_K = _inside ? airBefore_K : outside_K, perSecond_K = _inside && step_s > 0 ? (airAfter_K - airBefore_K) / step_s : 0;
+        double perSecond_K = step_s > 0 ? (to_K - from_K) / step_s : 0;
         if (from_K == _from_K && perSecond_K == _perSecond_K) return;
         (_from_K, _perSecond_K, _flownFor_s) = (from_K, perSecond_K, double.NaN);
     }
@@ -183,7 +186,7 @@ internal sealed class PowerSide
     public double ToEvent_s(double time_s, double step_s)
     {
         _time_s = time_s;
-        double first_s = step_s;
+        double first_s = ToCutOut_s(step_s);
         for (int point = 0; point < (Generator is null ? 1 : 2); point++)
         {
             Crossing crossing = new(this, point);
@@ -195,6 +198,13 @@ internal sealed class PowerSide
         }
 
         return first_s;
+    }
+
+    // The air around it goes evenly over a step.
+    private double ToCutOut_s(double step_s)
+    {
+        double limit_K = _power.Battery.LowestDischarge_K + (IsCutOut ? GivesAgain_K : 0), to_K = _from_K + step_s * _perSecond_K;
+        return to_K < limit_K == IsCutOut || _perSecond_K == 0 ? step_s : Math.Min(step_s, Math.Max(0, (limit_K - _from_K) / _perSecond_K) + EventTolerance_s);
     }
 
     /// <summary>Accepts a step.</summary>

@@ -19,6 +19,10 @@ internal sealed class Simulation
     // Over so short a time the inputs change by less than their equations are good for.
     private const double ShortestHold_s = 10;
 
+    // Part of the liquid that all that burns gas could take at most while they are held over a whole cell.
+    private const double MostDrawn_frac = 0.1;
+    private const double LongestNearEmpty_s = 300;
+
     private const int StepsBetweenCancelChecks = 16;
 
     // A board or valve may move a few times at one instant; more means that two controls trigger each other without end.
@@ -37,10 +41,11 @@ internal sealed class Simulation
     private readonly FrostLayer[] _frost;
     private readonly EnclosureBody? _enclosure;
     private readonly EnclosedCylinder[] _enclosed;
+    private readonly WarmingTrend _trend;
     private readonly double _weatherStart_s;
     private readonly double _longestStep_s;
     private readonly double _hold_s;
-    private readonly double _fan_W;
+    private readonly double _fan_W, _allLoads_kg_s;
 
     private readonly Stepper _stepper;
     private readonly StepRecord _record;
@@ -48,13 +53,14 @@ internal sealed class Simulation
     private readonly CoachWatch _coachWatch;
     private double _time_s;
     private double _nextClockEdge_s;
-    private double _inputsHeldUntil_s;
+    private double _inputsHeldUntil_s, _inputsMiddle_s;
     private int _weatherRow;
     private WeatherSample _sample;
     private double _generatorInput_W;
     private RunEnd? _ended;
     private bool _phaseChanged;
     private double _enclosureAir_K = double.NaN;
+    private double _ignitionMargin_Pa = double.NaN;
 
     /// <summary>A run of a rig in a weather.</summary>
     /// <param name="rig">The rig.</param>
@@ -100,6 +106,7 @@ internal sealed class Simulation
         _frost = new FrostLayer[n];
         _enclosure = rig.Enclosure is null ? null : new EnclosureBody(rig.Enclosure);
         _enclosed = new EnclosedCylinder[n];
+        _trend = new WarmingTrend(n);
         _record = StepRecord.For(rig);
         _publisher = new EventPublisher(_plant, _controls, _stepper, _inputs, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
@@ -107,6 +114,7 @@ internal sealed class Simulation
         _hold_s = settings.Step_s * Math.Max(1, Math.Floor(ShortestHold_s / settings.Step_s));
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
         _fan_W = rig.FurnaceFan_W;
+        _allLoads_kg_s = _plant.Loads.Sum(l => l.Full_kg_s);
         _ignition = rig.Furnace is { } furnace ? new IgnitionOutlook(_plant, furnace.IgnitionPressure_Pa) : null;
     }
 
@@ -141,6 +149,7 @@ internal sealed class Simulation
         {
             if (steps % StepsBetweenCancelChecks == 0) cancel.ThrowIfCancellationRequested();
             // Something may be due at this very instant; a step without length has no means.
+            if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
             double stop_s = NextStop_s(end_s);
             if (stop_s > _time_s) Advance(stop_s);
             Switch();
@@ -206,19 +215,19 @@ internal sealed class Simulation
         SwitchBlankets();
     }
 
-    // The next time that must be landed on: the grid, the clock, the weather's rows, timers, the end.
+    private double CellEnd_s(double length_s) => (Math.Floor(_time_s / length_s + 1e-9) + 1) * length_s;
+
+    // The next time that must be landed on: the grid, the clock, the weather's rows, at which inputs are not held on, timers, the end.
     private double NextStop_s(double end_s)
     {
-        double grid_s = (Math.Floor(_time_s / _settings.Step_s + 1e-9) + 1) * _settings.Step_s;
-        double cell_s = grid_s - _time_s;
+        double cell_s = Math.Min(CellEnd_s(_settings.Step_s), _inputsHeldUntil_s) - _time_s;
         double stop_s = Math.Min(_time_s + cell_s / Math.Ceiling(cell_s / _stepper.Longest_s(_longestStep_s)), Math.Min(_nextClockEdge_s, end_s));
-        stop_s = Math.Min(stop_s, _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         return Math.Min(stop_s, _controls.NextTimer_s(_time_s, Now, AlgebraicState, stop_s));
     }
 
     private void Advance(double stop_s)
     {
-        if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
+        _inputs.SinceMiddle_s = _time_s - _inputsMiddle_s;
         if (_controls.Furnace is { } furnace)
         {
             (_inputs.FurnaceLit, _inputs.FanHeat_W) = (furnace.IsLit, furnace.FanRuns ? _fan_W : 0);
@@ -231,7 +240,7 @@ internal sealed class Simulation
         double step_s = _stepper.ToFirstEvent_s(_time_s, stop_s);
         if (_controls.Power is { } power)
         {
-            power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _inputs.Outside_K, _stepper.Tried_s);
+            SetBatteryAir(power, _stepper.Tried_s);
             step_s = Math.Min(step_s, power.ToEvent_s(_time_s, _stepper.Tried_s));
         }
 
@@ -281,8 +290,17 @@ internal sealed class Simulation
         _record.Furnace = _controls.Furnace?.Phase ?? FurnacePhase.Idle;
         _record.BurnerLit = _inputs.FurnaceLit;
         _record.Undersupplied = _controls.Supply.Undersupplied;
-        _record.WouldLight = _ignition is not null && _record is { Undersupplied: true, Furnace: FurnacePhase.Lockout } && _ignition.WouldLight(AlgebraicState);
+        NoteIgnition();
         _record.DampSettles = _plant.Damp is not null && _controls.Damp.IsHigh;
+    }
+
+    // The margin before a step is that after the one before it; a lockout that begins has none yet.
+    private void NoteIgnition()
+    {
+        double before_Pa = _ignitionMargin_Pa;
+        bool asks = _ignition is not null && _record is { Undersupplied: true, Furnace: FurnacePhase.Lockout };
+        _ignitionMargin_Pa = asks ? _ignition!.Margin_Pa(AlgebraicState) : double.NaN;
+        _record.WouldLight_frac = asks ? IgnitionOutlook.WouldLight_frac(double.IsNaN(before_Pa) ? _ignitionMargin_Pa : before_Pa, _ignitionMargin_Pa) : 0;
     }
 
     // Inputs are evaluated once for each cell of the step grid, or for as many as take ten seconds, at its middle, where their error over the cell is of
@@ -290,11 +308,13 @@ internal sealed class Simulation
     private void UpdateInputs()
     {
         _inputsHeldUntil_s = Math.Min(
-            (Math.Floor(_time_s / _hold_s + 1e-9) + 1) * _hold_s,
+            CellEnd_s(Hold_s()),
             _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
         double half_s = 0.5 * (_inputsHeldUntil_s - _time_s);
         WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
         PlantState then = _stepper.Predict(half_s);
+        for (int i = 0; i < _frost.Length; i++) then.Cylinder_K[i] = _trend.Ahead_K(i, _time_s, Now.Cylinder_K[i], then.Cylinder_K[i], half_s);
+        _trend.Begin(_time_s, Now.Cylinder_K);
         WeatherSample within = _enclosure is null ? middle : Within(_enclosure, middle, _phaseChanged ? Now : then, _phaseChanged ? 0 : half_s);
         for (int i = 0; i < _frost.Length; i++)
         {
@@ -320,10 +340,27 @@ internal sealed class Simulation
         _phaseChanged = false;
         _inputs.Coach = _plant.Coach?.At(middle, _clock.At_s(_time_s)) ?? default;
         _inputs.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
+        bool isPoint = half_s <= 0;
+        _inputs.OutsideDrift_K_s = isPoint ? 0 : (middle.Air_K - _sample.Air_K) / half_s;
+        _inputs.CoachDrift = _plant.Coach is not { } coach || isPoint ? default : coach.DriftBetween(_sample, middle, half_s);
         _inputs.Outside_K = middle.Air_K;
+        _inputsMiddle_s = _time_s + half_s;
         _inputs.AirPressure_Pa = middle.Pressure_Pa;
         _controls.Power?.TakeSun(middle, _settings.Start.AddSeconds(_time_s + half_s));
         _stepper.Exchange();
+    }
+
+    // The less liquid there is the faster a draw takes away the wall that it wets: the inputs are then held over half a long cell, and so without liquid, or they would
+    // jump at the last of it.
+    private double Hold_s()
+    {
+        double most_kg = _hold_s * _allLoads_kg_s / MostDrawn_frac;
+        foreach (ref readonly CylinderContents contents in AlgebraicState.Cylinders.Contents.AsSpan())
+        {
+            if (Math.Max(0, contents.LiquidMass_kg) < most_kg && _hold_s > LongestNearEmpty_s) return 0.5 * _hold_s;
+        }
+
+        return _hold_s;
     }
 
     // Heat by which the whole shell and what a last drop wets differ.
@@ -375,7 +412,12 @@ internal sealed class Simulation
 
     private void Publish(EventKind kind, double value, int place = 0) => _publisher.Publish(kind, value, place);
 
-    private double Battery_K() => _controls.Power!.AirOfBattery_K(Now.Air_K, _inputs.Outside_K);
+    private double Battery_K() => _controls.Power!.AirOfBattery_K(Now.Air_K, _sample.Air_K);
+
+    // Air around the battery over a step that was tried, or at its start alone.
+    private void SetBatteryAir(PowerSide power, double step_s)
+        => power.SetTemperatures(
+            Battery_K(), power.AirOfBattery_K(_stepper.Next.Air_K, _sample.Air_K + step_s * _inputs.OutsideDrift_K_s), step_s);
 
     private void BeginPower(PowerState? from)
     {
@@ -391,7 +433,7 @@ internal sealed class Simulation
         power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
         if (power.Generator is not { Runs: true }) return;
         double heating_J_kg = _plant.HeatingValue_J_kg;
-        power.SetTemperatures(Now.Air_K, Now.Air_K, _inputs.Outside_K, 0);
+        power.SetTemperatures(Battery_K(), Battery_K(), 0);
         _generatorInput_W = power.GeneratorInput_W(_generatorInput_W);
         if (_plant.Supply.SetFull(_plant.GeneratorLoad, _generatorInput_W / heating_J_kg)) Exchange();
     }
@@ -399,10 +441,10 @@ internal sealed class Simulation
     private void StepPower(double step_s)
     {
         PowerSide power = _controls.Power!;
-        power.SetTemperatures(Now.Air_K, _stepper.Next.Air_K, _inputs.Outside_K, step_s);
+        SetBatteryAir(power, step_s);
         PowerIntegrals integrals = power.Accept(step_s);
         _ledger.Post(integrals);
-        power.Note(_record.Power!, integrals, step_s, power.AirOfBattery_K(_stepper.Next.Air_K, _inputs.Outside_K));
+        power.Note(_record.Power!, integrals, step_s, power.AirOfBattery_K(_stepper.Next.Air_K, _sample.Air_K + step_s * _inputs.OutsideDrift_K_s));
     }
 
     private void SwitchPower()
@@ -497,7 +539,8 @@ internal sealed class Simulation
         foreach (HeaterControl heater in _controls.Heaters) moved |= heater.Sense(Now.Air_K);
 
         // Heaters share what the breaker leaves, which changes with the battery's charge.
-        if (moved || _controls.Heaters.Length > 0) OpenValves();
+        if (moved) OpenValves();
+        else if (_controls.Heaters.Length > 0) ShareShorePower();
         return moved;
     }
 
@@ -511,9 +554,11 @@ internal sealed class Simulation
         }
 
         if (_controls.Power?.Generator is { } generator) moved |= _plant.Supply.Set(_plant.GeneratorLoad, generator.Runs);
-        if (_controls.Heaters.Length > 0) _inputs.OtherHeat_W = _controls.OtherHeat_W(_rig.Site.Hookup ? ShorePower_W() : 0);
+        if (_controls.Heaters.Length > 0) ShareShorePower();
         if (moved) Exchange();
     }
+
+    private void ShareShorePower() => _inputs.OtherHeat_W = _controls.OtherHeat_W(_rig.Site.Hookup ? ShorePower_W() : 0);
 
     // Shore power used beside the heaters, which get what is left.
     private double ShorePower_W()
@@ -565,6 +610,7 @@ internal sealed class Simulation
                 Publish(EventKind.FlameLost, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.LockedOut:
+                _ignitionMargin_Pa = _ignition!.Margin_Pa(AlgebraicState);
                 Publish(EventKind.Lockout, Now.Air_K);
                 if (_occupants.NoteLockout()) Publish(EventKind.ResetsGivenUp, Now.Air_K);
                 break;

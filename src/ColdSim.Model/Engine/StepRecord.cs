@@ -87,8 +87,8 @@ internal sealed class StepRecord
     /// <summary>Whether an appliance had less gas than its demand.</summary>
     public bool Undersupplied { get; set; }
 
-    /// <summary>Whether a furnace that is locked out for lack of gas would light if it tried, at the end of the step.</summary>
-    public bool WouldLight { get; set; }
+    /// <summary>Part of the step in which a furnace that is locked out for lack of gas would light if it tried.</summary>
+    public double WouldLight_frac { get; set; }
 
     /// <summary>Whether damp settles on the coach's coldest surface.</summary>
     public bool DampSettles { get; set; }
@@ -124,7 +124,7 @@ internal sealed class StepRecord
         (_ends[_from], _ends[1 - _from]) = (from, to);
         (Asked_W, Given_W, HeatIntoCylinder_W, Blanket_W) = (whole.Asked_W, whole.Given_W, whole.HeatIntoCylinder_W, whole.Blanket_W);
         (OtherHeat_W, HeatCalled, Furnace) = (whole.OtherHeat_W, whole.HeatCalled, whole.Furnace);
-        (BurnerLit, Undersupplied, WouldLight, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.WouldLight, whole.DampSettles);
+        (BurnerLit, Undersupplied, WouldLight_frac, DampSettles) = (whole.BurnerLit, whole.Undersupplied, whole.WouldLight_frac, whole.DampSettles);
         whole.Gas_W.AsSpan().CopyTo(Gas_W);
         whole.IsShort.AsSpan().CopyTo(IsShort);
         whole.NodeBefore_K.AsSpan().CopyTo(NodeBefore_K);

@@ -33,7 +33,7 @@ internal static class Infiltration
         Require.InRange(leakageArea_cm2, 0, 10_000, "cm²");
         Require.InRange(wind_m_s, 0, 100, "m/s");
         double area = leakageArea_cm2 / 1_000;
-        return new(area * area * BasicStack, area * area * Of(BasicWind, shelter) * wind_m_s * wind_m_s);
+        return new(area * area * BasicStack, area * Math.Sqrt(Of(BasicWind, shelter)) * wind_m_s);
     }
 
     private static double Of(double[] coefficients, ShelterClass shelter)
@@ -42,14 +42,14 @@ internal static class Infiltration
             : throw new ArgumentOutOfRangeException(nameof(shelter), shelter, "Must be class 1 to 5.");
 }
 
-/// <summary>Infiltration at one wind: √(stack |ΔT| + wind).</summary>
+/// <summary>Infiltration at one wind: √(stack |ΔT| + wind²).</summary>
 /// <param name="Stack_m6_s2K">Square of the flow per kelvin of difference. [m⁶/(s²·K)]</param>
-/// <param name="Wind_m6_s2">Square of the flow of the wind alone. [m⁶/s²]</param>
-internal readonly record struct InfiltrationInWind(double Stack_m6_s2K, double Wind_m6_s2)
+/// <param name="Wind_m3_s">Flow of the wind alone, which goes with it. [m³/s]</param>
+internal readonly record struct InfiltrationInWind(double Stack_m6_s2K, double Wind_m3_s)
 {
     /// <summary>Air that leaks in. [m³/s]</summary>
     /// <param name="dT_K">Inside less outside; its sign does not matter. [K]</param>
-    public double At_m3_s(double dT_K) => Math.Sqrt(Stack_m6_s2K * Math.Abs(dT_K) + Wind_m6_s2);
+    public double At_m3_s(double dT_K) => Math.Sqrt(Stack_m6_s2K * Math.Abs(dT_K) + Wind_m3_s * Wind_m3_s);
 }
 
 /// <summary>How the near surroundings break the wind; the numbers are those of the ASHRAE Handbook of Fundamentals.</summary>

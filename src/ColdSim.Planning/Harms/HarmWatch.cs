@@ -86,7 +86,8 @@ internal sealed class HarmWatch(Rig rig, NightCriteria criteria)
                 night.WeakFlame_s += step_s;
                 break;
             case ShortageKind.LockedOut:
-                night.LockedOut_s += step_s;
+                night.LockedOut_s += record.WouldLight_frac * step_s;
+                night.NoFlame_s += (1 - record.WouldLight_frac) * step_s;
                 break;
             default:
                 night.NoFlame_s += step_s;

@@ -12,7 +12,7 @@ internal enum ShortageKind
     /// <summary>A flame that gets less gas than it needs.</summary>
     WeakFlame,
 
-    /// <summary>The furnace waits in a lockout although there is gas again to light it.</summary>
+    /// <summary>The furnace waits in a lockout although there is gas again to light it, in the part of the step that the record says; in the rest there is no flame.</summary>
     LockedOut,
 }
 
@@ -23,7 +23,7 @@ internal static class ShortageKinds
     {
         if (record.BurnerLit) return ShortageKind.WeakFlame;
         if (record.IsShort[0])
-            return record.Furnace == FurnacePhase.Lockout && record.WouldLight ? ShortageKind.LockedOut : ShortageKind.NoFlame;
+            return record.Furnace == FurnacePhase.Lockout && record.WouldLight_frac > 0 ? ShortageKind.LockedOut : ShortageKind.NoFlame;
         for (int i = 1; i < record.Gas_W.Length; i++)
         {
             if (record.IsShort[i] && record.Gas_W[i] > 0) return ShortageKind.WeakFlame;

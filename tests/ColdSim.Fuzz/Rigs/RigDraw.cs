@@ -63,7 +63,7 @@ internal sealed class RigDraw
         Header("[run]");
         Key(string.Create(CultureInfo.InvariantCulture, $"start = 2027-01-12T{12 + _random.Next(11):00}:{_random.Next(60):00}:00-07:00"));
         Key(string.Create(CultureInfo.InvariantCulture, $"nights = {_random.Next(1, days + 1)}"));
-        if (_value.Chance(0.2)) Key($"step = \"{_value.Pick<string>(["1 s", "10 s", "30 s", "60 s", "120 s", "5 min"])}\"");
+        if (_value.Chance(0.2)) Key($"step = \"{_value.Pick<string>(["1 s", "10 s", "30 s", "60 s", "120 s", "5 min", "10 min"])}\"");
         bool heated = _value.Chance(0.6), battery = _value.Chance(0.3);
         int cylinders = _value.Chance(0.45) ? 1 : _random.Next(2, 5);
         foreach (ScenarioSection section in ScenarioKeys.Root.Below)

@@ -26,7 +26,7 @@ internal sealed record RunSection(DateTimeOffset Start, int? Nights, double Step
     private static readonly WholeKey NightsKey = new("nights", 1, 400, KeyDefault.Of("to the end of the weather"), "nights to run, each ending at noon");
 
     private static readonly QuantityKey Step = new(
-        "step", Dimension.Duration, "1 s", "5 min", KeyDefault.Of(Scenario.DefaultStep_s, "s"), "longest time step");
+        "step", Dimension.Duration, "1 s", "10 min", KeyDefault.Of(Scenario.DefaultStep_s, "s"), "longest time step");
 
     public static readonly ScenarioSection Declared = new("run", TableForm.One, "from when, how long, in what steps", [StartKey, NightsKey, Step])
     {

@@ -74,8 +74,8 @@ public sealed class RunCommandTests : IDisposable
     [InlineData("--nights", "0", "--nights takes a whole number from 1 to 400, not '0'")]
     [InlineData("--nights", "1.5", "--nights takes a whole number from 1 to 400, not '1.5'")]
     [InlineData("--nights", "abc", "--nights takes a whole number from 1 to 400, not 'abc'")]
-    [InlineData("--step", "NaN", "--step takes a number from 1 to 300, not 'NaN'")]
-    [InlineData("--step", "-4", "--step takes a number from 1 to 300, not '-4'")]
+    [InlineData("--step", "NaN", "--step takes a number from 1 to 600, not 'NaN'")]
+    [InlineData("--step", "-4", "--step takes a number from 1 to 600, not '-4'")]
     [InlineData("--units", "imperial", "--units takes us or si, not 'imperial'")]
     public void A_wrong_value_names_what_is_accepted(string option, string value, string message)
     {

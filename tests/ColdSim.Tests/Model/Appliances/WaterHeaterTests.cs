@@ -63,7 +63,7 @@ public class WaterHeaterTests
     public void Water_drawn_mixes_with_the_cold_that_comes_in()
     {
         StorageWaterHeater heater = Everything.Heater(new WaterDraw(Everything.At(16.5, 17), 0.02)) with { StandingLoss_W_K = 0, Hours = [Everything.At(3, 3.5)] };
-        Trace run = Run(With(heater), Steady(5), 2);
+        Trace run = Run(With(heater), Steady(5), 2, step_s: 60);
         double expected_K = heater.Cold_K + (heater.SetPoint_K - heater.Cold_K) * Math.Exp(-0.02 * 1800 / heater.Water_kg);
         Assert.Equal(expected_K, run.Steps[^1].Node_K[0], 1e-4);
     }

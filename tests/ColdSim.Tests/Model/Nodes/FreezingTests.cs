@@ -10,8 +10,9 @@ namespace ColdSim.Tests.Model.Nodes;
 
 public class FreezingTests
 {
+    // Some of it is read at the ends of steps: of five minutes, so that it is known to as much.
     private static Trace Run(ThermalNode node, double air_C, double hours)
-        => Rigs.Run(new Rig { Cylinders = [BigTank()], Water = [node] }, Steady(air_C, hours + 1), hours);
+        => Rigs.Run(new Rig { Cylinders = [BigTank()], Water = [node] }, Steady(air_C, hours + 1), hours, step_s: 300);
 
     [Theory]
     [InlineData(0.0127, 10, -7, 10)]

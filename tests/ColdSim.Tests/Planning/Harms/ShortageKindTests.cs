@@ -27,6 +27,25 @@ public class ShortageKindTests
         Assert.True(night.WeakFlameTime.Minutes > 1);
     }
 
+    // Before, the end of a step decided over the whole of it.
+    [Fact]
+    public void Gas_is_there_again_after_as_long_a_wait_by_steps_of_ten_seconds_as_of_ten_minutes()
+    {
+        NightReport fine = NightRun.Of(Rigs.Scenario(Chilled, Steady(-28, 30), 1) with { Step_s = 10 }).Nights[0], coarse = Night(Chilled, -28);
+        Assert.True(fine.NoFlameTime.Minutes > 10);
+        Assert.Equal(fine.NoFlameTime.Seconds, coarse.NoFlameTime.Seconds, 0.02 * fine.NoFlameTime.Seconds);
+        Assert.Equal(fine.LockedOutTime.Seconds, coarse.LockedOutTime.Seconds, 0.02 * fine.LockedOutTime.Seconds);
+    }
+
+    [Theory]
+    [InlineData(-10, 30, 0.75)]
+    [InlineData(30, -10, 0.75)]
+    [InlineData(10, -30, 0.25)]
+    [InlineData(-10, -1, 0)]
+    [InlineData(0, 5, 1)]
+    public void A_locked_out_furnace_would_light_in_the_part_of_a_step_in_which_its_pressure_would_do(double before_Pa, double after_Pa, double expected_frac)
+        => Assert.Equal(expected_frac, IgnitionOutlook.WouldLight_frac(before_Pa, after_Pa), 1e-12);
+
     // The board's own account of a lockout that it leaves by lighting at once is the other way to know that there was gas.
     [Fact]
     public void A_lockout_that_ends_in_a_flame_at_the_first_try_had_gas_before()
@@ -35,8 +54,8 @@ public class ShortageKindTests
         double[] lit_s = run.Times_s(EventKind.BurnerOn), retried_s = run.Times_s(EventKind.LockoutRetry);
         double ended_s = retried_s.First(t => lit_s.Any(l => l > t && l < t + 30));
         StepRecord before = run.Steps.Last(s => s.To.Time_s <= ended_s);
-        Assert.True(before.WouldLight && before.Furnace == FurnacePhase.Lockout);
-        Assert.Contains(run.Steps, s => s.Furnace == FurnacePhase.Lockout && !s.WouldLight);
+        Assert.True(before.WouldLight_frac > 0 && before.Furnace == FurnacePhase.Lockout);
+        Assert.Contains(run.Steps, s => s.Furnace == FurnacePhase.Lockout && s.WouldLight_frac == 0);
     }
 
     [Fact]
