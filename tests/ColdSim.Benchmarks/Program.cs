@@ -25,6 +25,9 @@ if (args is ["figures"] or ["figures", "--write"])
 if (args is ["growth", string plot])
     return ColdSim.Benchmarks.Growth.Run(plot);
 
+if (args is ["accuracy", .. string[] scenarios])
+    return ColdSim.Benchmarks.Accuracy.Run(scenarios);
+
 if (args is ["beside", string rig])
     return ColdSim.Benchmarks.Beside.Run(rig);
 
