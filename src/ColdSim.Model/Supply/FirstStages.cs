@@ -82,7 +82,7 @@ internal sealed class FirstStages(SpringOrifice service, SpringOrifice? reserve)
     public FedStages FedBy(in FeedPressures feed, double air_Pa)
     {
         bool hasReserve = reserve is not null && feed.Reserve_Pa > 0;
-        return service.HasLoss
+        return service.HasLoss || reserve is { HasLoss: true }
             ? new FedStages(this, feed, air_Pa)
             : new FedStages(
                 service.FedBy(feed.Service_Pa, air_Pa, feed.Gas_K), hasReserve ? reserve!.Value.FedBy(feed.Reserve_Pa, air_Pa, feed.Gas_K) : default);
