@@ -21,6 +21,15 @@ internal readonly record struct CoachCoupling(
     /// <summary>Loss to outside air per kelvin: envelope, ventilation and infiltration. [W/K]</summary>
     /// <param name="dT_K">Inside less outside. [K]</param>
     public double Loss_W_K(double dT_K) => Envelope_W_K + Air_J_m3K * Air_m3_s(dT_K);
+
+    /// <summary>The coupling some time later.</summary>
+    /// <param name="drift">How fast sun and wind change it.</param>
+    /// <param name="time_s">How much later; negative for earlier. [s]</param>
+    public CoachCoupling After(in CoachDrift drift, double time_s) => this with
+    {
+        Gains_W = Gains_W + time_s * drift.Gains_W_s,
+        Leakage = Leakage with { Wind_m3_s = Leakage.Wind_m3_s + time_s * drift.WindLeakage_m3_s2 },
+    };
 }
 
 /// <summary>How fast sun and wind change what the coach meets. SI units.</summary>

@@ -7,7 +7,6 @@ using ColdSim.Model.Nodes;
 using ColdSim.Model.Numerics;
 using ColdSim.Model.Supply;
 using ColdSim.Model.Thermostat;
-using ColdSim.Physics.Flow;
 
 namespace ColdSim.Model.Engine;
 
@@ -43,8 +42,8 @@ internal sealed class Plant
     private readonly double _ground_K, _coupling_W_K, _perAirCapacity_K_J, _perFurnishingsCapacity_K_J;
     private readonly double _sensorLag_s;
     private readonly bool _hasSensor, _hasBlanket;
-    private double _fan_W, _outside_K, _gains_W;
-    private InfiltrationInWind _leakage;
+    private double _fan_W, _outside_K;
+    private CoachCoupling _coach;
     private readonly PlantState _trial;
     private readonly PlantState[] _rates = new PlantState[RungeKuttaMethod.DormandPrince.Stages + 1];
     private readonly StepIntegrals[] _flows = new StepIntegrals[RungeKuttaMethod.DormandPrince.Stages + 1];
@@ -420,9 +419,8 @@ internal sealed class Plant
     // What the coach meets of the weather some time after the middle of the time for which the inputs are held.
     private void SetWeather(HeldInputs c, double since_s)
     {
-        CoachDrift drift = c.CoachDrift;
-        (_outside_K, _gains_W) = (c.Outside_K + since_s * c.OutsideDrift_K_s, c.Coach.Gains_W + since_s * drift.Gains_W_s);
-        _leakage = new InfiltrationInWind(c.Coach.Leakage.Stack_m6_s2K, c.Coach.Leakage.Wind_m3_s + since_s * drift.WindLeakage_m3_s2);
+        _outside_K = c.Outside_K + since_s * c.OutsideDrift_K_s;
+        _coach = c.Coach.After(c.CoachDrift, since_s);
     }
 
     // Rates of change and flows at a state.
@@ -480,19 +478,18 @@ internal sealed class Plant
         }
 
         rate.Vapour_kg = Damp?.Growth_kg_s(
-            s.Vapour_kg, s.Air_K, _outside_K, c.OutsideVapour_kg_m3, c.Coach.Ventilation_m3_s + _leakage.At_m3_s(s.Air_K - _outside_K), damp_kg_s, c.AirPressure_Pa) ?? 0;
+            s.Vapour_kg, s.Air_K, _outside_K, c.OutsideVapour_kg_m3, _coach.Air_m3_s(s.Air_K - _outside_K), damp_kg_s, c.AirPressure_Pa) ?? 0;
         (rate.Air_K, rate.Furnishings_K) = (0, 0);
         double gains_W = electric_W, ground_W = 0;
         if (Coach is not null)
         {
-            double dT_K = s.Air_K - _outside_K, in_m3_s = c.Coach.Ventilation_m3_s + _leakage.At_m3_s(dT_K);
-            double envelope_W = (c.Coach.Envelope_W_K + c.Coach.Air_J_m3K * in_m3_s) * dT_K;
-            ground_W = c.Coach.Ground_W_K * (s.Air_K - _ground_K);
+            double dT_K = s.Air_K - _outside_K, envelope_W = _coach.Loss_W_K(dT_K) * dT_K;
+            ground_W = _coach.Ground_W_K * (s.Air_K - _ground_K);
             double toFurnishings_W = _coupling_W_K * (s.Air_K - s.Furnishings_K);
-            double air_K_s = (toAir_W + _gains_W + c.OtherHeat_W - envelope_W - ground_W - toFurnishings_W) * _perAirCapacity_K_J;
+            double air_K_s = (toAir_W + _coach.Gains_W + c.OtherHeat_W - envelope_W - ground_W - toFurnishings_W) * _perAirCapacity_K_J;
             rate.Air_K = air_K_s;
             rate.Furnishings_K = _coupling_W_K > 0 ? toFurnishings_W * _perFurnishingsCapacity_K_J : air_K_s;
-            gains_W += _gains_W + c.OtherHeat_W;
+            gains_W += _coach.Gains_W + c.OtherHeat_W;
             loss_W += envelope_W;
         }
 

@@ -148,8 +148,9 @@ internal sealed class Simulation
         for (int steps = 0; _ended is null && _time_s < end_s; steps++)
         {
             if (steps % StepsBetweenCancelChecks == 0) cancel.ThrowIfCancellationRequested();
-            // Something may be due at this very instant; a step without length has no means.
             if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
+
+            // Something may be due at this very instant; a step without length has no means.
             double stop_s = NextStop_s(end_s);
             if (stop_s > _time_s) Advance(stop_s);
             Switch();
@@ -240,7 +241,7 @@ internal sealed class Simulation
         double step_s = _stepper.ToFirstEvent_s(_time_s, stop_s);
         if (_controls.Power is { } power)
         {
-            SetBatteryAir(power, _stepper.Tried_s);
+            power.SetTemperatures(Battery_K(), BatteryAfter_K(_stepper.Tried_s), _stepper.Tried_s);
             step_s = Math.Min(step_s, power.ToEvent_s(_time_s, _stepper.Tried_s));
         }
 
@@ -294,7 +295,7 @@ internal sealed class Simulation
         _record.DampSettles = _plant.Damp is not null && _controls.Damp.IsHigh;
     }
 
-    // The margin before a step is that after the one before it; a lockout that begins has none yet.
+    // The margin before a step is that after the one before it, or that at which the lockout began; where neither was asked for, that after the step.
     private void NoteIgnition()
     {
         double before_Pa = _ignitionMargin_Pa;
@@ -354,10 +355,11 @@ internal sealed class Simulation
     // jump at the last of it.
     private double Hold_s()
     {
+        if (_hold_s <= LongestNearEmpty_s) return _hold_s;
         double most_kg = _hold_s * _allLoads_kg_s / MostDrawn_frac;
         foreach (ref readonly CylinderContents contents in AlgebraicState.Cylinders.Contents.AsSpan())
         {
-            if (Math.Max(0, contents.LiquidMass_kg) < most_kg && _hold_s > LongestNearEmpty_s) return 0.5 * _hold_s;
+            if (Math.Max(0, contents.LiquidMass_kg) < most_kg) return 0.5 * _hold_s;
         }
 
         return _hold_s;
@@ -414,10 +416,9 @@ internal sealed class Simulation
 
     private double Battery_K() => _controls.Power!.AirOfBattery_K(Now.Air_K, _sample.Air_K);
 
-    // Air around the battery over a step that was tried, or at its start alone.
-    private void SetBatteryAir(PowerSide power, double step_s)
-        => power.SetTemperatures(
-            Battery_K(), power.AirOfBattery_K(_stepper.Next.Air_K, _sample.Air_K + step_s * _inputs.OutsideDrift_K_s), step_s);
+    // After a step that was tried and is not accepted yet.
+    private double BatteryAfter_K(double step_s)
+        => _controls.Power!.AirOfBattery_K(_stepper.Next.Air_K, _sample.Air_K + step_s * _inputs.OutsideDrift_K_s);
 
     private void BeginPower(PowerState? from)
     {
@@ -441,10 +442,11 @@ internal sealed class Simulation
     private void StepPower(double step_s)
     {
         PowerSide power = _controls.Power!;
-        SetBatteryAir(power, step_s);
+        double after_K = BatteryAfter_K(step_s);
+        power.SetTemperatures(Battery_K(), after_K, step_s);
         PowerIntegrals integrals = power.Accept(step_s);
         _ledger.Post(integrals);
-        power.Note(_record.Power!, integrals, step_s, power.AirOfBattery_K(_stepper.Next.Air_K, _sample.Air_K + step_s * _inputs.OutsideDrift_K_s));
+        power.Note(_record.Power!, integrals, step_s, after_K);
     }
 
     private void SwitchPower()

@@ -136,7 +136,6 @@ internal sealed class TwoStageRegulator
         {
             double flow_kg_s = first.Flow_kg_s(intermediate_Pa);
             double outlet_Pa = air_Pa + appliances.DeliveryAtFlow_Pa(flow_kg_s) + regulator.HoseLoss_Pa(flow_kg_s);
-
             return regulator._second.SquaredFlow(intermediate_Pa, outlet_Pa, air_Pa, perPressure) - flow_kg_s * flow_kg_s;
         }
     }

@@ -34,7 +34,7 @@ internal static class CoolDownRun
         ArgumentNullException.ThrowIfNull(scenario);
         IReadOnlyList<Leg> legs = NightRun.LegsOf(scenario with { HeatStops = null });
         Leg last = LegAt(legs, at) ?? throw new TimeOutsideRunException(at);
-        LegRun before = new(scenario, new NightWatch(scenario, new NightCalendar(scenario), new Nobody(), RunDetail.Nights));
+        LegRun before = new(scenario, new NightWatch(scenario, new NightCalendar(scenario), UnwatchedRun.Only, RunDetail.Nights));
         foreach (Leg leg in legs)
         {
             bool reaches = leg.To >= at;
@@ -95,19 +95,6 @@ internal static class CoolDownRun
     }
 
     private static Duration? Span(double time_s) => double.IsNaN(time_s) ? null : Duration.FromSeconds(time_s);
-
-    private sealed class Nobody : IRunObserver
-    {
-        public bool ReadsDelivery => false;
-
-        public void Stepped(StepRecord record)
-        {
-        }
-
-        public void Happened(in SimulationEvent happened, in Snapshot moment)
-        {
-        }
-    }
 
     // Water from the events, which are located; the air from the steps, which are short.
     private sealed class Watch : IRunObserver
