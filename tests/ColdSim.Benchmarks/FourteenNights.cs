@@ -27,18 +27,7 @@ internal static class FourteenNights
         Rig rig = new()
         {
             Site = site,
-            Cylinders = [new CylinderSpecification
-            {
-                Name = size.Name,
-                Volume_m3 = size.Volume_m3,
-                OutsideDiameter_m = size.OutsideDiameter_m,
-                WallThickness_m = size.WallThickness_m,
-                MetalMass_kg = size.ShellMass_kg,
-                Tare_kg = size.Tare_kg,
-                LegalFill_kg = size.LegalFill_kg,
-                Contents_kg = size.LegalFill_kg,
-                Surroundings = new CylinderSurroundings { SunExposure_frac = 0.3 },
-            }],
+            Cylinders = [size.Full() with { Surroundings = new CylinderSurroundings { SunExposure_frac = 0.3 } }],
             Coach = new CoachSpecification
             {
                 HeatLoss = [new HeatLossItem("whole coach", 70)],

@@ -16,19 +16,7 @@ internal static class Some
 
     public static CylinderSpecification Cylinder(string size, CylinderSurroundings? around = null) => Cylinder(StandardSize.Find(size)!, around);
 
-    public static CylinderSpecification Cylinder(StandardSize size, CylinderSurroundings? around = null) => new()
-    {
-        Name = size.Name,
-        Orientation = size.Orientation,
-        Volume_m3 = size.Volume_m3,
-        OutsideDiameter_m = size.OutsideDiameter_m,
-        WallThickness_m = size.WallThickness_m,
-        MetalMass_kg = size.ShellMass_kg,
-        Tare_kg = size.Tare_kg,
-        LegalFill_kg = size.LegalFill_kg,
-        Contents_kg = size.LegalFill_kg,
-        Surroundings = around ?? Sheltered,
-    };
+    public static CylinderSpecification Cylinder(StandardSize size, CylinderSurroundings? around = null) => size.Full() with { Surroundings = around ?? Sheltered };
 
     /// <summary>Dry or humid air without sun, under a sky as warm as the air.</summary>
     public static WeatherSample Weather(double air_K, double wind_m_s = 0, double humidity_frac = 0, double pressure_Pa = Sea_Pa)

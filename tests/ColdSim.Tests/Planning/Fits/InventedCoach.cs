@@ -94,21 +94,7 @@ internal sealed class InventedCoach
 
     /// <summary>A cylinder of a standard size, full.</summary>
     /// <param name="name">The size.</param>
-    public static CylinderSpecification Cylinder(string name)
-    {
-        StandardSize size = StandardSize.Find(name)!;
-        return new CylinderSpecification
-        {
-            Name = size.Name,
-            Volume_m3 = size.Volume_m3,
-            OutsideDiameter_m = size.OutsideDiameter_m,
-            WallThickness_m = size.WallThickness_m,
-            MetalMass_kg = size.ShellMass_kg,
-            Tare_kg = size.Tare_kg,
-            LegalFill_kg = size.LegalFill_kg,
-            Contents_kg = size.LegalFill_kg,
-        };
-    }
+    public static CylinderSpecification Cylinder(string name) => StandardSize.Find(name)!.Full();
 
     private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(Math.Tau * random.NextDouble());
 

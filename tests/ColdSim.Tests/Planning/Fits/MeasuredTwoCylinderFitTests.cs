@@ -5,6 +5,7 @@ using ColdSim.Model.Arrangement;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Engine;
 using ColdSim.Planning;
+using ColdSim.Planning.Compare;
 using ColdSim.Planning.Fits;
 using ColdSim.Planning.Gauges;
 using ColdSim.Planning.Logs;
@@ -50,18 +51,7 @@ public class MeasuredTwoCylinderFitTests(ITestOutputHelper output)
     private static Scenario Drawn()
     {
         Scenario three = ScenarioReader.Read(Path.Combine(DocPage.Scenarios, "three-days.toml")).Scenario!;
-        StandardSize size = StandardSize.Find("100 lb")!;
-        CylinderSpecification cylinder = three.Rig.Cylinders[0] with
-        {
-            Name = size.Name,
-            Volume_m3 = size.Volume_m3,
-            OutsideDiameter_m = size.OutsideDiameter_m,
-            WallThickness_m = size.WallThickness_m,
-            MetalMass_kg = size.ShellMass_kg,
-            Tare_kg = size.Tare_kg,
-            LegalFill_kg = size.LegalFill_kg,
-            Contents_kg = size.LegalFill_kg,
-        };
+        CylinderSpecification size = InventedCoach.Cylinder("100 lb"), cylinder = SizeSweep.Resized(three.Rig.Cylinders[0], size) with { Contents_kg = size.Contents_kg };
         return three with
         {
             Rig = three.Rig with
