@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -31,6 +32,7 @@ internal static class WeightedSum
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Add(double[] sum, double[] start, double[] a, double weightOfA, double[] b, double weightOfB, double[] c, double weightOfC)
     {
         ReadOnlySpan<Vector256<double>> rowA = Lanes(a), rowB = Lanes(b), rowC = Lanes(c), from = Lanes(start);
@@ -39,9 +41,9 @@ internal static class WeightedSum
         for (int i = 0; i < into.Length; i++)
         {
             Vector256<double> value = from.IsEmpty ? Vector256<double>.Zero : from[i];
-            value = Vector256.FusedMultiplyAdd(rowA[i], ofA, value);
-            value = Vector256.FusedMultiplyAdd(rowB[i], ofB, value);
-            into[i] = Vector256.FusedMultiplyAdd(rowC[i], ofC, value);
+            value = value + rowA[i] * ofA;
+            value = value + rowB[i] * ofB;
+            into[i] = value + rowC[i] * ofC;
         }
     }
 

@@ -49,5 +49,5 @@ internal static class SensorLag
         return sensor_K + ratio * ((a0 - sensor_K) * phi1 + air.First * phi2 + 2 * air.Second * phi3 + 6 * air.Third * phi4 + 24 * air.Fourth * phi5);
     }
 
-    private static double Fused(double sum, double x, double next) => Math.FusedMultiplyAdd(sum, x, next);
+    private static double Fused(double sum, double x, double next) => sum * x + next;
 }
