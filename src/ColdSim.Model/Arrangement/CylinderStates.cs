@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Model.Cylinder;
 using ColdSim.Physics.Mixtures;
 
@@ -67,6 +68,7 @@ internal sealed class CylinderStates
     }
 
     /// <summary>Whether any gives gas and has no liquid: it is drawn down in minutes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool IsAnyGivingVapourAlone()
     {
         for (int i = 0; i < Count; i++)
@@ -81,6 +83,7 @@ internal sealed class CylinderStates
     public double ManifoldEnthalpy_J_kg { get; private set; }
 
     /// <summary>Mixes the outflows of the giving cylinders.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Mix()
     {
         double flow_kg_s = 0, enthalpy_W = 0;
@@ -100,6 +103,7 @@ internal sealed class CylinderStates
     /// [m′c′ + m″c″ + m_w c_w] dT/dt = Q − ṁ h_fg ρ′/(ρ′ − ρ″), written with ∂U/∂T of the two-phase contents. What leaves takes the draw
     /// heat; what comes in gives it, and what it is richer than the cylinder's own vapour.
     /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Warming_K_s(int i)
     {
         double out_kg_s = Out_kg_s[i];

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.Flow;
 using ColdSim.Physics.MoistAir;
@@ -25,6 +26,7 @@ internal readonly record struct CoachCoupling(
     /// <summary>The coupling some time later.</summary>
     /// <param name="drift">How fast sun and wind change it.</param>
     /// <param name="time_s">How much later; negative for earlier. [s]</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public CoachCoupling After(in CoachDrift drift, double time_s) => this with
     {
         Gains_W = Gains_W + time_s * drift.Gains_W_s,

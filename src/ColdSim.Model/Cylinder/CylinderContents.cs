@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Physics.Fluids;
 using ColdSim.Physics.Mixtures;
 using ColdSim.Physics.Propane;
@@ -48,6 +49,7 @@ public readonly record struct CylinderContents(
     /// <remarks>
     /// A time step that ends where the last liquid goes must see one set of equations throughout; the heat of a draw jumps there.
     /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void In(bool withLiquid, double mass_kg, double volume_m3, double t_K, out CylinderContents contents)
     {
         if (!withLiquid)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ColdSim.Model.Cylinder;
 
 /// <summary>The wall above the liquid under a blanket: warmer than the liquid, with a heat capacity of its own. SI units.</summary>
@@ -30,6 +32,7 @@ public readonly record struct DryWall(
     /// <param name="liquid_K">Liquid. [K]</param>
     /// <param name="blanket_W">Power of the blanket. [W]</param>
     /// <param name="draw_kg_s">Vapour that leaves. [kg/s]</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Gain_W(double excess_K, double liquid_K, double blanket_W, double draw_kg_s)
         => Power_frac * blanket_W + Outside_W_K * (Environment_K - liquid_K - excess_K) - (ToLiquid_W_K + Beside_W_K + WithGas_W_K(draw_kg_s)) * excess_K;
 
@@ -66,6 +69,7 @@ public readonly record struct DryWall(
         => Capacity_J_K > 0 ? Capacity_J_K / (ToLiquid_W_K + ToVapour_W_K + Outside_W_K + Beside_W_K) : double.PositiveInfinity;
 
     // Vapour over liquid that is colder lies still; what it takes from the wall leaves with what is drawn, which mixes it.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double WithGas_W_K(double draw_kg_s)
     {
         double carried_W_K = VapourHeat_J_kgK * Math.Max(0, draw_kg_s);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Supply;
 
@@ -51,5 +52,6 @@ internal sealed class AlgebraicState(int cylinders)
     public double Reserve_frac => Point.Flow_kg_s > 0 ? Point.Reserve_kg_s / Point.Flow_kg_s : double.NaN;
 
     /// <summary>Pressure in one cylinder. [Pa gauge]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double CylinderPressure_Pa(int i) => Cylinders.Contents[i].Pressure_Pa - AirPressure_Pa;
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Model.Appliances;
 using ColdSim.Model.Arrangement;
 using ColdSim.Model.Coach;
@@ -41,7 +42,7 @@ internal sealed class Plant
     private readonly double _duct_frac, _ductLoss_frac;
     private readonly double _ground_K, _coupling_W_K, _perAirCapacity_K_J, _perFurnishingsCapacity_K_J;
     private readonly double _sensorLag_s;
-    private readonly bool _hasSensor, _hasBlanket;
+    private readonly bool _hasSensor, _hasBlanket, _isMixed;
     private double _fan_W, _outside_K;
     private CoachCoupling _coach;
     private readonly PlantState _trial;
@@ -59,7 +60,8 @@ internal sealed class Plant
         Cylinders = [.. rig.Cylinders.Select(c => new CylinderBody(c))];
         int n = Cylinders.Length;
         _hasBlanket = CylinderBody.IsAnyUnderBlanket(Cylinders);
-        Gas = rig.Gas.IsMixed ? new MixedGasInCylinders(Cylinders, rig.Gas) : new PropaneInCylinders(Cylinders);
+        _isMixed = rig.Gas.IsMixed;
+        Gas = _isMixed ? new MixedGasInCylinders(Cylinders, rig.Gas) : new PropaneInCylinders(Cylinders);
         (Nodes, _nodeOf) = NodesOf(rig);
         _node_K = new double[Nodes.Length];
         foreach (NodeBody node in Nodes) _duct_frac += node.Node.Duct_frac;
@@ -201,6 +203,7 @@ internal sealed class Plant
     }
 
     /// <summary>What an appliance's thermostat senses: its node, or the coach's air. [K]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Sensed_K(int appliance, PlantState s)
         => _nodeOf[appliance] is >= 0 and int node ? Nodes[node].Temperature_K(s.Node_J[node]) : s.Air_K;
 
@@ -236,7 +239,7 @@ internal sealed class Plant
         SupplyPoint point = Supply.At(feed, c.AirPressure_Pa);
         (at.AirPressure_Pa, at.Feed, at.Point) = (c.AirPressure_Pa, feed, point);
         Manifold.Share(point, cylinders);
-        Gas.ConvertOutflows(point.Flow_kg_s, Manifold, cylinders);
+        if (_isMixed) Gas.ConvertOutflows(point.Flow_kg_s, Manifold, cylinders);
         cylinders.Mix();
         for (int i = 0; _hasBlanket && i < Cylinders.Length; i++)
         {
@@ -245,22 +248,26 @@ internal sealed class Plant
     }
 
     /// <summary>The dry wall under a cylinder's blanket, as its thermostat feels it; the liquid without a blanket. [K]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Covered_K(PlantState s, HeldInputs c, int i)
         => Cylinders[i].IsUnderBlanket ? s.Cylinder_K[i] + c.Cylinders[i].Wall.Excess_K(s.Wall_J[i]) : s.Cylinder_K[i];
 
     /// <summary>The hottest place of a cylinder. [K]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Hottest_K(PlantState s, HeldInputs c, int i)
         => Cylinders[i].IsUnderBlanket ? c.Cylinders[i].Wall.Hottest_K(c.Cylinders[i].Wall.Excess_K(s.Wall_J[i]), s.Cylinder_K[i]) : s.Cylinder_K[i];
 
     private static double WholeShell_frac(HeldInputs c, CylinderStates cylinders, int i)
         => HeatCoupling.WholeShell_frac(cylinders.Contents[i], c.Unsaturated_kg[i]);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double WallToLiquid_W_K(HeldInputs c, CylinderStates cylinders, int i)
     {
         double wet_W_K = c.Cylinders[i].Wall.ToLiquid_W_K;
         return c.HasLiquid[i] ? wet_W_K : wet_W_K + WholeShell_frac(c, cylinders, i) * (c.WholeShells[i].Wall.ToLiquid_W_K - wet_W_K);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double WallGain_W(HeldInputs c, CylinderStates cylinders, int i)
     {
         DryWall wall = c.Cylinders[i].Wall;
@@ -272,6 +279,7 @@ internal sealed class Plant
     }
 
     /// <summary>Energy stored in propane and shells at an algebraic state. [J]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double CylinderEnergy_J(AlgebraicState at)
     {
         double sum_J = 0;
@@ -363,6 +371,7 @@ internal sealed class Plant
     }
 
     // Summed with compensation: of a large tank's gas a small flow takes, in each short step, little more than the last digit.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void CarryRounding(PlantState s, ReadOnlySpan<double> weights, double step_s, PlantState next)
     {
         Span<double> before_kg = s.Propane_kg, after_kg = next.Propane_kg;
@@ -417,6 +426,7 @@ internal sealed class Plant
     }
 
     // What the coach meets of the weather some time after the middle of the time for which the inputs are held.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SetWeather(HeldInputs c, double since_s)
     {
         _outside_K = c.Outside_K + since_s * c.OutsideDrift_K_s;
@@ -443,7 +453,7 @@ internal sealed class Plant
             cylinders.WallGain_W.CopyTo(rate.Wall_J);
         }
 
-        Gas.CompositionRates(cylinders, rate);
+        if (_isMixed) Gas.CompositionRates(cylinders, rate);
         double flow_kg_s = point.Flow_kg_s * cylinders.Mass_factor, heating_J_kg = _heatingValue_J_kg * cylinders.Heating_factor;
         double furnace_kg_s = Supply.Taken_kg_s(FurnaceLoad, point) * cylinders.Mass_factor;
         double burnt_kg_s = c.FurnaceLit ? furnace_kg_s : 0;

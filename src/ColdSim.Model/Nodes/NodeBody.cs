@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Physics.Freezing;
 
 namespace ColdSim.Model.Nodes;
@@ -32,6 +33,7 @@ internal sealed class NodeBody
     public double Latent_J { get; }
 
     /// <summary>Temperature at an energy. [K]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Temperature_K(double energy_J)
         => energy_J >= 0 ? Water.Freezing_K + energy_J * _perCapacity_K_J
             : energy_J >= -Latent_J ? Water.Freezing_K
@@ -44,11 +46,13 @@ internal sealed class NodeBody
             : (t_K - Water.Freezing_K) * _frozenCapacity_J_K - Latent_J;
 
     /// <summary>Part of its water that is ice.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Ice_frac(double energy_J) => Latent_J <= 0 ? 0 : Math.Clamp(-energy_J / Latent_J, 0, 1);
 
     /// <summary>A conductance to the node as the ice in it leaves it: heat must cross the ring of ice. [W/K]</summary>
     /// <param name="bare_W_K">Without ice. [W/K]</param>
     /// <param name="ice_frac">Part of its water that is ice.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double ThroughIce_W_K(double bare_W_K, double ice_frac)
     {
         if (_perThickness_K_W <= 0 || ice_frac <= 0 || bare_W_K <= 0) return bare_W_K;

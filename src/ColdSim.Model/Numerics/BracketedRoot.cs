@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ColdSim.Model.Numerics;
 
 /// <summary>A function of one variable that can be followed to its zero without a delegate, and so without allocating.</summary>
@@ -65,6 +67,7 @@ internal static class BracketedRoot
     }
 
     // Where the parabola through three points, as a function of the value, crosses zero; half where it may turn back within the bracket.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Next(double near, double fNear, double far, double fFar, double before, double fBefore)
     {
         double xi = (near - far) / (before - far), phi = (fNear - fFar) / (fBefore - fFar);

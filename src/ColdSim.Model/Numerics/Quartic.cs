@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ColdSim.Model.Numerics;
 
 /// <summary>How a value departs from that at the start of a step: a polynomial of fourth degree in the part of the step, 0 to 1.</summary>
@@ -14,6 +16,7 @@ internal readonly record struct Quartic(double First, double Second, double Thir
     /// <summary>The departure over a piece of the step, from what it is where the piece begins.</summary>
     /// <param name="begin">Where it begins, a part of the step.</param>
     /// <param name="length">How long it is, a part of the step.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Quartic Over(double begin, double length)
     {
         double square = length * length;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ColdSim.Model.Supply;
 
 /// <summary>Regulator and open appliances together: the delivery pressure at which regulator flow and appliance flow balance.</summary>
@@ -105,6 +107,7 @@ internal sealed class GasSupply
     }
 
     /// <summary>Flow to one open appliance at a supply point. [kg/s]</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Taken_kg_s(int load, in SupplyPoint point)
         => !_open[load] ? 0 : point.IsFull ? _loads[load].Full_kg_s : _loads[load].Full_kg_s * _loads[load].Satisfied_frac(point.Delivery_Pa);
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Model.Numerics;
 
 namespace ColdSim.Model.Supply;
@@ -41,6 +42,7 @@ internal sealed class KnownDemand
     /// For the warmest gas and thinnest air that it is kept for: both pass least, and near the regulator's own limit a little less of them needs very much more
     /// inlet pressure.
     /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double SufficientInlet_Pa(TwoStageRegulator regulator, double gas_K, double air_Pa)
     {
         if (Math.Abs(gas_K - _gas_K) <= DriftOfGas_K && Math.Abs(air_Pa - _air_Pa) <= DriftOfAir_Pa) return _inlet_Pa;

@@ -37,6 +37,7 @@ internal static class Orifice
 
     /// <summary>Mass flux made dimensionless with p₁/√(R T₁): √(2γ/(γ-1) (r^(2/γ) - r^((γ+1)/γ))), level below the critical ratio, 0 from 1 up.</summary>
     /// <param name="pressureRatio">Downstream over upstream absolute pressure, 0 or more.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double FlowFunction(double pressureRatio)
         => pressureRatio <= CriticalRatio ? ChokedFlowFunction : pressureRatio >= 1 ? 0 : Math.Sqrt(SquaredSubsonic(pressureRatio));
 
