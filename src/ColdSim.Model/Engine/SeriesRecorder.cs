@@ -5,6 +5,8 @@ internal sealed class SeriesRecorder : IRunObserver
 {
     private readonly RunSeries _series;
     private readonly double[] _gas_J;
+    private readonly double[][] _gas_W, _node_K;
+    private readonly CylinderSeries[] _cylinders;
     private double _asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s;
     private double _drawn_J, _solar_J, _shore_J, _generator_J;
 
@@ -14,7 +16,8 @@ internal sealed class SeriesRecorder : IRunObserver
     {
         ArgumentNullException.ThrowIfNull(series);
         _series = series;
-        _gas_J = new double[series.Gas_W.Count];
+        (_gas_W, _node_K, _cylinders) = ([.. series.Gas_W], [.. series.Node_K], [.. series.Cylinders]);
+        _gas_J = new double[_gas_W.Length];
     }
 
     /// <inheritdoc/>
@@ -26,7 +29,7 @@ internal sealed class SeriesRecorder : IRunObserver
             _series.Count++;
         }
 
-        double from_s = record.From.Time_s;
+        double from_s = record.From.Time_s, perStep = 1 / (record.To.Time_s - from_s);
         while (_series.Count < _series.Outside_K.Length)
         {
             double sample_s = _series.Time_s(_series.Count);
@@ -36,11 +39,18 @@ internal sealed class SeriesRecorder : IRunObserver
                 return;
             }
 
-            Gather(record, sample_s - from_s);
+            PutLevels(record, (sample_s - record.From.Time_s) * perStep);
+            if (_filled_s > 0)
+            {
+                Gather(record, sample_s - from_s);
+                PutMeans();
+            }
+            else
+            {
+                PutMeansOf(record);
+            }
+
             from_s = sample_s;
-            double x = (sample_s - record.From.Time_s) / (record.To.Time_s - record.From.Time_s);
-            PutLevels(record, x);
-            PutMeans();
             _series.Count++;
         }
     }
@@ -76,12 +86,12 @@ internal sealed class SeriesRecorder : IRunObserver
         _series.Propane_kg[i] = a.Propane_kg + x * (b.Propane_kg - a.Propane_kg);
         _series.SetPoint_K[i] = x > 0 ? b.SetPoint_K : a.SetPoint_K;
         _series.InUse[i] = (byte)b.InUse;
-        for (int n = 0; n < _series.Node_K.Count; n++) _series.Node_K[n][i] = record.NodeBefore_K[n] + x * (record.Node_K[n] - record.NodeBefore_K[n]);
+        for (int n = 0; n < _node_K.Length; n++) _node_K[n][i] = record.NodeBefore_K[n] + x * (record.Node_K[n] - record.NodeBefore_K[n]);
         if (record.Power is { } use && _series.Power is { } power)
             power.Charge_frac[i] = use.ChargeBefore_frac + x * (use.Charge_frac - use.ChargeBefore_frac);
-        for (int c = 0; c < _series.Cylinders.Count; c++)
+        for (int c = 0; c < _cylinders.Length; c++)
         {
-            CylinderSeries cylinder = _series.Cylinders[c];
+            CylinderSeries cylinder = _cylinders[c];
             ref readonly CylinderReading before = ref a.Cylinder(c), after = ref b.Cylinder(c);
             cylinder.Propane_kg[i] = before.Propane_kg + x * (after.Propane_kg - before.Propane_kg);
             cylinder.Liquid_K[i] = before.Liquid_K + x * (after.Liquid_K - before.Liquid_K);
@@ -106,7 +116,7 @@ internal sealed class SeriesRecorder : IRunObserver
         _series.Burner_frac[i] = _lit_s * perSecond;
         for (int g = 0; g < _gas_J.Length; g++)
         {
-            _series.Gas_W[g][i] = _gas_J[g] * perSecond;
+            _gas_W[g][i] = _gas_J[g] * perSecond;
             _gas_J[g] = 0;
         }
 
@@ -114,11 +124,33 @@ internal sealed class SeriesRecorder : IRunObserver
         (_asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0, 0);
     }
 
-    private void GatherPower(PowerUse use, double part_s)
+    // Nothing changes from the sample before to this one: the means are the step's.
+    private void PutMeansOf(StepRecord record)
+    {
+        int i = _series.Count;
+        _series.Asked_W[i] = record.Asked_W;
+        _series.Given_W[i] = record.Given_W;
+        _series.HeatIntoCylinder_W[i] = record.HeatIntoCylinder_W;
+        _series.Blanket_W[i] = record.Blanket_W;
+        _series.Burner_frac[i] = record.BurnerLit ? 1 : 0;
+        for (int g = 0; g < _gas_W.Length; g++) _gas_W[g][i] = record.Gas_W[g];
+        if (record.Power is not { } use || _series.Power is not { } power) return;
+        power.Drawn_W[i] = LoadOf_W(use);
+        power.Solar_W[i] = use.Solar_W;
+        power.Shore_W[i] = use.Shore_W;
+        power.Generator_W[i] = use.Generator_W;
+    }
+
+    private static double LoadOf_W(PowerUse use)
     {
         double load_W = 0;
         foreach (double each_W in use.Load_W) load_W += each_W;
-        _drawn_J += load_W * part_s;
+        return load_W;
+    }
+
+    private void GatherPower(PowerUse use, double part_s)
+    {
+        _drawn_J += LoadOf_W(use) * part_s;
         _solar_J += use.Solar_W * part_s;
         _shore_J += use.Shore_W * part_s;
         _generator_J += use.Generator_W * part_s;
