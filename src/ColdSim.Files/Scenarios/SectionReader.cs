@@ -146,16 +146,8 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
         {
             case null: return null;
             case TomlText text:
-                foreach ((string word, T value) in key.Choices)
-                {
-                    if (string.Equals(word, text.Value.Trim(), StringComparison.OrdinalIgnoreCase))
-                        return value;
-                }
-                foreach ((string word, T value) in key.OtherWords)
-                {
-                    if (string.Equals(word, text.Value.Trim(), StringComparison.OrdinalIgnoreCase))
-                        return value;
-                }
+                if (key.ValueOf(text.Value.Trim()) is { } value)
+                    return value;
                 Reading.Report(text.Place, $"'{key.Name}' is \"{Quote.Of(text.Value)}\"", "accepted: " + key.Accepted, NearestName.Of(text.Value, key.Words));
                 return null;
             case { } other: return Refuse<T?>(key.Name, other, "one of " + key.Accepted);
@@ -248,7 +240,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
     {
         foreach ((string name, TomlEntry entry) in table.Entries)
         {
-            if (declared.Names.Contains(name))
+            if (declared.Has(name))
                 continue;
             bool isTable = entry.Value is TomlTable { HasHeader: true } or TomlTables;
             string what = isTable ? $"unknown table [{Quote.Of(Join(name))}]" : $"unknown key '{Quote.Of(name)}' {(table.Name.Length == 0 ? "at" : "in")} {Title}";
@@ -259,7 +251,7 @@ internal sealed class SectionReader(Reading reading, TomlTable table, ScenarioSe
 
     private TomlValue? Value(string name)
     {
-        if (!declared.Names.Contains(name))
+        if (!declared.Has(name))
             throw new ArgumentException($"[{declared.Name}] declares no '{name}'.", nameof(name));
         return table.Entries.TryGetValue(name, out TomlEntry? entry) && entry.Value is not TomlBroken ? entry.Value : null;
     }

@@ -121,6 +121,7 @@ internal sealed class RecordReader : IDisposable
     public static char SeparatorOf(string line)
     {
         int[] counts = new int[KnownSeparators.Length];
+        int most = 0;
         bool quoted = false;
         foreach (char c in line)
         {
@@ -130,7 +131,13 @@ internal sealed class RecordReader : IDisposable
                 counts[i]++;
         }
 
-        return KnownSeparators[Array.IndexOf(counts, counts.Max())];
+        for (int i = 1; i < counts.Length; i++)
+        {
+            if (counts[i] > counts[most])
+                most = i;
+        }
+
+        return KnownSeparators[most];
     }
 
     /// <summary>The column, in characters, at which a field begins.</summary>

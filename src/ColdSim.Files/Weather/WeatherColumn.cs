@@ -4,13 +4,8 @@ using ColdSim.Physics.MoistAir;
 namespace ColdSim.Files.Weather;
 
 /// <summary>A column that a weather file may have.</summary>
-/// <param name="Name">Its name in messages and in files that we write.</param>
-/// <param name="Aliases">Other headings for the same.</param>
-/// <param name="Dimension">What it measures.</param>
-/// <param name="Example">Name with the unit we write.</param>
-/// <param name="Low">Lowest value accepted, with its unit.</param>
-/// <param name="High">Highest value accepted, with its unit.</param>
-internal sealed record WeatherColumn(string Name, string[] Aliases, Dimension Dimension, string Example, string Low, string High)
+/// <remarks>There is one object for each, so that a set of them need not hash their names.</remarks>
+internal sealed class WeatherColumn
 {
     private const double DriestAir_frac = 0.001;
 
@@ -25,6 +20,29 @@ internal sealed record WeatherColumn(string Name, string[] Aliases, Dimension Di
     /// <summary>All but the time.</summary>
     public static readonly IReadOnlyList<WeatherColumn> All = [Air, Wind, Humidity, DewPoint, Sun, Cloud, Pressure];
 
+    private (double Low, double High)? _limits;
+
+    private WeatherColumn(string name, string[] aliases, Dimension dimension, string example, string low, string high)
+        => (Name, Aliases, Dimension, Example, Low, High) = (name, aliases, dimension, example, low, high);
+
+    /// <summary>Its name in messages and in files that we write.</summary>
+    public string Name { get; }
+
+    /// <summary>Other headings for the same.</summary>
+    public string[] Aliases { get; }
+
+    /// <summary>What it measures.</summary>
+    public Dimension Dimension { get; }
+
+    /// <summary>Name with the unit we write.</summary>
+    public string Example { get; }
+
+    /// <summary>Lowest value accepted, with its unit.</summary>
+    public string Low { get; }
+
+    /// <summary>Highest value accepted, with its unit.</summary>
+    public string High { get; }
+
     /// <summary>Every heading that names it.</summary>
     public IEnumerable<string> Headings => [Name, .. Aliases];
 
@@ -32,7 +50,7 @@ internal sealed record WeatherColumn(string Name, string[] Aliases, Dimension Di
     public bool CanBeOverFull => Dimension == Dimension.Ratio;
 
     /// <summary>The limits in SI.</summary>
-    public (double Low, double High) Limits { get; } = (Si(Low, Dimension), Si(High, Dimension));
+    public (double Low, double High) Limits => _limits ??= (Si(Low, Dimension), Si(High, Dimension));
 
     /// <summary>A unit of the column by its spelling; weather files have some that nobody else has, such as tenths of the sky.</summary>
     public UnitSpelling Unit(string unit) => FindUnit(unit) ?? throw new ArgumentException($"'{unit}' is not a unit of {Dimension.Name()}", nameof(unit));

@@ -109,16 +109,31 @@ internal sealed class ChoiceKey<T>(string name, KeyDefault otherwise, string mea
     public ReadOnlySpan<(string Word, T Value)> Choices => choices;
 
     /// <summary>Other words that people have for the choices; understood, and not shown.</summary>
-    public (string Word, T Value)[] OtherWords { get; init; } = [];
+    /// <remarks>Null, not an empty array, which the runtime would make and compile for each type of choice.</remarks>
+    public (string Word, T Value)[]? OtherWords { get; init; }
 
     /// <summary>The value where nothing is chosen; null where there is no single one.</summary>
     public T? Otherwise { get; }
 
     public override IEnumerable<string> Words => choices.Select(c => c.Word);
 
-    public override IEnumerable<string> Understood => choices.Concat(OtherWords).Select(c => c.Word);
+    public override IEnumerable<string> Understood => choices.Concat(OtherWords ?? []).Select(c => c.Word);
 
     public string WordOf(T value) => Word(choices, value);
+
+    /// <summary>The value that a word means, in whatever case it is written; null where it means none.</summary>
+    public T? ValueOf(string written) => ValueOf(choices, written) ?? (OtherWords is { } others ? ValueOf(others, written) : null);
+
+    private static T? ValueOf((string Word, T Value)[] choices, string written)
+    {
+        foreach ((string word, T value) in choices)
+        {
+            if (word.Equals(written, StringComparison.OrdinalIgnoreCase))
+                return value;
+        }
+
+        return null;
+    }
 
     private static string Word((string Word, T Value)[] choices, T value)
     {

@@ -44,5 +44,23 @@ internal sealed class ScenarioSection(string name, TableForm form, string meanin
     public bool FixedForOptions { get; init; }
 
     /// <summary>All that may be written in its table, in the order of the alphabet.</summary>
-    public IReadOnlyList<string> Names { get; } = [.. keys.Select(k => k.Name).Concat(below.Select(b => b.Name)).Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Names => [.. keys.Select(k => k.Name).Concat(below.Select(b => b.Name)).Order(StringComparer.Ordinal)];
+
+    /// <summary>Whether a name may be written in its table.</summary>
+    public bool Has(string its)
+    {
+        foreach (ScenarioKey key in keys)
+        {
+            if (key.Name == its)
+                return true;
+        }
+
+        foreach (ScenarioSection section in below)
+        {
+            if (section.Name == its)
+                return true;
+        }
+
+        return false;
+    }
 }

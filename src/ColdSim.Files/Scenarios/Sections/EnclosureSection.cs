@@ -86,20 +86,7 @@ internal static class EnclosureSection
     {
         if (root.Value(Declared) is not TomlTable table || table.Entries.GetValueOrDefault(KindKey.Name)?.Value is not TomlText text)
             return null;
-        string word = text.Value.Trim();
-        foreach ((string its, Kind kind) in KindKey.Choices)
-        {
-            if (its.Equals(word, StringComparison.OrdinalIgnoreCase))
-                return kind;
-        }
-
-        foreach ((string its, Kind kind) in KindKey.OtherWords)
-        {
-            if (its.Equals(word, StringComparison.OrdinalIgnoreCase))
-                return kind;
-        }
-
-        return null;
+        return KindKey.ValueOf(text.Value.Trim());
     }
 
     /// <summary>What reaches a cylinder that is there, unless it says so itself; common practice and by hand, in docs/model.md.</summary>
