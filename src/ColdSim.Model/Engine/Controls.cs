@@ -125,8 +125,8 @@ internal sealed class Controls
         Power?.SetClock(clock_s);
     }
 
-    /// <summary>Whether only the fan's heat ends with the furnace's phase: a step then goes over that and needs no landing.</summary>
-    public bool FanStopsWithin => Furnace is { Phase: FurnacePhase.PostPurge } && Power is null;
+    /// <summary>Whether only the fan's heat and current end with the furnace's phase: a step then goes over that and needs no landing.</summary>
+    public bool FanStopsWithin => Furnace is { Phase: FurnacePhase.PostPurge } && Power is null or { BatteryCarriesLoads: true };
 
     /// <summary>The next time that something here waits for; infinite where nothing does. [s]</summary>
     /// <param name="time_s">Now. [s]</param>

@@ -9,7 +9,7 @@ namespace ColdSim.Model.Engine;
 /// <summary>The 12 V side during a run: adds up what draws and what feeds, steps the battery's charge, and says when something switches.</summary>
 /// <remarks>
 /// Nothing of gas or heat depends on the charge within a step, so the charge is stepped beside them, by the same Runge–Kutta rule, with
-/// the battery's temperature going evenly from its value before the step to that after it.
+/// the battery's temperature being that of the air around it.
 /// </remarks>
 internal sealed class PowerSide
 {
@@ -29,13 +29,16 @@ internal sealed class PowerSide
     private readonly double[] _drawn_W;
     private readonly double _fan_W;
     private readonly double _generator_W;
-    private readonly bool _inside;
     private double _load_W, _solar_W, _converter_W;
     private double _before_J;
 
     // Load if there were voltage.
     private double _waiting_W;
-    private double _from_K, _perSecond_K;
+    private double _from_K, _step_s;
+    private Quartic _over_K;
+
+    // How long after the start of the step the furnace's fan runs.
+    private double _fanRuns_s = double.PositiveInfinity;
     private double _time_s;
 
     // What flows until a part of the step, kept until something that decides it changes; NaN where nothing is kept.
@@ -51,7 +54,7 @@ internal sealed class PowerSide
         _isSwitchedOn = new bool[_power.Loads.Count];
         _drawn_W = new double[_power.Places];
         _fan_W = rig.FurnaceFan_W;
-        _inside = _power.Battery.Inside && rig.Coach is not null;
+        IsInside = _power.Battery.Inside && rig.Coach is not null;
         Generator = _power.Generator is null ? null : new GeneratorControl(_power.Generator);
 
         // What the converter can draw from the generator limits what it gives.
@@ -66,6 +69,9 @@ internal sealed class PowerSide
 
     /// <summary>Whether there is voltage.</summary>
     public bool Live => _control.Live;
+
+    /// <summary>Whether a load that ends changes nothing at once but what the battery gives: neither a generator's gas nor what is left of shore power.</summary>
+    public bool BatteryCarriesLoads => !_site.Hookup && Generator is not { Runs: true };
 
     // Its starter needs voltage, and beside shore power it rests.
     private bool MayStart => Live && !_site.Hookup;
@@ -115,8 +121,10 @@ internal sealed class PowerSide
     /// <summary>Sets the present loads and sources.</summary>
     /// <param name="fanRuns">Whether the furnace's fan runs.</param>
     /// <param name="blankets_W">What the blankets on the battery draw. [W]</param>
-    public void TakeLoads(bool fanRuns, double blankets_W)
+    /// <param name="fanRuns_s">For how long the fan still runs; infinite where it does not stop by itself. [s]</param>
+    public void TakeLoads(bool fanRuns, double blankets_W, double fanRuns_s = double.PositiveInfinity)
     {
+        _fanRuns_s = fanRuns_s;
         _drawn_W[PowerSpecification.FanPlace] = Live && fanRuns ? _fan_W : 0;
         _drawn_W[PowerSpecification.BlanketsPlace] = Live ? blankets_W : 0;
         _load_W = _drawn_W[PowerSpecification.FanPlace] + _drawn_W[PowerSpecification.BlanketsPlace];
@@ -161,14 +169,15 @@ internal sealed class PowerSide
 
     /// <summary>Sets the battery's temperature over a step.</summary>
     /// <param name="from_K">Air around it at its start. [K]</param>
-    /// <param name="to_K">At its end. [K]</param>
+    /// <param name="over_K">How that air departs from it over the step. [K]</param>
     /// <param name="step_s">Length of the step; 0 for its start alone. [s]</param>
-    public void SetTemperatures(double from_K, double to_K, double step_s)
+    public void SetTemperatures(double from_K, in Quartic over_K, double step_s)
     {
-        double perSecond_K = step_s > 0 ? (to_K - from_K) / step_s : 0;
-        if (from_K == _from_K && perSecond_K == _perSecond_K) return;
-        (_from_K, _perSecond_K, _flownFor_s) = (from_K, perSecond_K, double.NaN);
+        if (from_K == _from_K && step_s == _step_s && over_K == _over_K) return;
+        (_from_K, _over_K, _step_s, _flownFor_s) = (from_K, over_K, step_s, double.NaN);
     }
+
+    private double Battery_K(double part_s) => part_s > 0 && _step_s > 0 ? _from_K + _over_K.At(part_s / _step_s) : _from_K;
 
     /// <summary>The next time that the relay or the generator waits for; infinite where neither does. [s]</summary>
     /// <param name="time_s">Now. [s]</param>
@@ -186,7 +195,10 @@ internal sealed class PowerSide
     public double ToEvent_s(double time_s, double step_s)
     {
         _time_s = time_s;
-        double first_s = ToCutOut_s(step_s);
+        double first_s = step_s;
+        CutOut cutOut = new(this);
+        if (cutOut.At(step_s) is > 0 and double past_K)
+            first_s = Math.Min(step_s, BracketedRoot.Root(ref cutOut, 0, Math.Min(0, cutOut.At(0)), step_s, past_K, EventTolerance_s));
         for (int point = 0; point < (Generator is null ? 1 : 2); point++)
         {
             Crossing crossing = new(this, point);
@@ -198,13 +210,6 @@ internal sealed class PowerSide
         }
 
         return first_s;
-    }
-
-    // The air around it goes evenly over a step.
-    private double ToCutOut_s(double step_s)
-    {
-        double limit_K = _power.Battery.LowestDischarge_K + (IsCutOut ? GivesAgain_K : 0), to_K = _from_K + step_s * _perSecond_K;
-        return to_K < limit_K == IsCutOut || _perSecond_K == 0 ? step_s : Math.Min(step_s, Math.Max(0, (limit_K - _from_K) / _perSecond_K) + EventTolerance_s);
     }
 
     /// <summary>Accepts a step.</summary>
@@ -244,17 +249,22 @@ internal sealed class PowerSide
     public double ShoreDraw_W(double battery_K)
         => _site.Hookup ? _power.Converter.Mains_W(BusFlow.Of(_load_W, _solar_W, _converter_W, Acceptance_W(Stored_J, battery_K)).Converter_W) : 0;
 
+    /// <summary>Whether the battery is in the coach.</summary>
+    public bool IsInside { get; }
+
     /// <summary>Temperature of the air around the battery. [K]</summary>
-    public double AirOfBattery_K(double inside_K, double outside_K) => _inside ? inside_K : outside_K;
+    public double AirOfBattery_K(double inside_K, double outside_K) => IsInside ? inside_K : outside_K;
 
     /// <summary>Charge per rated, and usable charge per that of a full bank.</summary>
     public (double Charge_frac, double Usable_frac) Charge(double battery_K)
         => (Stored_J / _power.Battery.Rated_J, _battery.Usable_frac(Stored_J, battery_K));
 
     /// <summary>Writes the means of a step.</summary>
-    public void Note(PowerUse use, in PowerIntegrals integrals, double step_s, double battery_K)
+    public void Note(PowerUse use, in PowerIntegrals integrals, double step_s)
     {
+        double battery_K = Battery_K(step_s);
         _drawn_W.AsSpan().CopyTo(use.Load_W);
+        use.Load_W[PowerSpecification.FanPlace] *= Math.Min(1, _fanRuns_s / step_s);
         use.Solar_W = integrals.Solar_J / step_s;
         use.Shore_W = _site.Hookup ? integrals.Converter_J / step_s : 0;
         use.Generator_W = _site.Hookup ? 0 : integrals.Converter_J / step_s;
@@ -272,17 +282,34 @@ internal sealed class PowerSide
     {
         if (part_s == _flownFor_s) return;
         _flownFor_s = part_s;
-        double half_s = 0.5 * part_s, sixth_s = part_s / 6;
-        double solar_J = 0, converter_J = 0, loss_J = 0, grown_J = 0;
-        double k1_W = Stage(Stored_J, 0, sixth_s);
-        double k2_W = Stage(Stored_J + (half_s * k1_W), half_s, 2 * sixth_s);
-        double k3_W = Stage(Stored_J + (half_s * k2_W), half_s, 2 * sixth_s);
-        Stage(Stored_J + (part_s * k3_W), part_s, sixth_s);
-        _integrals = new PowerIntegrals(solar_J, converter_J, _load_W * part_s, loss_J, Stored_J + grown_J);
-
-        double Stage(double stored_J, double at_s, double weight_s)
+        if (part_s <= _fanRuns_s)
         {
-            BusFlow flow = BusFlow.Of(_load_W, _solar_W, _converter_W, Acceptance_W(stored_J, _from_K + (at_s * _perSecond_K)));
+            _integrals = Flow(Stored_J, 0, part_s, _load_W);
+            return;
+        }
+
+        PowerIntegrals withFan = Flow(Stored_J, 0, _fanRuns_s, _load_W);
+        PowerIntegrals without = Flow(withFan.Stored_J, _fanRuns_s, part_s - _fanRuns_s, LoadAfter_W(part_s));
+        _integrals = new PowerIntegrals(
+            withFan.Solar_J + without.Solar_J, withFan.Converter_J + without.Converter_J, withFan.Load_J + without.Load_J, withFan.Loss_J + without.Loss_J,
+            without.Stored_J);
+    }
+
+    private double LoadAfter_W(double part_s) => part_s <= _fanRuns_s ? _load_W : _load_W - _drawn_W[PowerSpecification.FanPlace];
+
+    private PowerIntegrals Flow(double stored_J, double from_s, double length_s, double load_W)
+    {
+        double half_s = 0.5 * length_s, sixth_s = length_s / 6;
+        double solar_J = 0, converter_J = 0, loss_J = 0, grown_J = 0;
+        double k1_W = Stage(stored_J, 0, sixth_s);
+        double k2_W = Stage(stored_J + (half_s * k1_W), half_s, 2 * sixth_s);
+        double k3_W = Stage(stored_J + (half_s * k2_W), half_s, 2 * sixth_s);
+        Stage(stored_J + (length_s * k3_W), length_s, sixth_s);
+        return new PowerIntegrals(solar_J, converter_J, load_W * length_s, loss_J, stored_J + grown_J);
+
+        double Stage(double at_J, double at_s, double weight_s)
+        {
+            BusFlow flow = BusFlow.Of(load_W, _solar_W, _converter_W, Acceptance_W(at_J, Battery_K(from_s + at_s)));
             double gain_W = _battery.Gain_W(flow.Taken_W), drain_W = _battery.Drain_W(flow.Given_W);
             solar_J += weight_s * flow.Solar_W;
             converter_J += weight_s * flow.Converter_W;
@@ -292,14 +319,24 @@ internal sealed class PowerSide
         }
     }
 
+    // Event function of the temperature: past the limit at which it cuts out or in.
+    private readonly struct CutOut(PowerSide side) : IFunction
+    {
+        public double At(double part_s)
+        {
+            double above_K = side.Battery_K(part_s) - side._power.Battery.LowestDischarge_K - (side.IsCutOut ? GivesAgain_K : 0);
+            return side.IsCutOut ? above_K : -above_K;
+        }
+    }
+
     // Event functions of the charge after a part of the step: voltage, then the generator.
     private readonly struct Crossing(PowerSide side, int point) : IFunction
     {
         public double At(double part_s)
         {
             side.Flow(part_s);
-            double battery_K = side._from_K + (part_s * side._perSecond_K), stored_J = side._integrals.Stored_J;
-            double load_W = side.Live ? side._load_W : side._waiting_W;
+            double battery_K = side.Battery_K(part_s), stored_J = side._integrals.Stored_J;
+            double load_W = side.Live ? side.LoadAfter_W(part_s) : side._waiting_W;
             return point == 0
                 ? side._control.EventValue_J(side.Usable_J(stored_J, battery_K), load_W - side._solar_W - side._converter_W, side._time_s)
                 : side.Generator!.EventValue_frac(side._battery.Usable_frac(stored_J, battery_K), side.MayStart, side._time_s);

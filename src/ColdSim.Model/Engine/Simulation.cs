@@ -3,6 +3,7 @@ using ColdSim.Model.Blanket;
 using ColdSim.Model.Cylinder;
 using ColdSim.Model.Furnace;
 using ColdSim.Model.Heaters;
+using ColdSim.Model.Numerics;
 using ColdSim.Model.Weather;
 using ColdSim.Physics.MoistAir;
 
@@ -241,8 +242,11 @@ internal sealed class Simulation
         double step_s = _stepper.ToFirstEvent_s(_time_s, stop_s);
         if (_controls.Power is { } power)
         {
-            power.SetTemperatures(Battery_K(), BatteryAfter_K(_stepper.Tried_s), _stepper.Tried_s);
+            power.SetTemperatures(Battery_K(), BatteryOver_K(_stepper.Tried_s), _stepper.Tried_s);
             step_s = Math.Min(step_s, power.ToEvent_s(_time_s, _stepper.Tried_s));
+
+            // Within a step in which the fan stops the air is only near; up to where it stops it is right.
+            if (step_s < _stepper.Tried_s) step_s = Math.Min(step_s, _inputs.FanRuns_s);
         }
 
         if (step_s < _stepper.Tried_s) step_s = _stepper.CutTo(step_s);
@@ -416,9 +420,9 @@ internal sealed class Simulation
 
     private double Battery_K() => _controls.Power!.AirOfBattery_K(Now.Air_K, _sample.Air_K);
 
-    // After a step that was tried and is not accepted yet.
-    private double BatteryAfter_K(double step_s)
-        => _controls.Power!.AirOfBattery_K(_stepper.Next.Air_K, _sample.Air_K + step_s * _inputs.OutsideDrift_K_s);
+    // How the air around it departs from that over a step that was tried and is not accepted yet.
+    private Quartic BatteryOver_K(double step_s)
+        => _controls.Power!.IsInside ? _stepper.AirWithin_K : new Quartic(step_s * _inputs.OutsideDrift_K_s, 0, 0, 0);
 
     private void BeginPower(PowerState? from)
     {
@@ -431,10 +435,10 @@ internal sealed class Simulation
     private void TakePower()
     {
         PowerSide power = _controls.Power!;
-        power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
+        power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false), _inputs.FanRuns_s);
         if (power.Generator is not { Runs: true }) return;
         double heating_J_kg = _plant.HeatingValue_J_kg;
-        power.SetTemperatures(Battery_K(), Battery_K(), 0);
+        power.SetTemperatures(Battery_K(), default, 0);
         _generatorInput_W = power.GeneratorInput_W(_generatorInput_W);
         if (_plant.Supply.SetFull(_plant.GeneratorLoad, _generatorInput_W / heating_J_kg)) Exchange();
     }
@@ -442,33 +446,36 @@ internal sealed class Simulation
     private void StepPower(double step_s)
     {
         PowerSide power = _controls.Power!;
-        double after_K = BatteryAfter_K(step_s);
-        power.SetTemperatures(Battery_K(), after_K, step_s);
+        power.SetTemperatures(Battery_K(), BatteryOver_K(step_s), step_s);
         PowerIntegrals integrals = power.Accept(step_s);
         _ledger.Post(integrals);
-        power.Note(_record.Power!, integrals, step_s, after_K);
+        power.Note(_record.Power!, integrals, step_s);
     }
 
-    private void SwitchPower()
+    // Returns whether anything switched.
+    private bool SwitchPower()
     {
-        if (_controls.Power is not { } power) return;
+        if (_controls.Power is not { } power) return false;
         double battery_K = Battery_K();
-        if (power.SwitchFrozen(battery_K)) Publish(power.IsFrozen ? EventKind.BatteryFreezes : EventKind.BatteryThawed, power.Charge(battery_K).Charge_frac);
-        if (power.SwitchCutOut(battery_K) && power.IsCutOut) Publish(EventKind.BatteryCutOut, power.Charge(battery_K).Charge_frac);
-        power.TakeLoads(_controls.Furnace?.FanRuns ?? false, _controls.BatteryBlankets_W(wanted: false));
-        if (power.SwitchVoltage(Battery_K(), _controls.Furnace is not null, _controls.BatteryBlankets_W(wanted: true), _time_s))
+        bool frozen = power.SwitchFrozen(battery_K), cutOut = power.SwitchCutOut(battery_K);
+        if (frozen) Publish(power.IsFrozen ? EventKind.BatteryFreezes : EventKind.BatteryThawed, power.Charge(battery_K).Charge_frac);
+        if (cutOut && power.IsCutOut) Publish(EventKind.BatteryCutOut, power.Charge(battery_K).Charge_frac);
+        power.TakeLoads(_controls.Furnace?.FanRunsAt(_time_s) ?? false, _controls.BatteryBlankets_W(wanted: false));
+        bool voltage = power.SwitchVoltage(battery_K, _controls.Furnace is not null, _controls.BatteryBlankets_W(wanted: true), _time_s);
+        if (voltage)
         {
             _controls.SetVoltage(power.Live);
             _occupants.NoteChange();
             SwitchBlankets();
             OpenValves();
-            Publish(power.Live ? EventKind.VoltageBack : EventKind.VoltageGone, power.Charge(Battery_K()).Charge_frac);
+            Publish(power.Live ? EventKind.VoltageBack : EventKind.VoltageGone, power.Charge(battery_K).Charge_frac);
         }
 
-        if (!power.SwitchGenerator(Battery_K(), FlameDelivery_Pa(), _time_s)) return;
+        if (!power.SwitchGenerator(battery_K, FlameDelivery_Pa(), _time_s)) return frozen || cutOut || voltage;
         OpenValves();
         if (power.Generator!.WantsGas) Publish(EventKind.GeneratorStarved, _publisher.Delivery_Pa());
-        else Publish(power.Generator.Runs ? EventKind.GeneratorStarts : EventKind.GeneratorStops, power.Charge(Battery_K()).Charge_frac);
+        else Publish(power.Generator.Runs ? EventKind.GeneratorStarts : EventKind.GeneratorStops, power.Charge(battery_K).Charge_frac);
+        return true;
     }
 
     // Event iteration: everything that switches at this instant, until nothing does.
@@ -476,14 +483,14 @@ internal sealed class Simulation
     {
         if (_time_s >= _nextClockEdge_s) SetClock();
         CheckContents();
-        SwitchPower();
-        SwitchBlankets();
+        bool loadsChanged = SwitchPower() | SwitchBlankets();
         for (int moves = 0; SwitchOnce(); moves++)
         {
             if (moves > MostEventIterations) throw new InvalidOperationException("Two controls trigger each other without end.");
+            loadsChanged = true;
         }
 
-        SwitchPower();
+        if (loadsChanged) SwitchPower();
         WatchSupply();
         ChangeCylinder();
         _coachWatch.Update(Now, _sample.Air_K);
@@ -575,8 +582,10 @@ internal sealed class Simulation
         return sum_W;
     }
 
-    private void SwitchBlankets()
+    // Returns whether any switched.
+    private bool SwitchBlankets()
     {
+        bool switched = false;
         for (int i = 0; i < _frost.Length; i++)
         {
             if (_controls.Blankets[i] is not { } blanket) continue;
@@ -585,9 +594,12 @@ internal sealed class Simulation
             blanket.Update(wall_K);
             _inputs.Blanket_W[i] = blanket.Power_W;
             if (blanket.On == before) continue;
+            switched = true;
             Exchange();
             Publish(blanket.On ? EventKind.BlanketOn : EventKind.BlanketOff, wall_K, i);
         }
+
+        return switched;
     }
 
     // Delivery pressure at the flames: infinite where the demand is met in full, because it is then above every limit.

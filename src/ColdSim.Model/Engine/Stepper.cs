@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ColdSim.Model.Numerics;
 
 namespace ColdSim.Model.Engine;
@@ -166,15 +167,25 @@ internal sealed class Stepper
 
     private double ErrorWhereFast_K() => IsFast(AlgebraicState) || IsFast(_nextAlgebraicState) ? _plant.CylinderError_K(Tried_s) : 0;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static bool IsFast(AlgebraicState at) => !at.Point.IsFull || at.Cylinders.IsAnyGivingVapourAlone();
 
     /// <summary>Time of the first zero crossing of an event function within the step that was tried; its whole length without one. [s]</summary>
     /// <param name="time_s">Start of the step. [s]</param>
     /// <param name="stop_s">End of the whole step, to the last bit. [s]</param>
-    /// <remarks>Where the equations have a kink at the event, the step is made again up to it: stages past the kink spoil what is before it.</remarks>
+    /// <remarks>
+    /// Where the equations have a kink at the event, the step is made again up to it: stages past the kink spoil what is before it. A step within which the
+    /// fan stops is right at its end only: one with an event is made again up to that.
+    /// </remarks>
     public double ToFirstEvent_s(double time_s, double stop_s)
     {
         double first_s = FirstEvent_s(time_s, stop_s, out bool isKink);
+        if (first_s < Tried_s && _inputs.FanRuns_s < Tried_s)
+        {
+            StepWithPossibleFlow(_inputs.FanRuns_s);
+            first_s = FirstEvent_s(time_s, time_s + Tried_s, out isKink);
+        }
+
         for (int i = 0; isKink && i < MostKinkTrials; i++)
         {
             StepWithPossibleFlow(first_s);
@@ -249,9 +260,11 @@ internal sealed class Stepper
         Step(Tried_s);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool FlowIsImpossible()
         => Flowed.Drawn_kg < 0 || Flowed.Drawn_kg > (1 + BeyondDemand_frac) * _plant.Supply.Demand_kg_s * Flowed.MassFactor_s;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool EnergyResidualIsSmall()
     {
         double left_J = Flowed.CylinderHeat_J - Flowed.VapourEnthalpy_J - (_plant.CylinderEnergy_J(_nextAlgebraicState) - _plant.CylinderEnergy_J(AlgebraicState));

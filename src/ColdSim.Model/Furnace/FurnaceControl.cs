@@ -100,6 +100,10 @@ internal sealed class FurnaceControl
     /// <summary>Whether the burner is lit.</summary>
     public bool IsLit => Phase == FurnacePhase.Lit;
 
+    /// <summary>Whether the fan still runs at a time at which the phase has not been moved on yet.</summary>
+    /// <param name="time_s">Now. [s]</param>
+    public bool FanRunsAt(double time_s) => FanRuns && !(Phase == FurnacePhase.PostPurge && time_s >= PhaseEnds_s);
+
     /// <summary>Whether the fan runs.</summary>
     public bool FanRuns => Phase is not (FurnacePhase.Idle or FurnacePhase.Lockout);
 

@@ -3,6 +3,7 @@ using ColdSim.Model.Blanket;
 using ColdSim.Model.Electrical;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Furnace;
+using ColdSim.Model.Numerics;
 using ColdSim.Model.Site;
 using ColdSim.Model.Weather;
 using CsCheck;
@@ -53,6 +54,45 @@ public class PowerSideTests
     [Fact]
     public void A_fan_that_is_not_stated_draws_what_is_usual_for_its_furnace()
         => Assert.Equal(FurnaceSpecification.UsualFanCurrent_A(20_000 * Btu_h) * 12, Run(Powered(Bank(500)), Steady(-12), 3).Steps.Max(s => s.Power!.Load_W[PowerSpecification.FanPlace]), 1e-9);
+
+    [Fact]
+    public void A_step_in_which_the_fan_stops_flows_as_one_to_its_stop_and_one_from_it()
+    {
+        Rig rig = Powered(Bank(100) with { Loads = [new ElectricLoad { Name = "lights", Power_W = 20 }] });
+        Quartic air_K = new(-2, 1.5, -0.4, 0.1);
+        PowerSide whole = new(rig), parts = new(rig);
+        foreach (PowerSide side in (PowerSide[])[whole, parts])
+        {
+            side.Begin(null);
+            side.SetClock(20 * 3600);
+        }
+
+        whole.TakeLoads(fanRuns: true, blankets_W: 0, fanRuns_s: 120);
+        whole.SetTemperatures(Zero_K + 15, air_K, 300);
+        PowerIntegrals all = whole.Accept(300);
+
+        parts.TakeLoads(fanRuns: true, blankets_W: 0);
+        parts.SetTemperatures(Zero_K + 15, air_K.Over(0, 0.4), 120);
+        PowerIntegrals with = parts.Accept(120);
+        parts.TakeLoads(fanRuns: false, blankets_W: 0);
+        parts.SetTemperatures(Zero_K + 15 + air_K.At(0.4), air_K.Over(0.4, 0.6), 180);
+        PowerIntegrals without = parts.Accept(180);
+        Assert.Equal(rig.FurnaceFan_W * 120 + 20 * 300, all.Load_J, 1e-9);
+        Assert.Equal(with.Load_J + without.Load_J, all.Load_J, 1e-9);
+        Assert.Equal(with.Loss_J + without.Loss_J, all.Loss_J, 1e-9);
+        Assert.Equal(parts.Stored_J, whole.Stored_J, 1e-6);
+    }
+
+    [Fact]
+    public void A_generator_starts_at_the_same_instants_in_long_steps_as_in_short()
+    {
+        PowerSpecification power = Bank(60) with { Generator = Set, Loads = [new ElectricLoad { Name = "lights", Power_W = 20 }] };
+        double[] Starts_s(double step_s) => Run(Powered(power), Steady(-12), 30, step_s).Times_s(EventKind.GeneratorStarts);
+        double[] wanted_s = Starts_s(5), got_s = Starts_s(600);
+        Assert.True(wanted_s.Length >= 2);
+        Assert.Equal(wanted_s.Length, got_s.Length);
+        Assert.All(wanted_s.Zip(got_s), t => Assert.Equal(t.First, t.Second, 5.0));
+    }
 
     [Fact]
     public void Furnace_board_is_dead_and_demands_no_gas_without_voltage()
