@@ -17,51 +17,35 @@ namespace ColdSim.Model.Engine;
 /// </remarks>
 internal sealed class Simulation
 {
-    // Over so short a time the inputs change by less than their equations are good for.
-    private const double ShortestHold_s = 10;
-
-    // Part of the liquid that all that burns gas could take at most while they are held over a whole cell.
-    private const double MostDrawn_frac = 0.1;
-    private const double LongestNearEmpty_s = 300;
-
     private const int StepsBetweenCancelChecks = 16;
 
     // A board or valve may move a few times at one instant; more means that two controls trigger each other without end.
     private const int MostEventIterations = 100;
 
     private readonly Rig _rig;
-    private readonly WeatherSeries _weather;
+    private readonly RunWeather _weather;
     private readonly SimulationSettings _settings;
     private readonly Plant _plant;
     private readonly Controls _controls;
     private readonly RunClock _clock;
     private readonly Occupants _occupants;
-    private readonly IgnitionOutlook? _ignition;
     private readonly Ledger _ledger;
     private readonly HeldInputs _inputs;
     private readonly FrostLayer[] _frost;
-    private readonly EnclosureBody? _enclosure;
-    private readonly EnclosedCylinder[] _enclosed;
-    private readonly WarmingTrend _trend;
-    private readonly double _weatherStart_s;
+    private readonly InputHold _hold;
     private readonly double _longestStep_s;
-    private readonly double _hold_s;
-    private readonly double _fan_W, _allLoads_kg_s;
+    private readonly double _fan_W;
 
     private readonly Stepper _stepper;
     private readonly StepRecord _record;
+    private readonly StepMeans _means;
     private readonly EventPublisher _publisher;
     private readonly CoachWatch _coachWatch;
     private double _time_s;
     private double _nextClockEdge_s;
-    private double _inputsHeldUntil_s, _inputsMiddle_s;
-    private int _weatherRow;
     private WeatherSample _sample;
     private double _generatorInput_W;
     private RunEnd? _ended;
-    private bool _phaseChanged;
-    private double _enclosureAir_K = double.NaN;
-    private double _ignitionMargin_Pa = double.NaN;
 
     /// <summary>A run of a rig in a weather.</summary>
     /// <param name="rig">The rig.</param>
@@ -95,7 +79,8 @@ internal sealed class Simulation
         if (rig.Arrangement is OpenTogether && rig.Gas.IsMixed)
             throw new ArgumentException("Cylinders open together are worked out for propane alone.", nameof(rig));
 
-        (_rig, _weather, _settings, _ledger) = (rig, weather, settings, ledger);
+        (_rig, _settings, _ledger) = (rig, settings, ledger);
+        _weather = new RunWeather(weather, settings.Start);
         int n = rig.Cylinders.Count;
         _plant = new Plant(rig);
         _controls = new Controls(rig, _plant, settings.Undersupplied_frac);
@@ -105,18 +90,14 @@ internal sealed class Simulation
         _inputs = new HeldInputs(n, rig.Appliances.Count, k);
         _stepper = new Stepper(rig, _plant, _controls, _inputs);
         _frost = new FrostLayer[n];
-        _enclosure = rig.Enclosure is null ? null : new EnclosureBody(rig.Enclosure);
-        _enclosed = new EnclosedCylinder[n];
-        _trend = new WarmingTrend(n);
+        _hold = new InputHold(rig, _plant, _controls, _stepper, _inputs, _frost, _clock, _weather, settings.Step_s);
         _record = StepRecord.For(rig);
         _publisher = new EventPublisher(_plant, _controls, _stepper, _inputs, _frost, _record);
         _coachWatch = new CoachWatch(_plant, _controls, _inputs, _publisher);
-        _weatherStart_s = (settings.Start - weather.First).TotalSeconds;
-        _hold_s = settings.Step_s * Math.Max(1, Math.Floor(ShortestHold_s / settings.Step_s));
         _longestStep_s = Math.Min(settings.Step_s, _plant.LongestStep_s());
         _fan_W = rig.FurnaceFan_W;
-        _allLoads_kg_s = _plant.Loads.Sum(l => l.Full_kg_s);
-        _ignition = rig.Furnace is { } furnace ? new IgnitionOutlook(_plant, furnace.IgnitionPressure_Pa) : null;
+        IgnitionOutlook? ignition = rig.Furnace is { } furnace ? new IgnitionOutlook(_plant, furnace.IgnitionPressure_Pa) : null;
+        _means = new StepMeans(_plant, _controls, _stepper, _inputs, _record, ignition, settings.Undersupplied_frac);
     }
 
     /// <summary>Present state of the rig: that at the end, once the run is over.</summary>
@@ -140,8 +121,7 @@ internal sealed class Simulation
     {
         ArgumentNullException.ThrowIfNull(observer);
         _publisher.Observer = observer;
-        double weatherEnd_s = (_weather.Last - _settings.Start).TotalSeconds;
-        double end_s = Math.Min(_settings.Duration_s, weatherEnd_s);
+        double end_s = Math.Min(_settings.Duration_s, _weather.End_s);
         Begin();
         Stored start = StoredNow();
         Switch();
@@ -149,7 +129,7 @@ internal sealed class Simulation
         for (int steps = 0; _ended is null && _time_s < end_s; steps++)
         {
             if (steps % StepsBetweenCancelChecks == 0) cancel.ThrowIfCancellationRequested();
-            if (_time_s >= _inputsHeldUntil_s) UpdateInputs();
+            if (_time_s >= _hold.Until_s) _hold.Set(_time_s, _sample);
 
             // Something may be due at this very instant; a step without length has no means.
             double stop_s = NextStop_s(end_s);
@@ -171,7 +151,7 @@ internal sealed class Simulation
 
     private void Begin()
     {
-        _sample = _weather.At(_weatherStart_s, ref _weatherRow);
+        _sample = _weather.At(0);
         _inputs.AirPressure_Pa = _sample.Pressure_Pa;
         _publisher.Begin(_sample);
         RigState? from = _settings.From;
@@ -199,8 +179,9 @@ internal sealed class Simulation
             Now.Node_J[i] = from is { Nodes_J.Count: > 0 } ? from.Nodes_J[i] : _plant.Nodes[i].Energy_J(_plant.Nodes[i].Node.Initial_K);
             _controls.Liquid[i].Begin(Now.Node_J[i]);
             _controls.Solid[i].Begin(-Now.Node_J[i]);
-            _record.Node_K[i] = _plant.Nodes[i].Temperature_K(Now.Node_J[i]);
         }
+
+        _means.Begin();
 
         if (_plant.Damp is { } damp)
         {
@@ -213,23 +194,21 @@ internal sealed class Simulation
         _occupants.Begin(inside_K);
         BeginPower(from?.Power);
         OpenValves();
-        UpdateInputs();
+        _hold.Set(_time_s, _sample);
         SwitchBlankets();
     }
-
-    private double CellEnd_s(double length_s) => (Math.Floor(_time_s / length_s + 1e-9) + 1) * length_s;
 
     // The next time that must be landed on: the grid, the clock, the weather's rows, at which inputs are not held on, timers, the end.
     private double NextStop_s(double end_s)
     {
-        double cell_s = Math.Min(CellEnd_s(_settings.Step_s), _inputsHeldUntil_s) - _time_s;
+        double cell_s = _hold.CellEnd_s(_time_s) - _time_s;
         double stop_s = Math.Min(_time_s + cell_s / Math.Ceiling(cell_s / _stepper.Longest_s(_longestStep_s)), Math.Min(_nextClockEdge_s, end_s));
         return Math.Min(stop_s, _controls.NextTimer_s(_time_s, Now, AlgebraicState, stop_s));
     }
 
     private void Advance(double stop_s)
     {
-        _inputs.SinceMiddle_s = _time_s - _inputsMiddle_s;
+        _inputs.SinceMiddle_s = _hold.SinceMiddle_s(_time_s);
         if (_controls.Furnace is { } furnace)
         {
             (_inputs.FurnaceLit, _inputs.FanHeat_W) = (furnace.IsLit, furnace.FanRuns ? _fan_W : 0);
@@ -259,145 +238,12 @@ internal sealed class Simulation
         for (int i = 0; i < _frost.Length; i++) _frost[i] = _frost[i].After(_inputs.Cylinders[i], step_s);
         _stepper.Accept();
         _time_s = stop_s;
-        _sample = _weather.At(_weatherStart_s + _time_s, ref _weatherRow);
+        _sample = _weather.At(_time_s);
         _record.Next();
         _publisher.Capture(_time_s, _sample);
-        Note(step_s, demand_kg_s);
+        _means.Write(step_s, demand_kg_s);
         _publisher.Observer.Stepped(_record);
     }
-
-    // Writes the means of the step. A mixed gas changes within it, and with it what the open valves would take.
-    private void Note(double step_s, double demand_kg_s)
-    {
-        double heating_J_kg = _plant.HeatingValue_J_kg * AlgebraicState.Cylinders.Heating_factor, perSecond = 1 / step_s;
-        _record.Asked_W = demand_kg_s * (_stepper.Flowed.MassFactor_s * perSecond) * heating_J_kg;
-        _record.Given_W = _stepper.Flowed.Drawn_kg * perSecond * heating_J_kg;
-        for (int i = 0; i < _record.Gas_W.Length; i++)
-        {
-            double taken_kg_s = _stepper.Flowed.Taken_kg[i] * perSecond;
-            _record.Gas_W[i] = taken_kg_s * heating_J_kg;
-            _record.IsShort[i] = _controls.Supply.Undersupplied && _controls.IsShort(i, taken_kg_s, _plant, _settings.Undersupplied_frac);
-        }
-
-        ReadOnlySpan<double> node_J = Now.Node_J;
-        for (int i = 0; i < node_J.Length; i++)
-        {
-            _record.NodeBefore_K[i] = _record.Node_K[i];
-            _record.Node_K[i] = _plant.Nodes[i].Temperature_K(node_J[i]);
-            _record.Ice_frac[i] = _plant.Nodes[i].Ice_frac(node_J[i]);
-        }
-
-        _record.InsideWithin_K = _stepper.AirWithin_K;
-        _record.HeatIntoCylinder_W = _stepper.Flowed.CylinderHeat_J * perSecond;
-        _record.Blanket_W = _inputs.BlanketPower_W();
-        _record.OtherHeat_W = _inputs.OtherHeat_W;
-        _record.HeatCalled = _controls.Thermostat?.Calls ?? false;
-        _record.Furnace = _controls.Furnace?.Phase ?? FurnacePhase.Idle;
-        _record.BurnerLit = _inputs.FurnaceLit;
-        _record.Undersupplied = _controls.Supply.Undersupplied;
-        NoteIgnition();
-        _record.DampSettles = _plant.Damp is not null && _controls.Damp.IsHigh;
-    }
-
-    // The margin before a step is that after the one before it, or that at which the lockout began; where neither was asked for, that after the step.
-    private void NoteIgnition()
-    {
-        double before_Pa = _ignitionMargin_Pa;
-        bool asks = _ignition is not null && _record is { Undersupplied: true, Furnace: FurnacePhase.Lockout };
-        _ignitionMargin_Pa = asks ? _ignition!.Margin_Pa(AlgebraicState) : double.NaN;
-        _record.WouldLight_frac = asks ? IgnitionOutlook.WouldLight_frac(double.IsNaN(before_Pa) ? _ignitionMargin_Pa : before_Pa, _ignitionMargin_Pa) : 0;
-    }
-
-    // Inputs are evaluated once for each cell of the step grid, or for as many as take ten seconds, at its middle, where their error over the cell is of
-    // second order. Steps that events cut shorter within the cell keep them.
-    private void UpdateInputs()
-    {
-        _inputsHeldUntil_s = Math.Min(
-            CellEnd_s(Hold_s()),
-            _weather.NextRow_s(_weatherStart_s + _time_s, _weatherRow) - _weatherStart_s);
-        double half_s = 0.5 * (_inputsHeldUntil_s - _time_s);
-        WeatherSample middle = _weather.At(_weatherStart_s + _time_s + half_s, ref _weatherRow);
-        PlantState then = _stepper.Predict(half_s);
-        for (int i = 0; i < _frost.Length; i++) then.Cylinder_K[i] = _trend.Ahead_K(i, _time_s, Now.Cylinder_K[i], then.Cylinder_K[i], half_s);
-        _trend.Begin(_time_s, Now.Cylinder_K);
-        WeatherSample within = _enclosure is null ? middle : Within(_enclosure, middle, _phaseChanged ? Now : then, _phaseChanged ? 0 : half_s);
-        for (int i = 0; i < _frost.Length; i++)
-        {
-            // At the last liquid both sets of equations must see the same heat, of all cylinders that are open on it, or each would bring the other back at once.
-            PlantState from = _phaseChanged ? Now : then;
-            double liquid_K = from.Cylinder_K[i];
-            FrostLayer frost = _frost[i].After(_inputs.Cylinders[i], _phaseChanged ? 0 : half_s);
-            CylinderBody body = _plant.Cylinders[i];
-            WeatherSample around = body.Specification.IsEnclosed ? within : middle;
-            if (_inputs.HasLiquid[i])
-            {
-                _inputs.Cylinders[i] = HeatCoupling.At(body, around, _plant.Gas.LiquidVolume_m3(from, i, liquid_K), 0, liquid_K, frost);
-                continue;
-            }
-
-            _inputs.Cylinders[i] = HeatCoupling.At(body, around, 0, 0, liquid_K, frost);
-            _inputs.WholeShells[i] = HeatCoupling.At(body, around, 0, 1, liquid_K, frost);
-            double apart_W = Apart_W(i, from, liquid_K);
-            CylinderStates cylinders = AlgebraicState.Cylinders;
-            _inputs.Unsaturated_kg[i] = HeatCoupling.Unsaturated_kg(body, cylinders.Contents[i], cylinders.Capacity_J_K[i], apart_W);
-        }
-
-        _phaseChanged = false;
-        _inputs.Coach = _plant.Coach?.At(middle, _clock.At_s(_time_s)) ?? default;
-        _inputs.OutsideVapour_kg_m3 = Humidity.VapourDensity_kg_m3(middle.VapourPressure_Pa, middle.Air_K);
-        bool isPoint = half_s <= 0;
-        _inputs.OutsideDrift_K_s = isPoint ? 0 : (middle.Air_K - _sample.Air_K) / half_s;
-        _inputs.CoachDrift = _plant.Coach is not { } coach || isPoint ? default : coach.DriftBetween(_sample, middle, half_s);
-        _inputs.Outside_K = middle.Air_K;
-        _inputsMiddle_s = _time_s + half_s;
-        _inputs.AirPressure_Pa = middle.Pressure_Pa;
-        _controls.Power?.TakeSun(middle, _settings.Start.AddSeconds(_time_s + half_s));
-        _stepper.Exchange();
-    }
-
-    // The less liquid there is the faster a draw takes away the wall that it wets: the inputs are then held over half a long cell, and so without liquid, or they would
-    // jump at the last of it.
-    private double Hold_s()
-    {
-        if (_hold_s <= LongestNearEmpty_s) return _hold_s;
-        double most_kg = _hold_s * _allLoads_kg_s / MostDrawn_frac;
-        foreach (ref readonly CylinderContents contents in AlgebraicState.Cylinders.Contents.AsSpan())
-        {
-            if (Math.Max(0, contents.LiquidMass_kg) < most_kg) return 0.5 * _hold_s;
-        }
-
-        return _hold_s;
-    }
-
-    // Heat by which the whole shell and what a last drop wets differ.
-    private double Apart_W(int i, PlantState at, double liquid_K)
-    {
-        HeatCoupling whole = _inputs.WholeShells[i], drop = _inputs.Cylinders[i];
-        double apart_W = whole.DirectHeat_W(liquid_K, 0) - drop.DirectHeat_W(liquid_K, 0);
-        return _plant.Cylinders[i].IsUnderBlanket
-            ? Math.Abs(apart_W) + Math.Abs((whole.Wall.ToLiquid_W_K - drop.Wall.ToLiquid_W_K) * drop.Wall.Excess_K(at.Wall_J[i]))
-            : apart_W;
-    }
-
-    // The weather as the cylinders in the enclosure have it, at the same instant as their heat.
-    private WeatherSample Within(EnclosureBody enclosure, in WeatherSample middle, PlantState from, double ahead_s)
-    {
-        int count = 0;
-        for (int i = 0; i < _frost.Length; i++)
-        {
-            CylinderBody body = _plant.Cylinders[i];
-            if (!body.Specification.IsEnclosed) continue;
-            double liquid_K = from.Cylinder_K[i], liquid_m3 = _inputs.HasLiquid[i] ? _plant.Gas.LiquidVolume_m3(from, i, liquid_K) : 0;
-            _enclosed[count++] = new EnclosedCylinder(body, liquid_m3, liquid_K, _frost[i].After(_inputs.Cylinders[i], ahead_s), _inputs.Blanket_W[i], WholeShell_frac(i));
-        }
-
-        _enclosureAir_K = enclosure.Air_K(middle, _enclosed.AsSpan(0, count), from.Air_K, double.IsNaN(_enclosureAir_K) ? middle.Air_K : _enclosureAir_K);
-        return EnclosureBody.Within(middle, _enclosureAir_K);
-    }
-
-    // As the heat itself goes over to the whole shell, so that the air does not jump at the last liquid.
-    private double WholeShell_frac(int i)
-        => _inputs.HasLiquid[i] || !(_inputs.Unsaturated_kg[i] > 0) ? 0 : HeatCoupling.WholeShell_frac(AlgebraicState.Cylinders.Contents[i], _inputs.Unsaturated_kg[i]);
 
     private PlantState Now => _stepper.State;
 
@@ -512,7 +358,7 @@ internal sealed class Simulation
     {
         double clock_s = _clock.At_s(_time_s);
         _controls.SetClock(clock_s);
-        if (_rig.Coach is { Covers_W_K: > 0 }) _inputsHeldUntil_s = Math.Min(_inputsHeldUntil_s, _time_s);
+        if (_rig.Coach is { Covers_W_K: > 0 }) _hold.EndAt(_time_s);
         for (int i = 0; i < _inputs.Drain_W_K.Length; i++) _inputs.Drain_W_K[i] = _plant.Nodes[i].Drain_W_K(clock_s);
         OpenValves();
         _nextClockEdge_s = _clock.NextEdge_s(_time_s);
@@ -624,7 +470,7 @@ internal sealed class Simulation
                 Publish(EventKind.FlameLost, _publisher.Delivery_Pa());
                 break;
             case FurnaceChange.LockedOut:
-                _ignitionMargin_Pa = _ignition!.Margin_Pa(AlgebraicState);
+                _means.LockOut();
                 Publish(EventKind.Lockout, Now.Air_K);
                 if (_occupants.NoteLockout()) Publish(EventKind.ResetsGivenUp, Now.Air_K);
                 break;
@@ -674,8 +520,7 @@ internal sealed class Simulation
             if (AlgebraicState.Cylinders.Contents[i].HasLiquid != _inputs.HasLiquid[i])
             {
                 _inputs.HasLiquid[i] = !_inputs.HasLiquid[i];
-                _phaseChanged = true;
-                _inputsHeldUntil_s = _time_s;
+                _hold.ChangePhase(_time_s);
                 Evaluate();
                 Publish(_inputs.HasLiquid[i] ? EventKind.LiquidAgain : EventKind.LiquidGone, Now.Propane_kg[i], i);
             }
