@@ -16,6 +16,10 @@ public interface ILegTransition
 
     /// <summary>Places of the cylinders that it changes.</summary>
     IReadOnlyList<int> Cylinders { get; }
+
+    /// <summary>Whether another does the same to the same state.</summary>
+    /// <param name="other">The other.</param>
+    bool ActsLike(ILegTransition other);
 }
 
 /// <summary>A part of a run in one place, on one weather, without anybody touching the cylinders in between.</summary>
@@ -57,6 +61,15 @@ public sealed record Leg
         }
 
         return cut;
+    }
+
+    /// <summary>Whether another leg of the same rig on the same weather runs as this one does from the same state.</summary>
+    /// <param name="other">The other.</param>
+    public bool RunsLike(Leg other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return From == other.From && To == other.To && Site == other.Site && OnTheRoad == other.OnTheRoad && FurnaceOut == other.FurnaceOut
+            && Before.Count == other.Before.Count && Before.Zip(other.Before).All(t => t.First.ActsLike(t.Second));
     }
 
     /// <summary>The rig as it is used in this leg.</summary>

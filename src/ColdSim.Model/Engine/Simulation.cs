@@ -5,7 +5,6 @@ using ColdSim.Model.Furnace;
 using ColdSim.Model.Heaters;
 using ColdSim.Model.Numerics;
 using ColdSim.Model.Weather;
-using ColdSim.Physics.MoistAir;
 
 namespace ColdSim.Model.Engine;
 

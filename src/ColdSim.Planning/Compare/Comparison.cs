@@ -93,6 +93,14 @@ public sealed record ComparedOption(string Name, Scenario Scenario)
     /// <summary>Places in the file of the cylinders whose size or contents it sets; they keep them where a run starts from a reading of the log.</summary>
     public IReadOnlyList<int> OwnCylinders { get; init; } = [];
 
+    /// <summary>Whether it changes nothing but stops and refills: until the first that is another its run is the base's.</summary>
+    public bool ChangesTripOnly { get; init; }
+
+    /// <summary>How many of its legs are the base's, from the first.</summary>
+    /// <param name="scenario">The base.</param>
+    internal int SharedLegs(Scenario scenario)
+        => ChangesTripOnly ? NightRun.LegsOf(scenario).Zip(NightRun.LegsOf(Scenario)).TakeWhile(t => t.First.RunsLike(t.Second)).Count() : 0;
+
     /// <summary>Whether some upright cylinder is too large to be carried: over 105 lb of water, after 24 CFR 3280.704.</summary>
     public bool IsOnGround => Scenario.Rig.Cylinders.Any(IsTooLargeToCarry);
 

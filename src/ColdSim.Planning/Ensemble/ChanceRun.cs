@@ -101,6 +101,7 @@ public static class ChanceRun
             new NightCalendar(scenario).Duration_s, scenario.Rig.Cylinders.Sum(c => Math.Max(c.LegalFill_kg, c.Contents_kg)) * 1.001);
 
         private readonly MemberTable _table = new(members, options.Count);
+        private readonly int[] _shared = [.. options.Select(o => o.SharedLegs(scenario))];
         private Worker?[] _workers = [];
         private int _next = -1;
         private int _end;
@@ -154,11 +155,7 @@ public static class ChanceRun
             {
                 for (int i; !cancel.IsCancellationRequested && (i = Interlocked.Increment(ref _next)) < _end;)
                 {
-                    worker.Watch.Begin();
-                    LeanRun run = NightRun.Lean(worker.Own.Of(i, _table.Room(i)), worker.Watch, cancel);
-                    _table.Put(i, run);
-                    for (int o = 0; o < worker.Others.Length; o++)
-                        _table.PutOption(i, o, NightRun.LeanWhileItHolds(worker.Others[o].Of(i, worker.Unused), cancel));
+                    RunMember(worker, i);
                     _fan.Add(worker.Watch);
                     _table.Finish(i);
                     finished?.Report(Interlocked.Increment(ref _finished));
@@ -167,6 +164,22 @@ public static class ChanceRun
             catch (OperationCanceledException) when (cancel.IsCancellationRequested)
             {
                 // The members that are done are kept.
+            }
+        }
+
+        private void RunMember(Worker worker, int member)
+        {
+            worker.Watch.Begin();
+            Scenario own = worker.Own.Of(member, _table.Room(member));
+            OptionRun[] others = [.. worker.Others.Select((maker, o) => new OptionRun(maker.Of(member, worker.Unused), _shared[o], cancel))];
+            try
+            {
+                _table.Put(member, NightRun.Lean(own, worker.Watch, others, cancel));
+                for (int o = 0; o < others.Length; o++) _table.PutOption(member, o, others[o].Finish());
+            }
+            finally
+            {
+                foreach (OptionRun other in others) other.Dispose();
             }
         }
 

@@ -21,17 +21,34 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
     /// <summary>How well energy and mass close: the worst leg.</summary>
     public LedgerBalance Ledger => _ledger!.Value;
 
+    /// <summary>Another run that goes on from where this one is.</summary>
+    /// <param name="other">Its scenario.</param>
+    /// <param name="itsWatch">A watch that has seen all that this one's has.</param>
+    public LegRun Branch(Scenario other, NightWatch itsWatch) => new(other, itsWatch) { _state = _state, _ledger = _ledger, End = End, Ended = Ended };
+
     /// <summary>Runs a leg.</summary>
+    /// <param name="leg">The leg.</param>
+    /// <param name="cancel">Stops it.</param>
     /// <returns>Whether it reached its end, so that the next can begin.</returns>
-    public bool Go(Leg leg, CancellationToken cancel)
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public bool Go(Leg leg, CancellationToken cancel) => Go(leg, [], cancel);
+
+    /// <summary>Runs a leg that is one of other scenarios too.</summary>
+    /// <param name="leg">The leg.</param>
+    /// <param name="along">Watches of the others, which see it as well.</param>
+    /// <param name="cancel">Stops it.</param>
+    /// <returns>Whether it reached its end, so that the next can begin.</returns>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public bool Go(Leg leg, IReadOnlyList<NightWatch> along, CancellationToken cancel)
     {
+        NightWatch[] watches = [watch, .. along];
         Rig rig = leg.Of(scenario.Rig);
         int row = 0;
         double air_K = leg.Weather.At((leg.From - leg.Weather.First).TotalSeconds, ref row).Air_K;
         foreach (ILegTransition change in leg.Before)
         {
             _state = change.After(_state ?? First(rig, air_K, leg.From.TimeOfDay), rig, air_K);
-            watch.Changed(change.Cylinders, _state, (leg.From - scenario.Start).TotalSeconds);
+            foreach (NightWatch each in watches) each.Changed(change.Cylinders, _state, (leg.From - scenario.Start).TotalSeconds);
         }
 
         SimulationSettings settings = new()
@@ -43,8 +60,8 @@ internal sealed class LegRun(Scenario scenario, NightWatch watch)
             From = _state,
         };
         Simulation simulation = new(rig, leg.Weather, settings);
-        watch.Begin(leg);
-        SimulationResult result = simulation.Run(watch, cancel);
+        foreach (NightWatch each in watches) each.Begin(leg);
+        SimulationResult result = simulation.Run(along.Count == 0 ? watch : new ObserverGroup(watches), cancel);
         _state = simulation.State();
         End = result.End;
         Ended = leg.From.AddSeconds(result.Ended_s);

@@ -70,10 +70,33 @@ public static class NightRun
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <exception cref="ArgumentException">As <see cref="Try(Scenario, CancellationToken)"/>.</exception>
-    internal static LeanRun Lean(Scenario scenario, IRunObserver watcher, CancellationToken cancel = default)
+    internal static LeanRun Lean(Scenario scenario, IRunObserver watcher, CancellationToken cancel = default) => Lean(scenario, watcher, [], cancel);
+
+    /// <summary>The same, with the legs that options have in common with it run once for all.</summary>
+    /// <param name="scenario">The scenario to run.</param>
+    /// <param name="watcher">Receives steps and events.</param>
+    /// <param name="options">Runs that go on from its legs.</param>
+    /// <param name="cancel">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    internal static LeanRun Lean(Scenario scenario, IRunObserver watcher, IReadOnlyList<OptionRun> options, CancellationToken cancel)
     {
         NightCalendar calendar = new(scenario);
-        return Lean(scenario, calendar, new NightWatch(scenario, calendar, watcher, RunDetail.Nights), cancel);
+        IReadOnlyList<Leg> legs = LegsOf(scenario, calendar);
+        NightWatch watch = new(scenario, calendar, watcher, RunDetail.Nights);
+        LegRun run = new(scenario, watch);
+        for (int i = 0; i < legs.Count; i++)
+        {
+            bool goesOn = run.Go(legs[i], [.. options.Where(o => o.Shared > i && !o.HasFailed).Select(o => o.Watch)], cancel);
+            foreach (OptionRun option in options.Where(o => o.Shared > i))
+            {
+                if (!goesOn) option.EndWith(run);
+                else if (option.Shared == i + 1) option.GoOnFrom(run);
+            }
+
+            if (!goesOn) break;
+        }
+
+        return LeanOf(run, watch, scenario);
     }
 
     /// <summary>The same, run on only until a night is known not to hold.</summary>
@@ -83,23 +106,13 @@ public static class NightRun
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     internal static LeanRun? LeanWhileItHolds(Scenario scenario, CancellationToken cancel = default)
     {
-        NightCalendar calendar = new(scenario);
-        using CancellationTokenSource failed = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        NightWatch watch = new(scenario, calendar, UnwatchedRun.Only, RunDetail.Nights) { Failed = failed };
-        try
-        {
-            LeanRun run = Lean(scenario, calendar, watch, failed.Token);
-            return run.Nights.All(n => n.Verdict == Verdict.Holds) ? run : null;
-        }
-        catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
-        {
-            return null;
-        }
+        using OptionRun run = new(scenario, 0, cancel);
+        return run.Finish();
     }
 
-    private static LeanRun Lean(Scenario scenario, NightCalendar calendar, NightWatch watch, CancellationToken cancel)
+    /// <summary>What a run has come to.</summary>
+    internal static LeanRun LeanOf(LegRun run, NightWatch watch, Scenario scenario)
     {
-        LegRun run = Through(scenario, LegsOf(scenario, calendar), watch, cancel);
         List<LeanNight> nights = new(watch.Nights.Count);
         foreach (NightTally t in watch.Nights)
         {
@@ -112,7 +125,8 @@ public static class NightRun
     /// <summary>The legs of a run, of one that has none as one leg.</summary>
     internal static IReadOnlyList<Leg> LegsOf(Scenario scenario) => LegsOf(scenario, new NightCalendar(scenario));
 
-    private static IReadOnlyList<Leg> LegsOf(Scenario scenario, NightCalendar calendar)
+    /// <summary>The same, where its calendar is known.</summary>
+    internal static IReadOnlyList<Leg> LegsOf(Scenario scenario, NightCalendar calendar)
     {
         IReadOnlyList<Leg> legs = scenario.Legs.Count > 0 ? scenario.Legs : [WholeRun(scenario, calendar)];
         return scenario.HeatStops is { } stops ? Leg.WithFurnaceOut(legs, stops) : legs;

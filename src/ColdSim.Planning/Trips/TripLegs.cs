@@ -75,6 +75,13 @@ internal sealed class RefillTransition(Refill refill, bool refused, Action<Refil
     /// <inheritdoc/>
     public IReadOnlyList<int> Cylinders { get; } = refused ? [] : [refill.Cylinder];
 
+    // What is paid, and when a station is closed, changes nothing in the cylinder.
+    private (int Cylinder, RefillKind Kind, double? Asked_kg, FillLimit Limit, double? Supply_K, double ExchangeFill_kg, bool Refused) Effect
+        => (refill.Cylinder, refill.Kind, refill.Asked_kg, refill.Limit, refill.Supply_K, refill.ExchangeFill_kg, refused);
+
+    /// <inheritdoc/>
+    public bool ActsLike(ILegTransition other) => other is RefillTransition refilled && refilled.Effect == Effect;
+
     /// <inheritdoc/>
     public RigState After(RigState before, Rig rig, double air_K)
     {
