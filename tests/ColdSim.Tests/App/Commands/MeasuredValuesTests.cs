@@ -153,8 +153,8 @@ public sealed class MeasuredValuesTests : IDisposable
         foreach (JsonElement row in measured.Where(m => m.GetProperty("not_compared").GetString() == "no"))
         {
             double difference = row.GetProperty("measured").GetDouble() - row.GetProperty("computed").GetDouble();
-            Assert.Equal(difference, row.GetProperty("difference").GetDouble(), 5);
-            Assert.Equal(difference / row.GetProperty("standard_error").GetDouble(), row.GetProperty("off_standard_errors").GetDouble(), 3);
+            Assert.Equal(difference, row.GetProperty("difference").GetDouble(), 1e-5);
+            Assert.Equal(difference / row.GetProperty("standard_error").GetDouble(), row.GetProperty("off_standard_errors").GetDouble(), 1e-3);
         }
 
         Assert.Equal("without_battery", measured.Single(m => m.GetProperty("quantity").GetString() == "voltage").GetProperty("not_compared").GetString());
