@@ -6,6 +6,8 @@ namespace ColdSim.Tests.Physics.HeatTransfer;
 
 public class HeatedFinTests
 {
+    private const double LongestMarched = 15;
+
     // Example 3.9: a very long rod of 5 mm with its root at 100 °C in air of 25 °C, h = 100 W/(m²K); heat lost through the root by metal. A rod
     // is a fin as thick as a quarter of its diameter.
     [Theory]
@@ -30,8 +32,11 @@ public class HeatedFinTests
 
     [Fact]
     public void A_heated_fin_solves_its_own_equation()
-        => Gen.Select(Gen.Double[0, 40], Gen.Double[10, 200], Gen.Double[0.001, 0.005], Gen.Double[0.001, 0.8], Gen.Double[30, 400]).Sample((h, k, t, length, film) =>
+        => Gen.Select(Gen.Double[0, 40], Gen.Double[10, 200], Gen.Double[0.001, 0.005], Gen.Double[0.001, 0.8], Gen.Double[30, 400]).Sample((h, k, t, longest, film) =>
         {
+            // Superposition loses as many digits as the solutions grow by over the fin, which is the exponential of its length by 1/m.
+            double length = Math.Min(longest, LongestMarched * Math.Sqrt(k * t / h));
+
             // Marched from the tip of an excess of 1 with two sources; what makes the root meet its film is found by superposition.
             (double root, double mean, double flux) March(double source, double tip)
             {
@@ -56,6 +61,16 @@ public class HeatedFinTests
             Assert.Equal(1, fin.ToRoot_W_mK / (into / mean), 2e-3);
             Assert.Equal(1, fin.TipOverMean / (tip / mean), 2e-3);
         }, iter: 60);
+
+    // Its tip loses what it receives, so that it is as warm as a wall without a root; what is not lost along it goes into the root.
+    [Fact]
+    public void A_long_fin_keeps_its_balance_of_heat()
+        => Gen.Select(Gen.Double[1, 40], Gen.Double[10, 200], Gen.Double[0.001, 0.005], Gen.Double[LongestMarched, 60], Gen.Double[30, 400]).Sample((h, k, t, x, film) =>
+        {
+            double length = x * Math.Sqrt(k * t / h);
+            HeatedFin fin = HeatedFin.Of(h, k, t, length, film);
+            Assert.Equal(1, fin.ToRoot_W_mK / (h * length * (fin.TipOverMean - 1)), 1e-5);
+        });
 
     [Fact]
     public void A_short_fin_has_the_series_and_the_closed_form_alike()
