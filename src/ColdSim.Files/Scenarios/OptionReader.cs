@@ -39,7 +39,13 @@ internal sealed class OptionReader(Reading reading, TomlTable root, Func<Section
             List<OptionKey> keys = ReadSet(section);
             section.Finish();
             if (keys.Count > 0 && ReadChanged(name ?? "without a name", keys) is { } scenario && name is not null)
-                options.Add(new ComparedOption(name, scenario) { OwnCylinders = OwnCylinders(keys), ChangesTripOnly = keys.TrueForAll(k => k.Path[0] is "stop" or "refill") });
+            {
+                options.Add(new ComparedOption(name, scenario)
+                {
+                    OwnCylinders = OwnCylinders(keys),
+                    ChangesTripOnly = keys.TrueForAll(k => k.Path[0] is "stop" or "refill"),
+                });
+            }
         }
         return options;
     }

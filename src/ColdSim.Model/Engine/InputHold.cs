@@ -102,7 +102,8 @@ internal sealed class InputHold
         for (int i = 0; i < _frost.Length; i++) then.Cylinder_K[i] = _trend.Ahead_K(i, time_s, present.Cylinder_K[i], then.Cylinder_K[i], half_s);
         _trend.Begin(time_s, present.Cylinder_K);
 
-        // At the last liquid both sets of equations must see the same heat, of all cylinders that are open on it, or each would bring the other back at once.
+        // At the last liquid both sets of equations must see the same heat, of all cylinders that are open on it, or each would bring the
+        // other back at once.
         PlantState from = _phaseChanged ? present : then;
         double ahead_s = _phaseChanged ? 0 : half_s;
         _phaseChanged = false;
@@ -128,8 +129,8 @@ internal sealed class InputHold
 
     private static double GridEnd_s(double time_s, double length_s) => (Math.Floor(time_s / length_s + OnGrid) + 1) * length_s;
 
-    // The less liquid there is the faster a draw takes away the wall that it wets: the inputs are then held over half a long cell, and so without liquid, or they would
-    // jump at the last of it.
+    // The less liquid there is the faster a draw takes away the wall that it wets: the inputs are then held over half a long cell, and so
+    // without liquid, or they would jump at the last of it.
     private double Length_s()
     {
         if (_length_s <= LongestNearEmpty_s) return _length_s;
@@ -161,7 +162,8 @@ internal sealed class InputHold
             CylinderBody body = _plant.Cylinders[i];
             if (!body.Specification.IsEnclosed) continue;
             double liquid_K = from.Cylinder_K[i], liquid_m3 = _inputs.HasLiquid[i] ? _plant.Gas.LiquidVolume_m3(from, i, liquid_K) : 0;
-            _enclosed[count++] = new EnclosedCylinder(body, liquid_m3, liquid_K, _frost[i].After(_inputs.Cylinders[i], ahead_s), _inputs.Blanket_W[i], WholeShell_frac(i));
+            FrostLayer frost = _frost[i].After(_inputs.Cylinders[i], ahead_s);
+            _enclosed[count++] = new EnclosedCylinder(body, liquid_m3, liquid_K, frost, _inputs.Blanket_W[i], WholeShell_frac(i));
         }
 
         _enclosureAir_K = enclosure.Air_K(middle, _enclosed.AsSpan(0, count), from.Air_K, double.IsNaN(_enclosureAir_K) ? middle.Air_K : _enclosureAir_K);
@@ -170,5 +172,7 @@ internal sealed class InputHold
 
     // As the heat itself goes over to the whole shell, so that the air does not jump at the last liquid.
     private double WholeShell_frac(int i)
-        => _inputs.HasLiquid[i] || !(_inputs.Unsaturated_kg[i] > 0) ? 0 : HeatCoupling.WholeShell_frac(_stepper.AlgebraicState.Cylinders.Contents[i], _inputs.Unsaturated_kg[i]);
+        => _inputs.HasLiquid[i] || !(_inputs.Unsaturated_kg[i] > 0)
+            ? 0
+            : HeatCoupling.WholeShell_frac(_stepper.AlgebraicState.Cylinders.Contents[i], _inputs.Unsaturated_kg[i]);
 }

@@ -70,7 +70,7 @@ internal sealed class PowerSide
     /// <summary>Whether there is voltage.</summary>
     public bool Live => _control.Live;
 
-    /// <summary>Whether a load that ends changes nothing at once but what the battery gives: neither a generator's gas nor what is left of shore power.</summary>
+    /// <summary>Whether a load that ends changes only what the battery gives: neither a generator's gas nor what is left of shore power.</summary>
     public bool BatteryCarriesLoads => !_site.Hookup && Generator is not { Runs: true };
 
     // Its starter needs voltage, and beside shore power it rests.

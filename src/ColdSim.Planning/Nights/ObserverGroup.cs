@@ -3,7 +3,7 @@ using ColdSim.Model.Engine;
 namespace ColdSim.Planning.Nights;
 
 /// <summary>Several observers of one run.</summary>
-/// <param name="observers">The observers, in the order in which they are told.</param>
+/// <param name="observers">The observers, in the order in which they are called.</param>
 internal sealed class ObserverGroup(IReadOnlyList<IRunObserver> observers) : IRunObserver
 {
     /// <inheritdoc/>

@@ -100,7 +100,9 @@ public class ChangeoverRegulatorTests
         {
             (FeedPressures feed, double air_Pa) = any;
             double most_kg_s = Both.Flow_kg_s(feed, air_Pa, air_Pa), flow_kg_s = part * most_kg_s;
-            if (most_kg_s <= 0) return;
+
+            // Where the feed is above the air by its last digits only, no number lies between the two.
+            if (most_kg_s <= 1e-9) return;
             double outlet_Pa = Both.Outlet_Pa(flow_kg_s, feed, air_Pa, followed ? new FollowedRoot() : null), slack_Pa = 2e-3 * 20_000;
             double low_kg_s = Both.Flow_kg_s(feed, air_Pa + outlet_Pa + slack_Pa, air_Pa), high_kg_s = Both.Flow_kg_s(feed, air_Pa + outlet_Pa - slack_Pa, air_Pa);
             Assert.InRange(flow_kg_s, low_kg_s * (1 - 1e-6), high_kg_s * (1 + 1e-6));
@@ -186,6 +188,9 @@ public class ChangeoverRegulatorTests
         => Gen.Select(Gen.Double[0.02, 1.5], Any).Sample((part, any) =>
         {
             (FeedPressures feed, double air_Pa) = any;
+
+            // A feed that is above the air by its last digits only gives as many digits of flow.
+            if (Math.Abs(Math.Max(feed.Service_Pa, feed.Reserve_Pa) - air_Pa) < 1e-3) return;
             GasSupply supply = Feeding(Changeover, part * Rated_kg_s);
             SupplyPoint first = supply.At(feed, air_Pa), again = supply.At(feed, air_Pa);
             Assert.Equal(first.IsFull, again.IsFull);
@@ -262,7 +267,9 @@ public class ChangeoverRegulatorTests
             double flow_kg_s = part * Both.Flow_kg_s(feed, Sea_Pa + 44_000, Sea_Pa);
             double halved_Pa = BetweenByHalving_Pa(Both, flow_kg_s, feed, Sea_Pa) - Sea_Pa;
             Assert.Equal(halved_Pa, Both.Outlet_Pa(flow_kg_s, feed, Sea_Pa), 1e-4);
-            Assert.Equal(halved_Pa, Both.Outlet_Pa(flow_kg_s, feed, Sea_Pa, new FollowedRoot()), 1e-8);
+
+            // Above the service side's own pressure the reserve gives alone, and its spring is followed without a root.
+            Assert.Equal(halved_Pa, Both.Outlet_Pa(flow_kg_s, feed, Sea_Pa, new FollowedRoot()), halved_Pa < service_Pa ? 1e-8 : 1e-6);
         }, iter: 1000);
 
     [Fact]
