@@ -42,7 +42,10 @@ internal sealed class Plant
     private readonly double _duct_frac, _ductLoss_frac;
     private readonly double _ground_K, _coupling_W_K, _perAirCapacity_K_J, _perFurnishingsCapacity_K_J;
     private readonly double _sensorLag_s;
-    private readonly bool _hasSensor, _hasBlanket, _isMixed;
+    private readonly bool _hasSensor, _hasBlanket;
+
+    // Propane alone has no composition: two calls at every stage would do nothing.
+    private readonly bool _isMixed;
     private double _fan_W, _outside_K;
     private CoachCoupling _coach;
     private readonly PlantState _trial;

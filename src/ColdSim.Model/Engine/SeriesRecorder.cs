@@ -43,7 +43,7 @@ internal sealed class SeriesRecorder : IRunObserver
             if (_filled_s > 0)
             {
                 Gather(record, sample_s - from_s);
-                PutMeans();
+                PutGathered();
             }
             else
             {
@@ -105,40 +105,48 @@ internal sealed class SeriesRecorder : IRunObserver
         }
     }
 
-    private void PutMeans()
+    // The means of what was gathered since the sample before.
+    private void PutGathered()
     {
         int i = _series.Count;
         double perSecond = 1 / _filled_s;
-        _series.Asked_W[i] = _asked_J * perSecond;
-        _series.Given_W[i] = _given_J * perSecond;
-        _series.HeatIntoCylinder_W[i] = _heat_J * perSecond;
-        _series.Blanket_W[i] = _blanket_J * perSecond;
-        _series.Burner_frac[i] = _lit_s * perSecond;
+        PutMeans(i, _asked_J * perSecond, _given_J * perSecond, _heat_J * perSecond, _blanket_J * perSecond, _lit_s * perSecond);
         for (int g = 0; g < _gas_J.Length; g++)
         {
             _gas_W[g][i] = _gas_J[g] * perSecond;
             _gas_J[g] = 0;
         }
 
-        if (_series.Power is { } power) PutPowerMeans(power, i, perSecond);
+        PutPowerMeans(i, _drawn_J * perSecond, _solar_J * perSecond, _shore_J * perSecond, _generator_J * perSecond);
         (_asked_J, _given_J, _heat_J, _blanket_J, _lit_s, _filled_s) = (0, 0, 0, 0, 0, 0);
+        (_drawn_J, _solar_J, _shore_J, _generator_J) = (0, 0, 0, 0);
     }
 
     // Nothing changes from the sample before to this one: the means are the step's.
     private void PutMeansOf(StepRecord record)
     {
         int i = _series.Count;
-        _series.Asked_W[i] = record.Asked_W;
-        _series.Given_W[i] = record.Given_W;
-        _series.HeatIntoCylinder_W[i] = record.HeatIntoCylinder_W;
-        _series.Blanket_W[i] = record.Blanket_W;
-        _series.Burner_frac[i] = record.BurnerLit ? 1 : 0;
+        PutMeans(i, record.Asked_W, record.Given_W, record.HeatIntoCylinder_W, record.Blanket_W, record.BurnerLit ? 1 : 0);
         for (int g = 0; g < _gas_W.Length; g++) _gas_W[g][i] = record.Gas_W[g];
-        if (record.Power is not { } use || _series.Power is not { } power) return;
-        power.Drawn_W[i] = LoadOf_W(use);
-        power.Solar_W[i] = use.Solar_W;
-        power.Shore_W[i] = use.Shore_W;
-        power.Generator_W[i] = use.Generator_W;
+        if (record.Power is { } use) PutPowerMeans(i, LoadOf_W(use), use.Solar_W, use.Shore_W, use.Generator_W);
+    }
+
+    private void PutMeans(int i, double asked_W, double given_W, double heat_W, double blanket_W, double burner_frac)
+    {
+        _series.Asked_W[i] = asked_W;
+        _series.Given_W[i] = given_W;
+        _series.HeatIntoCylinder_W[i] = heat_W;
+        _series.Blanket_W[i] = blanket_W;
+        _series.Burner_frac[i] = burner_frac;
+    }
+
+    private void PutPowerMeans(int i, double drawn_W, double solar_W, double shore_W, double generator_W)
+    {
+        if (_series.Power is not { } power) return;
+        power.Drawn_W[i] = drawn_W;
+        power.Solar_W[i] = solar_W;
+        power.Shore_W[i] = shore_W;
+        power.Generator_W[i] = generator_W;
     }
 
     private static double LoadOf_W(PowerUse use)
@@ -154,14 +162,5 @@ internal sealed class SeriesRecorder : IRunObserver
         _solar_J += use.Solar_W * part_s;
         _shore_J += use.Shore_W * part_s;
         _generator_J += use.Generator_W * part_s;
-    }
-
-    private void PutPowerMeans(PowerSeries power, int i, double perSecond_1_s)
-    {
-        power.Drawn_W[i] = _drawn_J * perSecond_1_s;
-        power.Solar_W[i] = _solar_J * perSecond_1_s;
-        power.Shore_W[i] = _shore_J * perSecond_1_s;
-        power.Generator_W[i] = _generator_J * perSecond_1_s;
-        (_drawn_J, _solar_J, _shore_J, _generator_J) = (0, 0, 0, 0);
     }
 }

@@ -1,6 +1,7 @@
 using ColdSim.Model;
 using ColdSim.Model.Engine;
 using ColdSim.Model.Weather;
+using ColdSim.Planning.Nights;
 
 namespace ColdSim.Planning.Logs;
 
@@ -55,8 +56,8 @@ internal sealed class LogReplay(Scenario scenario)
         };
         rig = rig with { Cylinders = [.. order.Select(i => rig.Cylinders[i] with { Contents_kg = _left_kg[i] })] };
         Simulation simulation = new(rig, weather, settings);
-        Burnt burnt = new(beside);
-        SimulationResult result = simulation.Run(burnt, cancel);
+        Burnt burnt = new();
+        SimulationResult result = simulation.Run(beside is null ? burnt : new ObserverGroup([beside, burnt]), cancel);
         if (result.End != RunEnd.Complete)
         {
             _state = null;
@@ -93,9 +94,9 @@ internal sealed class LogReplay(Scenario scenario)
         return (leg.Of(scenario.Rig), leg.Weather);
     }
 
-    private sealed class Burnt(IRunObserver? beside) : IRunObserver
+    private sealed class Burnt : IRunObserver
     {
-        public bool ReadsDelivery => beside?.ReadsDelivery ?? false;
+        public bool ReadsDelivery => false;
 
         public double Burnt_J { get; private set; }
 
@@ -103,14 +104,12 @@ internal sealed class LogReplay(Scenario scenario)
 
         public void Stepped(StepRecord record)
         {
-            beside?.Stepped(record);
             if (record.BurnerLit)
                 Burnt_J += record.Given_W * (record.To.Time_s - record.From.Time_s);
         }
 
         public void Happened(in SimulationEvent happened, in Snapshot moment)
         {
-            beside?.Happened(happened, moment);
             if (happened.Kind == EventKind.BurnerOn)
                 Starts++;
         }
